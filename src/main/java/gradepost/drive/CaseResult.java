@@ -1,0 +1,29 @@
+package gradepost.drive;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One approach in one state of the rail.
+ *
+ * @param plannedM planned braking point in this state, on the print grid; empty when none exists
+ * @param mainPressurePa pressure of the main application there
+ * @param ladder a rung for each brake of the stock
+ * @param answers one for each brake after the service brake
+ * @param protectedM planned point moved back until the first fallback still works after noticing;
+ *     the planned point itself where that suffices; empty when no place will do
+ * @param protectedCostS what that costs in running time
+ */
+public record CaseResult(
+    AdhesionCase adhesion,
+    Optional<Double> plannedM,
+    double mainPressurePa,
+    List<Rung> ladder,
+    List<FailureAnswer> answers,
+    Optional<Double> protectedM,
+    double protectedCostS) {
+  public CaseResult {
+    ladder = List.copyOf(ladder);
+    answers = List.copyOf(answers);
+  }
+}

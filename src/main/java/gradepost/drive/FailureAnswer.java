@@ -1,0 +1,24 @@
+package gradepost.drive;
+
+import gradepost.stock.BrakeSystem;
+
+/**
+ * What happens when the service brake gives nothing at the planned point, and this brake is asked
+ * for after the noticing time.
+ *
+ * @param askedAtM where it is asked for
+ * @param askedSpeedMps planned speed there, with the speed of coasting up to it
+ * @param shortM how far short of the target the train comes to the target's speed; negative when
+ *     it runs past
+ * @param speedAtTargetMps speed at the target itself; not above the target's when it holds
+ */
+public record FailureAnswer(
+    BrakeSystem brake,
+    double askedAtM,
+    double askedSpeedMps,
+    double shortM,
+    double speedAtTargetMps) {
+  public boolean holds() {
+    return shortM >= 0;
+  }
+}

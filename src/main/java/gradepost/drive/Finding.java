@@ -1,0 +1,33 @@
+package gradepost.drive;
+
+/** Something that the driver or the clerk must know, printed where he meets it. */
+public sealed interface Finding {
+
+  /** The warning board stands after the planned braking point, or nothing warns at all. */
+  record BoardTooLate(double boardM, double plannedM) implements Finding {}
+
+  /** Nothing at the lineside announces the reduction. */
+  record NoBoard() implements Finding {}
+
+  /** The permissible speed falls by a third or more, or by more than 20 mph. */
+  record BigDrop(double fromMps, double toMps) implements Finding {}
+
+  /** The platform is shorter than the train. */
+  record PlatformTooShort(double platformM, double trainM, String doorInstruction)
+      implements Finding {}
+
+  /** No stop mark for this number of cars: the platform end was taken. */
+  record NoStopMark(int cars) implements Finding {}
+
+  /** No planned braking point exists. */
+  record NoBrakingPoint(String adhesion) implements Finding {}
+
+  /** The stop mark is nearer to the buffer stops than the policy's margin. */
+  record NearBuffers(double distanceM, double marginM) implements Finding {}
+
+  /** The planned stop from its printed instructions ends outside the tolerance. */
+  record StopOutsideTolerance(double shortM, double toleranceM) implements Finding {}
+
+  /** The train cannot reach or hold a useful speed: stalls on the gradient. */
+  record Stalls(double atM) implements Finding {}
+}

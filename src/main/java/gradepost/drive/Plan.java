@@ -1,0 +1,30 @@
+package gradepost.drive;
+
+import java.util.List;
+
+/**
+ * The whole run as the driver is told to drive it.
+ *
+ * @param ceiling without gaps from the start to the end of the path
+ * @param actions all of them, in order
+ * @param runningTimeS standing time at stations left out
+ * @param energyJ at the wheel rim, power only
+ * @param handleMovements of the power and brake handles together
+ * @param fastestTimeS of the fastest run under the same ceiling
+ */
+public record Plan(
+    Assignment assignment,
+    List<CeilingStep> ceiling,
+    List<Approach> approaches,
+    List<Action> actions,
+    Trace trace,
+    double runningTimeS,
+    double energyJ,
+    int handleMovements,
+    double fastestTimeS) {
+  public Plan {
+    ceiling = List.copyOf(ceiling);
+    approaches = List.copyOf(approaches);
+    actions = List.copyOf(actions);
+  }
+}

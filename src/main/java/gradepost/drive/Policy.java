@@ -1,0 +1,38 @@
+package gradepost.drive;
+
+import gradepost.units.Span;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The operator's own rules, as values.
+ *
+ * @param adhesion the cases, the planned one first
+ * @param noticing from asking a brake that gives nothing to asking the next one
+ * @param terminal ceilings on a terminal platform road; empty where the operator sets none
+ * @param purposes what each value is for, by its key, in words for the reading notes
+ */
+public record Policy(
+    String name,
+    List<AdhesionCase> adhesion,
+    Span noticing,
+    SafeSide safeSide,
+    Margins margins,
+    Technique stopping,
+    Technique restriction,
+    List<TerminalStep> terminal,
+    RunRules run,
+    Map<String, String> purposes) {
+  public Policy {
+    adhesion = List.copyOf(adhesion);
+    terminal = List.copyOf(terminal);
+    purposes = Map.copyOf(purposes);
+    if (adhesion.isEmpty()) {
+      throw new IllegalArgumentException("a policy has an adhesion case at least");
+    }
+  }
+
+  public AdhesionCase plannedAdhesion() {
+    return adhesion.get(0);
+  }
+}

@@ -1,0 +1,8 @@
+package gradepost.route;
+
+/**
+ * A lineside board of a restriction.
+ *
+ * @param direction the direction that reads it
+ */
+public record Board(BoardKind kind, Location location, Direction direction) {}

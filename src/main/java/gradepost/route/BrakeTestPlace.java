@@ -1,0 +1,6 @@
+package gradepost.route;
+
+import gradepost.units.Speed;
+
+/** Where a running brake test is made, and about how fast. */
+public record BrakeTestPlace(Location location, Direction direction, Speed speed, String note) {}

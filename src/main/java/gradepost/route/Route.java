@@ -1,0 +1,57 @@
+package gradepost.route;
+
+import gradepost.units.UnitStyle;
+import java.util.List;
+
+/**
+ * Everything that is known of a route, by lineside places, for both directions.
+ *
+ * @param forwardName what trains in the listed order of sections are called (for example Down)
+ * @param sections in forward order, joined end to end
+ * @param posts how distance is marked at the lineside, in words
+ */
+public record Route(
+    String name,
+    String description,
+    UnitStyle units,
+    String forwardName,
+    String backwardName,
+    String posts,
+    List<Section> sections,
+    List<RunningLine> lines,
+    List<GradientPiece> gradients,
+    List<Curve> curves,
+    List<PermanentRestriction> restrictions,
+    List<Junction> junctions,
+    List<Station> stations,
+    List<Signal> signals,
+    List<Landmark> landmarks,
+    List<Structure> structures,
+    List<RailGap> railGaps,
+    List<LowAdhesionSite> lowAdhesion,
+    List<BrakeTestPlace> brakeTests,
+    List<Observation> observations) {
+  public Route {
+    sections = List.copyOf(sections);
+    lines = List.copyOf(lines);
+    gradients = List.copyOf(gradients);
+    curves = List.copyOf(curves);
+    restrictions = List.copyOf(restrictions);
+    junctions = List.copyOf(junctions);
+    stations = List.copyOf(stations);
+    signals = List.copyOf(signals);
+    landmarks = List.copyOf(landmarks);
+    structures = List.copyOf(structures);
+    railGaps = List.copyOf(railGaps);
+    lowAdhesion = List.copyOf(lowAdhesion);
+    brakeTests = List.copyOf(brakeTests);
+    observations = List.copyOf(observations);
+    if (sections.isEmpty()) {
+      throw new IllegalArgumentException("a route has a section at least");
+    }
+  }
+
+  public String nameOf(Direction direction) {
+    return direction == Direction.FORWARD ? forwardName : backwardName;
+  }
+}

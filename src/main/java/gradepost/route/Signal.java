@@ -1,0 +1,38 @@
+package gradepost.route;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A signal.
+ *
+ * @param id as plated
+ * @param line the running line that it stands for
+ * @param aws the AWS magnet before it; empty where there is none
+ */
+public record Signal(
+    String id,
+    Kind kind,
+    Location location,
+    Direction direction,
+    String line,
+    Optional<Location> aws,
+    List<SignalRoute> routes,
+    String note) {
+
+  /** What it can show. */
+  public enum Kind {
+    /** Can show danger. */
+    STOP,
+    /** Shows caution or clear, never danger. */
+    DISTANT,
+    /** Can show danger and caution for the next one. */
+    STOP_AND_CAUTION,
+    /** Repeats another that is seen late. */
+    REPEATER
+  }
+
+  public Signal {
+    routes = List.copyOf(routes);
+  }
+}

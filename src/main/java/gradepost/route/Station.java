@@ -1,0 +1,10 @@
+package gradepost.route;
+
+import java.util.List;
+
+/** A station; {@code code} is the short name on charts, unique on the route. */
+public record Station(String name, String code, List<Platform> platforms) {
+  public Station {
+    platforms = List.copyOf(platforms);
+  }
+}

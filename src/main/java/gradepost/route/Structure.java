@@ -1,0 +1,17 @@
+package gradepost.route;
+
+/** A thing that the line passes through, over, under or across. */
+public record Structure(Kind kind, String name, Extent extent, String note) {
+
+  /** What it is. */
+  public enum Kind {
+    TUNNEL,
+    UNDERBRIDGE,
+    OVERBRIDGE,
+    VIADUCT,
+    FOOTBRIDGE,
+    SWING_BRIDGE,
+    LEVEL_CROSSING,
+    FOOT_CROSSING
+  }
+}

@@ -1,0 +1,8 @@
+package gradepost.stock;
+
+/** How much of the weight on a wheel can be used along the rail. */
+public sealed interface AdhesionLaw permits ConstantAdhesion, CurtiusKniffler, ShareOf {
+
+  /** Coefficient of adhesion at this speed. */
+  double mu(double speedMps);
+}

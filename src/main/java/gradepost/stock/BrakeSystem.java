@@ -1,0 +1,48 @@
+package gradepost.stock;
+
+import gradepost.units.Pressure;
+import gradepost.units.PressureRate;
+import java.util.Optional;
+
+/**
+ * One way of braking the train. Another arrangement is another list of these; it needs no code.
+ *
+ * @param name in full ("electro-pneumatic")
+ * @param shortName on charts and in tables ("EP")
+ * @param application how fast a cylinder fills towards the demand
+ * @param release how fast it empties towards the demand
+ * @param gradualRelease whether it can be eased; where not, every release is a full release
+ * @param full cylinder pressure at full service, or of the emergency application
+ * @param pipe how the pipe governs it, where the gauges show a pipe
+ */
+public record BrakeSystem(
+    String name,
+    String shortName,
+    Role role,
+    BrakeAction action,
+    PressureRate application,
+    PressureRate release,
+    boolean gradualRelease,
+    BrakeControl control,
+    Pressure full,
+    Optional<PipeLaw> pipe) {
+
+  /** What it is for. */
+  public enum Role {
+    /** What planned braking uses. */
+    SERVICE,
+    /** What is left when the service brake gives nothing. */
+    FALLBACK,
+    /** The last recourse: no graduation, held until the train stands. */
+    EMERGENCY
+  }
+
+  public BrakeSystem {
+    if (application.pascalsPerSecond() <= 0 || release.pascalsPerSecond() <= 0) {
+      throw new IllegalArgumentException("brake system " + name + " never fills or never empties");
+    }
+    if (full.pascals() <= 0) {
+      throw new IllegalArgumentException("brake system " + name + " has no pressure");
+    }
+  }
+}

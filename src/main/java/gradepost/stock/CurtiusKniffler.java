@@ -1,0 +1,12 @@
+package gradepost.stock;
+
+/**
+ * Dry rail by Curtius and Kniffler: {@code 0.161 + 7.5/(V + 44)}, V in km/h (from memory; measured
+ * up to about 160 km/h).
+ */
+public record CurtiusKniffler() implements AdhesionLaw {
+  @Override
+  public double mu(double speedMps) {
+    return 0.161 + 7.5 / (speedMps * 3.6 + 44);
+  }
+}

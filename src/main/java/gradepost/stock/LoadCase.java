@@ -1,0 +1,8 @@
+package gradepost.stock;
+
+/** How full the train is. */
+public enum LoadCase {
+  TARE,
+  SEATED,
+  CRUSH
+}

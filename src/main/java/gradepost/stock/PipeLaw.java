@@ -1,0 +1,51 @@
+package gradepost.stock;
+
+import gradepost.units.Exact;
+import gradepost.units.Pressure;
+
+/** How a reduction of brake-pipe pressure becomes cylinder pressure. */
+public sealed interface PipeLaw {
+
+  /** Running pressure of the brake pipe. */
+  Pressure pipe();
+
+  /** Cylinder gauge pressure, in pascals, after a reduction of so many pascals. */
+  double cylinderPa(double reductionPa);
+
+  /** The reduction at which cylinder and reservoir stand equal: full service. */
+  double fullReductionPa();
+
+  /**
+   * The handbook rule: so many pounds in the cylinder for each pound of reduction (Howard 1913: 2.5,
+   * with a reservoir of 2.5 times the cylinder), until both stand equal.
+   */
+  record Ratio(Pressure pipe, double poundsPerPound) implements PipeLaw {
+    @Override
+    public double cylinderPa(double reductionPa) {
+      return poundsPerPound * Math.min(Math.max(reductionPa, 0), fullReductionPa());
+    }
+
+    @Override
+    public double fullReductionPa() {
+      return pipe.pascals() / (1 + poundsPerPound);
+    }
+  }
+
+  /**
+   * Boyle's law in absolute pressures for a reservoir of {@code volumeRatio} cylinders and a piston
+   * that starts from no volume: the cylinder first fills to atmosphere, which costs a reduction of
+   * its own.
+   */
+  record Boyle(Pressure pipe, double volumeRatio) implements PipeLaw {
+    @Override
+    public double cylinderPa(double reductionPa) {
+      double r = Math.min(Math.max(reductionPa, 0), fullReductionPa());
+      return Math.max(0, volumeRatio * r - Exact.ATMOSPHERE_PA);
+    }
+
+    @Override
+    public double fullReductionPa() {
+      return (pipe.pascals() + Exact.ATMOSPHERE_PA) / (1 + volumeRatio);
+    }
+  }
+}

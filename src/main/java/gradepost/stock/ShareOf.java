@@ -1,0 +1,15 @@
+package gradepost.stock;
+
+/** A share of another law: wet rail is about 0.6 of dry (Koffman 1948). */
+public record ShareOf(AdhesionLaw dry, double share) implements AdhesionLaw {
+  public ShareOf {
+    if (!(share > 0 && share <= 1)) {
+      throw new IllegalArgumentException("a share lies above 0 and up to 1: " + share);
+    }
+  }
+
+  @Override
+  public double mu(double speedMps) {
+    return share * dry.mu(speedMps);
+  }
+}

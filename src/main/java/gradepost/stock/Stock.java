@@ -1,0 +1,44 @@
+package gradepost.stock;
+
+import gradepost.units.Speed;
+import java.util.List;
+
+/**
+ * A type of train: its vehicles, power and brakes.
+ *
+ * @param trainClasses the classes of train to which differential speeds may be given
+ * @param checkRailDragNPerKn extra resistance of a check-railed curve, N/kN; 0 where unknown
+ * @param handleRules movements that are forbidden or needed, in words, for the train page
+ */
+public record Stock(
+    String name,
+    String description,
+    List<String> trainClasses,
+    Speed maximum,
+    List<Vehicle> vehicles,
+    List<Formation> formations,
+    ResistanceLaw resistance,
+    CurveLaw curves,
+    double checkRailDragNPerKn,
+    Traction traction,
+    BrakeForce brakeForce,
+    List<BrakeSystem> brakes,
+    List<String> handleRules) {
+  public Stock {
+    trainClasses = List.copyOf(trainClasses);
+    vehicles = List.copyOf(vehicles);
+    formations = List.copyOf(formations);
+    brakes = List.copyOf(brakes);
+    handleRules = List.copyOf(handleRules);
+    if (brakes.stream().filter(b -> b.role() == BrakeSystem.Role.SERVICE).count() != 1) {
+      throw new IllegalArgumentException("stock " + name + " has one service brake");
+    }
+  }
+
+  public BrakeSystem service() {
+    return brakes.stream()
+        .filter(b -> b.role() == BrakeSystem.Role.SERVICE)
+        .findFirst()
+        .orElseThrow();
+  }
+}

@@ -1,0 +1,32 @@
+package gradepost.units;
+
+/** A gauge pressure (above atmosphere), in pascals; never negative. */
+public record Pressure(double pascals) implements Comparable<Pressure> {
+  public Pressure {
+    Finite.require(pascals, "pascals");
+    if (pascals < 0) {
+      throw new IllegalArgumentException("a gauge pressure is not negative: " + pascals);
+    }
+  }
+
+  @Override
+  public int compareTo(Pressure other) {
+    return Double.compare(pascals, other.pascals);
+  }
+
+  public static Pressure ofPsi(double psi) {
+    return new Pressure(psi * Exact.PSI_PA);
+  }
+
+  public static Pressure ofBar(double bar) {
+    return new Pressure(bar * 1e5);
+  }
+
+  public double psi() {
+    return pascals / Exact.PSI_PA;
+  }
+
+  public double bar() {
+    return pascals / 1e5;
+  }
+}
