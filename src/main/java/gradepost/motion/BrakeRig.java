@@ -1,0 +1,117 @@
+package gradepost.motion;
+
+import gradepost.stock.BlockLaw;
+import gradepost.stock.BrakeAction;
+import gradepost.stock.BrakeForce;
+import gradepost.stock.BrakeSystem;
+import gradepost.stock.Formation;
+import gradepost.stock.LoadCase;
+import gradepost.stock.Stock;
+
+/**
+ * One brake system on one train, as numbers.
+ *
+ * @param deadTimeS from the demand until the leading cylinder answers
+ * @param delayS of each vehicle after that
+ * @param applyPaPerS how fast cylinders fill
+ * @param releasePaPerS how fast they empty
+ * @param gradualRelease whether a lower demand than the present one can be met without a full
+ *     release
+ * @param thresholdPa pressure that the return springs take
+ * @param fullPa full service
+ * @param gainNPerPa brake force of each vehicle for each pascal above the threshold, at friction 1;
+ *     0 where the brake is isolated
+ */
+public record BrakeRig(
+    double deadTimeS,
+    double[] delayS,
+    double applyPaPerS,
+    double releasePaPerS,
+    boolean gradualRelease,
+    double thresholdPa,
+    double fullPa,
+    double[] gainNPerPa,
+    BlockLaw blocks) {
+
+  /**
+   * Puts a brake system on a train.
+   *
+   * @param factor share of the stated force that is counted on
+   * @param isolatedShare share of the vehicles that do not brake; whole vehicles, rounded up, from
+   *     the front, which answers first
+   */
+  public static BrakeRig of(
+      Stock stock,
+      Formation formation,
+      LoadCase load,
+      Train train,
+      BrakeSystem system,
+      double factor,
+      double isolatedShare) {
+    int n = train.vehicles();
+    double[] delay = new double[n];
+    if (system.action() instanceof BrakeAction.Propagated along) {
+      double x = 0;
+      for (int i = 0; i < n; i++) {
+        delay[i] = x / along.speed().metresPerSecond();
+        x += train.lengthM()[i];
+      }
+    }
+    double gain = factor * gain(stock, formation, load);
+    int isolated = (int) Math.ceil(isolatedShare * n - 1e-9);
+    double[] gains = new double[n];
+    for (int i = isolated; i < n; i++) {
+      gains[i] = gain * train.brakeShare()[i];
+    }
+    return new BrakeRig(
+        system.action().deadTime().seconds(),
+        delay,
+        system.application().pascalsPerSecond(),
+        system.release().pascalsPerSecond(),
+        system.gradualRelease(),
+        stock.brakeForce().threshold().pascals(),
+        system.full().pascals(),
+        gains,
+        stock.brakeForce().blocks());
+  }
+
+  /** Newtons for each pascal above the threshold, whole train, at friction 1. */
+  private static double gain(Stock stock, Formation formation, LoadCase load) {
+    BrakeForce force = stock.brakeForce();
+    double statedInertia = Train.of(stock, formation, force.statedLoad()).inertiaKg();
+    double from = force.statedFrom().metresPerSecond();
+    double pressure = force.statedPressure().pascals() - force.threshold().pascals();
+    double gain =
+        statedInertia
+            * force.meanDeceleration().metresPerSecond2()
+            * 2
+            * speedOverFriction(force.blocks(), from)
+            / (from * from * pressure);
+    if (!force.loadCompensated()) {
+      return gain;
+    }
+    return gain * Train.of(stock, formation, load).inertiaKg() / statedInertia;
+  }
+
+  /** Integral of v/friction(v) from 0 to {@code to}: what the mean over distance needs. */
+  private static double speedOverFriction(BlockLaw blocks, double to) {
+    int pieces = 2000;
+    double h = to / pieces;
+    double sum = 0;
+    for (int i = 0; i <= pieces; i++) {
+      double v = i * h;
+      double weight = i == 0 || i == pieces ? 1 : i % 2 == 1 ? 4 : 2;
+      sum += weight * v / blocks.friction(v);
+    }
+    return sum * h / 3;
+  }
+
+  /** Longest delay of any vehicle. */
+  public double lastDelayS() {
+    double last = 0;
+    for (double d : delayS) {
+      last = Math.max(last, d);
+    }
+    return last;
+  }
+}

@@ -1,0 +1,95 @@
+package gradepost.motion;
+
+/**
+ * Pressure of the leading cylinder against time, as demands follow one another: after the dead time
+ * it moves towards the demand at the filling or emptying rate. A vehicle further back shows the
+ * same after its delay. Linear between corners.
+ */
+final class CylinderPressure {
+  private static final int MOST_CORNERS = 64;
+
+  private final double[] cornerS = new double[MOST_CORNERS];
+  private final double[] cornerPa = new double[MOST_CORNERS];
+  private int corners;
+  private double demandPa;
+
+  /** All cylinders empty since ever. */
+  void clear() {
+    corners = 1;
+    cornerS[0] = Double.NEGATIVE_INFINITY;
+    cornerPa[0] = 0;
+    demandPa = 0;
+  }
+
+  double demandPa() {
+    return demandPa;
+  }
+
+  /** Asks for a pressure at this time; later demands must come later. */
+  void demand(BrakeRig rig, double timeS, double pressurePa) {
+    double from = timeS + rig.deadTimeS();
+    double now = at(from);
+    while (corners > 1 && cornerS[corners - 1] >= from) {
+      corners--;
+    }
+    demandPa = pressurePa;
+    add(from, now);
+    double threshold = rig.thresholdPa();
+    double rate = pressurePa >= now ? rig.applyPaPerS() : -rig.releasePaPerS();
+    if ((now - threshold) * (pressurePa - threshold) < 0) {
+      add(from + (threshold - now) / rate, threshold);
+    }
+    if (pressurePa != now) {
+      add(from + (pressurePa - now) / rate, pressurePa);
+    }
+  }
+
+  private void add(double timeS, double pressurePa) {
+    if (corners == MOST_CORNERS) {
+      // The oldest corner but the first is long past: every vehicle has seen it.
+      System.arraycopy(cornerS, 2, cornerS, 1, corners - 2);
+      System.arraycopy(cornerPa, 2, cornerPa, 1, corners - 2);
+      cornerPa[0] = cornerPa[1];
+      corners--;
+    }
+    cornerS[corners] = timeS;
+    cornerPa[corners] = pressurePa;
+    corners++;
+  }
+
+  /** Pressure of the leading cylinder. */
+  double at(double timeS) {
+    int i = corners - 1;
+    if (timeS >= cornerS[i]) {
+      return cornerPa[i];
+    }
+    while (i > 1 && timeS < cornerS[i - 1]) {
+      i--;
+    }
+    // Here cornerS[i - 1] <= timeS < cornerS[i]; before the first real corner all is level.
+    if (i == 1) {
+      return cornerPa[0];
+    }
+    double share = (timeS - cornerS[i - 1]) / (cornerS[i] - cornerS[i - 1]);
+    return cornerPa[i - 1] + share * (cornerPa[i] - cornerPa[i - 1]);
+  }
+
+  /** The next time after {@code timeS} at which some vehicle meets a corner; infinite if none. */
+  double nextCornerS(double timeS, double[] delayS, double lastDelayS) {
+    double next = Double.POSITIVE_INFINITY;
+    for (int i = corners - 1; i >= 1 && cornerS[i] + lastDelayS > timeS; i--) {
+      for (double delay : delayS) {
+        double at = cornerS[i] + delay;
+        if (at > timeS + 1e-9 && at < next) {
+          next = at;
+        }
+      }
+    }
+    return next;
+  }
+
+  /** Whether every vehicle has met the last corner: all pressures are equal and rest. */
+  boolean settled(double timeS, double lastDelayS) {
+    return timeS + 1e-9 >= cornerS[corners - 1] + lastDelayS;
+  }
+}

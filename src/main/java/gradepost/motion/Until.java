@@ -1,0 +1,48 @@
+package gradepost.motion;
+
+/**
+ * What a leg of a run ends at, whichever comes first. A condition that does not matter is left at
+ * its infinite value. A stand always ends a leg.
+ */
+public final class Until {
+  /** Distance run of the front, m. */
+  public double placeM = Double.POSITIVE_INFINITY;
+
+  /** The speed has fallen to this, m/s; a train that is slower already does not wait for it. */
+  public double speedDownMps = Double.NEGATIVE_INFINITY;
+
+  /** The speed has risen to this, m/s. */
+  public double speedUpMps = Double.POSITIVE_INFINITY;
+
+  /** Time of the run, s. */
+  public double timeS = Double.POSITIVE_INFINITY;
+
+  /** Puts every condition back to what does not matter. */
+  public Until clear() {
+    placeM = Double.POSITIVE_INFINITY;
+    speedDownMps = Double.NEGATIVE_INFINITY;
+    speedUpMps = Double.POSITIVE_INFINITY;
+    timeS = Double.POSITIVE_INFINITY;
+    return this;
+  }
+
+  public Until place(double m) {
+    placeM = m;
+    return this;
+  }
+
+  public Until speedDown(double mps) {
+    speedDownMps = mps;
+    return this;
+  }
+
+  public Until speedUp(double mps) {
+    speedUpMps = mps;
+    return this;
+  }
+
+  public Until time(double s) {
+    timeS = s;
+    return this;
+  }
+}
