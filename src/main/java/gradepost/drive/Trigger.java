@@ -15,6 +15,9 @@ public sealed interface Trigger {
   /** So long after the action before. */
   record After(double seconds) implements Trigger {}
 
+  /** The train is ready to start and has been given the right to. */
+  record Start() implements Trigger {}
+
   /** The train has come to a stand. */
   record Standstill() implements Trigger {}
 }

@@ -21,6 +21,14 @@ final class CylinderPressure {
     demandPa = 0;
   }
 
+  /** Takes over everything from another. */
+  void copyFrom(CylinderPressure other) {
+    System.arraycopy(other.cornerS, 0, cornerS, 0, other.corners);
+    System.arraycopy(other.cornerPa, 0, cornerPa, 0, other.corners);
+    corners = other.corners;
+    demandPa = other.demandPa;
+  }
+
   double demandPa() {
     return demandPa;
   }

@@ -85,6 +85,23 @@ public final class Stepper {
     cylinder.clear();
   }
 
+  /** The whole state, to come back to with {@link #restore}. */
+  public Snapshot save() {
+    Snapshot kept = new Snapshot(t, s, v, notch, rig);
+    kept.cylinder.copyFrom(cylinder);
+    return kept;
+  }
+
+  /** Goes back to a state that this stepper, or one for the same train, has saved. */
+  public void restore(Snapshot kept) {
+    t = kept.timeS;
+    s = kept.atM;
+    v = kept.speedMps;
+    notch = kept.notch;
+    rig = kept.rig;
+    cylinder.copyFrom(kept.cylinder);
+  }
+
   public void record(@Nullable Recorder newRecorder) {
     recorder = newRecorder;
     tell();

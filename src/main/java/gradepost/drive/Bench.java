@@ -1,0 +1,103 @@
+package gradepost.drive;
+
+import gradepost.motion.BrakeRig;
+import gradepost.motion.PiecewiseLinear;
+import gradepost.motion.Stepper;
+import gradepost.motion.Track;
+import gradepost.motion.TrackForce;
+import gradepost.motion.Train;
+import gradepost.stock.AdhesionLaw;
+import gradepost.stock.BrakeSystem;
+import gradepost.stock.LoadCase;
+import gradepost.stock.RunningResistance;
+import gradepost.stock.Stock;
+import gradepost.units.Exact;
+import java.util.HashMap;
+import java.util.Map;
+
+/**
+ * One train on one track, set up two ways: as planned, and leaning to the safe side (worst load, no
+ * help from running or curve resistance, the counted share of the brakes).
+ */
+final class Bench {
+  private static final RunningResistance NONE = new RunningResistance(0, 0, 0);
+
+  private final Assignment assignment;
+  private final Track track;
+  private final Train planned;
+  private final Train worst;
+  private final PiecewiseLinear plannedForce;
+  private final PiecewiseLinear worstForce;
+  private final Map<BrakeSystem, BrakeRig> plannedRigs = new HashMap<>();
+  private final Map<BrakeSystem, BrakeRig> worstRigs = new HashMap<>();
+
+  Bench(Assignment assignment) {
+    this.assignment = assignment;
+    Stock stock = assignment.stock();
+    SafeSide safe = assignment.policy().safeSide();
+    track = Track.of(assignment.path());
+    planned = Train.of(stock, assignment.formation(), assignment.load());
+    worst = Train.of(stock, assignment.formation(), safe.load());
+    plannedForce = TrackForce.of(track, planned, stock.curves(), stock.checkRailDragNPerKn());
+    worstForce = TrackForce.gradientOnly(track, worst);
+    for (BrakeSystem system : stock.brakes()) {
+      plannedRigs.put(system, rig(system, assignment.load(), planned, 1, 0));
+      worstRigs.put(
+          system, rig(system, safe.load(), worst, safe.brakeFactor(), safe.isolatedShare()));
+    }
+  }
+
+  private BrakeRig rig(
+      BrakeSystem system, LoadCase load, Train train, double factor, double isolated) {
+    return BrakeRig.of(
+        assignment.stock(), assignment.formation(), load, train, system, factor, isolated);
+  }
+
+  Stepper plannedStepper(AdhesionLaw adhesion) {
+    return new Stepper(planned, planned.resistance(), plannedForce, adhesion);
+  }
+
+  Stepper worstStepper(AdhesionLaw adhesion) {
+    return new Stepper(worst, NONE, worstForce, adhesion);
+  }
+
+  BrakeRig plannedRig(BrakeSystem system) {
+    return plannedRigs.get(system);
+  }
+
+  BrakeRig worstRig(BrakeSystem system) {
+    return worstRigs.get(system);
+  }
+
+  BrakeRig service() {
+    return plannedRigs.get(assignment.stock().service());
+  }
+
+  /** Acceleration of the planned train in a notch (−1: off), brakes off. */
+  double accelerationMps2(int notch, double speedMps, double atM) {
+    double force = 0;
+    if (notch >= 0) {
+      double grip =
+          assignment.policy().plannedAdhesion().law().mu(speedMps) * planned.motoredKg() * Exact.G;
+      force = Math.min(planned.effort().get(notch).at(speedMps), grip);
+    }
+    force -= planned.resistance().atN(speedMps) + plannedForce.at(atM);
+    return force / planned.inertiaKg();
+  }
+
+  Track track() {
+    return track;
+  }
+
+  Train plannedTrain() {
+    return planned;
+  }
+
+  Train worstTrain() {
+    return worst;
+  }
+
+  PiecewiseLinear plannedForce() {
+    return plannedForce;
+  }
+}

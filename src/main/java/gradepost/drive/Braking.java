@@ -1,0 +1,146 @@
+package gradepost.drive;
+
+import gradepost.motion.BrakeRig;
+import gradepost.motion.Ended;
+import gradepost.motion.Stepper;
+import gradepost.motion.Until;
+import gradepost.units.UnitStyle;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A technique turned to one target: which pressures, at which speeds. Every number is one that can
+ * be printed.
+ *
+ * @param aimMps speed that the train is braked to: 0, or a little under the reduction's
+ * @param easeAtMps falling speeds at which the brake is eased to {@code easePa}
+ */
+record Braking(
+    BrakeRig rig,
+    double aimMps,
+    double firstPa,
+    double firstHeldS,
+    double mainPa,
+    double[] easeAtMps,
+    double[] easePa) {
+  /** A run that has not met its aim this far past the start of the brake never will. */
+  private static final double HOPELESS_M = 8000;
+
+  /** How it came out. */
+  record Outcome(double endM, double endMps, boolean held) {}
+
+  /** The policy's technique for this target, before anything is solved. */
+  static Braking of(Policy policy, BrakeRig rig, Target target, UnitStyle units) {
+    boolean stop = target.speedMps() == 0;
+    Technique technique = stop ? policy.stopping() : policy.restriction();
+    double under = policy.margins().underSpeed().metresPerSecond();
+    double aim = stop ? 0 : Math.max(target.speedMps() - under, 0.5 * target.speedMps());
+    List<Technique.Ease> eases =
+        technique.eases().stream()
+            .filter(e -> rig.gradualRelease() || e.to().pascals() == 0)
+            .toList();
+    double[] at = new double[eases.size()];
+    double[] to = new double[eases.size()];
+    for (int i = 0; i < at.length; i++) {
+      double above = eases.get(i).aboveTarget().metresPerSecond();
+      double speed = Math.round((aim + above) / units.speedUnitMps()) * units.speedUnitMps();
+      to[i] = eases.get(i).to().pascals();
+      at[i] = to[i] == 0 && !stop ? Math.min(speed, target.speedMps()) : speed;
+    }
+    return new Braking(
+        rig,
+        aim,
+        technique.first().pascals(),
+        technique.firstHeld().seconds(),
+        technique.main().pascals(),
+        at,
+        to);
+  }
+
+  Braking withMain(double pressurePa) {
+    return new Braking(
+        rig, aimMps, Math.min(firstPa, pressurePa), firstHeldS, pressurePa, easeAtMps, easePa);
+  }
+
+  /** Moves the speed of one ease; it stays above the next one. */
+  Braking withEaseMoved(int index, double byMps) {
+    double[] at = easeAtMps.clone();
+    at[index] = Math.max(at[index] + byMps, index + 1 < at.length ? at[index + 1] : 0.1);
+    return new Braking(rig, aimMps, firstPa, firstHeldS, mainPa, at, easePa);
+  }
+
+  boolean releases() {
+    return easePa.length > 0 && easePa[easePa.length - 1] == 0;
+  }
+
+  /** Speed below which the first application alone does it. */
+  private double mainAboveMps() {
+    return easeAtMps.length > 0 && easePa[0] > 0 ? easeAtMps[0] : aimMps;
+  }
+
+  /** Brakes from where the stepper stands; leaves it where the aim is met. */
+  Outcome run(Stepper stepper) {
+    return run(stepper, new Trigger.AtPlace(stepper.atM()), null, new ArrayList<>());
+  }
+
+  /** The same, and writes down what is done. */
+  Outcome run(Stepper stepper, Trigger start, Target target, List<Instruction> out) {
+    Until until = new Until();
+    double hopeless = stepper.atM() + HOPELESS_M;
+    double lowest = easeAtMps.length > 0 ? easeAtMps[easeAtMps.length - 1] : 0;
+    double present = stepper.demandPa();
+    if (stepper.speedMps() <= aimMps || (releases() && stepper.speedMps() <= lowest)) {
+      return new Outcome(stepper.atM(), stepper.speedMps(), true);
+    }
+    Trigger next = start;
+    if (present < firstPa) {
+      apply(stepper, firstPa, new Instruction(target, next, brake(firstPa, Command.Stage.FIRST)), out);
+      present = firstPa;
+      stepper.advance(
+          until.clear().place(hopeless).time(stepper.timeS() + firstHeldS).speedDown(lowest));
+      next = new Trigger.After(firstHeldS);
+    }
+    if (mainPa > present && stepper.speedMps() > mainAboveMps() + 1e-6) {
+      apply(stepper, mainPa, new Instruction(target, next, brake(mainPa, Command.Stage.MAIN)), out);
+      present = mainPa;
+    }
+    for (int i = 0; i < easeAtMps.length; i++) {
+      if (easePa[i] >= present) {
+        continue;
+      }
+      if (stepper.speedMps() < easeAtMps[i] - 1e-9 && i + 1 < easeAtMps.length) {
+        continue;
+      }
+      Ended ended = stepper.advance(until.clear().place(hopeless).speedDown(easeAtMps[i]));
+      if (ended != Ended.SPEED_DOWN) {
+        return new Outcome(stepper.atM(), stepper.speedMps(), ended == Ended.STANDSTILL);
+      }
+      Command command =
+          easePa[i] == 0 ? new Command.Release() : brake(easePa[i], Command.Stage.EASE);
+      Trigger at = new Trigger.SpeedDownTo(easeAtMps[i]);
+      apply(stepper, easePa[i], new Instruction(target, at, command), out);
+      present = easePa[i];
+    }
+    if (releases()) {
+      double empty =
+          rig.deadTimeS() + rig.lastDelayS() + stepper.pressurePa() / rig.releasePaPerS();
+      stepper.advance(until.clear().place(hopeless).time(stepper.timeS() + empty));
+      return new Outcome(stepper.atM(), stepper.speedMps(), true);
+    }
+    Ended ended = stepper.advance(until.clear().place(hopeless));
+    if (ended == Ended.STANDSTILL) {
+      out.add(new Instruction(target, new Trigger.Standstill(), new Command.Stand()));
+    }
+    return new Outcome(stepper.atM(), stepper.speedMps(), ended == Ended.STANDSTILL);
+  }
+
+  private static Command brake(double pressurePa, Command.Stage stage) {
+    return new Command.Brake(pressurePa, stage);
+  }
+
+  private void apply(
+      Stepper stepper, double pressurePa, Instruction instruction, List<Instruction> out) {
+    stepper.brake(rig, pressurePa);
+    out.add(instruction);
+  }
+}

@@ -1,0 +1,171 @@
+package gradepost.drive;
+
+import gradepost.motion.BrakeRig;
+import gradepost.route.Path;
+import gradepost.route.RailGap;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The policy's rules of driving, turned into places and printable speeds for one run: where the
+ * permissible speed may be used again (on the print grid, after the rear has cleared), the speed
+ * band under it, and where no power may be taken.
+ */
+final class DriverRules {
+  /** Acceleration that makes a notch useful for getting to speed, m/s². */
+  private static final double USEFUL_MPS2 = 0.12;
+
+  /** Acceleration that makes a notch enough to hold a speed, m/s². */
+  private static final double HOLDING_MPS2 = 0.04;
+
+  /** A checking application slows the train by this at least, m/s². */
+  private static final double CHECKING_MPS2 = 0.08;
+
+  private static final double LOOK_AHEAD_M = 400;
+
+  private final Assignment assignment;
+  private final Bench bench;
+  private final double unitMps;
+  private final List<CeilingStep> ceiling = new ArrayList<>();
+  private final List<double[]> noPower = new ArrayList<>();
+
+  DriverRules(Assignment assignment, Bench bench, Ceiling resolved, double startM) {
+    this.assignment = assignment;
+    this.bench = bench;
+    this.unitMps = assignment.route().units().speedUnitMps();
+    Path path = assignment.path();
+    List<CeilingStep> steps = resolved.steps();
+    for (int i = 0; i < steps.size(); i++) {
+      CeilingStep step = steps.get(i);
+      boolean risesInto = i > 0 && step.speedMps() > steps.get(i - 1).speedMps();
+      boolean risesOut = i + 1 < steps.size() && steps.get(i + 1).speedMps() > step.speedMps();
+      double from = risesInto ? path.printedAtOrAfter(step.fromM()) : step.fromM();
+      double to = risesOut ? path.printedAtOrAfter(step.toM()) : step.toM();
+      if (to > from) {
+        ceiling.add(new CeilingStep(from, to, step.speedMps(), step.cause()));
+      }
+    }
+    for (RailGap gap : assignment.route().railGaps()) {
+      if (Ceiling.stands(assignment, gap.applies())) {
+        double a = path.metresAt(gap.extent().from());
+        double b = path.metresAt(gap.extent().to());
+        double from = path.printedAtOrBefore(Math.min(a, b));
+        double to =
+            path.printedAtOrAfter(
+                Math.min(Math.max(a, b) + assignment.formation().lengthM(), path.lengthM()));
+        if (startM < from || startM > to) {
+          noPower.add(new double[] {from, to});
+        }
+      }
+    }
+  }
+
+  double unitMps() {
+    return unitMps;
+  }
+
+  double ceilingAt(double atM) {
+    for (CeilingStep step : ceiling) {
+      if (atM < step.toM()) {
+        return step.speedMps();
+      }
+    }
+    return ceiling.get(ceiling.size() - 1).speedMps();
+  }
+
+  /** The next place ahead at which the ceiling changes or a stretch without power begins or ends. */
+  double nextEdge(double atM) {
+    double next = Double.POSITIVE_INFINITY;
+    for (CeilingStep step : ceiling) {
+      if (step.toM() > atM + 1e-9) {
+        next = step.toM();
+        break;
+      }
+    }
+    for (double[] zone : noPower) {
+      for (double edge : zone) {
+        if (edge > atM + 1e-9 && edge < next) {
+          next = edge;
+        }
+      }
+    }
+    return next;
+  }
+
+  /** The first fall of the ceiling at or after a place, where the train would be too fast. */
+  boolean powerForbidden(double atM) {
+    return noPower.stream().anyMatch(z -> atM >= z[0] - 1e-9 && atM < z[1] - 1e-9);
+  }
+
+  /** How far it is to the next stretch without power. */
+  double toNoPowerM(double atM) {
+    return noPower.stream()
+        .mapToDouble(z -> z[0] - atM)
+        .filter(d -> d > 0)
+        .min()
+        .orElse(Double.POSITIVE_INFINITY);
+  }
+
+  double offMps(double ceilingMps) {
+    return printable(
+        Math.max(
+            ceilingMps - assignment.policy().run().offBelow().metresPerSecond(),
+            0.7 * ceilingMps));
+  }
+
+  double onMps(double ceilingMps) {
+    return printable(
+        Math.max(
+            ceilingMps - assignment.policy().run().onBelow().metresPerSecond(), 0.5 * ceilingMps));
+  }
+
+  double checkFromMps(double ceilingMps) {
+    return printable(ceilingMps - assignment.policy().run().checkFrom().metresPerSecond());
+  }
+
+  double checkToMps(double ceilingMps) {
+    return printable(
+        Math.max(
+            ceilingMps - assignment.policy().run().checkTo().metresPerSecond(), 0.4 * ceilingMps));
+  }
+
+  private double printable(double mps) {
+    return Math.max(1, Math.floor(mps / unitMps + 1e-6)) * unitMps;
+  }
+
+  /** The lowest notch that does what is wanted at this speed against what lies ahead. */
+  int notchFor(double atM, double speedMps, boolean holding) {
+    int highest = assignment.stock().traction().notches().size() - 1;
+    double wanted = holding ? HOLDING_MPS2 : USEFUL_MPS2;
+    for (int n = 0; n < highest; n++) {
+      boolean enough = true;
+      for (double d = 0; d <= LOOK_AHEAD_M; d += 50) {
+        enough &= bench.accelerationMps2(n, speedMps, atM + d) >= wanted;
+      }
+      if (enough) {
+        return n;
+      }
+    }
+    return highest;
+  }
+
+  /** The lightest printable pressure that checks the speed on what lies ahead. */
+  double checkPressurePa(double atM, double speedMps) {
+    BrakeRig rig = bench.service();
+    double step = assignment.route().units().pressureStepPa();
+    double steepest = Double.NEGATIVE_INFINITY;
+    for (double d = 0; d <= LOOK_AHEAD_M; d += 50) {
+      steepest = Math.max(steepest, bench.accelerationMps2(-1, speedMps, atM + d));
+    }
+    double gain = 0;
+    for (double g : rig.gainNPerPa()) {
+      gain += g;
+    }
+    double perPa =
+        gain * rig.blocks().friction(speedMps) / bench.plannedTrain().inertiaKg();
+    double needed = rig.thresholdPa() + (steepest + CHECKING_MPS2) / perPa;
+    double least = assignment.policy().run().checkPressure().pascals();
+    double pressure = Math.max(least, Math.ceil(needed / step) * step);
+    return Pressures.atLeast(assignment.stock().service(), pressure);
+  }
+}

@@ -1,0 +1,54 @@
+package gradepost.drive;
+
+import gradepost.route.Path;
+import gradepost.route.Platform;
+import gradepost.route.StopMark;
+import java.util.Optional;
+
+/** Where a train stops at a platform. */
+final class Stops {
+
+  /** The mark for this number of cars and direction. */
+  static Optional<StopMark> mark(Assignment assignment, Platform platform) {
+    return platform.stopMarks().stream()
+        .filter(m -> m.direction() == assignment.direction())
+        .filter(m -> m.cars() == assignment.formation().cars())
+        .findFirst();
+  }
+
+  /** Where the front stops: at its mark, or else at the end of the platform. */
+  static double markM(Assignment assignment, Call call) {
+    Path path = assignment.path();
+    return mark(assignment, call.platform())
+        .map(m -> path.metresAt(m.location()))
+        .orElseGet(() -> platformEndM(path, call.platform()));
+  }
+
+  static double platformStartM(Path path, Platform platform) {
+    return Math.min(
+        path.metresAt(platform.extent().from()), path.metresAt(platform.extent().to()));
+  }
+
+  static double platformEndM(Path path, Platform platform) {
+    return Math.max(
+        path.metresAt(platform.extent().from()), path.metresAt(platform.extent().to()));
+  }
+
+  static Target.Stop target(Assignment assignment, Call call) {
+    Path path = assignment.path();
+    Optional<StopMark> mark = mark(assignment, call.platform());
+    double at = markM(assignment, call);
+    Optional<Double> buffers =
+        call.platform().bufferStops().map(path::metresAt).filter(b -> b >= at - 0.01);
+    return new Target.Stop(
+        call.station().name(),
+        call,
+        mark.map(m -> m.cars() + "-car mark").orElse("platform end"),
+        at,
+        platformStartM(path, call.platform()),
+        platformEndM(path, call.platform()),
+        buffers);
+  }
+
+  private Stops() {}
+}

@@ -1,0 +1,38 @@
+package gradepost.motion;
+
+import org.jspecify.annotations.Nullable;
+
+/** The whole state of a train under way, handles and cylinders included. */
+public final class Snapshot {
+  final double timeS;
+  final double atM;
+  final double speedMps;
+  final int notch;
+  final @Nullable BrakeRig rig;
+  final CylinderPressure cylinder = new CylinderPressure();
+
+  Snapshot(double timeS, double atM, double speedMps, int notch, @Nullable BrakeRig rig) {
+    this.timeS = timeS;
+    this.atM = atM;
+    this.speedMps = speedMps;
+    this.notch = notch;
+    this.rig = rig;
+  }
+
+  public double timeS() {
+    return timeS;
+  }
+
+  public double atM() {
+    return atM;
+  }
+
+  public double speedMps() {
+    return speedMps;
+  }
+
+  /** Index of the notch, −1 for off. */
+  public int notch() {
+    return notch;
+  }
+}
