@@ -85,6 +85,18 @@ final class Bench {
     return force / planned.inertiaKg();
   }
 
+  /** The service pressure, up to a step of the gauge, that takes so much off the planned train. */
+  double servicePressurePa(double speedMps, double decelerationMps2, double stepPa) {
+    BrakeRig rig = service();
+    double gain = 0;
+    for (double g : rig.gainNPerPa()) {
+      gain += g;
+    }
+    double perPa = gain * rig.blocks().friction(speedMps) / planned.inertiaKg();
+    double pressure = rig.thresholdPa() + Math.max(0, decelerationMps2) / perPa;
+    return Math.ceil(pressure / stepPa - 1e-9) * stepPa;
+  }
+
   Track track() {
     return track;
   }

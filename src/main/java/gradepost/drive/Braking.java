@@ -29,8 +29,14 @@ record Braking(
   /** How it came out. */
   record Outcome(double endM, double endMps, boolean held) {}
 
+  /** An eased brake still slows the train by this at least, m/s². */
+  private static final double EASED_MPS2 = 0.12;
+
   /** The policy's technique for this target, before anything is solved. */
-  static Braking of(Policy policy, BrakeRig rig, Target target, UnitStyle units) {
+  static Braking of(Assignment assignment, Bench bench, Target target) {
+    Policy policy = assignment.policy();
+    UnitStyle units = assignment.route().units();
+    BrakeRig rig = bench.service();
     boolean stop = target.speedMps() == 0;
     Technique technique = stop ? policy.stopping() : policy.restriction();
     double under = policy.margins().underSpeed().metresPerSecond();
@@ -44,7 +50,13 @@ record Braking(
     for (int i = 0; i < at.length; i++) {
       double above = eases.get(i).aboveTarget().metresPerSecond();
       double speed = Math.round((aim + above) / units.speedUnitMps()) * units.speedUnitMps();
-      to[i] = eases.get(i).to().pascals();
+      double pressure = eases.get(i).to().pascals();
+      to[i] =
+          pressure == 0
+              ? 0
+              : Pressures.atLeast(
+                  assignment.stock().service(),
+                  Math.max(pressure, easedPa(assignment, bench, target.atM(), speed)));
       at[i] = to[i] == 0 && !stop ? Math.min(speed, target.speedMps()) : speed;
     }
     return new Braking(
@@ -57,15 +69,26 @@ record Braking(
         to);
   }
 
+  /** What still slows the train enough against the gradient near the target. */
+  private static double easedPa(Assignment assignment, Bench bench, double atM, double speedMps) {
+    double roll =
+        Math.max(
+            bench.accelerationMps2(-1, speedMps, atM),
+            bench.accelerationMps2(-1, speedMps, atM - 40));
+    return bench.servicePressurePa(
+        speedMps, roll + EASED_MPS2, assignment.route().units().pressureStepPa());
+  }
+
   Braking withMain(double pressurePa) {
     return new Braking(
         rig, aimMps, Math.min(firstPa, pressurePa), firstHeldS, pressurePa, easeAtMps, easePa);
   }
 
-  /** Moves the speed of one ease; it stays above the next one. */
+  /** Moves the speed of one ease; it stays above the next one, and above half of what it was. */
   Braking withEaseMoved(int index, double byMps) {
     double[] at = easeAtMps.clone();
-    at[index] = Math.max(at[index] + byMps, index + 1 < at.length ? at[index + 1] : 0.1);
+    double next = index + 1 < at.length ? at[index + 1] : 0;
+    at[index] = Math.max(at[index] + byMps, Math.max(next, 0.5 * easeAtMps[index]));
     return new Braking(rig, aimMps, firstPa, firstHeldS, mainPa, at, easePa);
   }
 
@@ -94,7 +117,11 @@ record Braking(
     }
     Trigger next = start;
     if (present < firstPa) {
-      apply(stepper, firstPa, new Instruction(target, next, brake(firstPa, Command.Stage.FIRST)), out);
+      apply(
+          stepper,
+          firstPa,
+          new Instruction(target, next, brake(firstPa, Command.Stage.FIRST)),
+          out);
       present = firstPa;
       stepper.advance(
           until.clear().place(hopeless).time(stepper.timeS() + firstHeldS).speedDown(lowest));

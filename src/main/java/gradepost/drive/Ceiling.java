@@ -56,11 +56,7 @@ public final class Ceiling {
             assignment.junctionRoutes().getOrDefault(junction.name(), junction.routes().get(0));
         limits.add(
             limit(
-                path,
-                junction.extent(),
-                trainM,
-                taken.speed().metresPerSecond(),
-                junction.name()));
+                path, junction.extent(), trainM, taken.speed().metresPerSecond(), junction.name()));
       }
     }
     Call last = assignment.calls().get(assignment.calls().size() - 1);

@@ -1,6 +1,5 @@
 package gradepost.drive;
 
-import gradepost.motion.BrakeRig;
 import gradepost.route.Path;
 import gradepost.route.RailGap;
 import java.util.ArrayList;
@@ -39,8 +38,8 @@ final class DriverRules {
       CeilingStep step = steps.get(i);
       boolean risesInto = i > 0 && step.speedMps() > steps.get(i - 1).speedMps();
       boolean risesOut = i + 1 < steps.size() && steps.get(i + 1).speedMps() > step.speedMps();
-      double from = risesInto ? path.printedAtOrAfter(step.fromM()) : step.fromM();
-      double to = risesOut ? path.printedAtOrAfter(step.toM()) : step.toM();
+      double from = i == 0 ? step.fromM() : printed(path, step.fromM(), risesInto);
+      double to = i + 1 == steps.size() ? step.toM() : printed(path, step.toM(), risesOut);
       if (to > from) {
         ceiling.add(new CeilingStep(from, to, step.speedMps(), step.cause()));
       }
@@ -60,6 +59,10 @@ final class DriverRules {
     }
   }
 
+  private static double printed(Path path, double atM, boolean rises) {
+    return rises ? path.printedAtOrAfter(atM) : path.printedAtOrBefore(atM);
+  }
+
   double unitMps() {
     return unitMps;
   }
@@ -73,7 +76,9 @@ final class DriverRules {
     return ceiling.get(ceiling.size() - 1).speedMps();
   }
 
-  /** The next place ahead at which the ceiling changes or a stretch without power begins or ends. */
+  /**
+   * The next place ahead at which the ceiling changes or a stretch without power begins or ends.
+   */
   double nextEdge(double atM) {
     double next = Double.POSITIVE_INFINITY;
     for (CeilingStep step : ceiling) {
@@ -92,7 +97,6 @@ final class DriverRules {
     return next;
   }
 
-  /** The first fall of the ceiling at or after a place, where the train would be too fast. */
   boolean powerForbidden(double atM) {
     return noPower.stream().anyMatch(z -> atM >= z[0] - 1e-9 && atM < z[1] - 1e-9);
   }
@@ -109,8 +113,7 @@ final class DriverRules {
   double offMps(double ceilingMps) {
     return printable(
         Math.max(
-            ceilingMps - assignment.policy().run().offBelow().metresPerSecond(),
-            0.7 * ceilingMps));
+            ceilingMps - assignment.policy().run().offBelow().metresPerSecond(), 0.7 * ceilingMps));
   }
 
   double onMps(double ceilingMps) {
@@ -151,21 +154,13 @@ final class DriverRules {
 
   /** The lightest printable pressure that checks the speed on what lies ahead. */
   double checkPressurePa(double atM, double speedMps) {
-    BrakeRig rig = bench.service();
     double step = assignment.route().units().pressureStepPa();
     double steepest = Double.NEGATIVE_INFINITY;
     for (double d = 0; d <= LOOK_AHEAD_M; d += 50) {
       steepest = Math.max(steepest, bench.accelerationMps2(-1, speedMps, atM + d));
     }
-    double gain = 0;
-    for (double g : rig.gainNPerPa()) {
-      gain += g;
-    }
-    double perPa =
-        gain * rig.blocks().friction(speedMps) / bench.plannedTrain().inertiaKg();
-    double needed = rig.thresholdPa() + (steepest + CHECKING_MPS2) / perPa;
+    double needed = bench.servicePressurePa(speedMps, steepest + CHECKING_MPS2, step);
     double least = assignment.policy().run().checkPressure().pascals();
-    double pressure = Math.max(least, Math.ceil(needed / step) * step);
-    return Pressures.atLeast(assignment.stock().service(), pressure);
+    return Pressures.atLeast(assignment.stock().service(), Math.max(least, needed));
   }
 }

@@ -30,4 +30,13 @@ public sealed interface Finding {
 
   /** The train cannot reach or hold a useful speed: stalls on the gradient. */
   record Stalls(double atM) implements Finding {}
+
+  /** Run again from its printed numbers, the plan breaks the permissible speed. */
+  record OverCeiling(double atM, double speedMps, double ceilingMps) implements Finding {}
+
+  /** Run again, the plan asks for a handle movement that the stock forbids. */
+  record ForbiddenMovement(double atM, Command command) implements Finding {}
+
+  /** Run again, what an action waits for never comes. */
+  record NeverComes(double atM, Trigger trigger) implements Finding {}
 }

@@ -11,6 +11,8 @@ import java.util.List;
  * @param energyJ at the wheel rim, power only
  * @param handleMovements of the power and brake handles together
  * @param fastestTimeS of the fastest run under the same ceiling
+ * @param failures what went wrong when the plan was run again from its printed numbers; a plan with
+ *     any is not issued
  */
 public record Plan(
     Assignment assignment,
@@ -21,10 +23,12 @@ public record Plan(
     double runningTimeS,
     double energyJ,
     int handleMovements,
-    double fastestTimeS) {
+    double fastestTimeS,
+    List<Finding> failures) {
   public Plan {
     ceiling = List.copyOf(ceiling);
     approaches = List.copyOf(approaches);
     actions = List.copyOf(actions);
+    failures = List.copyOf(failures);
   }
 }

@@ -11,35 +11,33 @@ final class Pressures {
 
   /** The lightest one that can be asked for and is not below {@code pascals}; full if none is. */
   static double atLeast(BrakeSystem system, double pascals) {
-    return switch (system.control()) {
-      case BrakeControl.Continuous any -> Math.min(pascals, system.full().pascals());
-      case BrakeControl.Steps steps ->
-          steps.pressures().stream()
-              .mapToDouble(Pressure::pascals)
-              .filter(p -> p >= pascals - 1)
-              .min()
-              .orElse(system.full().pascals());
-    };
+    if (system.control() instanceof BrakeControl.Steps steps) {
+      return steps.pressures().stream()
+          .mapToDouble(Pressure::pascals)
+          .filter(p -> p >= pascals - 1)
+          .min()
+          .orElse(system.full().pascals());
+    }
+    return Math.min(pascals, system.full().pascals());
   }
 
-  /** What the main application can be from heaviest to lightest, down to the first application. */
+  /** What the main application can be, from the heaviest down to the first application. */
   static List<Double> mains(BrakeSystem system, double firstPa, double mainPa, double stepPa) {
     List<Double> mains = new ArrayList<>();
-    switch (system.control()) {
-      case BrakeControl.Continuous any -> {
-        double top = Math.min(system.full().pascals(), Math.round(mainPa / stepPa + 3) * stepPa);
-        for (double p = top; p >= firstPa - 1; p -= stepPa) {
+    if (system.control() instanceof BrakeControl.Steps steps) {
+      List<Pressure> all = steps.pressures();
+      for (int i = all.size() - 1; i >= 0; i--) {
+        double p = all.get(i).pascals();
+        if (p <= mainPa + 1 && p >= firstPa - 1) {
           mains.add(p);
         }
       }
-      case BrakeControl.Steps steps -> {
-        List<Pressure> all = steps.pressures();
-        for (int i = all.size() - 1; i >= 0; i--) {
-          if (all.get(i).pascals() <= mainPa + 1) {
-            mains.add(all.get(i).pascals());
-          }
-        }
-      }
+      return mains;
+    }
+    long top = Math.round(Math.min(system.full().pascals(), mainPa) / stepPa);
+    long low = Math.round(firstPa / stepPa);
+    for (long p = top; p >= low; p--) {
+      mains.add(p * stepPa);
     }
     return mains;
   }

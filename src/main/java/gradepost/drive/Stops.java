@@ -25,13 +25,11 @@ final class Stops {
   }
 
   static double platformStartM(Path path, Platform platform) {
-    return Math.min(
-        path.metresAt(platform.extent().from()), path.metresAt(platform.extent().to()));
+    return Math.min(path.metresAt(platform.extent().from()), path.metresAt(platform.extent().to()));
   }
 
   static double platformEndM(Path path, Platform platform) {
-    return Math.max(
-        path.metresAt(platform.extent().from()), path.metresAt(platform.extent().to()));
+    return Math.max(path.metresAt(platform.extent().from()), path.metresAt(platform.extent().to()));
   }
 
   static Target.Stop target(Assignment assignment, Call call) {

@@ -1,0 +1,64 @@
+package gradepost.drive;
+
+import gradepost.units.Speed;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What the driver or the clerk must know about one approach. */
+final class Findings {
+  /** A fall by this share, or by more than {@link #BIG_MPS}, is flagged (FRA Advisory 2015-03). */
+  private static final double BIG_SHARE = 1.0 / 3;
+
+  private static final double BIG_MPS = Speed.ofMph(20).metresPerSecond();
+
+  static List<Finding> of(Assignment assignment, Piece piece, List<CaseResult> cases) {
+    List<Finding> findings = new ArrayList<>();
+    if (piece.target() instanceof Target.Reduction reduction) {
+      reduction(reduction, piece.brakingM().or(piece::shutOffM), findings);
+    } else if (piece.target() instanceof Target.Stop stop) {
+      stop(assignment, stop, findings);
+    }
+    for (CaseResult result : cases) {
+      if (piece.braking().isPresent() && result.plannedM().isEmpty()) {
+        findings.add(new Finding.NoBrakingPoint(result.adhesion().name()));
+      }
+    }
+    return findings;
+  }
+
+  private static void reduction(
+      Target.Reduction reduction, Optional<Double> plannedM, List<Finding> findings) {
+    double fall = reduction.fromMps() - reduction.speedMps();
+    if (fall >= reduction.fromMps() * BIG_SHARE - 1e-9 || fall > BIG_MPS + 1e-9) {
+      findings.add(new Finding.BigDrop(reduction.fromMps(), reduction.speedMps()));
+    }
+    if (reduction.kind() == Target.Reduction.Kind.TERMINAL) {
+      return;
+    }
+    if (reduction.warningM().isEmpty()) {
+      findings.add(new Finding.NoBoard());
+    } else if (plannedM.isPresent() && reduction.warningM().get() > plannedM.get() + 0.01) {
+      findings.add(new Finding.BoardTooLate(reduction.warningM().get(), plannedM.get()));
+    }
+  }
+
+  private static void stop(Assignment assignment, Target.Stop stop, List<Finding> findings) {
+    double platform = stop.platformEndM() - stop.platformStartM();
+    double train = assignment.formation().lengthM();
+    if (platform < train - 0.01) {
+      findings.add(
+          new Finding.PlatformTooShort(platform, train, stop.call().platform().doorInstruction()));
+    }
+    if (Stops.mark(assignment, stop.call().platform()).isEmpty()) {
+      findings.add(new Finding.NoStopMark(assignment.formation().cars()));
+    }
+    double margin = assignment.policy().margins().beforeBuffers().metres();
+    stop.buffersM()
+        .map(b -> b - stop.atM())
+        .filter(d -> d < margin - 0.01)
+        .ifPresent(d -> findings.add(new Finding.NearBuffers(d, margin)));
+  }
+
+  private Findings() {}
+}

@@ -1,0 +1,254 @@
+package gradepost.drive;
+
+import gradepost.motion.Ended;
+import gradepost.motion.Snapshot;
+import gradepost.motion.Stepper;
+import gradepost.motion.Until;
+import gradepost.route.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The run from somewhere under the driver's rules as if nothing ahead had to be braked for: power
+ * in sequence, the speed band, coasting, the brake to check the speed on a falling grade. It ends
+ * where the train would be too fast for a fall of the ceiling, at the end given, or at a stall.
+ */
+final class FreeRun {
+  private static final int MOST_STEPS = 2000;
+
+  /** One handle movement: the state just after it. */
+  record Step(Trigger trigger, Command command, Snapshot after) {}
+
+  private enum Mode {
+    POWER,
+    COAST,
+    CHECK
+  }
+
+  private final DriverRules rules;
+  private final Assignment assignment;
+  private final Bench bench;
+  private final Stepper stepper;
+  private final Path path;
+  private final double endM;
+  private final double capMps;
+  private final double capUntilM;
+  private final double noPowerFromM;
+  private final List<Step> steps = new ArrayList<>();
+  private final Until until = new Until();
+
+  private Mode mode = Mode.COAST;
+  private int top;
+  private double notchSinceS;
+  private boolean stalled;
+
+  /**
+   * @param capMps ceiling that already binds up to {@code capUntilM}, since it was braked for
+   * @param noPowerFromM from here on power is not taken again
+   */
+  FreeRun(
+      DriverRules rules,
+      Assignment assignment,
+      Bench bench,
+      Stepper stepper,
+      double endM,
+      double capMps,
+      double capUntilM,
+      double noPowerFromM) {
+    this.rules = rules;
+    this.assignment = assignment;
+    this.bench = bench;
+    this.stepper = stepper;
+    this.path = assignment.path();
+    this.endM = endM;
+    this.capMps = capMps;
+    this.capUntilM = capUntilM;
+    this.noPowerFromM = noPowerFromM;
+  }
+
+  List<Step> steps() {
+    return steps;
+  }
+
+  boolean stalled() {
+    return stalled;
+  }
+
+  /** Runs from where the stepper stands; leaves it at the end. */
+  void run() {
+    boolean starting = stepper.speedMps() == 0;
+    if (starting) {
+      powerUp(new Trigger.Start(), false);
+    } else {
+      mode = stepper.notch() >= 0 ? Mode.POWER : Mode.COAST;
+      notchSinceS = stepper.timeS();
+      top = Math.max(stepper.notch(), 0);
+    }
+    double lastCeiling = ceilingAt(stepper.atM());
+    while (steps.size() < MOST_STEPS && stepper.atM() < endM - 1e-9) {
+      double ceiling = ceilingAt(stepper.atM());
+      if (stepper.speedMps() > ceiling + 1e-6 && ceiling < lastCeiling - 1e-6) {
+        return;
+      }
+      lastCeiling = ceiling;
+      double edge = Math.min(edge(stepper.atM()), endM);
+      Ended ended =
+          switch (mode) {
+            case POWER -> power(ceiling, edge);
+            case COAST -> coast(ceiling, edge);
+            case CHECK -> check(ceiling, edge);
+          };
+      if (ended == Ended.STANDSTILL || ended == Ended.NEVER) {
+        stalled = true;
+        return;
+      }
+    }
+  }
+
+  private double ceilingAt(double atM) {
+    double ceiling = rules.ceilingAt(atM);
+    return atM < capUntilM - 1e-9 ? Math.min(ceiling, capMps) : ceiling;
+  }
+
+  private double edge(double atM) {
+    double edge = rules.nextEdge(atM);
+    return capUntilM > atM + 1e-9 ? Math.min(edge, capUntilM) : edge;
+  }
+
+  private Ended power(double ceiling, double edge) {
+    double off = rules.offMps(ceiling);
+    if (rules.powerForbidden(stepper.atM()) || stepper.speedMps() >= off) {
+      done(here(), new Command.ShutOff());
+      mode = Mode.COAST;
+      return Ended.PLACE;
+    }
+    double perNotch = assignment.stock().traction().timePerNotch().seconds();
+    boolean more = stepper.notch() < top;
+    double look = more ? notchSinceS + perNotch : stepper.timeS() + 5;
+    Ended ended =
+        stepper.advance(
+            until.clear().place(edge).speedUp(off).time(Math.max(look, stepper.timeS() + 1e-6)));
+    if (ended == Ended.SPEED_UP) {
+      done(new Trigger.SpeedUpTo(off), new Command.ShutOff());
+      mode = Mode.COAST;
+    } else if (ended == Ended.TIME && more) {
+      notch(stepper.notch() + 1, new Trigger.After(perNotch));
+    } else if (ended == Ended.TIME && weak(off)) {
+      double place = path.printedAtOrAfter(stepper.atM());
+      Ended reached = stepper.advance(until.clear().place(Math.min(place, edge)).speedUp(off));
+      if (reached == Ended.PLACE && place < edge) {
+        top = stepper.notch() + 1;
+        notch(top, new Trigger.AtPlace(place));
+      }
+      return reached;
+    } else if (ended == Ended.PLACE && stepper.atM() < endM - 1e-9) {
+      top =
+          Math.max(
+              top, rules.notchFor(stepper.atM(), rules.offMps(ceilingAt(stepper.atM())), true));
+    }
+    return ended;
+  }
+
+  /** Whether the train hardly gains in this notch, and there is a higher one that would help. */
+  private boolean weak(double off) {
+    int next = stepper.notch() + 1;
+    return next < assignment.stock().traction().notches().size()
+        && stepper.speedMps() < off - 2 * rules.unitMps()
+        && stepper.accelerationMps2() < 0.02
+        && stepper.accelerationInNotch(next) > stepper.accelerationMps2() + 0.005;
+  }
+
+  private Ended coast(double ceiling, double edge) {
+    double on = rules.onMps(ceiling);
+    boolean may = mayTakePower();
+    if (may && stepper.speedMps() <= on + 1e-9) {
+      if (stepper.speedMps() < on - 1e-6 && !onGrid(stepper.atM())) {
+        return toNextPrintedPlace(edge);
+      }
+      boolean fell = stepper.speedMps() >= on - 1e-6;
+      powerUp(fell ? new Trigger.SpeedDownTo(on) : here(), true);
+      return Ended.SPEED_DOWN;
+    }
+    double from = Math.max(rules.checkFromMps(ceiling), on + rules.unitMps());
+    if (stepper.speedMps() >= from - 1e-9 && stepper.accelerationMps2() > 0.01) {
+      boolean rose = stepper.speedMps() <= from + 1e-6;
+      if (!rose && !onGrid(stepper.atM())) {
+        return toNextPrintedPlace(edge);
+      }
+      double pressure = rules.checkPressurePa(stepper.atM(), stepper.speedMps());
+      stepper.brake(bench.service(), pressure);
+      done(
+          rose ? new Trigger.SpeedUpTo(from) : here(),
+          new Command.Brake(pressure, Command.Stage.CHECK));
+      mode = Mode.CHECK;
+      return Ended.SPEED_UP;
+    }
+    double up = stepper.speedMps() < from ? from : ceiling + 1;
+    until.clear().place(edge).speedUp(up).time(stepper.timeS() + 5);
+    if (may) {
+      until.speedDown(on);
+    }
+    Ended ended = stepper.advance(until);
+    return ended == Ended.NEVER ? Ended.STANDSTILL : ended;
+  }
+
+  private Trigger here() {
+    return new Trigger.AtPlace(stepper.atM());
+  }
+
+  private Ended toNextPrintedPlace(double edge) {
+    double place = path.printedAtOrAfter(stepper.atM() + 1e-6);
+    return stepper.advance(until.clear().place(Math.min(place, edge)));
+  }
+
+  private boolean onGrid(double atM) {
+    return Math.abs(path.printedAtOrBefore(atM) - atM) < 1e-6;
+  }
+
+  private boolean mayTakePower() {
+    double least = assignment.policy().run().leastPower().seconds();
+    double at = stepper.atM();
+    return at < noPowerFromM - 1e-6
+        && !rules.powerForbidden(at)
+        && rules.toNoPowerM(at) > least * stepper.speedMps();
+  }
+
+  private Ended check(double ceiling, double edge) {
+    double to = rules.checkToMps(ceiling);
+    Ended ended =
+        stepper.advance(until.clear().place(edge).speedDown(to).time(stepper.timeS() + 120));
+    if (ended == Ended.SPEED_DOWN) {
+      stepper.brake(bench.service(), 0);
+      done(new Trigger.SpeedDownTo(to), new Command.Release());
+      mode = Mode.COAST;
+    } else if (ended == Ended.TIME && stepper.accelerationMps2() > -0.01) {
+      double more =
+          Pressures.atLeast(
+              assignment.stock().service(),
+              stepper.demandPa() + 5 * assignment.route().units().pressureStepPa());
+      stepper.brake(bench.service(), more);
+      done(new Trigger.After(120), new Command.Brake(more, Command.Stage.CHECK));
+    }
+    return ended;
+  }
+
+  private void powerUp(Trigger trigger, boolean holding) {
+    double at = stepper.atM();
+    top = rules.notchFor(at, rules.offMps(ceilingAt(at)), holding);
+    mode = Mode.POWER;
+    notch(0, trigger);
+  }
+
+  private void notch(int notch, Trigger trigger) {
+    stepper.power(notch);
+    notchSinceS = stepper.timeS();
+    done(trigger, new Command.Power(notch));
+  }
+
+  private void done(Trigger trigger, Command command) {
+    if (command instanceof Command.ShutOff) {
+      stepper.shutOff();
+    }
+    steps.add(new Step(trigger, command, stepper.save()));
+  }
+}

@@ -1,0 +1,259 @@
+package gradepost.drive;
+
+import gradepost.motion.BrakeRig;
+import gradepost.motion.Ended;
+import gradepost.motion.Stepper;
+import gradepost.motion.Until;
+import gradepost.route.Path;
+import gradepost.stock.BrakeSystem;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The last places: for each brake, where full service (or the emergency application) asked for on
+ * the planned run still meets the target, and what is left when the service brake gives nothing.
+ * All on the safe side of the plan: worst load, overspeed, counted share of the brakes.
+ */
+final class Ladder {
+  private static final double TOLERANCE_M = 0.01;
+  private static final double HOPELESS_M = 8000;
+
+  private final Assignment assignment;
+  private final Bench bench;
+  private final Path path;
+  private final Until until = new Until();
+
+  Ladder(Assignment assignment, Bench bench) {
+    this.assignment = assignment;
+    this.bench = bench;
+    this.path = assignment.path();
+  }
+
+  /** Everything about one approach in one state of the rail. */
+  CaseResult forCase(Piece piece, AdhesionCase adhesion) {
+    Stepper planned = bench.plannedStepper(assignment.policy().plannedAdhesion().law());
+    Stepper worst = bench.worstStepper(adhesion.law());
+    boolean first = adhesion.equals(assignment.policy().plannedAdhesion());
+    PlannedPoint point = first ? PlannedPoint.of(piece) : replanned(piece, adhesion);
+    List<Rung> rungs = new ArrayList<>();
+    List<FailureAnswer> answers = new ArrayList<>();
+    Optional<Double> protectedM = point.atM();
+    for (BrakeSystem system : assignment.stock().brakes()) {
+      Latest latest = latest(piece, planned, worst, system, point.atM());
+      rungs.add(new Rung(system, latest));
+      if (system.role() != BrakeSystem.Role.SERVICE && point.atM().isPresent()) {
+        answers.add(answer(piece, planned, worst, system, point.atM().get()));
+      }
+      if (system.role() == BrakeSystem.Role.FALLBACK && protectedM.isPresent()) {
+        protectedM = protectedPoint(piece, planned, latest, protectedM.get());
+      }
+    }
+    double cost =
+        protectedM.isPresent() && protectedM.get() < point.atM().orElse(0.0) - 0.01
+            ? cost(piece, adhesion, protectedM.get(), point)
+            : 0;
+    return new CaseResult(
+        adhesion, point.atM(), point.mainPa(), rungs, answers, protectedM, Math.max(cost, 0));
+  }
+
+  /** The planned point in one state of the rail, and the main application there. */
+  private record PlannedPoint(Optional<Double> atM, double mainPa) {
+    static PlannedPoint of(Piece piece) {
+      return new PlannedPoint(
+          piece.found() ? piece.brakingM() : Optional.empty(),
+          piece.braking().map(Braking::mainPa).orElse(0.0));
+    }
+  }
+
+  private double aimM(Piece piece) {
+    return piece.target().speedMps() == 0
+        ? piece.target().atM()
+        : piece.target().atM() - assignment.policy().margins().beforeBoard().metres();
+  }
+
+  /** The policy's technique begun on the planned run, for another state of the rail. */
+  private PlannedPoint replanned(Piece piece, AdhesionCase adhesion) {
+    Stepper planned = bench.plannedStepper(assignment.policy().plannedAdhesion().law());
+    Stepper stepper = bench.plannedStepper(adhesion.law());
+    Braking braking = Braking.of(assignment, bench, piece.target());
+    double high = Math.max(piece.line().startM(), aimM(piece));
+    double low = piece.line().startM();
+    double atLow = technique(piece, planned, stepper, braking, low);
+    double atHigh = technique(piece, planned, stepper, braking, high);
+    if (atLow < 0) {
+      return new PlannedPoint(Optional.empty(), braking.mainPa());
+    }
+    double exact =
+        atHigh >= 0
+            ? high
+            : Root.lastNotNegative(
+                x -> technique(piece, planned, stepper, braking, x),
+                low,
+                high,
+                atLow,
+                atHigh,
+                TOLERANCE_M);
+    double latest = Math.min(exact, piece.brakingM().orElse(exact));
+    return new PlannedPoint(
+        Optional.of(Math.max(low, path.printedAtOrBefore(latest))), braking.mainPa());
+  }
+
+  private double technique(
+      Piece piece, Stepper planned, Stepper stepper, Braking braking, double x) {
+    piece.line().pickUp(planned, x);
+    stepper.place(planned.timeS(), planned.atM(), planned.speedMps());
+    Braking.Outcome outcome = braking.run(stepper);
+    return outcome.held() ? aimM(piece) - outcome.endM() : -1e6;
+  }
+
+  private Latest latest(
+      Piece piece, Stepper planned, Stepper worst, BrakeSystem system, Optional<Double> plannedM) {
+    double low = piece.line().startM();
+    double high = piece.target().atM();
+    double atHigh = full(piece, planned, worst, system, high);
+    double exact;
+    if (atHigh >= 0) {
+      exact = high;
+    } else {
+      double atLow = full(piece, planned, worst, system, low);
+      if (atLow < 0) {
+        return new Latest.Nowhere(
+            atLow <= -HOPELESS_M
+                ? Latest.Reason.GRADIENT_DEFEATS_BRAKE
+                : Latest.Reason.APPROACH_TOO_SHORT);
+      }
+      exact =
+          Root.lastNotNegative(
+              x -> full(piece, planned, worst, system, x), low, high, atLow, atHigh, TOLERANCE_M);
+    }
+    piece.line().pickUp(planned, exact);
+    double timeS = planned.timeS();
+    double speed = planned.speedMps();
+    double after = 0;
+    if (plannedM.isPresent()) {
+      piece.line().pickUp(planned, plannedM.get());
+      after = timeS - planned.timeS();
+    }
+    double printed = Math.max(low, path.printedAtOrBefore(exact));
+    return new Latest.Point(exact, printed, speed, after);
+  }
+
+  /** How far short of the target full braking begun at {@code x} on the planned run ends. */
+  private double full(Piece piece, Stepper planned, Stepper worst, BrakeSystem system, double x) {
+    piece.line().pickUp(planned, x);
+    return full(piece.target(), worst, system, planned.atM(), planned.speedMps());
+  }
+
+  private double full(
+      Target target, Stepper worst, BrakeSystem system, double atM, double speedMps) {
+    brakeFully(worst, system, atM, speedMps);
+    until.clear().place(target.atM() + HOPELESS_M);
+    if (target.speedMps() > 0) {
+      until.speedDown(target.speedMps());
+    }
+    Ended ended = worst.advance(until);
+    boolean met = ended == Ended.SPEED_DOWN || ended == Ended.STANDSTILL;
+    return met ? target.atM() - worst.atM() : -HOPELESS_M;
+  }
+
+  private void brakeFully(Stepper worst, BrakeSystem system, double atM, double speedMps) {
+    double over = assignment.policy().safeSide().overspeed().metresPerSecond();
+    BrakeRig rig = bench.worstRig(system);
+    worst.place(0, atM, speedMps + over);
+    worst.brake(rig, rig.fullPa());
+  }
+
+  private FailureAnswer answer(
+      Piece piece, Stepper planned, Stepper worst, BrakeSystem system, double plannedM) {
+    piece.line().pickUp(planned, plannedM);
+    planned.shutOff();
+    planned.advance(until.clear().time(planned.timeS() + assignment.policy().noticing().seconds()));
+    double askedM = planned.atM();
+    double askedMps = planned.speedMps();
+    Target target = piece.target();
+    double shortM = full(target, worst, system, askedM, askedMps);
+    double atTarget = target.speedMps();
+    if (shortM < 0) {
+      brakeFully(worst, system, askedM, askedMps);
+      worst.advance(until.clear().place(Math.max(target.atM(), askedM)));
+      atTarget = worst.speedMps();
+    }
+    return new FailureAnswer(system, askedM, askedMps, shortM, atTarget);
+  }
+
+  /** The planned point moved back until this brake still works after the noticing time. */
+  private Optional<Double> protectedPoint(
+      Piece piece, Stepper planned, Latest latest, double plannedM) {
+    if (!(latest instanceof Latest.Point last)) {
+      return Optional.empty();
+    }
+    double noticing = assignment.policy().noticing().seconds();
+    piece.line().pickUp(planned, last.exactM());
+    double asked = planned.timeS() - noticing;
+    double low = piece.line().startM();
+    double high = last.exactM();
+    piece.line().pickUp(planned, low);
+    if (planned.timeS() > asked) {
+      return Optional.empty();
+    }
+    double exact =
+        Root.lastNotNegative(
+            x -> {
+              piece.line().pickUp(planned, x);
+              return asked - planned.timeS();
+            },
+            low,
+            high,
+            asked - planned.timeS(),
+            -noticing,
+            0.1);
+    return exact >= plannedM
+        ? Optional.of(plannedM)
+        : Optional.of(Math.max(low, path.printedAtOrBefore(exact)));
+  }
+
+  /** Running time that braking from an earlier place costs, with the pressure solved again. */
+  private double cost(Piece piece, AdhesionCase adhesion, double earlierM, PlannedPoint point) {
+    Stepper stepper = bench.plannedStepper(adhesion.law());
+    Braking braking = Braking.of(assignment, bench, piece.target());
+    double later =
+        timeToAim(piece, stepper, braking.withMain(point.mainPa()), point.atM().orElse(earlierM));
+    piece.line().pickUp(stepper, earlierM);
+    stepper.shutOff();
+    Braking solved =
+        new Solver(assignment)
+            .forPlace(
+                braking, stepper, stepper.save(), aimM(piece), piece.target().speedMps() == 0);
+    return timeToAim(piece, stepper, solved, earlierM) - later;
+  }
+
+  private double timeToAim(Piece piece, Stepper stepper, Braking braking, double fromM) {
+    piece.line().pickUp(stepper, fromM);
+    stepper.shutOff();
+    Braking.Outcome outcome = braking.run(stepper);
+    double rest = aimM(piece) - outcome.endM();
+    return stepper.timeS() + (outcome.endMps() > 0.5 ? rest / outcome.endMps() : 0);
+  }
+
+  /** The run at the latest point of each brake, to draw. */
+  List<LatestCurve> curves(Piece piece, CaseResult result) {
+    Stepper worst = bench.worstStepper(result.adhesion().law());
+    List<LatestCurve> curves = new ArrayList<>();
+    for (Rung rung : result.ladder()) {
+      if (rung.latest() instanceof Latest.Point last) {
+        List<Trace.Point> points = new ArrayList<>();
+        brakeFully(worst, rung.brake(), last.exactM(), last.speedMps());
+        worst.record((t, s, v, p, n) -> points.add(new Trace.Point(t, s, v, p, n)));
+        until.clear().place(piece.target().atM() + HOPELESS_M);
+        if (piece.target().speedMps() > 0) {
+          until.speedDown(piece.target().speedMps());
+        }
+        worst.advance(until);
+        worst.record(null);
+        curves.add(new LatestCurve(rung.brake(), new Trace(points)));
+      }
+    }
+    return curves;
+  }
+}

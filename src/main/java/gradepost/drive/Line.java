@@ -1,0 +1,64 @@
+package gradepost.drive;
+
+import gradepost.motion.Snapshot;
+import gradepost.motion.Stepper;
+import gradepost.motion.Until;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A run that can be picked up again anywhere along it: its states just after each handle movement.
+ * Between two of them the handles rest.
+ */
+final class Line {
+  private final List<Snapshot> states = new ArrayList<>();
+  private final Until until = new Until();
+
+  void add(Snapshot state) {
+    states.add(state);
+  }
+
+  void addAll(Line other) {
+    states.addAll(other.states);
+  }
+
+  double startM() {
+    return states.get(0).atM();
+  }
+
+  /** Index of the last state at or before a place. */
+  int indexAt(double atM) {
+    int i = states.size() - 1;
+    while (i > 0 && states.get(i).atM() > atM) {
+      i--;
+    }
+    return i;
+  }
+
+  Snapshot state(int index) {
+    return states.get(index);
+  }
+
+  int size() {
+    return states.size();
+  }
+
+  /** Puts the stepper where the run is at a place; past the last state it rolls on. */
+  void pickUp(Stepper stepper, double atM) {
+    Snapshot from = states.get(indexAt(atM));
+    stepper.restore(from);
+    stepper.advance(until.clear().place(atM));
+  }
+
+  /** When power was last taken off before a place: running seconds, or −1 where it is on. */
+  double powerOffSinceS(double atM) {
+    int i = indexAt(atM);
+    if (states.get(i).notch() >= 0) {
+      return -1;
+    }
+    while (i > 0 && states.get(i - 1).notch() < 0) {
+      i--;
+    }
+    return states.get(i).timeS();
+  }
+}

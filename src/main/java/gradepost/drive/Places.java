@@ -1,0 +1,65 @@
+package gradepost.drive;
+
+import gradepost.route.Landmark;
+import gradepost.route.Path;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Turns computed places into places that can be printed and found. */
+final class Places {
+  /** Nearer to its target than this many steps of the mileage grid, a place is given from it. */
+  private static final int NEAR_STEPS = 4;
+
+  /** A landmark is not taken if it lengthens the braking by more than this share. */
+  private static final double MOST_SHARE = 0.2;
+
+  private final Assignment assignment;
+  private final Path path;
+  private final List<Landmark> landmarks;
+
+  Places(Assignment assignment) {
+    this.assignment = assignment;
+    this.path = assignment.path();
+    this.landmarks =
+        assignment.route().landmarks().stream()
+            .filter(l -> Ceiling.stands(assignment, l.applies()))
+            .sorted(Comparator.comparingDouble(l -> path.metresAt(l.location())))
+            .toList();
+  }
+
+  /**
+   * The place to print for {@code exactM}, at or before it: a landmark within the policy's reach,
+   * else a mileage, and close to the target so many yards or metres before it.
+   */
+  double printed(double exactM, double targetM, double notBeforeM) {
+    double ahead = targetM - exactM;
+    double unit = path.units().lengthUnitM();
+    if (ahead < NEAR_STEPS * path.units().placeStepM()) {
+      double step = ahead < 25 ? unit : 5 * unit;
+      return Math.max(notBeforeM, targetM - Math.ceil(ahead / step - 1e-6) * step);
+    }
+    double reach = Math.min(assignment.policy().run().landmarkReach().metres(), MOST_SHARE * ahead);
+    double earliest = Math.max(notBeforeM, exactM - reach);
+    return lastLandmark(exactM)
+        .map(this::placeOf)
+        .filter(at -> at >= earliest)
+        .orElseGet(() -> Math.max(notBeforeM, path.printedAtOrBefore(exactM)));
+  }
+
+  /** The last landmark at or before a place. */
+  Optional<Landmark> lastLandmark(double atM) {
+    Landmark last = null;
+    for (Landmark landmark : landmarks) {
+      if (placeOf(landmark) > atM + 1e-6) {
+        break;
+      }
+      last = landmark;
+    }
+    return Optional.ofNullable(last);
+  }
+
+  double placeOf(Landmark landmark) {
+    return path.metresAt(landmark.location());
+  }
+}

@@ -1,0 +1,138 @@
+package gradepost.drive;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Makes the plan of one assignment. */
+public final class Planner {
+
+  /** What a run comes to, before the fallbacks are worked out. */
+  private record Worked(
+      Ceiling ceiling,
+      Bench bench,
+      List<Piece> pieces,
+      Map<Target, Integer> numbers,
+      Rerun rerun) {}
+
+  /**
+   * Works out the run, its approaches and their fallbacks, and runs it again. The plan that comes
+   * back may hold {@link Plan#failures()}; it is then not fit for issue.
+   */
+  public static Plan plan(Assignment assignment) {
+    Worked worked = run(assignment);
+    List<Approach> approaches = approaches(assignment, worked);
+    Rerun rerun = worked.rerun();
+    return new Plan(
+        assignment,
+        worked.ceiling().steps(),
+        approaches,
+        rerun.actions(),
+        new Trace(rerun.points()),
+        rerun.timeS(),
+        rerun.energyJ(),
+        movements(rerun.actions()),
+        run(fast(assignment)).rerun().timeS(),
+        rerun.failures());
+  }
+
+  private static Worked run(Assignment assignment) {
+    Ceiling ceiling = Ceiling.of(assignment);
+    Bench bench = new Bench(assignment);
+    List<Target> targets = Targets.of(assignment, ceiling);
+    double start = Stops.markM(assignment, assignment.calls().get(0));
+    Places places = new Places(assignment);
+    List<Piece> pieces = new ArrayList<>();
+    boolean stalled = false;
+    int from = 0;
+    double at = start;
+    for (int i = 0; i < targets.size() && !stalled; i++) {
+      if (targets.get(i) instanceof Target.Stop) {
+        DriverRules rules = new DriverRules(assignment, bench, ceiling, at);
+        LegPlanner leg = new LegPlanner(assignment, bench, rules, places);
+        leg.plan(at, targets.subList(from, i + 1));
+        pieces.addAll(leg.pieces());
+        stalled = leg.stalled();
+        from = i + 1;
+        at = pieces.isEmpty() ? at : pieces.get(pieces.size() - 1).endM();
+      }
+    }
+    Map<Target, Integer> numbers = numbers(pieces);
+    Rerun rerun = new Rerun(assignment, bench, ceiling);
+    List<Instruction> instructions = new ArrayList<>();
+    pieces.forEach(p -> instructions.addAll(p.instructions()));
+    rerun.run(start, instructions, numbers);
+    if (stalled) {
+      rerun.failures().add(new Finding.Stalls(at));
+    }
+    return new Worked(ceiling, bench, pieces, numbers, rerun);
+  }
+
+  /** Terminal ceilings belong to the approach of the stop behind them. */
+  private static Map<Target, Integer> numbers(List<Piece> pieces) {
+    Map<Target, Integer> numbers = new HashMap<>();
+    int next = 1;
+    for (Piece piece : pieces) {
+      numbers.put(piece.target(), next);
+      if (!terminalStep(piece.target())) {
+        next++;
+      }
+    }
+    return numbers;
+  }
+
+  private static boolean terminalStep(Target target) {
+    return target instanceof Target.Reduction r && r.kind() == Target.Reduction.Kind.TERMINAL;
+  }
+
+  private static List<Approach> approaches(Assignment assignment, Worked worked) {
+    Ladder ladder = new Ladder(assignment, worked.bench());
+    Places places = new Places(assignment);
+    List<Approach> approaches = new ArrayList<>();
+    Optional<Double> pageFrom = Optional.empty();
+    for (Piece piece : worked.pieces()) {
+      if (terminalStep(piece.target())) {
+        pageFrom = pageFrom.or(() -> Optional.of(piece.fromM()));
+        continue;
+      }
+      int number = worked.numbers().get(piece.target());
+      List<CaseResult> cases = new ArrayList<>();
+      if (piece.braking().isPresent()) {
+        for (AdhesionCase adhesion : assignment.policy().adhesion()) {
+          cases.add(ladder.forCase(piece, adhesion));
+        }
+      }
+      approaches.add(
+          new Approach(
+              number,
+              piece.target(),
+              pageFrom.orElse(piece.fromM()),
+              piece.shutOffM(),
+              piece.exactBrakingM(),
+              piece.brakingM(),
+              piece.brakingM().flatMap(places::lastLandmark),
+              piece.brakingMps(),
+              piece.braking().map(Braking::mainPa).orElse(0.0),
+              piece.endM(),
+              worked.rerun().actions().stream().filter(a -> a.approach() == number).toList(),
+              cases,
+              cases.isEmpty() ? List.of() : ladder.curves(piece, cases.get(0)),
+              Findings.of(assignment, piece, cases)));
+      pageFrom = Optional.empty();
+    }
+    return approaches;
+  }
+
+  private static int movements(List<Action> actions) {
+    return (int) actions.stream().filter(a -> !(a.command() instanceof Command.Stand)).count();
+  }
+
+  /** The same train driven as fast as the ceiling allows: no margin of speed, no coasting. */
+  private static Assignment fast(Assignment assignment) {
+    return assignment.with(assignment.policy().fastest());
+  }
+
+  private Planner() {}
+}

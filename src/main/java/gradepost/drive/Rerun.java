@@ -1,0 +1,189 @@
+package gradepost.drive;
+
+import gradepost.motion.Ended;
+import gradepost.motion.Stepper;
+import gradepost.motion.Until;
+import gradepost.motion.Work;
+import gradepost.stock.Traction;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Runs the instructions again from their printed numbers, knowing nothing of how they were found,
+ * and watches: the permissible speed under every part of the train, the handle movements, the
+ * stops.
+ */
+final class Rerun {
+  /** Rounding of a printed speed leaves this much, m/s. */
+  private static final double SPEED_SLACK_MPS = 0.01;
+
+  private final Assignment assignment;
+  private final Bench bench;
+  private final Ceiling ceiling;
+  private final Stepper stepper;
+  private final Until until = new Until();
+  private final List<Trace.Point> points = new ArrayList<>();
+  private final List<Action> actions = new ArrayList<>();
+  private final List<Finding> failures = new ArrayList<>();
+  private final Work work = new Work();
+  private double lastS;
+  private double overAtM = Double.NEGATIVE_INFINITY;
+
+  Rerun(Assignment assignment, Bench bench, Ceiling ceiling) {
+    this.assignment = assignment;
+    this.bench = bench;
+    this.ceiling = ceiling;
+    this.stepper = bench.plannedStepper(assignment.policy().plannedAdhesion().law());
+  }
+
+  List<Trace.Point> points() {
+    return points;
+  }
+
+  List<Action> actions() {
+    return actions;
+  }
+
+  List<Finding> failures() {
+    return failures;
+  }
+
+  double timeS() {
+    return stepper.timeS();
+  }
+
+  double energyJ() {
+    return work.tractionJ();
+  }
+
+  /**
+   * @param numbers the approach that each target belongs to
+   * @return whether every trigger came
+   */
+  boolean run(
+      double startM, List<Instruction> instructions, java.util.Map<Target, Integer> numbers) {
+    stepper.place(0, startM, 0);
+    stepper.count(work);
+    stepper.record(this::point);
+    for (Instruction instruction : instructions) {
+      if (!await(instruction.trigger())) {
+        failures.add(new Finding.NeverComes(stepper.atM(), instruction.trigger()));
+        return false;
+      }
+      judge(instruction.command());
+      carryOut(instruction.command());
+      lastS = stepper.timeS();
+      actions.add(
+          new Action(
+              numbers.get(instruction.target()),
+              instruction.trigger(),
+              instruction.command(),
+              stepper.atM(),
+              stepper.speedMps(),
+              stepper.timeS()));
+      if (instruction.target() instanceof Target.Stop stop
+          && instruction.command() instanceof Command.Stand) {
+        judgeStop(stop);
+      }
+    }
+    return true;
+  }
+
+  private boolean await(Trigger trigger) {
+    until.clear();
+    if (trigger instanceof Trigger.Start) {
+      if (stepper.speedMps() > 0) {
+        return false;
+      }
+      // Standing time is left out: the brake is off and the train ready.
+      stepper.place(stepper.timeS(), stepper.atM(), 0);
+      return true;
+    }
+    if (trigger instanceof Trigger.AtPlace place) {
+      return stepper.advance(until.place(place.atM())) == Ended.PLACE;
+    }
+    if (trigger instanceof Trigger.SpeedUpTo up) {
+      if (stepper.speedMps() >= up.speedMps() - 1e-6) {
+        // Still that fast from before, and about to slow down: he waits for it to rise again.
+        stepper.advance(until.speedDown(up.speedMps() - 0.01).time(stepper.timeS() + 5));
+      }
+      return stepper.advance(until.clear().speedUp(up.speedMps())) == Ended.SPEED_UP;
+    }
+    if (trigger instanceof Trigger.SpeedDownTo down) {
+      return stepper.advance(until.speedDown(down.speedMps())) == Ended.SPEED_DOWN;
+    }
+    if (trigger instanceof Trigger.After after) {
+      return stepper.advance(until.time(lastS + after.seconds())) == Ended.TIME;
+    }
+    return stepper.advance(until) == Ended.STANDSTILL;
+  }
+
+  private void carryOut(Command command) {
+    if (command instanceof Command.Power power) {
+      stepper.power(power.notch());
+    } else if (command instanceof Command.ShutOff) {
+      stepper.shutOff();
+    } else if (command instanceof Command.Brake brake) {
+      stepper.brake(bench.service(), brake.pressurePa());
+    } else if (command instanceof Command.Release) {
+      stepper.brake(bench.service(), 0);
+    }
+  }
+
+  private void judge(Command command) {
+    Traction traction = assignment.stock().traction();
+    boolean forbidden = false;
+    if (command instanceof Command.Power power) {
+      boolean down = power.notch() < stepper.notch() && !traction.notchingDown();
+      boolean skips = power.notch() > stepper.notch() + 1;
+      forbidden = down || skips || stepper.demandPa() > 0;
+    } else if (command instanceof Command.Brake brake) {
+      boolean eases = brake.pressurePa() < stepper.demandPa() && !bench.service().gradualRelease();
+      forbidden = eases || stepper.notch() >= 0;
+    }
+    if (forbidden) {
+      failures.add(new Finding.ForbiddenMovement(stepper.atM(), command));
+    }
+  }
+
+  private void judgeStop(Target.Stop stop) {
+    double tolerance = assignment.policy().margins().stopTolerance().metres();
+    double shortM = stop.atM() - stepper.atM();
+    if (shortM < -0.01 || shortM > tolerance) {
+      failures.add(new Finding.StopOutsideTolerance(shortM, tolerance));
+    }
+  }
+
+  private void point(double timeS, double atM, double speedMps, double pressurePa, int notch) {
+    Trace.Point point = new Trace.Point(timeS, atM, speedMps, pressurePa, notch);
+    if (!points.isEmpty()) {
+      Trace.Point last = points.get(points.size() - 1);
+      watchStepsBetween(last, point);
+    }
+    watch(atM, speedMps);
+    points.add(point);
+  }
+
+  private void watch(double atM, double speedMps) {
+    over(atM, speedMps, ceiling.speedAt(atM));
+  }
+
+  /** A fall of the ceiling between two points is met at a speed between theirs. */
+  private void watchStepsBetween(Trace.Point from, Trace.Point to) {
+    for (CeilingStep step : ceiling.steps()) {
+      if (step.fromM() > from.atM() && step.fromM() <= to.atM()) {
+        double share = (step.fromM() - from.atM()) / (to.atM() - from.atM());
+        double a = from.speedMps() * from.speedMps();
+        double b = to.speedMps() * to.speedMps();
+        over(step.fromM(), Math.sqrt(Math.max(0, a + share * (b - a))), step.speedMps());
+      }
+    }
+  }
+
+  private void over(double atM, double speedMps, double ceilingMps) {
+    if (speedMps > ceilingMps + SPEED_SLACK_MPS && atM > overAtM + 200) {
+      overAtM = atM;
+      failures.add(new Finding.OverCeiling(atM, speedMps, ceilingMps));
+    }
+  }
+}

@@ -1,0 +1,83 @@
+package gradepost.drive;
+
+import gradepost.motion.Snapshot;
+import gradepost.motion.Stepper;
+import java.util.List;
+
+/** Solves a technique again for the place that is printed. */
+final class Solver {
+  private static final int MOST_EASE_STEPS = 5;
+
+  private final Assignment assignment;
+  private final double toleranceM;
+
+  Solver(Assignment assignment) {
+    this.assignment = assignment;
+    this.toleranceM = assignment.policy().margins().stopTolerance().metres();
+  }
+
+  private record Tried(Braking braking, double shortM) {}
+
+  /**
+   * The technique that, begun in this state, comes nearest short of {@code aimM}: the main pressure
+   * in steps that the gauge shows, then the speeds of easing in whole units.
+   */
+  Braking forPlace(Braking nominal, Stepper stepper, Snapshot start, double aimM, boolean stop) {
+    double step = assignment.route().units().pressureStepPa();
+    List<Double> mains =
+        Pressures.mains(
+            assignment.stock().service(), lightest(nominal), nominal.mainPa() + 3 * step, step);
+    Tried holds = null;
+    Tried over = null;
+    for (int i = mains.size() - 1; i >= 0 && holds == null; i--) {
+      Tried tried = tried(nominal.withMain(mains.get(i)), stepper, start, aimM);
+      if (tried.shortM() >= 0) {
+        holds = tried;
+      } else {
+        over = tried;
+      }
+    }
+    if (holds == null) {
+      return nominal;
+    }
+    if (!stop || holds.shortM() <= toleranceM / 4) {
+      return holds.braking();
+    }
+    Tried best = holds;
+    for (Tried base : over == null ? List.of(holds) : List.of(holds, over)) {
+      best = eased(base, best, stepper, start, aimM);
+    }
+    return best.braking();
+  }
+
+  private double lightest(Braking nominal) {
+    return nominal.easePa().length > 0
+        ? Math.max(nominal.easePa()[0], nominal.rig().thresholdPa() * 1.5)
+        : nominal.firstPa();
+  }
+
+  private Tried eased(Tried base, Tried bestYet, Stepper stepper, Snapshot start, double aimM) {
+    double unit = assignment.route().units().speedUnitMps();
+    Tried best = bestYet;
+    double sign = base.shortM() >= 0 ? 1 : -1;
+    for (int ease = 0; ease < base.braking().easeAtMps().length; ease++) {
+      for (int k = 1; k <= MOST_EASE_STEPS; k++) {
+        Braking moved = base.braking().withEaseMoved(ease, sign * k * unit);
+        Tried tried = tried(moved, stepper, start, aimM);
+        if (tried.shortM() >= 0 && tried.shortM() < best.shortM() - 0.2) {
+          best = tried;
+        }
+        if (tried.shortM() < 0 == sign > 0) {
+          break;
+        }
+      }
+    }
+    return best;
+  }
+
+  private Tried tried(Braking braking, Stepper stepper, Snapshot start, double aimM) {
+    stepper.restore(start);
+    Braking.Outcome outcome = braking.run(stepper);
+    return new Tried(braking, outcome.held() ? aimM - outcome.endM() : Double.NEGATIVE_INFINITY);
+  }
+}

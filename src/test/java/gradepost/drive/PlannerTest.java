@@ -1,0 +1,86 @@
+package gradepost.drive;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import gradepost.route.Direction;
+import gradepost.route.Path;
+import org.junit.jupiter.api.Test;
+
+class PlannerTest {
+
+  @Test
+  void theInventedLineIsPlannedBothWaysWithBothTrains() {
+    for (Direction direction : Direction.values()) {
+      for (String formation : new String[] {"4-car", "8-car"}) {
+        Plan plan = Planner.plan(Mill.assignment(direction, formation));
+        show(plan);
+        assertThat(plan.failures()).isEmpty();
+      }
+    }
+  }
+
+  @Test
+  void fast() {
+    Assignment a = Mill.assignment(Direction.BACKWARD, "4-car");
+    show(Planner.plan(a.with(a.policy().fastest())));
+  }
+
+  static void show(Plan plan) {
+    Path path = plan.assignment().path();
+    System.out.printf(
+        "%n=== %s %s: %.0f s (fastest %.0f), %.1f MJ, %d movements%n",
+        plan.assignment().direction(),
+        plan.assignment().formation().name(),
+        plan.runningTimeS(),
+        plan.fastestTimeS(),
+        plan.energyJ() / 1e6,
+        plan.handleMovements());
+    for (Approach approach : plan.approaches()) {
+      System.out.printf(
+          "-- %d %s at %s (%.1f), %.0f mph; exact %s printed %s main %.1f psi; end %.2f short%n",
+          approach.number(),
+          approach.target().name(),
+          path.text(approach.target().atM()),
+          approach.target().atM(),
+          approach.target().speedMps() / 0.44704,
+          approach.exactBrakingPointM(),
+          approach.brakingPointM(),
+          approach.mainPressurePa() / 6894.757,
+          approach.target().atM() - approach.endM());
+      for (Action action : approach.actions()) {
+        System.out.printf(
+            "   %7.1f s %8.1f m %-8s %5.1f mph  %s %s%n",
+            action.timeS(),
+            action.atM(),
+            path.text(action.atM()),
+            action.speedMps() / 0.44704,
+            action.trigger(),
+            action.command());
+      }
+      for (CaseResult result : approach.cases()) {
+        System.out.printf(
+            "   %s: planned %s protected %s cost %.1f%n",
+            result.adhesion().name(),
+            result.plannedM(),
+            result.protectedM(),
+            result.protectedCostS());
+        result
+            .ladder()
+            .forEach(r -> System.out.println("      " + r.brake().shortName() + " " + r.latest()));
+        result
+            .answers()
+            .forEach(
+                a ->
+                    System.out.printf(
+                        "      %s asked at %.0f (%.1f mph): short %.1f, speed at target %.1f mph%n",
+                        a.brake().shortName(),
+                        a.askedAtM(),
+                        a.askedSpeedMps() / 0.44704,
+                        a.shortM(),
+                        a.speedAtTargetMps() / 0.44704));
+      }
+      approach.findings().forEach(f -> System.out.println("   ! " + f));
+    }
+    plan.failures().forEach(f -> System.out.println("FAIL " + f));
+  }
+}
