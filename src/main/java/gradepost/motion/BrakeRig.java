@@ -32,6 +32,7 @@ public record BrakeRig(
     double fullPa,
     double[] gainNPerPa,
     BlockLaw blocks) {
+  private static final double AT_ONCE_S = 1e-6;
 
   /**
    * Puts a brake system on a train.
@@ -85,7 +86,7 @@ public record BrakeRig(
         statedInertia
             * force.meanDeceleration().metresPerSecond2()
             * 2
-            * speedOverFriction(force.blocks(), from)
+            * BlockCurve.of(force.blocks()).speedOverFriction(from)
             / (from * from * pressure);
     if (!force.loadCompensated()) {
       return gain;
@@ -93,17 +94,24 @@ public record BrakeRig(
     return gain * Train.of(stock, formation, load).inertiaKg() / statedInertia;
   }
 
-  /** Integral of v/friction(v) from 0 to {@code to}: what the mean over distance needs. */
-  private static double speedOverFriction(BlockLaw blocks, double to) {
-    int pieces = 2000;
-    double h = to / pieces;
-    double sum = 0;
-    for (int i = 0; i <= pieces; i++) {
-      double v = i * h;
-      double weight = i == 0 || i == pieces ? 1 : i % 2 == 1 ? 4 : 2;
-      sum += weight * v / blocks.friction(v);
-    }
-    return sum * h / 3;
+  /**
+   * The same brake with its build-up as a step: nothing until half the time of filling to full has
+   * passed, then all of it (the equivalent response of EN 14531-1 and SUBSET-026 3.13.2.2.3). On
+   * level track never shorter than the ramp that it stands for.
+   */
+  public BrakeRig asStep() {
+    double fillS = (fullPa - thresholdPa) / applyPaPerS;
+    double toThresholdS = thresholdPa / applyPaPerS;
+    return new BrakeRig(
+        deadTimeS + toThresholdS + fillS / 2,
+        delayS,
+        fullPa / AT_ONCE_S,
+        releasePaPerS,
+        gradualRelease,
+        thresholdPa,
+        fullPa,
+        gainNPerPa,
+        blocks);
   }
 
   /** Longest delay of any vehicle. */

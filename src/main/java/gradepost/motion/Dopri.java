@@ -23,11 +23,13 @@ final class Dopri {
   private static final double D6 = -1453857185.0 / 822651844.0;
   private static final double D7 = 69997945.0 / 29380423.0;
 
-  private final Stepper forces;
+  private final Forces forces;
 
   private double h;
   private double s0;
   private double v0;
+  private double startA;
+  private double endA;
   private double s1;
   private double v1;
   // Interpolants: r1 + θ(r2 + (1−θ)(r3 + θ(r4 + (1−θ) r5))).
@@ -40,16 +42,20 @@ final class Dopri {
   private double vr4;
   private double vr5;
 
-  Dopri(Stepper forces) {
+  Dopri(Forces forces) {
     this.forces = forces;
   }
 
-  /** Tries a step; returns its error on a scale where 1 is as much as is allowed. */
-  double step(double t, double s, double v, double step, double tolS, double tolV) {
+  /**
+   * Tries a step from a state whose acceleration is {@code a}; returns its error on a scale where 1
+   * is as much as is allowed.
+   */
+  double step(double t, double s, double v, double a, double step, double tolS, double tolV) {
     h = step;
     s0 = s;
     v0 = v;
-    double a1 = forces.acceleration(t, s, v);
+    startA = a;
+    double a1 = a;
     double p1 = v;
     double p2 = v + h * (a1 / 5);
     double a2 = forces.acceleration(t + h / 5, s + h * (p1 / 5), p2);
@@ -113,6 +119,7 @@ final class Dopri {
                     + 11.0 / 84 * a6);
     double p7 = v1;
     double a7 = forces.acceleration(t + h, s1, v1);
+    endA = a7;
     interpolant(p1, p3, p4, p5, p6, p7, a1, a3, a4, a5, a6, a7);
     double errorS = h * Math.abs(error(p1, p3, p4, p5, p6, p7));
     double errorV = h * Math.abs(error(a1, a3, a4, a5, a6, a7));
@@ -171,12 +178,42 @@ final class Dopri {
     return v0 + share * (vr2 + rest * (vr3 + share * (vr4 + rest * vr5)));
   }
 
+  /** Greatest speed within the last step, also where the speed turns within it. */
+  double highestV() {
+    return startA > 0 && endA < 0 ? Math.max(v1, speedAt(turn())) : v1;
+  }
+
+  /** Least speed within the last step. */
+  double lowestV() {
+    return startA < 0 && endA > 0 ? Math.min(v1, speedAt(turn())) : v1;
+  }
+
+  /** Share of the last step at which the speed stops rising, or stops falling. */
+  private double turn() {
+    double low = 0;
+    double high = 1;
+    double sign = startA > 0 ? 1 : -1;
+    for (int i = 0; i < 40; i++) {
+      double middle = (low + high) / 2;
+      double width = 1e-6;
+      if (sign * (speedAt(middle + width) - speedAt(middle - width)) > 0) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    return high;
+  }
+
   /** Time within the last step at which the place is met; it lies within the step. */
   double timeOfPlace(double place) {
     double low = 0;
     double high = 1;
     for (int i = 0; i < 60 && (high - low) * h > 1e-10; i++) {
-      double middle = i % 3 == 2 ? (low + high) / 2 : falsePlace(place, low, high);
+      double middle =
+          i % 3 == 2
+              ? (low + high) / 2
+              : inside(low, high, placeAt(low) - place, placeAt(high) - place);
       if (placeAt(middle) < place) {
         low = middle;
       } else {
@@ -186,15 +223,19 @@ final class Dopri {
     return high * h;
   }
 
-  private double falsePlace(double place, double low, double high) {
-    return inside(low, high, placeAt(low) - place, placeAt(high) - place);
+  /** Time within the last step at which the speed has risen to this. */
+  double timeOfRise(double speed) {
+    return timeOfSpeed(speed, v1 >= speed ? 1 : turn(), 1);
   }
 
-  /** Time within the last step at which the speed is met; it lies between its ends. */
-  double timeOfSpeed(double speed) {
+  /** Time within the last step at which the speed has fallen to this. */
+  double timeOfFall(double speed) {
+    return timeOfSpeed(speed, v1 <= speed ? 1 : turn(), -1);
+  }
+
+  private double timeOfSpeed(double speed, double end, double sign) {
     double low = 0;
-    double high = 1;
-    double sign = v1 >= v0 ? 1 : -1;
+    double high = end;
     for (int i = 0; i < 60 && (high - low) * h > 1e-10; i++) {
       double middle =
           i % 3 == 2

@@ -2,57 +2,44 @@ package gradepost.motion;
 
 import gradepost.stock.AdhesionLaw;
 import gradepost.stock.RunningResistance;
-import gradepost.units.Exact;
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Moves one train along one track: Dormand and Prince's 5(4) pair (J. Comp. Appl. Math. 6, 1980)
  * with error control, stopped at every corner of the forces, with the ends of a leg located to a
  * nanosecond. Set the state, work the handles, {@link #advance} to the next condition.
+ *
+ * <p>For one thread. Allocates nothing while it advances.
  */
 public final class Stepper {
   private static final double TOLERANCE_M = 1e-6;
   private static final double TOLERANCE_MPS = 1e-7;
-  private static final double LONGEST_S = 4.0;
+  private static final double LONGEST_S = 8.0;
+  private static final double FIRST_S = 0.5;
+
+  /** Without a place or a time to end at, a speed not reached by now is never reached. */
   private static final double GIVE_UP_S = 3600;
 
-  /**
-   * Within this of a corner of the track force its piece may end: the force is continuous there.
-   */
-  private static final double CORNER_M = 0.01;
+  /** Nor is any place, after so long. */
+  private static final double GIVE_UP_PLACE_S = 1e6;
 
-  private final double inertiaKg;
-  private final double a0;
-  private final double a1;
-  private final double a2;
-  private final PiecewiseLinear track;
-  private final List<PiecewiseLinear> effort;
-  private final AdhesionLaw adhesion;
-  private final double motoredWeightN;
-  private final double[] weightN;
-  private final CylinderPressure cylinder = new CylinderPressure();
-  private final Dopri dopri = new Dopri(this);
+  /** A train at rest that would not even gather this stands. */
+  private static final double STANDS_MPS2 = 1e-6;
+
+  /** A corner met again as soon as this was just left: the step goes over it, and stays short. */
+  private static final double AT_ONCE_S = 1e-9;
+
+  private static final double OVER_A_CORNER_S = 0.05;
+
+  private final Forces forces;
+  private final BrakePull pull;
+  private final Dopri dopri;
 
   private double t;
   private double s;
   private double v;
-  private int notch = -1;
-  private @Nullable BrakeRig rig;
   private @Nullable Recorder recorder;
   private @Nullable Work work;
-
-  // The pieces that the right-hand side uses during one step.
-  private int trackPiece;
-  private double trackX;
-  private double trackN;
-  private double trackNPerM;
-  private int effortPiece;
-  private double effortV;
-  private double effortN;
-  private double effortNPerMps;
-  private boolean braking;
-  private boolean settled;
 
   /**
    * @param resistance of the train; a variant without its help for points on the safe side
@@ -60,29 +47,30 @@ public final class Stepper {
    */
   public Stepper(
       Train train, RunningResistance resistance, PiecewiseLinear track, AdhesionLaw adhesion) {
-    this.inertiaKg = train.inertiaKg();
-    this.a0 = resistance.aN();
-    this.a1 = resistance.bNsPerM();
-    this.a2 = resistance.cNs2PerM2();
-    this.track = track;
-    this.effort = train.effort();
-    this.adhesion = adhesion;
-    this.motoredWeightN = train.motoredKg() * Exact.G;
-    this.weightN = new double[train.vehicles()];
-    for (int i = 0; i < weightN.length; i++) {
-      weightN[i] = train.massKg()[i] * Exact.G;
-    }
-    cylinder.clear();
+    this(train, resistance, track, adhesion, PoorRail.none());
   }
 
-  /** Puts the train somewhere, power off and brakes empty. */
+  /**
+   * @param poor stretches on which another law of adhesion holds
+   */
+  public Stepper(
+      Train train,
+      RunningResistance resistance,
+      PiecewiseLinear track,
+      AdhesionLaw adhesion,
+      PoorRail poor) {
+    this.forces = new Forces(train, resistance, track, adhesion, poor);
+    this.pull = forces.brake();
+    this.dopri = new Dopri(forces);
+  }
+
+  /** Puts the train somewhere, power off, brakes empty and fully charged. */
   public void place(double timeS, double atM, double speedMps) {
     t = timeS;
     s = atM;
     v = speedMps;
-    notch = -1;
-    rig = null;
-    cylinder.clear();
+    forces.notch(-1);
+    pull.clear();
   }
 
   /** The whole state, to come back to with {@link #restore}. */
@@ -126,58 +114,57 @@ public final class Stepper {
 
   /** Index of the notch, −1 for off. */
   public int notch() {
-    return notch;
+    return forces.notch();
   }
 
   public double pressurePa() {
-    return cylinder.at(t);
+    return pull.pressurePa(t);
   }
 
   public double demandPa() {
-    return cylinder.demandPa();
+    return pull.demandPa();
   }
 
   /** Acceleration with the handles as they stand. */
   public double accelerationMps2() {
-    select();
-    return acceleration(t, s, v);
+    forces.select(t, s, v);
+    return forces.acceleration(t, s, v);
   }
 
   /** What the acceleration would be here in this notch (−1: off), without the brake. */
   public double accelerationInNotch(int other) {
-    int kept = notch;
-    notch = other;
-    select();
-    braking = false;
-    double a = acceleration(t, s, v);
-    notch = kept;
+    int kept = forces.notch();
+    forces.notch(other);
+    forces.select(t, s, v);
+    double a = forces.unbraked(s, v);
+    forces.notch(kept);
     return a;
   }
 
   public void power(int newNotch) {
-    notch = newNotch;
+    forces.notch(newNotch);
     tell();
   }
 
   public void shutOff() {
-    notch = -1;
+    forces.notch(-1);
     tell();
   }
 
   /**
-   * Asks a brake for a cylinder pressure. The brake stays the same until its cylinders are empty. A
-   * brake that cannot be eased answers a lower demand with a full release.
+   * Asks a brake for a cylinder pressure. Where another brake was in use the cylinders keep what
+   * they have, and a vehicle further back then shows what the leading one shows, after this brake's
+   * delay. A brake that cannot be eased answers a lower demand with a full release.
    */
   public void brake(BrakeRig newRig, double pressurePa) {
-    rig = newRig;
-    boolean eased = pressurePa < cylinder.at(t) && !newRig.gradualRelease();
-    cylinder.demand(newRig, t, eased ? 0 : Math.min(pressurePa, newRig.fullPa()));
+    boolean eased = pressurePa < pull.pressurePa(t) && !newRig.gradualRelease();
+    pull.demand(newRig, t, eased ? 0 : Math.min(pressurePa, newRig.fullPa()));
     tell();
   }
 
   private void tell() {
     if (recorder != null) {
-      recorder.point(t, s, v, cylinder.at(t), notch);
+      recorder.point(t, s, v, pull.pressurePa(t), forces.notch());
     }
   }
 
@@ -195,64 +182,70 @@ public final class Stepper {
     if (v <= until.speedDownMps) {
       return Ended.SPEED_DOWN;
     }
-    double end = t + GIVE_UP_S;
-    double h = 0.5;
-    select();
-    if (v <= 0 && acceleration(t, s, 0) <= 0) {
-      v = 0;
-      return Ended.STANDSTILL;
-    }
+    double patience = Double.isInfinite(until.placeM) ? GIVE_UP_S : GIVE_UP_PLACE_S;
+    double end = Double.isInfinite(until.timeS) ? t + patience : until.timeS;
+    double h = FIRST_S;
     while (t < end) {
-      double limit = cornerLimitS(Math.min(Math.min(until.timeS, end) - t, LONGEST_S));
-      double tried = Math.min(h, limit);
-      double error = dopri.step(t, s, v, tried, TOLERANCE_M, TOLERANCE_MPS);
-      double grow = error < 1e-10 ? 5 : Math.min(5, Math.max(0.2, 0.9 * Math.pow(error, -0.2)));
-      h = tried * grow;
-      if (error > 1) {
-        continue;
+      forces.select(t, s, v);
+      double a = forces.acceleration(t, s, v);
+      if (v <= 0 && a <= STANDS_MPS2) {
+        v = 0;
+        return Ended.STANDSTILL;
       }
-      Ended ended = null;
-      double whole = tried;
-      double first = cross(until, tried);
-      if (first < tried) {
-        tried = first;
-        dopri.step(t, s, v, tried, TOLERANCE_M, TOLERANCE_MPS);
-        h = whole - tried;
+      double step = Math.min(h, limitS(a, end - t));
+      double error = dopri.step(t, s, v, a, step, TOLERANCE_M, TOLERANCE_MPS);
+      while (error > 1 && step > AT_ONCE_S) {
+        step *= Math.max(0.2, 0.9 * Math.pow(error, -0.2));
+        error = dopri.step(t, s, v, a, step, TOLERANCE_M, TOLERANCE_MPS);
+      }
+      h = step * (error < 1e-4 ? 5 : 0.9 * Math.pow(error, -0.2));
+      double first = cross(until, step);
+      if (first < step) {
+        step = first;
+        dopri.step(t, s, v, a, step, TOLERANCE_M, TOLERANCE_MPS);
       }
       if (work != null) {
-        tally(work, tried);
+        forces.tally(work, dopri, t, step);
       }
-      boolean wasMoving = v > 0;
-      t += tried;
+      t += step;
       s = dopri.endS();
       v = dopri.endV();
-      if (crossed == Crossed.STOP || (wasMoving && v <= 0)) {
-        v = 0;
-        ended = Ended.STANDSTILL;
-      } else if (crossed == Crossed.PLACE) {
-        s = until.placeM;
-        ended = Ended.PLACE;
-      } else if (crossed == Crossed.UP) {
-        v = until.speedUpMps;
-        ended = Ended.SPEED_UP;
-      } else if (crossed == Crossed.DOWN) {
-        v = until.speedDownMps;
-        ended = Ended.SPEED_DOWN;
-      } else if (t >= until.timeS - 1e-12) {
-        t = until.timeS;
-        ended = Ended.TIME;
-      }
+      Ended ended = land(until);
       tell();
       if (ended != null) {
         return ended;
       }
-      select();
-      if (v <= 0 && acceleration(t, s, 0) <= 0) {
+    }
+    return Ended.NEVER;
+  }
+
+  /** Puts the state exactly on what ended the step; what ended the leg, if anything did. */
+  private @Nullable Ended land(Until until) {
+    switch (crossed) {
+      case STOP -> {
         v = 0;
         return Ended.STANDSTILL;
       }
+      case PLACE -> {
+        s = until.placeM;
+        return Ended.PLACE;
+      }
+      case UP -> {
+        v = until.speedUpMps;
+        return Ended.SPEED_UP;
+      }
+      case DOWN -> {
+        v = until.speedDownMps;
+        return Ended.SPEED_DOWN;
+      }
+      case CORNER -> v = cornerMps;
+      case NOTHING -> {}
     }
-    return Ended.NEVER;
+    if (t >= until.timeS - 1e-12) {
+      t = until.timeS;
+      return Ended.TIME;
+    }
+    return null;
   }
 
   private enum Crossed {
@@ -261,176 +254,82 @@ public final class Stepper {
     UP,
     DOWN,
     STOP,
-    EFFORT
+    /** A piece of the forces ends at this speed. */
+    CORNER
   }
 
   private Crossed crossed = Crossed.NOTHING;
+  private double cornerMps;
 
-  /** The earliest time within the step at which a condition is met; the step itself if none. */
+  /** The earliest time within the step at which something is met; the step itself if nothing. */
   private double cross(Until until, double step) {
     crossed = Crossed.NOTHING;
     double first = step;
     if (dopri.endS() >= until.placeM) {
-      double at = dopri.timeOfPlace(until.placeM);
-      if (at <= first) {
-        first = at;
-        crossed = Crossed.PLACE;
-      }
+      first = sooner(Crossed.PLACE, dopri.timeOfPlace(until.placeM), first);
     }
-    if (dopri.endV() >= until.speedUpMps) {
-      double at = dopri.timeOfSpeed(until.speedUpMps);
-      if (at <= first) {
-        first = at;
-        crossed = Crossed.UP;
-      }
+    double corner = forces.nextCornerM();
+    if (dopri.endS() > corner + Forces.CORNER_M) {
+      first = sooner(Crossed.NOTHING, dopri.timeOfPlace(corner), first);
     }
-    if (dopri.endV() <= until.speedDownMps) {
-      double at = dopri.timeOfSpeed(until.speedDownMps);
-      if (at <= first) {
-        first = at;
-        crossed = Crossed.DOWN;
-      }
+    if (dopri.highestV() >= until.speedUpMps) {
+      first = sooner(Crossed.UP, dopri.timeOfRise(until.speedUpMps), first);
     }
-    if (dopri.endV() <= 0 && v > 0) {
-      double at = dopri.timeOfSpeed(0);
-      if (at <= first) {
-        first = at;
-        crossed = Crossed.STOP;
-      }
+    double lowest = dopri.lowestV();
+    if (lowest <= until.speedDownMps) {
+      first = sooner(Crossed.DOWN, dopri.timeOfFall(until.speedDownMps), first);
     }
-    if (notch >= 0) {
-      PiecewiseLinear line = effort.get(notch);
-      double low = line.x(effortPiece);
-      double high = line.x(effortPiece + 1);
-      if (dopri.endV() > high && effortPiece < line.knots() - 2) {
-        double at = dopri.timeOfSpeed(high);
-        if (at < first && at > 1e-9) {
-          first = at;
-          crossed = Crossed.EFFORT;
-        }
-      } else if (dopri.endV() < low && effortPiece > 0) {
-        double at = dopri.timeOfSpeed(low);
-        if (at < first && at > 1e-9) {
-          first = at;
-          crossed = Crossed.EFFORT;
-        }
-      }
+    if (lowest <= 0 && v > 0) {
+      first = sooner(Crossed.STOP, dopri.timeOfFall(0), first);
+    }
+    double high = forces.highCornerMps();
+    double low = forces.lowCornerMps();
+    if (dopri.endV() > high) {
+      first = corner(high, v >= high ? 0 : dopri.timeOfRise(high), first);
+    } else if (dopri.endV() < low) {
+      first = corner(low, v <= low ? 0 : dopri.timeOfFall(low), first);
     }
     return first;
   }
 
-  /** Shortens a step so that it ends on the next corner of pressure or track force. */
-  private double cornerLimitS(double limitS) {
-    double limit = limitS;
-    if (rig != null && !settled) {
-      limit = Math.min(limit, cylinder.nextCornerS(t, rig.delayS(), rig.lastDelayS()) - t);
+  private double sooner(Crossed what, double at, double first) {
+    if (at > first) {
+      return first;
     }
-    if (trackPiece < track.knots() - 2) {
-      double ahead = track.x(trackPiece + 1) - s;
-      double a = acceleration(t, s, v);
-      double root = v * v + 2 * a * ahead;
-      if (root > 0) {
-        double time = 2 * ahead / (v + Math.sqrt(root));
-        limit = Math.min(limit, time + CORNER_M / 4 / Math.max(v, CORNER_M));
+    crossed = what;
+    return at;
+  }
+
+  private double corner(double speed, double at, double first) {
+    if (at <= AT_ONCE_S) {
+      if (first > OVER_A_CORNER_S) {
+        crossed = Crossed.NOTHING;
+        return OVER_A_CORNER_S;
       }
+      return first;
     }
-    return Math.max(limit, 1e-9);
+    if (at >= first) {
+      return first;
+    }
+    cornerMps = speed;
+    crossed = Crossed.CORNER;
+    return at;
   }
 
-  /** Picks the pieces of the forces that hold from the present state on. */
-  private void select() {
-    trackPiece = Math.min(trackPiece, track.knots() - 2);
-    double probe = s + CORNER_M;
-    if (trackPiece < 0 || track.x(trackPiece) > s + CORNER_M) {
-      trackPiece = track.piece(probe);
+  /** Shortens a step so that it ends near the next corner of pressure or track, or at a stand. */
+  private double limitS(double a, double mostS) {
+    double limit = Math.min(LONGEST_S, mostS);
+    limit = Math.min(limit, pull.nextCornerS() - t);
+    double ahead = forces.nextCornerM() - s;
+    double root = v * v + 2 * a * ahead;
+    if (root > 0 && ahead < Double.POSITIVE_INFINITY) {
+      double time = 2 * ahead / (v + Math.sqrt(root));
+      limit = Math.min(limit, time + Forces.CORNER_M / 4 / Math.max(v, Forces.CORNER_M));
     }
-    while (trackPiece < track.knots() - 2 && track.x(trackPiece + 1) <= probe) {
-      trackPiece++;
+    if (a < 0 && v > 0) {
+      // The laws of friction and adhesion do not hold for a train that runs back.
+      limit = Math.min(limit, v / -a + 1e-3);
     }
-    trackX = track.x(trackPiece);
-    trackN = track.y(trackPiece);
-    trackNPerM = track.slope(trackPiece);
-    if (notch >= 0) {
-      PiecewiseLinear line = effort.get(notch);
-      effortPiece = line.piece(v + 1e-9);
-      if (effortPiece > 0 && v - line.x(effortPiece) < 1e-7 && falling()) {
-        effortPiece--;
-      }
-      effortV = line.x(effortPiece);
-      effortN = line.y(effortPiece);
-      effortNPerMps = line.slope(effortPiece);
-    }
-    braking = rig != null;
-    if (rig != null) {
-      settled = cylinder.settled(t, rig.lastDelayS());
-      if (settled && cylinder.demandPa() <= 0) {
-        braking = false;
-      }
-    }
-  }
-
-  private boolean falling() {
-    PiecewiseLinear line = effort.get(notch);
-    double force = Math.min(line.at(v), adhesion.mu(v) * motoredWeightN);
-    return force - resistanceN(v) - trackForceN(s) < 0;
-  }
-
-  private double resistanceN(double speed) {
-    return a0 + speed * (a1 + speed * a2);
-  }
-
-  private double trackForceN(double at) {
-    return trackN + trackNPerM * (at - trackX);
-  }
-
-  private double tractionN(double speed) {
-    if (notch < 0) {
-      return 0;
-    }
-    double force = effortN + effortNPerMps * (speed - effortV);
-    return Math.min(force, adhesion.mu(speed) * motoredWeightN);
-  }
-
-  private double brakeN(double time, double speed) {
-    if (!braking || rig == null) {
-      return 0;
-    }
-    BrakeRig present = rig;
-    double friction = present.blocks().friction(speed);
-    double mu = adhesion.mu(speed);
-    double[] gain = present.gainNPerPa();
-    double sum = 0;
-    if (settled) {
-      double pressed = Math.max(0, cylinder.demandPa() - present.thresholdPa()) * friction;
-      for (int i = 0; i < gain.length; i++) {
-        sum += Math.min(gain[i] * pressed, mu * weightN[i]);
-      }
-      return sum;
-    }
-    double[] delay = present.delayS();
-    for (int i = 0; i < gain.length; i++) {
-      double pressed = Math.max(0, cylinder.at(time - delay[i]) - present.thresholdPa()) * friction;
-      sum += Math.min(gain[i] * pressed, mu * weightN[i]);
-    }
-    return sum;
-  }
-
-  /** The right-hand side: acceleration at this time, place and speed with the chosen pieces. */
-  double acceleration(double time, double at, double speed) {
-    return (tractionN(speed) - brakeN(time, speed) - resistanceN(speed) - trackForceN(at))
-        / inertiaKg;
-  }
-
-  private void tally(Work sum, double step) {
-    for (int i = 0; i < Dopri.GAUSS_AT.length; i++) {
-      double share = Dopri.GAUSS_AT[i];
-      double weight = Dopri.GAUSS_WEIGHT[i] * step;
-      double at = dopri.placeAt(share);
-      double speed = dopri.speedAt(share);
-      sum.tractionJ += weight * tractionN(speed) * speed;
-      sum.brakeJ -= weight * brakeN(t + share * step, speed) * speed;
-      sum.resistanceJ -= weight * resistanceN(speed) * speed;
-      sum.trackJ -= weight * trackForceN(at) * speed;
-    }
+    return Math.max(limit, AT_ONCE_S);
   }
 }

@@ -15,7 +15,8 @@ import java.util.List;
  * @param massKg of each vehicle, leading one first
  * @param lengthM of each vehicle
  * @param inertiaKg mass of the whole train with its rotating allowance
- * @param motoredKg mass on driven axles
+ * @param motoredKg mass on driven axles, whole train
+ * @param motoredVehicleKg of that, each vehicle's
  * @param brakeShare share of the train's brake force of each vehicle; together 1
  * @param effort by notch: tractive effort of the whole train against speed
  */
@@ -24,6 +25,7 @@ public record Train(
     double[] lengthM,
     double inertiaKg,
     double motoredKg,
+    double[] motoredVehicleKg,
     double[] brakeShare,
     RunningResistance resistance,
     List<PiecewiseLinear> effort) {
@@ -38,6 +40,7 @@ public record Train(
     double[] share = new double[n];
     double inertia = 0;
     double motored = 0;
+    double[] motoredOf = new double[n];
     double weights = vehicles.stream().mapToDouble(Vehicle::brakeWeight).sum();
     for (int i = 0; i < n; i++) {
       Vehicle vehicle = vehicles.get(i);
@@ -45,7 +48,8 @@ public record Train(
       length[i] = vehicle.length().metres();
       share[i] = vehicle.brakeWeight() / weights;
       inertia += mass[i] * (1 + vehicle.rotating());
-      motored += mass[i] * vehicle.motoredShare();
+      motoredOf[i] = mass[i] * vehicle.motoredShare();
+      motored += motoredOf[i];
     }
     long motors = formation.motoredVehicles();
     return new Train(
@@ -53,6 +57,7 @@ public record Train(
         length,
         inertia,
         motored,
+        motoredOf,
         share,
         stock.resistance().of(formation, load),
         stock.traction().notches().stream().map(notch -> wholeTrain(notch, motors)).toList());

@@ -7,7 +7,7 @@ package gradepost.stock;
 public record CastIronKarwatzki() implements BlockLaw {
   @Override
   public double friction(double speedMps) {
-    double kmh = speedMps * 3.6;
+    double kmh = Math.max(0, speedMps) * 3.6;
     return (kmh + 100) / (5 * kmh + 100);
   }
 }

@@ -7,6 +7,6 @@ package gradepost.stock;
 public record CurtiusKniffler() implements AdhesionLaw {
   @Override
   public double mu(double speedMps) {
-    return 0.161 + 7.5 / (speedMps * 3.6 + 44);
+    return 0.161 + 7.5 / (Math.max(0, speedMps) * 3.6 + 44);
   }
 }

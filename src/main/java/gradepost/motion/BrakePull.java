@@ -1,0 +1,153 @@
+package gradepost.motion;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The force of the brake that is in use. Between corners every cylinder pressure is linear in time,
+ * so that the sum over the vehicles is one line as long as none of them is held by adhesion; only
+ * then is it summed vehicle by vehicle.
+ */
+final class BrakePull {
+  private final Grip grip;
+  private final CylinderPressure cylinder = new CylinderPressure();
+  private final double[] pressedPa;
+  private final double[] pressedPaPerS;
+
+  private @Nullable BrakeRig rig;
+  private @Nullable BlockCurve blocks;
+  private double[] gain = new double[0];
+  private double lastDelayS;
+
+  private boolean pulling;
+  private int blockPiece;
+  private double fromS;
+  private double toS;
+  private double sumN;
+  private double sumNPerS;
+
+  /** Greatest pull of a vehicle within the present corners over its weight, at friction 1. */
+  private double greatest;
+
+  BrakePull(Grip grip) {
+    this.grip = grip;
+    this.pressedPa = new double[grip.vehicles()];
+    this.pressedPaPerS = new double[grip.vehicles()];
+    clear();
+  }
+
+  void clear() {
+    rig = null;
+    cylinder.clear();
+    stale();
+  }
+
+  private void stale() {
+    fromS = Double.POSITIVE_INFINITY;
+    toS = Double.NEGATIVE_INFINITY;
+  }
+
+  void demand(BrakeRig newRig, double timeS, double pressurePa) {
+    if (rig != newRig) {
+      rig = newRig;
+      gain = newRig.gainNPerPa();
+      lastDelayS = newRig.lastDelayS();
+      if (blocks == null || !blocks.law().equals(newRig.blocks())) {
+        blocks = BlockCurve.of(newRig.blocks());
+      }
+    }
+    cylinder.demand(newRig, timeS, pressurePa);
+    stale();
+  }
+
+  /** Of the leading cylinder. */
+  double pressurePa(double timeS) {
+    return cylinder.at(timeS);
+  }
+
+  double demandPa() {
+    return cylinder.demandPa();
+  }
+
+  void select(double time, double speed, boolean slows) {
+    if (rig == null || blocks == null) {
+      pulling = false;
+      return;
+    }
+    if (time < fromS || time + 1e-9 >= toS) {
+      line(rig, time);
+    }
+    if (pulling) {
+      blockPiece = blocks.piece(speed, slows);
+    }
+  }
+
+  /** Draws the line of the pull from this time to the next corner of any cylinder. */
+  private void line(BrakeRig present, double time) {
+    double[] delay = present.delayS();
+    double threshold = present.thresholdPa();
+    fromS = time;
+    toS =
+        cylinder.settled(time, lastDelayS)
+            ? Double.POSITIVE_INFINITY
+            : cylinder.nextCornerS(time, delay, lastDelayS);
+    boolean rests = toS == Double.POSITIVE_INFINITY;
+    sumN = 0;
+    sumNPerS = 0;
+    greatest = 0;
+    for (int i = 0; i < gain.length; i++) {
+      double now = Math.max(0, (rests ? cylinder.demandPa() : at(time, delay[i])) - threshold);
+      double then = rests ? now : Math.max(0, at(toS, delay[i]) - threshold);
+      pressedPa[i] = now;
+      pressedPaPerS[i] = rests ? 0 : (then - now) / (toS - time);
+      sumN += gain[i] * now;
+      sumNPerS += gain[i] * pressedPaPerS[i];
+      greatest = Math.max(greatest, gain[i] * Math.max(now, then) / grip.weightN(i));
+    }
+    pulling = greatest > 0;
+  }
+
+  private double at(double time, double delay) {
+    return cylinder.at(time - delay);
+  }
+
+  /** When a cylinder meets its next corner; infinite once all rest. */
+  double nextCornerS() {
+    return rig == null ? Double.POSITIVE_INFINITY : toS;
+  }
+
+  double lowCornerMps() {
+    return pulling && blocks != null ? blocks.low(blockPiece) : Double.NEGATIVE_INFINITY;
+  }
+
+  double highCornerMps() {
+    return pulling && blocks != null ? blocks.high(blockPiece) : Double.POSITIVE_INFINITY;
+  }
+
+  double forceN(double time, double at, double speed) {
+    BlockCurve present = blocks;
+    if (!pulling || present == null) {
+      return 0;
+    }
+    double friction = present.friction(blockPiece, speed);
+    double mu = grip.mu(speed);
+    double after = time - fromS;
+    if (grip.even()) {
+      if (greatest * friction <= mu) {
+        return friction * (sumN + sumNPerS * after);
+      }
+      double sum = 0;
+      for (int i = 0; i < gain.length; i++) {
+        double pull = gain[i] * (pressedPa[i] + pressedPaPerS[i] * after) * friction;
+        sum += Math.min(pull, mu * grip.weightN(i));
+      }
+      return sum;
+    }
+    double less = grip.poorMu(speed) - mu;
+    double sum = 0;
+    for (int i = 0; i < gain.length; i++) {
+      double pull = gain[i] * (pressedPa[i] + pressedPaPerS[i] * after) * friction;
+      sum += Math.min(pull, (mu + less * grip.share(i, at)) * grip.weightN(i));
+    }
+    return sum;
+  }
+}

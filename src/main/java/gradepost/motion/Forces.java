@@ -1,0 +1,166 @@
+package gradepost.motion;
+
+import gradepost.stock.AdhesionLaw;
+import gradepost.stock.RunningResistance;
+import java.util.List;
+
+/**
+ * The right-hand side of the equation of motion. Every force is smooth within a piece; {@link
+ * #select} picks the pieces that hold from a state on, and the stepper ends its steps where one of
+ * them ends.
+ */
+final class Forces {
+  /** Within this of a corner of a continuous force along the track its piece may end. */
+  static final double CORNER_M = 0.01;
+
+  private final double inertiaKg;
+  private final double a0;
+  private final double a1;
+  private final double a2;
+  private final PiecewiseLinear track;
+  private final List<PiecewiseLinear> effort;
+  private final BrakePull brake;
+  private final Grip grip;
+
+  private int notch = -1;
+
+  private int trackPiece;
+  private double trackX;
+  private double trackN;
+  private double trackNPerM;
+  private int effortPiece;
+  private double effortV;
+  private double effortN;
+  private double effortNPerMps;
+
+  Forces(
+      Train train,
+      RunningResistance resistance,
+      PiecewiseLinear track,
+      AdhesionLaw adhesion,
+      PoorRail poor) {
+    this.inertiaKg = train.inertiaKg();
+    this.a0 = resistance.aN();
+    this.a1 = resistance.bNsPerM();
+    this.a2 = resistance.cNs2PerM2();
+    this.track = track;
+    this.effort = train.effort();
+    this.grip = new Grip(train, adhesion, poor);
+    this.brake = new BrakePull(grip);
+  }
+
+  BrakePull brake() {
+    return brake;
+  }
+
+  int notch() {
+    return notch;
+  }
+
+  void notch(int newNotch) {
+    notch = newNotch;
+  }
+
+  /** Picks the pieces that hold from this state on. */
+  void select(double time, double at, double speed) {
+    selectTrack(at);
+    grip.select(at);
+    brake.select(time, speed, true);
+    if (notch >= 0) {
+      effortPiece(effort.get(notch).piece(speed + 1e-9));
+    }
+    // On a corner of speed the piece depends on the way that the speed goes.
+    boolean slows = acceleration(time, at, speed) < 0;
+    brake.select(time, speed, slows);
+    if (notch >= 0 && slows && effortPiece > 0 && speed - effortV < 1e-7) {
+      effortPiece(effortPiece - 1);
+    }
+  }
+
+  private void selectTrack(double at) {
+    double probe = at + CORNER_M;
+    if (track.x(trackPiece) > probe) {
+      trackPiece = track.piece(probe);
+    }
+    while (trackPiece < track.knots() - 2 && track.x(trackPiece + 1) <= probe) {
+      trackPiece++;
+    }
+    trackX = track.x(trackPiece);
+    trackN = track.y(trackPiece);
+    trackNPerM = track.slope(trackPiece);
+  }
+
+  private void effortPiece(int piece) {
+    PiecewiseLinear line = effort.get(notch);
+    effortPiece = piece;
+    effortV = line.x(piece);
+    effortN = line.y(piece);
+    effortNPerMps = line.slope(piece);
+  }
+
+  /** Where along the track a piece ends next; infinite after the last one. */
+  double nextCornerM() {
+    double end =
+        trackPiece < track.knots() - 2 ? track.x(trackPiece + 1) : Double.POSITIVE_INFINITY;
+    return Math.min(end, grip.nextCornerM());
+  }
+
+  /** Lower end of the pieces of speed. */
+  double lowCornerMps() {
+    double low = brake.lowCornerMps();
+    return notch >= 0 && effortPiece > 0 ? Math.max(low, effortV) : low;
+  }
+
+  /** Upper end of the pieces of speed. */
+  double highCornerMps() {
+    double high = brake.highCornerMps();
+    if (notch >= 0) {
+      PiecewiseLinear line = effort.get(notch);
+      if (effortPiece < line.knots() - 2) {
+        return Math.min(high, line.x(effortPiece + 1));
+      }
+    }
+    return high;
+  }
+
+  double resistanceN(double speed) {
+    return a0 + speed * (a1 + speed * a2);
+  }
+
+  double trackN(double at) {
+    return trackN + trackNPerM * (at - trackX);
+  }
+
+  double tractionN(double at, double speed) {
+    if (notch < 0) {
+      return 0;
+    }
+    double force = effortN + effortNPerMps * (speed - effortV);
+    return force <= 0 ? 0 : Math.min(force, grip.motoredN(at, speed));
+  }
+
+  /** Acceleration at this time, place and speed with the chosen pieces. */
+  double acceleration(double time, double at, double speed) {
+    return (tractionN(at, speed) - brake.forceN(time, at, speed) - resistanceN(speed) - trackN(at))
+        / inertiaKg;
+  }
+
+  /** The same without the brake. */
+  double unbraked(double at, double speed) {
+    return (tractionN(at, speed) - resistanceN(speed) - trackN(at)) / inertiaKg;
+  }
+
+  /** Adds the work done over the step that {@code dopri} keeps, which began at {@code time}. */
+  void tally(Work sum, Dopri dopri, double time, double step) {
+    for (int i = 0; i < Dopri.GAUSS_AT.length; i++) {
+      double share = Dopri.GAUSS_AT[i];
+      double weight = Dopri.GAUSS_WEIGHT[i] * step;
+      double at = dopri.placeAt(share);
+      double speed = dopri.speedAt(share);
+      sum.tractionJ += weight * tractionN(at, speed) * speed;
+      sum.brakeJ -= weight * brake.forceN(time + share * step, at, speed) * speed;
+      sum.resistanceJ -= weight * resistanceN(speed) * speed;
+      sum.trackJ -= weight * trackN(at) * speed;
+    }
+  }
+}

@@ -1,0 +1,82 @@
+package gradepost.motion;
+
+import gradepost.stock.AdhesionLaw;
+import gradepost.stock.ConstantAdhesion;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Stretches of the run on which adhesion follows a law of its own. A vehicle that stands partly on
+ * such a stretch has adhesion in proportion, so that it enters and leaves without a jump.
+ */
+public final class PoorRail {
+
+  /** A stretch by distance run. */
+  public record Stretch(double fromM, double toM) {
+    public Stretch {
+      if (!(toM > fromM)) {
+        throw new IllegalArgumentException("a stretch has a length: " + fromM + " to " + toM);
+      }
+    }
+  }
+
+  private final AdhesionLaw law;
+  private final List<Stretch> stretches;
+
+  /**
+   * @param law what holds on all of them
+   * @param stretches in any order; where they overlap they count once
+   */
+  public PoorRail(AdhesionLaw law, List<Stretch> stretches) {
+    this.law = law;
+    List<Stretch> ordered = new ArrayList<>(stretches);
+    ordered.sort(Comparator.comparingDouble(Stretch::fromM));
+    List<Stretch> joined = new ArrayList<>();
+    for (Stretch next : ordered) {
+      Stretch last = joined.isEmpty() ? next : joined.get(joined.size() - 1);
+      if (!joined.isEmpty() && next.fromM() <= last.toM()) {
+        joined.set(joined.size() - 1, new Stretch(last.fromM(), Math.max(last.toM(), next.toM())));
+      } else {
+        joined.add(next);
+      }
+    }
+    this.stretches = List.copyOf(joined);
+  }
+
+  public AdhesionLaw law() {
+    return law;
+  }
+
+  /** Joined, in the order of travel. */
+  public List<Stretch> stretches() {
+    return stretches;
+  }
+
+  /** Rail that is the same everywhere. */
+  public static PoorRail none() {
+    return new PoorRail(new ConstantAdhesion(1), List.of());
+  }
+
+  /** Metres of such stretches met from the first one on, against distance run. */
+  PiecewiseLinear metLength() {
+    int n = stretches.size();
+    if (n == 0) {
+      return new PiecewiseLinear(new double[] {0, 1}, new double[2]);
+    }
+    double[] x = new double[2 * n + 2];
+    double[] y = new double[2 * n + 2];
+    double sum = 0;
+    for (int i = 0; i < n; i++) {
+      x[2 * i + 1] = stretches.get(i).fromM();
+      y[2 * i + 1] = sum;
+      sum += stretches.get(i).toM() - stretches.get(i).fromM();
+      x[2 * i + 2] = stretches.get(i).toM();
+      y[2 * i + 2] = sum;
+    }
+    x[0] = x[1] - 1;
+    x[2 * n + 1] = x[2 * n] + 1;
+    y[2 * n + 1] = sum;
+    return new PiecewiseLinear(x, y);
+  }
+}
