@@ -92,6 +92,13 @@ record Braking(
     return new Braking(rig, aimMps, firstPa, firstHeldS, mainPa, at, easePa);
   }
 
+  /** Eases less far: so much more pressure is kept, up to the main application's. */
+  Braking withEasePressed(int index, double byPa) {
+    double[] to = easePa.clone();
+    to[index] = Math.min(to[index] + byPa, index == 0 ? mainPa : to[index - 1]);
+    return new Braking(rig, aimMps, firstPa, firstHeldS, mainPa, easeAtMps, to);
+  }
+
   boolean releases() {
     return easePa.length > 0 && easePa[easePa.length - 1] == 0;
   }

@@ -103,7 +103,7 @@ final class Rerun {
       return stepper.advance(until.place(place.atM())) == Ended.PLACE;
     }
     if (trigger instanceof Trigger.SpeedUpTo up) {
-      if (stepper.speedMps() >= up.speedMps() - 1e-6) {
+      if (stepper.speedMps() >= up.speedMps() - 1e-6 && stepper.accelerationMps2() < 0) {
         // Still that fast from before, and about to slow down: he waits for it to rise again.
         stepper.advance(until.speedDown(up.speedMps() - 0.01).time(stepper.timeS() + 5));
       }

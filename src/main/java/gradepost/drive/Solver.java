@@ -2,11 +2,12 @@ package gradepost.drive;
 
 import gradepost.motion.Snapshot;
 import gradepost.motion.Stepper;
+import gradepost.stock.BrakeControl;
 import java.util.List;
 
 /** Solves a technique again for the place that is printed. */
 final class Solver {
-  private static final int MOST_EASE_STEPS = 5;
+  private static final int MOST_EASE_STEPS = 6;
 
   private final Assignment assignment;
   private final double toleranceM;
@@ -58,21 +59,25 @@ final class Solver {
 
   private Tried eased(Tried base, Tried bestYet, Stepper stepper, Snapshot start, double aimM) {
     double unit = assignment.route().units().speedUnitMps();
-    Tried best = bestYet;
+    double step = assignment.route().units().pressureStepPa();
+    boolean anyPressure = assignment.stock().service().control() instanceof BrakeControl.Continuous;
     double sign = base.shortM() >= 0 ? 1 : -1;
+    Tried best = bestYet;
     for (int ease = 0; ease < base.braking().easeAtMps().length; ease++) {
       for (int k = 1; k <= MOST_EASE_STEPS; k++) {
         Braking moved = base.braking().withEaseMoved(ease, sign * k * unit);
-        Tried tried = tried(moved, stepper, start, aimM);
-        if (tried.shortM() >= 0 && tried.shortM() < best.shortM() - 0.2) {
-          best = tried;
-        }
-        if (tried.shortM() < 0 == sign > 0) {
-          break;
+        best = better(best, tried(moved, stepper, start, aimM));
+        if (anyPressure && sign < 0) {
+          Braking pressed = base.braking().withEasePressed(ease, k * step);
+          best = better(best, tried(pressed, stepper, start, aimM));
         }
       }
     }
     return best;
+  }
+
+  private static Tried better(Tried best, Tried tried) {
+    return tried.shortM() >= 0 && tried.shortM() < best.shortM() - 0.2 ? tried : best;
   }
 
   private Tried tried(Braking braking, Stepper stepper, Snapshot start, double aimM) {
