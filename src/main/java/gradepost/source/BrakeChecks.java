@@ -1,0 +1,102 @@
+package gradepost.source;
+
+import gradepost.stock.BrakeControl;
+import gradepost.stock.BrakeSystem;
+import gradepost.units.Pressure;
+import gradepost.units.Rounding;
+import gradepost.units.UnitStyle;
+import java.util.List;
+import java.util.Locale;
+
+/** Checks of brake systems, each by itself and of all together. */
+final class BrakeChecks {
+  private static final double SAME_PA = 100;
+
+  static void stepsUpToFull(Values v) {
+    Common.whenBoth(
+        v,
+        BrakeTables.CONTROL,
+        BrakeTables.FULL,
+        (control, full) -> {
+          if (!(control instanceof BrakeControl.Steps steps)) {
+            return;
+          }
+          List<Pressure> pressures = steps.pressures();
+          Pressure last = pressures.get(pressures.size() - 1);
+          Order.rising(
+              pressures,
+              Pressure::pascals,
+              p -> v.spot(BrakeTables.CONTROL),
+              "the pressures of the steps",
+              v.in());
+          if (pressures.stream().anyMatch(p -> p.pascals() > full.pascals() + SAME_PA)) {
+            v.error(
+                BrakeTables.CONTROL,
+                "a step is above full, which is " + text(full),
+                "steps that rise to full",
+                "");
+          } else if (last.pascals() < full.pascals() - SAME_PA) {
+            v.error(
+                BrakeTables.CONTROL,
+                "the last step is %s, and full is %s".formatted(text(last), text(full)),
+                "steps that rise to full",
+                "");
+          }
+        });
+  }
+
+  /** An ordinary application cannot give more than cylinder and reservoir standing equal. */
+  static void pipeGivesFull(Values v) {
+    if (v.find(BrakeTables.ROLE).filter(r -> r != BrakeSystem.Role.EMERGENCY).isEmpty()) {
+      return;
+    }
+    Common.whenBoth(
+        v,
+        BrakeTables.PIPE_KEY,
+        BrakeTables.FULL,
+        (pipe, full) -> {
+          double most = pipe.cylinderPa(pipe.fullReductionPa());
+          if (full.pascals() > most * 1.02) {
+            v.error(
+                BrakeTables.FULL,
+                "full is %s, and the pipe gives %s at most"
+                    .formatted(text(full), text(new Pressure(most))),
+                "what the pipe gives, or less",
+                "");
+          }
+        });
+  }
+
+  /** One service brake; at most one system for each of the other roles. */
+  static void roles(Values v) {
+    v.find(StockTable.BRAKES)
+        .ifPresent(
+            brakes -> {
+              for (BrakeSystem.Role role : BrakeSystem.Role.values()) {
+                List<BrakeSystem> those =
+                    brakes.systems().stream().filter(b -> b.role() == role).toList();
+                String word = role.name().toLowerCase(Locale.ROOT);
+                if (those.size() > 1) {
+                  v.in()
+                      .error(
+                          v.in().spot(those.get(1), BrakeTables.ROLE),
+                          "a second brake system has the role " + word,
+                          "one for each role",
+                          "");
+                } else if (those.isEmpty() && role == BrakeSystem.Role.SERVICE) {
+                  v.error(
+                      StockTable.BRAKES, "no brake system has the role service", "one of them", "");
+                }
+              }
+            });
+  }
+
+  /** "50 psi (3.4 bar)": a stock file may be written in either. */
+  static String text(Pressure pressure) {
+    return "%s psi (%s)"
+        .formatted(
+            Rounding.NEAREST.whole(pressure.psi()), UnitStyle.METRIC.pressure(pressure.pascals()));
+  }
+
+  private BrakeChecks() {}
+}

@@ -1,0 +1,29 @@
+package gradepost.source;
+
+import gradepost.drive.Call;
+import gradepost.route.Direction;
+import gradepost.route.JunctionRoute;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * One direction of a pack, with every name resolved.
+ *
+ * @param lines the running lines taken, as listed
+ * @param junctionRoutes by junction, in the order listed; a junction not named takes its first
+ *     route
+ * @param calls in order of travel
+ */
+public record DirectionPart(
+    Direction direction,
+    List<String> lines,
+    Map<String, JunctionRoute> junctionRoutes,
+    List<Call> calls) {
+  public DirectionPart {
+    lines = List.copyOf(lines);
+    junctionRoutes = Collections.unmodifiableMap(new LinkedHashMap<>(junctionRoutes));
+    calls = List.copyOf(calls);
+  }
+}

@@ -1,0 +1,34 @@
+package gradepost.source;
+
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The issue of a paper.
+ *
+ * @param supersedes the issue that it takes the place of, in words; empty for a first issue
+ * @param knownUpTo until when information was taken in
+ * @param copy number or name of the copy; empty where copies are not numbered
+ * @param holder who holds the copy; empty where it is not assigned
+ * @param sources what the data were taken from
+ */
+public record IssueDetails(
+    int number,
+    LocalDateTime issued,
+    LocalDateTime validFrom,
+    LocalDateTime validTo,
+    Optional<String> supersedes,
+    LocalDateTime knownUpTo,
+    String preparedBy,
+    String checkedBy,
+    Optional<String> copy,
+    Optional<String> holder,
+    List<String> sources) {
+  public IssueDetails {
+    sources = List.copyOf(sources);
+    if (!validTo.isAfter(validFrom)) {
+      throw new IllegalArgumentException("valid-to is not after valid-from");
+    }
+  }
+}

@@ -1,0 +1,34 @@
+package gradepost.source;
+
+import java.util.Optional;
+
+/**
+ * One row of a key table.
+ *
+ * @param description what it is for, in a sentence or two; it is the documentation of the key
+ * @param fallback the value that stands when the key is left out; empty where none does
+ * @param fallbackText that value as it would be typed
+ */
+public record Key<T>(
+    String name,
+    Kind<T> kind,
+    boolean required,
+    Optional<T> fallback,
+    String fallbackText,
+    String description) {
+
+  static <T> Key<T> required(String name, Kind<T> kind, String description) {
+    return new Key<>(name, kind, true, Optional.empty(), "", description);
+  }
+
+  /** May be left out; the value is asked for with {@link Values#find}. */
+  static <T> Key<T> optional(String name, Kind<T> kind, String description) {
+    return new Key<>(name, kind, false, Optional.empty(), "", description);
+  }
+
+  /** May be left out, and then {@code fallback} stands. */
+  static <T> Key<T> preset(
+      String name, Kind<T> kind, T fallback, String fallbackText, String description) {
+    return new Key<>(name, kind, false, Optional.of(fallback), fallbackText, description);
+  }
+}

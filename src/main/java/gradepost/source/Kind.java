@@ -1,0 +1,22 @@
+package gradepost.source;
+
+import java.util.Optional;
+import org.yaml.snakeyaml.nodes.Node;
+
+/**
+ * What may stand behind a key. The kinds are few and are all data, so that whoever writes a schema
+ * or a page of documentation can walk over them.
+ */
+public sealed interface Kind<T>
+    permits Scalar, ListOf, Shape, Variants, WordOr, WordMap, PlaceKind, RouteWord {
+
+  /**
+   * The value of a node; empty when something was wrong, which has then been reported.
+   *
+   * @param label what the value is called in a message, usually its key
+   */
+  Optional<T> read(Node node, String label, Reader in);
+
+  /** What may stand here, in words. */
+  String allowed();
+}

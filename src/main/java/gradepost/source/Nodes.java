@@ -1,0 +1,29 @@
+package gradepost.source;
+
+import org.yaml.snakeyaml.nodes.MappingNode;
+import org.yaml.snakeyaml.nodes.Node;
+import org.yaml.snakeyaml.nodes.ScalarNode;
+import org.yaml.snakeyaml.nodes.SequenceNode;
+
+/** Nodes in words. */
+final class Nodes {
+
+  /** "a list", "a group of keys", "empty", or the text itself. */
+  static String described(Node node) {
+    if (node instanceof ScalarNode scalar) {
+      return scalar.getValue().isBlank() ? "empty" : shown(scalar.getValue());
+    }
+    if (node instanceof SequenceNode) {
+      return "a list";
+    }
+    return node instanceof MappingNode ? "a group of keys" : "something else";
+  }
+
+  /** A text in quotation marks, on one line and not too long. */
+  static String shown(String text) {
+    String line = text.replaceAll("[\\p{Cntrl}\\u2028\\u2029]+", " ");
+    return "\"" + (line.length() > 60 ? line.substring(0, 57) + "…" : line) + "\"";
+  }
+
+  private Nodes() {}
+}

@@ -1,0 +1,192 @@
+package gradepost.source;
+
+import gradepost.drive.Policy;
+import gradepost.route.Route;
+import gradepost.route.TemporaryRestriction;
+import gradepost.source.PackTable.TypedPack;
+import gradepost.source.SourceFiles.Bytes;
+import gradepost.source.SourceFiles.Content;
+import gradepost.source.SourceFiles.Unreadable;
+import gradepost.stock.Stock;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import org.yaml.snakeyaml.nodes.Node;
+
+/** Reads a pack, the files that it names, and then each against the others. */
+final class PackReader {
+  private final SourceFiles files;
+  private final Reader in;
+  private final Map<String, Input> inputs = new LinkedHashMap<>();
+  private Problems fromFiles = Problems.NONE;
+
+  PackReader(SourceFiles files, String name) {
+    this.files = files;
+    this.in = new Reader(name, RouteFrame.UNKNOWN);
+  }
+
+  /** One file that the pack names, and how it was read, for checks that come later. */
+  private record Read<T>(T value, Reader in) {}
+
+  Reading<PackFile> read() {
+    Content content = files.read(in.file());
+    Optional<Values> opened =
+        Sources.load(content, in)
+            .filter(root -> Sources.isKind(root, FileKind.PACK, in))
+            .flatMap(root -> PackTable.PACK.open(root, "the file", in));
+    if (opened.isEmpty()) {
+      return new Reading.Rejected<>(in.problems());
+    }
+    String own = FileNames.last(in.file());
+    inputs.put(own, new Input(own, ((Bytes) content).bytes()));
+    Values values = opened.get();
+    boolean good = PackTable.PACK.readAll(PackTable.PACK.keys(), values, in);
+    Optional<TypedPack> typed = PackTable.PACK.finish(values, good, 0);
+    Optional<PackFile> pack = resolve(values, typed);
+    Problems problems = in.problems().and(fromFiles);
+    return Sources.result(pack.filter(p -> !problems.hasErrors()), problems);
+  }
+
+  private Optional<PackFile> resolve(Values values, Optional<TypedPack> typed) {
+    Optional<Read<Route>> route =
+        named(values, PackTable.ROUTE, FileKind.ROUTE, RouteFrame.UNKNOWN, RouteTable::read);
+    Optional<Read<Stock>> stock =
+        named(
+            values,
+            PackTable.STOCK,
+            FileKind.STOCK,
+            RouteFrame.UNKNOWN,
+            (root, reader) -> StockTable.STOCK.read(root, "the file", reader));
+    Optional<Read<Policy>> policy =
+        named(
+            values,
+            PackTable.POLICY,
+            FileKind.POLICY,
+            RouteFrame.UNKNOWN,
+            (root, reader) -> PolicyTable.POLICY.read(root, "the file", reader));
+    List<Notices> notices = notices(values, route);
+    if (stock.isPresent() && policy.isPresent()) {
+      Reader reader = policy.get().in();
+      int before = reader.problems().all().size();
+      PolicyAgainstStock.check(policy.get().value(), stock.get().value(), reader);
+      if (reader.problems().all().size() > before) {
+        fromFiles = fromFiles.and(reader.problems());
+      }
+    }
+    List<DirectionPart> directions = new ArrayList<>();
+    if (route.isPresent()) {
+      DirectionResolver resolver = new DirectionResolver(route.get().value(), in);
+      values
+          .find(PackTable.DIRECTIONS)
+          .ifPresent(all -> all.forEach(d -> resolver.resolve(d).ifPresent(directions::add)));
+    }
+    List<gradepost.stock.Formation> formations =
+        stock.map(s -> Formations.named(values, s.value())).orElse(List.of());
+    if (typed.isEmpty() || route.isEmpty() || stock.isEmpty() || policy.isEmpty()) {
+      return Optional.empty();
+    }
+    TypedPack pack = typed.get();
+    List<TemporaryRestriction> all = notices.stream().flatMap(n -> n.all().stream()).toList();
+    return Optional.of(
+        new PackFile(
+            pack.title(),
+            route.get().value(),
+            stock.get().value(),
+            policy.get().value(),
+            all,
+            notices.stream().flatMap(n -> n.none().stream()).toList(),
+            directions,
+            formations,
+            pack.load(),
+            pack.issue(),
+            pack.highRisk(),
+            List.copyOf(inputs.values())));
+  }
+
+  private List<Notices> notices(Values values, Optional<Read<Route>> route) {
+    RouteFrame frame = route.map(r -> RouteFrame.of(r.value())).orElse(RouteFrame.UNKNOWN);
+    List<Notices> notices = new ArrayList<>();
+    Map<String, Spot> references = new LinkedHashMap<>();
+    List<String> names = values.find(PackTable.RESTRICTIONS).orElse(List.of());
+    for (int i = 0; i < names.size(); i++) {
+      file(
+              names.get(i),
+              values.spot(PackTable.RESTRICTIONS, i),
+              FileKind.RESTRICTIONS,
+              frame,
+              (root, reader) -> NoticesTable.NOTICES_FILE.read(root, "the file", reader))
+          .ifPresent(
+              read -> {
+                notices.add(read.value());
+                uniqueReferences(read, references);
+              });
+    }
+    return notices;
+  }
+
+  /** A reference is the name by which a driver is told of a restriction: one in the whole pack. */
+  private void uniqueReferences(Read<Notices> read, Map<String, Spot> references) {
+    for (TemporaryRestriction notice : read.value().all()) {
+      Spot spot = read.in().spot(notice, SpeedTables.REFERENCE);
+      Optional<Spot> first = Optional.ofNullable(references.putIfAbsent(notice.reference(), spot));
+      first.ifPresent(
+          there ->
+              fromFiles =
+                  fromFiles.and(
+                      new Problems(
+                          List.of(
+                              Problem.error(
+                                  spot,
+                                  "the reference %s stands in %s too, on %s"
+                                      .formatted(
+                                          Nodes.shown(notice.reference()),
+                                          there.file(),
+                                          there.inWords()),
+                                  "each reference once",
+                                  "")))));
+    }
+  }
+
+  private <T> Optional<Read<T>> named(
+      Values values,
+      Key<String> key,
+      FileKind kind,
+      RouteFrame frame,
+      BiFunction<Node, Reader, Optional<T>> read) {
+    return values.find(key).flatMap(name -> file(name, values.spot(key), kind, frame, read));
+  }
+
+  private <T> Optional<Read<T>> file(
+      String reference,
+      Spot spot,
+      FileKind kind,
+      RouteFrame frame,
+      BiFunction<Node, Reader, Optional<T>> read) {
+    Optional<String> tidy = FileNames.tidy(reference);
+    if (tidy.isEmpty()) {
+      in.error(
+          spot,
+          "the file " + Nodes.shown(reference) + " is not named as seen from this one",
+          "a relative name with slashes, such as ../stock/unit.yaml",
+          reference.contains("\\") && !reference.contains(":") ? reference.replace('\\', '/') : "");
+      return Optional.empty();
+    }
+    String name = FileNames.seenFrom(in.file(), tidy.get());
+    Content content = files.read(name);
+    if (content instanceof Unreadable unreadable) {
+      in.error(spot, "the file " + name + " cannot be read: " + unreadable.why(), "", "");
+      return Optional.empty();
+    }
+    inputs.put(tidy.get(), new Input(tidy.get(), ((Bytes) content).bytes()));
+    Reader reader = new Reader(name, frame);
+    Optional<T> value =
+        Sources.load(content, reader)
+            .filter(root -> Sources.isKind(root, kind, reader))
+            .flatMap(root -> read.apply(root, reader));
+    fromFiles = fromFiles.and(reader.problems());
+    return value.map(v -> new Read<>(v, reader));
+  }
+}

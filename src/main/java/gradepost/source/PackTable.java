@@ -1,0 +1,213 @@
+package gradepost.source;
+
+import gradepost.stock.LoadCase;
+import gradepost.units.QuantityKind;
+import gradepost.units.Span;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The key table of a pack file, as typed: names not yet resolved. */
+final class PackTable {
+  /** A call as typed. */
+  record TypedCall(String station, String platform, Optional<Span> dwell) {}
+
+  /** A direction as typed; junctions are a group whose keys are the names of the junctions. */
+  record TypedDirection(
+      String direction, List<String> lines, Map<String, String> junctions, List<TypedCall> calls) {}
+
+  /** A pack as typed. */
+  record TypedPack(
+      Optional<String> title,
+      String route,
+      String stock,
+      String policy,
+      List<String> restrictions,
+      List<TypedDirection> directions,
+      List<String> formations,
+      LoadCase load,
+      IssueDetails issue,
+      List<String> highRisk) {}
+
+  private static final Scalar<String> FILE =
+      Common.text("the name of a file, as seen from this one");
+  private static final Scalar<LocalDateTime> MOMENT = new Moment.DayAndHour();
+
+  static final Key<String> STATION =
+      Key.required("station", Common.text("the name of a station"), "The station by its name.");
+  static final Key<String> PLATFORM =
+      Key.required("platform", Common.text("the number of a platform"), "The platform as signed.");
+  static final Key<Span> DWELL =
+      Key.optional(
+          "dwell",
+          Scalar.Quantity.of(QuantityKind.TIME, "0 s", "60 min"),
+          "Booked time at the platform; needed between the first call and the last.");
+  static final Shape<TypedCall> CALL =
+      Shape.of(
+          "a call",
+          List.of(STATION, PLATFORM, DWELL),
+          v -> new TypedCall(v.get(STATION), v.get(PLATFORM), v.find(DWELL)));
+  static final Key<String> DIRECTION =
+      Key.required(
+          "direction",
+          Common.text("the name of one direction of the route"),
+          "The direction by the route's own name.");
+  static final Key<List<String>> LINES =
+      Key.required(
+          "lines", ListOf.some(Common.text("the name of a running line")), "The lines taken.");
+  static final Key<Map<String, String>> JUNCTIONS =
+      Key.preset(
+          "junctions",
+          new WordMap("the name of a way through the junction"),
+          Map.of(),
+          "the first route of each",
+          "The way taken at each junction, by the junction's name.");
+  static final Key<List<TypedCall>> CALLS =
+      Key.required(
+          "calls",
+          new ListOf<>(CALL, 2, 200, List.of()),
+          "The calls in order of travel; the train starts at the first and ends at the last.");
+  static final Shape<TypedDirection> DIRECTION_PART =
+      Shape.of(
+          "a direction of the pack",
+          List.of(DIRECTION, LINES, JUNCTIONS, CALLS),
+          v -> new TypedDirection(v.get(DIRECTION), v.get(LINES), v.get(JUNCTIONS), v.get(CALLS)));
+
+  static final Key<Double> NUMBER =
+      Key.required(
+          "number", new Scalar.Number("a number of issue", true, 1, 99999), "Number of the issue.");
+  static final Key<LocalDateTime> ISSUED = Key.required("issued", MOMENT, "When it is issued.");
+  static final Key<LocalDateTime> VALID_FROM =
+      Key.required("valid-from", MOMENT, "From when it is valid.");
+  static final Key<LocalDateTime> VALID_TO =
+      Key.required("valid-to", MOMENT, "Until when it is valid.");
+  static final Key<String> SUPERSEDES =
+      Key.optional("supersedes", Common.text("an issue"), "The issue that it takes the place of.");
+  static final Key<LocalDateTime> KNOWN_UP_TO =
+      Key.required("known-up-to", MOMENT, "Until when information was taken in.");
+  static final Key<String> PREPARED_BY =
+      Key.required("prepared-by", Common.text("a person by office"), "Who prepared the data.");
+  static final Key<String> CHECKED_BY =
+      Key.required("checked-by", Common.text("a person by office"), "Who checked the data.");
+  static final Key<String> COPY =
+      Key.optional("copy", Common.text("a copy"), "Number or name of the copy.");
+  static final Key<String> HOLDER =
+      Key.optional("holder", Common.text("a holder"), "Who holds the copy.");
+  static final Key<List<String>> SOURCES =
+      Key.required(
+          "sources", ListOf.some(Common.text("a source")), "What the data were taken from.");
+  static final Shape<IssueDetails> ISSUE_SHAPE =
+      Shape.of(
+              "the issue",
+              List.of(
+                  NUMBER,
+                  ISSUED,
+                  VALID_FROM,
+                  VALID_TO,
+                  SUPERSEDES,
+                  KNOWN_UP_TO,
+                  PREPARED_BY,
+                  CHECKED_BY,
+                  COPY,
+                  HOLDER,
+                  SOURCES),
+              PackTable::issue)
+          .checked(PackTable::momentsInOrder);
+
+  static final Key<FileKind> KIND = Common.fileKind(FileKind.PACK);
+  static final Key<String> TITLE =
+      Key.optional("title", Common.text("a title"), "The title on the cover, if not the route's.");
+  static final Key<String> ROUTE = Key.required("route", FILE, "The route file.");
+  static final Key<String> STOCK = Key.required("stock", FILE, "The stock file.");
+  static final Key<String> POLICY = Key.required("policy", FILE, "The policy file.");
+  static final Key<List<String>> RESTRICTIONS =
+      Key.required(
+          "restrictions", ListOf.some(FILE).upTo(50), "The files of temporary restrictions.");
+  static final Key<List<TypedDirection>> DIRECTIONS =
+      Key.required(
+          "directions",
+          ListOf.some(DIRECTION_PART).upTo(2).unique("direction"),
+          "One direction or both; each prints its own part.");
+  static final Key<List<String>> FORMATIONS =
+      Key.required(
+          "formations",
+          ListOf.some(Common.text("the name of a formation")).upTo(12),
+          "The formations of the stock file that are printed.");
+  static final Key<LoadCase> LOAD =
+      Key.required("load", Scalar.Choice.of(LoadCase.class), "The load of the planned run.");
+  static final Key<IssueDetails> ISSUE = Key.required("issue", ISSUE_SHAPE, "The issue.");
+  static final Key<List<String>> HIGH_RISK =
+      Key.preset(
+          "high-risk",
+          ListOf.any(Common.text("an item in words")),
+          List.of(),
+          "none",
+          "Items that a learner initials one by one.");
+
+  static final Shape<TypedPack> PACK =
+      Shape.of(
+          "a pack file",
+          List.of(
+              KIND,
+              TITLE,
+              ROUTE,
+              STOCK,
+              POLICY,
+              RESTRICTIONS,
+              DIRECTIONS,
+              FORMATIONS,
+              LOAD,
+              ISSUE,
+              HIGH_RISK),
+          v ->
+              new TypedPack(
+                  v.find(TITLE),
+                  v.get(ROUTE),
+                  v.get(STOCK),
+                  v.get(POLICY),
+                  v.get(RESTRICTIONS),
+                  v.get(DIRECTIONS),
+                  v.get(FORMATIONS),
+                  v.get(LOAD),
+                  v.get(ISSUE),
+                  v.get(HIGH_RISK)));
+
+  private static IssueDetails issue(Values v) {
+    return new IssueDetails(
+        v.get(NUMBER).intValue(),
+        v.get(ISSUED),
+        v.get(VALID_FROM),
+        v.get(VALID_TO),
+        v.find(SUPERSEDES),
+        v.get(KNOWN_UP_TO),
+        v.get(PREPARED_BY),
+        v.get(CHECKED_BY),
+        v.find(COPY),
+        v.find(HOLDER),
+        v.get(SOURCES));
+  }
+
+  private static void momentsInOrder(Values v) {
+    Common.whenBoth(
+        v,
+        VALID_FROM,
+        VALID_TO,
+        (from, to) -> {
+          if (!to.isAfter(from)) {
+            v.error(VALID_TO, "valid-to is not after valid-from", "valid-from, then valid-to", "");
+          }
+        });
+    Common.whenBoth(
+        v,
+        KNOWN_UP_TO,
+        ISSUED,
+        (known, issued) -> {
+          if (known.isAfter(issued)) {
+            v.error(KNOWN_UP_TO, "known-up-to is after issued", "known-up-to, then issued", "");
+          }
+        });
+  }
+
+  private PackTable() {}
+}

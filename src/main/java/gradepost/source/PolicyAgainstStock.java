@@ -1,0 +1,83 @@
+package gradepost.source;
+
+import gradepost.drive.Policy;
+import gradepost.drive.Technique;
+import gradepost.stock.BrakeControl;
+import gradepost.stock.BrakeSystem;
+import gradepost.stock.Stock;
+import gradepost.units.Pressure;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** Whether the stock's service brake can do what the policy asks of it. */
+final class PolicyAgainstStock {
+  private static final double SAME_PA = 100;
+
+  private final Stock stock;
+  private final BrakeSystem service;
+  private final Reader in;
+
+  private PolicyAgainstStock(Stock stock, Reader in) {
+    this.stock = stock;
+    this.service = stock.service();
+    this.in = in;
+  }
+
+  /** Reports on the places of the policy file, which {@code in} has read. */
+  static void check(Policy policy, Stock stock, Reader in) {
+    PolicyAgainstStock check = new PolicyAgainstStock(stock, in);
+    check.technique(policy.stopping());
+    check.technique(policy.restriction());
+    check.pressure(
+        policy.run().checkPressure(),
+        PolicyTable.CHECK_PRESSURE.name(),
+        in.spot(policy.run(), PolicyTable.CHECK_PRESSURE));
+  }
+
+  private void technique(Technique technique) {
+    pressure(technique.first(), "first", in.spot(technique, PolicyTables.FIRST));
+    pressure(technique.main(), "main", in.spot(technique, PolicyTables.MAIN));
+    for (Technique.Ease ease : technique.eases()) {
+      Spot spot = in.spot(ease, PolicyTables.EASE_TO);
+      if (ease.to().pascals() > 0) {
+        pressure(ease.to(), "ease", spot);
+        if (!service.gradualRelease()) {
+          in.error(
+              spot,
+              "the service brake of %s cannot be eased: every release is a full release"
+                  .formatted(stock.name()),
+              "an ease to 0 only",
+              "");
+        }
+      }
+    }
+  }
+
+  private void pressure(Pressure pressure, String what, Spot spot) {
+    if (pressure.pascals() > service.full().pascals() + SAME_PA) {
+      in.error(
+          spot,
+          "%s %s is above full service of %s, which is %s"
+              .formatted(
+                  what, BrakeChecks.text(pressure), stock.name(), BrakeChecks.text(service.full())),
+          "full service or less",
+          "");
+      return;
+    }
+    if (service.control() instanceof BrakeControl.Steps steps) {
+      List<Pressure> all = steps.pressures();
+      Comparator<Pressure> nearness =
+          Comparator.comparingDouble(p -> Math.abs(p.pascals() - pressure.pascals()));
+      Pressure nearest = all.stream().min(nearness).orElse(service.full());
+      if (Math.abs(nearest.pascals() - pressure.pascals()) > SAME_PA) {
+        in.error(
+            spot,
+            "%s %s is no step of the service brake of %s"
+                .formatted(what, BrakeChecks.text(pressure), stock.name()),
+            all.stream().map(BrakeChecks::text).collect(Collectors.joining(", ")),
+            BrakeChecks.text(nearest));
+      }
+    }
+  }
+}

@@ -1,0 +1,23 @@
+package gradepost.source;
+
+/**
+ * Something that whoever typed a file has to look at.
+ *
+ * @param what what was found, as a sentence without its full stop
+ * @param allowed what would be right; empty text where {@code what} says it
+ * @param maybe what may have been meant; empty text where nothing comes near
+ */
+public record Problem(Spot spot, Severity severity, String what, String allowed, String maybe) {
+
+  static Problem error(Spot spot, String what, String allowed, String maybe) {
+    return new Problem(spot, Severity.ERROR, what, allowed, maybe);
+  }
+
+  /** One or two lines: {@code file:line:column: error: what; allowed: …}, then {@code Maybe …}. */
+  public String text() {
+    return "%s:%d:%d: %s: %s"
+            .formatted(spot.file(), spot.line(), spot.column(), severity.word(), what)
+        + (allowed.isEmpty() ? "" : "; allowed: " + allowed)
+        + (maybe.isEmpty() ? "" : "\n  Maybe " + maybe);
+  }
+}

@@ -1,0 +1,114 @@
+package gradepost.source;
+
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.yaml.snakeyaml.nodes.MappingNode;
+import org.yaml.snakeyaml.nodes.Node;
+import org.yaml.snakeyaml.nodes.NodeTuple;
+import org.yaml.snakeyaml.nodes.ScalarNode;
+import org.yaml.snakeyaml.nodes.SequenceNode;
+
+/** Reading of one file: where problems go, where records came from, what the route is called. */
+final class Reader {
+  private final String file;
+  private final RouteFrame frame;
+  private final List<Problem> problems;
+  private final Map<Object, MappingNode> origins;
+
+  private Reader(
+      String file, RouteFrame frame, List<Problem> problems, Map<Object, MappingNode> origins) {
+    this.file = file;
+    this.frame = frame;
+    this.problems = problems;
+    this.origins = origins;
+  }
+
+  Reader(String file, RouteFrame frame) {
+    this(file, frame, new ArrayList<>(), new IdentityHashMap<>());
+  }
+
+  /** The same reading, now that more is known of the route. */
+  Reader within(RouteFrame known) {
+    return new Reader(file, known, problems, origins);
+  }
+
+  String file() {
+    return file;
+  }
+
+  RouteFrame frame() {
+    return frame;
+  }
+
+  Problems problems() {
+    return new Problems(problems);
+  }
+
+  /** How many errors there are so far. */
+  int count() {
+    return (int) problems.stream().filter(p -> p.severity() == Severity.ERROR).count();
+  }
+
+  void add(Problem problem) {
+    problems.add(problem);
+  }
+
+  void error(Node node, String what, String allowed, String maybe) {
+    error(Spot.of(file, node), what, allowed, maybe);
+  }
+
+  void error(Spot spot, String what, String allowed, String maybe) {
+    problems.add(Problem.error(spot, what, allowed, maybe));
+  }
+
+  /** Remembers that {@code value} was read from {@code node}, for checks that come later. */
+  void remember(Object value, MappingNode node) {
+    origins.put(value, node);
+  }
+
+  /** Where a record was read. */
+  Spot spot(Object record) {
+    return Optional.ofNullable(origins.get(record))
+        .map(n -> Spot.of(file, n))
+        .orElse(new Spot(file, 1, 1));
+  }
+
+  /** Where the value of a key of a record stands; the record itself where the key was left out. */
+  Spot spot(Object record, Key<?> key) {
+    return Optional.ofNullable(origins.get(record))
+        .flatMap(n -> valueOf(n, key.name()))
+        .map(n -> Spot.of(file, n))
+        .orElse(spot(record));
+  }
+
+  /** Where an entry of a list under a key of a record stands. */
+  Spot spot(Object record, Key<?> key, int index) {
+    return Optional.ofNullable(origins.get(record))
+        .flatMap(n -> valueOf(n, key.name()))
+        .filter(SequenceNode.class::isInstance)
+        .map(list -> Spot.of(file, ((SequenceNode) list).getValue().get(index)))
+        .orElse(spot(record, key));
+  }
+
+  /** Where the value of a word in a group under a key of a record stands. */
+  Spot spot(Object record, Key<?> key, String word) {
+    return Optional.ofNullable(origins.get(record))
+        .flatMap(n -> valueOf(n, key.name()))
+        .filter(MappingNode.class::isInstance)
+        .flatMap(group -> valueOf((MappingNode) group, word))
+        .map(n -> Spot.of(file, n))
+        .orElse(spot(record, key));
+  }
+
+  static Optional<Node> valueOf(MappingNode node, String key) {
+    for (NodeTuple tuple : node.getValue()) {
+      if (tuple.getKeyNode() instanceof ScalarNode name && name.getValue().equals(key)) {
+        return Optional.of(tuple.getValueNode());
+      }
+    }
+    return Optional.empty();
+  }
+}

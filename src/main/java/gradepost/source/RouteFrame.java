@@ -1,0 +1,119 @@
+package gradepost.source;
+
+import gradepost.route.Direction;
+import gradepost.route.Location;
+import gradepost.route.Path;
+import gradepost.route.Route;
+import gradepost.route.RunningLine;
+import gradepost.route.Section;
+import gradepost.units.Parsed.Convention;
+import gradepost.units.UnitStyle;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.yaml.snakeyaml.nodes.Node;
+
+/**
+ * What has to be known of a route before places on it can be read. Any part may be unknown, because
+ * it was itself wrong or because no route is at hand; what hangs on it is then left unread, without
+ * a second complaint.
+ *
+ * @param names of the two directions; empty where unknown
+ * @param sections empty where unknown
+ * @param lines names of the running lines; empty where unknown
+ */
+record RouteFrame(
+    Optional<UnitStyle> units,
+    Map<Direction, String> names,
+    List<Section> sections,
+    List<String> lines) {
+  static final RouteFrame UNKNOWN =
+      new RouteFrame(Optional.empty(), Map.of(), List.of(), List.of());
+
+  RouteFrame {
+    sections = List.copyOf(sections);
+    lines = List.copyOf(lines);
+  }
+
+  static RouteFrame of(Route route) {
+    return new RouteFrame(
+        Optional.of(route.units()),
+        names(route.forwardName(), route.backwardName()),
+        route.sections(),
+        route.lines().stream().map(RunningLine::name).toList());
+  }
+
+  static Map<Direction, String> names(String forward, String backward) {
+    Map<Direction, String> names = new EnumMap<>(Direction.class);
+    names.put(Direction.FORWARD, forward);
+    names.put(Direction.BACKWARD, backward);
+    return names;
+  }
+
+  RouteFrame withLines(List<String> known) {
+    return new RouteFrame(units, names, sections, known);
+  }
+
+  /** Metres in the forward direction; only where the sections are known. */
+  double metresAt(Location location) {
+    return path().metresAt(location);
+  }
+
+  double lengthM() {
+    return path().lengthM();
+  }
+
+  /** A distance as the lineside has it; only where the sections are known. */
+  String text(double metres) {
+    return path().text(metres);
+  }
+
+  private Path path() {
+    Route bare =
+        new Route(
+            "",
+            "",
+            units.orElse(UnitStyle.METRIC),
+            "",
+            "",
+            "",
+            sections,
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of());
+    return new Path(bare, Direction.FORWARD);
+  }
+
+  /** Whether a text is in the units of the route; reports it where it is not. */
+  boolean accepts(Convention convention, Node node, String label, Reader in) {
+    Convention own =
+        units
+            .map(u -> u == UnitStyle.MILES ? Convention.MILES : Convention.METRIC)
+            .orElse(Convention.NEUTRAL);
+    if (own == Convention.NEUTRAL || convention == Convention.NEUTRAL || own == convention) {
+      return true;
+    }
+    boolean miles = own == Convention.MILES;
+    in.error(
+        node,
+        label
+            + " "
+            + Nodes.described(node)
+            + " mixes units: this route has units: "
+            + (miles ? "miles" : "metric"),
+        miles ? "mileages as 3m 24ch and speeds in mph" : "mileages in km and speeds in km/h",
+        "");
+    return false;
+  }
+}

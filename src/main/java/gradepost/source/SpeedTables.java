@@ -1,0 +1,220 @@
+package gradepost.source;
+
+import static gradepost.source.Common.DIRECTIONS;
+import static gradepost.source.Common.FROM;
+import static gradepost.source.Common.LINES;
+import static gradepost.source.Common.SPEED;
+import static gradepost.source.Common.TO;
+
+import gradepost.route.Board;
+import gradepost.route.BoardKind;
+import gradepost.route.DailyHours;
+import gradepost.route.Differential;
+import gradepost.route.Junction;
+import gradepost.route.JunctionRoute;
+import gradepost.route.PermanentRestriction;
+import gradepost.route.TemporaryRestriction;
+import gradepost.units.Speed;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Optional;
+
+/** Key tables of permissible speeds: permanent, by notice, and over junctions. */
+final class SpeedTables {
+  static final Key<String> TRAIN_CLASS =
+      Key.required(
+          "class", Common.text("a class of train"), "The class of train, as the stock names it.");
+  static final Shape<Differential> DIFFERENTIAL =
+      Shape.of(
+          "a differential speed",
+          List.of(TRAIN_CLASS, SPEED),
+          v -> new Differential(v.get(TRAIN_CLASS), v.get(SPEED)));
+  static final Key<List<Differential>> DIFFERENTIALS =
+      Key.preset(
+          "differential",
+          ListOf.some(DIFFERENTIAL).unique("class"),
+          List.of(),
+          "none",
+          "Other speeds for some classes of train.");
+
+  static final Key<BoardKind> BOARD_KIND =
+      Key.required("kind", Scalar.Choice.of(BoardKind.class), "What the board announces.");
+  static final Shape<Board> BOARD =
+      Shape.of(
+          "a board",
+          List.of(BOARD_KIND, Common.AT, Common.DIRECTION),
+          v -> new Board(v.get(BOARD_KIND), v.get(Common.AT), v.get(Common.DIRECTION)));
+  static final Key<List<Board>> BOARDS =
+      Key.preset(
+          "boards",
+          ListOf.any(BOARD),
+          List.of(),
+          "none at the lineside",
+          "The boards that stand at the lineside for it.");
+
+  static final Key<String> RESTRICTION_NAME =
+      Common.name("What the restriction is called in the briefing.");
+  static final Key<String> REASON =
+      Key.preset("reason", Common.text("a reason in words"), "", "", "Why it stands.");
+  static final Shape<PermanentRestriction> PERMANENT =
+      Shape.of(
+              "a permissible speed",
+              List.of(
+                  RESTRICTION_NAME,
+                  FROM,
+                  TO,
+                  DIRECTIONS,
+                  LINES,
+                  SPEED,
+                  DIFFERENTIALS,
+                  BOARDS,
+                  REASON),
+              v ->
+                  new PermanentRestriction(
+                      v.get(RESTRICTION_NAME),
+                      Common.extent(v),
+                      Common.applies(v),
+                      v.get(SPEED),
+                      v.get(DIFFERENTIALS),
+                      v.get(BOARDS),
+                      v.get(REASON)))
+          .checked(Common::forwardOrder)
+          .checked(SpeedTables::boardsFitDirections);
+
+  static final Key<String> ROUTE_NAME =
+      Common.name("Where this way leads, as a pack names it; unique at the junction.");
+  static final Key<Boolean> DIVERGING =
+      Key.preset(
+          "diverging",
+          Scalar.Choice.yesNo(),
+          false,
+          "no",
+          "Whether it leaves the usual way over the points.");
+  static final Shape<JunctionRoute> JUNCTION_ROUTE =
+      Shape.of(
+          "a way through a junction",
+          List.of(ROUTE_NAME, SPEED, DIVERGING),
+          v -> new JunctionRoute(v.get(ROUTE_NAME), v.get(SPEED), v.get(DIVERGING)));
+  static final Key<String> JUNCTION_NAME = Common.name("The junction; unique on the route.");
+  static final Key<List<JunctionRoute>> JUNCTION_ROUTES =
+      Key.required(
+          "routes",
+          ListOf.some(JUNCTION_ROUTE).unique("name"),
+          "The ways through it, the usual one first.");
+  static final Shape<Junction> JUNCTION =
+      Shape.of(
+              "a junction",
+              List.of(JUNCTION_NAME, FROM, TO, DIRECTIONS, LINES, JUNCTION_ROUTES),
+              v ->
+                  new Junction(
+                      v.get(JUNCTION_NAME),
+                      Common.extent(v),
+                      Common.applies(v),
+                      v.get(JUNCTION_ROUTES)))
+          .checked(Common::forwardOrder);
+
+  static final Key<String> REFERENCE =
+      Key.required(
+          "reference",
+          Common.text("the reference of the notice"),
+          "The reference of the notice; the same in every issue.");
+  static final Key<TemporaryRestriction.Kind> TYPE =
+      Key.required(
+          "type",
+          Scalar.Choice.of(TemporaryRestriction.Kind.class),
+          "How the restriction was made known.");
+  static final Key<TemporaryRestriction.Status> STATUS =
+      Key.required(
+          "status",
+          Scalar.Choice.of(TemporaryRestriction.Status.class),
+          "Where the restriction is in its life.");
+  static final Key<Speed> NORMAL_SPEED =
+      Key.optional(
+          "normal-speed", Common.ROUTE_SPEED, "What stands when the restriction does not.");
+  static final Key<LocalDateTime> IMPOSED =
+      Key.required("imposed", new Moment.DayAndHour(), "When it begins to stand.");
+  static final Key<Optional<LocalDateTime>> UNTIL =
+      Key.required("until", new Moment.OpenEnd(), "When it ceases to stand.");
+  static final Key<DailyHours> HOURS =
+      Key.optional(
+          "hours", new Moment.Hours(), "The hours of day in which it stands; all day if left out.");
+  static final Key<String> ISSUED_BY =
+      Key.preset("issued-by", Common.text("an office"), "", "", "Who issued the notice.");
+  static final Shape<TemporaryRestriction> NOTICE =
+      Shape.of(
+              "a notice",
+              List.of(
+                  REFERENCE,
+                  TYPE,
+                  STATUS,
+                  FROM,
+                  TO,
+                  DIRECTIONS,
+                  LINES,
+                  SPEED,
+                  DIFFERENTIALS,
+                  NORMAL_SPEED,
+                  REASON,
+                  IMPOSED,
+                  UNTIL,
+                  HOURS,
+                  BOARDS,
+                  ISSUED_BY),
+              SpeedTables::notice)
+          .checked(Common::forwardOrder)
+          .checked(SpeedTables::boardsFitDirections)
+          .checked(SpeedTables::noticeEndsAfterItBegins);
+
+  private static TemporaryRestriction notice(Values v) {
+    return new TemporaryRestriction(
+        v.get(REFERENCE),
+        v.get(TYPE),
+        v.get(STATUS),
+        Common.extent(v),
+        Common.applies(v),
+        v.get(SPEED),
+        v.get(DIFFERENTIALS),
+        v.find(NORMAL_SPEED),
+        v.get(REASON),
+        v.get(IMPOSED),
+        v.get(UNTIL),
+        v.find(HOURS),
+        v.get(BOARDS),
+        v.get(ISSUED_BY));
+  }
+
+  private static void noticeEndsAfterItBegins(Values v) {
+    Common.whenBoth(
+        v,
+        IMPOSED,
+        UNTIL,
+        (imposed, until) -> {
+          if (until.isPresent() && !until.get().isAfter(imposed)) {
+            v.error(UNTIL, "until is not after imposed", "imposed first, then until", "");
+          }
+        });
+  }
+
+  private static void boardsFitDirections(Values v) {
+    Common.whenBoth(
+        v,
+        DIRECTIONS,
+        BOARDS,
+        (directions, boards) -> {
+          for (Board board : boards) {
+            if (!directions.contains(board.direction())) {
+              String name = v.in().frame().names().get(board.direction());
+              v.in()
+                  .error(
+                      v.in().spot(board, Common.DIRECTION),
+                      "a board for %s trains, for whom the restriction does not stand"
+                          .formatted(name),
+                      "a direction of the restriction",
+                      "");
+            }
+          }
+        });
+  }
+
+  private SpeedTables() {}
+}

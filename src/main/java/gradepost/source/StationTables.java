@@ -1,0 +1,123 @@
+package gradepost.source;
+
+import static gradepost.source.Common.DIRECTIONS;
+import static gradepost.source.Common.FROM;
+import static gradepost.source.Common.LINES;
+import static gradepost.source.Common.TO;
+
+import gradepost.route.Hand;
+import gradepost.route.Location;
+import gradepost.route.Platform;
+import gradepost.route.Station;
+import gradepost.route.StopMark;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/** Key tables of stations, platforms and stop marks. */
+final class StationTables {
+  static final Key<Double> CARS =
+      Key.required(
+          "cars",
+          new Scalar.Number("a number of cars", true, 1, 40),
+          "The number of cars of the trains that stop at it.");
+  static final Key<Location> MARK_AT =
+      Key.required("at", Common.PLACE, "Where the front of the train stops.");
+  static final Shape<StopMark> STOP_MARK =
+      Shape.of(
+          "a stop mark",
+          List.of(CARS, MARK_AT, Common.DIRECTION),
+          v -> new StopMark(v.get(CARS).intValue(), v.get(MARK_AT), v.get(Common.DIRECTION)));
+
+  static final Key<String> NUMBER =
+      Key.required("number", Common.text("the number as signed"), "The platform as signed.");
+  static final Key<Hand> SIDE =
+      Key.required(
+          "side", Scalar.Choice.of(Hand.class), "The side on which it lies, seen forward.");
+  static final Key<Location> BUFFER_STOPS =
+      Key.optional(
+          "buffer-stops",
+          Common.PLACE,
+          "The face of the buffer stops, where the platform road ends in them.");
+  static final Key<List<StopMark>> STOP_MARKS =
+      Key.preset(
+          "stop-marks",
+          ListOf.any(STOP_MARK),
+          List.of(),
+          "none",
+          "Where trains stop, by number of cars and direction.");
+  static final Key<String> DOORS =
+      Key.preset(
+          "doors",
+          Common.text("an instruction in words"),
+          "",
+          "",
+          "What is done with the doors of a train that is longer than the platform.");
+  static final Shape<Platform> PLATFORM =
+      Shape.of(
+              "a platform",
+              List.of(NUMBER, FROM, TO, DIRECTIONS, LINES, SIDE, BUFFER_STOPS, STOP_MARKS, DOORS),
+              v ->
+                  new Platform(
+                      v.get(NUMBER),
+                      Common.extent(v),
+                      Common.applies(v),
+                      v.get(SIDE),
+                      v.find(BUFFER_STOPS),
+                      v.get(STOP_MARKS),
+                      v.get(DOORS)))
+          .checked(Common::forwardOrder)
+          .checked(StationTables::marksFitPlatform);
+
+  static final Key<String> STATION_NAME = Common.name("The station; unique on the route.");
+  static final Key<String> CODE =
+      Key.required(
+          "code",
+          Common.text("a short name of up to six letters"),
+          "The short name on charts; unique on the route.");
+  static final Key<List<Platform>> PLATFORMS =
+      Key.required("platforms", ListOf.some(PLATFORM).unique("number"), "Its platforms.");
+  static final Shape<Station> STATION =
+      Shape.of(
+              "a station",
+              List.of(STATION_NAME, CODE, PLATFORMS),
+              v -> new Station(v.get(STATION_NAME), v.get(CODE), v.get(PLATFORMS)))
+          .checked(StationTables::shortCode);
+
+  private static void shortCode(Values v) {
+    v.find(CODE)
+        .filter(code -> code.length() > 6)
+        .ifPresent(
+            code -> v.error(CODE, Nodes.shown(code) + " is too long", CODE.kind().allowed(), ""));
+  }
+
+  private static void marksFitPlatform(Values v) {
+    Common.whenBoth(
+        v,
+        DIRECTIONS,
+        STOP_MARKS,
+        (directions, marks) -> {
+          Set<List<Object>> seen = new HashSet<>();
+          for (StopMark mark : marks) {
+            String name = v.in().frame().names().get(mark.direction());
+            if (!directions.contains(mark.direction())) {
+              v.in()
+                  .error(
+                      v.in().spot(mark, Common.DIRECTION),
+                      "a stop mark for %s trains, which do not use the platform".formatted(name),
+                      "a direction of the platform",
+                      "");
+            } else if (!seen.add(List.of(mark.cars(), mark.direction()))) {
+              v.in()
+                  .error(
+                      v.in().spot(mark),
+                      "a second stop mark for %d cars of %s trains".formatted(mark.cars(), name),
+                      "one for each number of cars and direction",
+                      "");
+            }
+          }
+        });
+  }
+
+  private StationTables() {}
+}

@@ -1,0 +1,161 @@
+package gradepost.source;
+
+import static gradepost.source.Common.FROM;
+import static gradepost.source.Common.TO;
+
+import gradepost.route.CheckRail;
+import gradepost.route.Curve;
+import gradepost.route.Direction;
+import gradepost.route.Extent;
+import gradepost.route.GradientPiece;
+import gradepost.route.Hand;
+import gradepost.route.RunningLine;
+import gradepost.route.Section;
+import gradepost.units.Gradient;
+import gradepost.units.Length;
+import gradepost.units.Mileage;
+import gradepost.units.QuantityKind;
+import gradepost.units.UnitStyle;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Key tables of the line itself: sections, running lines, gradients, curves. */
+final class TrackTables {
+  /** The names that a route gives its two directions. */
+  record DirectionNames(String forward, String backward) {}
+
+  static final Key<String> FORWARD =
+      Key.required(
+          "forward",
+          Common.text("a word, such as Down"),
+          "What trains are called that meet the sections in the order listed.");
+  static final Key<String> BACKWARD =
+      Key.required(
+          "backward", Common.text("a word, such as Up"), "What trains the other way are called.");
+  static final Shape<DirectionNames> DIRECTION_NAMES =
+      Shape.of(
+              "the names of the directions",
+              List.of(FORWARD, BACKWARD),
+              v -> new DirectionNames(v.get(FORWARD), v.get(BACKWARD)))
+          .checked(TrackTables::twoNames);
+
+  static final Scalar.Choice<UnitStyle> UNIT_STYLE = new Scalar.Choice<>(unitStyles());
+
+  static final Key<String> SECTION_NAME =
+      Common.name("What the lineside mileage belongs to; unique on the route.");
+  static final Key<Mileage> SECTION_FROM =
+      Key.required("from", PlaceKind.MILEAGE, "Mileage at its forward start.");
+  static final Key<Mileage> SECTION_TO =
+      Key.required(
+          "to", PlaceKind.MILEAGE, "Mileage at its forward end; less than from where it falls.");
+  static final Shape<Section> SECTION =
+      Shape.of(
+              "a section",
+              List.of(SECTION_NAME, SECTION_FROM, SECTION_TO),
+              v -> new Section(v.get(SECTION_NAME), v.get(SECTION_FROM), v.get(SECTION_TO)))
+          .checked(TrackTables::sectionHasLength);
+
+  static final Shape<Extent> EXTENT =
+      Shape.of("a stretch", List.of(FROM, TO), Common::extent).checked(Common::forwardOrder);
+  static final Key<String> LINE_NAME =
+      Common.name("The running line by its name at the lineside; unique on the route.");
+  static final Key<Set<Direction>> SIGNALLED =
+      Key.preset(
+          "directions",
+          new RouteWord.Directions(),
+          RouteWord.Directions.EITHER,
+          RouteWord.Directions.BOTH,
+          "The directions for which trains are signalled on it.");
+  static final Key<List<Extent>> EXTENTS =
+      Key.preset(
+          "extents",
+          ListOf.some(EXTENT),
+          List.of(),
+          "the whole route",
+          "The stretches on which the line exists.");
+  static final Shape<RunningLine> LINE =
+      Shape.of(
+          "a running line",
+          List.of(LINE_NAME, SIGNALLED, EXTENTS),
+          v -> new RunningLine(v.get(LINE_NAME), v.get(EXTENTS), v.get(SIGNALLED)));
+
+  static final Key<Gradient> SLOPE =
+      Key.required(
+          "gradient",
+          Scalar.Quantity.of(QuantityKind.GRADIENT, "1 in 10 falling", "1 in 10 rising"),
+          "The gradient as a train in the forward direction meets it.");
+  static final Shape<GradientPiece> GRADIENT =
+      Shape.of(
+              "a gradient",
+              List.of(FROM, TO, SLOPE),
+              v -> new GradientPiece(Common.extent(v), v.get(SLOPE)))
+          .checked(Common::forwardOrder);
+
+  static final Key<Hand> HAND =
+      Key.required(
+          "hand", Scalar.Choice.of(Hand.class), "The side to which it turns, seen forward.");
+  static final Key<Length> RADIUS =
+      Key.required("radius", Common.length("60 m", "100 km"), "Radius of the curve.");
+  static final Key<Length> CANT =
+      Key.preset(
+          "cant",
+          Common.length("0 mm", "200 mm"),
+          new Length(0),
+          "0 mm",
+          "Height of the outer rail over the inner one.");
+  static final Key<CheckRail> CHECK_RAIL =
+      Key.preset(
+          "check-rail",
+          Scalar.Choice.of(CheckRail.class),
+          CheckRail.NONE,
+          "none",
+          "Beside which running rail a check rail lies.");
+  static final Shape<Curve> CURVE =
+      Shape.of(
+              "a curve",
+              List.of(FROM, TO, HAND, RADIUS, CANT, CHECK_RAIL),
+              v ->
+                  new Curve(
+                      Common.extent(v), v.get(HAND), v.get(RADIUS), v.get(CANT), v.get(CHECK_RAIL)))
+          .checked(Common::forwardOrder);
+
+  private static Map<String, UnitStyle> unitStyles() {
+    Map<String, UnitStyle> words = new LinkedHashMap<>();
+    words.put("miles", UnitStyle.MILES);
+    words.put("metric", UnitStyle.METRIC);
+    return words;
+  }
+
+  private static void twoNames(Values v) {
+    Common.whenBoth(
+        v,
+        FORWARD,
+        BACKWARD,
+        (forward, backward) -> {
+          if (forward.equals(backward)) {
+            v.error(BACKWARD, "both directions have the same name", "two names", "");
+          }
+          for (Key<String> key : List.of(FORWARD, BACKWARD)) {
+            if (v.get(key).equals(RouteWord.Directions.BOTH)) {
+              v.error(key, "a direction is named \"both\"", "a word that does not mean both", "");
+            }
+          }
+        });
+  }
+
+  private static void sectionHasLength(Values v) {
+    Common.whenBoth(
+        v,
+        SECTION_FROM,
+        SECTION_TO,
+        (from, to) -> {
+          if (Math.abs(from.metres() - to.metres()) < 1) {
+            v.error(SECTION_TO, "the section is shorter than 1 m", "two mileages that differ", "");
+          }
+        });
+  }
+
+  private TrackTables() {}
+}
