@@ -1,0 +1,59 @@
+package gradepost.app;
+
+import java.io.IOException;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Puts the papers of one pack into a folder. All are written beside their places first and moved
+ * only then, so that a full disk leaves the papers of the last issue as they were.
+ */
+final class Delivery {
+  private final Path folder;
+
+  Delivery(Path folder) {
+    this.folder = folder;
+  }
+
+  /** Where the papers lie now, in the order given. */
+  List<Path> put(List<Paper> papers) throws IOException {
+    Files.createDirectories(folder);
+    List<Path> beside = new ArrayList<>();
+    try {
+      for (Paper paper : papers) {
+        Path part = Files.createTempFile(folder, "." + paper.name() + "-", ".part");
+        beside.add(part);
+        Files.write(part, paper.bytes());
+        readableAsUsual(part);
+      }
+      List<Path> placed = new ArrayList<>();
+      for (int i = 0; i < papers.size(); i++) {
+        Path place = folder.resolve(papers.get(i).name());
+        move(beside.get(i), place);
+        placed.add(place);
+      }
+      return placed;
+    } finally {
+      for (Path part : beside) {
+        Files.deleteIfExists(part);
+      }
+    }
+  }
+
+  private static void move(Path from, Path to) throws IOException {
+    try {
+      Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+    } catch (AtomicMoveNotSupportedException e) {
+      Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+    }
+  }
+
+  /** A temporary file is its owner's alone; a paper is for whoever may look into the folder. */
+  private static void readableAsUsual(Path file) {
+    file.toFile().setReadable(true, false);
+  }
+}

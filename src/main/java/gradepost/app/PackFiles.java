@@ -1,0 +1,68 @@
+package gradepost.app;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Finds the files that a command was pointed at. */
+final class PackFiles {
+  /** The packs among these: files as named, and every {@code pack-….yaml} below a folder. */
+  static List<Path> packs(List<Path> named) throws IOException {
+    return below(named, name -> name.startsWith("pack-") && isYaml(name));
+  }
+
+  /** Every data file among these: files as named, and every YAML file below a folder. */
+  static List<Path> all(List<Path> named) throws IOException {
+    return below(named, PackFiles::isYaml);
+  }
+
+  /** What the papers of a pack are named after: {@code pack-valley.yaml} makes {@code valley-…}. */
+  static String stem(Path pack) {
+    String name = String.valueOf(pack.getFileName()).replaceFirst("\\.ya?ml$", "");
+    return name.startsWith("pack-") ? name.substring("pack-".length()) : name;
+  }
+
+  /** Two packs whose papers would have the same names, if there are any. */
+  static Optional<String> clash(List<Path> packs) {
+    Map<String, Path> taken = new LinkedHashMap<>();
+    for (Path pack : packs) {
+      Path other = taken.putIfAbsent(stem(pack), pack);
+      if (other != null) {
+        return Optional.of(
+            "%s and %s would write papers of the same name\n  Maybe rename one, or give each its own --out"
+                .formatted(other, pack));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static List<Path> below(List<Path> named, java.util.function.Predicate<String> wanted)
+      throws IOException {
+    List<Path> found = new ArrayList<>();
+    for (Path path : named) {
+      if (Files.isDirectory(path)) {
+        try (Stream<Path> walk = Files.walk(path)) {
+          walk.filter(Files::isRegularFile)
+              .filter(file -> wanted.test(String.valueOf(file.getFileName())))
+              .sorted()
+              .forEach(found::add);
+        }
+      } else {
+        found.add(path);
+      }
+    }
+    return found.stream().distinct().toList();
+  }
+
+  private static boolean isYaml(String name) {
+    return name.endsWith(".yaml") || name.endsWith(".yml");
+  }
+
+  private PackFiles() {}
+}

@@ -1,0 +1,4 @@
+package gradepost.app;
+
+/** One file of a finished pack. */
+record Paper(String name, byte[] bytes) {}

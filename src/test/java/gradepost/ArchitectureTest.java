@@ -1,0 +1,131 @@
+package gradepost;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaModifier;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+import java.time.Clock;
+import org.jspecify.annotations.NullMarked;
+
+/** Property: the arrows between packages are the ones that DEVELOPERS.md draws, and no others. */
+@AnalyzeClasses(packages = "gradepost", importOptions = ImportOption.DoNotIncludeTests.class)
+class ArchitectureTest {
+
+  @ArchTest
+  static final ArchRule ARROWS =
+      layeredArchitecture()
+          .consideringOnlyDependenciesInAnyPackage("gradepost..")
+          .layer("cli")
+          .definedBy("gradepost.cli..")
+          .layer("app")
+          .definedBy("gradepost.app..")
+          .layer("source")
+          .definedBy("gradepost.source..")
+          .layer("render")
+          .definedBy("gradepost.render..")
+          .layer("briefing")
+          .definedBy("gradepost.briefing..")
+          .layer("drive")
+          .definedBy("gradepost.drive..")
+          .layer("motion")
+          .definedBy("gradepost.motion..")
+          .layer("stock")
+          .definedBy("gradepost.stock..")
+          .layer("route")
+          .definedBy("gradepost.route..")
+          .layer("units")
+          .definedBy("gradepost.units..")
+          .whereLayer("cli")
+          .mayNotBeAccessedByAnyLayer()
+          .whereLayer("app")
+          .mayOnlyBeAccessedByLayers("cli")
+          .whereLayer("source")
+          .mayOnlyBeAccessedByLayers("app", "cli")
+          .whereLayer("render")
+          .mayOnlyBeAccessedByLayers("app")
+          .whereLayer("briefing")
+          .mayOnlyBeAccessedByLayers("app", "render")
+          .whereLayer("drive")
+          .mayOnlyBeAccessedByLayers("app", "briefing", "source")
+          .whereLayer("motion")
+          .mayOnlyBeAccessedByLayers("app", "briefing", "drive")
+          .ensureAllClassesAreContainedInArchitecture();
+
+  @ArchTest
+  static final ArchRule NO_CYCLES = slices().matching("gradepost.(**)").should().beFreeOfCycles();
+
+  @ArchTest
+  static final ArchRule ROUTE_AND_STOCK_STAND_APART =
+      noClasses()
+          .that()
+          .resideInAPackage("gradepost.stock..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("gradepost.route..")
+          .orShould()
+          .dependOnClassesThat()
+          .resideInAPackage("gradepost.source..");
+
+  @ArchTest
+  static final ArchRule NO_CLOCK_BELOW_THE_COMMANDS =
+      noClasses()
+          .that()
+          .resideOutsideOfPackages("gradepost.cli..", "gradepost.app..")
+          .should()
+          .dependOnClassesThat()
+          .belongToAnyOf(Clock.class)
+          .orShould()
+          .callMethod(System.class, "currentTimeMillis")
+          .orShould()
+          .callMethod(System.class, "nanoTime")
+          .orShould()
+          .callMethod(java.time.LocalDateTime.class, "now")
+          .orShould()
+          .callMethod(java.time.Instant.class, "now");
+
+  @ArchTest
+  static final ArchRule NO_FILES_BELOW_SOURCE_AND_RENDER =
+      noClasses()
+          .that()
+          .resideInAnyPackage(
+              "gradepost.units..",
+              "gradepost.route..",
+              "gradepost.stock..",
+              "gradepost.motion..",
+              "gradepost.drive..",
+              "gradepost.briefing..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("java.io..", "java.nio.file..");
+
+  @ArchTest
+  static final ArchRule NO_CONSOLE_OUTSIDE_THE_COMMANDS =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("gradepost.cli..")
+          .should()
+          .accessField(System.class, "out")
+          .orShould()
+          .accessField(System.class, "err");
+
+  @ArchTest
+  static void everyPackageSaysWhatIsNotNull(JavaClasses classes) {
+    var unmarked =
+        classes.stream()
+            .filter(c -> !c.getSimpleName().equals("package-info"))
+            .filter(c -> c.isTopLevelClass() && !c.getModifiers().contains(JavaModifier.SYNTHETIC))
+            .map(c -> c.getPackage())
+            .filter(p -> p.tryGetAnnotationOfType(NullMarked.class).isEmpty())
+            .map(p -> p.getName())
+            .distinct()
+            .toList();
+    assertThat(unmarked).isEmpty();
+  }
+}

@@ -1,0 +1,49 @@
+package gradepost.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Property: papers are in their place whole, or those of the last issue are. */
+class DeliveryTest {
+  @TempDir Path folder;
+
+  @Test
+  void makesTheFolderAndReplacesTheLastIssue() throws IOException {
+    Path deeper = folder.resolve("a/b");
+    new Delivery(deeper).put(List.of(paper("p.html", "old")));
+    List<Path> placed =
+        new Delivery(deeper).put(List.of(paper("p.html", "new"), paper("p.json", "{}")));
+    assertThat(placed).containsExactly(deeper.resolve("p.html"), deeper.resolve("p.json"));
+    assertThat(deeper.resolve("p.html")).hasContent("new");
+    assertThat(names(deeper)).containsExactly("p.html", "p.json");
+  }
+
+  @Test
+  void leavesTheLastIssueWhereAPaperCannotBeWritten() throws IOException {
+    new Delivery(folder).put(List.of(paper("p.html", "old")));
+    Paper impossible = paper("no-such-folder/q.html", "new");
+    assertThatThrownBy(() -> new Delivery(folder).put(List.of(paper("p.html", "new"), impossible)))
+        .isInstanceOf(IOException.class);
+    assertThat(folder.resolve("p.html")).hasContent("old");
+    assertThat(names(folder)).containsExactly("p.html");
+  }
+
+  private static Paper paper(String name, String text) {
+    return new Paper(name, text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  private static List<String> names(Path folder) throws IOException {
+    try (Stream<Path> files = Files.list(folder)) {
+      return files.map(f -> f.getFileName().toString()).sorted().toList();
+    }
+  }
+}
