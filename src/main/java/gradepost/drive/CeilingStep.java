@@ -1,7 +1,8 @@
 package gradepost.drive;
 
 /**
- * A stretch of one permissible speed for the front of this train: it ends where the rear has cleared.
+ * A stretch of one permissible speed for the front of this train: it ends where the rear has
+ * cleared.
  *
  * @param cause what sets it ("line", the name of a restriction, a junction, a reference)
  */

@@ -8,8 +8,8 @@ import gradepost.stock.BrakeSystem;
  *
  * @param askedAtM where it is asked for
  * @param askedSpeedMps planned speed there, with the speed of coasting up to it
- * @param shortM how far short of the target the train comes to the target's speed; negative when
- *     it runs past
+ * @param shortM how far short of the target the train comes to the target's speed; negative when it
+ *     runs past
  * @param speedAtTargetMps speed at the target itself; not above the target's when it holds
  */
 public record FailureAnswer(

@@ -16,8 +16,8 @@ public sealed interface PipeLaw {
   double fullReductionPa();
 
   /**
-   * The handbook rule: so many pounds in the cylinder for each pound of reduction (Howard 1913: 2.5,
-   * with a reservoir of 2.5 times the cylinder), until both stand equal.
+   * The handbook rule: so many pounds in the cylinder for each pound of reduction (Howard 1913:
+   * 2.5, with a reservoir of 2.5 times the cylinder), until both stand equal.
    */
   record Ratio(Pressure pipe, double poundsPerPound) implements PipeLaw {
     @Override

@@ -1,8 +1,8 @@
 package gradepost.stock;
 
 /**
- * Röckl: {@code 650/(R−55)} for R of 300 m and more, {@code 500/(R−30)} below, in N/kN. Jumps at 300
- * m by design of its author. Below 60 m the second form is an extrapolation and is refused.
+ * Röckl: {@code 650/(R−55)} for R of 300 m and more, {@code 500/(R−30)} below, in N/kN. Jumps at
+ * 300 m by design of its author. Below 60 m the second form is an extrapolation and is refused.
  */
 public record RocklCurve() implements CurveLaw {
   @Override

@@ -1,6 +1,9 @@
 package gradepost.units;
 
-/** A gradient in parts per thousand of the distance along the track; rising is positive. The direction in which it rises is that of the value that holds it. */
+/**
+ * A gradient in parts per thousand of the distance along the track; rising is positive. The
+ * direction in which it rises is that of the value that holds it.
+ */
 public record Gradient(double permille) implements Comparable<Gradient> {
   public Gradient {
     Finite.require(permille, "permille");

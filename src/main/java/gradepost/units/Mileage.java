@@ -1,6 +1,10 @@
 package gradepost.units;
 
-/** A lineside mileage as signed, in metres from the zero of its own datum. It may fall in the direction of travel and may jump from one section to the next: only a route turns it into a distance run. */
+/**
+ * A lineside mileage as signed, in metres from the zero of its own datum. It may fall in the
+ * direction of travel and may jump from one section to the next: only a route turns it into a
+ * distance run.
+ */
 public record Mileage(double metres) implements Comparable<Mileage> {
   public Mileage {
     Finite.require(metres, "metres");
