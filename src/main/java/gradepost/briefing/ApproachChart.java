@@ -1,0 +1,33 @@
+package gradepost.briefing;
+
+import java.util.List;
+
+/**
+ * Speed against distance to one target, over the track.
+ *
+ * @param speedUnit at the axis
+ * @param topSpeed end of the axis, in that unit; curves are in it too
+ * @param speedStep between its marks
+ * @param pins the numbered actions on the planned line
+ */
+public record ApproachChart(
+    String id,
+    String name,
+    String says,
+    String speedUnit,
+    double topSpeed,
+    double speedStep,
+    List<Curve> curves,
+    List<Pin> pins,
+    double targetM,
+    TrackStrip track)
+    implements Chart {
+
+  /** The number of an action, at its place and speed. */
+  public record Pin(String number, double atM, double speed) {}
+
+  public ApproachChart {
+    curves = List.copyOf(curves);
+    pins = List.copyOf(pins);
+  }
+}

@@ -1,0 +1,35 @@
+package gradepost.briefing;
+
+import java.util.List;
+
+/**
+ * One direction for one formation.
+ *
+ * @param id prefix of the ids of its headings
+ * @param head for running heads: direction and formation
+ * @param summary running time and the like
+ * @param strip rows of the strip, in the order of travel
+ * @param notSupplied what the data lacks, in words
+ */
+public record Part(
+    String id,
+    String title,
+    String head,
+    List<Fact> summary,
+    TrainPage train,
+    List<StripChart> strip,
+    List<Cue> story,
+    List<ApproachPage> approaches,
+    List<Table> tables,
+    Table seldom,
+    List<String> notSupplied) {
+
+  public Part {
+    summary = List.copyOf(summary);
+    strip = List.copyOf(strip);
+    story = List.copyOf(story);
+    approaches = List.copyOf(approaches);
+    tables = List.copyOf(tables);
+    notSupplied = List.copyOf(notSupplied);
+  }
+}

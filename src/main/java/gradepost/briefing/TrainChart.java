@@ -1,0 +1,16 @@
+package gradepost.briefing;
+
+import java.util.List;
+
+/** The formation as it stands in the direction of travel, leading vehicle first. */
+public record TrainChart(
+    String id, String name, String says, String leads, List<Car> cars, String total)
+    implements Chart {
+
+  /** One vehicle. */
+  public record Car(String type, double lengthM, String length, boolean motored) {}
+
+  public TrainChart {
+    cars = List.copyOf(cars);
+  }
+}

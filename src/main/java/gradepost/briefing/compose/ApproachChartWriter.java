@@ -1,0 +1,156 @@
+package gradepost.briefing.compose;
+
+import gradepost.briefing.ApproachChart;
+import gradepost.briefing.Curve;
+import gradepost.drive.Action;
+import gradepost.drive.Approach;
+import gradepost.drive.CeilingStep;
+import gradepost.drive.LatestCurve;
+import gradepost.drive.Plan;
+import gradepost.drive.Target;
+import gradepost.drive.Trace;
+import gradepost.stock.BrakeSystem;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The numbers of an approach chart. */
+final class ApproachChartWriter {
+  private static final double LEAST_SPAN_M = 300;
+  private final Plan plan;
+  private final Words words;
+  private final TrackStripWriter strips;
+
+  ApproachChartWriter(Plan plan, Lineside lineside) {
+    this.plan = plan;
+    this.words = lineside.words();
+    this.strips = new TrackStripWriter(plan.assignment(), lineside);
+  }
+
+  ApproachChart chart(String id, Approach approach, String title, String headline) {
+    double target = approach.target().atM();
+    double braking = approach.brakingPointM().orElse(approach.shutOffM().orElse(target - 200));
+    double span = Math.max(LEAST_SPAN_M, target - braking);
+    double from = braking - 0.3 * span;
+    double shutOff = approach.shutOffM().orElse(from);
+    if (shutOff > target - 1.9 * span) {
+      from = Math.min(from, shutOff - 0.06 * span);
+    }
+    from = Math.max(Math.max(from, 0), Math.min(approach.fromM(), target - LEAST_SPAN_M));
+    double end = target + 0.14 * (target - from);
+    if (approach.target() instanceof Target.Stop stop) {
+      end = Math.max(end, Math.min(stop.platformEndM(), end + 0.1 * span) + 0.02 * span);
+    }
+    double to = Math.min(end, words.path().lengthM());
+    double top = top(from, to);
+    double step = top > 80 ? 20 : 10;
+    List<Curve> curves = new ArrayList<>();
+    curves.add(permissible(from, to));
+    curves.add(curve(Curve.Kind.PLANNED, "curve.planned", "", plan.trace(), from, to));
+    for (LatestCurve latest : approach.curves()) {
+      Curve.Kind kind =
+          switch (latest.brake().role()) {
+            case SERVICE -> Curve.Kind.SERVICE;
+            case FALLBACK -> Curve.Kind.FALLBACK;
+            case EMERGENCY -> Curve.Kind.EMERGENCY;
+          };
+      curves.add(
+          curve(kind, key(latest.brake()), latest.brake().shortName(), latest.trace(), from, to));
+    }
+    List<ApproachChart.Pin> pins = new ArrayList<>();
+    List<Action> actions = approach.actions();
+    for (int i = 0; i < actions.size(); i++) {
+      Action a = actions.get(i);
+      if (a.atM() >= from && a.atM() <= to) {
+        pins.add(
+            new ApproachChart.Pin(
+                Integer.toString(i + 1), a.atM(), words.speedValue(a.speedMps())));
+      }
+    }
+    return new ApproachChart(
+        id,
+        words.text("chart.approach", title),
+        says(approach, headline),
+        words.units().speedUnit(),
+        top,
+        step,
+        curves,
+        pins,
+        target,
+        strips.strip(from, to));
+  }
+
+  private static String key(BrakeSystem brake) {
+    return brake.role() == BrakeSystem.Role.EMERGENCY ? "curve.latest-name" : "curve.latest";
+  }
+
+  private String says(Approach approach, String headline) {
+    return approach
+        .brakingPointM()
+        .map(
+            b ->
+                words.text(
+                    "chart.approach.says",
+                    headline,
+                    words.place(b),
+                    words.speed(approach.brakingSpeedMps()),
+                    words.place(approach.endM())))
+        .orElse(words.text("chart.approach.says-no-brake", headline));
+  }
+
+  private double top(double from, double to) {
+    double most = 10;
+    for (CeilingStep s : plan.ceiling()) {
+      if (s.toM() > from && s.fromM() < to) {
+        most = Math.max(most, words.speedValue(s.speedMps()));
+      }
+    }
+    return Math.ceil((most + 6) / 10) * 10;
+  }
+
+  private Curve permissible(double from, double to) {
+    List<double[]> points = new ArrayList<>();
+    for (CeilingStep s : plan.ceiling()) {
+      if (s.toM() > from && s.fromM() < to) {
+        double speed = words.speedValue(s.speedMps());
+        points.add(new double[] {Math.max(from, s.fromM()), speed});
+        points.add(new double[] {Math.min(to, s.toM()), speed});
+      }
+    }
+    return curve(Curve.Kind.PERMISSIBLE, words.text("curve.permissible"), points);
+  }
+
+  private Curve curve(
+      Curve.Kind kind, String key, String hole, Trace trace, double from, double to) {
+    List<double[]> points = new ArrayList<>();
+    List<Trace.Point> all = trace.points();
+    for (int i = 0; i < all.size(); i++) {
+      Trace.Point p = all.get(i);
+      if (p.atM() < from || p.atM() > to) {
+        continue;
+      }
+      if (points.isEmpty() && i > 0 && all.get(i - 1).atM() < from) {
+        points.add(edge(all.get(i - 1), p, from));
+      }
+      points.add(new double[] {p.atM(), words.speedValue(p.speedMps())});
+      if (i + 1 < all.size() && all.get(i + 1).atM() > to) {
+        points.add(edge(p, all.get(i + 1), to));
+      }
+    }
+    return curve(kind, words.text(key, hole), points);
+  }
+
+  private double[] edge(Trace.Point a, Trace.Point b, double at) {
+    double share = (at - a.atM()) / (b.atM() - a.atM());
+    return new double[] {
+      at, words.speedValue(a.speedMps() + share * (b.speedMps() - a.speedMps()))
+    };
+  }
+
+  private static Curve curve(Curve.Kind kind, String text, List<double[]> points) {
+    return new Curve(
+        kind,
+        text,
+        points.stream().mapToDouble(p -> p[0]).toArray(),
+        points.stream().mapToDouble(p -> p[1]).toArray());
+  }
+}

@@ -1,0 +1,229 @@
+package gradepost.briefing.compose;
+
+import gradepost.briefing.ApproachPage;
+import gradepost.drive.Action;
+import gradepost.drive.Approach;
+import gradepost.drive.Assignment;
+import gradepost.drive.CaseResult;
+import gradepost.drive.Command;
+import gradepost.drive.Plan;
+import gradepost.drive.Target;
+import gradepost.route.StopMark;
+import gradepost.stock.BrakeSystem;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** One approach on one page. */
+final class ApproachWriter {
+  private final Assignment assignment;
+  private final Words words;
+  private final Lineside lineside;
+  private final Orders orders;
+  private final Sight sight;
+  private final LadderWriter ladder;
+  private final FindingWords findings;
+  private final ApproachChartWriter charts;
+
+  ApproachWriter(Plan plan, Lineside lineside) {
+    this.assignment = plan.assignment();
+    this.words = lineside.words();
+    this.lineside = lineside;
+    this.orders = new Orders(words, assignment.stock());
+    this.sight = new Sight(lineside, assignment.policy().run().landmarkReach().metres());
+    this.ladder = new LadderWriter(words, sight, assignment.policy().noticing().seconds());
+    this.findings = new FindingWords(words);
+    this.charts = new ApproachChartWriter(plan, lineside);
+  }
+
+  ApproachPage page(String part, Approach approach) {
+    String id = part + "-a" + approach.number();
+    String title = title(approach.target());
+    String headline = headline(approach);
+    List<ApproachPage.ActionLine> lines = lines(approach);
+    boolean asked = approach.brakingPointM().isPresent() && !answers(approach).isEmpty();
+    Optional<BrakeSystem> service =
+        asked ? Optional.of(assignment.stock().service()) : Optional.empty();
+    return new ApproachPage(
+        id,
+        Integer.toString(approach.number()),
+        title,
+        headline,
+        marks(approach.target()),
+        charts.chart(id + "-chart", approach, title, headline),
+        lines,
+        service
+            .map(
+                s ->
+                    words.text(
+                        "answer.question",
+                        s.shortName(),
+                        numberOfFirst(approach),
+                        words.place(approach.brakingPointM().orElseThrow())))
+            .orElse(""),
+        asked ? ladder.first(approach) : "",
+        asked ? ladder.rest(approach) : List.of(),
+        asked && !answers(approach).get(0).holds(),
+        ladder.table(id + "-ladder", approach),
+        notes(approach),
+        approach.findings().stream().map(findings::of).toList());
+  }
+
+  private static List<gradepost.drive.FailureAnswer> answers(Approach approach) {
+    return approach.cases().isEmpty() ? List.of() : approach.cases().get(0).answers();
+  }
+
+  private String numberOfFirst(Approach approach) {
+    List<Action> actions = approach.actions();
+    for (int i = 0; i < actions.size(); i++) {
+      if (isFirst(actions.get(i), approach)) {
+        return Integer.toString(i + 1);
+      }
+    }
+    return words.text("dash");
+  }
+
+  private static boolean isFirst(Action action, Approach approach) {
+    return action.command() instanceof Command.Brake brake
+        && brake.stage() != Command.Stage.CHECK
+        && approach.brakingPointM().isPresent()
+        && action.atM() >= approach.brakingPointM().get() - 1;
+  }
+
+  private List<ApproachPage.ActionLine> lines(Approach approach) {
+    List<ApproachPage.ActionLine> out = new ArrayList<>();
+    boolean firstSeen = false;
+    double last = Double.NaN;
+    for (Action action : approach.actions()) {
+      boolean key = !firstSeen && isFirst(action, approach);
+      firstSeen |= key;
+      out.add(
+          new ApproachPage.ActionLine(
+              Integer.toString(out.size() + 1),
+              orders.todo(action.command()),
+              orders.where(action),
+              see(action, approach),
+              words.number(action.speedMps()),
+              orders.gauge(action.command()),
+              Double.isNaN(last) ? words.text("dash") : words.seconds(action.timeS() - last),
+              key));
+      last = action.timeS();
+    }
+    return out;
+  }
+
+  private String see(Action action, Approach approach) {
+    if (action.command() instanceof Command.Stand
+        && approach.target() instanceof Target.Stop stop) {
+      return stop.markText();
+    }
+    return sight.near(action.atM());
+  }
+
+  String title(Target target) {
+    if (target instanceof Target.Stop stop) {
+      return words.text("approach.stop", stop.name(), stop.call().platform().number());
+    }
+    Target.Reduction r = (Target.Reduction) target;
+    String key =
+        switch (r.kind()) {
+          case PERMANENT -> "approach.permanent";
+          case TEMPORARY -> "approach.temporary";
+          case JUNCTION -> "approach.junction";
+          case TERMINAL -> "approach.terminal";
+        };
+    return words.text(key, r.name(), words.speed(r.speedMps()));
+  }
+
+  private String headline(Approach approach) {
+    Target target = approach.target();
+    List<String> parts = new ArrayList<>();
+    if (target instanceof Target.Stop stop) {
+      parts.add(words.text("headline.stop", stop.markText(), words.place(stop.atM())));
+    } else if (target instanceof Target.Reduction r) {
+      String key =
+          r.kind() == Target.Reduction.Kind.TEMPORARY ? "headline.temporary" : "headline.reduction";
+      parts.add(
+          words.text(
+              key,
+              words.speed(r.fromMps()),
+              words.speed(r.speedMps()),
+              words.place(r.atM()),
+              r.reference()));
+      parts.add(
+          r.warningM()
+              .map(w -> words.text("headline.warned", words.place(w)))
+              .orElse(words.text("headline.not-warned")));
+    }
+    double from = approach.brakingPointM().or(approach::shutOffM).orElse(approach.fromM());
+    if (approach.brakingPointM().isPresent()) {
+      parts.add(words.text("headline.from", words.speed(approach.brakingSpeedMps())));
+    }
+    lineside.slopes().stream()
+        .filter(s -> s.toM() > from && s.fromM() < target.atM())
+        .min(Comparator.comparingDouble(s -> s.permille()))
+        .ifPresent(s -> parts.add(words.text("headline.slope", words.gradient(s.permille()))));
+    lineside.bends().stream()
+        .filter(b -> b.toM() > from && b.fromM() < target.atM())
+        .min(Comparator.comparingDouble(b -> b.radiusM()))
+        .ifPresent(
+            b ->
+                parts.add(
+                    words.text(
+                        b.checkLeft() || b.checkRight()
+                            ? "headline.curve-checked"
+                            : "headline.curve",
+                        b.text(),
+                        words.text(b.left() ? "hand.left" : "hand.right"),
+                        words.place(b.fromM()))));
+    return String.join(" ", parts);
+  }
+
+  private String marks(Target target) {
+    if (!(target instanceof Target.Stop stop)) {
+      return "";
+    }
+    String marks =
+        stop.call().platform().stopMarks().stream()
+            .filter(m -> m.direction() == assignment.direction())
+            .sorted(Comparator.comparingInt(StopMark::cars))
+            .map(
+                m ->
+                    words.text(
+                        "stop-mark.at", m.cars(), words.place(words.path().metresAt(m.location()))))
+            .collect(Collectors.joining("; "));
+    String out = marks.isEmpty() ? words.text("stop-mark.none") : marks;
+    return stop.buffersM()
+        .map(b -> words.text("stop-mark.buffers", out, words.room(b - stop.atM())))
+        .orElse(out);
+  }
+
+  private List<String> notes(Approach approach) {
+    List<String> out = new ArrayList<>();
+    approach
+        .landmark()
+        .ifPresent(
+            l ->
+                approach
+                    .exactBrakingPointM()
+                    .ifPresent(
+                        exact -> {
+                          double before = exact - approach.brakingPointM().orElse(exact);
+                          if (before >= words.units().lengthUnitM()) {
+                            out.add(
+                                words.text(
+                                    "note.before-computed",
+                                    words.room(before),
+                                    words.pressure(approach.mainPressurePa())));
+                          }
+                        }));
+    for (CaseResult c : approach.cases().stream().skip(1).toList()) {
+      if (!c.adhesion().note().isBlank()) {
+        out.add(words.text("note.case", c.adhesion().name(), c.adhesion().note()));
+      }
+    }
+    return out;
+  }
+}

@@ -1,0 +1,112 @@
+package gradepost.briefing.compose;
+
+import gradepost.briefing.ApproachPage;
+import gradepost.briefing.Briefing;
+import gradepost.briefing.Change;
+import gradepost.briefing.Fact;
+import gradepost.briefing.IssueDetails;
+import gradepost.briefing.Messages;
+import gradepost.briefing.Part;
+import gradepost.briefing.Table;
+import gradepost.drive.Assignment;
+import gradepost.drive.Plan;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** Composes a pack: what is common to it first, then a part for every plan. */
+public final class Composer {
+  private final Messages messages;
+
+  public Composer(Messages messages) {
+    this.messages = messages;
+  }
+
+  /**
+   * A pack of these plans, in this order.
+   *
+   * @param title empty where the route's name is to stand for it
+   * @param changes since the issue before; empty where there was none or nothing is known
+   */
+  public Briefing compose(
+      String title, List<Plan> plans, IssueDetails issue, List<Change> changes) {
+    if (plans.isEmpty()) {
+      throw new IllegalArgumentException("a pack has a plan at least");
+    }
+    Assignment first = plans.get(0).assignment();
+    Words words = new Words(messages, first.path());
+    String heading = title.isBlank() ? first.route().name() : title;
+    List<Part> parts = new ArrayList<>();
+    for (int i = 0; i < plans.size(); i++) {
+      parts.add(part("p" + (i + 1), plans.get(i)));
+    }
+    return new Briefing(
+        messages.text("language"),
+        messages.text("document.title", heading, issue.number()),
+        messages.text("document.subject", heading),
+        messages.text(
+            "document.issue-line",
+            issue.number(),
+            words.moment(issue.validFrom()),
+            words.moment(issue.validTo())),
+        issue,
+        new CoverWriter(words, issue).cover(heading, plans, parts),
+        changes(words, issue, changes),
+        new ReadingWriter(first, words).reading(),
+        parts);
+  }
+
+  private static Table changes(Words words, IssueDetails issue, List<Change> changes) {
+    Tables table = new Tables(words, "pack", "changes");
+    changes.forEach(c -> table.row(true, c.kind(), c.place(), c.text()));
+    return table.build(
+        issue
+            .supersedes()
+            .map(s -> words.text("changes.not-known", s))
+            .orElse(words.text("changes.first-issue")));
+  }
+
+  private Part part(String id, Plan plan) {
+    Assignment a = plan.assignment();
+    Words words = new Words(messages, a.path());
+    Lineside lineside = new Lineside(a, words);
+    Run run = new Run(plan.trace());
+    ApproachWriter approaches = new ApproachWriter(plan, lineside);
+    List<ApproachPage> pages = plan.approaches().stream().map(p -> approaches.page(id, p)).toList();
+    SpeedTables speeds = new SpeedTables(plan, lineside);
+    List<Table> tables = new ArrayList<>();
+    tables.add(speeds.permissible(id));
+    tables.add(speeds.temporary(id));
+    tables.add(speeds.signed(id));
+    tables.addAll(new PlaceTables(a, lineside).all(id));
+    SeldomWriter seldom = new SeldomWriter(plan, lineside);
+    String direction = a.route().nameOf(a.direction());
+    return new Part(
+        id,
+        messages.text(
+            "part.title",
+            direction,
+            a.calls().get(0).station().name(),
+            a.calls().get(a.calls().size() - 1).station().name(),
+            a.formation().name()),
+        messages.text("part.head", direction, a.formation().name()),
+        summary(plan, words),
+        new TrainWriter(plan, words).page(id),
+        new StripWriter(plan, lineside).rows(id),
+        new StoryWriter(plan, lineside, run).story(),
+        pages,
+        tables,
+        seldom.table(id),
+        seldom.notSupplied());
+  }
+
+  private static List<Fact> summary(Plan plan, Words words) {
+    return List.of(
+        new Fact(words.text("summary.time"), words.minutes(plan.runningTimeS())),
+        new Fact(words.text("summary.fastest"), words.minutes(plan.fastestTimeS())),
+        new Fact(
+            words.text("summary.energy"),
+            String.format(Locale.ROOT, "%.0f kWh", plan.energyJ() / 3.6e6)),
+        new Fact(words.text("summary.movements"), Integer.toString(plan.handleMovements())));
+  }
+}

@@ -1,0 +1,129 @@
+package gradepost.briefing.compose;
+
+import gradepost.briefing.CodeChart;
+import gradepost.briefing.Cover;
+import gradepost.briefing.Fact;
+import gradepost.briefing.IssueDetails;
+import gradepost.briefing.Messages;
+import gradepost.briefing.Part;
+import gradepost.briefing.Table;
+import gradepost.drive.Assignment;
+import gradepost.drive.Plan;
+import gradepost.route.RunningLine;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** The first page: what this is, until when, from whom, and what comes before it. */
+final class CoverWriter {
+  private final Messages messages;
+  private final Words words;
+  private final IssueDetails issue;
+
+  CoverWriter(Words words, IssueDetails issue) {
+    this.messages = words.messages();
+    this.words = words;
+    this.issue = issue;
+  }
+
+  Cover cover(String heading, List<Plan> plans, List<Part> parts) {
+    List<String> directions = plans.stream().map(this::covers).distinct().toList();
+    List<String> cautions = new ArrayList<>();
+    for (int i = 1; messages.has("caution." + i); i++) {
+      cautions.add(messages.text("caution." + i));
+    }
+    return new Cover(
+        heading,
+        directions,
+        train(plans),
+        issueFacts(),
+        issue.sources().isEmpty() ? List.of(messages.text("not-supplied")) : issue.sources(),
+        issue.highRisk(),
+        cautions,
+        contents(parts),
+        new CodeChart(
+            "cover-code",
+            messages.text("chart.code"),
+            messages.text("chart.code.says"),
+            messages.text("code.text", issue.number(), issue.fingerprint())));
+  }
+
+  private String covers(Plan plan) {
+    Assignment a = plan.assignment();
+    String lines =
+        a.route().lines().stream()
+            .map(RunningLine::name)
+            .filter(a.lines()::contains)
+            .collect(Collectors.joining(", "));
+    var first = a.calls().get(0);
+    var last = a.calls().get(a.calls().size() - 1);
+    return messages.text(
+        "cover.direction",
+        a.route().nameOf(a.direction()),
+        first.station().name(),
+        last.station().name(),
+        lines.isEmpty() ? messages.text("cover.every-line") : lines);
+  }
+
+  private List<Fact> train(List<Plan> plans) {
+    Assignment first = plans.get(0).assignment();
+    String formations =
+        plans.stream()
+            .map(p -> p.assignment().formation().name())
+            .distinct()
+            .collect(Collectors.joining(", "));
+    return List.of(
+        fact("stock", first.stock().name()),
+        fact("formations", formations),
+        fact("load", words.text("load." + TrackStripWriter.lower(first.load()))),
+        fact("policy", first.policy().name()));
+  }
+
+  private List<Fact> issueFacts() {
+    return List.of(
+        fact("issue", issue.number()),
+        fact("issued", words.moment(issue.issued())),
+        fact("valid-from", words.moment(issue.validFrom())),
+        fact("valid-to", words.moment(issue.validTo())),
+        fact("supersedes", issue.supersedes().orElse(messages.text("cover.first-issue"))),
+        fact(
+            "known-up-to",
+            issue.knownUpTo().map(words::moment).orElse(messages.text("not-supplied"))),
+        fact("copy", orNot(issue.copy())),
+        fact("holder", orNot(issue.holder())),
+        fact("prepared-by", orNot(issue.preparedBy())),
+        fact("checked-by", orNot(issue.checkedBy())));
+  }
+
+  private String orNot(String text) {
+    return text.isBlank() ? messages.text("not-supplied") : text;
+  }
+
+  private Fact fact(String key, String value) {
+    return new Fact(messages.text("cover." + key), value);
+  }
+
+  private List<Cover.Entry> contents(List<Part> parts) {
+    List<Cover.Entry> out = new ArrayList<>();
+    entry(out, "changes", messages.text("changes.title"), 0);
+    entry(out, "reading", messages.text("reading.title"), 0);
+    for (Part part : parts) {
+      entry(out, part.id(), part.title(), 0);
+      entry(out, part.id() + "-train-page", messages.text("train.title"), 1);
+      entry(out, part.id() + "-strip", messages.text("strip.title"), 1);
+      entry(out, part.id() + "-story", messages.text("story.title"), 1);
+      part.approaches()
+          .forEach(
+              a -> entry(out, a.id(), messages.text("approach.heading", a.number(), a.title()), 2));
+      entry(out, part.id() + "-tables", messages.text("tables.title"), 1);
+      Table seldom = part.seldom();
+      entry(out, seldom.id(), seldom.title(), 1);
+      entry(out, part.id() + "-not-supplied", messages.text("not-supplied.title"), 1);
+    }
+    return out;
+  }
+
+  private void entry(List<Cover.Entry> out, String anchor, String title, int depth) {
+    out.add(new Cover.Entry(anchor, title, issue.number(), depth));
+  }
+}

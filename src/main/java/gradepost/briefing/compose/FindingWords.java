@@ -1,0 +1,48 @@
+package gradepost.briefing.compose;
+
+import gradepost.drive.Finding;
+
+/** Bad news, in words. */
+final class FindingWords {
+  private final Words words;
+
+  FindingWords(Words words) {
+    this.words = words;
+  }
+
+  String of(Finding finding) {
+    if (finding instanceof Finding.BoardTooLate late) {
+      return words.text(
+          "finding.board-too-late",
+          words.place(late.boardM()),
+          words.overrun(late.boardM() - late.plannedM()),
+          words.place(late.plannedM()));
+    } else if (finding instanceof Finding.NoBoard) {
+      return words.text("finding.no-board");
+    } else if (finding instanceof Finding.BigDrop drop) {
+      return words.text("finding.big-drop", words.speed(drop.fromMps()), words.speed(drop.toMps()));
+    } else if (finding instanceof Finding.PlatformTooShort s) {
+      String text =
+          words.text(
+              "finding.platform-too-short", words.room(s.platformM()), words.overrun(s.trainM()));
+      return s.doorInstruction().isBlank()
+          ? text + " " + words.text("finding.no-door-instruction")
+          : text + " " + words.text("finding.doors", s.doorInstruction());
+    } else if (finding instanceof Finding.NoStopMark n) {
+      return words.text("finding.no-stop-mark", n.cars());
+    } else if (finding instanceof Finding.NoBrakingPoint n) {
+      return words.text("finding.no-braking-point", n.adhesion());
+    } else if (finding instanceof Finding.NearBuffers b) {
+      return words.text(
+          "finding.near-buffers", words.room(b.distanceM()), words.overrun(b.marginM()));
+    } else if (finding instanceof Finding.StopOutsideTolerance s) {
+      return s.shortM() >= 0
+          ? words.text("finding.stops-short", words.overrun(s.shortM()), words.room(s.toleranceM()))
+          : words.text(
+              "finding.stops-past", words.overrun(-s.shortM()), words.room(s.toleranceM()));
+    } else if (finding instanceof Finding.Stalls stalls) {
+      return words.text("finding.stalls", words.place(stalls.atM()));
+    }
+    throw new IllegalArgumentException("a finding without words: " + finding);
+  }
+}

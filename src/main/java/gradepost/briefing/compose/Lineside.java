@@ -1,0 +1,152 @@
+package gradepost.briefing.compose;
+
+import gradepost.briefing.TrackStrip.Bend;
+import gradepost.briefing.TrackStrip.Slope;
+import gradepost.drive.Assignment;
+import gradepost.route.Applies;
+import gradepost.route.Board;
+import gradepost.route.CheckRail;
+import gradepost.route.Curve;
+import gradepost.route.Direction;
+import gradepost.route.Extent;
+import gradepost.route.Hand;
+import gradepost.route.Landmark;
+import gradepost.route.Path;
+import gradepost.route.Platform;
+import gradepost.route.Signal;
+import gradepost.route.Station;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** What stands beside one train's line, in the order and by the hand in which it is met. */
+final class Lineside {
+  /** A thing over a stretch of the path, nearer end first. */
+  record Over<T>(T what, double fromM, double toM) {}
+
+  /** A platform with its station. */
+  record Face(Station station, Platform platform) {}
+
+  private final Assignment assignment;
+  private final Path path;
+  private final Words words;
+
+  Lineside(Assignment assignment, Words words) {
+    this.assignment = assignment;
+    this.path = words.path();
+    this.words = words;
+  }
+
+  boolean applies(Applies applies) {
+    return applies.to(assignment.direction(), assignment.lines());
+  }
+
+  Hand seen(Hand forward) {
+    return assignment.direction() == Direction.FORWARD ? forward : forward.opposite();
+  }
+
+  <T> Over<T> over(T what, Extent extent) {
+    double a = path.metresAt(extent.from());
+    double b = path.metresAt(extent.to());
+    return new Over<>(what, Math.min(a, b), Math.max(a, b));
+  }
+
+  private static <T> List<Over<T>> sorted(List<Over<T>> list) {
+    List<Over<T>> out = new ArrayList<>(list);
+    out.sort(Comparator.comparingDouble(Over::fromM));
+    return List.copyOf(out);
+  }
+
+  List<Slope> slopes() {
+    List<Slope> out = new ArrayList<>();
+    assignment
+        .route()
+        .gradients()
+        .forEach(
+            g -> {
+              Over<Extent> o = over(g.extent(), g.extent());
+              double permille =
+                  assignment.direction() == Direction.FORWARD
+                      ? g.gradient().permille()
+                      : g.gradient().reversed().permille();
+              out.add(new Slope(o.fromM(), o.toM(), permille, words.slope(permille)));
+            });
+    out.sort(Comparator.comparingDouble(Slope::fromM));
+    return List.copyOf(out);
+  }
+
+  List<Over<Curve>> curves() {
+    return sorted(assignment.route().curves().stream().map(c -> over(c, c.extent())).toList());
+  }
+
+  List<Bend> bends() {
+    return curves().stream().map(this::bend).toList();
+  }
+
+  Bend bend(Over<Curve> o) {
+    Curve curve = o.what();
+    boolean left = seen(curve.hand()) == Hand.LEFT;
+    CheckRail check = curve.checkRail();
+    boolean inner = check == CheckRail.LOW_RAIL || check == CheckRail.BOTH;
+    boolean outer = check == CheckRail.HIGH_RAIL || check == CheckRail.BOTH;
+    return new Bend(
+        o.fromM(),
+        o.toM(),
+        left,
+        curve.radius().metres(),
+        left ? inner : outer,
+        left ? outer : inner,
+        words.radius(curve.radius().metres()));
+  }
+
+  List<Over<Signal>> signals() {
+    return sorted(
+        assignment.route().signals().stream()
+            .filter(s -> s.direction() == assignment.direction())
+            .filter(s -> s.line().isEmpty() || assignment.lines().contains(s.line()))
+            .map(s -> at(s, path.metresAt(s.location())))
+            .toList());
+  }
+
+  List<Over<Landmark>> landmarks() {
+    return sorted(
+        assignment.route().landmarks().stream()
+            .filter(l -> applies(l.applies()))
+            .map(l -> at(l, path.metresAt(l.location())))
+            .toList());
+  }
+
+  /** Platforms of this line, and those where the train calls. */
+  List<Over<Face>> platforms() {
+    List<Over<Face>> out = new ArrayList<>();
+    for (Station station : assignment.route().stations()) {
+      List<Platform> called =
+          assignment.calls().stream()
+              .filter(c -> c.station().equals(station))
+              .map(c -> c.platform())
+              .distinct()
+              .toList();
+      station.platforms().stream()
+          .filter(p -> called.isEmpty() ? applies(p.applies()) : called.contains(p))
+          .forEach(p -> out.add(over(new Face(station, p), p.extent())));
+    }
+    return sorted(out);
+  }
+
+  /** Boards that this direction reads, of permanent and of temporary restrictions. */
+  List<Over<Board>> boards(List<Board> boards) {
+    return sorted(
+        boards.stream()
+            .filter(b -> b.direction() == assignment.direction())
+            .map(b -> at(b, path.metresAt(b.location())))
+            .toList());
+  }
+
+  static <T> Over<T> at(T what, double metres) {
+    return new Over<>(what, metres, metres);
+  }
+
+  Words words() {
+    return words;
+  }
+}

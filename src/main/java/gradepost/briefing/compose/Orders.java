@@ -1,0 +1,79 @@
+package gradepost.briefing.compose;
+
+import gradepost.drive.Action;
+import gradepost.drive.Command;
+import gradepost.drive.Trigger;
+import gradepost.stock.Stock;
+
+/** What an action tells the driver, in words. */
+final class Orders {
+  private final Words words;
+  private final Stock stock;
+
+  Orders(Words words, Stock stock) {
+    this.words = words;
+    this.stock = stock;
+  }
+
+  String todo(Command command) {
+    if (command instanceof Command.Power power) {
+      return words.text("do.power", stock.traction().notches().get(power.notch()).name());
+    } else if (command instanceof Command.ShutOff) {
+      return words.text("do.shut-off");
+    } else if (command instanceof Command.Brake brake) {
+      return brake(brake);
+    } else if (command instanceof Command.Release) {
+      return words.text("do.release");
+    }
+    return words.text("do.stand");
+  }
+
+  private String brake(Command.Brake brake) {
+    return switch (brake.stage()) {
+      case FIRST -> words.text("do.first");
+      case MAIN -> words.text("do.main");
+      case EASE -> words.text("do.ease");
+      case CHECK -> words.text("do.check");
+    };
+  }
+
+  String gauge(Command command) {
+    if (command instanceof Command.Brake brake) {
+      return words.pressure(brake.pressurePa());
+    }
+    return words.text(command instanceof Command.Release ? "gauge.falling" : "dash");
+  }
+
+  /** What it is done with, for a line of the route story. */
+  String whole(Action action) {
+    String todo = todo(action.command());
+    if (action.command() instanceof Command.Brake brake) {
+      todo = words.text("do.with-pressure", todo, words.pressure(brake.pressurePa()));
+    }
+    Trigger trigger = action.trigger();
+    if (trigger instanceof Trigger.AtPlace || trigger instanceof Trigger.Standstill) {
+      return todo;
+    }
+    return words.text("do.when", when(trigger), todo);
+  }
+
+  String where(Action action) {
+    String place = words.place(action.atM());
+    Trigger trigger = action.trigger();
+    if (trigger instanceof Trigger.AtPlace || trigger instanceof Trigger.Standstill) {
+      return place;
+    }
+    return words.text("where.about", when(trigger), place);
+  }
+
+  private String when(Trigger trigger) {
+    if (trigger instanceof Trigger.SpeedUpTo up) {
+      return words.text("when.up-to", words.speed(up.speedMps()));
+    } else if (trigger instanceof Trigger.SpeedDownTo down) {
+      return words.text("when.down-to", words.speed(down.speedMps()));
+    } else if (trigger instanceof Trigger.After after) {
+      return words.text("when.after", words.seconds(after.seconds()));
+    }
+    return words.text("when.here");
+  }
+}

@@ -1,0 +1,219 @@
+package gradepost.briefing.compose;
+
+import gradepost.briefing.Table;
+import gradepost.drive.Assignment;
+import gradepost.route.Curve;
+import gradepost.route.Platform;
+import gradepost.route.Signal;
+import gradepost.route.StopMark;
+import gradepost.route.Structure;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** What stands and lies along the line, each kind in a table of its own. */
+final class PlaceTables {
+  private final Assignment assignment;
+  private final Lineside lineside;
+  private final Words words;
+
+  PlaceTables(Assignment assignment, Lineside lineside) {
+    this.assignment = assignment;
+    this.lineside = lineside;
+    this.words = lineside.words();
+  }
+
+  List<Table> all(String part) {
+    return List.of(
+        stations(part),
+        signals(part),
+        gradients(part),
+        curves(part),
+        gaps(part),
+        lowAdhesion(part),
+        brakeTests(part),
+        structures(part));
+  }
+
+  private Table stations(String part) {
+    Tables table = new Tables(words, part, "stations");
+    for (Lineside.Over<Lineside.Face> o : lineside.platforms()) {
+      Platform p = o.what().platform();
+      boolean calls =
+          assignment.calls().stream()
+              .anyMatch(c -> c.platform().equals(p) && c.station().equals(o.what().station()));
+      String marks =
+          p.stopMarks().stream()
+              .filter(m -> m.direction() == assignment.direction())
+              .sorted(Comparator.comparingInt(StopMark::cars))
+              .map(
+                  m ->
+                      words.text(
+                          "stop-mark.short",
+                          m.cars(),
+                          words.place(words.path().metresAt(m.location()))))
+              .collect(Collectors.joining("; "));
+      String end =
+          p.bufferStops()
+              .map(b -> words.text("table.stations.buffers", words.place(words.path().metresAt(b))))
+              .orElse("");
+      table.row(
+          o.what().station().name() + (calls ? "" : " " + words.text("table.stations.passes")),
+          p.number(),
+          words.place(o.fromM()) + " – " + words.place(o.toM()),
+          words.room(o.toM() - o.fromM()),
+          words.hand(lineside.seen(p.side())),
+          marks.isEmpty() ? words.text("stop-mark.none") : marks,
+          (end + " " + p.doorInstruction()).strip());
+    }
+    return table.build();
+  }
+
+  private Table signals(String part) {
+    Tables table = new Tables(words, part, "signals");
+    for (Lineside.Over<Signal> o : lineside.signals()) {
+      Signal s = o.what();
+      table.row(
+          s.id(),
+          words.text("signal." + TrackStripWriter.lower(s.kind())),
+          words.place(o.fromM()),
+          s.aws()
+              .map(a -> words.place(words.path().metresAt(a)))
+              .orElse(words.text("table.signals.no-aws")),
+          routes(s),
+          s.note());
+    }
+    return table.build(observed("signals", "table.signals.none"));
+  }
+
+  private String routes(Signal signal) {
+    return signal.routes().stream()
+        .map(
+            r -> {
+              String to =
+                  r.indication().isBlank()
+                      ? r.leadsTo()
+                      : words.text("table.signals.route", r.leadsTo(), r.indication());
+              return r.speed()
+                  .map(
+                      v ->
+                          words.text(
+                              "table.signals.route-speed", to, words.speed(v.metresPerSecond())))
+                  .orElse(to);
+            })
+        .collect(Collectors.joining("; "));
+  }
+
+  private Table gradients(String part) {
+    Tables table = new Tables(words, part, "gradients");
+    lineside
+        .slopes()
+        .forEach(
+            s ->
+                table.row(
+                    words.place(s.fromM()),
+                    words.place(s.toM()),
+                    words.apart(s.toM() - s.fromM()),
+                    words.gradient(s.permille())));
+    return table.build();
+  }
+
+  private Table curves(String part) {
+    Tables table = new Tables(words, part, "curves");
+    for (Lineside.Over<Curve> o : lineside.curves()) {
+      var bend = lineside.bend(o);
+      String check =
+          bend.checkLeft() && bend.checkRight()
+              ? words.text("check-rail.both")
+              : bend.checkLeft()
+                  ? words.text("check-rail.beside", words.text("hand.left"))
+                  : bend.checkRight()
+                      ? words.text("check-rail.beside", words.text("hand.right"))
+                      : "";
+      table.row(
+          words.place(o.fromM()),
+          words.place(o.toM()),
+          words.text(bend.left() ? "hand.left" : "hand.right"),
+          bend.text(),
+          Math.round(o.what().cant().metres() * 1000) + " mm",
+          check);
+    }
+    return table.build(observed("curves", "table.curves.none"));
+  }
+
+  private Table gaps(String part) {
+    Tables table = new Tables(words, part, "gaps");
+    assignment.route().railGaps().stream()
+        .filter(g -> lineside.applies(g.applies()))
+        .map(g -> lineside.over(g, g.extent()))
+        .sorted(Comparator.comparingDouble(Lineside.Over::fromM))
+        .forEach(
+            o ->
+                table.row(
+                    o.what().name(),
+                    words.place(o.fromM()),
+                    words.placePast(o.toM()),
+                    words.overrun(o.toM() - o.fromM())));
+    return table.build(observed("rail gaps", "table.gaps.none"));
+  }
+
+  private Table lowAdhesion(String part) {
+    Tables table = new Tables(words, part, "low-adhesion");
+    assignment.route().lowAdhesion().stream()
+        .filter(g -> lineside.applies(g.applies()))
+        .map(g -> lineside.over(g, g.extent()))
+        .sorted(Comparator.comparingDouble(Lineside.Over::fromM))
+        .forEach(
+            o ->
+                table.row(
+                    o.what().name(),
+                    words.place(o.fromM()),
+                    words.placePast(o.toM()),
+                    o.what().note()));
+    return table.build(observed("low-adhesion", "table.low-adhesion.none"));
+  }
+
+  private Table brakeTests(String part) {
+    Tables table = new Tables(words, part, "brake-tests");
+    assignment.route().brakeTests().stream()
+        .filter(b -> b.direction() == assignment.direction())
+        .map(b -> Lineside.at(b, words.path().metresAt(b.location())))
+        .sorted(Comparator.comparingDouble(Lineside.Over::fromM))
+        .forEach(
+            o ->
+                table.row(
+                    words.place(o.fromM()),
+                    words.number(o.what().speed().metresPerSecond()),
+                    o.what().note()));
+    return table.build(observed("brake test", "table.brake-tests.none"));
+  }
+
+  private Table structures(String part) {
+    Tables table = new Tables(words, part, "structures");
+    assignment.route().structures().stream()
+        .map(s -> lineside.over(s, s.extent()))
+        .sorted(Comparator.comparingDouble(Lineside.Over::fromM))
+        .forEach(
+            o -> {
+              Structure s = o.what();
+              table.row(
+                  words.text("structure." + TrackStripWriter.lower(s.kind())),
+                  s.name(),
+                  words.place(o.fromM()),
+                  o.toM() - o.fromM() < 1 ? "" : words.place(o.toM()),
+                  s.note());
+            });
+    return table.build(observed("structures", "table.structures.none"));
+  }
+
+  /** What the data says of an empty list, else that nothing was supplied. */
+  private String observed(String subject, String key) {
+    Optional<String> said =
+        assignment.route().observations().stream()
+            .filter(o -> o.subject().toLowerCase(java.util.Locale.ROOT).contains(subject))
+            .map(o -> words.text("table.observed", o.statement()))
+            .findFirst();
+    return said.orElseGet(() -> words.text(key));
+  }
+}

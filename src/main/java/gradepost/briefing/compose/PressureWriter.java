@@ -1,0 +1,75 @@
+package gradepost.briefing.compose;
+
+import gradepost.briefing.PressureChart;
+import gradepost.drive.Action;
+import gradepost.drive.Approach;
+import gradepost.drive.Command;
+import gradepost.drive.Plan;
+import gradepost.drive.Target;
+import gradepost.drive.Trace;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Brake pressure against time for the first stop that has a brake application. */
+final class PressureWriter {
+  private final Plan plan;
+  private final Words words;
+
+  PressureWriter(Plan plan, Words words) {
+    this.plan = plan;
+    this.words = words;
+  }
+
+  Optional<PressureChart> chart(String part) {
+    return plan.approaches().stream()
+        .filter(a -> a.target() instanceof Target.Stop && a.brakingPointM().isPresent())
+        .findFirst()
+        .flatMap(a -> of(part, a));
+  }
+
+  private Optional<PressureChart> of(String part, Approach approach) {
+    double from = approach.brakingPointM().orElseThrow();
+    List<Trace.Point> points = plan.trace().between(from, approach.endM() + 0.01).points();
+    if (points.size() < 2) {
+      return Optional.empty();
+    }
+    double start = points.get(0).timeS();
+    double unit = words.units().pressureStepPa() * (words.units().pressureStepPa() > 8000 ? 10 : 1);
+    List<PressureChart.Note> notes = new ArrayList<>();
+    Orders orders = new Orders(words, plan.assignment().stock());
+    double most = 0;
+    for (Trace.Point p : points) {
+      most = Math.max(most, p.pressurePa() / unit);
+    }
+    for (Action a : approach.actions()) {
+      if (a.atM() >= from - 0.5 && a.command() instanceof Command.Brake brake) {
+        notes.add(
+            new PressureChart.Note(
+                a.timeS() - start,
+                brake.pressurePa() / unit,
+                words.text(
+                    "do.with-pressure", orders.todo(brake), words.pressure(brake.pressurePa()))));
+      }
+    }
+    double step = most > 10 ? 10 : 1;
+    return Optional.of(
+        new PressureChart(
+            part + "-technique",
+            words.text("chart.technique", approach.target().name()),
+            words.text(
+                "chart.technique.says",
+                approach.target().name(),
+                notes.stream()
+                    .map(PressureChart.Note::text)
+                    .reduce((x, y) -> x + ", " + y)
+                    .orElse(words.text("dash"))),
+            words.units().pressureUnit(),
+            words.text("time.unit"),
+            Math.ceil((most + step / 2) / step) * step,
+            step,
+            points.stream().mapToDouble(p -> p.timeS() - start).toArray(),
+            points.stream().mapToDouble(p -> p.pressurePa() / unit).toArray(),
+            notes));
+  }
+}

@@ -1,0 +1,147 @@
+package gradepost.briefing.compose;
+
+import gradepost.briefing.Fact;
+import gradepost.briefing.Reading;
+import gradepost.briefing.Table;
+import gradepost.drive.Assignment;
+import gradepost.drive.Policy;
+import gradepost.drive.Technique;
+import gradepost.units.Rounding;
+import gradepost.units.UnitStyle;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
+/** How to read the pack. */
+final class ReadingWriter {
+  private final Assignment assignment;
+  private final Words words;
+
+  ReadingWriter(Assignment assignment, Words words) {
+    this.assignment = assignment;
+    this.words = words;
+  }
+
+  Reading reading() {
+    String world = words.units() == UnitStyle.MILES ? "miles" : "metric";
+    List<Fact> units = new ArrayList<>();
+    for (String key : List.of("places", "speeds", "lengths", "pressures", "gradients")) {
+      units.add(new Fact(words.text("unit." + key), words.text("unit." + key + "." + world)));
+    }
+    units.add(
+        new Fact(
+            words.text("unit.posts"),
+            assignment.route().posts().isBlank()
+                ? words.text("not-supplied")
+                : assignment.route().posts()));
+    List<Fact> symbols = new ArrayList<>();
+    for (String key : List.of("finding", "dash", "change", "pin", "lines", "hatch", "check")) {
+      symbols.add(new Fact(words.text("symbol." + key), words.text("symbol." + key + ".says")));
+    }
+    return new Reading(units, symbols, method(), assumptions());
+  }
+
+  private List<String> method() {
+    Policy policy = assignment.policy();
+    List<String> out = new ArrayList<>();
+    out.add(words.text("method.planned"));
+    out.add(words.text("method.technique", technique(policy.stopping())));
+    out.add(
+        words.text(
+            "method.latest",
+            words.text("load." + TrackStripWriter.lower(policy.safeSide().load())),
+            words.units().speed(policy.safeSide().overspeed().metresPerSecond(), Rounding.UP),
+            percent(policy.safeSide().brakeFactor()),
+            percent(policy.safeSide().isolatedShare())));
+    out.add(words.text("method.nothing", words.seconds(policy.noticing().seconds())));
+    out.add(words.text("method.rounding"));
+    return out;
+  }
+
+  private static String percent(double share) {
+    return Math.round(share * 100) + " %";
+  }
+
+  private String technique(Technique t) {
+    return words.text(
+        "method.pressures",
+        words.pressure(t.first().pascals()),
+        words.seconds(t.firstHeld().seconds()),
+        words.pressure(t.main().pascals()),
+        t.eases().stream()
+            .map(
+                e ->
+                    words.text(
+                        "method.ease",
+                        words.pressure(e.to().pascals()),
+                        words.speed(e.aboveTarget().metresPerSecond())))
+            .collect(Collectors.joining(", ")));
+  }
+
+  /** Every value of the operator's policy that has a purpose, by its key. */
+  private Table assumptions() {
+    Policy p = assignment.policy();
+    Map<String, String> values = new TreeMap<>();
+    values.put("noticing-time", words.seconds(p.noticing().seconds()));
+    values.put("safe-side.load", words.text("load." + TrackStripWriter.lower(p.safeSide().load())));
+    values.put(
+        "safe-side.overspeed",
+        words.units().speed(p.safeSide().overspeed().metresPerSecond(), Rounding.UP));
+    values.put("safe-side.brake-factor", percent(p.safeSide().brakeFactor()));
+    values.put("safe-side.isolated-share", percent(p.safeSide().isolatedShare()));
+    values.put("margins.stop-tolerance", words.room(p.margins().stopTolerance().metres()));
+    values.put("margins.before-board", words.room(p.margins().beforeBoard().metres()));
+    values.put("margins.under-speed", words.speed(p.margins().underSpeed().metresPerSecond()));
+    values.put("margins.before-buffers", words.room(p.margins().beforeBuffers().metres()));
+    values.put("margins.before-signal", words.room(p.margins().beforeSignal().metres()));
+    values.put("run.off-below", words.speed(p.run().offBelow().metresPerSecond()));
+    values.put("run.on-below", words.speed(p.run().onBelow().metresPerSecond()));
+    values.put("run.least-power", words.seconds(p.run().leastPower().seconds()));
+    values.put("run.coast-before-braking", words.seconds(p.run().coastBeforeBraking().seconds()));
+    values.put("run.check-from", words.speed(p.run().checkFrom().metresPerSecond()));
+    values.put("run.check-to", words.speed(p.run().checkTo().metresPerSecond()));
+    values.put("run.check-pressure", words.pressure(p.run().checkPressure().pascals()));
+    values.put("run.time-allowance", percent(p.run().timeAllowance()));
+    values.put("run.landmark-reach", words.room(p.run().landmarkReach().metres()));
+    values.put("stopping", technique(p.stopping()));
+    values.put("restriction", technique(p.restriction()));
+    values.put(
+        "terminal",
+        p.terminal().stream()
+            .map(
+                t ->
+                    words.text(
+                        "assumption.terminal-step",
+                        words.speed(t.speed().metresPerSecond()),
+                        words.room(t.beforeMark().metres())))
+            .collect(Collectors.joining("; ")));
+    p.adhesion()
+        .forEach(
+            a ->
+                values.put(
+                    "adhesion." + a.name(),
+                    String.format(
+                        Locale.ROOT,
+                        "%.2f – %.2f",
+                        Math.floor(a.law().mu(assignment.stock().maximum().metresPerSecond()) * 100)
+                            / 100,
+                        Math.floor(a.law().mu(0) * 100) / 100)));
+    Tables table = new Tables(words, "reading", "assumptions");
+    Map<String, String> purposes = new TreeMap<>(p.purposes());
+    p.adhesion().forEach(a -> purposes.putIfAbsent("adhesion." + a.name(), a.note()));
+    values.forEach(
+        (key, value) -> {
+          String label =
+              words.messages().has("assumption." + key)
+                  ? words.text("assumption." + key)
+                  : key.replace('.', ' ').replace('-', ' ');
+          if (!value.isBlank()) {
+            table.row(label, value, purposes.getOrDefault(key, ""));
+          }
+        });
+    return table.build();
+  }
+}

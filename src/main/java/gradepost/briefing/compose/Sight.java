@@ -1,0 +1,61 @@
+package gradepost.briefing.compose;
+
+import gradepost.briefing.compose.Lineside.Over;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** What a driver can tell a place by: the nearest cue at or before it, and one for the night. */
+final class Sight {
+  /** Something to see. */
+  private record Cue(double atM, String name, boolean night) {}
+
+  private final List<Cue> cues = new ArrayList<>();
+  private final Words words;
+  private final double reachM;
+
+  Sight(Lineside lineside, double reachM) {
+    this.words = lineside.words();
+    this.reachM = reachM;
+    for (Over<gradepost.route.Landmark> l : lineside.landmarks()) {
+      cues.add(new Cue(l.fromM(), l.what().name(), l.what().night()));
+    }
+    for (Over<gradepost.route.Signal> s : lineside.signals()) {
+      cues.add(new Cue(s.fromM(), words.text("signal.called", s.what().id()), true));
+    }
+    for (Over<Lineside.Face> f : lineside.platforms()) {
+      cues.add(new Cue(f.fromM(), words.text("platform.ramp", f.what().platform().number()), true));
+    }
+    cues.sort(Comparator.comparingDouble(Cue::atM));
+  }
+
+  /** In words; a dash where nothing is near enough. */
+  String near(double atM) {
+    Optional<Cue> best = last(atM, false);
+    if (best.isEmpty()) {
+      return words.text("dash");
+    }
+    String seen = past(best.get(), atM);
+    if (best.get().night()) {
+      return seen;
+    }
+    return last(atM, true)
+        .map(night -> words.text("see.night", seen, past(night, atM)))
+        .orElse(seen);
+  }
+
+  private Optional<Cue> last(double atM, boolean night) {
+    return cues.stream()
+        .filter(c -> c.atM() <= atM + 0.5 && c.atM() >= atM - reachM)
+        .filter(c -> c.night() || !night)
+        .reduce((a, b) -> b);
+  }
+
+  private String past(Cue cue, double atM) {
+    double by = atM - cue.atM();
+    return by < words.units().lengthUnitM() * 5
+        ? cue.name()
+        : words.text("see.past", words.room(by), cue.name());
+  }
+}

@@ -1,0 +1,148 @@
+package gradepost.briefing.compose;
+
+import gradepost.briefing.Table;
+import gradepost.drive.Assignment;
+import gradepost.drive.CeilingStep;
+import gradepost.drive.Plan;
+import gradepost.route.Board;
+import gradepost.route.BoardKind;
+import gradepost.route.Differential;
+import gradepost.route.PermanentRestriction;
+import gradepost.route.TemporaryRestriction;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** How fast, from where, and until the rear is clear of what. */
+final class SpeedTables {
+  private final Plan plan;
+  private final Assignment assignment;
+  private final Lineside lineside;
+  private final Words words;
+
+  SpeedTables(Plan plan, Lineside lineside) {
+    this.plan = plan;
+    this.assignment = plan.assignment();
+    this.lineside = lineside;
+    this.words = lineside.words();
+  }
+
+  Table permissible(String part) {
+    Tables table = new Tables(words, part, "permissible");
+    List<CeilingStep> steps = plan.ceiling();
+    for (int i = 0; i < steps.size(); i++) {
+      CeilingStep s = steps.get(i);
+      boolean rises = i > 0 && s.speedMps() > steps.get(i - 1).speedMps();
+      boolean next = i + 1 < steps.size();
+      boolean thenRises = next && steps.get(i + 1).speedMps() > s.speedMps();
+      table.row(
+          rises ? words.placePast(s.fromM()) : words.place(s.fromM()),
+          thenRises ? words.placePast(s.toM()) : words.place(s.toM()),
+          words.number(s.speedMps()),
+          thenRises ? words.text("table.permissible.tail-clear") : "",
+          s.cause());
+    }
+    return table.build();
+  }
+
+  Table signed(String part) {
+    double train = assignment.formation().lengthM();
+    Tables table = new Tables(words, part, "permanent");
+    assignment.route().restrictions().stream()
+        .filter(r -> lineside.applies(r.applies()))
+        .map(r -> lineside.over(r, r.extent()))
+        .sorted(Comparator.comparingDouble(Lineside.Over::fromM))
+        .forEach(
+            o -> {
+              PermanentRestriction r = o.what();
+              boolean end = o.toM() + train > words.path().lengthM();
+              table.row(
+                  r.name(),
+                  words.place(o.fromM()),
+                  words.placePast(o.toM()),
+                  end ? "" : words.placePast(o.toM() + train),
+                  speeds(r.speed().metresPerSecond(), r.differentials()),
+                  boards(r.boards(), words.text("table.permanent.no-boards")),
+                  r.reason());
+            });
+    return table.build();
+  }
+
+  Table temporary(String part) {
+    double train = assignment.formation().lengthM();
+    Tables table = new Tables(words, part, "temporary");
+    assignment.restrictions().stream()
+        .filter(r -> lineside.applies(r.applies()))
+        .map(r -> lineside.over(r, r.extent()))
+        .sorted(Comparator.comparingDouble(Lineside.Over::fromM))
+        .forEach(
+            o -> {
+              TemporaryRestriction r = o.what();
+              double clear = Math.min(words.path().lengthM(), o.toM() + train);
+              table.row(
+                  true,
+                  words.text(
+                      "table.temporary.reference",
+                      r.reference(),
+                      words.text("notice." + TrackStripWriter.lower(r.kind())),
+                      words.text("notice." + TrackStripWriter.lower(r.status()))),
+                  words.text(
+                      "table.temporary.extent",
+                      words.place(o.fromM()),
+                      words.placePast(o.toM()),
+                      words.placePast(clear)),
+                  speeds(r.speed().metresPerSecond(), r.differentials())
+                      + r.normalSpeed()
+                          .map(
+                              n ->
+                                  " "
+                                      + words.text(
+                                          "table.temporary.normal",
+                                          words.speed(n.metresPerSecond())))
+                          .orElse(""),
+                  when(r),
+                  boards(r.boards(), words.text("table.temporary.paper-only")),
+                  r.reason());
+            });
+    return table.build();
+  }
+
+  private String when(TemporaryRestriction r) {
+    String until =
+        r.until().map(words::moment).orElse(words.text("table.temporary.further-notice"));
+    String span = words.text("table.temporary.when", words.moment(r.imposed()), until);
+    return r.hours()
+        .map(h -> span + " " + words.text("table.temporary.hours", h.from(), h.to()))
+        .orElse(span);
+  }
+
+  private String speeds(double general, List<Differential> differentials) {
+    return words.number(general)
+        + differentials.stream()
+            .map(
+                d ->
+                    " "
+                        + words.text(
+                            "speed.differential",
+                            d.trainClass(),
+                            words.number(d.speed().metresPerSecond())))
+            .collect(Collectors.joining());
+  }
+
+  private String boards(List<Board> boards, String none) {
+    List<Lineside.Over<Board>> read = lineside.boards(boards);
+    if (read.isEmpty()) {
+      return none;
+    }
+    return read.stream()
+        .map(
+            o ->
+                words.text(
+                    "board.at",
+                    words.text("board." + TrackStripWriter.lower(o.what().kind())),
+                    o.what().kind() == BoardKind.TERMINATION
+                        ? words.placePast(o.fromM())
+                        : words.place(o.fromM())))
+        .collect(Collectors.joining("; "));
+  }
+}

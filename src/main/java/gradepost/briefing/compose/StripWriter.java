@@ -1,0 +1,88 @@
+package gradepost.briefing.compose;
+
+import gradepost.briefing.StripChart;
+import gradepost.briefing.TrackStrip;
+import gradepost.drive.CeilingStep;
+import gradepost.drive.Plan;
+import gradepost.route.TemporaryRestriction;
+import gradepost.units.Exact;
+import gradepost.units.UnitStyle;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** The whole direction, cut into rows of one scale. */
+final class StripWriter {
+  private final Plan plan;
+  private final Words words;
+  private final TrackStripWriter strips;
+  private final Set<String> temporary;
+
+  StripWriter(Plan plan, Lineside lineside) {
+    this.plan = plan;
+    this.words = lineside.words();
+    this.strips = new TrackStripWriter(plan.assignment(), lineside);
+    this.temporary =
+        plan.assignment().restrictions().stream()
+            .map(TemporaryRestriction::reference)
+            .collect(Collectors.toSet());
+  }
+
+  List<StripChart> rows(String part) {
+    double length = words.path().lengthM();
+    double row = words.units() == UnitStyle.MILES ? 2 * Exact.MILE_M : 3000;
+    int count = (int) Math.max(1, Math.ceil(length / row - 0.2));
+    double each = length / count;
+    List<StripChart> out = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      out.add(row(part + "-strip" + (i + 1), i * each, (i + 1) * each, each));
+    }
+    return out;
+  }
+
+  private StripChart row(String id, double from, double to, double scale) {
+    double top = 10;
+    for (CeilingStep s : plan.ceiling()) {
+      top = Math.max(top, words.speedValue(s.speedMps()));
+    }
+    List<StripChart.Step> steps = new ArrayList<>();
+    List<TrackStrip.Stretch> named = new ArrayList<>();
+    for (CeilingStep s : plan.ceiling()) {
+      if (s.toM() <= from || s.fromM() >= to) {
+        continue;
+      }
+      double a = Math.max(from, s.fromM());
+      double b = Math.min(to, s.toM());
+      boolean notice = temporary.contains(s.cause());
+      steps.add(
+          new StripChart.Step(
+              a, b, words.speedValue(s.speedMps()), words.number(s.speedMps()), notice));
+      if (notice) {
+        named.add(new TrackStrip.Stretch(a, b, s.cause(), true));
+      }
+    }
+    TrackStrip track = strips.strip(from, to);
+    String stations =
+        track.platforms().stream()
+            .map(TrackStrip.Stretch::text)
+            .distinct()
+            .collect(Collectors.joining(", "));
+    return new StripChart(
+        id,
+        words.text("chart.strip", words.place(from), words.place(to)),
+        words.text(
+            "chart.strip.says",
+            words.place(from),
+            words.place(to),
+            stations.isEmpty() ? words.text("chart.strip.no-station") : stations,
+            steps.stream().map(StripChart.Step::text).collect(Collectors.joining(", ")),
+            words.units().speedUnit()),
+        scale,
+        words.units().speedUnit(),
+        Math.ceil(top / 10) * 10,
+        steps,
+        named,
+        track);
+  }
+}

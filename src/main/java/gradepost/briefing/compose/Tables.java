@@ -1,0 +1,51 @@
+package gradepost.briefing.compose;
+
+import gradepost.briefing.Table;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Builds a table whose headings are the texts {@code table.<name>.columns}, set off by bars. */
+final class Tables {
+  private final Words words;
+  private final String id;
+  private final String name;
+  private final List<Table.Row> rows = new ArrayList<>();
+
+  Tables(Words words, String part, String name) {
+    this.words = words;
+    this.id = part + "-" + name;
+    this.name = name;
+  }
+
+  Tables row(String... cells) {
+    return row(false, cells);
+  }
+
+  Tables row(boolean grave, String... cells) {
+    rows.add(
+        new Table.Row(java.util.Arrays.stream(cells).map(words::orDash).toList(), false, grave));
+    return this;
+  }
+
+  Table build() {
+    return build(words.text("table." + name + ".none"));
+  }
+
+  Table build(String whenEmpty) {
+    List<Table.Column> columns = new ArrayList<>();
+    for (String heading : words.text("table." + name + ".columns").split("\\|")) {
+      String plain = heading.strip();
+      String kind = plain.startsWith("@") ? "place" : plain.startsWith("#") ? "number" : "text";
+      columns.add(new Table.Column(kind.equals("text") ? plain : plain.substring(1), kind));
+    }
+    String noteKey = "table." + name + ".note";
+    return new Table(
+        id,
+        name,
+        words.text("table." + name + ".title"),
+        words.messages().has(noteKey) ? words.text(noteKey) : "",
+        columns,
+        rows,
+        whenEmpty);
+  }
+}

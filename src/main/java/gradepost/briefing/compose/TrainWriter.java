@@ -1,0 +1,202 @@
+package gradepost.briefing.compose;
+
+import gradepost.briefing.Fact;
+import gradepost.briefing.PressureChart;
+import gradepost.briefing.Table;
+import gradepost.briefing.TrainChart;
+import gradepost.briefing.TrainPage;
+import gradepost.drive.Assignment;
+import gradepost.drive.Plan;
+import gradepost.stock.BrakeAction;
+import gradepost.stock.BrakeControl;
+import gradepost.stock.BrakeSystem;
+import gradepost.stock.Formation;
+import gradepost.stock.Notch;
+import gradepost.stock.PipeLaw;
+import gradepost.stock.Stock;
+import gradepost.stock.Vehicle;
+import gradepost.units.Rounding;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/** The page about the train. */
+final class TrainWriter {
+  private final Plan plan;
+  private final Assignment assignment;
+  private final Words words;
+
+  TrainWriter(Plan plan, Words words) {
+    this.plan = plan;
+    this.assignment = plan.assignment();
+    this.words = words;
+  }
+
+  TrainPage page(String part) {
+    Stock stock = assignment.stock();
+    Formation formation = assignment.formation();
+    List<Fact> facts = new ArrayList<>();
+    fact(facts, "formation", words.text("train.cars", formation.name(), formation.cars()));
+    fact(facts, "length", words.overrun(formation.lengthM()));
+    fact(facts, "load", load());
+    fact(facts, "maximum", words.speed(stock.maximum().metresPerSecond()));
+    fact(facts, "classes", words.orDash(String.join(", ", stock.trainClasses())));
+    fact(
+        facts,
+        "brake",
+        words.text(
+            "train.brake",
+            percentOfG(stock.brakeForce().meanDeceleration().metresPerSecond2()),
+            words.speed(stock.brakeForce().statedFrom().metresPerSecond()),
+            words.pressure(stock.brakeForce().statedPressure().pascals())));
+    List<PressureChart> technique = new ArrayList<>();
+    new PressureWriter(plan, words).chart(part).ifPresent(technique::add);
+    return new TrainPage(
+        stock.description(),
+        facts,
+        chart(part, formation),
+        notches(part),
+        brakes(part),
+        pipe(part),
+        technique,
+        stock.handleRules());
+  }
+
+  private void fact(List<Fact> facts, String key, String value) {
+    facts.add(new Fact(words.text("train." + key + ".label"), value));
+  }
+
+  private String load() {
+    return words.text(
+        "train.load",
+        words.text("load." + TrackStripWriter.lower(assignment.load())),
+        tonnes(assignment.formation().massKg(assignment.load())));
+  }
+
+  private static String tonnes(double kilograms) {
+    return String.format(Locale.ROOT, "%.0f t", kilograms / 1000);
+  }
+
+  private static String percentOfG(double deceleration) {
+    return String.format(Locale.ROOT, "%.2f m/s²", Math.floor(deceleration * 100 + 1e-6) / 100);
+  }
+
+  private TrainChart chart(String part, Formation formation) {
+    List<TrainChart.Car> cars = new ArrayList<>();
+    for (Vehicle v : formation.vehicles()) {
+      cars.add(
+          new TrainChart.Car(
+              v.type(), v.length().metres(), words.overrun(v.length().metres()), v.motored()));
+    }
+    String total = words.text("train.total", words.overrun(formation.lengthM()));
+    return new TrainChart(
+        part + "-train",
+        words.text("chart.train", formation.name()),
+        words.text(
+            "chart.train.says",
+            cars.stream()
+                .map(
+                    c ->
+                        words.text(
+                            c.motored() ? "chart.train.motored" : "chart.train.car", c.type()))
+                .collect(Collectors.joining(", ")),
+            total),
+        words.text("train.leads"),
+        cars,
+        total);
+  }
+
+  private Table notches(String part) {
+    Tables table = new Tables(words, part, "notches");
+    int number = 1;
+    for (Notch notch : assignment.stock().traction().notches()) {
+      double motored = assignment.formation().motoredVehicles();
+      var last = notch.effort().get(notch.effort().size() - 1);
+      table.row(
+          Integer.toString(number++),
+          notch.name(),
+          Long.toString(Math.round(notch.effortN(0) * motored / 1000)),
+          words.units().speed(last.speed().metresPerSecond(), Rounding.DOWN));
+    }
+    return table.build();
+  }
+
+  private Table brakes(String part) {
+    Tables table = new Tables(words, part, "brakes");
+    for (BrakeSystem b : assignment.stock().brakes()) {
+      table.row(
+          b.shortName(),
+          words.text(
+              "brake.what", b.name(), words.text("brake." + TrackStripWriter.lower(b.role()))),
+          words.pressure(b.full().pascals()),
+          answers(b),
+          control(b));
+    }
+    return table.build();
+  }
+
+  private String answers(BrakeSystem brake) {
+    BrakeAction action = brake.action();
+    String dead =
+        String.format(Locale.ROOT, "%.1f", Math.ceil(action.deadTime().seconds() * 10 - 1e-6) / 10);
+    String fill =
+        String.format(
+            Locale.ROOT,
+            "%.1f",
+            Math.ceil(10 * brake.full().pascals() / brake.application().pascalsPerSecond() - 1e-6)
+                / 10);
+    if (action instanceof BrakeAction.Propagated p) {
+      double last = assignment.formation().lengthM() / p.speed().metresPerSecond();
+      return words.text(
+          "brake.propagated",
+          dead,
+          fill,
+          String.format(Locale.ROOT, "%.1f", Math.ceil(last * 10) / 10));
+    }
+    return words.text("brake.simultaneous", dead, fill);
+  }
+
+  private String control(BrakeSystem brake) {
+    String how =
+        brake.control() instanceof BrakeControl.Steps steps
+            ? words.text(
+                "brake.steps",
+                steps.pressures().stream()
+                    .map(p -> words.pressure(p.pascals()))
+                    .collect(Collectors.joining(", ")))
+            : words.text(
+                brake.role() == BrakeSystem.Role.EMERGENCY
+                    ? "brake.no-graduation"
+                    : "brake.continuous");
+    return how
+        + " "
+        + words.text(brake.gradualRelease() ? "brake.release-gradual" : "brake.release-full");
+  }
+
+  /** Reductions of the pipe in steps of 5 psi or 0.5 bar, and what the cylinders then hold. */
+  private Table pipe(String part) {
+    Tables table = new Tables(words, part, "pipe");
+    for (BrakeSystem b : assignment.stock().brakes()) {
+      if (b.pipe().isEmpty()) {
+        continue;
+      }
+      PipeLaw law = b.pipe().get();
+      double step = 5 * words.units().pressureStepPa();
+      double full = law.fullReductionPa();
+      for (int i = 1; i * step < full - 0.2 * step; i++) {
+        pipeRow(table, b, law, i * step);
+      }
+      pipeRow(table, b, law, full);
+    }
+    return table.build();
+  }
+
+  private void pipeRow(Tables table, BrakeSystem brake, PipeLaw law, double reduction) {
+    table.row(
+        brake.shortName(),
+        words.pressure(reduction),
+        words.pressure(law.pipe().pascals() - reduction),
+        words.pressure(Math.min(law.cylinderPa(reduction), brake.full().pascals())));
+  }
+}

@@ -1,0 +1,141 @@
+package gradepost.briefing.compose;
+
+import gradepost.briefing.Messages;
+import gradepost.route.Hand;
+import gradepost.route.Path;
+import gradepost.units.Gradient;
+import gradepost.units.Rounding;
+import gradepost.units.UnitStyle;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+
+/** Puts quantities into words, each rounded to the side that the caller names. */
+final class Words {
+  private static final DateTimeFormatter MOMENT =
+      DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
+  private final Messages messages;
+  private final Path path;
+
+  Words(Messages messages, Path path) {
+    this.messages = messages;
+    this.path = path;
+  }
+
+  String text(String key, Object... holes) {
+    return messages.text(key, holes);
+  }
+
+  Messages messages() {
+    return messages;
+  }
+
+  Path path() {
+    return path;
+  }
+
+  UnitStyle units() {
+    return path.units();
+  }
+
+  /** A place that the driver comes to: on the print grid, at or before it. */
+  String place(double atM) {
+    return path.text(path.printedAtOrBefore(inside(atM)));
+  }
+
+  /** A place that the train must have reached: at or after it. */
+  String placePast(double atM) {
+    return path.text(path.printedAtOrAfter(inside(atM)));
+  }
+
+  private double inside(double atM) {
+    return Math.min(Math.max(atM, 0), path.lengthM());
+  }
+
+  String speed(double mps) {
+    return units().speed(mps, Rounding.DOWN);
+  }
+
+  String number(double mps) {
+    return Long.toString(units().speedNumber(mps, Rounding.DOWN));
+  }
+
+  double speedValue(double mps) {
+    return mps / units().speedUnitMps();
+  }
+
+  String room(double metres) {
+    return units().length(metres, Rounding.DOWN);
+  }
+
+  String overrun(double metres) {
+    return units().length(metres, Rounding.UP);
+  }
+
+  /** How far apart two cues are: yards and chains, or metres and kilometres. */
+  String apart(double metres) {
+    if (units() == UnitStyle.METRIC) {
+      return metres < 995
+          ? Math.round(metres / 10) * 10 + " m"
+          : String.format(Locale.ROOT, "%.2f km", metres / 1000);
+    }
+    long chains = Math.round(metres / units().placeStepM());
+    if (chains < 80) {
+      return chains + " ch";
+    }
+    return "%d mi %02d ch".formatted(chains / 80, chains % 80);
+  }
+
+  String seconds(double seconds) {
+    return text("time.seconds", Math.round(seconds));
+  }
+
+  String minutes(double seconds) {
+    long whole = Math.round(seconds);
+    return text("time.minutes", whole / 60, "%02d".formatted(whole % 60));
+  }
+
+  String pressure(double pascals) {
+    return units().pressure(pascals);
+  }
+
+  String gradient(double permille) {
+    String plain = units().gradient(new Gradient(permille));
+    int cut = plain.lastIndexOf(' ');
+    if (cut < 0) {
+      return text("gradient.level");
+    }
+    return text(permille > 0 ? "gradient.rising" : "gradient.falling", plain.substring(0, cut));
+  }
+
+  /** The slope alone: for a chart that shows which way. */
+  String slope(double permille) {
+    String plain = units().gradient(new Gradient(permille));
+    int cut = plain.lastIndexOf(' ');
+    return cut < 0 ? text("gradient.level.short") : plain.substring(0, cut);
+  }
+
+  String radius(double metres) {
+    if (units() == UnitStyle.METRIC) {
+      return (long) Math.floor(metres + 1e-6) + " m";
+    }
+    double chains = metres / units().placeStepM();
+    return chains < 20
+        ? String.format(Locale.ROOT, "%.1f ch", Math.floor(chains * 10 + 1e-6) / 10)
+            .replace(".0 ch", " ch")
+        : (long) Math.floor(chains + 1e-6) + " ch";
+  }
+
+  String hand(Hand hand) {
+    return text(hand == Hand.LEFT ? "hand.left" : "hand.right");
+  }
+
+  String moment(LocalDateTime moment) {
+    return MOMENT.format(moment);
+  }
+
+  /** A text, or the dash of an empty cell. */
+  String orDash(String text) {
+    return text.isBlank() ? text("dash") : text;
+  }
+}

@@ -1,0 +1,118 @@
+package gradepost.render;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.EnumMap;
+import java.util.Map;
+import org.apache.fontbox.ttf.CmapLookup;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
+
+/**
+ * The embedded faces, parsed once. Not for use by two threads at a time: a font is read lazily.
+ *
+ * <p>The processing of glyph substitutions (GSUB) is off: a pack needs none, and it costs ten times
+ * all the rest.
+ */
+final class Fonts {
+  static final String FAMILY = "Source Sans 3";
+
+  /** A face that is embedded. */
+  enum Face {
+    REGULAR("SourceSans3_400Regular.ttf", 400, false),
+    ITALIC("SourceSans3_400Regular_Italic.ttf", 400, true),
+    SEMIBOLD("SourceSans3_600SemiBold.ttf", 600, false),
+    BOLD("SourceSans3_700Bold.ttf", 700, false);
+
+    final String file;
+    final int weight;
+    final boolean italic;
+
+    Face(String file, int weight, boolean italic) {
+      this.file = file;
+      this.weight = weight;
+      this.italic = italic;
+    }
+  }
+
+  private static final int LATIN = 0x250;
+  private final Map<Face, TrueTypeFont> faces = new EnumMap<>(Face.class);
+  private final Map<Face, CmapLookup> lookups = new EnumMap<>(Face.class);
+  private final double[] regular = new double[LATIN];
+  private final double[] bold = new double[LATIN];
+
+  Fonts() throws IOException {
+    for (Face face : Face.values()) {
+      try (InputStream in = Fonts.class.getResourceAsStream("/gradepost/fonts/" + face.file)) {
+        if (in == null) {
+          throw new IOException("font " + face.file + " is missing");
+        }
+        TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(in.readAllBytes()));
+        font.setEnableGsub(false);
+        faces.put(face, font);
+        lookups.put(face, font.getUnicodeCmapLookup());
+      }
+    }
+    for (int c = 0; c < LATIN; c++) {
+      regular[c] = advance(Face.REGULAR, c);
+      bold[c] = advance(Face.BOLD, c);
+    }
+  }
+
+  TrueTypeFont font(Face face) {
+    TrueTypeFont font = faces.get(face);
+    if (font == null) {
+      throw new IllegalStateException("no face " + face);
+    }
+    return font;
+  }
+
+  private double advance(Face face, int codePoint) {
+    try {
+      TrueTypeFont font = font(face);
+      return font.getAdvanceWidth(glyph(face, codePoint)) / (double) font.getUnitsPerEm();
+    } catch (IOException e) {
+      throw new java.io.UncheckedIOException(e);
+    }
+  }
+
+  private int glyph(Face face, int codePoint) {
+    CmapLookup lookup = lookups.get(face);
+    return lookup == null ? 0 : lookup.getGlyphId(codePoint);
+  }
+
+  /** Width of a text in points. */
+  double width(String text, Canvas.Type type) {
+    double sum = 0;
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c < LATIN) {
+        sum += type.bold() ? bold[c] : regular[c];
+      } else {
+        sum += advance(type.bold() ? Face.BOLD : Face.REGULAR, c);
+      }
+    }
+    return sum * type.size();
+  }
+
+  /**
+   * Checks that every character can be printed in every face.
+   *
+   * @throws MissingGlyphException naming the first that cannot
+   */
+  void require(String text) {
+    for (int i = 0; i < text.length(); ) {
+      int c = text.codePointAt(i);
+      i += Character.charCount(c);
+      if (c >= 0x20 && c < 0x7f || c == '\n' || c == '\t' || c == '\r') {
+        continue;
+      }
+      for (Face face : Face.values()) {
+        if (glyph(face, c) == 0) {
+          throw new MissingGlyphException(c, text.strip());
+        }
+      }
+    }
+  }
+}

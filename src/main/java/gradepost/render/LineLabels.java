@@ -1,0 +1,136 @@
+package gradepost.render;
+
+import gradepost.briefing.ApproachChart;
+import gradepost.briefing.Curve;
+import gradepost.render.Canvas.Anchor;
+import gradepost.render.Canvas.Ink;
+import gradepost.render.Canvas.Type;
+import gradepost.render.LabelPlacer.Box;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Writes the name of each line upon the line, along it, where it hides no other. */
+final class LineLabels {
+  /** A line in points. */
+  private record Drawn(Curve curve, double[] x, double[] y) {}
+
+  /** A place for a name: its middle, its slope in degrees, and how near to other lines it comes. */
+  private record Spot(double x, double y, double degrees, double clear, List<Box> boxes) {}
+
+  private static final Type TYPE = new Type(7.4, true);
+  private static final double HALF = 3.6;
+  private final List<Drawn> lines = new ArrayList<>();
+  private final Fonts fonts;
+  private final LabelPlacer placer;
+
+  LineLabels(ApproachChart chart, Scale x, Scale y, Fonts fonts, LabelPlacer placer) {
+    this.fonts = fonts;
+    this.placer = placer;
+    for (Curve c : chart.curves()) {
+      if (c.x().length > 1) {
+        lines.add(new Drawn(c, x.at(c.x()), y.at(c.y())));
+      }
+    }
+  }
+
+  void draw(Canvas canvas) {
+    for (Drawn line : lines) {
+      best(line).ifPresent(spot -> write(canvas, line, spot));
+    }
+  }
+
+  private void write(Canvas canvas, Drawn line, Spot s) {
+    s.boxes.forEach(placer::take);
+    double half = fonts.width(line.curve.text(), TYPE) / 2 + 2;
+    double cos = Math.cos(Math.toRadians(s.degrees));
+    double sin = Math.sin(Math.toRadians(s.degrees));
+    double[] dx = {-half, half, half, -half};
+    double[] dy = {-HALF, -HALF, HALF, HALF};
+    double[] px = new double[4];
+    double[] py = new double[4];
+    for (int i = 0; i < 4; i++) {
+      px[i] = s.x + dx[i] * cos + dy[i] * sin;
+      py[i] = s.y - dx[i] * sin + dy[i] * cos;
+    }
+    canvas.area(px, py, Ink.PAPER);
+    canvas.text(
+        s.x + 2.4 * sin, s.y + 2.4 * cos, line.curve.text(), TYPE, Anchor.MIDDLE, s.degrees);
+  }
+
+  /** The clearest place; one that would hide another line only where there is none else. */
+  private Optional<Spot> best(Drawn line) {
+    double half = fonts.width(line.curve.text(), TYPE) / 2 + 2;
+    Optional<Spot> best = Optional.empty();
+    double first = line.x[0];
+    double last = line.x[line.x.length - 1];
+    int tries = 60;
+    for (int i = 0; i <= tries; i++) {
+      double middle = first + (last - first) * i / tries;
+      Optional<Spot> spot = spot(line, middle, half);
+      if (spot.isPresent()
+          && (best.isEmpty() || spot.get().clear > best.get().clear + 0.5)
+          && spot.get().boxes.stream().allMatch(placer::free)) {
+        best = spot;
+      }
+    }
+    return best.filter(s -> s.clear > 0.5);
+  }
+
+  private Optional<Spot> spot(Drawn line, double middle, double half) {
+    double y = heightAt(line, middle);
+    double slope = (heightAt(line, middle + 8) - heightAt(line, middle - 8)) / 16;
+    double angle = Math.atan(slope);
+    double ux = Math.cos(angle);
+    double uy = Math.sin(angle);
+    if (middle - half * ux < line.x[0] || middle + half * ux > line.x[line.x.length - 1]) {
+      return Optional.empty();
+    }
+    double clear = 12;
+    List<Box> boxes = new ArrayList<>();
+    for (double t = -half; t <= half + 0.01; t += half / 6) {
+      double px = middle + t * ux;
+      double py = y + t * uy;
+      if (Math.abs(heightAt(line, px) - py) * ux > 3.2) {
+        return Optional.empty();
+      }
+      boxes.add(new Box(px - 3, py - HALF, 6, 2 * HALF));
+      for (Drawn other : lines) {
+        if (other != line && px > other.x[0] && px < other.x[other.x.length - 1]) {
+          double gap = gap(other, px, py);
+          clear = Math.min(clear, gap - HALF);
+        }
+      }
+    }
+    return Optional.of(new Spot(middle, y, -Math.toDegrees(angle), clear, boxes));
+  }
+
+  private static double gap(Drawn line, double px, double py) {
+    double h = heightAt(line, px);
+    double slope = (heightAt(line, px + 3) - heightAt(line, px - 3)) / 6;
+    return Math.abs(h - py) / Math.sqrt(1 + slope * slope);
+  }
+
+  private static double heightAt(Drawn line, double px) {
+    double[] x = line.x;
+    int low = 0;
+    int high = x.length - 1;
+    if (px <= x[0]) {
+      return line.y[0];
+    }
+    if (px >= x[high]) {
+      return line.y[high];
+    }
+    while (high - low > 1) {
+      int mid = (low + high) >>> 1;
+      if (x[mid] <= px) {
+        low = mid;
+      } else {
+        high = mid;
+      }
+    }
+    double length = x[high] - x[low];
+    double share = length <= 0 ? 0 : (px - x[low]) / length;
+    return line.y[low] + share * (line.y[high] - line.y[low]);
+  }
+}

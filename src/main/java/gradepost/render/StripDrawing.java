@@ -1,0 +1,123 @@
+package gradepost.render;
+
+import gradepost.briefing.StripChart;
+import gradepost.briefing.TrackStrip;
+import gradepost.render.Canvas.Anchor;
+import gradepost.render.Canvas.Ink;
+import gradepost.render.Canvas.Pen;
+import gradepost.render.Canvas.Type;
+import gradepost.render.LabelPlacer.Box;
+import java.util.List;
+
+/** A row of the strip: speeds, the line with what stands beside it, gradient, curves, mileage. */
+final class StripDrawing implements Drawing {
+  private static final double LEFT = 27;
+  private static final double RIGHT = 4;
+  private static final double TOP = 4;
+  private static final double SPEEDS = 38;
+  private final StripChart chart;
+  private final Fonts fonts;
+  private final Scale x;
+  private final Scale y;
+  private final TrackBands bands;
+
+  StripDrawing(StripChart chart, Fonts fonts) {
+    this.chart = chart;
+    this.fonts = fonts;
+    TrackStrip track = chart.track();
+    double full = FULL_WIDTH - RIGHT - LEFT;
+    double share = Math.min(1, track.lengthM() / chart.scaleM());
+    this.x = new Scale(track.fromM(), track.toM(), LEFT, LEFT + full * share);
+    this.y = new Scale(0, chart.topSpeed() * 1.12, TOP + SPEEDS, TOP);
+    this.bands = new TrackBands(track, x, fonts, FULL_WIDTH - 1);
+  }
+
+  @Override
+  public double width() {
+    return FULL_WIDTH;
+  }
+
+  @Override
+  public double height() {
+    return TOP
+        + SPEEDS
+        + TrackBands.LINE
+        + bands.flagsHeight()
+        + TrackBands.PROFILE
+        + TrackBands.CURVES
+        + TrackBands.AXIS
+        + 4;
+  }
+
+  @Override
+  public void draw(Canvas canvas) {
+    speeds(canvas);
+    double top = TOP + SPEEDS + 2;
+    bands.line(canvas, top, true);
+    top += TrackBands.LINE;
+    bands.flags(canvas, top);
+    top += bands.flagsHeight();
+    bands.profile(canvas, top);
+    top += TrackBands.PROFILE;
+    bands.curves(canvas, top);
+    top += TrackBands.CURVES;
+    bands.axis(canvas, top);
+  }
+
+  private void speeds(Canvas canvas) {
+    double bottom = TOP + SPEEDS;
+    canvas.line(LEFT, bottom, x.end(), bottom, Pen.GRID);
+    canvas.text(LEFT - 3, TOP + 6, chart.speedUnit(), new Type(7.4, false), Anchor.END);
+    int n = chart.permissible().size();
+    double[] px = new double[2 * n];
+    double[] py = new double[2 * n];
+    LabelPlacer placer = new LabelPlacer(new Box(LEFT, TOP, x.end() - LEFT, SPEEDS));
+    for (int i = 0; i < n; i++) {
+      StripChart.Step s = chart.permissible().get(i);
+      double a = x.at(s.fromM());
+      double b = x.at(s.toM());
+      double v = y.at(s.speed());
+      px[2 * i] = a;
+      py[2 * i] = v;
+      px[2 * i + 1] = b;
+      py[2 * i + 1] = v;
+      Hatch.fill(canvas, a, TOP, b - a, v - TOP, 4.5, new Pen(0.35, Ink.DARK));
+      if (s.temporary()) {
+        Hatch.fill(canvas, a, v, b - a, bottom - v, 2.2, new Pen(0.35, Ink.BLACK));
+      }
+    }
+    canvas.line(px, py, new Pen(2, Ink.BLACK));
+    for (StripChart.Step s : chart.permissible()) {
+      Type type = new Type(9, true);
+      double width = fonts.width(s.text(), type);
+      double middle = (x.at(s.fromM()) + x.at(s.toM())) / 2;
+      double v = y.at(s.speed());
+      List<Box> wanted =
+          List.of(
+              new Box(middle - width / 2 - 1.5, v + 2, width + 3, 8.5),
+              new Box(middle - width / 2 - 1.5, bottom - 9, width + 3, 8.5),
+              new Box(middle - width / 2 - 1.5, v - 11, width + 3, 8.5));
+      placer
+          .place(wanted)
+          .ifPresent(
+              box -> {
+                canvas.box(box.x(), box.y(), box.width(), box.height(), Ink.PAPER);
+                canvas.text(box.x() + 1.5, box.y() + 7.2, s.text(), type, Anchor.START);
+              });
+    }
+    for (TrackStrip.Stretch r : chart.restrictions()) {
+      Type type = new Type(7, true);
+      double width = fonts.width(r.text(), type);
+      double a = Math.max(LEFT, Math.min(x.at(r.fromM()), x.end() - width));
+      placer
+          .place(
+              List.of(
+                  new Box(a - 1, TOP + 1, width + 2, 8), new Box(a - 1, TOP + 11, width + 2, 8)))
+          .ifPresent(
+              box -> {
+                canvas.box(box.x(), box.y(), box.width(), box.height(), Ink.PAPER);
+                canvas.text(box.x() + 1, box.y() + 6.4, r.text(), type, Anchor.START);
+              });
+    }
+  }
+}
