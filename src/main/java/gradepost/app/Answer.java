@@ -11,8 +11,7 @@ import java.util.List;
  * @param problems each in the house form, one or more lines, for whoever keeps the data
  * @param good whether all that was asked for was done and nothing needs anyone's eye
  */
-public record Answer(
-    List<String> said, List<Path> written, List<String> problems, boolean good) {
+public record Answer(List<String> said, List<Path> written, List<String> problems, boolean good) {
   public Answer {
     said = List.copyOf(said);
     written = List.copyOf(written);

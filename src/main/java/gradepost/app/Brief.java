@@ -1,21 +1,6 @@
 package gradepost.app;
 
-import gradepost.briefing.Briefing;
-import gradepost.briefing.Messages;
-import gradepost.briefing.compose.Composer;
-import gradepost.drive.Assignment;
-import gradepost.drive.Plan;
-import gradepost.drive.Planner;
-import gradepost.source.DirectionPart;
-import gradepost.source.PackFile;
-import gradepost.source.Reading;
-import gradepost.stock.Formation;
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** Makes the papers of packs: read, assign, plan, compose, lay out, put in place. */
