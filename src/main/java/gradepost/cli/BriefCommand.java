@@ -16,7 +16,8 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "brief",
     mixinStandardHelpOptions = true,
-    description = "Makes the papers of one or more packs: PDF and HTML, one for each direction and formation.")
+    description =
+        "Makes the papers of one or more packs: PDF and HTML, one for each direction and formation.")
 final class BriefCommand implements Callable<Integer> {
   @Parameters(
       arity = "1..*",

@@ -13,7 +13,8 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "check",
     mixinStandardHelpOptions = true,
-    description = "Reads files of data and reports everything that is wrong with them, all at once.")
+    description =
+        "Reads files of data and reports everything that is wrong with them, all at once.")
 final class CheckCommand implements Callable<Integer> {
   @Parameters(
       arity = "1..*",

@@ -22,7 +22,11 @@ import picocli.CommandLine.Spec;
           + " instructions and a competent person's judgement come first."
     },
     exitCodeListHeading = "%nExit codes:%n",
-    exitCodeList = {"0:good", "1:findings, or data that cannot be used", "2:mistake in the command"})
+    exitCodeList = {
+      "0:good",
+      "1:findings, or data that cannot be used",
+      "2:mistake in the command"
+    })
 public final class Main implements Runnable {
   @Spec private CommandSpec spec = CommandSpec.create();
 

@@ -56,8 +56,7 @@ class MainTest {
   void aFolderWithoutPacksSaysSo() {
     assertThat(run("brief", folder.toString())).isEqualTo(1);
     assertThat(err.toString())
-        .isEqualTo(
-            folder + ": error: no pack below this folder; a pack is a file pack-….yaml\n");
+        .isEqualTo(folder + ": error: no pack below this folder; a pack is a file pack-….yaml\n");
     assertThat(out.toString()).isEmpty();
   }
 }
