@@ -1,0 +1,111 @@
+package gradepost.render;
+
+import com.openhtmltopdf.extend.FSObjectDrawer;
+import com.openhtmltopdf.extend.FSObjectDrawerFactory;
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
+import com.openhtmltopdf.pdfboxout.PDFontSupplier;
+import com.openhtmltopdf.pdfboxout.PdfBoxOutputDevice;
+import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
+import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.util.XRLog;
+import gradepost.briefing.Briefing;
+import java.awt.Rectangle;
+import java.awt.color.ColorSpace;
+import java.awt.color.ICC_Profile;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.util.EnumMap;
+import java.util.Map;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+
+/** Lays markup out on pages and puts the charts in as forms. */
+final class PdfWriter {
+  static {
+    XRLog.setLoggingEnabled(false);
+  }
+
+  private final Fonts fonts;
+  private final byte[] profile = ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData();
+
+  PdfWriter(Fonts fonts) {
+    this.fonts = fonts;
+  }
+
+  void write(Briefing briefing, Document page, Map<String, Drawing> drawings, OutputStream out)
+      throws IOException {
+    try (PDDocument document = new PDDocument()) {
+      Map<Fonts.Face, PDFont> loaded = new EnumMap<>(Fonts.Face.class);
+      PdfRendererBuilder builder = new PdfRendererBuilder();
+      builder.usePDDocument(document);
+      for (Fonts.Face face : Fonts.Face.values()) {
+        PDFont font = PDType0Font.load(document, fonts.font(face), true);
+        loaded.put(face, font);
+        builder.useFont(
+            new PDFontSupplier(font),
+            Fonts.FAMILY,
+            face.weight,
+            face.italic ? FontStyle.ITALIC : FontStyle.NORMAL,
+            true);
+      }
+      builder.usePdfAConformance(PdfRendererBuilder.PdfAConformance.PDFA_2_A);
+      builder.usePdfUaAccessibility(true);
+      builder.useColorProfile(profile);
+      builder.withProducer("gradepost");
+      builder.useObjectDrawerFactory(new Charts(document, loaded, drawings));
+      builder.withW3cDocument(page, "");
+      try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
+        renderer.layout();
+        renderer.createPDFWithoutClosing();
+      }
+      PdfIdentity.stamp(document, briefing);
+      document.save(out);
+    }
+  }
+
+  private final class Charts implements FSObjectDrawerFactory {
+    private final PDDocument document;
+    private final Map<Fonts.Face, PDFont> loaded;
+    private final Map<String, Drawing> drawings;
+
+    Charts(PDDocument document, Map<Fonts.Face, PDFont> loaded, Map<String, Drawing> drawings) {
+      this.document = document;
+      this.loaded = loaded;
+      this.drawings = drawings;
+    }
+
+    @Override
+    public boolean isReplacedObject(Element element) {
+      return element.getAttribute("type").equals("chart");
+    }
+
+    @Override
+    public FSObjectDrawer createDrawer(Element element) {
+      String id = element.getAttribute("id");
+      Drawing drawing = drawings.get(id);
+      PDFont regular = loaded.get(Fonts.Face.REGULAR);
+      PDFont bold = loaded.get(Fonts.Face.BOLD);
+      if (drawing == null || regular == null || bold == null) {
+        throw new IllegalStateException("nothing to draw for " + id);
+      }
+      return (e, x, y, width, height, device, context, dotsPerPixel) -> {
+        try {
+          PdfBoxOutputDevice pdf = (PdfBoxOutputDevice) device;
+          float dots = pdf.getDotsPerPoint();
+          pdf.drawPdfAsImage(
+              PdfCanvas.form(document, regular, bold, fonts, drawing),
+              new Rectangle((int) x, (int) y, (int) width, (int) height),
+              (float) drawing.width() * dots,
+              (float) drawing.height() * dots);
+        } catch (IOException io) {
+          throw new UncheckedIOException(io);
+        }
+        return Map.of();
+      };
+    }
+  }
+}

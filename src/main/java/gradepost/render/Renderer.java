@@ -1,0 +1,68 @@
+package gradepost.render;
+
+import gradepost.briefing.Briefing;
+import gradepost.briefing.Chart;
+import gradepost.briefing.Messages;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/**
+ * Lays briefings out as HTML and as PDF. Fonts and templates are read once, so one renderer for
+ * many packs is fast; it serves one thread at a time.
+ */
+public final class Renderer {
+  private final Fonts fonts;
+  private final Templates templates;
+  private final Markup markup;
+  private final PdfWriter pdf;
+
+  public Renderer(TemplateSource source, Messages messages) throws IOException {
+    this.fonts = new Fonts();
+    this.templates = new Templates(source, messages);
+    this.markup = new Markup(fonts);
+    this.pdf = new PdfWriter(fonts);
+  }
+
+  /** One self-contained file, in UTF-8. */
+  public void html(Briefing briefing, OutputStream out) throws IOException {
+    String page = templates.markup(briefing, "screen", this::svg);
+    markup.read(page);
+    out.write("<!DOCTYPE html>\n".getBytes(StandardCharsets.UTF_8));
+    out.write(page.getBytes(StandardCharsets.UTF_8));
+  }
+
+  private String svg(Chart chart) {
+    return SvgCanvas.svg(chart.id(), chart.name(), chart.says(), Drawings.of(chart, fonts));
+  }
+
+  /** Tagged and archival: PDF/A-2a and PDF/UA-1. */
+  public void pdf(Briefing briefing, OutputStream out) throws IOException {
+    Map<String, Drawing> drawings = new LinkedHashMap<>();
+    String page =
+        templates.markup(
+            briefing,
+            "paper",
+            chart -> {
+              Drawing drawing = Drawings.of(chart, fonts);
+              drawings.put(chart.id(), drawing);
+              return placeholder(chart, drawing);
+            });
+    pdf.write(briefing, markup.read(page), drawings, out);
+  }
+
+  private static String placeholder(Chart chart, Drawing drawing) {
+    StringBuilder tag = new StringBuilder("<object type=\"chart\" id=\"");
+    tag.append(chart.id()).append("\" alt=\"");
+    tag.append(escaped(chart.name() + ". " + chart.says()));
+    tag.append("\" style=\"width:");
+    SvgCanvas.number(tag, drawing.width()).append("pt;height:");
+    return SvgCanvas.number(tag, drawing.height()).append("pt\"></object>").toString();
+  }
+
+  private static String escaped(String text) {
+    return text.replace("&", "&amp;").replace("<", "&lt;").replace("\"", "&quot;");
+  }
+}
