@@ -32,6 +32,9 @@ record Braking(
   /** An eased brake still slows the train by this at least, m/s². */
   private static final double EASED_MPS2 = 0.12;
 
+  /** The first application is felt at about this much above the aim. */
+  private static final double FELT_ABOVE_MPS = 5;
+
   /** The policy's technique for this target, before anything is solved. */
   static Braking of(Assignment assignment, Bench bench, Target target) {
     Policy policy = assignment.policy();
@@ -40,7 +43,7 @@ record Braking(
     boolean stop = target.speedMps() == 0;
     Technique technique = stop ? policy.stopping() : policy.restriction();
     double under = policy.margins().underSpeed().metresPerSecond();
-    double aim = stop ? 0 : Math.max(target.speedMps() - under, 0.5 * target.speedMps());
+    double aim = stop ? 0 : aimMps(assignment, bench, target, under);
     List<Technique.Ease> eases =
         technique.eases().stream()
             .filter(e -> rig.gradualRelease() || e.to().pascals() == 0)
@@ -59,14 +62,34 @@ record Braking(
                   Math.max(pressure, easedPa(assignment, bench, target.atM(), speed)));
       at[i] = to[i] == 0 && !stop ? Math.min(speed, target.speedMps()) : speed;
     }
+    double firstPa =
+        Pressures.atLeast(
+            assignment.stock().service(),
+            Math.max(
+                technique.first().pascals(),
+                easedPa(assignment, bench, target.atM() - 40, aim + FELT_ABOVE_MPS)));
     return new Braking(
         rig,
         aim,
-        technique.first().pascals(),
+        firstPa,
         technique.firstHeld().seconds(),
-        technique.main().pascals(),
+        Math.max(technique.main().pascals(), firstPa),
         at,
         to);
+  }
+
+  /**
+   * A little under the reduction's speed; where the train gathers speed by itself behind the board,
+   * as far under it as a checking application goes.
+   */
+  private static double aimMps(Assignment assignment, Bench bench, Target target, double under) {
+    double gathers = bench.accelerationMps2(-1, target.speedMps(), target.atM() + 100);
+    double less =
+        gathers > 0.02
+            ? Math.max(under, assignment.policy().run().checkTo().metresPerSecond() - under)
+            : under;
+    double unit = assignment.route().units().speedUnitMps();
+    return Math.round(Math.max(target.speedMps() - less, 0.7 * target.speedMps()) / unit) * unit;
   }
 
   /** What still slows the train enough against the gradient near the target. */
@@ -88,7 +111,7 @@ record Braking(
   Braking withEaseMoved(int index, double byMps) {
     double[] at = easeAtMps.clone();
     double next = index + 1 < at.length ? at[index + 1] : 0;
-    at[index] = Math.max(at[index] + byMps, Math.max(next, 0.5 * easeAtMps[index]));
+    at[index] = Math.max(at[index] + byMps, Math.max(1.5 * next, 0.5 * easeAtMps[index]));
     return new Braking(rig, aimMps, firstPa, firstHeldS, mainPa, at, easePa);
   }
 
@@ -104,7 +127,7 @@ record Braking(
   }
 
   /** Speed below which the first application alone does it. */
-  private double mainAboveMps() {
+  double mainAboveMps() {
     return easeAtMps.length > 0 && easePa[0] > 0 ? easeAtMps[0] : aimMps;
   }
 
@@ -116,8 +139,10 @@ record Braking(
   /** The same, and writes down what is done. */
   Outcome run(Stepper stepper, Trigger start, Target target, List<Instruction> out) {
     Until until = new Until();
+    double began = stepper.speedMps();
     double hopeless = stepper.atM() + HOPELESS_M;
     double lowest = easeAtMps.length > 0 ? easeAtMps[easeAtMps.length - 1] : 0;
+    double felt = lowest < 0.85 * began || releases() ? lowest : 0;
     double present = stepper.demandPa();
     if (stepper.speedMps() <= aimMps || (releases() && stepper.speedMps() <= lowest)) {
       return new Outcome(stepper.atM(), stepper.speedMps(), true);
@@ -131,7 +156,7 @@ record Braking(
           out);
       present = firstPa;
       stepper.advance(
-          until.clear().place(hopeless).time(stepper.timeS() + firstHeldS).speedDown(lowest));
+          until.clear().place(hopeless).time(stepper.timeS() + firstHeldS).speedDown(felt));
       next = new Trigger.After(firstHeldS);
     }
     if (mainPa > present && stepper.speedMps() > mainAboveMps() + 1e-6) {
@@ -139,7 +164,8 @@ record Braking(
       present = mainPa;
     }
     for (int i = 0; i < easeAtMps.length; i++) {
-      if (easePa[i] >= present) {
+      boolean tooSlow = easePa[i] > 0 && easeAtMps[i] > 0.85 * began;
+      if (easePa[i] >= present || tooSlow) {
         continue;
       }
       if (stepper.speedMps() < easeAtMps[i] - 1e-9 && i + 1 < easeAtMps.length) {

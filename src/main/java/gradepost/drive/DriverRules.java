@@ -2,6 +2,7 @@ package gradepost.drive;
 
 import gradepost.route.Path;
 import gradepost.route.RailGap;
+import gradepost.units.Speed;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -67,6 +68,18 @@ final class DriverRules {
     return unitMps;
   }
 
+  /** Where the ceiling rises next; infinite if it does not before it falls. */
+  double nextRise(double atM) {
+    for (int i = 0; i + 1 < ceiling.size(); i++) {
+      if (ceiling.get(i).toM() > atM + 1e-9) {
+        return ceiling.get(i + 1).speedMps() > ceiling.get(i).speedMps()
+            ? ceiling.get(i).toM()
+            : Double.POSITIVE_INFINITY;
+      }
+    }
+    return Double.POSITIVE_INFINITY;
+  }
+
   double ceilingAt(double atM) {
     for (CeilingStep step : ceiling) {
       if (atM < step.toM()) {
@@ -110,26 +123,29 @@ final class DriverRules {
         .orElse(Double.POSITIVE_INFINITY);
   }
 
+  /** Where power comes off: under the checking speed by a whole unit at least. */
   double offMps(double ceilingMps) {
-    return printable(
-        Math.max(
-            ceilingMps - assignment.policy().run().offBelow().metresPerSecond(), 0.7 * ceilingMps));
+    double off = printable(below(ceilingMps, assignment.policy().run().offBelow(), 0.8));
+    return Math.min(off, printable(checkFromMps(ceilingMps) - unitMps));
   }
 
   double onMps(double ceilingMps) {
-    return printable(
-        Math.max(
-            ceilingMps - assignment.policy().run().onBelow().metresPerSecond(), 0.5 * ceilingMps));
+    return printable(below(ceilingMps, assignment.policy().run().onBelow(), 0.7));
   }
 
   double checkFromMps(double ceilingMps) {
-    return printable(ceilingMps - assignment.policy().run().checkFrom().metresPerSecond());
+    return printable(below(ceilingMps, assignment.policy().run().checkFrom(), 0.9));
   }
 
   double checkToMps(double ceilingMps) {
-    return printable(
-        Math.max(
-            ceilingMps - assignment.policy().run().checkTo().metresPerSecond(), 0.4 * ceilingMps));
+    return printable(below(ceilingMps, assignment.policy().run().checkTo(), 0.7));
+  }
+
+  /**
+   * So much below the ceiling, but not below a share of it: the bands of low ceilings are narrow.
+   */
+  private static double below(double ceilingMps, Speed by, double share) {
+    return Math.max(ceilingMps - by.metresPerSecond(), share * ceilingMps);
   }
 
   private double printable(double mps) {

@@ -170,7 +170,9 @@ final class FreeRun {
       return Ended.SPEED_DOWN;
     }
     double from = Math.max(rules.checkFromMps(ceiling), on + rules.unitMps());
-    if (stepper.speedMps() >= from - 1e-9 && stepper.accelerationMps2() > 0.01) {
+    boolean riseSoon = rules.nextRise(stepper.atM()) - stepper.atM() < 5 * stepper.speedMps();
+    boolean mustCheck = stepper.speedMps() >= (riseSoon ? ceiling - 0.1 : from - 1e-9);
+    if (mustCheck && stepper.accelerationMps2() > 0.01) {
       boolean rose = stepper.speedMps() <= from + 1e-6;
       if (!rose && !onGrid(stepper.atM())) {
         return toNextPrintedPlace(edge);
@@ -183,7 +185,10 @@ final class FreeRun {
       mode = Mode.CHECK;
       return Ended.SPEED_UP;
     }
-    double up = stepper.speedMps() < from ? from : ceiling + 1;
+    double up = stepper.speedMps() < from - 1e-9 ? from : ceiling;
+    if (stepper.speedMps() >= up) {
+      up = ceiling + 1;
+    }
     until.clear().place(edge).speedUp(up).time(stepper.timeS() + 5);
     if (may) {
       until.speedDown(on);
@@ -208,13 +213,21 @@ final class FreeRun {
   private boolean mayTakePower() {
     double least = assignment.policy().run().leastPower().seconds();
     double at = stepper.atM();
+    double rise = rules.nextRise(at) - at;
     return at < noPowerFromM - 1e-6
+        && (rise > least * stepper.speedMps() || stepper.speedMps() < 2)
         && !rules.powerForbidden(at)
         && rules.toNoPowerM(at) > least * stepper.speedMps();
   }
 
   private Ended check(double ceiling, double edge) {
     double to = rules.checkToMps(ceiling);
+    if (stepper.speedMps() < to - 1e-6) {
+      stepper.brake(bench.service(), 0);
+      done(here(), new Command.Release());
+      mode = Mode.COAST;
+      return Ended.PLACE;
+    }
     Ended ended =
         stepper.advance(until.clear().place(edge).speedDown(to).time(stepper.timeS() + 120));
     if (ended == Ended.SPEED_DOWN) {

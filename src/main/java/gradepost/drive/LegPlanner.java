@@ -103,6 +103,7 @@ final class LegPlanner {
 
   private @org.jspecify.annotations.Nullable Choice choose(Start start, List<Target> targets) {
     double noPowerFrom = Double.POSITIVE_INFINITY;
+    Choice unspared = null;
     Target stop = targets.get(targets.size() - 1);
     for (int attempt = 0; attempt < 20; attempt++) {
       stepper.restore(start.state());
@@ -118,7 +119,8 @@ final class LegPlanner {
               noPowerFrom);
       free.run();
       if (free.stalled()) {
-        return null;
+        // Coasting on would not get there: the power that seemed wasted is needed.
+        return unspared;
       }
       double end = stepper.atM();
       Line line = new Line();
@@ -141,6 +143,7 @@ final class LegPlanner {
       if (Double.isNaN(suppress)) {
         return first;
       }
+      unspared = first;
       noPowerFrom = suppress;
     }
     return null;
@@ -407,7 +410,8 @@ final class LegPlanner {
   private double lastOnM(Choice choice, Start start) {
     double at = start.state().atM();
     for (FreeRun.Step step : choice.free().steps()) {
-      if (step.after().atM() <= choice.atM() && step.command() instanceof Command.Power) {
+      boolean on = step.command() instanceof Command.Power power && power.notch() == 0;
+      if (on && step.after().atM() <= choice.atM()) {
         at = step.after().atM();
       }
     }

@@ -27,7 +27,10 @@ final class Solver {
     double step = assignment.route().units().pressureStepPa();
     List<Double> mains =
         Pressures.mains(
-            assignment.stock().service(), lightest(nominal), nominal.mainPa() + 3 * step, step);
+            assignment.stock().service(),
+            lightest(nominal, start.speedMps()),
+            nominal.mainPa() + 3 * step,
+            step);
     Tried holds = null;
     Tried over = null;
     for (int i = mains.size() - 1; i >= 0 && holds == null; i--) {
@@ -51,10 +54,15 @@ final class Solver {
     return best.braking();
   }
 
-  private double lightest(Braking nominal) {
-    return nominal.easePa().length > 0
-        ? Math.max(nominal.easePa()[0], nominal.rig().thresholdPa() * 1.5)
-        : nominal.firstPa();
+  /** The first application where a main one follows it; else what the brake is eased to. */
+  private double lightest(Braking nominal, double fromMps) {
+    double lightest = nominal.firstPa();
+    if (fromMps <= nominal.mainAboveMps()) {
+      for (double pressure : nominal.easePa()) {
+        lightest = pressure > 0 ? Math.min(lightest, pressure) : lightest;
+      }
+    }
+    return lightest;
   }
 
   private Tried eased(Tried base, Tried bestYet, Stepper stepper, Snapshot start, double aimM) {

@@ -46,7 +46,25 @@ final class BrakePull {
     toS = Double.NEGATIVE_INFINITY;
   }
 
-  void demand(BrakeRig newRig, double timeS, double pressurePa) {
+  @Nullable BrakeRig rig() {
+    return rig;
+  }
+
+  void saveTo(CylinderPressure kept) {
+    kept.copyFrom(cylinder);
+  }
+
+  void restore(@Nullable BrakeRig keptRig, CylinderPressure kept) {
+    if (keptRig == null) {
+      rig = null;
+    } else {
+      use(keptRig);
+    }
+    cylinder.copyFrom(kept);
+    stale();
+  }
+
+  private void use(BrakeRig newRig) {
     if (rig != newRig) {
       rig = newRig;
       gain = newRig.gainNPerPa();
@@ -55,6 +73,10 @@ final class BrakePull {
         blocks = BlockCurve.of(newRig.blocks());
       }
     }
+  }
+
+  void demand(BrakeRig newRig, double timeS, double pressurePa) {
+    use(newRig);
     cylinder.demand(newRig, timeS, pressurePa);
     stale();
   }

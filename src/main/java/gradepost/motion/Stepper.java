@@ -75,8 +75,8 @@ public final class Stepper {
 
   /** The whole state, to come back to with {@link #restore}. */
   public Snapshot save() {
-    Snapshot kept = new Snapshot(t, s, v, notch, rig);
-    kept.cylinder.copyFrom(cylinder);
+    Snapshot kept = new Snapshot(t, s, v, forces.notch(), pull.rig());
+    pull.saveTo(kept.cylinder);
     return kept;
   }
 
@@ -85,9 +85,8 @@ public final class Stepper {
     t = kept.timeS;
     s = kept.atM;
     v = kept.speedMps;
-    notch = kept.notch;
-    rig = kept.rig;
-    cylinder.copyFrom(kept.cylinder);
+    forces.notch(kept.notch);
+    pull.restore(kept.rig, kept.cylinder);
   }
 
   public void record(@Nullable Recorder newRecorder) {

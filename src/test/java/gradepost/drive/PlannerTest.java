@@ -20,9 +20,11 @@ class PlannerTest {
   }
 
   @Test
-  void fast() {
-    Assignment a = Mill.assignment(Direction.BACKWARD, "4-car");
-    show(Planner.plan(a.with(a.policy().fastest())));
+  void theDemoRoutesArePlanned() {
+    for (Assignment assignment : DemoPlans.assignments()) {
+      Plan plan = Planner.plan(assignment);
+      show(plan);
+    }
   }
 
   static void show(Plan plan) {
