@@ -1,6 +1,11 @@
 package gradepost.app;
 
+import gradepost.source.Problem;
+import gradepost.source.Problems;
+import gradepost.source.Severity;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 
 /**
@@ -12,14 +17,53 @@ import java.util.List;
  * @param good whether all that was asked for was done and nothing needs anyone's eye
  */
 public record Answer(List<String> said, List<Path> written, List<String> problems, boolean good) {
+  static final Answer GOOD = new Answer(List.of(), List.of(), List.of(), true);
+
   public Answer {
     said = List.copyOf(said);
     written = List.copyOf(written);
     problems = List.copyOf(problems);
   }
 
-  /** Nothing could be done, and why. */
+  static Answer said(String line) {
+    return new Answer(List.of(line), List.of(), List.of(), true);
+  }
+
+  static Answer wrote(List<Path> files) {
+    return new Answer(List.of(), files, List.of(), true);
+  }
+
+  /** Something could not be done, and why. */
   static Answer refused(String problem) {
     return new Answer(List.of(), List.of(), List.of(problem), false);
+  }
+
+  /** What reading found; a note needs nobody's eye. */
+  static Answer of(Problems problems) {
+    return new Answer(
+        List.of(),
+        List.of(),
+        problems.all().stream().map(Problem::text).toList(),
+        problems.all().stream().allMatch(p -> p.severity() == Severity.NOTE));
+  }
+
+  Answer and(Answer other) {
+    return new Answer(
+        both(said, other.said),
+        both(written, other.written),
+        both(problems, other.problems),
+        good && other.good);
+  }
+
+  /** The same without problems that were told already. */
+  Answer without(Collection<String> told) {
+    List<String> fresh = problems.stream().filter(p -> !told.contains(p)).toList();
+    return new Answer(said, written, fresh, good);
+  }
+
+  private static <T> List<T> both(List<T> first, List<T> second) {
+    List<T> all = new ArrayList<>(first);
+    all.addAll(second);
+    return all;
   }
 }

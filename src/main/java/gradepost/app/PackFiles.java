@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /** Finds the files that a command was pointed at. */
@@ -28,6 +29,14 @@ final class PackFiles {
     return name.startsWith("pack-") ? name.substring("pack-".length()) : name;
   }
 
+  /** Why these packs cannot be briefed into one folder, if so. */
+  static Optional<String> obstacle(List<Path> named, List<Path> packs) {
+    return packs.isEmpty()
+        ? Optional.of(
+            named.get(0) + ": error: no pack below this folder; a pack is a file pack-….yaml")
+        : clash(packs);
+  }
+
   /** Two packs whose papers would have the same names, if there are any. */
   static Optional<String> clash(List<Path> packs) {
     Map<String, Path> taken = new LinkedHashMap<>();
@@ -35,15 +44,14 @@ final class PackFiles {
       Path other = taken.putIfAbsent(stem(pack), pack);
       if (other != null) {
         return Optional.of(
-            "%s and %s would write papers of the same name\n  Maybe rename one, or give each its own --out"
-                .formatted(other, pack));
+            "%s: error: %s would write papers of the same names\n  Maybe rename one, or give each its own --out"
+                .formatted(pack, other));
       }
     }
     return Optional.empty();
   }
 
-  private static List<Path> below(List<Path> named, java.util.function.Predicate<String> wanted)
-      throws IOException {
+  private static List<Path> below(List<Path> named, Predicate<String> wanted) throws IOException {
     List<Path> found = new ArrayList<>();
     for (Path path : named) {
       if (Files.isDirectory(path)) {

@@ -36,7 +36,7 @@ class PackFilesTest {
     assertThat(PackFiles.clash(List.of(first, Path.of("a/pack-y.yaml")))).isEmpty();
     assertThat(PackFiles.clash(List.of(first, Path.of("b/pack-x.yaml"))))
         .hasValue(
-            "a/pack-x.yaml and b/pack-x.yaml would write papers of the same name\n"
+            "b/pack-x.yaml: error: a/pack-x.yaml would write papers of the same names\n"
                 + "  Maybe rename one, or give each its own --out");
   }
 

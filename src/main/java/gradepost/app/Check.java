@@ -1,0 +1,36 @@
+package gradepost.app;
+
+import gradepost.source.Sources;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/** Reads files of data and says what is wrong with them. */
+public final class Check {
+
+  /** Checks these files, or every YAML file below these folders. */
+  public Answer of(List<Path> named) {
+    try {
+      List<Path> files = PackFiles.all(named);
+      if (files.isEmpty()) {
+        return Answer.refused(named.get(0) + ": error: no YAML file below this folder");
+      }
+      Sources sources = Disk.sources();
+      Answer answer = Answer.GOOD;
+      // A pack repeats what is wrong with the files that it names.
+      Set<String> told = new LinkedHashSet<>();
+      for (Path file : files) {
+        Answer one = Answer.of(sources.check(Disk.name(file)));
+        answer = answer.and(one.without(told));
+        told.addAll(one.problems());
+      }
+      return answer.good()
+          ? answer.and(Answer.said(files.size() + " files checked, nothing found"))
+          : answer;
+    } catch (IOException e) {
+      return Answer.refused(Trouble.inWords(e));
+    }
+  }
+}

@@ -1,0 +1,45 @@
+package gradepost.app;
+
+import gradepost.drive.Assignment;
+import gradepost.source.DirectionPart;
+import gradepost.source.PackFile;
+import gradepost.stock.Formation;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * One paper to be made of a pack.
+ *
+ * @param stem what its files are named after: pack, direction, formation
+ * @param title on its cover
+ */
+record Task(String stem, String title, Assignment assignment) {
+
+  /** Every direction of a pack, each with every formation. */
+  static List<Task> of(Path file, PackFile pack) {
+    List<Task> tasks = new ArrayList<>();
+    String title = pack.title().orElse(pack.route().name());
+    for (DirectionPart part : pack.directions()) {
+      String direction = pack.route().nameOf(part.direction());
+      for (Formation formation : pack.formations()) {
+        tasks.add(
+            new Task(
+                "%s-%s-%s"
+                    .formatted(PackFiles.stem(file), asName(direction), asName(formation.name())),
+                "%s, %s, %s".formatted(title, direction, formation.name()),
+                pack.assignment(part, formation)));
+      }
+    }
+    return tasks;
+  }
+
+  /** Letters and digits of any script stay; all else could mean something to a file system. */
+  static String asName(String words) {
+    return words
+        .toLowerCase(Locale.ROOT)
+        .replaceAll("[^\\p{L}\\p{N}]+", "-")
+        .replaceAll("^-|-$", "");
+  }
+}

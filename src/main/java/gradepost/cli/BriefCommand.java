@@ -1,0 +1,55 @@
+package gradepost.cli;
+
+import gradepost.app.Brief;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code gradepost brief}. */
+@Command(
+    name = "brief",
+    mixinStandardHelpOptions = true,
+    description =
+        "Makes the papers of one or more packs: PDF and HTML, one for each direction and formation.")
+final class BriefCommand implements Callable<Integer> {
+  @Parameters(
+      arity = "1..*",
+      paramLabel = "PACK.yaml|FOLDER",
+      description = "A pack, or a folder below which every pack-….yaml is taken.")
+  private List<Path> packs = List.of();
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      defaultValue = ".",
+      description = "Where the papers go (default: the current folder).")
+  private Path out = Path.of(".");
+
+  @Option(
+      names = "--json",
+      description = "Also write what the papers were made from: track, train, plan, approaches.")
+  private boolean json;
+
+  @Option(
+      names = "--templates",
+      paramLabel = "DIR",
+      description = "Lay out with the depot's own templates instead of those in the jar.")
+  private @Nullable Path templates;
+
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  @Override
+  public Integer call() {
+    try (TerminalProgress progress = TerminalProgress.forThisTerminal()) {
+      Brief brief = new Brief(Optional.ofNullable(templates), json, progress);
+      return Saying.exitCode(spec, brief.of(packs, out));
+    }
+  }
+}

@@ -1,0 +1,31 @@
+package gradepost.cli;
+
+import gradepost.app.Check;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code gradepost check}. */
+@Command(
+    name = "check",
+    mixinStandardHelpOptions = true,
+    description =
+        "Reads files of data and reports everything that is wrong with them, all at once.")
+final class CheckCommand implements Callable<Integer> {
+  @Parameters(
+      arity = "1..*",
+      paramLabel = "PATH",
+      description = "A file of data, or a folder below which every YAML file is taken.")
+  private List<Path> paths = List.of();
+
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  @Override
+  public Integer call() {
+    return Saying.exitCode(spec, new Check().of(paths));
+  }
+}

@@ -1,0 +1,65 @@
+package gradepost.cli;
+
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** The command {@code gradepost}. */
+@Command(
+    name = "gradepost",
+    subcommands = {BriefCommand.class, CheckCommand.class},
+    mixinStandardHelpOptions = true,
+    versionProvider = Main.Version.class,
+    description = "Computes and prints a train driver's route briefing.",
+    footer = {
+      "",
+      "A training aid: the rule book, current notices, signals and lineside signs, the operator's"
+          + " instructions and a competent person's judgement come first."
+    },
+    exitCodeListHeading = "%nExit codes:%n",
+    exitCodeList = {
+      "0:good",
+      "1:findings, or data that cannot be used",
+      "2:mistake in the command"
+    })
+public final class Main implements Runnable {
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  @Override
+  public void run() {
+    throw new ParameterException(spec.commandLine(), "A command is missing: brief or check");
+  }
+
+  public static void main(String[] args) {
+    PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
+    PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+    int code = run(out, err, args);
+    if (code != 0) {
+      System.exit(code);
+    }
+  }
+
+  /** Runs a command on these streams and gives its exit code. */
+  static int run(PrintWriter out, PrintWriter err, String... args) {
+    CommandLine commandLine = new CommandLine(new Main());
+    commandLine.setOut(out);
+    commandLine.setErr(err);
+    return commandLine.execute(args);
+  }
+
+  /** The version that the jar's manifest states. */
+  static final class Version implements CommandLine.IVersionProvider {
+    @Override
+    public String[] getVersion() {
+      String version =
+          Optional.ofNullable(Main.class.getPackage().getImplementationVersion())
+              .orElse("(built from source)");
+      return new String[] {"gradepost " + version};
+    }
+  }
+}

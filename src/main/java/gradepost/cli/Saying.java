@@ -1,0 +1,21 @@
+package gradepost.cli;
+
+import gradepost.app.Answer;
+import java.io.PrintWriter;
+import picocli.CommandLine.Model.CommandSpec;
+
+/** Says an answer on the command's streams: problems to one, what was done to the other. */
+final class Saying {
+  static int exitCode(CommandSpec spec, Answer answer) {
+    PrintWriter err = spec.commandLine().getErr();
+    answer.problems().forEach(problem -> err.print(problem.stripTrailing() + "\n"));
+    err.flush();
+    PrintWriter out = spec.commandLine().getOut();
+    answer.said().forEach(line -> out.print(line + "\n"));
+    answer.written().forEach(file -> out.print("wrote " + file + "\n"));
+    out.flush();
+    return answer.good() ? 0 : 1;
+  }
+
+  private Saying() {}
+}

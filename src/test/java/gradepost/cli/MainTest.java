@@ -1,0 +1,62 @@
+package gradepost.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Regression: exit codes and the wording of mistakes. */
+class MainTest {
+  @TempDir Path folder;
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+
+  private int run(String... args) {
+    return Main.run(new PrintWriter(out), new PrintWriter(err), args);
+  }
+
+  @Test
+  void aMistakeInTheCommandIsTwo() {
+    assertThat(run()).isEqualTo(2);
+    assertThat(err.toString()).startsWith("A command is missing: brief or check\n");
+    assertThat(run("brief")).isEqualTo(2);
+    assertThat(run("check")).isEqualTo(2);
+    assertThat(run("breif", "x")).isEqualTo(2);
+    assertThat(err.toString()).contains("Did you mean: gradepost brief");
+    assertThat(out.toString()).isEmpty();
+  }
+
+  @Test
+  void helpAndVersionAreGood() {
+    assertThat(run("--help")).isZero();
+    assertThat(out.toString()).contains("brief", "check", "Exit codes:", "A training aid");
+    assertThat(run("brief", "--help")).isZero();
+    assertThat(out.toString()).contains("--out=DIR", "--json", "--templates=DIR");
+    assertThat(run("--version")).isZero();
+    assertThat(out.toString()).contains("gradepost ");
+    assertThat(err.toString()).isEmpty();
+  }
+
+  @Test
+  void dataThatCannotBeUsedIsOneAndWritesNothing() throws IOException {
+    Path pack = Files.writeString(folder.resolve("pack-x.yaml"), "gradepost: pack\n");
+    Path papers = folder.resolve("papers");
+    assertThat(run("brief", pack.toString(), "--out", papers.toString())).isEqualTo(1);
+    assertThat(err.toString()).contains("pack-x.yaml:", "error: ");
+    assertThat(papers).doesNotExist();
+    assertThat(run("check", pack.toString())).isEqualTo(1);
+  }
+
+  @Test
+  void aFolderWithoutPacksSaysSo() {
+    assertThat(run("brief", folder.toString())).isEqualTo(1);
+    assertThat(err.toString())
+        .isEqualTo(folder + ": error: no pack below this folder; a pack is a file pack-….yaml\n");
+    assertThat(out.toString()).isEmpty();
+  }
+}
