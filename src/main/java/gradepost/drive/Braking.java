@@ -107,6 +107,10 @@ record Braking(
         rig, aimMps, Math.min(firstPa, pressurePa), firstHeldS, pressurePa, easeAtMps, easePa);
   }
 
+  Braking withFirstHeld(double seconds) {
+    return new Braking(rig, aimMps, firstPa, seconds, mainPa, easeAtMps, easePa);
+  }
+
   /** Moves the speed of one ease; it stays above the next one, and above half of what it was. */
   Braking withEaseMoved(int index, double byMps) {
     double[] at = easeAtMps.clone();

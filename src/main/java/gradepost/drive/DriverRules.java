@@ -2,6 +2,8 @@ package gradepost.drive;
 
 import gradepost.route.Path;
 import gradepost.route.RailGap;
+import gradepost.stock.Formation;
+import gradepost.stock.Vehicle;
 import gradepost.units.Speed;
 import java.util.ArrayList;
 import java.util.List;
@@ -52,12 +54,24 @@ final class DriverRules {
         double from = path.printedAtOrBefore(Math.min(a, b));
         double to =
             path.printedAtOrAfter(
-                Math.min(Math.max(a, b) + assignment.formation().lengthM(), path.lengthM()));
+                Math.min(Math.max(a, b) + leadingMotorM(assignment.formation()), path.lengthM()));
         if (startM < from || startM > to) {
           noPower.add(new double[] {from, to});
         }
       }
     }
+  }
+
+  /** To the rear of the leading motored vehicle: past a gap it pulls, and the others follow. */
+  private static double leadingMotorM(Formation formation) {
+    double end = 0;
+    for (Vehicle vehicle : formation.vehicles()) {
+      end += vehicle.length().metres();
+      if (vehicle.motored()) {
+        break;
+      }
+    }
+    return end;
   }
 
   private static double printed(Path path, double atM, boolean rises) {

@@ -124,10 +124,16 @@ final class FreeRun {
     }
     double perNotch = assignment.stock().traction().timePerNotch().seconds();
     boolean more = stepper.notch() < top;
+    if (more && stepper.timeS() > notchSinceS + perNotch + 1e-6) {
+      // A higher notch became useful where the ceiling changed.
+      if (!onGrid(stepper.atM())) {
+        return toNextPrintedPlace(edge);
+      }
+      notch(stepper.notch() + 1, here());
+      return Ended.PLACE;
+    }
     double look = more ? notchSinceS + perNotch : stepper.timeS() + 5;
-    Ended ended =
-        stepper.advance(
-            until.clear().place(edge).speedUp(off).time(Math.max(look, stepper.timeS() + 1e-6)));
+    Ended ended = stepper.advance(until.clear().place(edge).speedUp(off).time(look));
     if (ended == Ended.SPEED_UP) {
       done(new Trigger.SpeedUpTo(off), new Command.ShutOff());
       mode = Mode.COAST;

@@ -146,7 +146,7 @@ final class LegPlanner {
       unspared = first;
       noPowerFrom = suppress;
     }
-    return null;
+    return unspared;
   }
 
   private @org.jspecify.annotations.Nullable Choice brakingFor(

@@ -9,6 +9,11 @@ import java.util.List;
 final class Solver {
   private static final int MOST_EASE_STEPS = 6;
 
+  /** With fewer pressures than this the time of the first application is solved too. */
+  private static final int FEW = 6;
+
+  private static final int MOST_HELD_S = 25;
+
   private final Assignment assignment;
   private final double toleranceM;
 
@@ -43,6 +48,17 @@ final class Solver {
     }
     if (holds == null) {
       return nominal;
+    }
+    if (mains.size() < FEW) {
+      for (int more = 1; more <= MOST_HELD_S && holds.shortM() > 0; more++) {
+        Braking longer = holds.braking().withFirstHeld(holds.braking().firstHeldS() + 1);
+        Tried tried = tried(longer, stepper, start, aimM);
+        if (tried.shortM() < 0) {
+          over = tried;
+          break;
+        }
+        holds = tried;
+      }
     }
     if (!stop || holds.shortM() <= toleranceM / 4) {
       return holds.braking();

@@ -172,4 +172,28 @@ final class BrakePull {
     }
     return sum;
   }
+
+  /** How many vehicles adhesion holds back from their full pull. */
+  int capped(double time, double at, double speed) {
+    BlockCurve present = blocks;
+    if (!pulling || present == null) {
+      return 0;
+    }
+    double friction = present.friction(blockPiece, speed);
+    double mu = grip.mu(speed);
+    if (grip.even() && greatest * friction <= mu) {
+      return 0;
+    }
+    double less = grip.even() ? 0 : grip.poorMu(speed) - mu;
+    double after = time - fromS;
+    int count = 0;
+    for (int i = 0; i < gain.length; i++) {
+      double pull = gain[i] * (pressedPa[i] + pressedPaPerS[i] * after) * friction;
+      double share = grip.even() ? 0 : grip.share(i, at);
+      if (pull > (mu + less * share) * grip.weightN(i)) {
+        count++;
+      }
+    }
+    return count;
+  }
 }

@@ -139,6 +139,15 @@ final class Forces {
     return force <= 0 ? 0 : Math.min(force, grip.motoredN(at, speed));
   }
 
+  /** How many pulls adhesion holds back. Where the number changes a force has a kink. */
+  int capped(double time, double at, double speed) {
+    int count = brake.capped(time, at, speed);
+    if (notch >= 0 && effortN + effortNPerMps * (speed - effortV) > grip.motoredN(at, speed)) {
+      count++;
+    }
+    return count;
+  }
+
   /** Acceleration at this time, place and speed with the chosen pieces. */
   double acceleration(double time, double at, double speed) {
     return (tractionN(at, speed) - brake.forceN(time, at, speed) - resistanceN(speed) - trackN(at))

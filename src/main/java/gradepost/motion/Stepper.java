@@ -288,7 +288,36 @@ public final class Stepper {
     } else if (dopri.endV() < low) {
       first = corner(low, v <= low ? 0 : dopri.timeOfFall(low), first);
     }
-    return first;
+    return kink(first, step);
+  }
+
+  /** Where adhesion begins or ceases to hold a pull back the step ends too. */
+  private double kink(double first, double step) {
+    int before = forces.capped(t, s, v);
+    double share = first / step;
+    if (capped(step, share) == before) {
+      return first;
+    }
+    double low = 0;
+    double high = share;
+    for (int i = 0; i < 30; i++) {
+      double middle = (low + high) / 2;
+      if (capped(step, middle) == before) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    double at = high * step;
+    if (at <= 10 * AT_ONCE_S || at >= first) {
+      return first;
+    }
+    crossed = Crossed.NOTHING;
+    return at;
+  }
+
+  private int capped(double step, double share) {
+    return forces.capped(t + share * step, dopri.placeAt(share), dopri.speedAt(share));
   }
 
   private double sooner(Crossed what, double at, double first) {

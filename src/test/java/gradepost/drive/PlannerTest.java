@@ -81,6 +81,10 @@ class PlannerTest {
                         a.shortM(),
                         a.speedAtTargetMps() / 0.44704));
       }
+      approach.actions().stream()
+          .filter(a -> a.command() instanceof Command.Stand)
+          .filter(a -> Math.abs(a.atM() - approach.endM()) > 0.05)
+          .forEach(a -> System.out.println("DIFFERS " + a.atM() + " planned " + approach.endM()));
       approach.findings().forEach(f -> System.out.println("   ! " + f));
     }
     plan.failures().forEach(f -> System.out.println("FAIL " + f));
