@@ -21,7 +21,7 @@ import picocli.CommandLine.Spec;
 final class BriefCommand implements Callable<Integer> {
   @Parameters(
       arity = "1..*",
-      paramLabel = "PACK.yaml|FOLDER",
+      paramLabel = "PACK|FOLDER",
       description = "A pack, or a folder below which every pack-….yaml is taken.")
   private List<Path> packs = List.of();
 

@@ -1,0 +1,120 @@
+package gradepost.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Property: the whole way, on a part of a demo pack. */
+class BriefIT {
+  private static final Path DEMO = Path.of("routes");
+  private static final String PACK = "thrumble-valley/pack-thrumble.yaml";
+
+  @TempDir Path folder;
+
+  @Test
+  void sameInputGivesSameBytesAndTheHandOverHoldsWhatASolverNeeds() throws IOException {
+    Path pack = downFourCar();
+    Answer first = brief(Optional.empty()).of(List.of(pack), folder.resolve("one"));
+    assertThat(first.problems()).isEmpty();
+    assertThat(first.good()).isTrue();
+    assertThat(first.written().stream().map(p -> p.getFileName().toString()))
+        .containsExactly(
+            "thrumble-down-4-car.pdf", "thrumble-down-4-car.html", "thrumble-down-4-car.json");
+
+    Answer second = brief(Optional.empty()).of(List.of(pack), folder.resolve("two"));
+    for (int i = 0; i < first.written().size(); i++) {
+      assertThat(first.written().get(i)).hasSameBinaryContentAs(second.written().get(i));
+    }
+
+    JsonNode json = new ObjectMapper().readTree(first.written().get(2).toFile());
+    assertThat(json.at("/track/elevation")).hasSizeGreaterThan(10);
+    assertThat(json.at("/track/curves/0").has("radiusM")).isTrue();
+    assertThat(json.at("/ceiling/0/speedMps").isNumber()).isTrue();
+    assertThat(json.at("/train/planned/massKg")).hasSize(4);
+    assertThat(json.at("/train/safeSide/brakes/Auto/delayS")).hasSize(4);
+    assertThat(json.at("/train/planned/effort/Weak field/0/effortN").isNumber()).isTrue();
+    assertThat(json.at("/approaches/0/cases/0/ladder")).hasSize(3);
+    assertThat(json.at("/plan/actions/0/command/kind").asText()).isEqualTo("Power");
+  }
+
+  @Test
+  void aDepotsOwnTemplateStandsInForTheOneInTheJar() throws IOException {
+    Path own = Files.createDirectory(folder.resolve("own"));
+    String css = Files.readString(Path.of("templates/screen.css"));
+    Files.writeString(own.resolve("screen.css"), css + "\n/* the depot's own */\n");
+    Answer answer = brief(Optional.of(own)).of(List.of(downFourCar()), folder.resolve("papers"));
+    assertThat(answer.good()).isTrue();
+    assertThat(Files.readString(answer.written().get(1))).contains("/* the depot's own */");
+  }
+
+  @Test
+  void aFolderOfTemplatesThatIsNotThereIsSaid() throws IOException {
+    Path missing = folder.resolve("missing");
+    Answer answer = brief(Optional.of(missing)).of(List.of(downFourCar()), folder.resolve("out"));
+    assertThat(answer.good()).isFalse();
+    assertThat(answer.problems()).containsExactly(missing + ": error: there is no such folder");
+    assertThat(folder.resolve("out")).doesNotExist();
+  }
+
+  @Test
+  void aMistakeInOneFileKeepsItsPackBackAndSaysWhere() throws IOException {
+    Path pack = downFourCar();
+    Path notices = pack.resolveSibling("restrictions.yaml");
+    Files.writeString(notices, Files.readString(notices).replace("speed: 20 mph", "speed: 20"));
+    Answer answer = brief(Optional.empty()).of(List.of(pack), folder.resolve("out"));
+    assertThat(answer.good()).isFalse();
+    assertThat(answer.problems()).hasSize(1);
+    assertThat(answer.problems().get(0)).contains("restrictions.yaml:10:12: error: ", "Maybe ");
+    assertThat(folder.resolve("out")).doesNotExist();
+    assertThat(new Check().of(List.of(pack, notices)).problems()).hasSize(1);
+  }
+
+  private static Brief brief(Optional<Path> templates) {
+    return new Brief(
+        templates,
+        true,
+        new Progress() {
+          @Override
+          public void expect(int papers) {}
+
+          @Override
+          public void done(String paper) {}
+        });
+  }
+
+  /** A copy of the demo data whose pack asks for one paper. */
+  private Path downFourCar() throws IOException {
+    Path copy = folder.resolve("routes");
+    try (Stream<Path> walk = Files.walk(DEMO)) {
+      for (Path from : walk.sorted().toList()) {
+        Path to = copy.resolve(DEMO.relativize(from).toString());
+        if (Files.isDirectory(from)) {
+          Files.createDirectories(to);
+        } else {
+          Files.copy(from, to);
+        }
+      }
+    }
+    Path pack = copy.resolve(PACK);
+    List<String> lines = new ArrayList<>();
+    boolean up = false;
+    for (String line : Files.readAllLines(pack)) {
+      up = line.contains("direction: Up") || up && line.startsWith(" ");
+      if (!up) {
+        lines.add(line.replace("[4-car, 8-car]", "[4-car]"));
+      }
+    }
+    Files.write(pack, lines);
+    return pack;
+  }
+}
