@@ -150,7 +150,8 @@ public final class SamplePlan {
         time,
         4.2e8,
         actions.size(),
-        time * 0.96);
+        time * 0.96,
+        List.of());
   }
 
   private void addReductions(double from, double to) {
