@@ -34,6 +34,7 @@ final class FreeRun {
   private final double capMps;
   private final double capUntilM;
   private final double noPowerFromM;
+  private final double noPowerToM;
   private final List<Step> steps = new ArrayList<>();
   private final Until until = new Until();
 
@@ -44,7 +45,7 @@ final class FreeRun {
 
   /**
    * @param capMps ceiling that already binds up to {@code capUntilM}, since it was braked for
-   * @param noPowerFromM from here on power is not taken again
+   * @param noPowerFromM from here on power is not taken again, until {@code noPowerToM}
    */
   FreeRun(
       DriverRules rules,
@@ -54,7 +55,8 @@ final class FreeRun {
       double endM,
       double capMps,
       double capUntilM,
-      double noPowerFromM) {
+      double noPowerFromM,
+      double noPowerToM) {
     this.rules = rules;
     this.assignment = assignment;
     this.bench = bench;
@@ -64,6 +66,7 @@ final class FreeRun {
     this.capMps = capMps;
     this.capUntilM = capUntilM;
     this.noPowerFromM = noPowerFromM;
+    this.noPowerToM = noPowerToM;
   }
 
   List<Step> steps() {
@@ -112,7 +115,10 @@ final class FreeRun {
 
   private double edge(double atM) {
     double edge = rules.nextEdge(atM);
-    return capUntilM > atM + 1e-9 ? Math.min(edge, capUntilM) : edge;
+    for (double other : new double[] {capUntilM, noPowerToM}) {
+      edge = other > atM + 1e-9 ? Math.min(edge, other) : edge;
+    }
+    return edge;
   }
 
   private Ended power(double ceiling, double edge) {
@@ -220,7 +226,8 @@ final class FreeRun {
     double least = assignment.policy().run().leastPower().seconds();
     double at = stepper.atM();
     double rise = rules.nextRise(at) - at;
-    return at < noPowerFromM - 1e-6
+    boolean spared = at >= noPowerFromM - 1e-6 && at < noPowerToM - 1e-6;
+    return !spared
         && (rise > least * stepper.speedMps() || stepper.speedMps() < 2)
         && !rules.powerForbidden(at)
         && rules.toNoPowerM(at) > least * stepper.speedMps();

@@ -103,6 +103,7 @@ final class LegPlanner {
 
   private @org.jspecify.annotations.Nullable Choice choose(Start start, List<Target> targets) {
     double noPowerFrom = Double.POSITIVE_INFINITY;
+    double noPowerTo = Double.POSITIVE_INFINITY;
     Choice unspared = null;
     Target stop = targets.get(targets.size() - 1);
     for (int attempt = 0; attempt < 20; attempt++) {
@@ -116,7 +117,8 @@ final class LegPlanner {
               stop.atM(),
               start.capMps(),
               start.capUntilM(),
-              noPowerFrom);
+              noPowerFrom,
+              noPowerTo);
       free.run();
       if (free.stalled()) {
         // Coasting on would not get there: the power that seemed wasted is needed.
@@ -145,6 +147,7 @@ final class LegPlanner {
       }
       unspared = first;
       noPowerFrom = suppress;
+      noPowerTo = assignment.path().printedAtOrAfter(targets.get(first.index()).atM());
     }
     return unspared;
   }
