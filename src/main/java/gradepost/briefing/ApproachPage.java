@@ -28,10 +28,15 @@ public record ApproachPage(
     List<String> notes,
     List<String> findings) {
 
-  /** One numbered instruction. */
+  /**
+   * One numbered instruction.
+   *
+   * @param when what it waits for, where that is not its place; then the place is only about right
+   */
   public record ActionLine(
       String number,
       String todo,
+      String when,
       String where,
       String see,
       String speed,

@@ -11,11 +11,15 @@ import java.util.List;
 public record TrackStrip(
     double fromM,
     double toM,
+    Names names,
     List<Tick> ticks,
     List<Slope> slopes,
     List<Bend> bends,
     List<Stretch> platforms,
     List<Sign> signs) {
+
+  /** What its bands are called. */
+  public record Names(String slopes, String bends, String line) {}
 
   /** A mark on the axis; a major one is labelled first. */
   public record Tick(double atM, String text, boolean major) {}

@@ -26,6 +26,9 @@ record Braking(
   /** A run that has not met its aim this far past the start of the brake never will. */
   private static final double HOPELESS_M = 8000;
 
+  /** Up to this share of the speed of the last ease, a train creeps. */
+  private static final double CREEPING = 1.3;
+
   /** How it came out. */
   record Outcome(double endM, double endMps, boolean held) {}
 
@@ -128,6 +131,13 @@ record Braking(
 
   boolean releases() {
     return easePa.length > 0 && easePa[easePa.length - 1] == 0;
+  }
+
+  /** So slow already that only the last, light pressure is needed. */
+  private boolean creeping(double speedMps) {
+    return !releases()
+        && easeAtMps.length > 0
+        && speedMps <= CREEPING * easeAtMps[easeAtMps.length - 1];
   }
 
   /** Speed below which the first application alone does it. */

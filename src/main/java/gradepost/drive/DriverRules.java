@@ -143,8 +143,10 @@ final class DriverRules {
     return Math.min(off, printable(checkFromMps(ceilingMps) - unitMps));
   }
 
+  /** Where power is taken again: two whole units under where it comes off at least. */
   double onMps(double ceilingMps) {
-    return printable(below(ceilingMps, assignment.policy().run().onBelow(), 0.7));
+    double on = printable(below(ceilingMps, assignment.policy().run().onBelow(), 0.7));
+    return Math.min(on, printable(offMps(ceilingMps) - 2 * unitMps));
   }
 
   double checkFromMps(double ceilingMps) {
@@ -152,7 +154,8 @@ final class DriverRules {
   }
 
   double checkToMps(double ceilingMps) {
-    return printable(below(ceilingMps, assignment.policy().run().checkTo(), 0.7));
+    double to = printable(below(ceilingMps, assignment.policy().run().checkTo(), 0.7));
+    return Math.min(to, printable(checkFromMps(ceilingMps) - 2 * unitMps));
   }
 
   /**

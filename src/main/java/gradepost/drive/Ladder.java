@@ -4,7 +4,6 @@ import gradepost.motion.BrakeRig;
 import gradepost.motion.Ended;
 import gradepost.motion.Stepper;
 import gradepost.motion.Until;
-import gradepost.route.Path;
 import gradepost.stock.BrakeSystem;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,13 +20,13 @@ final class Ladder {
 
   private final Assignment assignment;
   private final Bench bench;
-  private final Path path;
+  private final Places places;
   private final Until until = new Until();
 
   Ladder(Assignment assignment, Bench bench) {
     this.assignment = assignment;
     this.bench = bench;
-    this.path = assignment.path();
+    this.places = new Places(assignment);
   }
 
   /** Everything about one approach in one state of the rail. */
@@ -96,7 +95,7 @@ final class Ladder {
                 TOLERANCE_M);
     double latest = Math.min(exact, piece.brakingM().orElse(exact));
     return new PlannedPoint(
-        Optional.of(Math.max(low, path.printedAtOrBefore(latest))), braking.mainPa());
+        Optional.of(Math.max(low, places.onGrid(latest, piece.target().atM()))), braking.mainPa());
   }
 
   private double technique(
@@ -135,7 +134,7 @@ final class Ladder {
       piece.line().pickUp(planned, plannedM.get());
       after = timeS - planned.timeS();
     }
-    double printed = Math.max(low, path.printedAtOrBefore(exact));
+    double printed = Math.max(low, places.onGrid(exact, piece.target().atM()));
     return new Latest.Point(exact, printed, speed, after);
   }
 
@@ -210,7 +209,7 @@ final class Ladder {
             0.1);
     return exact >= plannedM
         ? Optional.of(plannedM)
-        : Optional.of(Math.max(low, path.printedAtOrBefore(exact)));
+        : Optional.of(Math.max(low, places.onGrid(exact, piece.target().atM())));
   }
 
   /** Running time that braking from an earlier place costs, with the pressure solved again. */

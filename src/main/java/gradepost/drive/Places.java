@@ -34,10 +34,8 @@ final class Places {
    */
   double printed(double exactM, double targetM, double notBeforeM) {
     double ahead = targetM - exactM;
-    double unit = path.units().lengthUnitM();
-    if (ahead < NEAR_STEPS * path.units().placeStepM()) {
-      double step = ahead < 25 ? unit : 5 * unit;
-      return Math.max(notBeforeM, targetM - Math.ceil(ahead / step - 1e-6) * step);
+    if (near(ahead)) {
+      return Math.max(notBeforeM, onGrid(exactM, targetM));
     }
     double reach = Math.min(assignment.policy().run().landmarkReach().metres(), MOST_SHARE * ahead);
     double earliest = Math.max(notBeforeM, exactM - reach);
@@ -45,6 +43,20 @@ final class Places {
         .map(this::placeOf)
         .filter(at -> at >= earliest)
         .orElseGet(() -> Math.max(notBeforeM, path.printedAtOrBefore(exactM)));
+  }
+
+  private boolean near(double aheadM) {
+    return aheadM < NEAR_STEPS * path.units().placeStepM();
+  }
+
+  /** Without landmarks: a mileage, or close to the target so many yards or metres before it. */
+  double onGrid(double exactM, double targetM) {
+    double ahead = targetM - exactM;
+    if (!near(ahead)) {
+      return path.printedAtOrBefore(exactM);
+    }
+    double step = path.units().lengthUnitM() * (ahead < 25 ? 1 : 5);
+    return targetM - Math.ceil(ahead / step - 1e-6) * step;
   }
 
   /** The last landmark at or before a place. */

@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 final class BrakePull {
   private final Grip grip;
   private final CylinderPressure cylinder = new CylinderPressure();
+  private final Charge charge = new Charge();
   private final double[] pressedPa;
   private final double[] pressedPaPerS;
 
@@ -38,6 +39,7 @@ final class BrakePull {
   void clear() {
     rig = null;
     cylinder.clear();
+    charge.clear();
     stale();
   }
 
@@ -50,17 +52,19 @@ final class BrakePull {
     return rig;
   }
 
-  void saveTo(CylinderPressure kept) {
+  void saveTo(CylinderPressure kept, Charge keptCharge) {
     kept.copyFrom(cylinder);
+    keptCharge.copyFrom(charge);
   }
 
-  void restore(@Nullable BrakeRig keptRig, CylinderPressure kept) {
+  void restore(@Nullable BrakeRig keptRig, CylinderPressure kept, Charge keptCharge) {
     if (keptRig == null) {
       rig = null;
     } else {
       use(keptRig);
     }
     cylinder.copyFrom(kept);
+    charge.copyFrom(keptCharge);
     stale();
   }
 
@@ -77,8 +81,15 @@ final class BrakePull {
 
   void demand(BrakeRig newRig, double timeS, double pressurePa) {
     use(newRig);
-    cylinder.demand(newRig, timeS, pressurePa);
+    double most = availablePa(newRig, timeS);
+    charge.use(newRig, timeS, cylinder.at(timeS), pressurePa);
+    cylinder.demand(newRig, timeS, Math.min(pressurePa, most));
     stale();
+  }
+
+  /** The most that this brake can put into its cylinders if asked now. */
+  double availablePa(BrakeRig other, double timeS) {
+    return Math.min(other.fullPa(), charge.availablePa(other, timeS, cylinder.at(timeS)));
   }
 
   /** Of the leading cylinder. */

@@ -6,7 +6,10 @@ import gradepost.stock.BrakeForce;
 import gradepost.stock.BrakeSystem;
 import gradepost.stock.Formation;
 import gradepost.stock.LoadCase;
+import gradepost.stock.PipeLaw;
 import gradepost.stock.Stock;
+import gradepost.units.Length;
+import java.util.Optional;
 
 /**
  * One brake system on one train, as numbers.
@@ -21,6 +24,7 @@ import gradepost.stock.Stock;
  * @param fullPa full service
  * @param gainNPerPa brake force of each vehicle for each pascal above the threshold, at friction 1;
  *     0 where the brake is isolated
+ * @param reservoir empty where the reservoirs are always full
  */
 public record BrakeRig(
     double deadTimeS,
@@ -31,8 +35,12 @@ public record BrakeRig(
     double thresholdPa,
     double fullPa,
     double[] gainNPerPa,
-    BlockLaw blocks) {
+    BlockLaw blocks,
+    Optional<Reservoir> reservoir) {
   private static final double AT_ONCE_S = 1e-6;
+
+  /** Reservoirs that must fill again after a release. */
+  public record Reservoir(PipeLaw law, double rechargePaPerS) {}
 
   /**
    * Puts a brake system on a train.
@@ -65,7 +73,7 @@ public record BrakeRig(
       gains[i] = gain * train.brakeShare()[i];
     }
     return new BrakeRig(
-        system.action().deadTime().seconds(),
+        system.action().deadTime(new Length(train.totalLengthM())).seconds(),
         delay,
         system.application().pascalsPerSecond(),
         system.release().pascalsPerSecond(),
@@ -73,7 +81,10 @@ public record BrakeRig(
         stock.brakeForce().threshold().pascals(),
         system.full().pascals(),
         gains,
-        stock.brakeForce().blocks());
+        stock.brakeForce().blocks(),
+        system
+            .recharge()
+            .map(rate -> new Reservoir(system.pipe().orElseThrow(), rate.pascalsPerSecond())));
   }
 
   /** Newtons for each pascal above the threshold, whole train, at friction 1. */
@@ -111,7 +122,8 @@ public record BrakeRig(
         thresholdPa,
         fullPa,
         gainNPerPa,
-        blocks);
+        blocks,
+        reservoir);
   }
 
   /** Longest delay of any vehicle. */

@@ -10,6 +10,7 @@ public final class Snapshot {
   final int notch;
   final @Nullable BrakeRig rig;
   final CylinderPressure cylinder = new CylinderPressure();
+  final Charge charge = new Charge();
 
   Snapshot(double timeS, double atM, double speedMps, int notch, @Nullable BrakeRig rig) {
     this.timeS = timeS;

@@ -76,7 +76,7 @@ public final class Stepper {
   /** The whole state, to come back to with {@link #restore}. */
   public Snapshot save() {
     Snapshot kept = new Snapshot(t, s, v, forces.notch(), pull.rig());
-    pull.saveTo(kept.cylinder);
+    pull.saveTo(kept.cylinder, kept.charge);
     return kept;
   }
 
@@ -86,7 +86,7 @@ public final class Stepper {
     s = kept.atM;
     v = kept.speedMps;
     forces.notch(kept.notch);
-    pull.restore(kept.rig, kept.cylinder);
+    pull.restore(kept.rig, kept.cylinder, kept.charge);
   }
 
   public void record(@Nullable Recorder newRecorder) {
@@ -122,6 +122,14 @@ public final class Stepper {
 
   public double demandPa() {
     return pull.demandPa();
+  }
+
+  /**
+   * The most that this brake gives if it is asked now: less than full while its reservoirs still
+   * fill after a release.
+   */
+  public double availablePa(BrakeRig other) {
+    return pull.availablePa(other, t);
   }
 
   /** Acceleration with the handles as they stand. */

@@ -21,34 +21,63 @@ final class Flags {
   private static final double SIZE = 7.4;
   private static final double GAP = 4;
   private final List<Hung> hung = new ArrayList<>();
+  private final double left;
+  private final double right;
+  private final Fonts fonts;
   private int rows;
+  private int crossings;
 
-  Flags(List<Flag> flags, double left, double right, Fonts fonts) {
+  private Flags(double left, double right, Fonts fonts) {
+    this.left = left;
+    this.right = right;
+    this.fonts = fonts;
+  }
+
+  /** Hangs them in two ways and keeps the clearer one. */
+  static Flags of(List<Flag> flags, double left, double right, Fonts fonts) {
     List<Flag> order = new ArrayList<>(flags);
     order.sort(Comparator.comparingDouble(Flag::x).reversed());
-    for (Flag flag : order) {
-      hang(flag, left, right, fonts.width(flag.text(), type(flag)) + 2);
-    }
+    Flags edgeFirst = new Flags(left, right, fonts);
+    Flags edgeLast = new Flags(left, right, fonts);
+    order.forEach(edgeFirst::hang);
+    order.stream().filter(f -> !edgeLast.atEdge(f)).forEach(edgeLast::hang);
+    order.stream().filter(edgeLast::atEdge).forEach(edgeLast::hang);
+    boolean last =
+        edgeLast.crossings < edgeFirst.crossings
+            || edgeLast.crossings == edgeFirst.crossings && edgeLast.rows < edgeFirst.rows;
+    return last ? edgeLast : edgeFirst;
+  }
+
+  private double width(Flag flag) {
+    return fonts.width(flag.text(), type(flag)) + 2;
+  }
+
+  private boolean atEdge(Flag flag) {
+    return flag.x() + width(flag) > right;
   }
 
   private static Type type(Flag flag) {
     return new Type(SIZE, flag.bold());
   }
 
-  private void hang(Flag flag, double left, double right, double width) {
-    boolean preferLeft = flag.x() + width > right;
-    for (int row = 0; row <= rows; row++) {
-      for (boolean toLeft : new boolean[] {preferLeft, !preferLeft}) {
-        double start = toLeft ? flag.x() - width : flag.x();
-        boolean fits = start >= left - 1 && start + width <= right + 1;
-        if ((fits || row == rows) && fitsAt(start, width, flag.x(), row)) {
-          put(flag, row, Math.max(left, Math.min(start, right - width)), width, toLeft);
+  private void hang(Flag flag) {
+    double width = width(flag);
+    boolean edge = atEdge(flag);
+    for (boolean toLeft : new boolean[] {edge, !edge}) {
+      double start = toLeft ? flag.x() - width : flag.x();
+      if (start < left - 1 || start + width > right + 1) {
+        continue;
+      }
+      for (int row = 0; row <= rows; row++) {
+        if (fitsAt(start, width, flag.x(), row)) {
+          put(flag, row, start, width, toLeft);
           return;
         }
       }
     }
-    double start = preferLeft ? flag.x() - width : flag.x();
-    put(flag, rows, Math.max(left, Math.min(start, right - width)), width, preferLeft);
+    crossings++;
+    double start = edge ? flag.x() - width : flag.x();
+    put(flag, rows, Math.max(left, Math.min(start, right - width)), width, edge);
   }
 
   private boolean fitsAt(double start, double width, double leader, int row) {
@@ -82,6 +111,8 @@ final class Flags {
     }
     for (Hung h : hung) {
       double base = top + h.row * ROW + 8.4;
+      double side = h.toLeft ? -1.2 : 1.2;
+      canvas.box(h.left + side, base - 6.6, h.width - 1.2, 8, Canvas.Ink.PAPER);
       if (h.toLeft) {
         canvas.text(h.left + h.width - 2, base, h.flag.text(), type(h.flag), Anchor.END);
       } else {

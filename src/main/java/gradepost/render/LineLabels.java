@@ -36,7 +36,12 @@ final class LineLabels {
 
   void draw(Canvas canvas) {
     for (Drawn line : lines) {
-      best(line).ifPresent(spot -> write(canvas, line, spot));
+      Optional<Spot> spot = best(line);
+      if (spot.isPresent()) {
+        write(canvas, line, spot.get());
+      } else {
+        beside(canvas, line);
+      }
     }
   }
 
@@ -56,6 +61,46 @@ final class LineLabels {
     canvas.area(px, py, Ink.PAPER);
     canvas.text(
         s.x + 2.4 * sin, s.y + 2.4 * cos, line.curve.text(), TYPE, Anchor.MIDDLE, s.degrees);
+  }
+
+  /** Where the lines run too close together: in the open, with a leader to the line's beginning. */
+  private void beside(Canvas canvas, Drawn line) {
+    double width = fonts.width(line.curve.text(), TYPE);
+    double px = line.x[0];
+    double py = line.y[0];
+    List<Box> wanted = new ArrayList<>();
+    for (double up : new double[] {-16, -26, -36, -8, -46, 14, 24, 34, 46, 58, 70}) {
+      for (double right :
+          new double[] {10, 24, 40, 60, 80, 105, -width / 2, -width - 6, -width - 30}) {
+        Box box = new Box(px + right - 2, py + up - 5, width + 4, 9);
+        if (lines.stream().noneMatch(l -> crosses(l, box))) {
+          wanted.add(box);
+        }
+      }
+    }
+    placer
+        .place(wanted)
+        .ifPresent(
+            b -> {
+              double end = Math.max(b.x(), Math.min(px, b.x() + b.width()));
+              canvas.line(px, py, end, b.y() > py ? b.y() : b.y() + b.height(), Canvas.Pen.HAIR);
+              canvas.disc(px, py, 1.5, Ink.BLACK, new Canvas.Pen(0.3, Ink.BLACK));
+              canvas.box(b.x(), b.y(), b.width(), b.height(), Ink.PAPER);
+              canvas.text(b.x() + 2, b.y() + 7, line.curve.text(), TYPE, Anchor.START);
+            });
+  }
+
+  private static boolean crosses(Drawn line, Box box) {
+    for (int i = 0; i <= 8; i++) {
+      double px = box.x() + box.width() * i / 8;
+      if (px >= line.x[0] && px <= line.x[line.x.length - 1]) {
+        double h = heightAt(line, px);
+        if (h > box.y() - 2 && h < box.y() + box.height() + 2) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   /** The clearest place; one that would hide another line only where there is none else. */

@@ -14,7 +14,7 @@ final class StripDrawing implements Drawing {
   private static final double LEFT = 27;
   private static final double RIGHT = 4;
   private static final double TOP = 4;
-  private static final double SPEEDS = 38;
+  private static final double SPEEDS = 34;
   private final StripChart chart;
   private final Fonts fonts;
   private final Scale x;

@@ -22,17 +22,19 @@ final class TrackBands {
   private final Scale x;
   private final Fonts fonts;
   private final Flags flags;
+  private final double rightEdge;
 
   TrackBands(TrackStrip track, Scale x, Fonts fonts, double rightEdge) {
     this.track = track;
     this.x = x;
     this.fonts = fonts;
+    this.rightEdge = rightEdge;
     List<Flags.Flag> list = new ArrayList<>();
     for (TrackStrip.Sign sign : track.signs()) {
       list.add(
           new Flags.Flag(x.at(sign.atM()), sign.text(), sign.kind() == TrackStrip.Kind.TARGET));
     }
-    this.flags = new Flags(list, x.start(), rightEdge, fonts);
+    this.flags = Flags.of(list, x.start(), rightEdge, fonts);
   }
 
   double flagsHeight() {
@@ -46,7 +48,7 @@ final class TrackBands {
   /** Mileages along a line at {@code y}; those that do not fit are left out, whole ones last. */
   void axis(Canvas canvas, double y) {
     LabelPlacer placer =
-        new LabelPlacer(new Box(x.start() - 20, y, x.end() - x.start() + 40, AXIS));
+        new LabelPlacer(new Box(x.start() - 20, y, rightEdge - x.start() + 21, AXIS));
     canvas.line(x.start(), y, x.end(), y, new Pen(0.8, Ink.BLACK));
     for (boolean major : new boolean[] {true, false}) {
       for (TrackStrip.Tick tick : track.ticks()) {
@@ -65,7 +67,12 @@ final class TrackBands {
     }
   }
 
+  private void name(Canvas canvas, double base, String text) {
+    canvas.text(x.start() - 3, base, text, new Type(6.6, false), Anchor.END);
+  }
+
   void profile(Canvas canvas, double top) {
+    name(canvas, top + PROFILE - 2, track.names().slopes());
     int n = track.slopes().size();
     double[] px = new double[n + 3];
     double[] h = new double[n + 1];
@@ -117,6 +124,7 @@ final class TrackBands {
 
   void curves(Canvas canvas, double top) {
     double middle = top + CURVES / 2;
+    name(canvas, middle + 2.2, track.names().bends());
     canvas.line(x.start(), middle, x.end(), middle, new Pen(0.6, Ink.BLACK));
     LabelPlacer placer = new LabelPlacer(new Box(x.start(), top, x.end() - x.start(), CURVES));
     for (TrackStrip.Bend b : track.bends()) {
@@ -153,6 +161,7 @@ final class TrackBands {
   /** The line itself with its platforms and signals, and the platforms' names where they fit. */
   void line(Canvas canvas, double top, boolean names) {
     double middle = top + LINE / 2;
+    name(canvas, middle + 2.2, track.names().line());
     canvas.line(x.start(), middle, x.end(), middle, new Pen(1.6, Ink.BLACK));
     Type type = new Type(7.4, true);
     LabelPlacer placer =

@@ -33,7 +33,7 @@ final class TrainDrawing implements Drawing {
     double total = chart.cars().stream().mapToDouble(TrainChart.Car::lengthM).sum();
     double leads = fonts.width(chart.leads(), new Type(8, true)) + 16;
     double right = FULL_WIDTH - leads;
-    double scale = Math.min(right / total, 62 / (total / chart.cars().size()));
+    double scale = Math.min(right / total, 104 / (total / chart.cars().size()));
     double end = right;
     for (TrainChart.Car car : chart.cars()) {
       double length = car.lengthM() * scale;

@@ -21,6 +21,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Finds on the route what one direction of a pack names. */
 final class DirectionResolver {
@@ -44,6 +45,7 @@ final class DirectionResolver {
                 frame.names().entrySet().stream().toList(),
                 Map.Entry::getValue,
                 "direction",
+                "",
                 in.spot(typed, PackTable.DIRECTION))
             .map(Map.Entry::getKey);
     if (direction.isEmpty()) {
@@ -51,15 +53,16 @@ final class DirectionResolver {
     }
     List<RunningLine> lines = lines(typed, direction.get());
     Map<String, JunctionRoute> junctions = junctions(typed, direction.get());
+    boolean linesKnown = lines.size() == typed.lines().size();
     List<Call> calls = new ArrayList<>();
     for (TypedCall call : typed.calls()) {
       boolean end =
           call == typed.calls().get(0) || call == typed.calls().get(typed.calls().size() - 1);
-      call(call, end, direction.get(), typed.lines()).ifPresent(calls::add);
+      call(call, end, direction.get(), linesKnown ? lines : route.lines()).ifPresent(calls::add);
     }
     if (calls.size() == typed.calls().size()) {
       inOrderOfTravel(typed, calls, direction.get());
-      if (lines.size() == typed.lines().size()) {
+      if (linesKnown) {
         linesReach(typed, lines, calls, direction.get());
       }
     }
@@ -73,7 +76,7 @@ final class DirectionResolver {
     for (int i = 0; i < typed.lines().size(); i++) {
       Spot spot = in.spot(typed, PackTable.LINES, i);
       Optional<RunningLine> line =
-          find(typed.lines().get(i), route.lines(), RunningLine::name, "running line", spot);
+          find(typed.lines().get(i), route.lines(), RunningLine::name, "running line", "", spot);
       line.filter(l -> !l.directions().contains(direction))
           .ifPresent(
               l ->
@@ -95,8 +98,9 @@ final class DirectionResolver {
         .forEach(
             (name, way) -> {
               Spot spot = in.spot(typed, PackTable.JUNCTIONS, name);
+              Spot nameSpot = in.keySpot(typed, PackTable.JUNCTIONS, name);
               Optional<Junction> junction =
-                  find(name, route.junctions(), Junction::name, "junction", spot);
+                  find(name, route.junctions(), Junction::name, "junction", "", nameSpot);
               junction
                   .filter(j -> !j.applies().directions().contains(direction))
                   .ifPresent(
@@ -114,7 +118,8 @@ final class DirectionResolver {
                               way,
                               j.routes(),
                               JunctionRoute::name,
-                              "way through " + j.name(),
+                              "way",
+                              " through " + j.name(),
                               spot))
                   .ifPresent(r -> chosen.put(name, r));
             });
@@ -122,7 +127,7 @@ final class DirectionResolver {
   }
 
   private Optional<Call> call(
-      TypedCall typed, boolean end, Direction direction, List<String> lines) {
+      TypedCall typed, boolean end, Direction direction, List<RunningLine> lines) {
     if (!end && typed.dwell().isEmpty()) {
       in.error(
           in.spot(typed),
@@ -136,6 +141,7 @@ final class DirectionResolver {
             route.stations(),
             Station::name,
             "station",
+            "",
             in.spot(typed, PackTable.STATION));
     Spot spot = in.spot(typed, PackTable.PLATFORM);
     Optional<Platform> platform =
@@ -145,10 +151,12 @@ final class DirectionResolver {
                     typed.platform(),
                     s.platforms(),
                     Platform::number,
-                    "platform at " + s.name(),
+                    "platform",
+                    " at " + s.name(),
                     spot));
+    Set<String> taken = lines.stream().map(RunningLine::name).collect(Collectors.toSet());
     platform
-        .filter(p -> !p.applies().to(direction, Set.copyOf(lines)))
+        .filter(p -> !p.applies().to(direction, taken))
         .ifPresent(
             p ->
                 in.error(
@@ -216,13 +224,14 @@ final class DirectionResolver {
       Collection<T> all,
       java.util.function.Function<T, String> nameOf,
       String what,
+      String where,
       Spot spot) {
     Optional<T> found = all.stream().filter(t -> nameOf.apply(t).equals(name)).findFirst();
     if (found.isEmpty()) {
       List<String> known = all.stream().map(nameOf).toList();
       in.error(
           spot,
-          "there is no " + what + " " + Nodes.shown(name),
+          "there is no " + what + " " + Nodes.shown(name) + where,
           known.isEmpty() ? "none is known" : String.join(", ", known),
           Nearest.to(name, known).orElse(""));
     }

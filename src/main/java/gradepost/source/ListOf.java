@@ -73,7 +73,7 @@ public record ListOf<T>(Kind<T> element, int least, int most, List<String> uniqu
 
   private String maybe(Node node) {
     boolean word = node instanceof ScalarNode scalar && !scalar.getValue().isBlank();
-    return word && element instanceof Scalar<T>
+    return word && (element instanceof Scalar<T> || element instanceof RouteWord<T>)
         ? "[" + ((ScalarNode) node).getValue().strip() + "]"
         : "";
   }
@@ -88,7 +88,7 @@ public record ListOf<T>(Kind<T> element, int least, int most, List<String> uniqu
         if (first != null) {
           in.error(
               text,
-              "the %s %s stands twice among the %s, first on %s"
+              "the %s %s stands twice under %s, first on %s"
                   .formatted(
                       key,
                       Nodes.shown(text.getValue()),

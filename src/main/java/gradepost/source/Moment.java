@@ -8,6 +8,7 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -74,8 +75,7 @@ final class Moment {
         return new Ok<>(Optional.of(ok.value()));
       }
       Bad<LocalDateTime> bad = (Bad<LocalDateTime>) moment;
-      String maybe =
-          text.toLowerCase(java.util.Locale.ROOT).contains("further") ? FURTHER_NOTICE : "";
+      String maybe = text.toLowerCase(Locale.ROOT).contains("further") ? FURTHER_NOTICE : "";
       return new Bad<>(bad.what(), allowed(), bad.maybe().isEmpty() ? maybe : bad.maybe());
     }
   }
@@ -137,7 +137,8 @@ final class Moment {
   private static String turned(String text) {
     Matcher m = TURNED.matcher(text);
     return m.matches()
-        ? "%s-%02d-%02d%s".formatted(m.group(3), number(m, 2), number(m, 1), m.group(4))
+        ? String.format(
+            Locale.ROOT, "%s-%02d-%02d%s", m.group(3), number(m, 2), number(m, 1), m.group(4))
         : "";
   }
 

@@ -15,7 +15,7 @@ import org.yaml.snakeyaml.nodes.Node;
 /** A place on the route: a mileage, with its section where two sections have the same mileage. */
 public record PlaceKind() implements Kind<Location> {
   static final Scalar.Quantity<Mileage> MILEAGE =
-      Scalar.Quantity.of(QuantityKind.MILEAGE, "0m 00ch", "9999m 79ch").routeUnits();
+      Scalar.Quantity.of(QuantityKind.MILEAGE, "", "").routeUnits();
   private static final double SAME_PLACE_M = 1e-3;
 
   /** A mileage and the name of its section, as typed. */

@@ -31,7 +31,8 @@ final class PolicyTables {
       String name, Optional<AdhesionLaw> law, Optional<String> of, double share, String purpose) {}
 
   static final Key<String> FOR =
-      Key.required("for", Common.text("words"), "What it is for, for the reading notes.");
+      Key.required(
+          "for", Common.text("what it is for, in words"), "What it is for, for the reading notes.");
 
   static <T> Key<Said<T>> said(String name, Kind<T> kind, String description) {
     Key<T> value = Key.required("value", kind, description);

@@ -15,7 +15,7 @@ public record Problem(Spot spot, Severity severity, String what, String allowed,
 
   /** One or two lines: {@code file:line:column: error: what; allowed: …}, then {@code Maybe …}. */
   public String text() {
-    return "%s:%d:%d: %s: %s"
+    return "%s:%s:%s: %s: %s"
             .formatted(spot.file(), spot.line(), spot.column(), severity.word(), what)
         + (allowed.isEmpty() ? "" : "; allowed: " + allowed)
         + (maybe.isEmpty() ? "" : "\n  Maybe " + maybe);

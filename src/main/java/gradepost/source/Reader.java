@@ -103,6 +103,23 @@ final class Reader {
         .orElse(spot(record, key));
   }
 
+  /** Where a word itself stands as a key in a group under a key of a record. */
+  Spot keySpot(Object record, Key<?> key, String word) {
+    return Optional.ofNullable(origins.get(record))
+        .flatMap(n -> valueOf(n, key.name()))
+        .filter(MappingNode.class::isInstance)
+        .flatMap(group -> keyOf((MappingNode) group, word))
+        .map(n -> Spot.of(file, n))
+        .orElse(spot(record, key));
+  }
+
+  private static Optional<Node> keyOf(MappingNode node, String key) {
+    return node.getValue().stream()
+        .map(NodeTuple::getKeyNode)
+        .filter(n -> n instanceof ScalarNode name && name.getValue().equals(key))
+        .findFirst();
+  }
+
   static Optional<Node> valueOf(MappingNode node, String key) {
     for (NodeTuple tuple : node.getValue()) {
       if (tuple.getKeyNode() instanceof ScalarNode name && name.getValue().equals(key)) {

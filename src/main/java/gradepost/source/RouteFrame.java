@@ -64,9 +64,16 @@ record RouteFrame(
     return path().lengthM();
   }
 
-  /** A distance as the lineside has it; only where the sections are known. */
+  /**
+   * A distance as the lineside has it, with its section where the mileage is on two; only where the
+   * sections are known.
+   */
   String text(double metres) {
-    return path().text(metres);
+    Path path = path();
+    Location location = path.locationAt(Math.min(Math.max(metres, 0), path.lengthM()));
+    long holding = sections.stream().filter(s -> s.holds(location.mileage())).count();
+    String mileage = path.units().mileage(location.mileage());
+    return holding > 1 ? mileage + " (" + location.section() + ")" : mileage;
   }
 
   private Path path() {
@@ -95,16 +102,24 @@ record RouteFrame(
     return new Path(bare, Direction.FORWARD);
   }
 
+  /** Whether the route is written in this convention, as far as is known. */
+  boolean has(Convention convention) {
+    Convention own = own();
+    return own == Convention.NEUTRAL || convention == Convention.NEUTRAL || own == convention;
+  }
+
+  private Convention own() {
+    return units
+        .map(u -> u == UnitStyle.MILES ? Convention.MILES : Convention.METRIC)
+        .orElse(Convention.NEUTRAL);
+  }
+
   /** Whether a text is in the units of the route; reports it where it is not. */
   boolean accepts(Convention convention, Node node, String label, Reader in) {
-    Convention own =
-        units
-            .map(u -> u == UnitStyle.MILES ? Convention.MILES : Convention.METRIC)
-            .orElse(Convention.NEUTRAL);
-    if (own == Convention.NEUTRAL || convention == Convention.NEUTRAL || own == convention) {
+    if (has(convention)) {
       return true;
     }
-    boolean miles = own == Convention.MILES;
+    boolean miles = own() == Convention.MILES;
     in.error(
         node,
         label

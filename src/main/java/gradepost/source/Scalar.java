@@ -37,8 +37,13 @@ public sealed interface Scalar<T> extends Kind<T>
       return accept(ok, node, label, in) ? Optional.of(ok.value()) : Optional.empty();
     }
     Bad<T> bad = (Bad<T>) parsed;
-    in.error(node, label + " " + bad.what(), bad.allowed(), bad.maybe());
+    in.error(node, label + " " + bad.what(), bad.allowed(), suggestion(bad.maybe(), in));
     return Optional.empty();
+  }
+
+  /** What is suggested, where more is known than the text. */
+  default String suggestion(String maybe, Reader in) {
+    return maybe;
   }
 
   /** A last word where more is known than the text, such as the units of the route. */
@@ -139,7 +144,7 @@ public sealed interface Scalar<T> extends Kind<T>
   /**
    * A quantity within bounds.
    *
-   * @param least lower bound as it would be typed
+   * @param least lower bound as it would be typed; empty text where there are no bounds
    * @param most upper bound as it would be typed
    * @param inRouteUnits whether it has to be in the units of the route, as mileages and speeds have
    */
@@ -155,7 +160,7 @@ public sealed interface Scalar<T> extends Kind<T>
 
     @Override
     public String allowed() {
-      return kind.allowed() + ", from " + least + " to " + most;
+      return kind.allowed() + (least.isEmpty() ? "" : ", from " + least + " to " + most);
     }
 
     @Override
@@ -165,12 +170,28 @@ public sealed interface Scalar<T> extends Kind<T>
         return new Bad<>(bad.what(), allowed(), bad.maybe());
       }
       Ok<Q> ok = (Ok<Q>) parsed;
+      if (least.isEmpty()) {
+        return ok;
+      }
       double value = kind.si(ok.value());
       double slack = 1e-9 * Math.max(1, Math.abs(value));
       boolean within =
           value >= kind.si(kind.require(least)) - slack
               && value <= kind.si(kind.require(most)) + slack;
       return within ? ok : new Bad<>(Nodes.shown(text) + " is out of range", allowed(), "");
+    }
+
+    /** Of two suggestions the one in the units of the route. */
+    @Override
+    public String suggestion(String maybe, Reader in) {
+      String[] offers = maybe.split(" or ");
+      if (!inRouteUnits || offers.length == 1) {
+        return maybe;
+      }
+      return java.util.Arrays.stream(offers)
+          .filter(o -> kind.parse(o) instanceof Ok<Q> ok && in.frame().has(ok.convention()))
+          .reduce((a, b) -> a + " or " + b)
+          .orElse(maybe);
     }
 
     @Override

@@ -111,7 +111,7 @@ final class StationTables {
               v.in()
                   .error(
                       v.in().spot(mark),
-                      "a second stop mark for %d cars of %s trains".formatted(mark.cars(), name),
+                      "a second stop mark for %s cars of %s trains".formatted(mark.cars(), name),
                       "one for each number of cars and direction",
                       "");
             }

@@ -132,7 +132,9 @@ final class StockTables {
           "Pounds for each short ton and degree of curve (100 ft chord).");
   static final Key<Double> K =
       Key.required(
-          "k", new Scalar.Number("a number", false, 0, 2000), "k of k/R in N/kN, R in metres.");
+          "k",
+          new Scalar.Number("a number", false, 0, 2000),
+          "The k of k/R in N/kN, with R in metres.");
   static final Variants<CurveLaw> CURVE_RESISTANCE =
       new Variants<>("curve resistance", "law", curveLaws());
 

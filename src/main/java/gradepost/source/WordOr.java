@@ -1,5 +1,7 @@
 package gradepost.source;
 
+import gradepost.units.Nearest;
+import java.util.List;
 import java.util.Optional;
 import org.yaml.snakeyaml.nodes.Node;
 import org.yaml.snakeyaml.nodes.ScalarNode;
@@ -18,7 +20,8 @@ public record WordOr<T>(String word, T value, Shape<? extends T> shape) implemen
       if (scalar.getValue().strip().equals(word)) {
         return Optional.of(value);
       }
-      in.error(node, label + " is " + Nodes.described(node), allowed(), "");
+      String near = Nearest.to(scalar.getValue(), List.of(word)).orElse("");
+      in.error(node, label + " is " + Nodes.described(node), allowed(), near);
       return Optional.empty();
     }
     return shape.read(node, label, in).map(v -> v);

@@ -1,13 +1,19 @@
 package gradepost.stock;
 
+import gradepost.units.Length;
 import gradepost.units.Span;
 import gradepost.units.Speed;
 
 /** How a demand reaches the vehicles. */
 public sealed interface BrakeAction {
 
-  /** Time from the demand until a cylinder first answers. */
+  /** Time from the demand until a cylinder first answers; of the shortest train. */
   Span deadTime();
+
+  /** The same for a train of this length. */
+  default Span deadTime(Length train) {
+    return deadTime();
+  }
 
   /** By wire: every vehicle answers at once. */
   record Simultaneous(Span deadTime) implements BrakeAction {}
@@ -18,6 +24,39 @@ public sealed interface BrakeAction {
       if (speed.metresPerSecond() <= 0) {
         throw new IllegalArgumentException("a propagation has a speed");
       }
+    }
+  }
+
+  /**
+   * The whole train as one after a time by its length, {@code a + b·(L/100) + c·(L/100)²} seconds
+   * with L in metres: an equivalent build-up (SUBSET-026 A.3.8), and the brake then acts in full.
+   *
+   * @param least shorter trains count as this long
+   */
+  record ByLength(double aS, double bS, double cS, Length least) implements BrakeAction {
+    /** SUBSET-026 A.3.9: a build-up towards a target speed above zero takes this much longer. */
+    private static final double TOWARDS_A_SPEED = 1.2;
+
+    public ByLength {
+      if (!(aS >= 0 && bS >= 0 && cS >= 0)) {
+        throw new IllegalArgumentException("a build-up takes time");
+      }
+    }
+
+    @Override
+    public Span deadTime() {
+      return deadTime(new Length(0));
+    }
+
+    @Override
+    public Span deadTime(Length train) {
+      double hundreds = Math.max(train.metres(), least.metres()) / 100;
+      return new Span(aS + hundreds * (bS + hundreds * cS));
+    }
+
+    /** The same brake used towards a speed above zero instead of a stand. */
+    public ByLength towardsASpeed() {
+      return new ByLength(aS * TOWARDS_A_SPEED, bS * TOWARDS_A_SPEED, cS * TOWARDS_A_SPEED, least);
     }
   }
 }

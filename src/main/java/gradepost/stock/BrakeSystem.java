@@ -14,6 +14,8 @@ import java.util.Optional;
  * @param gradualRelease whether it can be eased; where not, every release is a full release
  * @param full cylinder pressure at full service, or of the emergency application
  * @param pipe how the pipe governs it, where the gauges show a pipe
+ * @param recharge how fast the reservoirs on the vehicles fill again after a full release; empty
+ *     where they are always full. Until they are, another application has less to give.
  */
 public record BrakeSystem(
     String name,
@@ -25,7 +27,8 @@ public record BrakeSystem(
     boolean gradualRelease,
     BrakeControl control,
     Pressure full,
-    Optional<PipeLaw> pipe) {
+    Optional<PipeLaw> pipe,
+    Optional<PressureRate> recharge) {
 
   /** What it is for. */
   public enum Role {
@@ -37,7 +40,36 @@ public record BrakeSystem(
     EMERGENCY
   }
 
+  /** A brake whose reservoirs are always full. */
+  public BrakeSystem(
+      String name,
+      String shortName,
+      Role role,
+      BrakeAction action,
+      PressureRate application,
+      PressureRate release,
+      boolean gradualRelease,
+      BrakeControl control,
+      Pressure full,
+      Optional<PipeLaw> pipe) {
+    this(
+        name,
+        shortName,
+        role,
+        action,
+        application,
+        release,
+        gradualRelease,
+        control,
+        full,
+        pipe,
+        Optional.empty());
+  }
+
   public BrakeSystem {
+    if (recharge.isPresent() && (pipe.isEmpty() || recharge.get().pascalsPerSecond() <= 0)) {
+      throw new IllegalArgumentException("brake system " + name + " recharges from a pipe");
+    }
     if (application.pascalsPerSecond() <= 0 || release.pascalsPerSecond() <= 0) {
       throw new IllegalArgumentException("brake system " + name + " never fills or never empties");
     }

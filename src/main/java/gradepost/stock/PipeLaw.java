@@ -15,11 +15,23 @@ public sealed interface PipeLaw {
   /** The reduction at which cylinder and reservoir stand equal: full service. */
   double fullReductionPa();
 
+  /** Where reservoir and cylinder stand equal when they begin with these gauge pressures. */
+  double equalPa(double reservoirPa, double cylinderPa);
+
+  /** What the reservoir keeps when the cylinder is filled from one pressure to another. */
+  double reservoirAfterPa(double reservoirPa, double fromCylinderPa, double toCylinderPa);
+
   /**
    * The handbook rule: so many pounds in the cylinder for each pound of reduction (Howard 1913:
    * 2.5, with a reservoir of 2.5 times the cylinder), until both stand equal.
    */
   record Ratio(Pressure pipe, double poundsPerPound) implements PipeLaw {
+    public Ratio {
+      if (!(poundsPerPound > 0)) {
+        throw new IllegalArgumentException("a reduction fills the cylinder");
+      }
+    }
+
     @Override
     public double cylinderPa(double reductionPa) {
       return poundsPerPound * Math.min(Math.max(reductionPa, 0), fullReductionPa());
@@ -29,6 +41,16 @@ public sealed interface PipeLaw {
     public double fullReductionPa() {
       return pipe.pascals() / (1 + poundsPerPound);
     }
+
+    @Override
+    public double equalPa(double reservoirPa, double cylinderPa) {
+      return (poundsPerPound * reservoirPa + cylinderPa) / (1 + poundsPerPound);
+    }
+
+    @Override
+    public double reservoirAfterPa(double reservoirPa, double fromCylinderPa, double toCylinderPa) {
+      return reservoirPa - (toCylinderPa - fromCylinderPa) / poundsPerPound;
+    }
   }
 
   /**
@@ -37,6 +59,12 @@ public sealed interface PipeLaw {
    * its own.
    */
   record Boyle(Pressure pipe, double volumeRatio) implements PipeLaw {
+    public Boyle {
+      if (!(volumeRatio > 0)) {
+        throw new IllegalArgumentException("a reservoir has a volume");
+      }
+    }
+
     @Override
     public double cylinderPa(double reductionPa) {
       double r = Math.min(Math.max(reductionPa, 0), fullReductionPa());
@@ -46,6 +74,22 @@ public sealed interface PipeLaw {
     @Override
     public double fullReductionPa() {
       return (pipe.pascals() + Exact.ATMOSPHERE_PA) / (1 + volumeRatio);
+    }
+
+    @Override
+    public double equalPa(double reservoirPa, double cylinderPa) {
+      double air = volumeRatio * (reservoirPa + Exact.ATMOSPHERE_PA) + heldPa(cylinderPa);
+      return Math.max(0, air / (1 + volumeRatio) - Exact.ATMOSPHERE_PA);
+    }
+
+    @Override
+    public double reservoirAfterPa(double reservoirPa, double fromCylinderPa, double toCylinderPa) {
+      return reservoirPa - (heldPa(toCylinderPa) - heldPa(fromCylinderPa)) / volumeRatio;
+    }
+
+    /** Absolute pressure times volume in a cylinder; an empty one has no volume. */
+    private static double heldPa(double cylinderPa) {
+      return cylinderPa > 0 ? cylinderPa + Exact.ATMOSPHERE_PA : 0;
     }
   }
 }

@@ -1,6 +1,7 @@
 package gradepost.stock;
 
 import gradepost.units.Span;
+import gradepost.units.Speed;
 import java.util.List;
 
 /**
@@ -17,5 +18,32 @@ public record Traction(List<Notch> notches, Span timePerNotch, boolean notchingD
     if (notches.isEmpty()) {
       throw new IllegalArgumentException("a power handle has a notch at least");
     }
+  }
+
+  /**
+   * The same where the line has this share of the voltage that the efforts are stated for. By
+   * approximation: a direct-current motor has the same effort at the same current, and takes it at
+   * a speed that goes with the voltage (its own resistance left out: a few per cent). For stock
+   * described by its motors the exact figure is {@link SeriesMotorPower#atLineVolts}.
+   */
+  public Traction atLineVoltage(double share) {
+    if (!(share > 0.4 && share < 1.4)) {
+      throw new IllegalArgumentException("a line keeps 0.4 to 1.4 of its voltage: " + share);
+    }
+    List<Notch> other =
+        notches.stream()
+            .map(
+                notch ->
+                    new Notch(
+                        notch.name(),
+                        notch.effort().stream()
+                            .map(
+                                point ->
+                                    new EffortPoint(
+                                        new Speed(point.speed().metresPerSecond() * share),
+                                        point.effort()))
+                            .toList()))
+            .toList();
+    return new Traction(other, timePerNotch, notchingDown);
   }
 }

@@ -59,7 +59,9 @@ record MileageNotation() implements Notation {
 
   private static String text(int miles, double chains) {
     String whole =
-        chains == Math.rint(chains) ? "%02d".formatted((int) chains) : Typed.number(chains);
+        chains == Math.rint(chains)
+            ? String.format(Locale.ROOT, "%02d", (int) chains)
+            : Typed.number(chains);
     return miles + "m " + whole + "ch";
   }
 

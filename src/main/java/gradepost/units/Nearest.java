@@ -17,8 +17,11 @@ public final class Nearest {
     String best = "";
     int bestDistance = Integer.MAX_VALUE;
     for (String candidate : known) {
+      if (!digits(word).equals(digits(candidate))) {
+        continue;
+      }
       int distance = distance(folded, fold(candidate));
-      if (distance < bestDistance && distance <= slips(candidate)) {
+      if (distance < bestDistance && distance <= slips(candidate, word)) {
         best = candidate;
         bestDistance = distance;
       }
@@ -26,8 +29,14 @@ public final class Nearest {
     return bestDistance == Integer.MAX_VALUE ? Optional.empty() : Optional.of(best);
   }
 
-  private static int slips(String candidate) {
-    return candidate.length() <= 2 ? 0 : Math.min(3, (candidate.length() + 1) / 3);
+  private static int slips(String candidate, String word) {
+    boolean longer = word.length() > candidate.length();
+    return candidate.length() <= 2 ? (longer ? 1 : 0) : Math.min(3, (candidate.length() + 1) / 3);
+  }
+
+  /** Another number is another thing, not a slip: platform 2 is not a misspelt platform 3. */
+  private static String digits(String word) {
+    return word.replaceAll("[^0-9]+", " ").strip();
   }
 
   private static String fold(String word) {

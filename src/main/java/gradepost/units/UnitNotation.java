@@ -32,12 +32,12 @@ record UnitNotation(List<Unit> units, boolean compound, String examples) impleme
   @Override
   public Result read(String plain) {
     Matcher form = FORM.matcher(plain);
+    String point = Typed.withPoint(plain);
+    if (!point.equals(plain) && read(point) instanceof Is) {
+      return new IsNot("has a decimal comma", point);
+    }
     if (!form.matches()) {
-      String point = Typed.withPoint(plain);
-      boolean comma = !point.equals(plain) && read(point) instanceof Is;
-      return comma
-          ? new IsNot("has a decimal comma", point)
-          : new IsNot("does not begin with a number", "");
+      return new IsNot("does not begin with a number", "");
     }
     double number = Double.parseDouble(form.group(1));
     if (form.group(2) == null) {

@@ -24,7 +24,7 @@ public enum UnitStyle {
     if (this == MILES) {
       long chains = Math.round(mileage.metres() / Exact.CHAIN_M);
       long miles = Math.floorDiv(chains, 80L);
-      return "%dm %02dch".formatted(miles, chains - 80 * miles);
+      return String.format(Locale.ROOT, "%dm %02dch", miles, chains - 80 * miles);
     }
     return String.format(Locale.ROOT, "%.2f km", mileage.metres() / 1000.0);
   }

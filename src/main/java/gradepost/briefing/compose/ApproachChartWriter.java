@@ -2,6 +2,7 @@ package gradepost.briefing.compose;
 
 import gradepost.briefing.ApproachChart;
 import gradepost.briefing.Curve;
+import gradepost.briefing.TrackStrip;
 import gradepost.drive.Action;
 import gradepost.drive.Approach;
 import gradepost.drive.CeilingStep;
@@ -76,7 +77,16 @@ final class ApproachChartWriter {
         curves,
         pins,
         target,
-        strips.strip(from, to));
+        strips.strip(
+            from,
+            to,
+            new TrackStrip.Sign(target, called(approach.target()), TrackStrip.Kind.TARGET)));
+  }
+
+  private String called(Target target) {
+    return target instanceof Target.Stop stop
+        ? stop.markText()
+        : words.text("target.reduction", words.speed(target.speedMps()));
   }
 
   private static String key(BrakeSystem brake) {

@@ -4,7 +4,6 @@ import gradepost.briefing.ApproachPage;
 import gradepost.drive.Action;
 import gradepost.drive.Approach;
 import gradepost.drive.Assignment;
-import gradepost.drive.CaseResult;
 import gradepost.drive.Command;
 import gradepost.drive.Plan;
 import gradepost.drive.Target;
@@ -103,6 +102,7 @@ final class ApproachWriter {
           new ApproachPage.ActionLine(
               Integer.toString(out.size() + 1),
               orders.todo(action.command()),
+              orders.when(action),
               orders.where(action),
               see(action, approach),
               words.number(action.speedMps()),
@@ -118,6 +118,9 @@ final class ApproachWriter {
     if (action.command() instanceof Command.Stand
         && approach.target() instanceof Target.Stop stop) {
       return stop.markText();
+    }
+    if (action.command() instanceof Command.Power && action.speedMps() < 0.5) {
+      return words.text("see.standing");
     }
     return sight.near(action.atM());
   }
@@ -219,11 +222,6 @@ final class ApproachWriter {
                                     words.pressure(approach.mainPressurePa())));
                           }
                         }));
-    for (CaseResult c : approach.cases().stream().skip(1).toList()) {
-      if (!c.adhesion().note().isBlank()) {
-        out.add(words.text("note.case", c.adhesion().name(), c.adhesion().note()));
-      }
-    }
     return out;
   }
 }

@@ -64,7 +64,20 @@ final class LadderWriter {
       }
     }
     return new Table(
-        id, "ladder", words.text("ladder.title"), "", columns, rows, words.text("ladder.none"));
+        id,
+        "ladder",
+        words.text("ladder.title"),
+        states(cases),
+        columns,
+        rows,
+        words.text("ladder.none"));
+  }
+
+  private String states(List<CaseResult> cases) {
+    return cases.stream()
+        .filter(c -> !c.adhesion().note().isBlank())
+        .map(c -> words.text("ladder.state", c.adhesion().name(), c.adhesion().note()))
+        .collect(java.util.stream.Collectors.joining(" "));
   }
 
   private Table.Row row(
@@ -148,7 +161,7 @@ final class LadderWriter {
     CaseResult c = approach.cases().get(0);
     Optional<FailureAnswer> holding = c.answers().stream().filter(FailureAnswer::holds).findFirst();
     FailureAnswer use = holding.orElse(c.answers().get(c.answers().size() - 1));
-    return words.text("answer.at-once", called(use.brake()));
+    return sentence(words.text("answer.at-once", called(use.brake())));
   }
 
   /** What comes of it, and until where. */
@@ -189,7 +202,13 @@ final class LadderWriter {
               words.place(c.protectedM().get()),
               words.seconds(Math.ceil(c.protectedCostS()))));
     }
-    return out;
+    return out.stream().map(LadderWriter::sentence).toList();
+  }
+
+  private static String sentence(String text) {
+    return text.isEmpty()
+        ? text
+        : text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
   }
 
   private String until(Rung rung) {

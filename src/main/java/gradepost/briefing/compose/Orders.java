@@ -51,19 +51,24 @@ final class Orders {
       todo = words.text("do.with-pressure", todo, words.pressure(brake.pressurePa()));
     }
     Trigger trigger = action.trigger();
-    if (trigger instanceof Trigger.AtPlace || trigger instanceof Trigger.Standstill) {
+    if (atPlace(trigger)) {
       return todo;
     }
-    return words.text("do.when", when(trigger), todo);
+    return words.text("do.when", todo, when(trigger));
   }
 
   String where(Action action) {
     String place = words.place(action.atM());
-    Trigger trigger = action.trigger();
-    if (trigger instanceof Trigger.AtPlace || trigger instanceof Trigger.Standstill) {
-      return place;
-    }
-    return words.text("where.about", when(trigger), place);
+    return atPlace(action.trigger()) ? place : words.text("where.about", place);
+  }
+
+  /** What the action waits for; empty text where that is its place. */
+  String when(Action action) {
+    return atPlace(action.trigger()) ? "" : when(action.trigger());
+  }
+
+  private static boolean atPlace(Trigger trigger) {
+    return trigger instanceof Trigger.AtPlace || trigger instanceof Trigger.Standstill;
   }
 
   private String when(Trigger trigger) {

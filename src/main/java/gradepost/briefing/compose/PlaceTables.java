@@ -53,7 +53,7 @@ final class PlaceTables {
                           "stop-mark.short",
                           m.cars(),
                           words.place(words.path().metresAt(m.location()))))
-              .collect(Collectors.joining("; "));
+              .collect(Collectors.joining("\n"));
       String end =
           p.bufferStops()
               .map(b -> words.text("table.stations.buffers", words.place(words.path().metresAt(b))))
@@ -61,7 +61,8 @@ final class PlaceTables {
       table.row(
           o.what().station().name() + (calls ? "" : " " + words.text("table.stations.passes")),
           p.number(),
-          words.place(o.fromM()) + " – " + words.place(o.toM()),
+          words.place(o.fromM()),
+          words.place(o.toM()),
           words.room(o.toM() - o.fromM()),
           words.hand(lineside.seen(p.side())),
           marks.isEmpty() ? words.text("stop-mark.none") : marks,
@@ -102,7 +103,7 @@ final class PlaceTables {
                               "table.signals.route-speed", to, words.speed(v.metresPerSecond())))
                   .orElse(to);
             })
-        .collect(Collectors.joining("; "));
+        .collect(Collectors.joining("\n"));
   }
 
   private Table gradients(String part) {

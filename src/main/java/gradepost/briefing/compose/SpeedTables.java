@@ -143,6 +143,6 @@ final class SpeedTables {
                     o.what().kind() == BoardKind.TERMINATION
                         ? words.placePast(o.fromM())
                         : words.place(o.fromM())))
-        .collect(Collectors.joining("; "));
+        .collect(Collectors.joining("\n"));
   }
 }

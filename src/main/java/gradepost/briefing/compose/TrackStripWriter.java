@@ -34,10 +34,21 @@ final class TrackStripWriter {
     this.signs = signs();
   }
 
+  /** The same, with one thing more that the chart is about. */
+  TrackStrip strip(double from, double to, Sign target) {
+    TrackStrip s = strip(from, to);
+    List<Sign> with = new ArrayList<>(s.signs());
+    with.add(target);
+    return new TrackStrip(
+        from, to, s.names(), s.ticks(), s.slopes(), s.bends(), s.platforms(), with);
+  }
+
   TrackStrip strip(double from, double to) {
     return new TrackStrip(
         from,
         to,
+        new TrackStrip.Names(
+            words.text("track.slopes"), words.text("track.bends"), words.text("track.line")),
         ticks(from, to),
         lineside.slopes().stream()
             .filter(s -> s.toM() > from && s.fromM() < to)

@@ -1,0 +1,89 @@
+package gradepost.source;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** A small pack in memory, good in every part, in which a test changes one thing. */
+final class Fixture implements SourceFiles {
+  static final String ROUTE = "line/route.yaml";
+  static final String STOCK = "stock/unit.yaml";
+  static final String POLICY = "policy/depot.yaml";
+  static final String NOTICES = "line/restrictions.yaml";
+  static final String PACK = "line/pack.yaml";
+  static final List<String> ALL = List.of(ROUTE, STOCK, POLICY, NOTICES, PACK);
+
+  /** Stands in a replacement before the place where the problem has to be reported. */
+  static final String HERE = "«";
+
+  private final Map<String, byte[]> files = new LinkedHashMap<>();
+
+  static Fixture good() {
+    Fixture fixture = new Fixture();
+    fixture.files.put(ROUTE, resource("route.yaml"));
+    fixture.files.put(STOCK, resource("stock.yaml"));
+    fixture.files.put(POLICY, resource("policy.yaml"));
+    fixture.files.put(NOTICES, resource("restrictions.yaml"));
+    fixture.files.put(PACK, resource("pack.yaml"));
+    return fixture;
+  }
+
+  private static byte[] resource(String name) {
+    try (InputStream in = Fixture.class.getResourceAsStream(name)) {
+      return Optional.ofNullable(in).orElseThrow().readAllBytes();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  String text(String file) {
+    return new String(bytes(file), StandardCharsets.UTF_8);
+  }
+
+  byte[] bytes(String file) {
+    return Optional.ofNullable(files.get(file)).orElseThrow();
+  }
+
+  Fixture put(String file, byte[] bytes) {
+    files.put(file, bytes);
+    return this;
+  }
+
+  Fixture put(String file, String text) {
+    return put(file, text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** The file with the first {@code from} replaced; the mark still in it. */
+  String marked(String file, String from, String to) {
+    String text = text(file);
+    int at = text.indexOf(from);
+    if (at < 0) {
+      throw new IllegalArgumentException("the fixture has no " + from);
+    }
+    return text.substring(0, at) + to + text.substring(at + from.length());
+  }
+
+  /** "file:line:column" of the mark. */
+  static String place(String file, String marked) {
+    String before = marked.substring(0, marked.indexOf(HERE));
+    long line = before.chars().filter(c -> c == '\n').count() + 1;
+    int column = before.length() - before.lastIndexOf('\n');
+    return file + ":" + line + ":" + column;
+  }
+
+  Sources sources() {
+    return new Sources(this);
+  }
+
+  @Override
+  public Content read(String name) {
+    return Optional.ofNullable(files.get(name))
+        .<Content>map(Bytes::new)
+        .orElseGet(() -> new Unreadable("there is no such file"));
+  }
+}
