@@ -5,7 +5,6 @@ import gradepost.source.Problems;
 import gradepost.source.Severity;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.List;
 
 /**
@@ -17,6 +16,9 @@ import java.util.List;
  * @param good whether all that was asked for was done and nothing needs anyone's eye
  */
 public record Answer(List<String> said, List<Path> written, List<String> problems, boolean good) {
+  /** So many problems are worth printing. */
+  public static final int PRINTED = Problems.PRINTED;
+
   static final Answer GOOD = new Answer(List.of(), List.of(), List.of(), true);
 
   public Answer {
@@ -47,18 +49,13 @@ public record Answer(List<String> said, List<Path> written, List<String> problem
         problems.all().stream().allMatch(p -> p.severity() == Severity.NOTE));
   }
 
+  /** Both; a problem of a file that two packs name is told once. */
   Answer and(Answer other) {
     return new Answer(
         both(said, other.said),
         both(written, other.written),
-        both(problems, other.problems),
+        both(problems, other.problems).stream().distinct().toList(),
         good && other.good);
-  }
-
-  /** The same without problems that were told already. */
-  Answer without(Collection<String> told) {
-    List<String> fresh = problems.stream().filter(p -> !told.contains(p)).toList();
-    return new Answer(said, written, fresh, good);
   }
 
   private static <T> List<T> both(List<T> first, List<T> second) {

@@ -94,6 +94,7 @@ final class HandOver {
     out.put("planned", loaded(assignment, assignment.load(), 1, 0));
     var safe = assignment.policy().safeSide();
     out.put("safeSide", loaded(assignment, safe.load(), safe.brakeFactor(), safe.isolatedShare()));
+    out.put("safeSideCountsRunningAndCurveResistance", false);
     out.put("curveLaw", assignment.stock().curves());
     out.put("checkRailDragNPerKn", assignment.stock().checkRailDragNPerKn());
     out.put("timePerNotchS", assignment.stock().traction().timePerNotch().seconds());

@@ -8,7 +8,13 @@ import picocli.CommandLine.Model.CommandSpec;
 final class Saying {
   static int exitCode(CommandSpec spec, Answer answer) {
     PrintWriter err = spec.commandLine().getErr();
-    answer.problems().forEach(problem -> err.print(problem.stripTrailing() + "\n"));
+    int problems = answer.problems().size();
+    answer.problems().stream()
+        .limit(Answer.PRINTED)
+        .forEach(problem -> err.print(problem.stripTrailing() + "\n"));
+    if (problems > Answer.PRINTED) {
+      err.print("and " + (problems - Answer.PRINTED) + " more\n");
+    }
     err.flush();
     PrintWriter out = spec.commandLine().getOut();
     answer.said().forEach(line -> out.print(line + "\n"));

@@ -7,6 +7,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -58,5 +59,28 @@ class MainTest {
     assertThat(err.toString())
         .isEqualTo(folder + ": error: no pack below this folder; a pack is a file pack-….yaml\n");
     assertThat(out.toString()).isEmpty();
+  }
+
+  @Test
+  void theDemoDataAreWithoutFault() {
+    assertThat(run("check", "routes")).isZero();
+    assertThat(out.toString()).isEqualTo("10 files checked, nothing found\n");
+    assertThat(err.toString()).isEmpty();
+  }
+
+  @Test
+  void aFaultOfAFileThatTwoPacksNameIsToldOnceAndFiftyAreEnough() throws IOException {
+    StringBuilder stock = new StringBuilder("gradepost: stock\n");
+    for (int i = 0; i < 60; i++) {
+      stock.append("unheard-of-").append(i).append(": 1\n");
+    }
+    Files.writeString(folder.resolve("stock.yaml"), stock);
+    for (String name : new String[] {"pack-a.yaml", "pack-b.yaml"}) {
+      Files.writeString(folder.resolve(name), "gradepost: pack\nstock: stock.yaml\n");
+    }
+    assertThat(run("brief", folder.toString())).isEqualTo(1);
+    List<String> lines = err.toString().lines().filter(line -> !line.startsWith("  ")).toList();
+    assertThat(lines).hasSize(51).doesNotHaveDuplicates();
+    assertThat(lines.get(50)).matches("and \\d+ more");
   }
 }
