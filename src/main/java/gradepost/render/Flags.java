@@ -9,15 +9,17 @@ import java.util.List;
 
 /**
  * Names that hang from places on an axis, in as many rows as they need: a name never runs into
- * another, and no leader runs through a name.
+ * another, and no leader runs through a name. Where they would need too many rows, the least
+ * weighty are left out: the route story has them all.
  */
 final class Flags {
   /** A name to hang. */
-  record Flag(double x, String text, boolean bold) {}
+  record Flag(double x, String text, boolean bold, int weight) {}
 
   private record Hung(Flag flag, int row, double left, double width, boolean toLeft) {}
 
   static final double ROW = 9.2;
+  private static final int MOST_ROWS = 4;
   private static final double SIZE = 7.4;
   private static final double GAP = 4;
   private final List<Hung> hung = new ArrayList<>();
@@ -33,8 +35,32 @@ final class Flags {
     this.fonts = fonts;
   }
 
-  /** Hangs them in two ways and keeps the clearer one. */
   static Flags of(List<Flag> flags, double left, double right, Fonts fonts) {
+    List<Flag> kept = new ArrayList<>(flags);
+    while (true) {
+      Flags hung = clearest(kept, left, right, fonts);
+      if (hung.rows <= MOST_ROWS && hung.crossings == 0) {
+        return hung;
+      }
+      int least = kept.stream().mapToInt(Flag::weight).min().orElse(0);
+      if (least >= 3) {
+        return hung;
+      }
+      kept.remove(hung.deepest(least));
+    }
+  }
+
+  /** The one of this weight that hangs lowest. */
+  private Flag deepest(int weight) {
+    return hung.stream()
+        .filter(h -> h.flag.weight() == weight)
+        .max(Comparator.comparingInt(Hung::row))
+        .map(Hung::flag)
+        .orElseThrow();
+  }
+
+  /** Hangs them in two ways and keeps the clearer one. */
+  private static Flags clearest(List<Flag> flags, double left, double right, Fonts fonts) {
     List<Flag> order = new ArrayList<>(flags);
     order.sort(Comparator.comparingDouble(Flag::x).reversed());
     Flags edgeFirst = new Flags(left, right, fonts);

@@ -20,6 +20,7 @@ final class StripDrawing implements Drawing {
   private final Scale x;
   private final Scale y;
   private final TrackBands bands;
+  private final Fan fan;
 
   StripDrawing(StripChart chart, Fonts fonts) {
     this.chart = chart;
@@ -30,6 +31,7 @@ final class StripDrawing implements Drawing {
     this.x = new Scale(track.fromM(), track.toM(), LEFT, LEFT + full * share);
     this.y = new Scale(0, chart.topSpeed() * 1.12, TOP + SPEEDS, TOP);
     this.bands = new TrackBands(track, x, fonts, FULL_WIDTH - 1);
+    this.fan = new Fan(bands.names(), LEFT - 20, FULL_WIDTH, fonts);
   }
 
   @Override
@@ -42,7 +44,7 @@ final class StripDrawing implements Drawing {
     return TOP
         + SPEEDS
         + TrackBands.LINE
-        + bands.flagsHeight()
+        + fan.height()
         + TrackBands.PROFILE
         + TrackBands.CURVES
         + TrackBands.AXIS
@@ -55,8 +57,8 @@ final class StripDrawing implements Drawing {
     double top = TOP + SPEEDS + 2;
     bands.line(canvas, top, true);
     top += TrackBands.LINE;
-    bands.flags(canvas, top);
-    top += bands.flagsHeight();
+    fan.draw(canvas, top);
+    top += fan.height();
     bands.profile(canvas, top);
     top += TrackBands.PROFILE;
     bands.curves(canvas, top);

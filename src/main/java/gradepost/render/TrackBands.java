@@ -29,12 +29,25 @@ final class TrackBands {
     this.x = x;
     this.fonts = fonts;
     this.rightEdge = rightEdge;
+    this.flags = Flags.of(names(), x.start(), rightEdge, fonts);
+  }
+
+  /** What stands beside the line, by name; what a driver must not miss counts more. */
+  List<Flags.Flag> names() {
     List<Flags.Flag> list = new ArrayList<>();
     for (TrackStrip.Sign sign : track.signs()) {
+      int weight =
+          switch (sign.kind()) {
+            case TARGET -> 3;
+            case SIGNAL, BOARD, GAP -> 2;
+            case LANDMARK -> 1;
+            case STRUCTURE -> 0;
+          };
       list.add(
-          new Flags.Flag(x.at(sign.atM()), sign.text(), sign.kind() == TrackStrip.Kind.TARGET));
+          new Flags.Flag(
+              x.at(sign.atM()), sign.text(), sign.kind() == TrackStrip.Kind.TARGET, weight));
     }
-    this.flags = Flags.of(list, x.start(), rightEdge, fonts);
+    return list;
   }
 
   double flagsHeight() {

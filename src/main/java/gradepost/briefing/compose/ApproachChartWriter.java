@@ -58,9 +58,9 @@ final class ApproachChartWriter {
           curve(kind, key(latest.brake()), latest.brake().shortName(), latest.trace(), from, to));
     }
     List<ApproachChart.Pin> pins = new ArrayList<>();
-    List<Action> actions = approach.actions();
-    for (int i = 0; i < actions.size(); i++) {
-      Action a = actions.get(i);
+    List<Step> steps = Step.of(approach.actions());
+    for (int i = 0; i < steps.size(); i++) {
+      Action a = steps.get(i).first();
       if (a.atM() >= from && a.atM() <= to) {
         pins.add(
             new ApproachChart.Pin(

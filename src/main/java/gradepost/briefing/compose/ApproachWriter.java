@@ -75,9 +75,9 @@ final class ApproachWriter {
   }
 
   private String numberOfFirst(Approach approach) {
-    List<Action> actions = approach.actions();
-    for (int i = 0; i < actions.size(); i++) {
-      if (isFirst(actions.get(i), approach)) {
+    List<Step> steps = Step.of(approach.actions());
+    for (int i = 0; i < steps.size(); i++) {
+      if (isFirst(steps.get(i).first(), approach)) {
         return Integer.toString(i + 1);
       }
     }
@@ -95,14 +95,15 @@ final class ApproachWriter {
     List<ApproachPage.ActionLine> out = new ArrayList<>();
     boolean firstSeen = false;
     double last = Double.NaN;
-    for (Action action : approach.actions()) {
+    for (Step step : Step.of(approach.actions())) {
+      Action action = step.first();
       boolean key = !firstSeen && isFirst(action, approach);
       firstSeen |= key;
       out.add(
           new ApproachPage.ActionLine(
               Integer.toString(out.size() + 1),
-              orders.todo(action.command()),
-              orders.when(action),
+              orders.todo(step),
+              orders.when(step),
               orders.where(action),
               see(action, approach),
               words.number(action.speedMps()),

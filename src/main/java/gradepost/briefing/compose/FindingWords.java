@@ -43,6 +43,17 @@ final class FindingWords {
     } else if (finding instanceof Finding.Stalls stalls) {
       return words.text("finding.stalls", words.place(stalls.atM()));
     }
+    if (finding instanceof Finding.OverCeiling over) {
+      return words.text(
+          "finding.over-ceiling",
+          words.place(over.atM()),
+          words.units().speed(over.speedMps(), gradepost.units.Rounding.UP),
+          words.speed(over.ceilingMps()));
+    } else if (finding instanceof Finding.ForbiddenMovement forbidden) {
+      return words.text("finding.forbidden-movement", words.place(forbidden.atM()));
+    } else if (finding instanceof Finding.NeverComes never) {
+      return words.text("finding.never-comes", words.place(never.atM()));
+    }
     throw new IllegalArgumentException("a finding without words: " + finding);
   }
 }

@@ -18,6 +18,7 @@ import gradepost.route.Station;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 
 /** What stands beside one train's line, in the order and by the hand in which it is met. */
 final class Lineside {
@@ -114,6 +115,25 @@ final class Lineside {
             .filter(l -> applies(l.applies()))
             .map(l -> at(l, path.metresAt(l.location())))
             .toList());
+  }
+
+  /** Whether a landmark is more than a signal or structure that stands there anyhow. */
+  boolean tellsMore(Over<Landmark> landmark) {
+    String name = landmark.what().name().toLowerCase(Locale.ROOT);
+    boolean signal =
+        signals().stream()
+            .anyMatch(
+                s -> near(s, landmark) && name.endsWith(s.what().id().toLowerCase(Locale.ROOT)));
+    boolean structure =
+        assignment.route().structures().stream()
+            .map(s -> over(s, s.extent()))
+            .anyMatch(
+                s -> near(s, landmark) && name.equals(s.what().name().toLowerCase(Locale.ROOT)));
+    return !signal && !structure;
+  }
+
+  private static boolean near(Over<?> a, Over<?> b) {
+    return Math.abs(a.fromM() - b.fromM()) < 25;
   }
 
   /** Platforms of this line, and those where the train calls. */

@@ -17,7 +17,7 @@ final class Orders {
 
   String todo(Command command) {
     if (command instanceof Command.Power power) {
-      return words.text("do.power", stock.traction().notches().get(power.notch()).name());
+      return words.text("do.power", notch(power));
     } else if (command instanceof Command.ShutOff) {
       return words.text("do.shut-off");
     } else if (command instanceof Command.Brake brake) {
@@ -44,9 +44,24 @@ final class Orders {
     return words.text(command instanceof Command.Release ? "gauge.falling" : "dash");
   }
 
+  /** A step in a few words. */
+  String todo(Step step) {
+    if (step.actions().size() > 1
+        && step.first().command() instanceof Command.Power from
+        && step.last().command() instanceof Command.Power to) {
+      return words.text("do.power-through", notch(from), notch(to));
+    }
+    return todo(step.first().command());
+  }
+
+  private String notch(Command.Power power) {
+    return stock.traction().notches().get(power.notch()).name();
+  }
+
   /** What it is done with, for a line of the route story. */
-  String whole(Action action) {
-    String todo = todo(action.command());
+  String whole(Step step) {
+    Action action = step.first();
+    String todo = todo(step);
     if (action.command() instanceof Command.Brake brake) {
       todo = words.text("do.with-pressure", todo, words.pressure(brake.pressurePa()));
     }
@@ -63,12 +78,15 @@ final class Orders {
   }
 
   /** What the action waits for; empty text where that is its place. */
-  String when(Action action) {
+  String when(Step step) {
+    Action action = step.first();
     return atPlace(action.trigger()) ? "" : when(action.trigger());
   }
 
   private static boolean atPlace(Trigger trigger) {
-    return trigger instanceof Trigger.AtPlace || trigger instanceof Trigger.Standstill;
+    return trigger instanceof Trigger.AtPlace
+        || trigger instanceof Trigger.Start
+        || trigger instanceof Trigger.Standstill;
   }
 
   private String when(Trigger trigger) {
@@ -79,6 +97,6 @@ final class Orders {
     } else if (trigger instanceof Trigger.After after) {
       return words.text("when.after", words.seconds(after.seconds()));
     }
-    return words.text("when.here");
+    throw new IllegalArgumentException("done at its place: " + trigger);
   }
 }

@@ -3,7 +3,6 @@ package gradepost.briefing.compose;
 import gradepost.briefing.Cue;
 import gradepost.briefing.TrackStrip.Bend;
 import gradepost.briefing.TrackStrip.Slope;
-import gradepost.drive.Action;
 import gradepost.drive.Assignment;
 import gradepost.drive.Call;
 import gradepost.drive.CeilingStep;
@@ -47,9 +46,10 @@ final class StoryWriter {
     signals();
     track();
     places();
-    for (Action action : plan.actions()) {
+    for (Step step : Step.of(plan.actions())) {
       items.add(
-          new Item(action.atM(), new Orders(words, assignment.stock()).whole(action), true, false));
+          new Item(
+              step.first().atM(), new Orders(words, assignment.stock()).whole(step), true, false));
     }
     for (var approach : plan.approaches()) {
       if (approach.target() instanceof Target.Stop stop) {
@@ -182,8 +182,8 @@ final class StoryWriter {
   }
 
   private void places() {
-    lineside
-        .landmarks()
+    lineside.landmarks().stream()
+        .filter(l -> lineside.tellsMore(l))
         .forEach(
             l ->
                 see(

@@ -14,6 +14,9 @@ import java.util.stream.Collectors;
 
 /** The whole direction, cut into rows of one scale. */
 final class StripWriter {
+  /** What a row has room for, upright and legible. */
+  private static final int MOST_NAMES = 48;
+
   private final Plan plan;
   private final Words words;
   private final TrackStripWriter strips;
@@ -33,12 +36,24 @@ final class StripWriter {
     double length = words.path().lengthM();
     double row = words.units() == UnitStyle.MILES ? 2 * Exact.MILE_M : 3000;
     int count = (int) Math.max(1, Math.ceil(length / row - 0.2));
+    while (count < 40 && crowded(length / count)) {
+      count++;
+    }
     double each = length / count;
     List<StripChart> out = new ArrayList<>();
     for (int i = 0; i < count; i++) {
       out.add(row(part + "-strip" + (i + 1), i * each, (i + 1) * each, each));
     }
     return out;
+  }
+
+  private boolean crowded(double each) {
+    for (double from = 0; from < words.path().lengthM() - 1; from += each) {
+      if (strips.between(from, from + each) > MOST_NAMES) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private StripChart row(String id, double from, double to, double scale) {

@@ -90,7 +90,9 @@ final class TrackStripWriter {
 
   private List<Sign> signs() {
     List<Sign> out = new ArrayList<>();
-    lineside.landmarks().forEach(l -> out.add(sign(l.fromM(), l.what().name(), Kind.LANDMARK)));
+    lineside.landmarks().stream()
+        .filter(lineside::tellsMore)
+        .forEach(l -> out.add(sign(l.fromM(), l.what().name(), Kind.LANDMARK)));
     lineside.signals().forEach(s -> out.add(sign(s.fromM(), s.what().id(), Kind.SIGNAL)));
     Stream<Board> permanent =
         assignment.route().restrictions().stream()
@@ -131,6 +133,10 @@ final class TrackStripWriter {
       }
     }
     return List.copyOf(once);
+  }
+
+  long between(double from, double to) {
+    return signs.stream().filter(s -> s.atM() >= from && s.atM() <= to).count();
   }
 
   private static Sign sign(double at, String text, Kind kind) {

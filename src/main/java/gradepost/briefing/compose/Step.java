@@ -1,0 +1,53 @@
+package gradepost.briefing.compose;
+
+import gradepost.drive.Action;
+import gradepost.drive.Command;
+import gradepost.drive.Trigger;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * One numbered instruction: an action, or a handle taken through its notches in one movement of the
+ * mind.
+ *
+ * @param actions never empty; all but the first follow after a time
+ */
+record Step(List<Action> actions) {
+  Step {
+    actions = List.copyOf(actions);
+  }
+
+  /** The actions as the driver counts them. */
+  static List<Step> of(List<Action> actions) {
+    List<Step> out = new ArrayList<>();
+    List<Action> open = new ArrayList<>();
+    for (Action action : actions) {
+      boolean follows =
+          !open.isEmpty()
+              && power(action)
+              && power(open.get(0))
+              && action.trigger() instanceof Trigger.After;
+      if (!follows && !open.isEmpty()) {
+        out.add(new Step(open));
+        open.clear();
+      }
+      open.add(action);
+    }
+    if (!open.isEmpty()) {
+      out.add(new Step(open));
+    }
+    return out;
+  }
+
+  private static boolean power(Action action) {
+    return action.command() instanceof Command.Power;
+  }
+
+  Action first() {
+    return actions.get(0);
+  }
+
+  Action last() {
+    return actions.get(actions.size() - 1);
+  }
+}
