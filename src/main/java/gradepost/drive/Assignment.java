@@ -42,21 +42,6 @@ public record Assignment(
     }
   }
 
-  /** The same run under another policy. */
-  Assignment with(Policy other) {
-    return new Assignment(
-        route,
-        direction,
-        lines,
-        junctionRoutes,
-        calls,
-        stock,
-        formation,
-        load,
-        other,
-        restrictions);
-  }
-
   public Path path() {
     return new Path(route, direction);
   }

@@ -27,13 +27,15 @@ final class DriverRules {
 
   private final Assignment assignment;
   private final Bench bench;
+  private final RunRules run;
   private final double unitMps;
   private final List<CeilingStep> ceiling = new ArrayList<>();
   private final List<double[]> noPower = new ArrayList<>();
 
-  DriverRules(Assignment assignment, Bench bench, Ceiling resolved, double startM) {
+  DriverRules(Assignment assignment, Bench bench, Ceiling resolved, double startM, RunRules run) {
     this.assignment = assignment;
     this.bench = bench;
+    this.run = run;
     this.unitMps = assignment.route().units().speedUnitMps();
     Path path = assignment.path();
     List<CeilingStep> steps = resolved.steps();
@@ -76,6 +78,11 @@ final class DriverRules {
 
   private static double printed(Path path, double atM, boolean rises) {
     return rises ? path.printedAtOrAfter(atM) : path.printedAtOrBefore(atM);
+  }
+
+  /** The rules that these are made of. */
+  RunRules run() {
+    return run;
   }
 
   double unitMps() {
@@ -139,22 +146,22 @@ final class DriverRules {
 
   /** Where power comes off: under the checking speed by a whole unit at least. */
   double offMps(double ceilingMps) {
-    double off = printable(below(ceilingMps, assignment.policy().run().offBelow(), 0.8));
+    double off = printable(below(ceilingMps, run.offBelow(), 0.8));
     return Math.min(off, printable(checkFromMps(ceilingMps) - unitMps));
   }
 
   /** Where power is taken again: two whole units under where it comes off at least. */
   double onMps(double ceilingMps) {
-    double on = printable(below(ceilingMps, assignment.policy().run().onBelow(), 0.7));
+    double on = printable(below(ceilingMps, run.onBelow(), 0.7));
     return Math.min(on, printable(offMps(ceilingMps) - 2 * unitMps));
   }
 
   double checkFromMps(double ceilingMps) {
-    return printable(below(ceilingMps, assignment.policy().run().checkFrom(), 0.9));
+    return printable(below(ceilingMps, run.checkFrom(), 0.9));
   }
 
   double checkToMps(double ceilingMps) {
-    double to = printable(below(ceilingMps, assignment.policy().run().checkTo(), 0.7));
+    double to = printable(below(ceilingMps, run.checkTo(), 0.7));
     return Math.min(to, printable(checkFromMps(ceilingMps) - 2 * unitMps));
   }
 
@@ -193,7 +200,7 @@ final class DriverRules {
       steepest = Math.max(steepest, bench.accelerationMps2(-1, speedMps, atM + d));
     }
     double needed = bench.servicePressurePa(speedMps, steepest + CHECKING_MPS2, step);
-    double least = assignment.policy().run().checkPressure().pascals();
+    double least = run.checkPressure().pascals();
     return Pressures.atLeast(assignment.stock().service(), Math.max(least, needed));
   }
 }

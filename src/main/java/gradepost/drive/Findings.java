@@ -12,10 +12,13 @@ final class Findings {
 
   private static final double BIG_MPS = Speed.ofMph(20).metresPerSecond();
 
+  /** A junction signal announces pointwork within this. */
+  private static final double ANNOUNCES_M = 1000;
+
   static List<Finding> of(Assignment assignment, Piece piece, List<CaseResult> cases) {
     List<Finding> findings = new ArrayList<>();
     if (piece.target() instanceof Target.Reduction reduction) {
-      reduction(reduction, piece.brakingM().or(piece::shutOffM), findings);
+      reduction(assignment, reduction, piece.brakingM().or(piece::shutOffM), findings);
     } else if (piece.target() instanceof Target.Stop stop) {
       stop(assignment, stop, findings);
     }
@@ -28,7 +31,10 @@ final class Findings {
   }
 
   private static void reduction(
-      Target.Reduction reduction, Optional<Double> plannedM, List<Finding> findings) {
+      Assignment assignment,
+      Target.Reduction reduction,
+      Optional<Double> plannedM,
+      List<Finding> findings) {
     double fall = reduction.fromMps() - reduction.speedMps();
     if (fall >= reduction.fromMps() * BIG_SHARE - 1e-9 || fall > BIG_MPS + 1e-9) {
       findings.add(new Finding.BigDrop(reduction.fromMps(), reduction.speedMps()));
@@ -36,11 +42,23 @@ final class Findings {
     if (reduction.kind() == Target.Reduction.Kind.TERMINAL) {
       return;
     }
+    if (reduction.kind() == Target.Reduction.Kind.JUNCTION && signalled(assignment, reduction)) {
+      return;
+    }
     if (reduction.warningM().isEmpty()) {
       findings.add(new Finding.NoBoard());
     } else if (plannedM.isPresent() && reduction.warningM().get() > plannedM.get() + 0.01) {
       findings.add(new Finding.BoardTooLate(reduction.warningM().get(), plannedM.get()));
     }
+  }
+
+  /** Whether a junction signal on the way announces the route. */
+  private static boolean signalled(Assignment assignment, Target.Reduction junction) {
+    return assignment.route().signals().stream()
+        .filter(s -> s.direction() == assignment.direction())
+        .filter(s -> assignment.lines().contains(s.line()) && !s.routes().isEmpty())
+        .mapToDouble(s -> junction.atM() - assignment.path().metresAt(s.location()))
+        .anyMatch(before -> before >= 0 && before < ANNOUNCES_M);
   }
 
   private static void stop(Assignment assignment, Target.Stop stop, List<Finding> findings) {

@@ -223,7 +223,7 @@ final class FreeRun {
   }
 
   private boolean mayTakePower() {
-    double least = assignment.policy().run().leastPower().seconds();
+    double least = rules.run().leastPower().seconds();
     double at = stepper.atM();
     double rise = rules.nextRise(at) - at;
     boolean spared = at >= noPowerFromM - 1e-6 && at < noPowerToM - 1e-6;

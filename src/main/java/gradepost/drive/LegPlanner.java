@@ -21,6 +21,9 @@ final class LegPlanner {
   /** Longest coasting that stands in for a brake application before a reduction. */
   private static final double LONGEST_COAST_S = 45;
 
+  /** A higher notch is not taken so shortly before power comes off. */
+  private static final double HARDLY_USED_S = 5;
+
   /** A jump of the margin by more than this is a power-on that had better not been made. */
   private static final double JUMP_M = 3;
 
@@ -45,7 +48,7 @@ final class LegPlanner {
     this.solver = new Solver(assignment);
     this.stepper = bench.plannedStepper(assignment.policy().plannedAdhesion().law());
     this.units = assignment.route().units();
-    this.leadS = assignment.policy().run().coastBeforeBraking().seconds();
+    this.leadS = rules.run().coastBeforeBraking().seconds();
   }
 
   List<Piece> pieces() {
@@ -275,7 +278,7 @@ final class LegPlanner {
   /** Where power was taken for too short a time, or without need; NaN where all is well. */
   private double wastedPowerFrom(Choice choice, Start start, List<Target> targets) {
     List<FreeRun.Step> steps = choice.free().steps();
-    double leastS = assignment.policy().run().leastPower().seconds();
+    double leastS = rules.run().leastPower().seconds();
     for (FreeRun.Step step : steps) {
       boolean on = step.command() instanceof Command.Power p && p.notch() == 0;
       if (!on || step.trigger() instanceof Trigger.Start) {
@@ -335,8 +338,11 @@ final class LegPlanner {
             assignment.path().printedAtOrBefore(Math.min(shutOff, braking)),
             lastOnM(choice, start));
     double upTo = powered ? shutOff : braking;
+    choice.line().pickUp(stepper, upTo);
+    double offS = powered ? stepper.timeS() : Double.POSITIVE_INFINITY;
     for (FreeRun.Step step : choice.free().steps()) {
-      if (step.after().atM() <= upTo + 1e-6) {
+      boolean hardlyUsed = higherNotch(step) && step.after().timeS() > offS - HARDLY_USED_S;
+      if (step.after().atM() <= upTo + 1e-6 && !hardlyUsed) {
         out.add(new Instruction(target, step.trigger(), step.command()));
         line.add(step.after());
       }
@@ -373,24 +379,29 @@ final class LegPlanner {
     stepper.restore(atBraking);
     Line before = new Line();
     before.addAll(line);
-    LineRecorder recorder = new LineRecorder(line, stepper);
-    stepper.record(recorder);
+    int soFar = out.size();
+    stepper.record(new LineRecorder(line, stepper));
     Braking.Outcome outcome = solved.run(stepper, new Trigger.AtPlace(braking), target, out);
     stepper.record(null);
+    boolean braked = out.size() > soFar;
     pieces.add(
         new Piece(
             target,
             start.state().atM(),
             off,
-            Optional.of(exact),
-            Optional.of(braking),
+            braked ? Optional.of(exact) : Optional.empty(),
+            braked ? Optional.of(braking) : Optional.empty(),
             atBraking.speedMps(),
-            Optional.of(solved),
+            braked ? Optional.of(solved) : Optional.empty(),
             before,
             out,
             outcome.endM(),
             !choice.tooLate() && outcome.held()));
     return next(line, target, choice.index());
+  }
+
+  private static boolean higherNotch(FreeRun.Step step) {
+    return step.command() instanceof Command.Power power && power.notch() > 0;
   }
 
   private Start next(Line line, Target target, int index) {

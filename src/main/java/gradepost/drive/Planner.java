@@ -15,7 +15,8 @@ public final class Planner {
       Bench bench,
       List<Piece> pieces,
       Map<Target, Integer> numbers,
-      Rerun rerun) {}
+      Rerun rerun,
+      double fastestS) {}
 
   /**
    * Works out the run, its approaches and their fallbacks, and runs it again. The plan that comes
@@ -34,7 +35,7 @@ public final class Planner {
         rerun.timeS(),
         rerun.energyJ(),
         movements(rerun.actions()),
-        run(fast(assignment)).rerun().timeS(),
+        worked.fastestS(),
         rerun.failures());
   }
 
@@ -43,18 +44,18 @@ public final class Planner {
     Bench bench = new Bench(assignment);
     List<Target> targets = Targets.of(assignment, ceiling);
     double start = Stops.markM(assignment, assignment.calls().get(0));
-    Places places = new Places(assignment);
+    LegChooser chooser = new LegChooser(assignment, bench, ceiling);
     List<Piece> pieces = new ArrayList<>();
     boolean stalled = false;
+    double fastest = 0;
     int from = 0;
     double at = start;
     for (int i = 0; i < targets.size() && !stalled; i++) {
       if (targets.get(i) instanceof Target.Stop) {
-        DriverRules rules = new DriverRules(assignment, bench, ceiling, at);
-        LegPlanner leg = new LegPlanner(assignment, bench, rules, places);
-        leg.plan(at, targets.subList(from, i + 1));
-        pieces.addAll(leg.pieces());
-        stalled = leg.stalled();
+        LegChooser.Chosen leg = chooser.choose(at, targets.subList(from, i + 1));
+        pieces.addAll(leg.way().pieces());
+        stalled = leg.way().stalled();
+        fastest += leg.fastestS();
         from = i + 1;
         at = pieces.isEmpty() ? at : pieces.get(pieces.size() - 1).endM();
       }
@@ -67,7 +68,7 @@ public final class Planner {
     if (stalled) {
       rerun.failures().add(new Finding.Stalls(at));
     }
-    return new Worked(ceiling, bench, pieces, numbers, rerun);
+    return new Worked(ceiling, bench, pieces, numbers, rerun, fastest);
   }
 
   /** Terminal ceilings belong to the approach of the stop behind them. */
@@ -127,11 +128,6 @@ public final class Planner {
 
   private static int movements(List<Action> actions) {
     return (int) actions.stream().filter(a -> !(a.command() instanceof Command.Stand)).count();
-  }
-
-  /** The same train driven as fast as the ceiling allows: no margin of speed, no coasting. */
-  private static Assignment fast(Assignment assignment) {
-    return assignment.with(assignment.policy().fastest());
   }
 
   private Planner() {}

@@ -1,8 +1,6 @@
 package gradepost.drive;
 
-import gradepost.units.Length;
 import gradepost.units.Span;
-import gradepost.units.Speed;
 import java.util.List;
 import java.util.Map;
 
@@ -36,32 +34,5 @@ public record Policy(
 
   public AdhesionCase plannedAdhesion() {
     return adhesion.get(0);
-  }
-
-  /** The same rules without what only spares energy and handle movements. */
-  Policy fastest() {
-    Speed unit = Speed.ofKmh(1);
-    RunRules fast =
-        new RunRules(
-            unit,
-            Speed.ofKmh(3),
-            new Span(0),
-            new Span(0),
-            unit,
-            Speed.ofKmh(3),
-            run.checkPressure(),
-            run.timeAllowance(),
-            new Length(0));
-    return new Policy(
-        name,
-        adhesion,
-        noticing,
-        safeSide,
-        margins,
-        stopping,
-        restriction,
-        terminal,
-        fast,
-        purposes);
   }
 }

@@ -27,4 +27,19 @@ public record RunRules(
     Speed checkTo,
     Pressure checkPressure,
     double timeAllowance,
-    Length landmarkReach) {}
+    Length landmarkReach) {
+
+  /** The same with another band under the ceiling and another coasting before a braking point. */
+  RunRules with(Speed otherOff, Speed otherOn, Span otherCoast) {
+    return new RunRules(
+        otherOff,
+        otherOn,
+        leastPower,
+        otherCoast,
+        checkFrom,
+        checkTo,
+        checkPressure,
+        timeAllowance,
+        landmarkReach);
+  }
+}
