@@ -101,7 +101,8 @@ final class BrakePull {
     return cylinder.demandPa();
   }
 
-  void select(double time, double speed, boolean slows) {
+  /** Picks the pieces that hold from this state on, as for a train that slows. */
+  void select(double time, double speed) {
     if (rig == null || blocks == null) {
       pulling = false;
       return;
@@ -110,8 +111,18 @@ final class BrakePull {
       line(rig, time);
     }
     if (pulling) {
-      blockPiece = blocks.piece(speed, slows);
+      blockPiece = blocks.piece(speed, true);
     }
+  }
+
+  /** Takes the piece of a train that gathers speed; whether it is another one. */
+  boolean rises(double speed) {
+    if (!pulling || blocks == null) {
+      return false;
+    }
+    int before = blockPiece;
+    blockPiece = blocks.piece(speed, false);
+    return blockPiece != before;
   }
 
   /** Draws the line of the pull from this time to the next corner of any cylinder. */

@@ -13,6 +13,8 @@ final class Forces {
   /** Within this of a corner of a continuous force along the track its piece may end. */
   static final double CORNER_M = 0.01;
 
+  private static final double ON_CORNER_MPS = 1e-9;
+
   private final double inertiaKg;
   private final double a0;
   private final double a1;
@@ -61,20 +63,24 @@ final class Forces {
     notch = newNotch;
   }
 
-  /** Picks the pieces that hold from this state on. */
-  void select(double time, double at, double speed) {
+  /** Picks the pieces that hold from this state on; gives the acceleration there. */
+  double select(double time, double at, double speed) {
     selectTrack(at);
     grip.select(at);
-    brake.select(time, speed, true);
+    brake.select(time, speed);
     if (notch >= 0) {
-      effortPiece(effort.get(notch).piece(speed + 1e-9));
+      effortPiece(effort.get(notch).piece(speed + ON_CORNER_MPS));
     }
-    // On a corner of speed the piece depends on the way that the speed goes.
-    boolean slows = acceleration(time, at, speed) < 0;
-    brake.select(time, speed, slows);
-    if (notch >= 0 && slows && effortPiece > 0 && speed - effortV < 1e-7) {
+    double a = acceleration(time, at, speed);
+    if (a >= 0) {
+      return brake.rises(speed) ? acceleration(time, at, speed) : a;
+    }
+    // On a corner of speed a train that slows meets the piece below it.
+    if (notch >= 0 && effortPiece > 0 && speed - effortV < 1e-7) {
       effortPiece(effortPiece - 1);
+      return acceleration(time, at, speed);
     }
+    return a;
   }
 
   private void selectTrack(double at) {

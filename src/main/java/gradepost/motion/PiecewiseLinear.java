@@ -46,6 +46,31 @@ public final class PiecewiseLinear {
     return (y[piece + 1] - y[piece]) / (x[piece + 1] - x[piece]);
   }
 
+  /**
+   * The same with fewer knots: one is left out where the line through its neighbours passes it by
+   * less than {@code within}.
+   */
+  PiecewiseLinear withoutStraightKnots(double within) {
+    double[] keptX = new double[x.length];
+    double[] keptY = new double[x.length];
+    keptX[0] = x[0];
+    keptY[0] = y[0];
+    int n = 1;
+    for (int i = 1; i < x.length; i++) {
+      if (i + 1 < x.length) {
+        double share = (x[i] - keptX[n - 1]) / (x[i + 1] - keptX[n - 1]);
+        double straight = keptY[n - 1] + share * (y[i + 1] - keptY[n - 1]);
+        if (Math.abs(straight - y[i]) < within) {
+          continue;
+        }
+      }
+      keptX[n] = x[i];
+      keptY[n] = y[i];
+      n++;
+    }
+    return new PiecewiseLinear(Arrays.copyOf(keptX, n), Arrays.copyOf(keptY, n));
+  }
+
   /** The same within its ends, and level beyond them. */
   public PiecewiseLinear flattened() {
     int n = x.length;

@@ -1,10 +1,13 @@
 package gradepost.motion;
 
+import gradepost.route.LowAdhesionSite;
+import gradepost.route.Path;
 import gradepost.stock.AdhesionLaw;
 import gradepost.stock.ConstantAdhesion;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Stretches of the run on which adhesion follows a law of its own. A vehicle that stands partly on
@@ -51,6 +54,23 @@ public final class PoorRail {
   /** Joined, in the order of travel. */
   public List<Stretch> stretches() {
     return stretches;
+  }
+
+  /**
+   * The low-adhesion sites of a route that a train on these lines meets.
+   *
+   * @param law what holds on all of them
+   */
+  public static PoorRail of(Path path, Set<String> lines, AdhesionLaw law) {
+    List<Stretch> met = new ArrayList<>();
+    for (LowAdhesionSite site : path.route().lowAdhesion()) {
+      if (site.applies().to(path.direction(), lines)) {
+        double a = path.metresAt(site.extent().from());
+        double b = path.metresAt(site.extent().to());
+        met.add(new Stretch(Math.min(a, b), Math.max(a, b)));
+      }
+    }
+    return new PoorRail(law, met);
   }
 
   /** Rail that is the same everywhere. */

@@ -134,8 +134,7 @@ public final class Stepper {
 
   /** Acceleration with the handles as they stand. */
   public double accelerationMps2() {
-    forces.select(t, s, v);
-    return forces.acceleration(t, s, v);
+    return forces.select(t, s, v);
   }
 
   /** What the acceleration would be here in this notch (−1: off), without the brake. */
@@ -193,8 +192,7 @@ public final class Stepper {
     double end = Double.isInfinite(until.timeS) ? t + patience : until.timeS;
     double h = FIRST_S;
     while (t < end) {
-      forces.select(t, s, v);
-      double a = forces.acceleration(t, s, v);
+      double a = forces.select(t, s, v);
       if (v <= 0 && a <= STANDS_MPS2) {
         v = 0;
         return Ended.STANDSTILL;

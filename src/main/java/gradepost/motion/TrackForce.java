@@ -11,6 +11,8 @@ import java.util.Arrays;
  * shifted by the vehicles' ends, and is kept so: exact, and one look-up in the inner loop.
  */
 public final class TrackForce {
+  /** A thousandth of what the least wind does. */
+  private static final double STRAIGHT_N = 1e-4;
 
   /** Gradient, curve resistance and check-rail drag. */
   public static PiecewiseLinear of(
@@ -56,7 +58,9 @@ public final class TrackForce {
       }
       force[j] = Exact.G * sum;
     }
-    return new PiecewiseLinear(Arrays.copyOf(at, m), force).flattened();
+    return new PiecewiseLinear(Arrays.copyOf(at, m), force)
+        .flattened()
+        .withoutStraightKnots(STRAIGHT_N);
   }
 
   private TrackForce() {}

@@ -50,6 +50,7 @@ final class Oracle implements OrdinaryDifferentialEquation {
 
   private final Scenario in;
   private final double tolerance;
+  private final double longestS;
   private final double[] massKg;
   private final double[] lengthM;
   private final double inertiaKg;
@@ -68,8 +69,13 @@ final class Oracle implements OrdinaryDifferentialEquation {
   long evaluations;
 
   Oracle(Scenario in, double tolerance) {
+    this(in, tolerance, LONGEST_S);
+  }
+
+  Oracle(Scenario in, double tolerance, double longestS) {
     this.in = in;
     this.tolerance = tolerance;
+    this.longestS = longestS;
     int n = in.formation.cars();
     massKg = new double[n];
     lengthM = new double[n];
@@ -331,7 +337,7 @@ final class Oracle implements OrdinaryDifferentialEquation {
 
   /** Runs to a place, or to a stand before it. */
   void runTo(double placeM) {
-    ODEIntegrator solver = new DormandPrince853Integrator(1e-13, LONGEST_S, tolerance, tolerance);
+    ODEIntegrator solver = new DormandPrince853Integrator(1e-13, longestS, tolerance, tolerance);
     solver.addEventDetector(new Zero(state -> state.getPrimaryState()[0] - placeM));
     solver.addEventDetector(new Zero(state -> state.getPrimaryState()[1]));
     ODEStateAndDerivative end =
