@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param exactBrakingPointM as computed; empty when the train needs no brake for it
  * @param brakingPointM on the print grid, at or before the exact one
  * @param landmark the nearest one at or before the printed point
+ * @param cues what the driver goes by at the printed point
  * @param endM where the planned run meets the target (a stop: where it stands)
  * @param actions in order
  * @param cases one for each adhesion case, the planned one first
@@ -25,6 +26,7 @@ public record Approach(
     Optional<Double> exactBrakingPointM,
     Optional<Double> brakingPointM,
     Optional<Landmark> landmark,
+    Cues cues,
     double brakingSpeedMps,
     double mainPressurePa,
     double endM,

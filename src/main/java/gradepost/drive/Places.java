@@ -45,6 +45,11 @@ final class Places {
         .orElseGet(() -> Math.max(notBeforeM, path.printedAtOrBefore(exactM)));
   }
 
+  /** Those that stand for this train, in order of travel. */
+  List<Landmark> all() {
+    return landmarks;
+  }
+
   private boolean near(double aheadM) {
     return aheadM < NEAR_STEPS * path.units().placeStepM();
   }

@@ -24,11 +24,16 @@ public record Plan(
     double energyJ,
     int handleMovements,
     double fastestTimeS,
-    List<Finding> failures) {
+    List<Finding> failures,
+    List<SignalBraking> signals,
+    List<BrakeTest> brakeTests,
+    TrainFigures figures) {
   public Plan {
     ceiling = List.copyOf(ceiling);
     approaches = List.copyOf(approaches);
     actions = List.copyOf(actions);
     failures = List.copyOf(failures);
+    signals = List.copyOf(signals);
+    brakeTests = List.copyOf(brakeTests);
   }
 }

@@ -26,17 +26,21 @@ public final class Planner {
     Worked worked = run(assignment);
     List<Approach> approaches = approaches(assignment, worked);
     Rerun rerun = worked.rerun();
+    Trace trace = new Trace(rerun.points());
     return new Plan(
         assignment,
         worked.ceiling().steps(),
         approaches,
         rerun.actions(),
-        new Trace(rerun.points()),
+        trace,
         rerun.timeS(),
         rerun.energyJ(),
         movements(rerun.actions()),
         worked.fastestS(),
-        rerun.failures());
+        rerun.failures(),
+        new Signals(assignment, worked.bench(), worked.ceiling(), trace).all(),
+        BrakeTests.of(assignment, worked.bench(), trace),
+        new FigureTables(assignment, worked.bench()).figures());
   }
 
   private static Worked run(Assignment assignment) {
@@ -114,6 +118,7 @@ public final class Planner {
               piece.exactBrakingM(),
               piece.brakingM(),
               piece.brakingM().flatMap(places::lastLandmark),
+              cues(piece, new CueFinder(places), worked.rerun().actions()),
               piece.brakingMps(),
               piece.braking().map(Braking::mainPa).orElse(0.0),
               piece.endM(),
@@ -124,6 +129,23 @@ public final class Planner {
       pageFrom = Optional.empty();
     }
     return approaches;
+  }
+
+  private static Cues cues(Piece piece, CueFinder finder, List<Action> actions) {
+    if (piece.brakingM().isEmpty()) {
+      return Cues.NONE;
+    }
+    double point = piece.brakingM().get();
+    double before = 0;
+    double at = 0;
+    for (Action action : actions) {
+      if (action.atM() < point - 0.01) {
+        before = action.timeS();
+      } else if (at == 0) {
+        at = action.timeS();
+      }
+    }
+    return finder.at(point, at - before);
   }
 
   private static int movements(List<Action> actions) {

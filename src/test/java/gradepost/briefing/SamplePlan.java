@@ -8,6 +8,7 @@ import gradepost.drive.Call;
 import gradepost.drive.CaseResult;
 import gradepost.drive.CeilingStep;
 import gradepost.drive.Command;
+import gradepost.drive.Cues;
 import gradepost.drive.FailureAnswer;
 import gradepost.drive.Finding;
 import gradepost.drive.Latest;
@@ -16,6 +17,7 @@ import gradepost.drive.Plan;
 import gradepost.drive.Rung;
 import gradepost.drive.Target;
 import gradepost.drive.Trace;
+import gradepost.drive.TrainFigures;
 import gradepost.drive.Trigger;
 import gradepost.route.Direction;
 import gradepost.route.Location;
@@ -151,7 +153,10 @@ public final class SamplePlan {
         4.2e8,
         actions.size(),
         time * 0.96,
-        List.of());
+        List.of(),
+        List.of(),
+        List.of(),
+        new TrainFigures(List.of(), List.of(), List.of(), List.of()));
   }
 
   private void addReductions(double from, double to) {
@@ -274,6 +279,7 @@ public final class SamplePlan {
             .filter(
                 l -> path.metresAt(l.location()) <= bp && path.metresAt(l.location()) > bp - 200)
             .findFirst(),
+        Cues.NONE,
         v,
         Pressure.ofPsi(29).pascals(),
         t.atM() - 1.5,

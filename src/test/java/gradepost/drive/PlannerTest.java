@@ -87,6 +87,42 @@ class PlannerTest {
           .forEach(a -> System.out.println("DIFFERS " + a.atM() + " planned " + approach.endM()));
       approach.findings().forEach(f -> System.out.println("   ! " + f));
     }
+    plan.signals()
+        .forEach(
+            x ->
+                System.out.printf(
+                    "SIG %s at %.0f warned %.0f avail %.0f needs %s begins %s planned %.1f ceiling %.1f%n",
+                    x.signal().id(),
+                    x.signalM(),
+                    x.warnedM(),
+                    x.availableM(),
+                    x.needs().stream()
+                        .map(n -> n.brake().shortName() + " " + Math.round(n.needM()))
+                        .toList(),
+                    x.brakingM(),
+                    x.plannedMps() / 0.44704,
+                    x.ceilingMps() / 0.44704));
+    plan.brakeTests().forEach(b -> System.out.println("TEST " + b));
+    plan.figures()
+        .balancing()
+        .forEach(
+            b ->
+                System.out.printf(
+                    "BAL %d %.1f %.1f%n", b.notch(), b.permille(), b.speedMps() / 0.44704));
+    plan.figures()
+        .reaching()
+        .forEach(
+            b ->
+                System.out.printf(
+                    "REACH %d %.0f %.0f m %.0f s%n",
+                    b.notch(), b.speedMps() / 0.44704, b.distanceM(), b.timeS()));
+    plan.figures()
+        .stops()
+        .forEach(
+            b ->
+                System.out.printf(
+                    "STOP %s %.1f %.0f %.0f%n",
+                    b.brake().shortName(), b.permille(), b.fromMps() / 0.44704, b.distanceM()));
     plan.failures().forEach(f -> System.out.println("FAIL " + f));
   }
 }

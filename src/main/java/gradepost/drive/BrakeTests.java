@@ -1,0 +1,39 @@
+package gradepost.drive;
+
+import gradepost.motion.Stepper;
+import gradepost.motion.Until;
+import gradepost.route.BrakeTestPlace;
+import java.util.List;
+
+/** Works out what the running brake tests should show. */
+final class BrakeTests {
+  private static final double HELD_S = 5;
+
+  static List<BrakeTest> of(Assignment assignment, Bench bench, Trace trace) {
+    Stepper stepper = bench.plannedStepper(assignment.policy().plannedAdhesion().law());
+    return assignment.route().brakeTests().stream()
+        .filter(t -> t.direction() == assignment.direction())
+        .map(t -> of(assignment, bench, trace, t, stepper))
+        .sorted(java.util.Comparator.comparingDouble(BrakeTest::atM))
+        .toList();
+  }
+
+  private static BrakeTest of(
+      Assignment assignment, Bench bench, Trace trace, BrakeTestPlace place, Stepper stepper) {
+    double at = assignment.path().metresAt(place.location());
+    double pressure = assignment.policy().stopping().first().pascals();
+    stepper.place(0, at, place.speed().metresPerSecond());
+    stepper.brake(bench.service(), pressure);
+    stepper.advance(new Until().time(HELD_S));
+    double planned =
+        trace.points().stream()
+            .filter(p -> p.atM() <= at)
+            .reduce((first, second) -> second)
+            .map(Trace.Point::speedMps)
+            .orElse(0.0);
+    return new BrakeTest(
+        place, at, planned, pressure, HELD_S, stepper.speedMps(), -stepper.accelerationMps2());
+  }
+
+  private BrakeTests() {}
+}

@@ -1,0 +1,59 @@
+package gradepost.drive;
+
+import gradepost.route.Landmark;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Picks what a driver goes by at a braking point. */
+final class CueFinder {
+  /** Landmarks further back than this are forgotten by the time of the point. */
+  private static final double REACH_M = 400;
+
+  /** The same name within this makes a landmark easy to mistake. */
+  private static final double ALIKE_M = 800;
+
+  private final Places places;
+
+  CueFinder(Places places) {
+    this.places = places;
+  }
+
+  Cues at(double pointM, double secondsBefore) {
+    Optional<Landmark> day = best(pointM, false);
+    Optional<Landmark> night = best(pointM, true);
+    Optional<Landmark> after =
+        places.all().stream().filter(l -> places.placeOf(l) > pointM + 1).findFirst();
+    return new Cues(
+        places.all().stream().filter(l -> Math.abs(places.placeOf(l) - pointM) < 0.01).findFirst(),
+        day,
+        day.map(l -> pointM - places.placeOf(l)).orElse(0.0),
+        night,
+        night.map(l -> pointM - places.placeOf(l)).orElse(0.0),
+        after,
+        after.map(l -> places.placeOf(l) - pointM).orElse(0.0),
+        secondsBefore);
+  }
+
+  /** The nearest first; a long sighting and a name of its own are worth some distance. */
+  private Optional<Landmark> best(double pointM, boolean atNight) {
+    List<Landmark> near =
+        places.all().stream()
+            .filter(l -> places.placeOf(l) <= pointM + 0.01)
+            .filter(l -> places.placeOf(l) >= pointM - REACH_M)
+            .filter(l -> !atNight || l.night())
+            .toList();
+    return near.stream().min(Comparator.comparingDouble(l -> cost(l, pointM)));
+  }
+
+  private double cost(Landmark landmark, double pointM) {
+    double before = pointM - places.placeOf(landmark);
+    double seen = Math.min(landmark.sighting().metres(), 300);
+    long alike =
+        places.all().stream()
+            .filter(l -> l.name().equals(landmark.name()))
+            .filter(l -> Math.abs(places.placeOf(l) - places.placeOf(landmark)) < ALIKE_M)
+            .count();
+    return before - seen / 4 + 60 * (alike - 1);
+  }
+}

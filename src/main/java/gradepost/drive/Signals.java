@@ -1,0 +1,158 @@
+package gradepost.drive;
+
+import gradepost.motion.BrakeRig;
+import gradepost.motion.Ended;
+import gradepost.motion.Stepper;
+import gradepost.motion.Until;
+import gradepost.route.Path;
+import gradepost.route.Signal;
+import gradepost.stock.BrakeSystem;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Braking from each caution to its signal at danger. */
+final class Signals {
+  private static final double HOPELESS_M = 8000;
+  private static final double TOLERANCE_M = 0.05;
+
+  private final Assignment assignment;
+  private final Bench bench;
+  private final Ceiling ceiling;
+  private final Path path;
+  private final Trace trace;
+
+  Signals(Assignment assignment, Bench bench, Ceiling ceiling, Trace trace) {
+    this.assignment = assignment;
+    this.bench = bench;
+    this.ceiling = ceiling;
+    this.path = assignment.path();
+    this.trace = trace;
+  }
+
+  List<SignalBraking> all() {
+    List<Signal> own =
+        assignment.route().signals().stream()
+            .filter(s -> s.direction() == assignment.direction())
+            .filter(s -> assignment.lines().contains(s.line()))
+            .sorted(Comparator.comparingDouble(s -> path.metresAt(s.location())))
+            .toList();
+    List<SignalBraking> all = new ArrayList<>();
+    double start = trace.points().isEmpty() ? 0 : trace.points().get(0).atM();
+    double end = trace.points().isEmpty() ? 0 : trace.points().get(trace.points().size() - 1).atM();
+    for (int i = 0; i < own.size(); i++) {
+      Signal signal = own.get(i);
+      double at = path.metresAt(signal.location());
+      boolean stops =
+          signal.kind() == Signal.Kind.STOP || signal.kind() == Signal.Kind.STOP_AND_CAUTION;
+      if (stops && at > start && at < end) {
+        all.add(braking(signal, at, cautionFor(own, i)));
+      }
+    }
+    return all;
+  }
+
+  private static Optional<Signal> cautionFor(List<Signal> own, int index) {
+    for (int i = index - 1; i >= 0; i--) {
+      Signal.Kind kind = own.get(i).kind();
+      if (kind == Signal.Kind.DISTANT || kind == Signal.Kind.STOP_AND_CAUTION) {
+        return Optional.of(own.get(i));
+      }
+      if (kind == Signal.Kind.STOP) {
+        // A stop signal on the way: what warns of it does not warn of the one behind it.
+        return Optional.empty();
+      }
+    }
+    return Optional.empty();
+  }
+
+  private SignalBraking braking(Signal signal, double at, Optional<Signal> caution) {
+    double stand = at - assignment.policy().margins().beforeSignal().metres();
+    double warned =
+        caution
+            .map(c -> path.metresAt(c.aws().orElse(c.location())))
+            .orElse(Math.max(0, at - HOPELESS_M));
+    double planned = plannedMps(warned);
+    double permitted = ceiling.speedAt(warned);
+    List<SignalBraking.Need> needs = new ArrayList<>();
+    if (caution.isPresent()) {
+      for (BrakeSystem system : assignment.stock().brakes()) {
+        if (system.role() != BrakeSystem.Role.EMERGENCY) {
+          needs.add(new SignalBraking.Need(system, fullM(system, warned, permitted)));
+        }
+      }
+    }
+    Optional<Double> begins =
+        caution.isPresent() ? technique(signal, warned, stand, planned) : Optional.empty();
+    return new SignalBraking(signal, at, stand, caution, warned, planned, permitted, begins, needs);
+  }
+
+  /** Planned speed at a place: between two points its square is linear. */
+  private double plannedMps(double atM) {
+    Trace.Point before = trace.points().get(0);
+    for (Trace.Point point : trace.points()) {
+      if (point.atM() > atM) {
+        double span = point.atM() - before.atM();
+        double share = span <= 0 ? 0 : (atM - before.atM()) / span;
+        double a = before.speedMps() * before.speedMps();
+        double b = point.speedMps() * point.speedMps();
+        return Math.sqrt(Math.max(0, a + share * (b - a)));
+      }
+      before = point;
+    }
+    return before.speedMps();
+  }
+
+  private double fullM(BrakeSystem system, double fromM, double speedMps) {
+    Stepper worst = bench.worstStepper(assignment.policy().plannedAdhesion().law());
+    BrakeRig rig = bench.worstRig(system);
+    double over = assignment.policy().safeSide().overspeed().metresPerSecond();
+    worst.place(0, fromM, speedMps + over);
+    worst.brake(rig, rig.fullPa());
+    Ended ended = worst.advance(new Until().place(fromM + HOPELESS_M));
+    return ended == Ended.STANDSTILL ? worst.atM() - fromM : Double.POSITIVE_INFINITY;
+  }
+
+  /** Where the technique begins when the train coasts on at its planned speed after the warning. */
+  private Optional<Double> technique(Signal signal, double warnedM, double standM, double mps) {
+    if (mps < 0.5 || standM <= warnedM) {
+      return Optional.empty();
+    }
+    Stepper stepper = bench.plannedStepper(assignment.policy().plannedAdhesion().law());
+    Target target =
+        new Target.Reduction(
+            signal.id(),
+            Target.Reduction.Kind.PERMANENT,
+            signal.id(),
+            standM,
+            0,
+            mps,
+            Optional.empty(),
+            Optional.empty());
+    Braking braking = Braking.of(assignment, bench, target);
+    double atWarning = shortM(stepper, braking, warnedM, mps, warnedM, standM);
+    if (atWarning < 0) {
+      return Optional.empty();
+    }
+    double exact =
+        Root.lastNotNegative(
+            x -> shortM(stepper, braking, warnedM, mps, x, standM),
+            warnedM,
+            standM,
+            atWarning,
+            -1,
+            TOLERANCE_M);
+    return Optional.of(path.printedAtOrBefore(exact));
+  }
+
+  private static double shortM(
+      Stepper stepper, Braking braking, double warnedM, double mps, double fromM, double standM) {
+    stepper.place(0, warnedM, mps);
+    if (stepper.advance(new Until().place(fromM)) == Ended.STANDSTILL) {
+      return standM - stepper.atM();
+    }
+    Braking.Outcome outcome = braking.run(stepper);
+    return outcome.held() ? standM - outcome.endM() : -1e6;
+  }
+}
