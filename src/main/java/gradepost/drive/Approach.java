@@ -33,6 +33,7 @@ public record Approach(
     List<Action> actions,
     List<CaseResult> cases,
     List<LatestCurve> curves,
+    Optional<Spread> spread,
     List<Finding> findings) {
   public Approach {
     actions = List.copyOf(actions);

@@ -110,6 +110,10 @@ record Braking(
         rig, aimMps, Math.min(firstPa, pressurePa), firstHeldS, pressurePa, easeAtMps, easePa);
   }
 
+  Braking withRig(BrakeRig other) {
+    return new Braking(other, aimMps, firstPa, firstHeldS, mainPa, easeAtMps, easePa);
+  }
+
   Braking withFirstHeld(double seconds) {
     return new Braking(rig, aimMps, firstPa, seconds, mainPa, easeAtMps, easePa);
   }

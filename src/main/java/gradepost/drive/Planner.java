@@ -94,6 +94,7 @@ public final class Planner {
 
   private static List<Approach> approaches(Assignment assignment, Worked worked) {
     Ladder ladder = new Ladder(assignment, worked.bench());
+    Spreads spreads = new Spreads(assignment, worked.bench());
     Places places = new Places(assignment);
     List<Approach> approaches = new ArrayList<>();
     Optional<Double> pageFrom = Optional.empty();
@@ -125,6 +126,7 @@ public final class Planner {
               worked.rerun().actions().stream().filter(a -> a.approach() == number).toList(),
               cases,
               cases.isEmpty() ? List.of() : ladder.curves(piece, cases.get(0)),
+              spreads.of(piece, number),
               Findings.of(assignment, piece, cases)));
       pageFrom = Optional.empty();
     }

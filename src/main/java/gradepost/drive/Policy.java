@@ -3,6 +3,7 @@ package gradepost.drive;
 import gradepost.units.Span;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * The operator's own rules, as values.
@@ -10,6 +11,7 @@ import java.util.Map;
  * @param adhesion the cases, the planned one first
  * @param noticing from asking a brake that gives nothing to asking the next one
  * @param terminal ceilings on a terminal platform road; empty where the operator sets none
+ * @param scatter what braking is drawn from to show its spread; empty where no spread is wanted
  * @param purposes what each value is for, by its key, in words for the reading notes
  */
 public record Policy(
@@ -22,6 +24,7 @@ public record Policy(
     Technique restriction,
     List<TerminalStep> terminal,
     RunRules run,
+    Optional<Scatter> scatter,
     Map<String, String> purposes) {
   public Policy {
     adhesion = List.copyOf(adhesion);

@@ -134,4 +134,19 @@ public record BrakeRig(
     }
     return last;
   }
+
+  /** The same brake with other gains and another rate of filling. */
+  public BrakeRig with(double[] otherGainNPerPa, double otherApplyPaPerS) {
+    return new BrakeRig(
+        deadTimeS,
+        delayS,
+        otherApplyPaPerS,
+        releasePaPerS,
+        gradualRelease,
+        thresholdPa,
+        fullPa,
+        otherGainNPerPa,
+        blocks,
+        reservoir);
+  }
 }

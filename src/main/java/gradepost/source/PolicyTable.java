@@ -9,6 +9,7 @@ import gradepost.drive.Margins;
 import gradepost.drive.Policy;
 import gradepost.drive.RunRules;
 import gradepost.drive.SafeSide;
+import gradepost.drive.Scatter;
 import gradepost.drive.Technique;
 import gradepost.drive.TerminalStep;
 import gradepost.source.PolicyTables.Said;
@@ -128,6 +129,47 @@ final class PolicyTable {
           .checked(v -> lowerFurther(v, OFF_BELOW, ON_BELOW))
           .checked(v -> lowerFurther(v, CHECK_FROM, CHECK_TO));
 
+  static final Key<Said<Double>> MASS_SPREAD = deviation("mass", "Standard deviation of the mass.");
+  static final Key<Said<Double>> BLOCK_SPREAD =
+      deviation("blocks", "Standard deviation of the friction of the blocks.");
+  static final Key<Said<Double>> BUILD_UP_SPREAD =
+      deviation("build-up", "Standard deviation of the time in which the cylinders fill.");
+  static final Key<Said<Span>> REACTION_SPREAD =
+      said("reaction", TIME, "Standard deviation of how late the driver is; never early.");
+  static final Key<Said<Speed>> SPEED_SPREAD =
+      said("speed", difference(), "Standard deviation of the speed at the braking point.");
+  static final Key<Said<Double>> ADHESION_SPREAD =
+      deviation("adhesion", "Standard deviation of the adhesion.");
+  static final Key<Said<Double>> SAMPLES =
+      said(
+          "samples",
+          new Scalar.Number("a whole number", true, 20, 100_000),
+          "How many runs are drawn for each approach.");
+  static final Shape<Scatter> SPREAD_SHAPE =
+      Shape.of(
+          "the spread",
+          List.of(
+              MASS_SPREAD,
+              BLOCK_SPREAD,
+              BUILD_UP_SPREAD,
+              REACTION_SPREAD,
+              SPEED_SPREAD,
+              ADHESION_SPREAD,
+              SAMPLES),
+          v ->
+              new Scatter(
+                  v.get(MASS_SPREAD).value(),
+                  v.get(BLOCK_SPREAD).value(),
+                  v.get(BUILD_UP_SPREAD).value(),
+                  v.get(REACTION_SPREAD).value(),
+                  v.get(SPEED_SPREAD).value(),
+                  v.get(ADHESION_SPREAD).value(),
+                  v.get(SAMPLES).value().intValue()));
+
+  private static Key<Said<Double>> deviation(String name, String description) {
+    return said(name, Scalar.Quantity.of(QuantityKind.PERCENT, "0 %", "30 %"), description);
+  }
+
   static final Key<FileKind> KIND = Common.fileKind(FileKind.POLICY);
   static final Key<String> NAME = Common.name("The policy, as in the reading notes.");
   static final Key<List<TypedCase>> ADHESION =
@@ -157,6 +199,9 @@ final class PolicyTable {
   static final Key<RunRules> RUN =
       Key.required("run", RUN_SHAPE, "How the train is driven between targets.");
 
+  static final Key<Scatter> SPREAD =
+      Key.optional("spread", SPREAD_SHAPE, "What braking is drawn from to show its spread.");
+
   static final Shape<Policy> POLICY =
       Shape.of(
               "a policy file",
@@ -170,7 +215,8 @@ final class PolicyTable {
                   STOPPING,
                   RESTRICTION,
                   TERMINAL,
-                  RUN),
+                  RUN,
+                  SPREAD),
               PolicyTable::build)
           .checked(PolicyTable::sharesOfEarlierCases);
 
@@ -185,6 +231,7 @@ final class PolicyTable {
         v.get(RESTRICTION).value(),
         v.find(TERMINAL).map(Said::value).orElse(List.of()),
         v.get(RUN),
+        v.find(SPREAD),
         Purposes.of(v));
   }
 

@@ -286,6 +286,7 @@ public final class SamplePlan {
         actions,
         needs ? cases(t, bp, number) : List.of(),
         needs ? curves(t, bp, v) : List.of(),
+        Optional.empty(),
         findings);
   }
 

@@ -371,6 +371,7 @@ final class SampleRoute {
             Pressure.ofPsi(12),
             0.05,
             new Length(200)),
+        Optional.empty(),
         Map.of("noticing-time", "from asking for a brake that gives nothing to the next one"));
   }
 

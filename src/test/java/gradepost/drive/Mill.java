@@ -303,6 +303,7 @@ final class Mill {
             Pressure.ofPsi(10),
             0.05,
             new Length(100)),
+        Optional.empty(),
         Map.of());
   }
 

@@ -85,6 +85,7 @@ class PlannerTest {
           .filter(a -> a.command() instanceof Command.Stand)
           .filter(a -> Math.abs(a.atM() - approach.endM()) > 0.05)
           .forEach(a -> System.out.println("DIFFERS " + a.atM() + " planned " + approach.endM()));
+      System.out.println("SPREAD " + approach.spread() + " " + approach.cues());
       approach.findings().forEach(f -> System.out.println("   ! " + f));
     }
     plan.signals()

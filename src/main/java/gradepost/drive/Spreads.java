@@ -1,0 +1,98 @@
+package gradepost.drive;
+
+import gradepost.motion.BrakeRig;
+import gradepost.motion.Stepper;
+import gradepost.stock.AdhesionLaw;
+import gradepost.stock.ShareOf;
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.SplittableRandom;
+
+/**
+ * Draws runs of one braking by the policy's scatter. Seeded by the approach, so that the same input
+ * gives the same figures. A mass that differs by a factor is a brake that differs by its inverse:
+ * gradient and the greater part of running resistance go with the mass.
+ */
+final class Spreads {
+  private static final long SEED = 0x5eed_9057L;
+  private static final int ADHESION_CLASSES = 13;
+
+  private final Assignment assignment;
+  private final Bench bench;
+
+  Spreads(Assignment assignment, Bench bench) {
+    this.assignment = assignment;
+    this.bench = bench;
+  }
+
+  /** Empty where the policy sets no scatter, or no brake is needed. */
+  Optional<Spread> of(Piece piece, int number) {
+    if (assignment.policy().scatter().isEmpty() || piece.braking().isEmpty()) {
+      return Optional.empty();
+    }
+    Scatter scatter = assignment.policy().scatter().get();
+    Braking braking = piece.braking().get();
+    SplittableRandom random = new SplittableRandom(SEED + number);
+    Stepper[] steppers = steppers(scatter);
+    double at = piece.brakingM().orElseThrow();
+    double[] shorts = new double[scatter.samples()];
+    int past = 0;
+    for (int i = 0; i < shorts.length; i++) {
+      double force =
+          (1 + scatter.blocks() * normal(random)) / (1 + scatter.mass() * normal(random));
+      double fill = 1 + scatter.buildUp() * normal(random);
+      double late = Math.abs(scatter.reaction().seconds() * normal(random));
+      double faster = scatter.speed().metresPerSecond() * normal(random);
+      int grip = (int) Math.round((normal(random) + 3) / 6 * (ADHESION_CLASSES - 1));
+      Stepper stepper = steppers[grip];
+      double speed = Math.max(piece.brakingMps() + faster, 0.1);
+      stepper.place(0, at + late * speed, speed);
+      Braking.Outcome outcome = braking.withRig(rig(braking.rig(), force, fill)).run(stepper);
+      shorts[i] = piece.target().atM() - outcome.endM();
+      past += shorts[i] < 0 ? 1 : 0;
+    }
+    Arrays.sort(shorts);
+    return Optional.of(
+        new Spread(
+            shorts[(int) (0.05 * shorts.length)],
+            shorts[shorts.length / 2],
+            shorts[(int) (0.95 * shorts.length)],
+            (double) past / shorts.length,
+            shorts.length));
+  }
+
+  /** One for each class of adhesion, from three deviations below to three above. */
+  private Stepper[] steppers(Scatter scatter) {
+    AdhesionLaw planned = assignment.policy().plannedAdhesion().law();
+    Stepper[] steppers = new Stepper[ADHESION_CLASSES];
+    for (int i = 0; i < steppers.length; i++) {
+      double off = (i / (ADHESION_CLASSES - 1.0) * 6 - 3) * scatter.adhesion();
+      AdhesionLaw law = off < 0 ? new ShareOf(planned, Math.max(1 + off, 0.05)) : planned;
+      steppers[i] = bench.plannedStepper(law);
+    }
+    return steppers;
+  }
+
+  private static BrakeRig rig(BrakeRig rig, double force, double fill) {
+    double[] gain = rig.gainNPerPa().clone();
+    for (int i = 0; i < gain.length; i++) {
+      gain[i] *= force;
+    }
+    return rig.with(gain, rig.applyPaPerS() / Math.max(fill, 0.2));
+  }
+
+  /** Standard normal by Marsaglia's polar method, cut at three deviations. */
+  private static double normal(SplittableRandom random) {
+    while (true) {
+      double u = 2 * random.nextDouble() - 1;
+      double v = 2 * random.nextDouble() - 1;
+      double square = u * u + v * v;
+      if (square > 0 && square < 1) {
+        double n = u * Math.sqrt(-2 * Math.log(square) / square);
+        if (Math.abs(n) <= 3) {
+          return n;
+        }
+      }
+    }
+  }
+}
