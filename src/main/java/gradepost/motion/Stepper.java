@@ -26,14 +26,10 @@ public final class Stepper {
   /** A train at rest that would not even gather this stands. */
   private static final double STANDS_MPS2 = 1e-6;
 
-  /** A corner met again as soon as this was just left: the step goes over it, and stays short. */
-  private static final double AT_ONCE_S = 1e-9;
-
-  private static final double OVER_A_CORNER_S = 0.05;
-
   private final Forces forces;
   private final BrakePull pull;
   private final Dopri dopri;
+  private final Crossing crossing;
 
   private double t;
   private double s;
@@ -62,6 +58,7 @@ public final class Stepper {
     this.forces = new Forces(train, resistance, track, adhesion, poor);
     this.pull = forces.brake();
     this.dopri = new Dopri(forces);
+    this.crossing = new Crossing(forces, dopri);
   }
 
   /** Puts the train somewhere, power off, brakes empty and fully charged. */
@@ -199,12 +196,12 @@ public final class Stepper {
       }
       double step = Math.min(h, limitS(a, end - t));
       double error = dopri.step(t, s, v, a, step, TOLERANCE_M, TOLERANCE_MPS);
-      while (error > 1 && step > AT_ONCE_S) {
+      while (error > 1 && step > Crossing.AT_ONCE_S) {
         step *= Math.max(0.2, 0.9 * Math.pow(error, -0.2));
         error = dopri.step(t, s, v, a, step, TOLERANCE_M, TOLERANCE_MPS);
       }
       h = step * (error < 1e-4 ? 5 : 0.9 * Math.pow(error, -0.2));
-      double first = cross(until, step);
+      double first = crossing.first(until, t, v, step);
       if (first < step) {
         step = first;
         dopri.step(t, s, v, a, step, TOLERANCE_M, TOLERANCE_MPS);
@@ -226,7 +223,7 @@ public final class Stepper {
 
   /** Puts the state exactly on what ended the step; what ended the leg, if anything did. */
   private @Nullable Ended land(Until until) {
-    switch (crossed) {
+    switch (crossing.what()) {
       case STOP -> {
         v = 0;
         return Ended.STANDSTILL;
@@ -243,7 +240,7 @@ public final class Stepper {
         v = until.speedDownMps;
         return Ended.SPEED_DOWN;
       }
-      case CORNER -> v = cornerMps;
+      case CORNER -> v = crossing.cornerMps();
       case NOTHING -> {}
     }
     if (t >= until.timeS - 1e-12) {
@@ -251,103 +248,6 @@ public final class Stepper {
       return Ended.TIME;
     }
     return null;
-  }
-
-  private enum Crossed {
-    NOTHING,
-    PLACE,
-    UP,
-    DOWN,
-    STOP,
-    /** A piece of the forces ends at this speed. */
-    CORNER
-  }
-
-  private Crossed crossed = Crossed.NOTHING;
-  private double cornerMps;
-
-  /** The earliest time within the step at which something is met; the step itself if nothing. */
-  private double cross(Until until, double step) {
-    crossed = Crossed.NOTHING;
-    double first = step;
-    if (dopri.endS() >= until.placeM) {
-      first = sooner(Crossed.PLACE, dopri.timeOfPlace(until.placeM), first);
-    }
-    double corner = forces.nextCornerM();
-    if (dopri.endS() > corner + Forces.CORNER_M) {
-      first = sooner(Crossed.NOTHING, dopri.timeOfPlace(corner), first);
-    }
-    if (dopri.highestV() >= until.speedUpMps) {
-      first = sooner(Crossed.UP, dopri.timeOfRise(until.speedUpMps), first);
-    }
-    double lowest = dopri.lowestV();
-    if (lowest <= until.speedDownMps) {
-      first = sooner(Crossed.DOWN, dopri.timeOfFall(until.speedDownMps), first);
-    }
-    if (lowest <= 0 && v > 0) {
-      first = sooner(Crossed.STOP, dopri.timeOfFall(0), first);
-    }
-    double high = forces.highCornerMps();
-    double low = forces.lowCornerMps();
-    if (dopri.endV() > high) {
-      first = corner(high, v >= high ? 0 : dopri.timeOfRise(high), first);
-    } else if (dopri.endV() < low) {
-      first = corner(low, v <= low ? 0 : dopri.timeOfFall(low), first);
-    }
-    return kink(first, step);
-  }
-
-  /** Where adhesion begins or ceases to hold a pull back the step ends too. */
-  private double kink(double first, double step) {
-    int before = forces.capped(t, s, v);
-    double share = first / step;
-    if (capped(step, share) == before) {
-      return first;
-    }
-    double low = 0;
-    double high = share;
-    for (int i = 0; i < 30; i++) {
-      double middle = (low + high) / 2;
-      if (capped(step, middle) == before) {
-        low = middle;
-      } else {
-        high = middle;
-      }
-    }
-    double at = high * step;
-    if (at <= 10 * AT_ONCE_S || at >= first) {
-      return first;
-    }
-    crossed = Crossed.NOTHING;
-    return at;
-  }
-
-  private int capped(double step, double share) {
-    return forces.capped(t + share * step, dopri.placeAt(share), dopri.speedAt(share));
-  }
-
-  private double sooner(Crossed what, double at, double first) {
-    if (at > first) {
-      return first;
-    }
-    crossed = what;
-    return at;
-  }
-
-  private double corner(double speed, double at, double first) {
-    if (at <= AT_ONCE_S) {
-      if (first > OVER_A_CORNER_S) {
-        crossed = Crossed.NOTHING;
-        return OVER_A_CORNER_S;
-      }
-      return first;
-    }
-    if (at >= first) {
-      return first;
-    }
-    cornerMps = speed;
-    crossed = Crossed.CORNER;
-    return at;
   }
 
   /** Shortens a step so that it ends near the next corner of pressure or track, or at a stand. */
@@ -364,6 +264,6 @@ public final class Stepper {
       // The laws of friction and adhesion do not hold for a train that runs back.
       limit = Math.min(limit, v / -a + 1e-3);
     }
-    return Math.max(limit, AT_ONCE_S);
+    return Math.max(limit, Crossing.AT_ONCE_S);
   }
 }
