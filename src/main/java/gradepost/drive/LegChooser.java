@@ -71,6 +71,9 @@ final class LegChooser {
       }
     }
     for (int lower : LOWER_BANDS) {
+      if (!usesBand(taken)) {
+        break;
+      }
       Way way = way(startM, targets, lowered(best, lower));
       if (allowed(way, allowedS) && way.betterThan(taken)) {
         taken = way;
@@ -80,6 +83,16 @@ final class LegChooser {
       taken = fast;
     }
     return new Chosen(taken, fastestS);
+  }
+
+  /** Whether the band under the ceiling is reached at all; else lowering it changes nothing. */
+  private static boolean usesBand(Way way) {
+    return way.rerun().actions().stream()
+        .anyMatch(
+            a ->
+                a.trigger() instanceof Trigger.SpeedUpTo
+                    || a.command() instanceof Command.Power
+                        && a.trigger() instanceof Trigger.SpeedDownTo);
   }
 
   private static boolean allowed(Way way, double allowedS) {

@@ -36,14 +36,20 @@ final class Solver {
             lightest(nominal, start.speedMps()),
             nominal.mainPa() + 3 * step,
             step);
+    // More pressure stops shorter: halve between the lightest, which runs over, and the heaviest.
     Tried holds = null;
     Tried over = null;
-    for (int i = mains.size() - 1; i >= 0 && holds == null; i--) {
-      Tried tried = tried(nominal.withMain(mains.get(i)), stepper, start, aimM);
+    int light = mains.size();
+    int heavy = -1;
+    while (light - heavy > 1) {
+      int middle = (light + heavy) / 2;
+      Tried tried = tried(nominal.withMain(mains.get(middle)), stepper, start, aimM);
       if (tried.shortM() >= 0) {
         holds = tried;
+        heavy = middle;
       } else {
         over = tried;
+        light = middle;
       }
     }
     if (holds == null) {
@@ -65,7 +71,9 @@ final class Solver {
     }
     Tried best = holds;
     for (Tried base : over == null ? List.of(holds) : List.of(holds, over)) {
-      best = eased(base, best, stepper, start, aimM);
+      if (best.shortM() > toleranceM / 4) {
+        best = eased(base, best, stepper, start, aimM);
+      }
     }
     return best.braking();
   }
@@ -91,6 +99,9 @@ final class Solver {
       for (int k = 1; k <= MOST_EASE_STEPS; k++) {
         Braking moved = base.braking().withEaseMoved(ease, sign * k * unit);
         best = better(best, tried(moved, stepper, start, aimM));
+        if (best.shortM() <= toleranceM / 4) {
+          return best;
+        }
         if (anyPressure && sign < 0) {
           Braking pressed = base.braking().withEasePressed(ease, k * step);
           best = better(best, tried(pressed, stepper, start, aimM));

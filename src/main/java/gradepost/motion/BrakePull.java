@@ -173,12 +173,12 @@ final class BrakePull {
       return 0;
     }
     double friction = present.friction(blockPiece, speed);
-    double mu = grip.mu(speed);
     double after = time - fromS;
+    if (grip.ample(greatest * friction)) {
+      return friction * (sumN + sumNPerS * after);
+    }
+    double mu = grip.mu(speed);
     if (grip.even()) {
-      if (greatest * friction <= mu) {
-        return friction * (sumN + sumNPerS * after);
-      }
       double sum = 0;
       for (int i = 0; i < gain.length; i++) {
         double pull = gain[i] * (pressedPa[i] + pressedPaPerS[i] * after) * friction;
@@ -202,10 +202,10 @@ final class BrakePull {
       return 0;
     }
     double friction = present.friction(blockPiece, speed);
-    double mu = grip.mu(speed);
-    if (grip.even() && greatest * friction <= mu) {
+    if (grip.ample(greatest * friction)) {
       return 0;
     }
+    double mu = grip.mu(speed);
     double less = grip.even() ? 0 : grip.poorMu(speed) - mu;
     double after = time - fromS;
     int count = 0;

@@ -142,14 +142,20 @@ final class Forces {
       return 0;
     }
     double force = effortN + effortNPerMps * (speed - effortV);
-    return force <= 0 ? 0 : Math.min(force, grip.motoredN(at, speed));
+    if (grip.ampleForMotors(force)) {
+      return Math.max(force, 0);
+    }
+    return Math.min(force, grip.motoredN(at, speed));
   }
 
   /** How many pulls adhesion holds back. Where the number changes a force has a kink. */
   int capped(double time, double at, double speed) {
     int count = brake.capped(time, at, speed);
-    if (notch >= 0 && effortN + effortNPerMps * (speed - effortV) > grip.motoredN(at, speed)) {
-      count++;
+    if (notch >= 0) {
+      double force = effortN + effortNPerMps * (speed - effortV);
+      if (!grip.ampleForMotors(force) && force > grip.motoredN(at, speed)) {
+        count++;
+      }
     }
     return count;
   }

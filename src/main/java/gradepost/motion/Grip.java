@@ -8,6 +8,7 @@ import java.util.Arrays;
 final class Grip {
   private final AdhesionLaw law;
   private final AdhesionLaw poorLaw;
+  private final double leastMu;
   private final PiecewiseLinear met;
   private final double[] weightN;
   private final double[] motoredN;
@@ -31,6 +32,7 @@ final class Grip {
 
   Grip(Train train, AdhesionLaw law, PoorRail poor) {
     this.law = law;
+    this.leastMu = law.least();
     this.poorLaw = poor.law();
     this.met = poor.metLength();
     int n = train.vehicles();
@@ -103,6 +105,11 @@ final class Grip {
     return even;
   }
 
+  /** Whether so much of its weight is there for every vehicle at any speed: spares the law. */
+  boolean ample(double share) {
+    return even && share <= leastMu;
+  }
+
   double mu(double speed) {
     return law.mu(speed);
   }
@@ -114,6 +121,11 @@ final class Grip {
   /** Share of a vehicle that is on poor rail. */
   double share(int vehicle, double at) {
     return Math.min(1, Math.max(0, share[vehicle] + shareRise[vehicle] * (at - fromM)));
+  }
+
+  /** Whether the driven axles can use so much at any speed. */
+  boolean ampleForMotors(double forceN) {
+    return even && forceN <= leastMu * motoredSumN;
   }
 
   /** What the driven axles can use together. */

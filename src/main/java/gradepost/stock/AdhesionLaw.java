@@ -5,4 +5,7 @@ public sealed interface AdhesionLaw permits ConstantAdhesion, CurtiusKniffler, S
 
   /** Coefficient of adhesion at this speed. */
   double mu(double speedMps);
+
+  /** What the coefficient never falls below, at any speed. */
+  double least();
 }

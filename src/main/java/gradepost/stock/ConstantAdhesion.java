@@ -9,6 +9,11 @@ public record ConstantAdhesion(double coefficient) implements AdhesionLaw {
   }
 
   @Override
+  public double least() {
+    return coefficient;
+  }
+
+  @Override
   public double mu(double speedMps) {
     return coefficient;
   }

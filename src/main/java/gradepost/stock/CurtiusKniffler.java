@@ -6,6 +6,11 @@ package gradepost.stock;
  */
 public record CurtiusKniffler() implements AdhesionLaw {
   @Override
+  public double least() {
+    return 0.161;
+  }
+
+  @Override
   public double mu(double speedMps) {
     return 0.161 + 7.5 / (Math.max(0, speedMps) * 3.6 + 44);
   }

@@ -9,6 +9,11 @@ public record ShareOf(AdhesionLaw dry, double share) implements AdhesionLaw {
   }
 
   @Override
+  public double least() {
+    return share * dry.least();
+  }
+
+  @Override
   public double mu(double speedMps) {
     return share * dry.mu(speedMps);
   }
