@@ -21,6 +21,9 @@ final class LegPlanner {
   /** Longest coasting that stands in for a brake application before a reduction. */
   private static final double LONGEST_COAST_S = 45;
 
+  /** Coasting before a braking point ends when the speed has fallen to this share. */
+  private static final double KEPT_WHILE_COASTING = 0.75;
+
   /** A higher notch is not taken so shortly before power comes off. */
   private static final double HARDLY_USED_S = 5;
 
@@ -250,7 +253,10 @@ final class LegPlanner {
     stepper.shutOff();
     if (coasted < leadS) {
       double ceiling = rules.ceilingAt(stepper.atM());
-      until.clear().time(stepper.timeS() + leadS - coasted);
+      until
+          .clear()
+          .time(stepper.timeS() + leadS - coasted)
+          .speedDown(KEPT_WHILE_COASTING * stepper.speedMps());
       if (stepper.speedMps() < ceiling - 1e-6) {
         until.speedUp(ceiling);
       }
@@ -334,9 +340,7 @@ final class LegPlanner {
             : places.printed(exact, target.atM(), lastOffM(choice, start));
     double shutOff = choice.atM() - (exact - braking);
     shutOff =
-        Math.max(
-            assignment.path().printedAtOrBefore(Math.min(shutOff, braking)),
-            lastOnM(choice, start));
+        Math.max(places.onGrid(Math.min(shutOff, braking), target.atM()), lastOnM(choice, start));
     double upTo = powered ? shutOff : braking;
     choice.line().pickUp(stepper, upTo);
     double offS = powered ? stepper.timeS() : Double.POSITIVE_INFINITY;
