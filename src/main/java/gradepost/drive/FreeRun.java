@@ -182,7 +182,7 @@ final class FreeRun {
       return Ended.SPEED_DOWN;
     }
     double from = Math.max(rules.checkFromMps(ceiling), on + rules.unitMps());
-    boolean riseSoon = rules.nextRise(stepper.atM()) - stepper.atM() < 5 * stepper.speedMps();
+    boolean riseSoon = riseComesInTime(ceiling);
     boolean mustCheck = stepper.speedMps() >= (riseSoon ? ceiling - 0.1 : from - 1e-9);
     if (mustCheck && stepper.accelerationMps2() > 0.01) {
       boolean rose = stepper.speedMps() <= from + 1e-6;
@@ -228,9 +228,23 @@ final class FreeRun {
     double rise = rules.nextRise(at) - at;
     boolean spared = at >= noPowerFromM - 1e-6 && at < noPowerToM - 1e-6;
     return !spared
-        && (rise > least * stepper.speedMps() || stepper.speedMps() < 2)
+        && (rise > least * stepper.speedMps() || slow())
         && !rules.powerForbidden(at)
         && rules.toNoPowerM(at) > least * stepper.speedMps();
+  }
+
+  /** Whether the ceiling rises ahead before the train, left to itself, is too fast for this one. */
+  private boolean riseComesInTime(double ceiling) {
+    double ahead = rules.nextRise(stepper.atM()) - stepper.atM();
+    double v = stepper.speedMps();
+    double most = ceiling - 0.15;
+    return ahead < 8 * v && v * v + 2 * stepper.accelerationMps2() * ahead < most * most;
+  }
+
+  /** Too slow to wait for a higher ceiling. */
+  private boolean slow() {
+    double on = rules.onMps(ceilingAt(stepper.atM()));
+    return stepper.speedMps() < Math.max(2, 0.8 * on);
   }
 
   private Ended check(double ceiling, double edge) {

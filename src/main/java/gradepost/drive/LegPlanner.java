@@ -125,8 +125,11 @@ final class LegPlanner {
               start.capUntilM(),
               noPowerFrom,
               noPowerTo);
+      Slowest slowest = new Slowest(noPowerFrom, noPowerTo);
+      stepper.record(slowest);
       free.run();
-      if (free.stalled()) {
+      stepper.record(null);
+      if (free.stalled() || slowest.lost()) {
         // Coasting on would not get there: the power that seemed wasted is needed.
         return unspared;
       }
@@ -334,6 +337,7 @@ final class LegPlanner {
     line.addAll(start.line());
     choice.line().pickUp(stepper, choice.atM());
     boolean powered = stepper.notch() >= 0;
+    double dropFromM = Double.POSITIVE_INFINITY;
     double braking =
         choice.coastOnly() || choice.tooLate()
             ? exact
@@ -341,12 +345,22 @@ final class LegPlanner {
     double shutOff = choice.atM() - (exact - braking);
     shutOff =
         Math.max(places.onGrid(Math.min(shutOff, braking), target.atM()), lastOnM(choice, start));
+    double lastOn = lastOnM(choice, start);
+    if (powered && shutOff < lastOn + 1) {
+      // Hardly worth taking power: done without where the speed allows, else to the yard.
+      choice.line().pickUp(stepper, lastOn);
+      boolean spared = stepper.speedMps() > 0.6 * rules.ceilingAt(lastOn);
+      powered = !spared;
+      shutOff = Math.max(lastOn, places.toTheUnit(choice.atM(), target.atM()));
+      dropFromM = spared ? lastOn - 1e-3 : Double.POSITIVE_INFINITY;
+    }
     double upTo = powered ? shutOff : braking;
     choice.line().pickUp(stepper, upTo);
     double offS = powered ? stepper.timeS() : Double.POSITIVE_INFINITY;
     for (FreeRun.Step step : choice.free().steps()) {
       boolean hardlyUsed = higherNotch(step) && step.after().timeS() > offS - HARDLY_USED_S;
-      if (step.after().atM() <= upTo + 1e-6 && !hardlyUsed) {
+      boolean dropped = step.after().atM() >= dropFromM;
+      if (step.after().atM() <= upTo + 1e-6 && !hardlyUsed && !dropped) {
         out.add(new Instruction(target, step.trigger(), step.command()));
         line.add(step.after());
       }
@@ -441,6 +455,33 @@ final class LegPlanner {
     @Override
     public void point(double timeS, double atM, double speedMps, double pressurePa, int notch) {
       line.add(stepper.save());
+    }
+  }
+
+  /** Watches how much speed is lost where power is spared. */
+  private static final class Slowest implements Recorder {
+    private static final double KEPT = 0.6;
+
+    private final double fromM;
+    private final double toM;
+    private double firstMps = Double.NaN;
+    private boolean lost;
+
+    Slowest(double fromM, double toM) {
+      this.fromM = fromM;
+      this.toM = toM;
+    }
+
+    @Override
+    public void point(double timeS, double atM, double speedMps, double pressurePa, int notch) {
+      if (atM >= fromM && atM <= toM) {
+        firstMps = Double.isNaN(firstMps) ? speedMps : firstMps;
+        lost |= speedMps < KEPT * firstMps;
+      }
+    }
+
+    boolean lost() {
+      return lost;
     }
   }
 

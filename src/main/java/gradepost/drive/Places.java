@@ -64,6 +64,12 @@ final class Places {
     return targetM - Math.ceil(ahead / step - 1e-6) * step;
   }
 
+  /** To the whole yard or metre before the target, where nothing coarser will do. */
+  double toTheUnit(double exactM, double targetM) {
+    double unit = path.units().lengthUnitM();
+    return targetM - Math.ceil((targetM - exactM) / unit - 1e-6) * unit;
+  }
+
   /** The last landmark at or before a place. */
   Optional<Landmark> lastLandmark(double atM) {
     Landmark last = null;

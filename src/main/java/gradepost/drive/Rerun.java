@@ -103,9 +103,10 @@ final class Rerun {
       return stepper.advance(until.place(place.atM())) == Ended.PLACE;
     }
     if (trigger instanceof Trigger.SpeedUpTo up) {
-      if (stepper.speedMps() >= up.speedMps() - 1e-6 && stepper.accelerationMps2() < 0) {
-        // Still that fast from before, and about to slow down: he waits for it to rise again.
-        stepper.advance(until.speedDown(up.speedMps() - 0.01).time(stepper.timeS() + 5));
+      // Still that fast from before, and slowing down: he waits for it to rise again.
+      while (stepper.speedMps() >= up.speedMps() - 1e-6 && stepper.accelerationMps2() < 0) {
+        until.clear().speedDown(up.speedMps() - 0.01).time(stepper.timeS() + 5);
+        stepper.advance(until);
       }
       return stepper.advance(until.clear().speedUp(up.speedMps())) == Ended.SPEED_UP;
     }
