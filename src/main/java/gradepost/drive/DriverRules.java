@@ -25,6 +25,9 @@ final class DriverRules {
 
   private static final double LOOK_AHEAD_M = 400;
 
+  /** Places nearer than this are one: arithmetic leaves less. */
+  static final double SAME_PLACE_M = 1e-6;
+
   private final Assignment assignment;
   private final Bench bench;
   private final RunRules run;
@@ -92,7 +95,7 @@ final class DriverRules {
   /** Where the ceiling rises next; infinite if it does not before it falls. */
   double nextRise(double atM) {
     for (int i = 0; i + 1 < ceiling.size(); i++) {
-      if (ceiling.get(i).toM() > atM + 1e-9) {
+      if (ceiling.get(i).toM() > atM + SAME_PLACE_M) {
         return ceiling.get(i + 1).speedMps() > ceiling.get(i).speedMps()
             ? ceiling.get(i).toM()
             : Double.POSITIVE_INFINITY;
@@ -103,7 +106,7 @@ final class DriverRules {
 
   double ceilingAt(double atM) {
     for (CeilingStep step : ceiling) {
-      if (atM < step.toM()) {
+      if (atM < step.toM() - SAME_PLACE_M) {
         return step.speedMps();
       }
     }
@@ -116,14 +119,14 @@ final class DriverRules {
   double nextEdge(double atM) {
     double next = Double.POSITIVE_INFINITY;
     for (CeilingStep step : ceiling) {
-      if (step.toM() > atM + 1e-9) {
+      if (step.toM() > atM + SAME_PLACE_M) {
         next = step.toM();
         break;
       }
     }
     for (double[] zone : noPower) {
       for (double edge : zone) {
-        if (edge > atM + 1e-9 && edge < next) {
+        if (edge > atM + SAME_PLACE_M && edge < next) {
           next = edge;
         }
       }
@@ -132,7 +135,16 @@ final class DriverRules {
   }
 
   boolean powerForbidden(double atM) {
-    return noPower.stream().anyMatch(z -> atM >= z[0] - 1e-9 && atM < z[1] - 1e-9);
+    return noPower.stream().anyMatch(z -> atM >= z[0] - SAME_PLACE_M && atM < z[1] - SAME_PLACE_M);
+  }
+
+  /** How far it is to the far end of the next stretch without power. */
+  double pastNoPowerM(double atM) {
+    return noPower.stream()
+        .filter(z -> z[0] > atM)
+        .mapToDouble(z -> z[1] - atM)
+        .min()
+        .orElse(Double.POSITIVE_INFINITY);
   }
 
   /** How far it is to the next stretch without power. */

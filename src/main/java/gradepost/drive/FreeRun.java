@@ -88,7 +88,7 @@ final class FreeRun {
       top = Math.max(stepper.notch(), 0);
     }
     double lastCeiling = ceilingAt(stepper.atM());
-    while (steps.size() < MOST_STEPS && stepper.atM() < endM - 1e-9) {
+    while (steps.size() < MOST_STEPS && stepper.atM() < endM - DriverRules.SAME_PLACE_M) {
       double ceiling = ceilingAt(stepper.atM());
       if (stepper.speedMps() > ceiling + 1e-6 && ceiling < lastCeiling - 1e-6) {
         return;
@@ -110,13 +110,13 @@ final class FreeRun {
 
   private double ceilingAt(double atM) {
     double ceiling = rules.ceilingAt(atM);
-    return atM < capUntilM - 1e-9 ? Math.min(ceiling, capMps) : ceiling;
+    return atM < capUntilM - DriverRules.SAME_PLACE_M ? Math.min(ceiling, capMps) : ceiling;
   }
 
   private double edge(double atM) {
     double edge = rules.nextEdge(atM);
     for (double other : new double[] {capUntilM, noPowerToM}) {
-      edge = other > atM + 1e-9 ? Math.min(edge, other) : edge;
+      edge = other > atM + DriverRules.SAME_PLACE_M ? Math.min(edge, other) : edge;
     }
     return edge;
   }
@@ -153,7 +153,7 @@ final class FreeRun {
         notch(top, new Trigger.AtPlace(place));
       }
       return reached;
-    } else if (ended == Ended.PLACE && stepper.atM() < endM - 1e-9) {
+    } else if (ended == Ended.PLACE && stepper.atM() < endM - DriverRules.SAME_PLACE_M) {
       top =
           Math.max(
               top, rules.notchFor(stepper.atM(), rules.offMps(ceilingAt(stepper.atM())), true));
@@ -230,7 +230,7 @@ final class FreeRun {
     return !spared
         && (rise > least * stepper.speedMps() || slow())
         && !rules.powerForbidden(at)
-        && rules.toNoPowerM(at) > least * stepper.speedMps();
+        && (rules.toNoPowerM(at) > least * stepper.speedMps() || slow() || wouldLoseSpeed());
   }
 
   /** Whether the ceiling rises ahead before the train, left to itself, is too fast for this one. */
@@ -239,6 +239,13 @@ final class FreeRun {
     double v = stepper.speedMps();
     double most = ceiling - 0.15;
     return ahead < 8 * v && v * v + 2 * stepper.accelerationMps2() * ahead < most * most;
+  }
+
+  /** Whether coasting to the far end of the next stretch without power costs too much speed. */
+  private boolean wouldLoseSpeed() {
+    double v = stepper.speedMps();
+    double a = stepper.accelerationInNotch(-1);
+    return v * v + 2 * a * rules.pastNoPowerM(stepper.atM()) < 0.5 * v * v;
   }
 
   /** Too slow to wait for a higher ceiling. */

@@ -8,8 +8,8 @@ import java.util.Optional;
 
 /** Turns computed places into places that can be printed and found. */
 final class Places {
-  /** Nearer to its target than this many steps of the mileage grid, a place is given from it. */
-  private static final int NEAR_STEPS = 4;
+  /** Nearer to its target than this, a place is given by the distance before it. */
+  private static final double NEAR_M = 100;
 
   /** A landmark is not taken if it lengthens the braking by more than this share. */
   private static final double MOST_SHARE = 0.2;
@@ -51,7 +51,7 @@ final class Places {
   }
 
   private boolean near(double aheadM) {
-    return aheadM < NEAR_STEPS * path.units().placeStepM();
+    return aheadM < NEAR_M;
   }
 
   /** Without landmarks: a mileage, or close to the target so many yards or metres before it. */

@@ -95,6 +95,12 @@ final class Solver {
     boolean anyPressure = assignment.stock().service().control() instanceof BrakeControl.Continuous;
     double sign = base.shortM() >= 0 ? 1 : -1;
     Tried best = bestYet;
+    for (int k = 1; k <= MOST_EASE_STEPS && best.shortM() > toleranceM / 4; k++) {
+      double held = base.braking().firstHeldS() + sign * k;
+      if (held >= 1) {
+        best = better(best, tried(base.braking().withFirstHeld(held), stepper, start, aimM));
+      }
+    }
     for (int ease = 0; ease < base.braking().easeAtMps().length; ease++) {
       for (int k = 1; k <= MOST_EASE_STEPS; k++) {
         Braking moved = base.braking().withEaseMoved(ease, sign * k * unit);
