@@ -7,14 +7,13 @@ public record TrainPage(
     String description,
     List<Fact> facts,
     TrainChart formation,
-    Table notches,
-    Table brakes,
-    Table pipe,
+    List<Table> tables,
     List<PressureChart> technique,
     List<String> rules) {
 
   public TrainPage {
     facts = List.copyOf(facts);
+    tables = List.copyOf(tables);
     technique = List.copyOf(technique);
     rules = List.copyOf(rules);
   }

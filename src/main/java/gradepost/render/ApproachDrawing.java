@@ -16,7 +16,7 @@ final class ApproachDrawing implements Drawing {
   private static final double LEFT = 27;
   private static final double RIGHT = 6;
   private static final double TOP = 5;
-  private static final double PLOT = 136;
+  private static final double PLOT = 118;
   private final ApproachChart chart;
   private final Fonts fonts;
   private final Scale x;
@@ -62,7 +62,10 @@ final class ApproachDrawing implements Drawing {
     }
     canvas.unclip();
     double target = x.at(chart.targetM());
-    canvas.line(target, TOP, target, height() - 2, new Pen(1.1, Ink.BLACK, 5, 2, 1, 2));
+    Pen mark = new Pen(1.1, Ink.BLACK, 5, 2, 1, 2);
+    canvas.line(target, TOP, target, bottom, mark);
+    double under = bottom + TrackBands.AXIS + bands.flagsHeight();
+    canvas.line(target, under, target, height() - 2, mark);
     LabelPlacer placer = new LabelPlacer(new Box(LEFT, TOP, x.end() - LEFT, PLOT));
     placer.take(new Box(target - 1, TOP, 2, PLOT));
     pins(canvas, placer);

@@ -29,7 +29,7 @@ final class Fan {
       at[i] = i == 0 ? wanted : Math.max(wanted, at[i - 1] + step);
       most = Math.max(most, fonts.width(order.get(i).text(), type(order.get(i))));
     }
-    double limit = right - 3;
+    double limit = right - 4.5;
     for (int i = n - 1; i >= 0; i--) {
       at[i] = Math.min(at[i], limit);
       limit = at[i] - step;

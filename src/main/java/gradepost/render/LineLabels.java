@@ -35,7 +35,9 @@ final class LineLabels {
   }
 
   void draw(Canvas canvas) {
-    for (Drawn line : lines) {
+    List<Drawn> fromLeft = new ArrayList<>(lines);
+    fromLeft.sort(java.util.Comparator.comparingDouble(l -> l.x[0]));
+    for (Drawn line : fromLeft) {
       Optional<Spot> spot = best(line);
       if (spot.isPresent()) {
         write(canvas, line, spot.get());

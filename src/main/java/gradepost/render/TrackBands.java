@@ -203,7 +203,7 @@ final class TrackBands {
           canvas.disc(at, middle - 8, 1.9, Ink.PAPER, new Pen(1, Ink.BLACK));
         }
         case GAP -> canvas.box(at - 1, middle - 3, 2, 6, Ink.BLACK);
-        case STRUCTURE -> canvas.line(at, middle - 3.5, at, middle + 3.5, new Pen(1.2, Ink.BLACK));
+        case STRUCTURE -> canvas.line(at, middle - 2.6, at, middle + 2.6, new Pen(1.2, Ink.BLACK));
         case LANDMARK, BOARD, TARGET -> {}
       }
     }

@@ -206,6 +206,29 @@ final class ApproachWriter {
 
   private List<String> notes(Approach approach) {
     List<String> out = new ArrayList<>();
+    if (approach.brakingPointM().isPresent()) {
+      double at = approach.brakingPointM().get();
+      approach
+          .cues()
+          .night()
+          .ifPresent(
+              n ->
+                  out.add(
+                      words.text(
+                          "note.second-cue",
+                          sight.past(n.name(), approach.cues().nightBeforeM()))));
+      approach
+          .cues()
+          .backstop()
+          .filter(b -> at + approach.cues().backstopAfterM() < approach.target().atM())
+          .ifPresent(
+              b ->
+                  out.add(
+                      words.text(
+                          "note.backstop",
+                          b.name(),
+                          words.room(approach.cues().backstopAfterM()))));
+    }
     approach
         .landmark()
         .ifPresent(

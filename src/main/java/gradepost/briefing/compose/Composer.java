@@ -78,7 +78,7 @@ public final class Composer {
     tables.add(speeds.permissible(id));
     tables.add(speeds.temporary(id));
     tables.add(speeds.signed(id));
-    tables.addAll(new PlaceTables(a, lineside).all(id));
+    tables.addAll(new PlaceTables(plan, lineside).all(id));
     SeldomWriter seldom = new SeldomWriter(plan, lineside);
     String direction = a.route().nameOf(a.direction());
     return new Part(

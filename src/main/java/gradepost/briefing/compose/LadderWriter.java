@@ -64,20 +64,7 @@ final class LadderWriter {
       }
     }
     return new Table(
-        id,
-        "ladder",
-        words.text("ladder.title"),
-        states(cases),
-        columns,
-        rows,
-        words.text("ladder.none"));
-  }
-
-  private String states(List<CaseResult> cases) {
-    return cases.stream()
-        .filter(c -> !c.adhesion().note().isBlank())
-        .map(c -> words.text("ladder.state", c.adhesion().name(), c.adhesion().note()))
-        .collect(java.util.stream.Collectors.joining(" "));
+        id, "ladder", words.text("ladder.title"), "", columns, rows, words.text("ladder.none"));
   }
 
   private Table.Row row(

@@ -2,6 +2,7 @@ package gradepost.briefing.compose;
 
 import gradepost.briefing.Table;
 import gradepost.drive.Assignment;
+import gradepost.drive.Plan;
 import gradepost.route.Curve;
 import gradepost.route.Platform;
 import gradepost.route.Signal;
@@ -14,12 +15,14 @@ import java.util.stream.Collectors;
 
 /** What stands and lies along the line, each kind in a table of its own. */
 final class PlaceTables {
+  private final Plan plan;
   private final Assignment assignment;
   private final Lineside lineside;
   private final Words words;
 
-  PlaceTables(Assignment assignment, Lineside lineside) {
-    this.assignment = assignment;
+  PlaceTables(Plan plan, Lineside lineside) {
+    this.plan = plan;
+    this.assignment = plan.assignment();
     this.lineside = lineside;
     this.words = lineside.words();
   }
@@ -28,6 +31,7 @@ final class PlaceTables {
     return List.of(
         stations(part),
         signals(part),
+        new CautionTable(plan, words).table(part),
         gradients(part),
         curves(part),
         gaps(part),
@@ -177,16 +181,19 @@ final class PlaceTables {
 
   private Table brakeTests(String part) {
     Tables table = new Tables(words, part, "brake-tests");
-    assignment.route().brakeTests().stream()
-        .filter(b -> b.direction() == assignment.direction())
-        .map(b -> Lineside.at(b, words.path().metresAt(b.location())))
-        .sorted(Comparator.comparingDouble(Lineside.Over::fromM))
+    plan.brakeTests()
         .forEach(
-            o ->
+            t ->
                 table.row(
-                    words.place(o.fromM()),
-                    words.number(o.what().speed().metresPerSecond()),
-                    o.what().note()));
+                    words.place(t.atM()),
+                    words.number(t.place().speed().metresPerSecond()),
+                    words.number(t.plannedMps()),
+                    words.text(
+                        "brake-test.asked",
+                        words.pressure(t.pressurePa()),
+                        words.seconds(t.heldS())),
+                    words.number(t.speedAfterMps()),
+                    t.place().note()));
     return table.build(observed("brake test", "table.brake-tests.none"));
   }
 

@@ -53,9 +53,13 @@ final class Sight {
   }
 
   private String past(Cue cue, double atM) {
-    double by = atM - cue.atM();
-    return by < words.units().lengthUnitM() * 5
-        ? cue.name()
-        : words.text("see.past", words.room(by), cue.name());
+    return past(cue.name(), atM - cue.atM());
+  }
+
+  /** A cue that stands so far before the place. */
+  String past(String name, double byM) {
+    return byM < words.units().lengthUnitM() * 5
+        ? name
+        : words.text("see.past", words.room(byM), name);
   }
 }

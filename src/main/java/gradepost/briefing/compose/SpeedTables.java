@@ -40,7 +40,7 @@ final class SpeedTables {
           thenRises ? words.placePast(s.toM()) : words.place(s.toM()),
           words.number(s.speedMps()),
           thenRises ? words.text("table.permissible.tail-clear") : "",
-          s.cause());
+          words.cause(s.cause()));
     }
     return table.build();
   }

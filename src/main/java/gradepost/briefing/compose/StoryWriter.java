@@ -98,7 +98,8 @@ final class StoryWriter {
       } else if (step.speedMps() < before.speedMps()) {
         see(
             step.fromM(),
-            words.text("story.speed-falls", words.speed(step.speedMps()), step.cause()),
+            words.text(
+                "story.speed-falls", words.speed(step.speedMps()), words.cause(step.cause())),
             false);
       } else if (step.speedMps() > before.speedMps()) {
         todo(step.fromM(), words.text("story.speed-rises", words.speed(step.speedMps())));
@@ -113,7 +114,15 @@ final class StoryWriter {
                 .filter(r -> lineside.applies(r.applies()))
                 .flatMap(
                     r -> lineside.boards(r.boards()).stream().map(b -> told(b, r.reference()))))
+        .filter(item -> !toldAlready(item))
         .forEach(items::add);
+  }
+
+  /** A board that says what the permissible speed at its place says is not told twice. */
+  private boolean toldAlready(Item board) {
+    String of = board.text().substring(board.text().indexOf(": ") + 1);
+    return items.stream()
+        .anyMatch(i -> Math.abs(i.atM() - board.atM()) < 12 && i.text().endsWith(":" + of));
   }
 
   private Item told(Lineside.Over<gradepost.route.Board> board, String of) {

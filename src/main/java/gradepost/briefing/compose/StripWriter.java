@@ -34,8 +34,8 @@ final class StripWriter {
 
   List<StripChart> rows(String part) {
     double length = words.path().lengthM();
-    double row = words.units() == UnitStyle.MILES ? 2 * Exact.MILE_M : 3000;
-    int count = (int) Math.max(1, Math.ceil(length / row - 0.2));
+    double row = words.units() == UnitStyle.MILES ? 2.6 * Exact.MILE_M : 4200;
+    int count = (int) Math.max(1, Math.ceil(length / row));
     while (count < 40 && crowded(length / count)) {
       count++;
     }

@@ -9,12 +9,19 @@ final class Tables {
   private final Words words;
   private final String id;
   private final String name;
+  private final List<Table.Column> more = new ArrayList<>();
   private final List<Table.Row> rows = new ArrayList<>();
 
   Tables(Words words, String part, String name) {
     this.words = words;
     this.id = part + "-" + name;
     this.name = name;
+  }
+
+  /** A column after those of the texts. */
+  Tables column(String heading, String kind) {
+    more.add(new Table.Column(heading, kind));
+    return this;
   }
 
   Tables row(String... cells) {
@@ -38,6 +45,7 @@ final class Tables {
       String kind = plain.startsWith("@") ? "place" : plain.startsWith("#") ? "number" : "text";
       columns.add(new Table.Column(kind.equals("text") ? plain : plain.substring(1), kind));
     }
+    columns.addAll(more);
     String noteKey = "table." + name + ".note";
     return new Table(
         id,

@@ -11,11 +11,8 @@ import gradepost.stock.BrakeAction;
 import gradepost.stock.BrakeControl;
 import gradepost.stock.BrakeSystem;
 import gradepost.stock.Formation;
-import gradepost.stock.Notch;
-import gradepost.stock.PipeLaw;
 import gradepost.stock.Stock;
 import gradepost.stock.Vehicle;
-import gradepost.units.Rounding;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -52,13 +49,17 @@ final class TrainWriter {
             words.pressure(stock.brakeForce().statedPressure().pascals())));
     List<PressureChart> technique = new ArrayList<>();
     new PressureWriter(plan, words).chart(part).ifPresent(technique::add);
+    FigureWriter figures = new FigureWriter(plan, words);
     return new TrainPage(
         stock.description(),
         facts,
         chart(part, formation),
-        notches(part),
-        brakes(part),
-        pipe(part),
+        List.of(
+            figures.notches(part),
+            brakes(part),
+            figures.pipe(part),
+            figures.reaching(part),
+            figures.stops(part)),
         technique,
         stock.handleRules());
   }
@@ -105,21 +106,6 @@ final class TrainWriter {
         words.text("train.leads"),
         cars,
         total);
-  }
-
-  private Table notches(String part) {
-    Tables table = new Tables(words, part, "notches");
-    int number = 1;
-    for (Notch notch : assignment.stock().traction().notches()) {
-      double motored = assignment.formation().motoredVehicles();
-      var last = notch.effort().get(notch.effort().size() - 1);
-      table.row(
-          Integer.toString(number++),
-          notch.name(),
-          Long.toString(Math.round(notch.effortN(0) * motored / 1000)),
-          words.units().speed(last.speed().metresPerSecond(), Rounding.DOWN));
-    }
-    return table.build();
   }
 
   private Table brakes(String part) {
@@ -172,31 +158,5 @@ final class TrainWriter {
     return how
         + " "
         + words.text(brake.gradualRelease() ? "brake.release-gradual" : "brake.release-full");
-  }
-
-  /** Reductions of the pipe in steps of 5 psi or 0.5 bar, and what the cylinders then hold. */
-  private Table pipe(String part) {
-    Tables table = new Tables(words, part, "pipe");
-    for (BrakeSystem b : assignment.stock().brakes()) {
-      if (b.pipe().isEmpty()) {
-        continue;
-      }
-      PipeLaw law = b.pipe().get();
-      double step = 5 * words.units().pressureStepPa();
-      double full = law.fullReductionPa();
-      for (int i = 1; i * step < full - 0.2 * step; i++) {
-        pipeRow(table, b, law, i * step);
-      }
-      pipeRow(table, b, law, full);
-    }
-    return table.build();
-  }
-
-  private void pipeRow(Tables table, BrakeSystem brake, PipeLaw law, double reduction) {
-    table.row(
-        brake.shortName(),
-        words.pressure(reduction),
-        words.pressure(law.pipe().pascals() - reduction),
-        words.pressure(Math.min(law.cylinderPa(reduction), brake.full().pascals())));
   }
 }

@@ -83,7 +83,7 @@ final class Words {
     if (chains < 80) {
       return chains + " ch";
     }
-    return "%d mi %02d ch".formatted(chains / 80, chains % 80);
+    return String.format(Locale.ROOT, "%d mi %02d ch", chains / 80, chains % 80);
   }
 
   String seconds(double seconds) {
@@ -92,7 +92,7 @@ final class Words {
 
   String minutes(double seconds) {
     long whole = Math.round(seconds);
-    return text("time.minutes", whole / 60, "%02d".formatted(whole % 60));
+    return text("time.minutes", whole / 60, String.format(Locale.ROOT, "%02d", whole % 60));
   }
 
   String pressure(double pascals) {
@@ -132,6 +132,12 @@ final class Words {
 
   String moment(LocalDateTime moment) {
     return MOMENT.format(moment);
+  }
+
+  /** What sets a permissible speed; causes that the computation names itself have words here. */
+  String cause(String cause) {
+    String key = "cause." + cause.toLowerCase(Locale.ROOT);
+    return messages.has(key) ? text(key) : cause;
   }
 
   /** A text, or the dash of an empty cell. */

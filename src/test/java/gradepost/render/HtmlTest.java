@@ -1,0 +1,128 @@
+package gradepost.render;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import gradepost.briefing.Briefing;
+import gradepost.briefing.Messages;
+import gradepost.briefing.SamplePlan;
+import gradepost.briefing.compose.Composer;
+import gradepost.units.UnitStyle;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.StringReader;
+import java.util.List;
+import java.util.Optional;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
+import org.xml.sax.InputSource;
+
+class HtmlTest {
+  private static final Briefing BRIEFING = Papers.briefing(UnitStyle.MILES);
+
+  private static Document parsed(String html) throws Exception {
+    String xml = html.substring("<!DOCTYPE html>\n".length());
+    return DocumentBuilderFactory.newInstance()
+        .newDocumentBuilder()
+        .parse(new InputSource(new StringReader(xml)));
+  }
+
+  @Test
+  void everyChartHasTitleAndDescription() throws Exception {
+    Document page = parsed(Papers.html(Papers.renderer(), BRIEFING));
+    NodeList charts = page.getElementsByTagName("svg");
+    int approaches = BRIEFING.parts().get(0).approaches().size();
+    assertThat(charts.getLength()).isGreaterThan(approaches + 2);
+    for (int i = 0; i < charts.getLength(); i++) {
+      Element svg = (Element) charts.item(i);
+      assertThat(svg.getFirstChild().getNodeName()).isEqualTo("title");
+      assertThat(svg.getFirstChild().getNextSibling().getTextContent()).hasSizeGreaterThan(20);
+    }
+  }
+
+  @Test
+  void needsNoNetworkAndRunsNothing() throws Exception {
+    String html = Papers.html(Papers.renderer(), BRIEFING);
+    assertThat(html)
+        .doesNotContain("<script", "<link", "@import", "url(http")
+        .doesNotContainPattern("(?:src|href)=\"(?!#)");
+  }
+
+  @Test
+  void everyLinkLeadsSomewhere() throws Exception {
+    Document page = parsed(Papers.html(Papers.renderer(), BRIEFING));
+    List<String> ids = new java.util.ArrayList<>();
+    NodeList all = page.getElementsByTagName("*");
+    for (int i = 0; i < all.getLength(); i++) {
+      String id = ((Element) all.item(i)).getAttribute("id");
+      if (!id.isEmpty()) {
+        ids.add(id);
+      }
+    }
+    assertThat(ids).doesNotHaveDuplicates();
+    NodeList links = page.getElementsByTagName("a");
+    for (int i = 0; i < links.getLength(); i++) {
+      assertThat(ids).contains(((Element) links.item(i)).getAttribute("href").substring(1));
+    }
+  }
+
+  @Test
+  void textOfTheDataIsNeverMarkup() throws Exception {
+    Briefing briefing =
+        new Composer(Messages.english())
+            .compose(
+                "<b onclick='x'>& \"quoted\"",
+                List.of(SamplePlan.of(UnitStyle.MILES)),
+                SamplePlan.issue(),
+                List.of());
+    Document page = parsed(Papers.html(Papers.renderer(), briefing));
+    assertThat(page.getElementsByTagName("h1").item(0).getTextContent())
+        .isEqualTo("<b onclick='x'>& \"quoted\"");
+  }
+
+  @Test
+  void namesTheCharacterThatTheFontLacks() throws IOException {
+    Briefing briefing =
+        new Composer(Messages.english())
+            .compose(
+                "Line 漢", List.of(SamplePlan.of(UnitStyle.MILES)), SamplePlan.issue(), List.of());
+    assertThatThrownBy(() -> Papers.renderer().pdf(briefing, OutputStream.nullOutputStream()))
+        .isInstanceOf(MissingGlyphException.class)
+        .hasMessageContaining("漢 (U+6F22)");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "${doc.class}",
+        "${doc.getClass()}",
+        "${doc?api.title}",
+        "${\"freemarker.template.utility.Execute\"?new()(\"id\")}",
+        "${.data_model?keys?first}${doc.issue.hashCode()}",
+        "<#include \"../../secret\">",
+        "${m(\"no.such.text\")}"
+      })
+  void aTemplateReachesNothingButValues(String evil) throws IOException {
+    TemplateSource source =
+        name -> name.equals("pack.ftlh") ? Optional.of("<p>" + evil + "</p>") : Optional.empty();
+    Renderer renderer = new Renderer(source.orElse(TemplateSource.bundled()), Messages.english());
+    assertThatThrownBy(() -> renderer.html(BRIEFING, OutputStream.nullOutputStream()))
+        .isInstanceOf(IOException.class);
+  }
+
+  @Test
+  void aDepotReplacesOnlyWhatItWants() throws IOException {
+    TemplateSource own =
+        name ->
+            name.equals("story.ftlh")
+                ? Optional.of("<p id=\"${part.id}-story\">our own story</p>")
+                : Optional.empty();
+    Renderer renderer = new Renderer(own.orElse(TemplateSource.bundled()), Messages.english());
+    assertThat(Papers.html(renderer, BRIEFING)).contains("our own story", "Fallback ladder");
+  }
+}

@@ -1,0 +1,37 @@
+package gradepost.render;
+
+import gradepost.briefing.Briefing;
+import gradepost.briefing.Messages;
+import gradepost.briefing.SamplePlan;
+import gradepost.briefing.compose.Composer;
+import gradepost.units.UnitStyle;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+
+/** The invented plan as papers. */
+final class Papers {
+  static Briefing briefing(UnitStyle units) {
+    return new Composer(Messages.english())
+        .compose("", List.of(SamplePlan.of(units)), SamplePlan.issue(), List.of());
+  }
+
+  static Renderer renderer() throws IOException {
+    return new Renderer(TemplateSource.bundled(), Messages.english());
+  }
+
+  static byte[] pdf(UnitStyle units) throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    renderer().pdf(briefing(units), out);
+    return out.toByteArray();
+  }
+
+  static String html(Renderer renderer, Briefing briefing) throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    renderer.html(briefing, out);
+    return out.toString(StandardCharsets.UTF_8);
+  }
+
+  private Papers() {}
+}

@@ -1,0 +1,148 @@
+package gradepost.render;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import gradepost.briefing.ApproachPage;
+import gradepost.briefing.Briefing;
+import gradepost.units.UnitStyle;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.TimeZone;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
+import org.verapdf.pdfa.Foundries;
+import org.verapdf.pdfa.PDFAParser;
+import org.verapdf.pdfa.PDFAValidator;
+import org.verapdf.pdfa.flavours.PDFAFlavour;
+import org.verapdf.pdfa.results.TestAssertion;
+import org.verapdf.pdfa.results.ValidationResult;
+
+/**
+ * Properties of the printed pack; what it says is read back by another route than it was written.
+ */
+class PdfTest {
+
+  private static List<String> pages(byte[] pdf) throws IOException {
+    List<String> out = new ArrayList<>();
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      PDFTextStripper stripper = new PDFTextStripper();
+      stripper.setSortByPosition(true);
+      for (int i = 1; i <= document.getNumberOfPages(); i++) {
+        stripper.setStartPage(i);
+        stripper.setEndPage(i);
+        out.add(stripper.getText(document));
+      }
+    }
+    return out;
+  }
+
+  @ParameterizedTest
+  @EnumSource(UnitStyle.class)
+  void everyApproachFitsOnOnePage(UnitStyle units) throws IOException {
+    List<String> pages = pages(Papers.pdf(units));
+    for (ApproachPage a : Papers.briefing(units).parts().get(0).approaches()) {
+      String head = a.number() + " · " + a.title();
+      long sheets = pages.stream().filter(p -> p.stripLeading().startsWith(head)).count();
+      assertThat(sheets).as(head).isEqualTo(1);
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource(UnitStyle.class)
+  void everyPageCarriesIssueCautionAndItsNumber(UnitStyle units) throws IOException {
+    List<String> pages = pages(Papers.pdf(units));
+    assertThat(pages).hasSizeBetween(20, 40);
+    for (int i = 0; i < pages.size(); i++) {
+      assertThat(pages.get(i))
+          .contains("Issue 3 · valid 2026-11-23 04:00 to 2027-02-28 04:00")
+          .contains("Training aid.")
+          .containsPattern("Page " + (i + 1) + " of " + pages.size() + "\\s")
+          .doesNotContain("##");
+    }
+  }
+
+  @Test
+  void answersWhatIfTheServiceBrakeGivesNothing() throws IOException {
+    String all = String.join("\n", pages(Papers.pdf(UnitStyle.MILES)));
+    assertThat(all)
+        .contains("If the EP brake gives nothing at 3")
+        .contains("Auto full service, at once.")
+        .contains("Emergency, at once.")
+        .contains("Fallback ladder")
+        .contains("Nothing is recorded of the changes since issue 2")
+        .contains("T 26/104");
+  }
+
+  @Test
+  void neverMixesUnits() throws IOException {
+    String miles = String.join("\n", pages(Papers.pdf(UnitStyle.MILES)));
+    String metric = String.join("\n", pages(Papers.pdf(UnitStyle.METRIC)));
+    assertThat(miles).contains(" mph", " psi", "ch").doesNotContain("km/h", " bar\n", "‰");
+    assertThat(metric).contains("km/h", " bar", "‰").doesNotContainPattern("\\d psi|\\dm \\d\\dch");
+  }
+
+  @Test
+  void sameIssueSameBytesWhereverAndWheneverItIsMade() throws IOException {
+    byte[] here = Papers.pdf(UnitStyle.MILES);
+    Locale locale = Locale.getDefault();
+    TimeZone zone = TimeZone.getDefault();
+    try {
+      Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
+      TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Chatham"));
+      assertThat(Papers.pdf(UnitStyle.MILES)).isEqualTo(here);
+    } finally {
+      Locale.setDefault(locale);
+      TimeZone.setDefault(zone);
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({"PDFA_2_A,MILES", "PDFUA_1,MILES", "PDFA_2_A,METRIC", "PDFUA_1,METRIC"})
+  void isArchivalAndAccessible(PDFAFlavour flavour, UnitStyle units) throws Exception {
+    VeraGreenfieldFoundryProvider.initialise();
+    try (PDFAParser parser =
+            Foundries.defaultInstance()
+                .createParser(new ByteArrayInputStream(Papers.pdf(units)), flavour);
+        PDFAValidator validator = Foundries.defaultInstance().createValidator(flavour, false)) {
+      ValidationResult result = validator.validate(parser);
+      assertThat(
+              result.getTestAssertions().stream()
+                  .filter(a -> a.getStatus() == TestAssertion.Status.FAILED)
+                  .map(a -> a.getRuleId().getClause() + " " + a.getMessage())
+                  .distinct())
+          .isEmpty();
+      assertThat(result.isCompliant()).isTrue();
+    }
+  }
+
+  @Test
+  void bookmarksLeadToEveryApproach() throws IOException {
+    Briefing briefing = Papers.briefing(UnitStyle.MILES);
+    List<String> titles = new ArrayList<>();
+    try (PDDocument document = Loader.loadPDF(Papers.pdf(UnitStyle.MILES))) {
+      for (PDOutlineItem item : document.getDocumentCatalog().getDocumentOutline().children()) {
+        collect(item, titles);
+      }
+    }
+    assertThat(titles)
+        .containsAll(
+            briefing.parts().get(0).approaches().stream()
+                .map(a -> a.number() + " · " + a.title())
+                .toList());
+  }
+
+  private static void collect(PDOutlineItem item, List<String> titles) {
+    titles.add(item.getTitle());
+    item.children().forEach(child -> collect(child, titles));
+  }
+}
