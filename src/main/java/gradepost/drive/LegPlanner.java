@@ -24,6 +24,9 @@ final class LegPlanner {
   /** Coasting before a braking point ends when the speed has fallen to this share. */
   private static final double KEPT_WHILE_COASTING = 0.75;
 
+  /** A printed place may cost so much of the speed that the computed one has. */
+  private static final double SPEED_KEPT = 0.8;
+
   /** A higher notch is not taken so shortly before power comes off. */
   private static final double HARDLY_USED_S = 5;
 
@@ -329,37 +332,86 @@ final class LegPlanner {
     return !followed && (since < leastS || place <= on.after().atM());
   }
 
+  /**
+   * Where it is done in print.
+   *
+   * @param dropFromM power taken from here on is done without
+   */
+  private record Fit(double brakingM, double shutOffM, boolean powered, double dropFromM) {}
+
+  /** At a landmark where that costs little speed; else on the grid; else to the yard. */
+  private Fit fit(Choice choice, Start start, Target target) {
+    double exact = choice.brakingM();
+    if (choice.coastOnly() || choice.tooLate()) {
+      return fit(choice, start, places.onGrid(choice.atM(), target.atM()), exact);
+    }
+    approach(choice.line(), choice.atM());
+    double wanted = SPEED_KEPT * stepper.speedMps();
+    double[] points = {
+      places.printed(exact, target.atM(), lastOffM(choice, start)),
+      places.onGrid(exact, target.atM()),
+      places.toTheUnit(exact, target.atM())
+    };
+    Fit fit = null;
+    for (double point : points) {
+      double shutOff = choice.atM() - (exact - point);
+      boolean fine = point == points[points.length - 1];
+      fit =
+          fit(
+              choice,
+              start,
+              fine
+                  ? places.toTheUnit(choice.atM(), target.atM())
+                  : places.onGrid(Math.min(shutOff, point), target.atM()),
+              point);
+      if (speedAt(choice, fit) >= wanted) {
+        return fit;
+      }
+    }
+    return fit;
+  }
+
+  private Fit fit(Choice choice, Start start, double shutOffM, double brakingM) {
+    choice.line().pickUp(stepper, choice.atM());
+    boolean powered = stepper.notch() >= 0;
+    double lastOn = lastOnM(choice, start);
+    if (!powered || shutOffM >= lastOn + 1) {
+      return new Fit(brakingM, shutOffM, powered, Double.POSITIVE_INFINITY);
+    }
+    // Hardly worth taking power: done without where the speed allows.
+    choice.line().pickUp(stepper, lastOn);
+    boolean spared = stepper.speedMps() > 0.6 * rules.ceilingAt(lastOn);
+    return new Fit(
+        brakingM,
+        Math.max(lastOn, shutOffM),
+        !spared,
+        spared ? lastOn - 1e-3 : Double.POSITIVE_INFINITY);
+  }
+
+  /** Speed at the printed braking point when power comes off at the printed place. */
+  private double speedAt(Choice choice, Fit fit) {
+    double off = fit.powered() ? Math.min(fit.shutOffM(), fit.brakingM()) : fit.brakingM();
+    choice.line().pickUp(stepper, Math.min(off, fit.dropFromM()));
+    stepper.shutOff();
+    stepper.advance(until.clear().place(fit.brakingM()));
+    return stepper.atM() < fit.brakingM() - 1e-6 ? 0 : stepper.speedMps();
+  }
+
   private Start commit(Start start, Choice choice, List<Target> targets) {
     Target target = targets.get(choice.index());
     List<Instruction> out = new ArrayList<>();
     double exact = choice.brakingM();
     Line line = new Line();
     line.addAll(start.line());
-    choice.line().pickUp(stepper, choice.atM());
-    boolean powered = stepper.notch() >= 0;
-    double dropFromM = Double.POSITIVE_INFINITY;
-    double braking =
-        choice.coastOnly() || choice.tooLate()
-            ? exact
-            : places.printed(exact, target.atM(), lastOffM(choice, start));
-    double shutOff = choice.atM() - (exact - braking);
-    shutOff =
-        Math.max(places.onGrid(Math.min(shutOff, braking), target.atM()), lastOnM(choice, start));
-    double lastOn = lastOnM(choice, start);
-    if (powered && shutOff < lastOn + 1) {
-      // Hardly worth taking power: done without where the speed allows, else to the yard.
-      choice.line().pickUp(stepper, lastOn);
-      boolean spared = stepper.speedMps() > 0.6 * rules.ceilingAt(lastOn);
-      powered = !spared;
-      shutOff = Math.max(lastOn, places.toTheUnit(choice.atM(), target.atM()));
-      dropFromM = spared ? lastOn - 1e-3 : Double.POSITIVE_INFINITY;
-    }
-    double upTo = powered ? shutOff : braking;
+    Fit fit = fit(choice, start, target);
+    double braking = fit.brakingM();
+    boolean powered = fit.powered();
+    double upTo = powered ? fit.shutOffM() : braking;
     choice.line().pickUp(stepper, upTo);
     double offS = powered ? stepper.timeS() : Double.POSITIVE_INFINITY;
     for (FreeRun.Step step : choice.free().steps()) {
       boolean hardlyUsed = higherNotch(step) && step.after().timeS() > offS - HARDLY_USED_S;
-      boolean dropped = step.after().atM() >= dropFromM;
+      boolean dropped = step.after().atM() >= fit.dropFromM();
       if (step.after().atM() <= upTo + 1e-6 && !hardlyUsed && !dropped) {
         out.add(new Instruction(target, step.trigger(), step.command()));
         line.add(step.after());
