@@ -1,0 +1,36 @@
+package gradepost.drive;
+
+import gradepost.motion.Recorder;
+import java.util.List;
+
+/** Watches the reductions that lie before a target. */
+final class Guard implements Recorder {
+  private final List<Target> before;
+  private double lastM = Double.NaN;
+  private double lastMps;
+  private double marginM = Double.POSITIVE_INFINITY;
+
+  Guard(List<Target> before) {
+    this.before = before;
+  }
+
+  @Override
+  public void point(double timeS, double atM, double speedMps, double pressurePa, int notch) {
+    if (!Double.isNaN(lastM) && atM > lastM) {
+      for (Target target : before) {
+        if (target.atM() > lastM && target.atM() <= atM) {
+          double share = (target.atM() - lastM) / (atM - lastM);
+          double square = lastMps * lastMps + share * (speedMps * speedMps - lastMps * lastMps);
+          double over = Math.sqrt(Math.max(square, 0)) - target.speedMps();
+          marginM = Math.min(marginM, -20 * over);
+        }
+      }
+    }
+    lastM = atM;
+    lastMps = speedMps;
+  }
+
+  double marginM() {
+    return marginM;
+  }
+}

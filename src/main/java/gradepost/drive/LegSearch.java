@@ -1,0 +1,208 @@
+package gradepost.drive;
+
+import gradepost.motion.Ended;
+import gradepost.motion.Stepper;
+import gradepost.motion.Until;
+import gradepost.units.UnitStyle;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Finds the target that must be braked for first, and where on the free run that begins. */
+final class LegSearch {
+  private static final double TOLERANCE_M = 0.01;
+
+  /** Longest coasting that stands in for a brake application before a reduction. */
+  private static final double LONGEST_COAST_S = 45;
+
+  /** A jump of the margin by more than this is a power-on that had better not been made. */
+  private static final double JUMP_M = 3;
+
+  private final Assignment assignment;
+  private final Bench bench;
+  private final DriverRules rules;
+  private final RunIn runIn;
+  private final Stepper stepper;
+  private final UnitStyle units;
+  private final Until until = new Until();
+
+  LegSearch(Assignment assignment, Bench bench, DriverRules rules, RunIn runIn, Stepper stepper) {
+    this.assignment = assignment;
+    this.bench = bench;
+    this.rules = rules;
+    this.runIn = runIn;
+    this.stepper = stepper;
+    this.units = assignment.route().units();
+  }
+
+  /** Empty-handed, null, where the train stalls whatever is done. */
+  @Nullable Choice choose(LegStart start, List<Target> targets) {
+    double noPowerFrom = Double.POSITIVE_INFINITY;
+    double noPowerTo = Double.POSITIVE_INFINITY;
+    Choice unspared = null;
+    Target stop = targets.get(targets.size() - 1);
+    for (int attempt = 0; attempt < 20; attempt++) {
+      stepper.restore(start.state());
+      FreeRun free =
+          new FreeRun(
+              rules,
+              assignment,
+              bench,
+              stepper,
+              stop.atM(),
+              start.capMps(),
+              start.capUntilM(),
+              noPowerFrom,
+              noPowerTo);
+      Slowest slowest = new Slowest(noPowerFrom, noPowerTo);
+      stepper.record(slowest);
+      free.run();
+      stepper.record(null);
+      if (free.stalled() || slowest.lost()) {
+        // Coasting on would not get there: the power that seemed wasted is needed.
+        return unspared;
+      }
+      double end = stepper.atM();
+      Line line = new Line();
+      line.addAll(start.line());
+      free.steps().forEach(s -> line.add(s.after()));
+      Choice first = null;
+      for (int i = start.next(); i < targets.size(); i++) {
+        Choice choice = brakingFor(start, targets, i, end, free, line);
+        if (choice != null && (first == null || choice.brakingM() < first.brakingM())) {
+          first = choice;
+        }
+        if (choice != null && choice.tooLate()) {
+          return choice;
+        }
+      }
+      if (first == null) {
+        return null;
+      }
+      double suppress = wastedPowerFrom(first, start, targets);
+      if (Double.isNaN(suppress)) {
+        return first;
+      }
+      unspared = first;
+      noPowerFrom = suppress;
+      noPowerTo = assignment.path().printedAtOrAfter(targets.get(first.index()).atM());
+    }
+    return unspared;
+  }
+
+  private @Nullable Choice brakingFor(
+      LegStart start, List<Target> targets, int index, double end, FreeRun free, Line line) {
+    Target target = targets.get(index);
+    if (target.atM() < end - 2 * units.placeStepM()) {
+      return null;
+    }
+    Braking braking = runIn.braking(target);
+    double from = start.state().atM();
+    double atEnd = runIn.margin(line, end, targets, start.next(), index, braking);
+    if (atEnd >= 0) {
+      return null;
+    }
+    if (target.speedMps() > 0) {
+      Choice coast = coastFor(from, end, target, index, free, line);
+      if (coast != null) {
+        return coast;
+      }
+    }
+    double atStart = runIn.margin(line, from, targets, start.next(), index, braking);
+    if (atStart < 0) {
+      return new Choice(index, from, from, false, true, free, line);
+    }
+    double x =
+        Root.lastNotNegative(
+            at -> runIn.margin(line, at, targets, start.next(), index, braking),
+            from,
+            end,
+            atStart,
+            atEnd,
+            TOLERANCE_M);
+    runIn.approach(line, x);
+    return new Choice(index, x, stepper.atM(), false, false, free, line);
+  }
+
+  /** Whether shutting off early enough does without a brake before a reduction. */
+  private @Nullable Choice coastFor(
+      double from, double end, Target target, int index, FreeRun free, Line line) {
+    double aim = runIn.aimM(target);
+    if (aim <= from) {
+      return null;
+    }
+    double under = assignment.policy().margins().underSpeed().metresPerSecond();
+    double wanted = Math.max(target.speedMps() - under, 0.5 * target.speedMps());
+    double low = Math.max(from, end - LONGEST_COAST_S * 40);
+    double atLow = coastMargin(line, low, aim, wanted);
+    double high = Math.min(end, aim);
+    double atHigh = coastMargin(line, high, aim, wanted);
+    if (atLow < 0 || atHigh >= 0) {
+      return null;
+    }
+    double x =
+        Root.lastNotNegative(
+            at -> coastMargin(line, at, aim, wanted), low, high, atLow, atHigh, TOLERANCE_M);
+    line.pickUp(stepper, x);
+    boolean checking = stepper.demandPa() > 0;
+    double startS = stepper.timeS();
+    stepper.shutOff();
+    Ended ended = stepper.advance(until.clear().place(aim));
+    if (checking || ended != Ended.PLACE || stepper.timeS() - startS > LONGEST_COAST_S) {
+      return null;
+    }
+    return new Choice(index, x, x, true, false, free, line);
+  }
+
+  /** In m/s: how far below the wanted speed the train is at the aim when it coasts from here. */
+  private double coastMargin(Line line, double x, double aim, double wanted) {
+    line.pickUp(stepper, x);
+    stepper.shutOff();
+    Ended ended = stepper.advance(until.clear().place(aim));
+    return ended == Ended.PLACE ? wanted - stepper.speedMps() : wanted;
+  }
+
+  /** Where power was taken for too short a time, or without need; NaN where all is well. */
+  private double wastedPowerFrom(Choice choice, LegStart start, List<Target> targets) {
+    List<FreeRun.Step> steps = choice.free().steps();
+    double leastS = rules.run().leastPower().seconds();
+    for (FreeRun.Step step : steps) {
+      boolean on = step.command() instanceof Command.Power p && p.notch() == 0;
+      if (!on || step.trigger() instanceof Trigger.Start) {
+        continue;
+      }
+      double at = step.after().atM();
+      if (at > choice.atM() + units.placeStepM()) {
+        break;
+      }
+      choice.line().pickUp(stepper, Math.max(choice.atM(), at));
+      boolean lasting = stepper.notch() >= 0 && choice.atM() >= at;
+      boolean jump =
+          choice.atM() < at
+              && !choice.coastOnly()
+              && at - choice.atM() < 1
+              && runIn.margin(
+                      choice.line(),
+                      choice.atM(),
+                      targets,
+                      start.next(),
+                      choice.index(),
+                      runIn.braking(targets.get(choice.index())))
+                  > JUMP_M;
+      choice.line().pickUp(stepper, Math.max(choice.atM(), at));
+      if (jump || (lasting && tooShort(step, leastS, choice))) {
+        return at - 1e-3;
+      }
+    }
+    return Double.NaN;
+  }
+
+  private boolean tooShort(FreeRun.Step on, double leastS, Choice choice) {
+    double since = stepper.timeS() - on.after().timeS();
+    boolean followed =
+        choice.free().steps().stream()
+            .filter(s -> s.command() instanceof Command.ShutOff)
+            .anyMatch(s -> s.after().atM() >= on.after().atM() && s.after().atM() <= choice.atM());
+    double place = assignment.path().printedAtOrBefore(choice.atM());
+    return !followed && (since < leastS || place <= on.after().atM());
+  }
+}

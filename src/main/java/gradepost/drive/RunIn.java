@@ -1,0 +1,79 @@
+package gradepost.drive;
+
+import gradepost.motion.Stepper;
+import gradepost.motion.Until;
+import java.util.List;
+
+/** Coasting up to a braking point, and the braking from there, as tried out from a place. */
+final class RunIn {
+  private static final double NOT_HELD = -1e6;
+
+  /** Coasting before a braking point ends when the speed has fallen to this share. */
+  private static final double KEPT_WHILE_COASTING = 0.75;
+
+  private final Assignment assignment;
+  private final Bench bench;
+  private final DriverRules rules;
+  private final Stepper stepper;
+  private final Until until = new Until();
+  private final double leadS;
+
+  RunIn(Assignment assignment, Bench bench, DriverRules rules, Stepper stepper) {
+    this.assignment = assignment;
+    this.bench = bench;
+    this.rules = rules;
+    this.stepper = stepper;
+    this.leadS = rules.run().coastBeforeBraking().seconds();
+  }
+
+  /** Where the speed of the target is to be reached. */
+  double aimM(Target target) {
+    return target.speedMps() == 0
+        ? target.atM()
+        : target.atM() - assignment.policy().margins().beforeBoard().metres();
+  }
+
+  Braking braking(Target target) {
+    return Braking.of(assignment, bench, target);
+  }
+
+  /**
+   * Coasts from {@code x} as long as is needed before a braking point; leaves the stepper there.
+   */
+  void approach(Line line, double x) {
+    double off = line.powerOffSinceS(x);
+    line.pickUp(stepper, x);
+    if (stepper.demandPa() > 0) {
+      return;
+    }
+    double coasted = off < 0 ? 0 : stepper.timeS() - off;
+    stepper.shutOff();
+    if (coasted < leadS) {
+      double ceiling = rules.ceilingAt(stepper.atM());
+      until
+          .clear()
+          .time(stepper.timeS() + leadS - coasted)
+          .speedDown(KEPT_WHILE_COASTING * stepper.speedMps());
+      if (stepper.speedMps() < ceiling - 1e-6) {
+        until.speedUp(ceiling);
+      }
+      stepper.advance(until);
+    }
+  }
+
+  /**
+   * How far short of its aim the train is when power is taken off at {@code x}; negative when it
+   * runs past, or when it is too fast at a reduction on the way.
+   */
+  double margin(Line line, double x, List<Target> targets, int next, int index, Braking braking) {
+    approach(line, x);
+    Guard guard = new Guard(targets.subList(next, index));
+    stepper.record(guard);
+    Braking.Outcome outcome = braking.run(stepper);
+    stepper.record(null);
+    if (!outcome.held()) {
+      return NOT_HELD;
+    }
+    return Math.min(aimM(targets.get(index)) - outcome.endM(), guard.marginM());
+  }
+}
