@@ -14,6 +14,9 @@ final class Solver {
 
   private static final int MOST_HELD_S = 25;
 
+  /** A first application is felt for this long at least. */
+  private static final int LEAST_HELD_S = 2;
+
   private final Assignment assignment;
   private final double toleranceM;
 
@@ -95,12 +98,6 @@ final class Solver {
     boolean anyPressure = assignment.stock().service().control() instanceof BrakeControl.Continuous;
     double sign = base.shortM() >= 0 ? 1 : -1;
     Tried best = bestYet;
-    for (int k = 1; k <= MOST_EASE_STEPS && best.shortM() > toleranceM / 4; k++) {
-      double held = base.braking().firstHeldS() + sign * k;
-      if (held >= 1) {
-        best = better(best, tried(base.braking().withFirstHeld(held), stepper, start, aimM));
-      }
-    }
     for (int ease = 0; ease < base.braking().easeAtMps().length; ease++) {
       for (int k = 1; k <= MOST_EASE_STEPS; k++) {
         Braking moved = base.braking().withEaseMoved(ease, sign * k * unit);
@@ -112,6 +109,12 @@ final class Solver {
           Braking pressed = base.braking().withEasePressed(ease, k * step);
           best = better(best, tried(pressed, stepper, start, aimM));
         }
+      }
+    }
+    for (int k = 1; k <= MOST_EASE_STEPS && best.shortM() > toleranceM / 4; k++) {
+      double held = base.braking().firstHeldS() + sign * k;
+      if (held >= LEAST_HELD_S) {
+        best = better(best, tried(base.braking().withFirstHeld(held), stepper, start, aimM));
       }
     }
     return best;
