@@ -52,7 +52,7 @@ final class LegPlanner {
     this.rules = rules;
     this.places = places;
     this.solver = new Solver(assignment);
-    this.stepper = bench.plannedStepper(assignment.policy().plannedAdhesion().law());
+    this.stepper = bench.plannedStepper();
     this.units = assignment.route().units();
     this.leadS = rules.run().coastBeforeBraking().seconds();
   }
