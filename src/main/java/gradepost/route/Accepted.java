@@ -4,7 +4,8 @@ import java.time.LocalDate;
 
 /**
  * A finding of the audit for which somebody answers. It is tied to the finding's own words: when
- * the data change, the numbers in them change, and the finding comes back.
+ * what stands at the lineside changes, so do they, and the finding comes back. What was computed
+ * for a train stands in the bound, so that another policy does not bring everything back.
  *
  * @param rule code of the rule
  * @param finding what was found, as the check prints it

@@ -53,8 +53,6 @@ public enum AuditRule {
   WARNING_LATE("A warning board stands before the braking point."),
   /** From a caution a driver can stop at the next signal, by whichever brake works. */
   SIGNAL_SPACING("From the signal at caution the train can stop at the next one."),
-  /** A stop signal that nothing announces. */
-  SIGNAL_UNANNOUNCED("A stop signal has a signal before it that can show caution."),
   /** Part of the train stands off the platform and nobody is told. */
   PLATFORM_SHORT("A platform shorter than the train has an instruction for the doors."),
   /** The driver has nothing to stop at. */
