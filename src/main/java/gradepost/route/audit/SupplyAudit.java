@@ -19,14 +19,14 @@ final class SupplyAudit {
   }
 
   void run() {
-    field("curves", "curve", route.curves());
-    field("junctions", "junction", route.junctions());
-    field("signals", "signal", route.signals());
-    field("landmarks", "landmark", route.landmarks());
-    field("structures", "structure", route.structures());
-    field("rail-gaps", "gap", route.railGaps());
-    field("low-adhesion", "adhesion", route.lowAdhesion());
-    field("brake-tests", "brake test", route.brakeTests());
+    field("curves", "curves", "curve", route.curves());
+    field("junctions", "junctions", "junction", route.junctions());
+    field("signals", "signals", "signal", route.signals());
+    field("landmarks", "landmarks", "landmark", route.landmarks());
+    field("structures", "structures", "structure", route.structures());
+    field("rail-gaps", "rail gaps", "gap", route.railGaps());
+    field("low-adhesion", "low-adhesion sites", "adhesion", route.lowAdhesion());
+    field("brake-tests", "brake test places", "brake test", route.brakeTests());
     for (Observation observation : route.observations()) {
       if (!DATE.matcher(observation.statement()).find()) {
         out.add(
@@ -41,7 +41,7 @@ final class SupplyAudit {
     }
   }
 
-  private void field(String key, String word, List<?> entries) {
+  private void field(String key, String nouns, String word, List<?> entries) {
     boolean observed =
         route.observations().stream()
             .map(o -> o.subject().toLowerCase(Locale.ROOT))
@@ -52,8 +52,9 @@ final class SupplyAudit {
               AuditRule.NOT_SUPPLIED,
               route,
               key,
-              key + " are not supplied",
-              "entries, or an observation of %ss \"none known, checked on\" a date".formatted(word),
+              "no " + nouns,
+              "entries, or an observation of %s, such as \"none known, checked on 2026-10-01\""
+                  .formatted(nouns),
               ""));
     }
   }
