@@ -12,7 +12,7 @@ import picocli.CommandLine.Spec;
 /** The command {@code gradepost}. */
 @Command(
     name = "gradepost",
-    subcommands = {BriefCommand.class, CheckCommand.class},
+    subcommands = {BriefCommand.class, CheckCommand.class, SchemaCommand.class},
     mixinStandardHelpOptions = true,
     versionProvider = Main.Version.class,
     description = "Computes and prints a train driver's route briefing.",
@@ -49,6 +49,7 @@ public final class Main implements Runnable {
     CommandLine commandLine = new CommandLine(new Main());
     commandLine.setOut(out);
     commandLine.setErr(err);
+    commandLine.setCaseInsensitiveEnumValuesAllowed(true);
     return commandLine.execute(args);
   }
 

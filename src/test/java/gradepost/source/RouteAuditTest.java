@@ -85,8 +85,8 @@ class RouteAuditTest {
 
   /**
    * R 200 m, cant 100 mm, deficiency 90 mm: 56.5 km/h; R 400, 150, 110: 93.5 km/h (from memory; the
-   * formula has a test of its own). Here R 20 ch (402.3 m), cant 100 mm: 11.82 · 80.47² / 402.3 − 100
-   * = 90.2 mm is within 110 mm, and at 17 ch (342.0 m) it is 123.8 mm.
+   * formula has a test of its own). Here R 20 ch (402.3 m), cant 100 mm: 11.82 · 80.47² / 402.3 −
+   * 100 = 90.2 mm is within 110 mm, and at 17 ch (342.0 m) it is 123.8 mm.
    */
   @Test
   void aSpeedThatTheCurveDoesNotBear() {
