@@ -27,7 +27,11 @@ public final class Check {
       }
       Answer answer = Answer.of(problems(files));
       return answer.good()
-          ? answer.and(Answer.said(files.size() + " files checked, nothing found"))
+          ? answer.and(
+              Answer.said(
+                  files.size()
+                      + " files checked, "
+                      + (answer.problems().isEmpty() ? "nothing found" : "notes only")))
           : answer;
     } catch (IOException e) {
       return Answer.refused(Trouble.inWords(e));
