@@ -12,7 +12,13 @@ import picocli.CommandLine.Spec;
 /** The command {@code gradepost}. */
 @Command(
     name = "gradepost",
-    subcommands = {BriefCommand.class, CheckCommand.class},
+    subcommands = {
+      BriefCommand.class,
+      CheckCommand.class,
+      SchemaCommand.class,
+      ShowCommand.class,
+      NewCommand.class
+    },
     mixinStandardHelpOptions = true,
     versionProvider = Main.Version.class,
     description = "Computes and prints a train driver's route briefing.",
@@ -32,7 +38,8 @@ public final class Main implements Runnable {
 
   @Override
   public void run() {
-    throw new ParameterException(spec.commandLine(), "A command is missing: brief or check");
+    throw new ParameterException(
+        spec.commandLine(), "A command is missing: brief, check, new or show");
   }
 
   public static void main(String[] args) {
@@ -49,6 +56,7 @@ public final class Main implements Runnable {
     CommandLine commandLine = new CommandLine(new Main());
     commandLine.setOut(out);
     commandLine.setErr(err);
+    commandLine.setCaseInsensitiveEnumValuesAllowed(true);
     return commandLine.execute(args);
   }
 

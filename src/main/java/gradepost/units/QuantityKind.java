@@ -236,6 +236,11 @@ public final class QuantityKind<Q> {
     return notation.examples();
   }
 
+  /** A regular expression (ECMA 262) that every text which can be read matches; for schemas. */
+  public String pattern() {
+    return notation.pattern();
+  }
+
   /** "a speed, such as 40 mph or 64 km/h". */
   public String allowed() {
     return noun + ", such as " + examples();
