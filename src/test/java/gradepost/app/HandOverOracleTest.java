@@ -65,8 +65,7 @@ class HandOverOracleTest {
       start--;
     }
     HandOverTrain train =
-        new HandOverTrain(
-            file, "planned", brakeOf(file, "SERVICE"), file.at("/policy/adhesion/0/law"));
+        new HandOverTrain(file, "planned", brakeOf(file, "SERVICE"), file.at("/policy/adhesion/0"));
     JsonNode begin = actions.get(start);
     train.place(
         begin.get("timeS").doubleValue(),
@@ -163,8 +162,7 @@ class HandOverOracleTest {
           continue;
         }
         String brake = rung.at("/brake/shortName").textValue();
-        HandOverTrain train =
-            new HandOverTrain(file, "safeSide", brake, result.at("/adhesion/law"));
+        HandOverTrain train = new HandOverTrain(file, "safeSide", brake, result.get("adhesion"));
         double over = file.at("/policy/safeSide/overspeed/metresPerSecond").doubleValue();
         train.place(
             0, latest.get("exactM").doubleValue(), latest.get("speedMps").doubleValue() + over);

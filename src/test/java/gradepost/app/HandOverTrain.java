@@ -42,6 +42,8 @@ final class HandOverTrain implements OrdinaryDifferentialEquation {
   private final double thresholdPa;
   private final JsonNode blocks;
   private final JsonNode adhesion;
+  private final double[] poorFromM;
+  private final double[] poorToM;
 
   /** Pressure of the leading cylinder: corners of a broken line. */
   private final List<double[]> corners = new ArrayList<>();
@@ -53,6 +55,7 @@ final class HandOverTrain implements OrdinaryDifferentialEquation {
   /**
    * @param which {@code planned} or {@code safeSide}
    * @param brakeName its short name
+   * @param adhesion the case, with what holds on low-adhesion sites where it says so
    */
   HandOverTrain(JsonNode file, String which, String brakeName, JsonNode adhesion) {
     JsonNode train = file.at("/train/" + which);
@@ -75,6 +78,9 @@ final class HandOverTrain implements OrdinaryDifferentialEquation {
     thresholdPa = brake.get("thresholdPa").doubleValue();
     blocks = brake.get("blocks");
     this.adhesion = adhesion;
+    JsonNode sites = file.get("lowAdhesionSites");
+    poorFromM = numbers(sites, "fromM");
+    poorToM = numbers(sites, "toM");
     JsonNode elevation = track.get("elevation");
     double[] at = numbers(elevation, "atM");
     double[] height = numbers(elevation, "elevationM");
@@ -219,7 +225,8 @@ final class HandOverTrain implements OrdinaryDifferentialEquation {
     double speed = Math.max(0, y[1]);
     double force = -resistance[0] - speed * (resistance[1] + speed * resistance[2]);
     double friction = friction(speed);
-    double mu = mu(adhesion, speed);
+    double mu = mu(adhesion.get("law"), speed);
+    double onSites = adhesion.has("sites") ? mu(adhesion.get("sites"), speed) : mu;
     double front = y[0];
     double frontHeight = line(knotM, heightM, front) + line(knotM, dragNM, front);
     for (int i = 0; i < massKg.length; i++) {
@@ -228,11 +235,21 @@ final class HandOverTrain implements OrdinaryDifferentialEquation {
       double weight = massKg[i] * gravity;
       force -= weight * (frontHeight - rearHeight) / lengthM[i];
       double pressed = Math.max(0, leadingPa(time - delayS[i]) - thresholdPa);
-      force -= Math.min(gainNPerPa[i] * pressed * friction, mu * weight);
+      double grip = mu + (onSites - mu) * poorShare(rear, front);
+      force -= Math.min(gainNPerPa[i] * pressed * friction, grip * weight);
       front = rear;
       frontHeight = rearHeight;
     }
     return new double[] {y[1], force / inertiaKg};
+  }
+
+  /** Share of a vehicle that is on low-adhesion sites. */
+  private double poorShare(double rear, double front) {
+    double on = 0;
+    for (int i = 0; i < poorFromM.length; i++) {
+      on += Math.max(0, Math.min(front, poorToM[i]) - Math.max(rear, poorFromM[i]));
+    }
+    return on / (front - rear);
   }
 
   double timeS() {
