@@ -30,6 +30,11 @@ final class Reader {
     this(file, frame, new ArrayList<>(), new IdentityHashMap<>());
   }
 
+  /** A second look at what was read, with problems of its own. */
+  Reader(Reader first) {
+    this(first.file, first.frame, new ArrayList<>(), first.origins);
+  }
+
   /** The same reading, now that more is known of the route. */
   Reader within(RouteFrame known) {
     return new Reader(file, known, problems, origins);
