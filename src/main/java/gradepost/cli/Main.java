@@ -12,7 +12,12 @@ import picocli.CommandLine.Spec;
 /** The command {@code gradepost}. */
 @Command(
     name = "gradepost",
-    subcommands = {BriefCommand.class, CheckCommand.class},
+    subcommands = {
+      BriefCommand.class,
+      CheckCommand.class,
+      ReissueCommand.class,
+      RegisterCommand.class,
+      ReproduceCommand.class},
     mixinStandardHelpOptions = true,
     versionProvider = Main.Version.class,
     description = "Computes and prints a train driver's route briefing.",
@@ -32,7 +37,7 @@ public final class Main implements Runnable {
 
   @Override
   public void run() {
-    throw new ParameterException(spec.commandLine(), "A command is missing: brief or check");
+    throw new ParameterException(spec.commandLine(), "A command is missing: brief, check, reissue, register or reproduce");
   }
 
   public static void main(String[] args) {

@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param notice digest of the notice that it takes in; empty text where there is none
  * @param urgent whether an emergency addendum belongs to it
  * @param inputs in the order of the fingerprint
+ * @param found the clerk's own files as they were when the issue was made, those that it changes
  */
 public record Entry(
     String pack,
@@ -27,6 +28,7 @@ public record Entry(
     String notice,
     boolean urgent,
     List<Kept> inputs,
+    List<Kept> found,
     List<Kept> papers,
     List<Sheet> sheets) {
 
@@ -43,6 +45,7 @@ public record Entry(
 
   public Entry {
     inputs = List.copyOf(inputs);
+    found = List.copyOf(found);
     papers = List.copyOf(papers);
     sheets = List.copyOf(sheets);
   }

@@ -68,6 +68,27 @@ public final class Question {
         pack);
   }
 
+  /** Copies of any issue of one pack that are in someone's hands. */
+  public static Question outOf(String pack) {
+    return new Question(
+        List.of("issue", "copy", "holder"),
+        "SELECT "
+            + NAME
+            + ", c.number, c.holder FROM copy c JOIN issue i ON i.id = c.issue"
+            + " WHERE c.returned IS NULL AND i.pack = ? ORDER BY i.number, c.number",
+        pack);
+  }
+
+  /** Who has signed or acknowledged any issue of one pack, with the latest such issue. */
+  public static Question people(String pack) {
+    return new Question(
+        List.of("person", "issue"),
+        "SELECT x.person, MAX(i.number) FROM (SELECT issue, person FROM acknowledgement"
+            + " UNION SELECT issue, person FROM sign_off) x JOIN issue i ON i.id = x.issue"
+            + " WHERE i.pack = ? GROUP BY x.person ORDER BY x.person",
+        pack);
+  }
+
   /** Issues in use and sign-offs that lapse up to and including a day. */
   public static Question lapsing(LocalDate last) {
     return new Question(

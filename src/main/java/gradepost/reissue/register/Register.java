@@ -103,6 +103,11 @@ public final class Register implements AutoCloseable {
         });
   }
 
+  /** Takes in an issue that was made elsewhere: its inputs are known, its papers are not. */
+  public void takeIn(By by, Entry entry) throws RegisterException {
+    acting(by, "taken in", entry.name(), (db, act) -> insert(entry, act, true));
+  }
+
   private void insert(Entry e, long act, boolean delivered) throws SQLException {
     long id = nextId();
     data.change(
@@ -125,6 +130,7 @@ public final class Register implements AutoCloseable {
         delivered,
         act);
     files(id, "input", e.inputs());
+    files(id, "found", e.found());
     files(id, "paper", e.papers());
     int place = 0;
     for (Sheet s : e.sheets()) {
@@ -230,6 +236,7 @@ public final class Register implements AutoCloseable {
             row.get(9),
             row.get(10).equals("1"),
             kept(id, "input"),
+            kept(id, "found"),
             kept(id, "paper"),
             sheets));
   }
