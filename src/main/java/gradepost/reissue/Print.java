@@ -24,13 +24,18 @@ final class Print {
   /** Two printed places that are nearer than this are one. */
   static final double GRAIN_M = 0.01;
 
+  /** Nearer to its target than this many steps of the grid, a place is given from it. */
+  private static final int NEAR_STEPS = 4;
+
   private final Path path;
+  private double targetM = -1;
 
   Print(Path path) {
     this.path = path;
   }
 
   List<String> of(Approach a, ApproachChange.Aspect aspect) {
+    targetM = a.target().atM();
     return switch (aspect) {
       case BRAKING_POINT -> List.of(
           place(a.brakingPointM()), a.landmark().map(l -> l.name()).orElse(""));
@@ -50,12 +55,11 @@ final class Print {
 
   private String place(double atM) {
     double inside = Math.min(Math.max(atM, 0), path.lengthM());
-    return path.text(path.printedAtOrBefore(inside)) + "/" + whole(inside, 5);
-  }
-
-  /** To the nearest so many metres: for what is printed as yards from a mark. */
-  private static long whole(double metres, double step) {
-    return Math.round(metres / step);
+    double ahead = targetM - inside;
+    boolean near = ahead >= 0 && ahead < NEAR_STEPS * path.units().placeStepM();
+    return near
+        ? path.units().length(ahead, Rounding.UP)
+        : path.text(path.printedAtOrBefore(inside));
   }
 
   private String speed(double mps) {

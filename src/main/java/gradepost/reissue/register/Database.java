@@ -26,7 +26,7 @@ final class Database implements AutoCloseable {
       Flyway.configure()
           .dataSource(url, null, null)
           .locations("classpath:gradepost/reissue/register")
-          .loggers("slf4j")
+          .loggers(Quiet.class.getName())
           .load()
           .migrate();
       Properties wanted = new Properties();
