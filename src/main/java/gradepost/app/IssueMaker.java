@@ -108,12 +108,10 @@ final class IssueMaker {
     for (Work work : works) {
       String stem = work.task().stem();
       List<Change> changes = writer(work).changes(work.comparison());
-      changes.forEach(
-          c -> told.add(stem + ": " + c.kind() + ", " + c.place() + ": " + c.text()));
+      changes.forEach(c -> told.add(stem + ": " + c.kind() + ", " + c.place() + ": " + c.text()));
       Briefing plain = compose(work.task(), work.plan(), now, changes);
       Optional<Briefing> then =
-          work.before()
-              .flatMap(p -> before.map(b -> compose(work.task(), p, b.pack(), List.of())));
+          work.before().flatMap(p -> before.map(b -> compose(work.task(), p, b.pack(), List.of())));
       List<Entry.Sheet> known =
           then.map(b -> known(stem, before.orElseThrow(), b)).orElse(List.of());
       List<Entry.Sheet> own = sheets(stem, plain, now.issue().number(), known);
@@ -143,10 +141,7 @@ final class IssueMaker {
     Plan plan = Planner.plan(task.assignment());
     if (old.isEmpty()) {
       return new Work(
-          task,
-          plan,
-          Optional.empty(),
-          new Comparison(List.of(), List.of(), List.of(), List.of()));
+          task, plan, Optional.empty(), new Comparison(List.of(), List.of(), List.of(), List.of()));
     }
     boolean same = !Comparison.mayDiffer(old.get().assignment(), task.assignment());
     Plan before = same ? plan : Planner.plan(old.get().assignment());
@@ -208,7 +203,9 @@ final class IssueMaker {
       Briefing briefing = draft.briefings().get(i);
       papers.addAll(layout.papers(stem, briefing));
       papers.add(new Paper(stem + ".json", HandOver.of(work.plan())));
-      if (work.before().isPresent()) {
+      boolean differs =
+          draft.aged().get(i).stream().anyMatch(a -> a.since() == draft.now().issue().number());
+      if (work.before().isPresent() && differs) {
         ReissuePapers beside =
             new ReissuePapers(layout.messages(), work.plan().assignment().path());
         papers.add(
@@ -220,9 +217,7 @@ final class IssueMaker {
               layout.pdf(
                   stem + "-addendum",
                   beside.addendum(
-                      briefing,
-                      work.comparison(),
-                      MOMENT.format(briefing.issue().issued()))));
+                      briefing, work.comparison(), MOMENT.format(briefing.issue().issued()))));
         }
         if (!work.comparison().isEmpty()) {
           ChangeWriter writer = writer(work);
@@ -236,8 +231,7 @@ final class IssueMaker {
                       writer.questions(work.comparison()))));
           office.add(
               layout.pdf(
-                  stem + "-affected",
-                  beside.affected(briefing, concern.people(), concern.out())));
+                  stem + "-affected", beside.affected(briefing, concern.people(), concern.out())));
         }
       }
       progress.done(stem);

@@ -17,7 +17,6 @@ import gradepost.reissue.register.RegisterException;
 import gradepost.route.TemporaryRestriction;
 import gradepost.source.Amendment;
 import gradepost.source.Input;
-import gradepost.source.MemoryFiles;
 import gradepost.source.NoticeText;
 import gradepost.source.PackFile;
 import gradepost.source.Problems;
@@ -106,8 +105,7 @@ final class PackReissue {
               .formatted(file, latest.orElseThrow().name());
       return Outcome.of(file, State.UNREADABLE, Answer.refused(said));
     }
-    List<Input> inputs =
-        notices.isEmpty() ? found.inputs() : Amendment.withNotices(found, notices);
+    List<Input> inputs = notices.isEmpty() ? found.inputs() : Amendment.withNotices(found, notices);
     Reading<PackFile> amended = Kits.read(inputs);
     if (!(amended instanceof Reading.Good<PackFile> same)) {
       return failed(file, latest, found, Answer.of(amended.problems()));
@@ -145,7 +143,8 @@ final class PackReissue {
     if (!(read instanceof Reading.Good<PackFile> good)) {
       return failed(file, latest, found, Answer.of(read.problems()));
     }
-    return made(file, found, good.value(), new Before(base.get(), sheets(latest)), digest, latest, told);
+    return made(
+        file, found, good.value(), new Before(base.get(), sheets(latest)), digest, latest, told);
   }
 
   private Outcome made(
@@ -219,8 +218,7 @@ final class PackReissue {
         List.of());
   }
 
-  private Entry entry(
-      String name, PackFile found, PackFile now, Made made, String digest, int base)
+  private Entry entry(String name, PackFile found, PackFile now, Made made, String digest, int base)
       throws IOException {
     List<Kept> papers = new ArrayList<>();
     for (Paper paper : made.papers()) {
@@ -303,8 +301,7 @@ final class PackReissue {
         out.add(new Out(row.get(0), row.get(1), row.get(2)));
         people.add(
             new Concerned(
-                row.get(2),
-                layout.messages().text("affected.holder", row.get(1), row.get(0))));
+                row.get(2), layout.messages().text("affected.holder", row.get(1), row.get(0))));
       }
       for (List<String> row : register.get().list(Question.people(name)).rows()) {
         people.add(

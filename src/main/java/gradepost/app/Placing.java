@@ -69,7 +69,8 @@ final class Placing {
         .orElseThrow(
             () ->
                 new IOException(
-                    "the archive does not hold %s of %s whole".formatted(kept.name(), entry.name())));
+                    "the archive does not hold %s of %s whole"
+                        .formatted(kept.name(), entry.name())));
   }
 
   /** A file that the clerk has edited since is his. */
@@ -90,7 +91,6 @@ final class Placing {
         Files.deleteIfExists(left);
       }
     }
-    return Answer.wrote(
-        new Delivery(folder).put(List.of(new Paper(name, taken(now, entry)))));
+    return Answer.wrote(new Delivery(folder).put(List.of(new Paper(name, taken(now, entry)))));
   }
 }

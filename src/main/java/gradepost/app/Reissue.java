@@ -19,7 +19,8 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 
 /**
- * Takes a notice into packs: read, compare, make anew what it touches, keep, register, put in place.
+ * Takes a notice into packs: read, compare, make anew what it touches, keep, register, put in
+ * place.
  *
  * <p>Nothing that lies in place is changed before the register has the new issue, and that is one
  * transaction. Whatever is interrupted after it, the next run puts in place from the archive.
@@ -136,14 +137,15 @@ public final class Reissue {
     }
     if (!outcomes.isEmpty()
         && outcomes.stream().allMatch(o -> o.state() == Outcome.State.ELSEWHERE)) {
-      answer = answer.and(Answer.refused("error: no pack here is of a route that the notice names"));
+      answer =
+          answer.and(Answer.refused("error: no pack here is of a route that the notice names"));
     }
     return answer;
   }
 
   /** Every pack worked out; results in the order of the packs. */
-  private List<Outcome> drafted(
-      Order order, List<Path> packs, By by, Optional<Register> register) throws IOException {
+  private List<Outcome> drafted(Order order, List<Path> packs, By by, Optional<Register> register)
+      throws IOException {
     progress.expect(packs.size());
     ExecutorService pool = Executors.newFixedThreadPool(Math.max(1, order.threads()));
     try {

@@ -62,8 +62,7 @@ public record ApproachPage(
 
     /** The same line, marked. */
     public ActionLine marked(boolean differs) {
-      return new ActionLine(
-          number, todo, when, where, see, speed, gauge, fromLast, key, differs);
+      return new ActionLine(number, todo, when, where, see, speed, gauge, fromLast, key, differs);
     }
   }
 

@@ -29,8 +29,7 @@ public record Supplement(
    *
    * @param part with its changed approaches only
    */
-  public record Section(
-      Part part, boolean train, boolean strip, boolean story, boolean tables) {}
+  public record Section(Part part, boolean train, boolean strip, boolean story, boolean tables) {}
 
   public Supplement {
     facts = List.copyOf(facts);

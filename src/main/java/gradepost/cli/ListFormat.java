@@ -86,6 +86,8 @@ final class ListFormat {
 
   /** A fingerprint is known by its first twelve digits. */
   private static String shown(String text) {
-    return text.matches("[0-9a-f]{64}") ? text.substring(0, 12) : text.replaceFirst("^(\\d{4}-\\d\\d-\\d\\d)T", "$1 ");
+    return text.matches("[0-9a-f]{64}")
+        ? text.substring(0, 12)
+        : text.replaceFirst("^(\\d{4}-\\d\\d-\\d\\d)T", "$1 ");
   }
 }

@@ -17,7 +17,8 @@ import picocli.CommandLine.Spec;
       CheckCommand.class,
       ReissueCommand.class,
       RegisterCommand.class,
-      ReproduceCommand.class},
+      ReproduceCommand.class
+    },
     mixinStandardHelpOptions = true,
     versionProvider = Main.Version.class,
     description = "Computes and prints a train driver's route briefing.",
@@ -37,7 +38,8 @@ public final class Main implements Runnable {
 
   @Override
   public void run() {
-    throw new ParameterException(spec.commandLine(), "A command is missing: brief, check, reissue, register or reproduce");
+    throw new ParameterException(
+        spec.commandLine(), "A command is missing: brief, check, reissue, register or reproduce");
   }
 
   public static void main(String[] args) {

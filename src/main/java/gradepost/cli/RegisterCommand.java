@@ -70,8 +70,7 @@ final class RegisterCommand implements Runnable {
       return Saying.exitCode(
           command,
           desk(register)
-              .enter(
-                  packs, out, Optional.ofNullable(templates), Duration.ofSeconds(10), progress));
+              .enter(packs, out, Optional.ofNullable(templates), Duration.ofSeconds(10), progress));
     }
   }
 
@@ -159,10 +158,7 @@ final class RegisterCommand implements Runnable {
         (r, by, entry) -> r.recall(by, entry, reason));
   }
 
-  @Command(
-      name = "issues",
-      mixinStandardHelpOptions = true,
-      description = "Lists every issue.")
+  @Command(name = "issues", mixinStandardHelpOptions = true, description = "Lists every issue.")
   int issues(@Mixin RegisterOptions register, @Mixin ListFormat format) {
     CommandSpec command = spec.subcommands().get("issues").getCommandSpec();
     return list(register, format, command, Question.issues());

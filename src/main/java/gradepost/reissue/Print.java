@@ -37,8 +37,8 @@ final class Print {
   List<String> of(Approach a, ApproachChange.Aspect aspect) {
     targetM = a.target().atM();
     return switch (aspect) {
-      case BRAKING_POINT -> List.of(
-          place(a.brakingPointM()), a.landmark().map(l -> l.name()).orElse(""));
+      case BRAKING_POINT ->
+          List.of(place(a.brakingPointM()), a.landmark().map(l -> l.name()).orElse(""));
       case SHUT_OFF -> List.of(place(a.shutOffM()));
       case ENTRY_SPEED -> List.of(speed(a.brakingSpeedMps()));
       case PRESSURE -> List.of(path.units().pressure(a.mainPressurePa()));

@@ -64,8 +64,7 @@ public final class Amendment {
       String supersedes) {
     String text = text(packFile);
     MappingNode root = (MappingNode) node(packFile);
-    MappingNode issue =
-        (MappingNode) Reader.valueOf(root, PackTable.ISSUE.name()).orElseThrow();
+    MappingNode issue = (MappingNode) Reader.valueOf(root, PackTable.ISSUE.name()).orElseThrow();
     List<Cut> cuts = new ArrayList<>();
     cut(cuts, text, issue, PackTable.NUMBER, String.valueOf(number));
     cut(cuts, text, issue, PackTable.ISSUED, MOMENT.format(issued));
@@ -84,8 +83,7 @@ public final class Amendment {
     return applied(text, cuts);
   }
 
-  private static void cut(
-      List<Cut> cuts, String text, MappingNode group, Key<?> key, String by) {
+  private static void cut(List<Cut> cuts, String text, MappingNode group, Key<?> key, String by) {
     Node value = Reader.valueOf(group, key.name()).orElseThrow();
     cuts.add(new Cut(index(text, value.getStartMark()), end(text, value), by));
   }
@@ -135,8 +133,7 @@ public final class Amendment {
     return new Cut(hyphen, end(text, entry), block.stripLeading());
   }
 
-  private static byte[] added(
-      byte[] bytes, Map<String, TemporaryRestriction> open, Route route) {
+  private static byte[] added(byte[] bytes, Map<String, TemporaryRestriction> open, Route route) {
     SequenceNode list = notices(bytes);
     NoticeText writer = new NoticeText(route);
     List<TemporaryRestriction> notices = List.copyOf(open.values());

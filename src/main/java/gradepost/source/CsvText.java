@@ -26,7 +26,8 @@ final class CsvText {
 
   private CsvText(String text) {
     this.text = text;
-    String first = text.lines().filter(l -> !l.isBlank() && !l.startsWith("#")).findFirst().orElse("");
+    String first =
+        text.lines().filter(l -> !l.isBlank() && !l.startsWith("#")).findFirst().orElse("");
     long commas = first.chars().filter(c -> c == ',').count();
     this.separator = first.chars().filter(c -> c == ';').count() > commas ? ';' : ',';
   }

@@ -145,7 +145,9 @@ final class NoticeAudit {
                 warn(
                     in.spot(n, SpeedTables.NOTICE_ISSUED),
                     "the notice is issued after the restriction begins to stand"));
-    if (n.normalSpeed().filter(s -> s.metresPerSecond() <= n.speed().metresPerSecond()).isPresent()) {
+    if (n.normalSpeed()
+        .filter(s -> s.metresPerSecond() <= n.speed().metresPerSecond())
+        .isPresent()) {
       warn(in.spot(n, SpeedTables.NORMAL_SPEED), "the normal speed is not above the restriction");
     }
   }
@@ -154,7 +156,8 @@ final class NoticeAudit {
     double from = forward.metresAt(second.extent().from());
     double to = forward.metresAt(second.extent().to());
     boolean meet =
-        forward.metresAt(first.extent().from()) < to && forward.metresAt(first.extent().to()) > from;
+        forward.metresAt(first.extent().from()) < to
+            && forward.metresAt(first.extent().to()) > from;
     boolean sameTime =
         first.status() != TemporaryRestriction.Status.WITHDRAWN
             && second.status() != TemporaryRestriction.Status.WITHDRAWN

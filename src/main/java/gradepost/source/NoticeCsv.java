@@ -108,8 +108,7 @@ final class NoticeCsv {
     for (int i = 0; i < row.size(); i++) {
       CsvText.Cell cell = row.get(i);
       if (!cell.text().isBlank()) {
-        tuples.add(
-            new NodeTuple(word(headings.get(i).key(), cell), value(headings.get(i), cell)));
+        tuples.add(new NodeTuple(word(headings.get(i).key(), cell), value(headings.get(i), cell)));
       }
     }
     return group(tuples, row.get(0));
@@ -160,7 +159,8 @@ final class NoticeCsv {
     return matcher.matches()
         ? group(
             List.of(
-                new NodeTuple(word("kind", cell), word(matcher.group(1).toLowerCase(Locale.ROOT), cell)),
+                new NodeTuple(
+                    word("kind", cell), word(matcher.group(1).toLowerCase(Locale.ROOT), cell)),
                 new NodeTuple(word("at", cell), place(matcher.group(2), cell)),
                 new NodeTuple(word("direction", cell), word(matcher.group(3), cell))),
             cell)

@@ -122,7 +122,8 @@ public final class NoticeText {
     text(out, SpeedTables.AWS, n.particulars().aws(), yaml);
     n.particulars()
         .issued()
-        .ifPresent((LocalDateTime i) -> out.put(SpeedTables.NOTICE_ISSUED.name(), MOMENT.format(i)));
+        .ifPresent(
+            (LocalDateTime i) -> out.put(SpeedTables.NOTICE_ISSUED.name(), MOMENT.format(i)));
     text(out, SpeedTables.FIRST_APPEARANCE, n.particulars().firstAppearance(), yaml);
     text(out, SpeedTables.LAST_APPEARANCE, n.particulars().lastAppearance(), yaml);
     return out;
@@ -198,8 +199,7 @@ public final class NoticeText {
     return yaml ? "[" + String.join(", ", items) + "]" : String.join("; ", items);
   }
 
-  private static void text(
-      Map<String, String> out, Key<String> key, String text, boolean yaml) {
+  private static void text(Map<String, String> out, Key<String> key, String text, boolean yaml) {
     if (!text.isEmpty()) {
       out.put(key.name(), plain(text, yaml));
     }

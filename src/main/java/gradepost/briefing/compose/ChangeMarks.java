@@ -73,8 +73,7 @@ public final class ChangeMarks {
 
   private static Part part(Part now, Part before) {
     Set<Cue> cues = new HashSet<>(before.story());
-    List<Cue> story =
-        now.story().stream().map(c -> cues.contains(c) ? c : c.marked(true)).toList();
+    List<Cue> story = now.story().stream().map(c -> cues.contains(c) ? c : c.marked(true)).toList();
     List<Table> tables = new ArrayList<>();
     for (Table table : now.tables()) {
       tables.add(table(table, named(before.tables(), table.name())));
@@ -129,7 +128,6 @@ public final class ChangeMarks {
   }
 
   private static List<String> cells(ApproachPage.ActionLine a) {
-    return List.of(
-        a.todo(), a.when(), a.where(), a.see(), a.speed(), a.gauge(), a.fromLast());
+    return List.of(a.todo(), a.when(), a.where(), a.see(), a.speed(), a.gauge(), a.fromLast());
   }
 }

@@ -94,7 +94,8 @@ public final class ChangeWriter {
   String extent(TemporaryRestriction r) {
     double a = path.metresAt(r.extent().from());
     double b = path.metresAt(r.extent().to());
-    return words.text("change.extent", words.place(Math.min(a, b)), words.placePast(Math.max(a, b)));
+    return words.text(
+        "change.extent", words.place(Math.min(a, b)), words.placePast(Math.max(a, b)));
   }
 
   private Change speed(SpeedChange s) {
@@ -107,8 +108,7 @@ public final class ChangeWriter {
   private Change approach(ApproachChange change) {
     Approach any = change.any();
     String name = words.text("approach.heading", any.number(), name(any.target()));
-    Optional<Integer> was =
-        change.before().map(Approach::number).filter(n -> n != any.number());
+    Optional<Integer> was = change.before().map(Approach::number).filter(n -> n != any.number());
     String place =
         was.map(n -> words.text("change.approach.was", name, n))
             .orElse(words.text("change.approach", name));

@@ -26,6 +26,9 @@ import java.util.stream.Stream;
 
 /** Composes what goes out beside a new issue. */
 public final class ReissuePapers {
+  /** A cell to be written in; an empty one would be printed as a dash. */
+  private static final String BLANK = "\u00a0";
+
   private final Messages messages;
   private final Words words;
   private final ChangeWriter writer;
@@ -140,7 +143,7 @@ public final class ReissuePapers {
 
   /** Half a page for what cannot wait. */
   public Addendum addendum(Briefing now, Comparison comparison, String printed) {
-    Tables table = new Tables(words, "addendum", "addendum");
+    Tables table = new Tables(words, "addendum", "stands");
     for (RestrictionChange change : comparison.restrictions()) {
       TemporaryRestriction any = change.any();
       boolean gone = change.after().isEmpty();
@@ -160,8 +163,13 @@ public final class ReissuePapers {
               .orElse(messages.text("addendum.new-row")));
     }
     List<String> notes =
-        writer.changes(
-                new Comparison(List.of(), List.of(), comparison.approaches(), List.of()))
+        writer
+            .changes(
+                new Comparison(
+                    List.of(),
+                    List.of(),
+                    comparison.approaches().stream().filter(a -> !a.renumberedOnly()).toList(),
+                    List.of()))
             .stream()
             .map(c -> c.place() + ": " + c.text())
             .toList();
@@ -180,9 +188,9 @@ public final class ReissuePapers {
   /** Who has to be told, and what has to come back. */
   public OfficePaper affected(Briefing now, List<Concerned> people, List<Out> out) {
     Tables table = new Tables(words, "office", "affected");
-    people.forEach(p -> table.row(p.who(), p.why(), ""));
+    people.forEach(p -> table.row(p.who(), p.why(), BLANK));
     Tables recall = new Tables(words, "office", "recall");
-    out.forEach(o -> recall.row(o.issue(), o.copy(), o.holder(), ""));
+    out.forEach(o -> recall.row(o.issue(), o.copy(), o.holder(), BLANK));
     IssueDetails issue = now.issue();
     return office(
         now,
@@ -202,9 +210,7 @@ public final class ReissuePapers {
   public OfficePaper slips(
       Briefing now, List<Concerned> people, List<Change> changes, List<String> questions) {
     List<Concerned> all =
-        people.isEmpty()
-            ? List.of(new Concerned(messages.text("slip.person.blank"), ""))
-            : people;
+        people.isEmpty() ? List.of(new Concerned(messages.text("slip.person.blank"), "")) : people;
     List<String> told =
         changes.stream().map(c -> c.kind() + ", " + c.place() + ": " + c.text()).toList();
     List<String> fields = Arrays.asList(messages.text("slip.fields").split("\\|"));
@@ -216,8 +222,7 @@ public final class ReissuePapers {
               List.of(
                   new Fact(messages.text("slip.person"), person.who()),
                   new Fact(messages.text("slip.pack"), now.cover().heading()),
-                  new Fact(
-                      messages.text("slip.replaces"), now.issue().supersedes().orElse("–"))),
+                  new Fact(messages.text("slip.replaces"), now.issue().supersedes().orElse("–"))),
               told,
               questions,
               fields));

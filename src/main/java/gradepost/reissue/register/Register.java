@@ -184,8 +184,7 @@ public final class Register implements AutoCloseable {
   }
 
   public Optional<Entry> latest(String pack) throws RegisterException {
-    return reading(
-        db -> entry("pack = ? ORDER BY number DESC LIMIT 1", pack));
+    return reading(db -> entry("pack = ? ORDER BY number DESC LIMIT 1", pack));
   }
 
   public Optional<Entry> issue(String pack, int number) throws RegisterException {
@@ -360,7 +359,8 @@ public final class Register implements AutoCloseable {
 
   /** The lists that are asked of it. */
   public Listing list(Question question) throws RegisterException {
-    return reading(db -> new Listing(question.columns(), db.rows(question.sql(), question.values())));
+    return reading(
+        db -> new Listing(question.columns(), db.rows(question.sql(), question.values())));
   }
 
   @Override
