@@ -68,8 +68,7 @@ class ComparisonFoundTest {
   }
 
   private static Plan plan(PackFile pack) {
-    return Planner.plan(
-        pack.assignment(pack.directions().get(0), pack.formations().get(0)));
+    return Planner.plan(pack.assignment(pack.directions().get(0), pack.formations().get(0)));
   }
 
   private static Comparison compared(PackFile before, PackFile after) {
@@ -208,7 +207,8 @@ class ComparisonFoundTest {
     assertThat(compared(none, nested).speeds())
         .extracting(s -> s.cause())
         .containsExactly("A", "B", "A");
-    PackFile higher = with(nested, at("0.900 km", "0.950 km", "Out", "reference: B, speed: 60 km/h"));
+    PackFile higher =
+        with(nested, at("0.900 km", "0.950 km", "Out", "reference: B, speed: 60 km/h"));
     assertThat(compared(nested, higher).speeds()).hasSize(1);
   }
 
@@ -218,7 +218,8 @@ class ComparisonFoundTest {
     PackFile one = with(none, at("0.900 km", "0.920 km", "Out", "reference: A, speed: 20 km/h"));
     double train = none.formations().get(0).lengthM();
     var speed = compared(none, one).speeds().get(0);
-    assertThat(speed.toM() - speed.fromM()).isCloseTo(20 + train, org.assertj.core.api.Assertions.within(1e-6));
+    assertThat(speed.toM() - speed.fromM())
+        .isCloseTo(20 + train, org.assertj.core.api.Assertions.within(1e-6));
   }
 
   @Test
@@ -234,9 +235,11 @@ class ComparisonFoundTest {
   void directionsAndLinesSayWhoIsTouched() throws IOException {
     for (int way = 0; way < 2; way++) {
       PackFile none = pack(way);
-      assertThat(may(none, with(none, at("0.9 km", "1.1 km", "Out", "reference: A, speed: 20 km/h"))))
+      assertThat(
+              may(none, with(none, at("0.9 km", "1.1 km", "Out", "reference: A, speed: 20 km/h"))))
           .isEqualTo(way == 0);
-      assertThat(may(none, with(none, at("0.9 km", "1.1 km", "both", "reference: A, speed: 20 km/h"))))
+      assertThat(
+              may(none, with(none, at("0.9 km", "1.1 km", "both", "reference: A, speed: 20 km/h"))))
           .isTrue();
       String line = "reference: A, speed: 20 km/h, lines: [In Main]";
       assertThat(may(none, with(none, at("0.9 km", "1.1 km", "both", line)))).isEqualTo(way == 1);
@@ -247,8 +250,9 @@ class ComparisonFoundTest {
   @Test
   void atADivergingJunctionOnlyTheWayTakenCounts() throws IOException {
     PackFile valley =
-        good(new Sources(new gradepost.source.DiskFiles(Path.of("routes")))
-            .pack("thrumble-valley/pack-thrumble.yaml"));
+        good(
+            new Sources(new gradepost.source.DiskFiles(Path.of("routes")))
+                .pack("thrumble-valley/pack-thrumble.yaml"));
     String place = "from: {section: Harbour, at: 0m 20ch}, to: {section: Harbour, at: 0m 30ch}";
     for (String line : List.of("Down Harbour", "Up Main")) {
       PackFile after =
@@ -270,11 +274,12 @@ class ComparisonFoundTest {
   void aBlanketRestrictionWithoutBoardsIsOnPaperOnly() throws IOException {
     PackFile none = pack(0);
     PackFile one =
-        with(none, at("0.900 km", "1.100 km", "Out", "reference: A, speed: 20 km/h")
-            .replace("status", "issued-by: office, status"));
+        with(
+            none,
+            at("0.900 km", "1.100 km", "Out", "reference: A, speed: 20 km/h")
+                .replace("status", "issued-by: office, status"));
     Plan after = plan(one);
-    assertThat(after.approaches().get(0).findings())
-        .anyMatch(f -> f instanceof Finding.NoBoard);
+    assertThat(after.approaches().get(0).findings()).anyMatch(f -> f instanceof Finding.NoBoard);
     Draft draft =
         new IssueMaker(new Layout(Optional.empty()))
             .draft(packs.get(0), one, Optional.of(new Before(none, List.of())), false);
@@ -294,5 +299,4 @@ class ComparisonFoundTest {
     assertThat(undone).isEqualTo(moved);
     assertThat(back.speeds()).hasSameSizeAs(there.speeds());
   }
-
 }

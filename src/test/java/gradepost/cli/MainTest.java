@@ -29,7 +29,7 @@ class MainTest {
     assertThat(run("brief")).isEqualTo(2);
     assertThat(run("check")).isEqualTo(2);
     assertThat(run("breif", "x")).isEqualTo(2);
-    assertThat(err.toString()).contains("Did you mean: gradepost brief");
+    assertThat(err.toString()).contains("Did you mean: gradepost ", "gradepost brief");
     assertThat(out.toString()).isEmpty();
   }
 

@@ -89,8 +89,14 @@ class NoticeTextTest {
         random.nextBoolean()
             ? Particulars.NONE
             : new Particulars(
-                "", "A and B", "", "", "magnets", Optional.of(LocalDateTime.of(2026, 10, 1, 8, 0)),
-                "45", "47"));
+                "",
+                "A and B",
+                "",
+                "",
+                "magnets",
+                Optional.of(LocalDateTime.of(2026, 10, 1, 8, 0)),
+                "45",
+                "47"));
   }
 
   private static gradepost.route.Location typed(gradepost.route.Location at) {
@@ -119,12 +125,12 @@ class NoticeTextTest {
         "reference,type,status,from,to,speed,imposed,until\n"
             + "T 1,temporary,in force,1m 10ch,1m 20ch,20,2026-11-10 04:00,further notice\n";
     assertThat(reading("n.csv", csv).problems().text())
-        .startsWith("n.csv:2:41: error: speed \"20\" has no unit; allowed: ");
+        .startsWith("n.csv:2:40: error: speed \"20\" has no unit; allowed: ");
     assertThat(reading("n.csv", csv.replace("speed", "sped")).problems().text())
-        .startsWith("n.csv:1:35: error: a notice has no column \"sped\"; allowed: reference, ")
+        .startsWith("n.csv:1:31: error: a notice has no column \"sped\"; allowed: reference, ")
         .endsWith("  Maybe speed\n");
     assertThat(reading("n.csv", csv.replace("20,2026", "20 mph,5,2026")).problems().text())
-        .startsWith("n.csv:2:69: error: the row has 9 cells; allowed: 8, one for each heading");
+        .startsWith("n.csv:2:66: error: the row has 9 cells; allowed: 8, one for each heading");
     assertThat(reading("n.csv", "").problems().text())
         .isEqualTo("n.csv:1:1: error: the table is empty; allowed: a row of headings\n");
   }
@@ -164,8 +170,7 @@ class NoticeTextTest {
     TemporaryRestriction other = notice("T 99", random);
     List<Input> inputs = Amendment.withNotices(pack, List.of(other, same(first, "new words")));
     PackFile amended =
-        ((Reading.Good<PackFile>)
-                new Sources(new MemoryFiles(inputs)).pack(inputs.get(0).name()))
+        ((Reading.Good<PackFile>) new Sources(new MemoryFiles(inputs)).pack(inputs.get(0).name()))
             .value();
     assertThat(amended.notices())
         .containsExactly(same(first, "new words"), pack.notices().get(1), other);

@@ -79,8 +79,8 @@ public final class Sheets {
     var train = part.train();
     StringBuilder out = new StringBuilder();
     out.append(part.summary()).append(train.description()).append(train.facts());
-    out.append(rounded(train.formation())).append(table(train.notches()));
-    out.append(table(train.brakes())).append(table(train.pipe())).append(train.rules());
+    out.append(rounded(train.formation())).append(train.rules());
+    train.tables().forEach(t -> out.append(table(t)));
     train.technique().forEach(t -> out.append(t.name()).append(t.says()));
     return out.toString();
   }

@@ -184,7 +184,7 @@ public final class Register implements AutoCloseable {
   }
 
   public Optional<Entry> latest(String pack) throws RegisterException {
-    return reading(db -> entry("pack = ? ORDER BY number DESC LIMIT 1", pack));
+    return reading(db -> entry("pack = ? ORDER BY issue.number DESC LIMIT 1", pack));
   }
 
   public Optional<Entry> issue(String pack, int number) throws RegisterException {
@@ -198,7 +198,7 @@ public final class Register implements AutoCloseable {
       return issue(called.substring(0, cut), Integer.parseInt(called.substring(cut + 1)));
     }
     return called.matches("[0-9a-f]{8,64}")
-        ? reading(db -> entry("fingerprint LIKE ? ORDER BY id LIMIT 1", called + "%"))
+        ? reading(db -> entry("fingerprint LIKE ? ORDER BY issue.id LIMIT 1", called + "%"))
         : Optional.empty();
   }
 

@@ -89,7 +89,12 @@ abstract class RegisterContract {
       register.issue(CLERK, Optional.empty(), two);
       assertThat(register.list(Question.out()).rows())
           .containsExactly(
-              List.of("valley/1", "2", "N Thorne", "2026-11-25T12:00", "a clerk",
+              List.of(
+                  "valley/1",
+                  "2",
+                  "N Thorne",
+                  "2026-11-25T12:00",
+                  "a clerk",
                   "superseded by issue 2"));
       assertThat(register.list(Question.toRecall("valley")).rows()).hasSize(1);
       assertThat(register.list(Question.outOf("valley")).rows()).hasSize(1);
