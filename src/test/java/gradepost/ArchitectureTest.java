@@ -34,6 +34,8 @@ class ArchitectureTest {
           .definedBy("gradepost.render..")
           .layer("briefing")
           .definedBy("gradepost.briefing..")
+          .layer("reissue")
+          .definedBy("gradepost.reissue..")
           .layer("drive")
           .definedBy("gradepost.drive..")
           .layer("motion")
@@ -54,8 +56,10 @@ class ArchitectureTest {
           .mayOnlyBeAccessedByLayers("app")
           .whereLayer("briefing")
           .mayOnlyBeAccessedByLayers("app", "render")
+          .whereLayer("reissue")
+          .mayOnlyBeAccessedByLayers("app", "briefing", "cli")
           .whereLayer("drive")
-          .mayOnlyBeAccessedByLayers("app", "briefing", "source")
+          .mayOnlyBeAccessedByLayers("app", "briefing", "reissue", "source")
           .whereLayer("motion")
           .mayOnlyBeAccessedByLayers("app", "briefing", "drive")
           .ensureAllClassesAreContainedInArchitecture();
@@ -102,6 +106,7 @@ class ArchitectureTest {
               "gradepost.stock..",
               "gradepost.motion..",
               "gradepost.drive..",
+              "gradepost.reissue..",
               "gradepost.briefing..")
           .should()
           .dependOnClassesThat()

@@ -44,6 +44,26 @@ final class Delivery {
     }
   }
 
+  /**
+   * Puts all papers of an issue into a folder of their own, which is there whole or not at all.
+   *
+   * @param name of that folder
+   */
+  List<Path> putTogether(String name, List<Paper> papers) throws IOException {
+    Path place = folder.resolve(name);
+    if (Files.exists(place)) {
+      return new Delivery(place).put(papers);
+    }
+    Files.createDirectories(folder);
+    Path beside = Files.createTempDirectory(folder, "." + name + "-");
+    new Delivery(beside).put(papers);
+    beside.toFile().setReadable(true, false);
+    beside.toFile().setExecutable(true, false);
+    Files.move(beside, place, StandardCopyOption.ATOMIC_MOVE);
+    Archive.force(folder);
+    return papers.stream().map(p -> place.resolve(p.name())).toList();
+  }
+
   private static void move(Path from, Path to) throws IOException {
     try {
       Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);

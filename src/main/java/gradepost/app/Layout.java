@@ -2,10 +2,12 @@ package gradepost.app;
 
 import gradepost.briefing.Briefing;
 import gradepost.briefing.Messages;
+import gradepost.briefing.Printable;
 import gradepost.render.Renderer;
 import gradepost.render.TemplateSource;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
@@ -14,8 +16,26 @@ import java.util.Optional;
 
 /** Both faces of a briefing, by the depot's templates where there are any. */
 final class Layout {
+  private static final List<String> TEMPLATES =
+      List.of(
+          "addendum.ftlh",
+          "approach.ftlh",
+          "cover.ftlh",
+          "macros.ftlh",
+          "office.ftlh",
+          "pack.ftlh",
+          "paper.css",
+          "reading.ftlh",
+          "reissue.ftlh",
+          "screen.css",
+          "story.ftlh",
+          "strip.ftlh",
+          "supplement.ftlh",
+          "tables.ftlh",
+          "train.ftlh");
   private final Messages messages = Messages.english();
   private final Renderer renderer;
+  private final String digest;
 
   Layout(Optional<Path> folder) throws IOException {
     TemplateSource bundled = TemplateSource.bundled();
@@ -27,10 +47,33 @@ final class Layout {
       source = own(folder.get()).orElse(bundled);
     }
     renderer = new Renderer(source, messages);
+    digest = digest(source, messages);
   }
 
   Messages messages() {
     return messages;
+  }
+
+  /** What the look of a paper hangs on beside the program: templates and texts, as a digest. */
+  String digest() {
+    return digest;
+  }
+
+  private static String digest(TemplateSource source, Messages messages) throws IOException {
+    StringBuilder all = new StringBuilder();
+    for (String name : TEMPLATES) {
+      all.append(name).append('\0').append(source.text(name).orElse("")).append('\0');
+    }
+    messages.keys().stream()
+        .sorted()
+        .forEach(k -> all.append(k).append('=').append(messages.raw(k)).append('\0'));
+    return Digest.of(all.toString().getBytes(StandardCharsets.UTF_8)).substring(0, 12);
+  }
+
+  Paper pdf(String stem, Printable document) throws IOException {
+    ByteArrayOutputStream pdf = new ByteArrayOutputStream();
+    renderer.pdf(document, pdf);
+    return new Paper(stem + ".pdf", pdf.toByteArray());
   }
 
   List<Paper> papers(String stem, Briefing briefing) throws IOException {

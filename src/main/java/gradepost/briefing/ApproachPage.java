@@ -32,6 +32,7 @@ public record ApproachPage(
    * One numbered instruction.
    *
    * @param when what it waits for, where that is not its place; then the place is only about right
+   * @param changed since the issue before
    */
   public record ActionLine(
       String number,
@@ -42,7 +43,47 @@ public record ApproachPage(
       String speed,
       String gauge,
       String fromLast,
-      boolean key) {}
+      boolean key,
+      boolean changed) {
+
+    /** A line as in the issue before. */
+    public ActionLine(
+        String number,
+        String todo,
+        String when,
+        String where,
+        String see,
+        String speed,
+        String gauge,
+        String fromLast,
+        boolean key) {
+      this(number, todo, when, where, see, speed, gauge, fromLast, key, false);
+    }
+
+    /** The same line, marked. */
+    public ActionLine marked(boolean differs) {
+      return new ActionLine(number, todo, when, where, see, speed, gauge, fromLast, key, differs);
+    }
+  }
+
+  /** The same page with these lines. */
+  public ApproachPage with(List<ActionLine> lines, Table rungs) {
+    return new ApproachPage(
+        id,
+        number,
+        title,
+        headline,
+        marks,
+        chart,
+        lines,
+        question,
+        firstAnswer,
+        answer,
+        graveAnswer,
+        rungs,
+        notes,
+        findings);
+  }
 
   public ApproachPage {
     actions = List.copyOf(actions);

@@ -18,12 +18,18 @@ public record Briefing(
     Cover cover,
     Table changes,
     Reading reading,
-    List<Part> parts) {
+    List<Part> parts)
+    implements Printable {
 
   public Briefing {
     parts = List.copyOf(parts);
     if (parts.isEmpty()) {
       throw new IllegalArgumentException("a briefing has a part at least");
     }
+  }
+
+  @Override
+  public String template() {
+    return "pack.ftlh";
   }
 }

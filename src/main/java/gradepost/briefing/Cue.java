@@ -9,6 +9,7 @@ import java.util.List;
  * @param what what is there
  * @param todo what to do there
  * @param heading a station or the like that divides the story
+ * @param changed since the issue before
  */
 public record Cue(
     String place,
@@ -17,10 +18,28 @@ public record Cue(
     String speed,
     List<String> what,
     List<String> todo,
-    boolean heading) {
+    boolean heading,
+    boolean changed) {
+
+  /** A cue as in the issue before. */
+  public Cue(
+      String place,
+      String fromLast,
+      String seconds,
+      String speed,
+      List<String> what,
+      List<String> todo,
+      boolean heading) {
+    this(place, fromLast, seconds, speed, what, todo, heading, false);
+  }
 
   public Cue {
     what = List.copyOf(what);
     todo = List.copyOf(todo);
+  }
+
+  /** The same cue, marked. */
+  public Cue marked(boolean differs) {
+    return new Cue(place, fromLast, seconds, speed, what, todo, heading, differs);
   }
 }

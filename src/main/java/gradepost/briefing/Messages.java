@@ -7,6 +7,7 @@ import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Properties;
 import java.util.Set;
 import java.util.TreeMap;
@@ -57,6 +58,11 @@ public final class Messages {
 
   public boolean has(String key) {
     return texts.containsKey(key);
+  }
+
+  /** The text with its holes open. */
+  public String raw(String key) {
+    return Optional.ofNullable(texts.get(key)).orElse("");
   }
 
   /**

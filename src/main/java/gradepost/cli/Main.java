@@ -17,7 +17,10 @@ import picocli.CommandLine.Spec;
       CheckCommand.class,
       SchemaCommand.class,
       ShowCommand.class,
-      NewCommand.class
+      NewCommand.class,
+      ReissueCommand.class,
+      RegisterCommand.class,
+      ReproduceCommand.class
     },
     mixinStandardHelpOptions = true,
     versionProvider = Main.Version.class,
@@ -39,7 +42,8 @@ public final class Main implements Runnable {
   @Override
   public void run() {
     throw new ParameterException(
-        spec.commandLine(), "A command is missing: brief, check, new or show");
+        spec.commandLine(),
+        "A command is missing: " + String.join(", ", spec.subcommands().keySet()));
   }
 
   public static void main(String[] args) {

@@ -45,6 +45,12 @@ public record Assignment(
     }
   }
 
+  /** The same run under other temporary restrictions. */
+  public Assignment withRestrictions(List<TemporaryRestriction> other) {
+    return new Assignment(
+        route, direction, lines, junctionRoutes, calls, stock, formation, load, policy, other);
+  }
+
   public Path path() {
     return new Path(route, direction);
   }

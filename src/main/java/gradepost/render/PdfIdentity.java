@@ -1,6 +1,6 @@
 package gradepost.render;
 
-import gradepost.briefing.Briefing;
+import gradepost.briefing.Printable;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -20,7 +20,7 @@ final class PdfIdentity {
 
   private PdfIdentity() {}
 
-  static void stamp(PDDocument document, Briefing briefing) throws IOException {
+  static void stamp(PDDocument document, Printable briefing) throws IOException {
     Calendar issued = GregorianCalendar.from(briefing.issue().issued().atZone(ZoneOffset.UTC));
     issued.setTimeZone(TimeZone.getTimeZone("UTC"));
     PDDocumentInformation information = document.getDocumentInformation();

@@ -8,7 +8,7 @@ import com.openhtmltopdf.pdfboxout.PdfBoxOutputDevice;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.util.XRLog;
-import gradepost.briefing.Briefing;
+import gradepost.briefing.Printable;
 import java.awt.Rectangle;
 import java.awt.color.ColorSpace;
 import java.awt.color.ICC_Profile;
@@ -36,7 +36,7 @@ final class PdfWriter {
     this.fonts = fonts;
   }
 
-  void write(Briefing briefing, Document page, Map<String, Drawing> drawings, OutputStream out)
+  void write(Printable briefing, Document page, Map<String, Drawing> drawings, OutputStream out)
       throws IOException {
     try (PDDocument document = new PDDocument()) {
       Map<Fonts.Face, PDFont> loaded = new EnumMap<>(Fonts.Face.class);

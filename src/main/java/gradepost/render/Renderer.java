@@ -1,8 +1,8 @@
 package gradepost.render;
 
-import gradepost.briefing.Briefing;
 import gradepost.briefing.Chart;
 import gradepost.briefing.Messages;
+import gradepost.briefing.Printable;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
@@ -27,7 +27,7 @@ public final class Renderer {
   }
 
   /** One self-contained file, in UTF-8. */
-  public void html(Briefing briefing, OutputStream out) throws IOException {
+  public void html(Printable briefing, OutputStream out) throws IOException {
     String page = templates.markup(briefing, "screen", this::svg);
     markup.read(page);
     out.write("<!DOCTYPE html>\n".getBytes(StandardCharsets.UTF_8));
@@ -39,7 +39,7 @@ public final class Renderer {
   }
 
   /** Tagged and archival: PDF/A-2a and PDF/UA-1. */
-  public void pdf(Briefing briefing, OutputStream out) throws IOException {
+  public void pdf(Printable briefing, OutputStream out) throws IOException {
     Map<String, Drawing> drawings = new LinkedHashMap<>();
     String page =
         templates.markup(

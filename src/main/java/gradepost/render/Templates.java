@@ -11,9 +11,9 @@ import freemarker.template.TemplateMethodModelEx;
 import freemarker.template.TemplateModel;
 import freemarker.template.TemplateModelException;
 import freemarker.template.TemplateScalarModel;
-import gradepost.briefing.Briefing;
 import gradepost.briefing.Chart;
 import gradepost.briefing.Messages;
+import gradepost.briefing.Printable;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
@@ -26,7 +26,6 @@ import java.util.function.Function;
 
 /** Turns a briefing into markup. A template sees values, texts and charts; nothing else. */
 final class Templates {
-  private static final String MAIN = "pack.ftlh";
   private final TemplateSource source;
   private final Messages messages;
   private final Configuration configuration;
@@ -57,7 +56,7 @@ final class Templates {
    * @param face "paper" or "screen": names the style sheet and is shown to the templates
    * @param draw makes the markup that stands for a chart
    */
-  String markup(Briefing briefing, String face, Function<Chart, String> draw) throws IOException {
+  String markup(Printable briefing, String face, Function<Chart, String> draw) throws IOException {
     Map<String, TemplateModel> root = new HashMap<>();
     String css =
         source
@@ -82,7 +81,7 @@ final class Templates {
             }
           };
       StringWriter out = new StringWriter(1 << 17);
-      configuration.getTemplate(MAIN).process(model, out);
+      configuration.getTemplate(briefing.template()).process(model, out);
       return out.toString();
     } catch (TemplateException e) {
       throw new TemplateFault(e.getMessageWithoutStackTop(), e);

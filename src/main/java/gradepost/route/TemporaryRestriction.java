@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param until when it ceases; empty means until further notice
  * @param hours the hours of day in which it stands; empty means all day
  * @param boards empty means that nothing stands at the lineside: PAPER ONLY
+ * @param particulars what else the notice says
  */
 public record TemporaryRestriction(
     String reference,
@@ -29,7 +30,8 @@ public record TemporaryRestriction(
     Optional<LocalDateTime> until,
     Optional<DailyHours> hours,
     List<Board> boards,
-    String issuedBy) {
+    String issuedBy,
+    Particulars particulars) {
 
   /** How it was made known. */
   public enum Kind {
@@ -45,6 +47,40 @@ public record TemporaryRestriction(
     EASED,
     EXTENDED,
     WITHDRAWN
+  }
+
+  /** A restriction of whose notice no more is known. */
+  public TemporaryRestriction(
+      String reference,
+      Kind kind,
+      Status status,
+      Extent extent,
+      Applies applies,
+      Speed speed,
+      List<Differential> differentials,
+      Optional<Speed> normalSpeed,
+      String reason,
+      LocalDateTime imposed,
+      Optional<LocalDateTime> until,
+      Optional<DailyHours> hours,
+      List<Board> boards,
+      String issuedBy) {
+    this(
+        reference,
+        kind,
+        status,
+        extent,
+        applies,
+        speed,
+        differentials,
+        normalSpeed,
+        reason,
+        imposed,
+        until,
+        hours,
+        boards,
+        issuedBy,
+        Particulars.NONE);
   }
 
   public TemporaryRestriction {

@@ -132,10 +132,17 @@ final class PackReader {
           .ifPresent(
               read -> {
                 notices.add(read);
+                route.ifPresent(r -> features(read, r.value()));
                 uniqueReferences(read, references);
               });
     }
     return notices;
+  }
+
+  private void features(Read<Notices> read, Route route) {
+    Reader reader = new Reader(read.in());
+    new NoticeAudit(route, reader).features(read.value().all());
+    fromFiles = fromFiles.and(reader.problems());
   }
 
   /** A reference is the name by which a driver is told of a restriction: one in the whole pack. */

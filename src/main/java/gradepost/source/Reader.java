@@ -41,6 +41,11 @@ final class Reader {
     return unitsUsed;
   }
 
+  /** A second look at what was read, with problems of its own. */
+  Reader(Reader first) {
+    this(first.file, first.frame, new ArrayList<>(), first.origins, first.unitsUsed);
+  }
+
   /** The same reading, now that more is known of the route. */
   Reader within(RouteFrame known) {
     return new Reader(file, known, problems, origins, unitsUsed);

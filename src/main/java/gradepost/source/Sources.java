@@ -2,6 +2,7 @@ package gradepost.source;
 
 import gradepost.drive.Policy;
 import gradepost.route.Route;
+import gradepost.route.TemporaryRestriction;
 import gradepost.source.SourceFiles.Bytes;
 import gradepost.source.SourceFiles.Content;
 import gradepost.source.SourceFiles.Unreadable;
@@ -50,6 +51,11 @@ public final class Sources {
         FileKind.RESTRICTIONS,
         RouteFrame.of(route),
         (root, in) -> NoticesTable.NOTICES_FILE.read(root, "the file", in));
+  }
+
+  /** Notices to be applied to a pack of this route, from YAML or CSV; those of others left out. */
+  public Reading<List<TemporaryRestriction>> notices(String name, Route route) {
+    return NoticeFile.read(files.read(name), name, route);
   }
 
   public Reading<PackFile> pack(String name) {

@@ -12,6 +12,7 @@ import gradepost.route.DailyHours;
 import gradepost.route.Differential;
 import gradepost.route.Junction;
 import gradepost.route.JunctionRoute;
+import gradepost.route.Particulars;
 import gradepost.route.PermanentRestriction;
 import gradepost.route.TemporaryRestriction;
 import gradepost.units.Speed;
@@ -140,6 +141,57 @@ final class SpeedTables {
           "hours", new Moment.Hours(), "The hours of day in which it stands; all day if left out.");
   static final Key<String> ISSUED_BY =
       Key.preset("issued-by", Common.text("an office"), "", "", "Who issued the notice.");
+  static final Key<String> NOTICE_ROUTE =
+      Key.preset(
+          "route",
+          Common.text("the name of a route"),
+          "",
+          "the route of the pack",
+          "The name of the route that the notice is for.");
+  static final Key<String> BETWEEN =
+      Key.preset(
+          "between",
+          Common.text("two places in words"),
+          "",
+          "",
+          "The stations between which it lies.");
+  static final Key<String> NEAR_FROM =
+      Key.preset(
+          "near-from",
+          Common.text("the name of a feature of the route"),
+          "",
+          "",
+          "A feature near where it begins; checked against the mileage.");
+  static final Key<String> NEAR_TO =
+      Key.preset(
+          "near-to",
+          Common.text("the name of a feature of the route"),
+          "",
+          "",
+          "A feature near where it ends; checked against the mileage.");
+  static final Key<String> AWS =
+      Key.preset(
+          "aws",
+          Common.text("words"),
+          "",
+          "",
+          "What is done with the warning equipment of the track.");
+  static final Key<LocalDateTime> NOTICE_ISSUED =
+      Key.optional("issued", new Moment.DayAndHour(), "When the notice was issued.");
+  static final Key<String> FIRST_APPEARANCE =
+      Key.preset(
+          "first-appearance",
+          Common.text("an issue of the notice"),
+          "",
+          "",
+          "The issue of the notices in which it stood first.");
+  static final Key<String> LAST_APPEARANCE =
+      Key.preset(
+          "last-appearance",
+          Common.text("an issue of the notice"),
+          "",
+          "",
+          "The issue of the notices in which it stands last.");
   static final Shape<TemporaryRestriction> NOTICE =
       Shape.of(
               "a notice",
@@ -159,7 +211,15 @@ final class SpeedTables {
                   UNTIL,
                   HOURS,
                   BOARDS,
-                  ISSUED_BY),
+                  ISSUED_BY,
+                  NOTICE_ROUTE,
+                  BETWEEN,
+                  NEAR_FROM,
+                  NEAR_TO,
+                  AWS,
+                  NOTICE_ISSUED,
+                  FIRST_APPEARANCE,
+                  LAST_APPEARANCE),
               SpeedTables::notice)
           .checked(Common::forwardOrder)
           .checked(SpeedTables::boardsFitDirections)
@@ -180,7 +240,16 @@ final class SpeedTables {
         v.get(UNTIL),
         v.find(HOURS),
         v.get(BOARDS),
-        v.get(ISSUED_BY));
+        v.get(ISSUED_BY),
+        new Particulars(
+            v.get(NOTICE_ROUTE),
+            v.get(BETWEEN),
+            v.get(NEAR_FROM),
+            v.get(NEAR_TO),
+            v.get(AWS),
+            v.find(NOTICE_ISSUED),
+            v.get(FIRST_APPEARANCE),
+            v.get(LAST_APPEARANCE)));
   }
 
   private static void noticeEndsAfterItBegins(Values v) {

@@ -68,7 +68,7 @@ final class YamlText {
   }
 
   /** Strict UTF-8, with or without a byte-order mark; and nothing that YAML calls unprintable. */
-  private static Optional<String> decode(String file, byte[] bytes, Consumer<Problem> problems) {
+  static Optional<String> decode(String file, byte[] bytes, Consumer<Problem> problems) {
     CharsetDecoder decoder =
         StandardCharsets.UTF_8
             .newDecoder()

@@ -24,11 +24,11 @@ class MainTest {
   @Test
   void aMistakeInTheCommandIsTwo() {
     assertThat(run()).isEqualTo(2);
-    assertThat(err.toString()).startsWith("A command is missing: brief, check, new or show\n");
+    assertThat(err.toString()).startsWith("A command is missing: brief, check, ");
     assertThat(run("brief")).isEqualTo(2);
     assertThat(run("check")).isEqualTo(2);
     assertThat(run("breif", "x")).isEqualTo(2);
-    assertThat(err.toString()).contains("Did you mean: gradepost brief");
+    assertThat(err.toString()).contains("Did you mean: gradepost ", "gradepost brief");
     assertThat(out.toString()).isEmpty();
   }
 

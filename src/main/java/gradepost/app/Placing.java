@@ -1,0 +1,96 @@
+package gradepost.app;
+
+import gradepost.reissue.register.Entry;
+import gradepost.reissue.register.Entry.Kept;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * Puts a registered issue in place from the archive: its papers into a folder of their own, its
+ * changed inputs over the files that they were made from. Done twice it does no harm.
+ */
+final class Placing {
+  private final Archive archive;
+  private final Path out;
+
+  Placing(Store store, Path out) {
+    this.archive = new Archive(store.archive());
+    this.out = out;
+  }
+
+  /** A folder that a killed run did not finish. */
+  private void tidy(String name) throws IOException {
+    if (!Files.isDirectory(out)) {
+      return;
+    }
+    try (Stream<Path> all = Files.list(out)) {
+      for (Path left : all.filter(f -> named(f).startsWith("." + name + "-")).toList()) {
+        try (Stream<Path> inside = Files.walk(left)) {
+          for (Path each : inside.sorted(Comparator.reverseOrder()).toList()) {
+            Files.delete(each);
+          }
+        }
+      }
+    }
+  }
+
+  private static String named(Path file) {
+    return String.valueOf(file.getFileName());
+  }
+
+  Answer place(Path pack, Entry entry) throws IOException {
+    List<Paper> papers = new ArrayList<>();
+    for (Kept kept : entry.papers()) {
+      papers.add(new Paper(kept.name(), taken(kept, entry)));
+    }
+    String name = "%s-issue-%d".formatted(entry.pack(), entry.number());
+    tidy(name);
+    Answer answer = Answer.wrote(new Delivery(out).putTogether(name, papers));
+    Map<String, Kept> inputs = new HashMap<>();
+    entry.inputs().forEach(i -> inputs.put(i.name(), i));
+    for (Kept found : entry.found()) {
+      Kept now = Optional.ofNullable(inputs.get(found.name())).orElseThrow();
+      answer = answer.and(source(pack.resolveSibling(found.name()), found, now, entry));
+    }
+    return answer;
+  }
+
+  private byte[] taken(Kept kept, Entry entry) throws IOException {
+    return archive
+        .read(kept.digest())
+        .orElseThrow(
+            () ->
+                new IOException(
+                    "the archive does not hold %s of %s whole"
+                        .formatted(kept.name(), entry.name())));
+  }
+
+  /** A file that the clerk has edited since is his. */
+  private Answer source(Path file, Kept found, Kept now, Entry entry) throws IOException {
+    String there = Files.exists(file) ? Digest.of(Files.readAllBytes(file)) : "";
+    if (there.equals(now.digest())) {
+      return Answer.GOOD;
+    }
+    if (!there.equals(found.digest())) {
+      return Answer.refused(
+          "%s: error: edited since it was read for %s; it was not overwritten\n  Maybe compare it with %s in the archive"
+              .formatted(file.normalize(), entry.name(), now.digest()));
+    }
+    Path folder = Optional.ofNullable(file.normalize().getParent()).orElse(Path.of(""));
+    String name = named(file);
+    try (Stream<Path> all = Files.list(folder.toAbsolutePath())) {
+      for (Path left : all.filter(f -> named(f).startsWith("." + name + "-")).toList()) {
+        Files.deleteIfExists(left);
+      }
+    }
+    return Answer.wrote(new Delivery(folder).put(List.of(new Paper(name, taken(now, entry)))));
+  }
+}

@@ -1,0 +1,134 @@
+package gradepost.app;
+
+import gradepost.app.IssueMaker.Before;
+import gradepost.app.IssueMaker.Concern;
+import gradepost.app.IssueMaker.Draft;
+import gradepost.app.IssueMaker.Made;
+import gradepost.reissue.register.Entry;
+import gradepost.reissue.register.Entry.Kept;
+import gradepost.reissue.register.Register;
+import gradepost.reissue.register.RegisterException;
+import gradepost.source.PackFile;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Makes the papers of a registered issue again and compares them, byte for byte. */
+public final class Reproduce {
+  private final Store store;
+  private final Optional<Path> templates;
+  private final Progress progress;
+
+  public Reproduce(Store store, Optional<Path> templates, Progress progress) {
+    this.store = store;
+    this.templates = templates;
+    this.progress = progress;
+  }
+
+  /**
+   * @param called "valley/4", or the beginning of a fingerprint
+   * @param out where the papers go; empty where they are only compared
+   */
+  public Answer of(String called, Optional<Path> out) {
+    if (!store.exists()) {
+      return Answer.refused("error: there is no register " + store.file().orElseThrow());
+    }
+    try (Register register = store.open()) {
+      Optional<Entry> entry = register.find(called);
+      if (entry.isEmpty()) {
+        return Answer.refused("error: the register has no issue " + called);
+      }
+      Optional<Entry> base = Optional.empty();
+      if (entry.get().base().isPresent()) {
+        base = register.issue(entry.get().pack(), entry.get().base().get());
+      }
+      return reproduce(entry.get(), base, out);
+    } catch (IOException e) {
+      return Answer.refused(Trouble.inWords(e));
+    } catch (RegisterException e) {
+      return Answer.refused("error: " + e.getMessage());
+    }
+  }
+
+  private Answer reproduce(Entry entry, Optional<Entry> base, Optional<Path> out)
+      throws IOException {
+    Archive archive = new Archive(store.archive());
+    List<String> damaged = new ArrayList<>(damaged(archive, entry, entry.inputs(), "input"));
+    damaged.addAll(damaged(archive, entry, entry.papers(), "paper"));
+    if (base.isPresent()) {
+      damaged.addAll(damaged(archive, base.get(), base.get().inputs(), "input"));
+    }
+    Optional<PackFile> pack = Kits.pack(archive, entry);
+    Optional<Before> before = Optional.empty();
+    if (base.isPresent()) {
+      Entry then = base.get();
+      before = Kits.pack(archive, then).map(p -> new Before(p, then.sheets()));
+    }
+    if (pack.isEmpty() || before.isPresent() != base.isPresent()) {
+      damaged.add("error: %s cannot be made again".formatted(entry.name()));
+      return new Answer(List.of(), List.of(), damaged, false);
+    }
+    String fingerprint = Issue.fingerprint(pack.get().inputs());
+    if (!fingerprint.equals(entry.fingerprint())) {
+      damaged.add(
+          "error: the fingerprint of the inputs is %s, registered is %s"
+              .formatted(fingerprint, entry.fingerprint()));
+    }
+    Layout layout = new Layout(templates);
+    IssueMaker maker = new IssueMaker(layout);
+    Path file = Path.of("pack-" + entry.pack() + ".yaml");
+    Draft draft = maker.draft(file, pack.get(), before, entry.urgent());
+    Made made = maker.finish(draft, Concern.NOBODY, progress);
+    Answer answer = new Answer(List.of(), List.of(), damaged, damaged.isEmpty());
+    answer = answer.and(compared(entry, made, Maker.of(layout)));
+    return out.isPresent()
+        ? answer.and(
+            Answer.wrote(
+                new Delivery(out.get())
+                    .putTogether(
+                        "%s-issue-%d".formatted(entry.pack(), entry.number()), made.papers())))
+        : answer;
+  }
+
+  private static List<String> damaged(Archive archive, Entry entry, List<Kept> files, String what)
+      throws IOException {
+    List<String> out = new ArrayList<>();
+    for (Kept kept : files) {
+      if (archive.read(kept.digest()).isEmpty()) {
+        out.add(
+            "error: %s: the archive does not hold the %s %s whole (%s)"
+                .formatted(entry.name(), what, kept.name(), kept.digest()));
+      }
+    }
+    return out;
+  }
+
+  private static Answer compared(Entry entry, Made made, String maker) {
+    Map<String, String> kept = new LinkedHashMap<>();
+    entry.papers().forEach(p -> kept.put(p.name(), p.digest()));
+    if (kept.isEmpty()) {
+      return Answer.said(
+          "%s was taken in without papers: made from its inputs, nothing to compare with"
+              .formatted(entry.name()));
+    }
+    List<String> differ = new ArrayList<>();
+    for (Paper paper : made.papers()) {
+      if (!Digest.of(paper.bytes()).equals(kept.getOrDefault(paper.name(), ""))) {
+        differ.add("error: %s: %s differs".formatted(entry.name(), paper.name()));
+      }
+    }
+    if (differ.isEmpty()) {
+      return Answer.said(
+          "%s reproduced byte for byte: %d papers".formatted(entry.name(), made.papers().size()));
+    }
+    differ.add(
+        maker.equals(entry.maker())
+            ? "error: the same version made them: " + maker
+            : "error: made by %s; this is %s".formatted(entry.maker(), maker));
+    return new Answer(List.of(), List.of(), differ, false);
+  }
+}

@@ -1,0 +1,49 @@
+package gradepost.app;
+
+import gradepost.reissue.register.Register;
+import gradepost.reissue.register.RegisterException;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+
+/**
+ * Where a depot keeps what it issued.
+ *
+ * @param url JDBC address of the register
+ * @param file the register's own file, where it has one
+ * @param archive folder of the files by their digests; the lock lies there too
+ */
+public record Store(String url, Optional<Path> file, Path archive) {
+
+  /** A file, or a JDBC address; the archive lies beside the file where none is named. */
+  public static Store of(String register, Optional<Path> archive) {
+    if (register.startsWith("jdbc:")) {
+      return new Store(register, Optional.empty(), archive.orElse(Path.of("archive")));
+    }
+    Path file = Path.of(register);
+    return new Store(
+        "jdbc:sqlite:" + file,
+        Optional.of(file),
+        archive.orElseGet(() -> file.resolveSibling("archive")));
+  }
+
+  Register open() throws RegisterException, IOException {
+    if (file.isPresent()) {
+      Path folder = file.get().toAbsolutePath().getParent();
+      if (folder != null) {
+        Files.createDirectories(folder);
+      }
+    }
+    return Register.open(url);
+  }
+
+  /** Whether there is a register to ask; opening one would make it. */
+  boolean exists() {
+    return file.map(Files::exists).orElse(true);
+  }
+
+  Path lock() {
+    return archive.resolve("lock");
+  }
+}

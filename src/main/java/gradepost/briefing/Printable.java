@@ -1,0 +1,20 @@
+package gradepost.briefing;
+
+/** A document that can be laid out: it names its template, and what the file says of itself. */
+public sealed interface Printable permits Briefing, Supplement, Addendum, OfficePaper {
+  /** Language tag of its texts. */
+  String language();
+
+  String title();
+
+  /** One sentence for the document's properties. */
+  String subject();
+
+  /** The issue in short, for running heads. */
+  String issueLine();
+
+  IssueDetails issue();
+
+  /** The file that lays it out. */
+  String template();
+}

@@ -1,0 +1,200 @@
+package gradepost.briefing.compose;
+
+import gradepost.briefing.Change;
+import gradepost.briefing.Messages;
+import gradepost.drive.Approach;
+import gradepost.drive.Target;
+import gradepost.reissue.ApproachChange;
+import gradepost.reissue.Comparison;
+import gradepost.reissue.RestrictionChange;
+import gradepost.reissue.SpeedChange;
+import gradepost.route.Path;
+import gradepost.route.TemporaryRestriction;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** What changed, in words: for the page of changes, the addendum and the slips. */
+public final class ChangeWriter {
+  private static final int MOST_QUESTIONS = 3;
+  private final Words words;
+  private final Path path;
+
+  public ChangeWriter(Messages messages, Path path) {
+    this.words = new Words(messages, path);
+    this.path = path;
+  }
+
+  /** A line for every change, what matters most first. */
+  public List<Change> changes(Comparison comparison) {
+    List<Change> out = new ArrayList<>();
+    comparison.restrictions().forEach(r -> out.add(restriction(r)));
+    comparison.speeds().forEach(s -> out.add(speed(s)));
+    comparison.approaches().forEach(a -> out.add(approach(a)));
+    return out;
+  }
+
+  private Change restriction(RestrictionChange change) {
+    String kinds =
+        change.kinds().stream()
+            .map(k -> words.text("change." + lower(k)))
+            .collect(Collectors.joining(words.text("change.list")));
+    TemporaryRestriction any = change.any();
+    String text;
+    if (change.after().isEmpty()) {
+      text = words.text("change.gone", change.reference(), speed(any));
+    } else if (change.before().isEmpty()) {
+      text =
+          words.text(
+              "change.is",
+              change.reference(),
+              speed(any),
+              boards(any),
+              words.moment(any.imposed()),
+              until(any));
+    } else {
+      TemporaryRestriction then = change.before().get();
+      text =
+          words.text(
+              "change.was",
+              change.reference(),
+              speed(then),
+              extent(then),
+              speed(any),
+              boards(any),
+              words.moment(any.imposed()),
+              until(any));
+    }
+    return new Change(kinds, extent(any), text);
+  }
+
+  String speed(TemporaryRestriction r) {
+    StringBuilder out = new StringBuilder(words.speed(r.speed().metresPerSecond()));
+    r.differentials()
+        .forEach(
+            d ->
+                out.append(words.text("change.list"))
+                    .append(d.trainClass())
+                    .append(' ')
+                    .append(words.speed(d.speed().metresPerSecond())));
+    return out.toString();
+  }
+
+  String boards(TemporaryRestriction r) {
+    return words.text(r.boards().isEmpty() ? "change.paper-only" : "change.boards");
+  }
+
+  String until(TemporaryRestriction r) {
+    String end = r.until().map(words::moment).orElse(words.text("change.further-notice"));
+    return r.hours().map(h -> words.text("change.hours", end, h.from(), h.to())).orElse(end);
+  }
+
+  String extent(TemporaryRestriction r) {
+    double a = path.metresAt(r.extent().from());
+    double b = path.metresAt(r.extent().to());
+    return words.text(
+        "change.extent", words.place(Math.min(a, b)), words.placePast(Math.max(a, b)));
+  }
+
+  private Change speed(SpeedChange s) {
+    return new Change(
+        words.text("change.speed"),
+        words.text("change.extent", words.place(s.fromM()), words.placePast(s.toM())),
+        words.text("change.from-to", words.speed(s.beforeMps()), words.speed(s.afterMps())));
+  }
+
+  private Change approach(ApproachChange change) {
+    Approach any = change.any();
+    String name = words.text("approach.heading", any.number(), name(any.target()));
+    Optional<Integer> was = change.before().map(Approach::number).filter(n -> n != any.number());
+    String place =
+        was.map(n -> words.text("change.approach.was", name, n))
+            .orElse(words.text("change.approach", name));
+    if (change.before().isEmpty()) {
+      return new Change(
+          words.text("change.approach.added"), place, words.text("change.approach.new"));
+    } else if (change.after().isEmpty()) {
+      return new Change(
+          words.text("change.approach.withdrawn"), place, words.text("change.approach.gone"));
+    } else if (change.renumberedOnly()) {
+      return new Change(
+          words.text("change.approach.changed"),
+          place,
+          words.text("change.renumbered", any.number(), change.before().get().number()));
+    }
+    List<String> said = new ArrayList<>();
+    Optional<String> point = point(change);
+    point.ifPresent(said::add);
+    String rest =
+        change.aspects().stream()
+            .sorted()
+            .filter(a -> point.isEmpty() || a != ApproachChange.Aspect.BRAKING_POINT)
+            .map(a -> words.text("aspect." + lower(a)))
+            .collect(Collectors.joining(words.text("change.list")));
+    if (!rest.isEmpty()) {
+      said.add(words.text("change.aspects", rest));
+    }
+    if (change.outside()) {
+      said.add(words.text("change.outside"));
+    }
+    return new Change(
+        words.text(point.isPresent() ? "change.approach.point" : "change.approach.changed"),
+        place,
+        String.join(words.text("change.sentence"), said));
+  }
+
+  private Optional<String> point(ApproachChange change) {
+    Optional<Double> before = change.before().flatMap(Approach::brakingPointM);
+    Optional<Double> after = change.after().flatMap(Approach::brakingPointM);
+    if (before.isPresent() && after.isPresent()) {
+      return change
+          .movedM()
+          .map(
+              m ->
+                  words.text(
+                      m < 0 ? "change.point.earlier" : "change.point.later",
+                      words.place(before.get()),
+                      words.place(after.get()),
+                      moved(Math.abs(m))));
+    }
+    return after
+        .map(a -> words.text("change.point.new", words.place(a)))
+        .or(() -> before.map(b -> words.text("change.point.gone", words.place(b))));
+  }
+
+  private String moved(double metres) {
+    return metres < words.units().placeStepM() * 4 ? words.overrun(metres) : words.apart(metres);
+  }
+
+  private static String name(Target target) {
+    return target.name();
+  }
+
+  /** Two or three questions where something of high risk changed; else none. */
+  public List<String> questions(Comparison comparison) {
+    List<String> out = new ArrayList<>();
+    for (RestrictionChange change : comparison.restrictions()) {
+      if (change.highRisk()) {
+        double a = path.metresAt(change.any().extent().from());
+        double b = path.metresAt(change.any().extent().to());
+        out.add(
+            words.text(
+                "question.speed", words.place(Math.min(a, b)), words.placePast(Math.max(a, b))));
+        comparison.approaches().stream()
+            .filter(c -> c.after().isPresent())
+            .filter(c -> c.movedM().isPresent() || c.before().isEmpty())
+            .filter(c -> c.any().brakingPointM().isPresent())
+            .findFirst()
+            .ifPresent(c -> out.add(words.text("question.point", name(c.any().target()))));
+        out.add(words.text("question.boards", change.reference()));
+      }
+    }
+    return out.stream().distinct().limit(MOST_QUESTIONS).toList();
+  }
+
+  private static String lower(Enum<?> value) {
+    return value.name().toLowerCase(Locale.ROOT);
+  }
+}

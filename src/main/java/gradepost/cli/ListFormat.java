@@ -1,0 +1,93 @@
+package gradepost.cli;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import gradepost.reissue.register.Listing;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import picocli.CommandLine.Option;
+
+/** How a list is printed: for eyes, or for another program. */
+final class ListFormat {
+  @Option(names = "--csv", description = "As CSV, with a row of headings.")
+  private boolean csv;
+
+  @Option(names = "--json", description = "As JSON, an object for each row.")
+  private boolean json;
+
+  void print(Listing listing, PrintWriter out) {
+    if (json) {
+      out.print(json(listing) + "\n");
+    } else if (csv) {
+      out.print(row(listing.columns()) + "\n");
+      listing.rows().forEach(r -> out.print(row(r) + "\n"));
+    } else {
+      out.print(table(listing));
+    }
+    out.flush();
+  }
+
+  private static String row(List<String> cells) {
+    return cells.stream().map(ListFormat::cell).collect(Collectors.joining(","));
+  }
+
+  private static String cell(String text) {
+    return text.matches("(?s).*[\",;\r\n].*") ? '"' + text.replace("\"", "\"\"") + '"' : text;
+  }
+
+  private static String json(Listing listing) {
+    StringWriter text = new StringWriter();
+    try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
+      json.setPrettyPrinter(new DefaultPrettyPrinter());
+      json.writeStartArray();
+      for (List<String> row : listing.rows()) {
+        json.writeStartObject();
+        for (int i = 0; i < row.size(); i++) {
+          json.writeStringField(listing.columns().get(i), row.get(i));
+        }
+        json.writeEndObject();
+      }
+      json.writeEndArray();
+    } catch (IOException e) {
+      throw new UncheckedIOException("writing to memory", e);
+    }
+    return text.toString();
+  }
+
+  private static String table(Listing listing) {
+    if (listing.rows().isEmpty()) {
+      return "NONE\n";
+    }
+    List<List<String>> all = new ArrayList<>();
+    all.add(listing.columns());
+    listing.rows().forEach(r -> all.add(r.stream().map(ListFormat::shown).toList()));
+    int[] widths = new int[listing.columns().size()];
+    for (List<String> row : all) {
+      for (int i = 0; i < widths.length; i++) {
+        widths[i] = Math.max(widths[i], row.get(i).length());
+      }
+    }
+    StringBuilder out = new StringBuilder();
+    for (List<String> row : all) {
+      StringBuilder line = new StringBuilder();
+      for (int i = 0; i < widths.length; i++) {
+        line.append(row.get(i)).append(" ".repeat(widths[i] - row.get(i).length() + 2));
+      }
+      out.append(line.toString().stripTrailing()).append('\n');
+    }
+    return out.toString();
+  }
+
+  /** A fingerprint is known by its first twelve digits. */
+  private static String shown(String text) {
+    return text.matches("[0-9a-f]{64}")
+        ? text.substring(0, 12)
+        : text.replaceFirst("^(\\d{4}-\\d\\d-\\d\\d)T", "$1 ");
+  }
+}

@@ -1,0 +1,206 @@
+package gradepost.cli;
+
+import gradepost.app.Answer;
+import gradepost.app.Desk;
+import gradepost.reissue.register.Question;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code gradepost register}: acts upon issues, and lists. */
+@Command(
+    name = "register",
+    mixinStandardHelpOptions = true,
+    description = "Keeps the register of issues, copies, acknowledgements and sign-offs.")
+final class RegisterCommand implements Runnable {
+  private static final String ISSUE = "The issue: \"valley/4\", or the start of a fingerprint.";
+
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  @Override
+  public void run() {
+    throw new ParameterException(
+        spec.commandLine(),
+        "What to do is missing: " + String.join(", ", spec.subcommands().keySet()));
+  }
+
+  private int act(
+      RegisterOptions register, CommandSpec command, String issue, String done, Desk.Act act) {
+    return Saying.exitCode(command, desk(register).act(issue, done, act));
+  }
+
+  private static Desk desk(RegisterOptions register) {
+    return new Desk(register.store(), Clock.systemDefaultZone(), register.who());
+  }
+
+  private int list(
+      RegisterOptions register, ListFormat format, CommandSpec command, Question question) {
+    Desk.Found found = desk(register).list(question);
+    if (found instanceof Desk.Found.Rows rows) {
+      format.print(rows.listing(), command.commandLine().getOut());
+      return 0;
+    }
+    Answer why = ((Desk.Found.Nothing) found).why();
+    return Saying.exitCode(command, why);
+  }
+
+  @Command(
+      name = "enter",
+      mixinStandardHelpOptions = true,
+      description = "Registers packs as they are, with their papers, as issues to go on from.")
+  int enter(
+      @Parameters(arity = "1..*", paramLabel = "PACK|FOLDER", description = "Packs, or folders.")
+          List<Path> packs,
+      @Option(names = "--out", paramLabel = "DIR", defaultValue = ".") Path out,
+      @Option(names = "--templates", paramLabel = "DIR") @Nullable Path templates,
+      @Mixin RegisterOptions register) {
+    CommandSpec command = spec.subcommands().get("enter").getCommandSpec();
+    try (TerminalProgress progress = TerminalProgress.forThisTerminal()) {
+      return Saying.exitCode(
+          command,
+          desk(register)
+              .enter(packs, out, Optional.ofNullable(templates), Duration.ofSeconds(10), progress));
+    }
+  }
+
+  @Command(
+      name = "hand-out",
+      mixinStandardHelpOptions = true,
+      description = "Notes that a copy was handed out.")
+  int handOut(
+      @Parameters(paramLabel = "ISSUE", description = ISSUE) String issue,
+      @Option(names = "--copy", paramLabel = "NUMBER", required = true) String copy,
+      @Option(names = "--to", paramLabel = "HOLDER", required = true) String holder,
+      @Mixin RegisterOptions register) {
+    return act(
+        register,
+        spec.subcommands().get("hand-out").getCommandSpec(),
+        issue,
+        "copy %s handed out to %s".formatted(copy, holder),
+        (r, by, entry) -> r.handOut(by, entry, copy, holder));
+  }
+
+  @Command(
+      name = "return",
+      mixinStandardHelpOptions = true,
+      description = "Notes that a copy came back.")
+  int takeBack(
+      @Parameters(paramLabel = "ISSUE", description = ISSUE) String issue,
+      @Option(names = "--copy", paramLabel = "NUMBER", required = true) String copy,
+      @Mixin RegisterOptions register) {
+    return act(
+        register,
+        spec.subcommands().get("return").getCommandSpec(),
+        issue,
+        "copy %s is back".formatted(copy),
+        (r, by, entry) -> r.takeBack(by, entry, copy));
+  }
+
+  @Command(
+      name = "acknowledge",
+      mixinStandardHelpOptions = true,
+      description = "Notes that a slip came back signed.")
+  int acknowledge(
+      @Parameters(paramLabel = "ISSUE", description = ISSUE) String issue,
+      @Option(names = "--person", paramLabel = "NAME", required = true) String person,
+      @Mixin RegisterOptions register) {
+    return act(
+        register,
+        spec.subcommands().get("acknowledge").getCommandSpec(),
+        issue,
+        "acknowledged by " + person,
+        (r, by, entry) -> r.acknowledge(by, entry, person));
+  }
+
+  @Command(
+      name = "sign-off",
+      mixinStandardHelpOptions = true,
+      description = "Notes that a driver was signed off for one direction.")
+  int signOff(
+      @Parameters(paramLabel = "ISSUE", description = ISSUE) String issue,
+      @Option(names = "--person", paramLabel = "NAME", required = true) String person,
+      @Option(names = "--direction", paramLabel = "NAME", required = true) String direction,
+      @Option(names = "--assessor", paramLabel = "NAME", required = true) String assessor,
+      @Option(names = "--lapses", paramLabel = "DATE", required = true) LocalDate lapses,
+      @Mixin RegisterOptions register) {
+    return act(
+        register,
+        spec.subcommands().get("sign-off").getCommandSpec(),
+        issue,
+        "%s signed off, %s, until %s".formatted(person, direction, lapses),
+        (r, by, entry) -> r.signOff(by, entry, person, direction, assessor, lapses));
+  }
+
+  @Command(
+      name = "recall",
+      mixinStandardHelpOptions = true,
+      description = "Calls an issue back though no other takes its place.")
+  int recall(
+      @Parameters(paramLabel = "ISSUE", description = ISSUE) String issue,
+      @Option(names = "--reason", paramLabel = "WORDS", required = true) String reason,
+      @Mixin RegisterOptions register) {
+    return act(
+        register,
+        spec.subcommands().get("recall").getCommandSpec(),
+        issue,
+        "recalled: " + reason,
+        (r, by, entry) -> r.recall(by, entry, reason));
+  }
+
+  @Command(name = "issues", mixinStandardHelpOptions = true, description = "Lists every issue.")
+  int issues(@Mixin RegisterOptions register, @Mixin ListFormat format) {
+    CommandSpec command = spec.subcommands().get("issues").getCommandSpec();
+    return list(register, format, command, Question.issues());
+  }
+
+  @Command(
+      name = "out",
+      mixinStandardHelpOptions = true,
+      description = "Lists the copies that are out, and which of them are recalled.")
+  int out(@Mixin RegisterOptions register, @Mixin ListFormat format) {
+    CommandSpec command = spec.subcommands().get("out").getCommandSpec();
+    return list(register, format, command, Question.out());
+  }
+
+  @Command(
+      name = "lapsing",
+      mixinStandardHelpOptions = true,
+      description = "Lists the issues and sign-offs that lapse within so many days.")
+  int lapsing(
+      @Option(names = "--days", paramLabel = "N", defaultValue = "28") long days,
+      @Mixin RegisterOptions register,
+      @Mixin ListFormat format) {
+    CommandSpec command = spec.subcommands().get("lapsing").getCommandSpec();
+    LocalDate last = desk(register).now().toLocalDate().plusDays(days);
+    return list(register, format, command, Question.lapsing(last));
+  }
+
+  @Command(
+      name = "to-brief",
+      mixinStandardHelpOptions = true,
+      description = "Lists who knows an earlier issue and has not acknowledged the latest.")
+  int toBrief(@Mixin RegisterOptions register, @Mixin ListFormat format) {
+    CommandSpec command = spec.subcommands().get("to-brief").getCommandSpec();
+    return list(register, format, command, Question.toBrief());
+  }
+
+  @Command(
+      name = "log",
+      mixinStandardHelpOptions = true,
+      description = "Lists every act: when, who, what.")
+  int log(@Mixin RegisterOptions register, @Mixin ListFormat format) {
+    CommandSpec command = spec.subcommands().get("log").getCommandSpec();
+    return list(register, format, command, Question.acts());
+  }
+}

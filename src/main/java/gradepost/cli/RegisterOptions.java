@@ -1,0 +1,38 @@
+package gradepost.cli;
+
+import gradepost.app.Store;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+
+/** Where the register is, and who is at work; common to every command that needs it. */
+final class RegisterOptions {
+  @Option(
+      names = "--register",
+      paramLabel = "FILE|URL",
+      defaultValue = "register/register.db",
+      description = "The register: a file, or a JDBC address (default: ${DEFAULT-VALUE}).")
+  private String register = "";
+
+  @Option(
+      names = "--archive",
+      paramLabel = "DIR",
+      description = "Where issues are kept (default: the folder archive beside the register).")
+  private @Nullable Path archive;
+
+  @Option(
+      names = "--by",
+      paramLabel = "NAME",
+      defaultValue = "${sys:user.name}",
+      description = "Who does it, for the register (default: the user of this machine).")
+  private String by = "";
+
+  Store store() {
+    return Store.of(register, Optional.ofNullable(archive));
+  }
+
+  String who() {
+    return by;
+  }
+}

@@ -1,0 +1,117 @@
+package gradepost.cli;
+
+import gradepost.app.Reissue;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code gradepost reissue}. */
+@Command(
+    name = "reissue",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Takes a notice into packs and issues anew those that it touches: the full pack with what"
+          + " changed marked, a supplement of the changed sheets, slips and lists.",
+      "The files of a touched pack are brought up to date; the old issue stays in the archive."
+    })
+final class ReissueCommand implements Callable<Integer> {
+  @Parameters(
+      arity = "1..*",
+      paramLabel = "PACK|FOLDER",
+      description = "A pack, or a folder below which every pack-….yaml is taken.")
+  private List<Path> packs = List.of();
+
+  @Option(
+      names = "--notice",
+      paramLabel = "FILE",
+      description =
+          "The notice, YAML or CSV. Without it the files as they are now are compared with the last"
+              + " issue.")
+  private @Nullable Path notice;
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      defaultValue = ".",
+      description = "Where the papers go, a folder for each issue (default: the current folder).")
+  private Path out = Path.of(".");
+
+  @Option(
+      names = "--valid-from",
+      paramLabel = "'DATE HOUR'",
+      converter = MomentConverter.class,
+      description = "From when the issue is valid (default: from now).")
+  private @Nullable LocalDateTime validFrom;
+
+  @Option(names = "--emergency", description = "Also make an emergency addendum of half a page.")
+  private boolean emergency;
+
+  @Option(names = "--dry-run", description = "Only say what would happen.")
+  private boolean dryRun;
+
+  @Option(
+      names = "--jobs",
+      paramLabel = "N",
+      description = "How many packs to work on at once (default: one for each processor).")
+  private int jobs = Runtime.getRuntime().availableProcessors();
+
+  @Option(
+      names = "--wait",
+      paramLabel = "SECONDS",
+      defaultValue = "10",
+      description = "How long to wait for another run to end (default: ${DEFAULT-VALUE}).")
+  private long wait = 10;
+
+  @Option(
+      names = "--templates",
+      paramLabel = "DIR",
+      description = "Lay out with the depot's own templates instead of those in the jar.")
+  private @Nullable Path templates;
+
+  @Mixin private RegisterOptions register = new RegisterOptions();
+
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  /** "2026-11-30 04:00". */
+  static final class MomentConverter implements ITypeConverter<LocalDateTime> {
+    @Override
+    public LocalDateTime convert(String value) {
+      return LocalDateTime.parse(
+          value, DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT));
+    }
+  }
+
+  @Override
+  public Integer call() {
+    try (TerminalProgress progress = TerminalProgress.forThisTerminal()) {
+      Reissue.Order order =
+          new Reissue.Order(
+              packs,
+              Optional.ofNullable(notice),
+              out,
+              register.store(),
+              Optional.ofNullable(validFrom),
+              emergency,
+              dryRun,
+              jobs,
+              Duration.ofSeconds(wait),
+              Optional.ofNullable(templates));
+      Reissue reissue = new Reissue(Clock.systemDefaultZone(), register.who(), progress);
+      return Saying.exitCode(spec, reissue.of(order));
+    }
+  }
+}

@@ -1,0 +1,162 @@
+package gradepost.reissue;
+
+import gradepost.drive.Action;
+import gradepost.drive.Approach;
+import gradepost.drive.CaseResult;
+import gradepost.drive.Command;
+import gradepost.drive.FailureAnswer;
+import gradepost.drive.Finding;
+import gradepost.drive.Latest;
+import gradepost.drive.Rung;
+import gradepost.drive.Target;
+import gradepost.drive.Trigger;
+import gradepost.route.Path;
+import gradepost.units.Rounding;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a driver reads of an approach, aspect by aspect. A run that is computed again after another
+ * one may differ by a hair where it is the same; on paper it is the same.
+ */
+final class Print {
+  /** Two printed places that are nearer than this are one. */
+  static final double GRAIN_M = 0.01;
+
+  /** Nearer to its target than this many steps of the grid, a place is given from it. */
+  private static final int NEAR_STEPS = 4;
+
+  private final Path path;
+  private double targetM = -1;
+
+  Print(Path path) {
+    this.path = path;
+  }
+
+  List<String> of(Approach a, ApproachChange.Aspect aspect) {
+    targetM = a.target().atM();
+    return switch (aspect) {
+      case BRAKING_POINT ->
+          List.of(place(a.brakingPointM()), a.landmark().map(l -> l.name()).orElse(""));
+      case SHUT_OFF -> List.of(place(a.shutOffM()));
+      case ENTRY_SPEED -> List.of(speed(a.brakingSpeedMps()));
+      case PRESSURE -> List.of(path.units().pressure(a.mainPressurePa()));
+      case FALLBACK -> fallback(a);
+      case ACTIONS -> actions(a);
+      case FINDINGS -> a.findings().stream().map(this::finding).toList();
+      case TARGET -> target(a.target());
+    };
+  }
+
+  private String place(Optional<Double> atM) {
+    return atM.map(this::place).orElse("-");
+  }
+
+  private String place(double atM) {
+    double inside = Math.min(Math.max(atM, 0), path.lengthM());
+    double ahead = targetM - inside;
+    boolean near = ahead >= 0 && ahead < NEAR_STEPS * path.units().placeStepM();
+    return near
+        ? path.units().length(ahead, Rounding.UP)
+        : path.text(path.printedAtOrBefore(inside));
+  }
+
+  private String speed(double mps) {
+    return path.units().speed(mps + 1e-4, Rounding.DOWN);
+  }
+
+  private List<String> fallback(Approach a) {
+    List<String> out = new ArrayList<>();
+    for (CaseResult c : a.cases()) {
+      out.add(c.adhesion().name() + place(c.plannedM()) + place(c.protectedM()));
+      out.add(path.units().pressure(c.mainPressurePa()) + Math.round(c.protectedCostS()));
+      for (Rung rung : c.ladder()) {
+        out.add(rung.brake().name() + latest(rung.latest()));
+      }
+      for (FailureAnswer answer : c.answers()) {
+        out.add(
+            answer.brake().name()
+                + answer.holds()
+                + path.units().length(Math.abs(answer.shortM()), Rounding.DOWN)
+                + (answer.holds() ? "" : speed(answer.speedAtTargetMps())));
+      }
+    }
+    return out;
+  }
+
+  private String latest(Latest latest) {
+    return latest instanceof Latest.Point point
+        ? place(point.printedM())
+        : ((Latest.Nowhere) latest).reason().name();
+  }
+
+  private List<String> actions(Approach a) {
+    List<String> out = new ArrayList<>();
+    for (Action action : a.actions()) {
+      out.add(
+          command(action.command())
+              + trigger(action.trigger())
+              + place(action.atM())
+              + speed(action.speedMps()));
+    }
+    return out;
+  }
+
+  private String command(Command command) {
+    if (command instanceof Command.Power power) {
+      return "power" + power.notch();
+    } else if (command instanceof Command.Brake brake) {
+      return brake.stage() + path.units().pressure(brake.pressurePa());
+    }
+    return command.getClass().getSimpleName();
+  }
+
+  private String trigger(Trigger trigger) {
+    if (trigger instanceof Trigger.SpeedUpTo up) {
+      return "up" + speed(up.speedMps());
+    } else if (trigger instanceof Trigger.SpeedDownTo down) {
+      return "down" + speed(down.speedMps());
+    } else if (trigger instanceof Trigger.After after) {
+      return "after" + Math.round(after.seconds());
+    }
+    return trigger.getClass().getSimpleName();
+  }
+
+  private String finding(Finding finding) {
+    if (finding instanceof Finding.BoardTooLate late) {
+      return "late" + place(late.boardM()) + place(late.plannedM());
+    } else if (finding instanceof Finding.StopOutsideTolerance stop) {
+      return "outside" + path.units().length(Math.abs(stop.shortM()), Rounding.UP);
+    } else if (finding instanceof Finding.OverCeiling over) {
+      return "over" + place(over.atM());
+    } else if (finding instanceof Finding.Stalls stalls) {
+      return "stalls" + place(stalls.atM());
+    } else if (finding instanceof Finding.ForbiddenMovement movement) {
+      return "forbidden" + place(movement.atM());
+    } else if (finding instanceof Finding.NeverComes never) {
+      return "never" + place(never.atM());
+    }
+    return finding.toString();
+  }
+
+  private List<String> target(Target target) {
+    List<String> out = new ArrayList<>(List.of(key(target), place(target.atM())));
+    if (target instanceof Target.Reduction reduction) {
+      out.add(speed(reduction.speedMps()) + " from " + speed(reduction.fromMps()));
+      out.add(place(reduction.warningM()));
+    } else if (target instanceof Target.Stop stop) {
+      out.add(stop.markText() + place(stop.platformStartM()) + place(stop.buffersM()));
+    }
+    return out;
+  }
+
+  /** What makes two approaches the same one in two issues. */
+  static String key(Target target) {
+    if (target instanceof Target.Stop stop) {
+      return "stop " + stop.name() + " " + stop.call().platform().number();
+    }
+    Target.Reduction reduction = (Target.Reduction) target;
+    return reduction.kind() + " " + reduction.reference();
+  }
+}

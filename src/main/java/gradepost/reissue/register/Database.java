@@ -1,0 +1,101 @@
+package gradepost.reissue.register;
+
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.ResultSetMetaData;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Properties;
+import org.flywaydb.core.Flyway;
+import org.flywaydb.core.api.FlywayException;
+
+/** A connection with few words: rows of texts out, values in. */
+final class Database implements AutoCloseable {
+  private static final int PATIENCE_MS = 10_000;
+  private final Connection connection;
+
+  private Database(Connection connection) {
+    this.connection = connection;
+  }
+
+  static Database open(String url) throws RegisterException {
+    try {
+      Flyway.configure()
+          .dataSource(url, null, null)
+          .locations("classpath:gradepost/reissue/register")
+          .loggers(Quiet.class.getName())
+          .load()
+          .migrate();
+      Properties wanted = new Properties();
+      wanted.setProperty("transaction_mode", "IMMEDIATE");
+      wanted.setProperty("busy_timeout", String.valueOf(PATIENCE_MS));
+      wanted.setProperty("foreign_keys", "true");
+      Connection connection = DriverManager.getConnection(url, wanted);
+      connection.setAutoCommit(false);
+      return new Database(connection);
+    } catch (FlywayException | SQLException e) {
+      throw new RegisterException("the register cannot be opened: " + oneLine(e), e);
+    }
+  }
+
+  static String oneLine(Exception e) {
+    return String.valueOf(e.getMessage()).replaceAll("\\s+", " ").strip();
+  }
+
+  List<List<String>> rows(String sql, Object... values) throws SQLException {
+    try (PreparedStatement statement = prepared(sql, values);
+        ResultSet result = statement.executeQuery()) {
+      ResultSetMetaData meta = result.getMetaData();
+      List<List<String>> rows = new ArrayList<>();
+      while (result.next()) {
+        List<String> row = new ArrayList<>();
+        for (int i = 1; i <= meta.getColumnCount(); i++) {
+          String text = result.getString(i);
+          row.add(text == null ? "" : text);
+        }
+        rows.add(row);
+      }
+      return rows;
+    }
+  }
+
+  int change(String sql, Object... values) throws SQLException {
+    try (PreparedStatement statement = prepared(sql, values)) {
+      return statement.executeUpdate();
+    }
+  }
+
+  private PreparedStatement prepared(String sql, Object... values) throws SQLException {
+    PreparedStatement statement = connection.prepareStatement(sql);
+    for (int i = 0; i < values.length; i++) {
+      if (values[i] instanceof Integer || values[i] instanceof Long) {
+        statement.setLong(i + 1, ((Number) values[i]).longValue());
+      } else if (values[i] instanceof Boolean yes) {
+        statement.setLong(i + 1, yes ? 1 : 0);
+      } else {
+        statement.setString(i + 1, String.valueOf(values[i]));
+      }
+    }
+    return statement;
+  }
+
+  void commit() throws SQLException {
+    connection.commit();
+  }
+
+  void rollback() throws SQLException {
+    connection.rollback();
+  }
+
+  @Override
+  public void close() throws RegisterException {
+    try {
+      connection.close();
+    } catch (SQLException e) {
+      throw new RegisterException("the register cannot be closed: " + oneLine(e), e);
+    }
+  }
+}

@@ -1,0 +1,141 @@
+package gradepost.reissue.register;
+
+import java.time.LocalDate;
+import java.util.List;
+
+/** What a depot asks its register. */
+public final class Question {
+  private static final String NAME = "i.pack || '/' || i.number";
+
+  /** The latest issue of each pack: what should be in use. */
+  private static final String LATEST =
+      " i.number = (SELECT MAX(l.number) FROM issue l WHERE l.pack = i.pack) ";
+
+  private final List<String> columns;
+  private final String sql;
+  private final Object[] values;
+
+  private Question(List<String> columns, String sql, Object... values) {
+    this.columns = columns;
+    this.sql = sql;
+    this.values = values;
+  }
+
+  List<String> columns() {
+    return columns;
+  }
+
+  String sql() {
+    return sql;
+  }
+
+  Object[] values() {
+    return values.clone();
+  }
+
+  public static Question issues() {
+    return new Question(
+        List.of("issue", "issued", "valid from", "valid to", "by", "recalled", "fingerprint"),
+        "SELECT "
+            + NAME
+            + ", i.issued, i.valid_from, i.valid_to, a.who, COALESCE(r.reason, ''), i.fingerprint"
+            + " FROM issue i JOIN act a ON a.id = i.act LEFT JOIN recall r ON r.issue = i.id"
+            + " ORDER BY i.pack, i.number");
+  }
+
+  /** Copies that are in someone's hands. */
+  public static Question out() {
+    return new Question(
+        List.of("issue", "copy", "holder", "handed out", "by", "recalled"),
+        "SELECT "
+            + NAME
+            + ", c.number, c.holder, a.moment, a.who, COALESCE(r.reason, '')"
+            + " FROM copy c JOIN issue i ON i.id = c.issue JOIN act a ON a.id = c.handed_out"
+            + " LEFT JOIN recall r ON r.issue = i.id WHERE c.returned IS NULL"
+            + " ORDER BY i.pack, i.number, c.number");
+  }
+
+  /** Copies of recalled issues of one pack that are still out. */
+  public static Question toRecall(String pack) {
+    return new Question(
+        List.of("issue", "copy", "holder", "handed out", "recalled"),
+        "SELECT "
+            + NAME
+            + ", c.number, c.holder, a.moment, r.reason"
+            + " FROM copy c JOIN issue i ON i.id = c.issue JOIN act a ON a.id = c.handed_out"
+            + " JOIN recall r ON r.issue = i.id WHERE c.returned IS NULL AND i.pack = ?"
+            + " ORDER BY i.number, c.number",
+        pack);
+  }
+
+  /** Copies of any issue of one pack that are in someone's hands. */
+  public static Question outOf(String pack) {
+    return new Question(
+        List.of("issue", "copy", "holder"),
+        "SELECT "
+            + NAME
+            + ", c.number, c.holder FROM copy c JOIN issue i ON i.id = c.issue"
+            + " WHERE c.returned IS NULL AND i.pack = ? ORDER BY i.number, c.number",
+        pack);
+  }
+
+  /** Who has signed or acknowledged any issue of one pack, with the latest such issue. */
+  public static Question people(String pack) {
+    return new Question(
+        List.of("person", "issue"),
+        "SELECT x.person, MAX(i.number) FROM (SELECT issue, person FROM acknowledgement"
+            + " UNION SELECT issue, person FROM sign_off) x JOIN issue i ON i.id = x.issue"
+            + " WHERE i.pack = ? GROUP BY x.person ORDER BY x.person",
+        pack);
+  }
+
+  /** Issues in use and sign-offs that lapse up to and including a day. */
+  public static Question lapsing(LocalDate last) {
+    return new Question(
+        List.of("what", "issue", "who", "lapses"),
+        "SELECT 'issue', "
+            + NAME
+            + ", '', substr(i.valid_to, 1, 10) AS lapses FROM issue i WHERE"
+            + LATEST
+            + "AND substr(i.valid_to, 1, 10) <= ?"
+            + " UNION ALL SELECT 'sign-off, ' || s.direction, "
+            + NAME
+            + ", s.person, s.lapses FROM sign_off s JOIN issue i ON i.id = s.issue"
+            + " WHERE s.lapses <= ? AND NOT EXISTS (SELECT 1 FROM sign_off t"
+            + " JOIN issue j ON j.id = t.issue WHERE t.person = s.person"
+            + " AND t.direction = s.direction AND j.pack = i.pack AND t.lapses > s.lapses)"
+            + " ORDER BY lapses, 2, 3",
+        last,
+        last);
+  }
+
+  /** Who signed or acknowledged an earlier issue and has not acknowledged the latest one. */
+  public static Question toBrief() {
+    return toBrief("", "");
+  }
+
+  public static Question toBrief(String pack) {
+    return toBrief(" AND i.pack = ?", pack);
+  }
+
+  private static Question toBrief(String more, String pack) {
+    String sql =
+        "SELECT DISTINCT i.pack || '/' || i.number, p.person, p.last FROM issue i JOIN ("
+            + "SELECT e.pack AS pack, x.person AS person, MAX(e.number) AS last FROM ("
+            + "SELECT issue, person FROM acknowledgement UNION SELECT issue, person FROM sign_off"
+            + ") x JOIN issue e ON e.id = x.issue GROUP BY e.pack, x.person"
+            + ") p ON p.pack = i.pack WHERE"
+            + LATEST
+            + "AND p.last < i.number"
+            + more
+            + " ORDER BY 1, 2";
+    List<String> columns = List.of("issue", "person", "last known issue");
+    return more.isEmpty() ? new Question(columns, sql) : new Question(columns, sql, pack);
+  }
+
+  public static Question acts() {
+    return new Question(
+        List.of("when", "who", "what", "issue"),
+        "SELECT moment, who, what, subject FROM act ORDER BY id");
+  }
+}

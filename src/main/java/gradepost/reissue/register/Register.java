@@ -1,0 +1,370 @@
+package gradepost.reissue.register;
+
+import gradepost.reissue.register.Entry.Kept;
+import gradepost.reissue.register.Entry.Sheet;
+import java.sql.SQLException;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What was issued, and what became of it. */
+public final class Register implements AutoCloseable {
+  private final Database data;
+
+  private Register(Database data) {
+    this.data = data;
+  }
+
+  /** Opens a register, makes it where there is none, and brings it to the present schema. */
+  public static Register open(String url) throws RegisterException {
+    return new Register(Database.open(url));
+  }
+
+  /** Who does something, and when. */
+  public record By(String who, LocalDateTime when) {}
+
+  private interface Work<T> {
+    T on(Database data) throws SQLException, RegisterException;
+  }
+
+  private <T> T reading(Work<T> work) throws RegisterException {
+    try {
+      try {
+        return work.on(data);
+      } finally {
+        data.rollback();
+      }
+    } catch (SQLException e) {
+      throw new RegisterException("the register cannot be read: " + Database.oneLine(e), e);
+    }
+  }
+
+  private interface Acting {
+    void on(Database data, long act) throws SQLException, RegisterException;
+  }
+
+  /** One act is one transaction: the counter, taken first, keeps any other waiting. */
+  private void acting(By by, String what, String subject, Acting work) throws RegisterException {
+    try {
+      boolean done = false;
+      try {
+        long act = nextId();
+        data.change(
+            "INSERT INTO act (id, moment, who, what, subject) VALUES (?, ?, ?, ?, ?)",
+            act,
+            by.when(),
+            by.who(),
+            what,
+            subject);
+        work.on(data, act);
+        data.commit();
+        done = true;
+      } finally {
+        if (!done) {
+          data.rollback();
+        }
+      }
+    } catch (SQLException e) {
+      throw new RegisterException("the register cannot be written: " + Database.oneLine(e), e);
+    }
+  }
+
+  private long nextId() throws SQLException {
+    data.change("UPDATE counter SET taken = taken + 1 WHERE name = 'id'");
+    return Long.parseLong(data.rows("SELECT taken FROM counter WHERE name = 'id'").get(0).get(0));
+  }
+
+  /**
+   * Registers an issue. The one that it supersedes is recalled by the same act.
+   *
+   * @param base taken in first where it is not registered yet
+   */
+  public void issue(By by, Optional<Entry> base, Entry entry) throws RegisterException {
+    acting(
+        by,
+        "issued",
+        entry.name(),
+        (db, act) -> {
+          if (base.isPresent() && id(base.get().pack(), base.get().number()).isEmpty()) {
+            insert(base.get(), act, true);
+          }
+          insert(entry, act, false);
+          if (entry.base().isPresent()) {
+            db.change(
+                "INSERT INTO recall (issue, reason, act) SELECT id, ?, ? FROM issue"
+                    + " WHERE pack = ? AND number < ? AND id NOT IN (SELECT issue FROM recall)",
+                "superseded by issue " + entry.number(),
+                act,
+                entry.pack(),
+                entry.number());
+          }
+        });
+  }
+
+  /** Takes in an issue that was made elsewhere: its inputs are known, its papers are not. */
+  public void takeIn(By by, Entry entry) throws RegisterException {
+    acting(by, "taken in", entry.name(), (db, act) -> insert(entry, act, true));
+  }
+
+  private void insert(Entry e, long act, boolean delivered) throws SQLException {
+    long id = nextId();
+    data.change(
+        "INSERT INTO issue (id, pack, number, fingerprint, maker, issued, valid_from, valid_to,"
+            + " base, notice, urgent, delivered, act)"
+            + " VALUES (?, ?, ?, ?, ?, ?, ?, ?,"
+            + " (SELECT id FROM issue WHERE pack = ? AND number = ?), ?, ?, ?, ?)",
+        id,
+        e.pack(),
+        e.number(),
+        e.fingerprint(),
+        e.maker(),
+        e.issued(),
+        e.validFrom(),
+        e.validTo(),
+        e.pack(),
+        e.base().orElse(-1),
+        e.notice(),
+        e.urgent(),
+        delivered,
+        act);
+    files(id, "input", e.inputs());
+    files(id, "found", e.found());
+    files(id, "paper", e.papers());
+    int place = 0;
+    for (Sheet s : e.sheets()) {
+      data.change(
+          "INSERT INTO sheet (issue, paper, place, sheet, title, digest, since)"
+              + " VALUES (?, ?, ?, ?, ?, ?, ?)",
+          id,
+          s.paper(),
+          place++,
+          s.sheet(),
+          s.title(),
+          s.digest(),
+          s.since());
+    }
+  }
+
+  private void files(long id, String role, List<Kept> files) throws SQLException {
+    int place = 0;
+    for (Kept file : files) {
+      data.change(
+          "INSERT INTO issue_file (issue, role, place, name, digest) VALUES (?, ?, ?, ?, ?)",
+          id,
+          role,
+          place++,
+          file.name(),
+          file.digest());
+    }
+  }
+
+  /** Notes that the papers of an issue lie where they belong. */
+  public void delivered(By by, Entry entry) throws RegisterException {
+    acting(
+        by,
+        "put in place",
+        entry.name(),
+        (db, act) ->
+            db.change(
+                "UPDATE issue SET delivered = 1 WHERE pack = ? AND number = ?",
+                entry.pack(),
+                entry.number()));
+  }
+
+  public boolean isDelivered(Entry entry) throws RegisterException {
+    return reading(
+        db ->
+            !db.rows(
+                    "SELECT 1 FROM issue WHERE pack = ? AND number = ? AND delivered = 1",
+                    entry.pack(),
+                    entry.number())
+                .isEmpty());
+  }
+
+  public Optional<Entry> latest(String pack) throws RegisterException {
+    return reading(db -> entry("pack = ? ORDER BY issue.number DESC LIMIT 1", pack));
+  }
+
+  public Optional<Entry> issue(String pack, int number) throws RegisterException {
+    return reading(db -> entry("pack = ? AND number = ?", pack, number));
+  }
+
+  /** By its name, "valley/4", or by the beginning of its fingerprint, eight digits at least. */
+  public Optional<Entry> find(String called) throws RegisterException {
+    int cut = called.lastIndexOf('/');
+    if (cut > 0 && called.substring(cut + 1).matches("\\d{1,9}")) {
+      return issue(called.substring(0, cut), Integer.parseInt(called.substring(cut + 1)));
+    }
+    return called.matches("[0-9a-f]{8,64}")
+        ? reading(db -> entry("fingerprint LIKE ? ORDER BY issue.id LIMIT 1", called + "%"))
+        : Optional.empty();
+  }
+
+  private Optional<Entry> entry(String where, Object... values) throws SQLException {
+    List<List<String>> found =
+        data.rows(
+            "SELECT id, pack, number, fingerprint, maker, issued, valid_from, valid_to,"
+                + " (SELECT b.number FROM issue b WHERE b.id = issue.base), notice, urgent"
+                + " FROM issue WHERE "
+                + where,
+            values);
+    if (found.isEmpty()) {
+      return Optional.empty();
+    }
+    List<String> row = found.get(0);
+    long id = Long.parseLong(row.get(0));
+    List<Sheet> sheets = new ArrayList<>();
+    for (List<String> s :
+        data.rows(
+            "SELECT paper, sheet, title, digest, since FROM sheet WHERE issue = ? ORDER BY place",
+            id)) {
+      sheets.add(new Sheet(s.get(0), s.get(1), s.get(2), s.get(3), Integer.parseInt(s.get(4))));
+    }
+    return Optional.of(
+        new Entry(
+            row.get(1),
+            Integer.parseInt(row.get(2)),
+            row.get(3),
+            row.get(4),
+            LocalDateTime.parse(row.get(5)),
+            LocalDateTime.parse(row.get(6)),
+            LocalDateTime.parse(row.get(7)),
+            row.get(8).isEmpty() ? Optional.empty() : Optional.of(Integer.parseInt(row.get(8))),
+            row.get(9),
+            row.get(10).equals("1"),
+            kept(id, "input"),
+            kept(id, "found"),
+            kept(id, "paper"),
+            sheets));
+  }
+
+  private List<Kept> kept(long id, String role) throws SQLException {
+    return data
+        .rows(
+            "SELECT name, digest FROM issue_file WHERE issue = ? AND role = ? ORDER BY place",
+            id,
+            role)
+        .stream()
+        .map(r -> new Kept(r.get(0), r.get(1)))
+        .toList();
+  }
+
+  private Optional<Long> id(String pack, int number) throws SQLException {
+    return data.rows("SELECT id FROM issue WHERE pack = ? AND number = ?", pack, number).stream()
+        .findFirst()
+        .map(r -> Long.parseLong(r.get(0)));
+  }
+
+  private long known(Entry entry) throws SQLException, RegisterException {
+    return id(entry.pack(), entry.number())
+        .orElseThrow(() -> new RegisterException("there is no issue " + entry.name()));
+  }
+
+  /** Hands out a copy; a number is given once. */
+  public void handOut(By by, Entry issue, String copy, String holder) throws RegisterException {
+    acting(
+        by,
+        "handed out copy " + copy + " to " + holder,
+        issue.name(),
+        (db, act) -> {
+          long id = known(issue);
+          List<List<String>> out =
+              db.rows("SELECT holder FROM copy WHERE issue = ? AND number = ?", id, copy);
+          if (!out.isEmpty()) {
+            throw new RegisterException(
+                "copy %s of %s was handed out to %s already"
+                    .formatted(copy, issue.name(), out.get(0).get(0)));
+          }
+          db.change(
+              "INSERT INTO copy (issue, number, holder, handed_out) VALUES (?, ?, ?, ?)",
+              id,
+              copy,
+              holder,
+              act);
+        });
+  }
+
+  public void takeBack(By by, Entry issue, String copy) throws RegisterException {
+    acting(
+        by,
+        "took back copy " + copy,
+        issue.name(),
+        (db, act) -> {
+          int changed =
+              db.change(
+                  "UPDATE copy SET returned = ? WHERE issue = ? AND number = ? AND returned IS NULL",
+                  act,
+                  known(issue),
+                  copy);
+          if (changed == 0) {
+            throw new RegisterException("copy %s of %s is not out".formatted(copy, issue.name()));
+          }
+        });
+  }
+
+  public void acknowledge(By by, Entry issue, String person) throws RegisterException {
+    acting(
+        by,
+        person + " acknowledged",
+        issue.name(),
+        (db, act) -> {
+          long id = known(issue);
+          if (!db.rows("SELECT 1 FROM acknowledgement WHERE issue = ? AND person = ?", id, person)
+              .isEmpty()) {
+            throw new RegisterException(person + " has acknowledged " + issue.name() + " already");
+          }
+          db.change(
+              "INSERT INTO acknowledgement (issue, person, act) VALUES (?, ?, ?)", id, person, act);
+        });
+  }
+
+  /** Signs a driver off for one direction: directions are signed separately. */
+  public void signOff(
+      By by, Entry issue, String person, String direction, String assessor, LocalDate lapses)
+      throws RegisterException {
+    acting(
+        by,
+        person + " signed off, " + direction,
+        issue.name(),
+        (db, act) ->
+            db.change(
+                "INSERT INTO sign_off (id, issue, person, direction, assessor, signed, lapses, act)"
+                    + " VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
+                nextId(),
+                known(issue),
+                person,
+                direction,
+                assessor,
+                by.when().toLocalDate(),
+                lapses,
+                act));
+  }
+
+  /** Calls an issue back though nothing supersedes it. */
+  public void recall(By by, Entry issue, String reason) throws RegisterException {
+    acting(
+        by,
+        "recalled: " + reason,
+        issue.name(),
+        (db, act) ->
+            db.change(
+                "INSERT INTO recall (issue, reason, act) VALUES (?, ?, ?)"
+                    + " ON CONFLICT (issue) DO NOTHING",
+                known(issue),
+                reason,
+                act));
+  }
+
+  /** The lists that are asked of it. */
+  public Listing list(Question question) throws RegisterException {
+    return reading(
+        db -> new Listing(question.columns(), db.rows(question.sql(), question.values())));
+  }
+
+  @Override
+  public void close() throws RegisterException {
+    data.close();
+  }
+}

@@ -1,0 +1,227 @@
+package gradepost.source;
+
+import gradepost.route.Route;
+import gradepost.route.TemporaryRestriction;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.yaml.snakeyaml.DumperOptions.FlowStyle;
+import org.yaml.snakeyaml.error.Mark;
+import org.yaml.snakeyaml.nodes.CollectionNode;
+import org.yaml.snakeyaml.nodes.MappingNode;
+import org.yaml.snakeyaml.nodes.Node;
+import org.yaml.snakeyaml.nodes.NodeTuple;
+import org.yaml.snakeyaml.nodes.ScalarNode;
+import org.yaml.snakeyaml.nodes.SequenceNode;
+
+/**
+ * The files of a pack with a notice taken in and the issue moved on. Only what changes is written
+ * anew; whatever else stands in a file, comments too, stays as it was typed.
+ */
+public final class Amendment {
+  private static final DateTimeFormatter MOMENT =
+      DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
+
+  /** A stretch of a text, in UTF-16 units, and what is to stand there. */
+  private record Cut(int from, int to, String by) {}
+
+  /**
+   * The inputs with these notices: one that stands under the same reference is replaced, any other
+   * is added to the first file of restrictions.
+   */
+  public static List<Input> withNotices(PackFile pack, List<TemporaryRestriction> notices) {
+    Map<String, TemporaryRestriction> open = new LinkedHashMap<>();
+    notices.forEach(n -> open.put(n.reference(), n));
+    List<String> files = restrictionFiles(pack);
+    Map<String, byte[]> changed = new LinkedHashMap<>();
+    for (String file : files) {
+      changed.put(file, replaced(input(pack, file), open, pack.route()));
+    }
+    if (!open.isEmpty()) {
+      String first = files.get(0);
+      byte[] bytes = added(changed.getOrDefault(first, new byte[0]), open, pack.route());
+      changed.put(first, bytes);
+    }
+    return pack.inputs().stream()
+        .map(i -> new Input(i.name(), changed.getOrDefault(i.name(), i.bytes())))
+        .toList();
+  }
+
+  /** The pack file as that of a later issue. */
+  public static byte[] issue(
+      byte[] packFile,
+      int number,
+      LocalDateTime issued,
+      LocalDateTime validFrom,
+      LocalDateTime knownUpTo,
+      String supersedes) {
+    String text = text(packFile);
+    MappingNode root = (MappingNode) node(packFile);
+    MappingNode issue = (MappingNode) Reader.valueOf(root, PackTable.ISSUE.name()).orElseThrow();
+    List<Cut> cuts = new ArrayList<>();
+    cut(cuts, text, issue, PackTable.NUMBER, String.valueOf(number));
+    cut(cuts, text, issue, PackTable.ISSUED, MOMENT.format(issued));
+    cut(cuts, text, issue, PackTable.VALID_FROM, MOMENT.format(validFrom));
+    cut(cuts, text, issue, PackTable.KNOWN_UP_TO, MOMENT.format(knownUpTo));
+    String quoted = NoticeText.quoted(supersedes);
+    if (Reader.valueOf(issue, PackTable.SUPERSEDES.name()).isPresent()) {
+      cut(cuts, text, issue, PackTable.SUPERSEDES, quoted);
+    } else {
+      Mark first = issue.getValue().get(0).getKeyNode().getStartMark();
+      int at = index(text, first);
+      String gap =
+          issue.getFlowStyle() == FlowStyle.FLOW ? ", " : "\n" + " ".repeat(first.getColumn());
+      cuts.add(new Cut(at, at, PackTable.SUPERSEDES.name() + ": " + quoted + gap));
+    }
+    return applied(text, cuts);
+  }
+
+  private static void cut(List<Cut> cuts, String text, MappingNode group, Key<?> key, String by) {
+    Node value = Reader.valueOf(group, key.name()).orElseThrow();
+    cuts.add(new Cut(index(text, value.getStartMark()), end(text, value), by));
+  }
+
+  private static List<String> restrictionFiles(PackFile pack) {
+    MappingNode root = (MappingNode) node(pack.inputs().get(0).bytes());
+    SequenceNode list =
+        (SequenceNode) Reader.valueOf(root, PackTable.RESTRICTIONS.name()).orElseThrow();
+    return list.getValue().stream()
+        .map(n -> FileNames.tidy(((ScalarNode) n).getValue().strip()).orElseThrow())
+        .toList();
+  }
+
+  private static byte[] input(PackFile pack, String name) {
+    return pack.inputs().stream()
+        .filter(i -> i.name().equals(name))
+        .findFirst()
+        .orElseThrow()
+        .bytes();
+  }
+
+  private static byte[] replaced(
+      byte[] bytes, Map<String, TemporaryRestriction> open, Route route) {
+    String text = text(bytes);
+    SequenceNode list = notices(bytes);
+    List<Cut> cuts = new ArrayList<>();
+    NoticeText writer = new NoticeText(route);
+    for (Node entry : list.getValue()) {
+      Optional<TemporaryRestriction> by =
+          Reader.valueOf((MappingNode) entry, SpeedTables.REFERENCE.name())
+              .map(n -> ((ScalarNode) n).getValue().strip())
+              .flatMap(reference -> Optional.ofNullable(open.remove(reference)));
+      by.ifPresent(notice -> cuts.add(entry(text, list, entry, writer, notice)));
+    }
+    return applied(text, cuts);
+  }
+
+  private static Cut entry(
+      String text, SequenceNode list, Node entry, NoticeText writer, TemporaryRestriction notice) {
+    int from = index(text, entry.getStartMark());
+    if (list.getFlowStyle() == FlowStyle.FLOW) {
+      return new Cut(from, end(text, entry), flow(writer, notice));
+    }
+    int hyphen = text.lastIndexOf('-', from - 1);
+    int column = hyphen - (text.lastIndexOf('\n', hyphen) + 1);
+    String block = writer.yaml(notice, " ".repeat(column)).stripTrailing();
+    return new Cut(hyphen, end(text, entry), block.stripLeading());
+  }
+
+  private static byte[] added(byte[] bytes, Map<String, TemporaryRestriction> open, Route route) {
+    SequenceNode list = notices(bytes);
+    NoticeText writer = new NoticeText(route);
+    List<TemporaryRestriction> notices = List.copyOf(open.values());
+    String text = text(bytes);
+    if (list.getValue().isEmpty()) {
+      return firstOnes(text, bytes, list, notices, writer);
+    }
+    Node last = list.getValue().get(list.getValue().size() - 1);
+    if (list.getFlowStyle() == FlowStyle.FLOW) {
+      StringBuilder by = new StringBuilder();
+      notices.forEach(n -> by.append(", ").append(flow(writer, n)));
+      return applied(text, List.of(new Cut(end(text, last), end(text, last), by.toString())));
+    }
+    int hyphen = text.lastIndexOf('-', index(text, last.getStartMark()) - 1);
+    String indent = " ".repeat(hyphen - (text.lastIndexOf('\n', hyphen) + 1));
+    int lineEnd = text.indexOf('\n', end(text, last));
+    StringBuilder by = new StringBuilder(lineEnd < 0 ? "\n" : "");
+    notices.forEach(n -> by.append(writer.yaml(n, indent)));
+    int at = lineEnd < 0 ? text.length() : lineEnd + 1;
+    return applied(text, List.of(new Cut(at, at, by.toString())));
+  }
+
+  /** Where there was none, what was stated of there being none goes. */
+  private static byte[] firstOnes(
+      String text,
+      byte[] bytes,
+      SequenceNode list,
+      List<TemporaryRestriction> notices,
+      NoticeText writer) {
+    StringBuilder by = new StringBuilder();
+    notices.forEach(n -> by.append('\n').append(writer.yaml(n, "  ").stripTrailing()));
+    List<Cut> cuts = new ArrayList<>();
+    cuts.add(new Cut(index(text, list.getStartMark()), end(text, list), by.toString()));
+    MappingNode root = (MappingNode) node(bytes);
+    for (NodeTuple tuple : root.getValue()) {
+      if (((ScalarNode) tuple.getKeyNode()).getValue().equals(NoticesTable.NONE.name())) {
+        int from = index(text, tuple.getKeyNode().getStartMark());
+        cuts.add(new Cut(from, end(text, tuple.getValueNode()), ""));
+      }
+    }
+    return applied(text, cuts);
+  }
+
+  private static String flow(NoticeText writer, TemporaryRestriction notice) {
+    String lines = writer.yaml(notice, "").strip().substring(2);
+    return "{" + lines.lines().map(String::strip).reduce((a, b) -> a + ", " + b).orElse("") + "}";
+  }
+
+  private static SequenceNode notices(byte[] bytes) {
+    return (SequenceNode)
+        Reader.valueOf((MappingNode) node(bytes), NoticesTable.NOTICES.name()).orElseThrow();
+  }
+
+  private static byte[] applied(String text, List<Cut> cuts) {
+    StringBuilder out = new StringBuilder(text);
+    cuts.stream()
+        .sorted(Comparator.comparingInt(Cut::from).reversed())
+        .forEach(c -> out.replace(c.from(), c.to(), c.by()));
+    return out.toString().getBytes(StandardCharsets.UTF_8);
+  }
+
+  /** The end of what is typed: that of a block is where its last word ends. */
+  private static int end(String text, Node node) {
+    if (node instanceof CollectionNode<?> group
+        && group.getFlowStyle() != FlowStyle.FLOW
+        && !group.getValue().isEmpty()) {
+      Object last = group.getValue().get(group.getValue().size() - 1);
+      return end(text, last instanceof NodeTuple tuple ? tuple.getValueNode() : (Node) last);
+    }
+    int end = index(text, node.getEndMark());
+    while (end > 0 && Character.isWhitespace(text.charAt(end - 1))) {
+      end--;
+    }
+    return end;
+  }
+
+  private static int index(String text, Mark mark) {
+    return text.offsetByCodePoints(0, mark.getIndex());
+  }
+
+  private static Node node(byte[] bytes) {
+    return YamlText.compose("", bytes, p -> {}).orElseThrow();
+  }
+
+  private static String text(byte[] bytes) {
+    String text = new String(bytes, StandardCharsets.UTF_8);
+    return text.startsWith("\ufeff") ? text.substring(1) : text;
+  }
+
+  private Amendment() {}
+}

@@ -1,0 +1,193 @@
+package gradepost.source;
+
+import gradepost.route.Applies;
+import gradepost.route.Board;
+import gradepost.route.BoardKind;
+import gradepost.route.Direction;
+import gradepost.route.Extent;
+import gradepost.route.Location;
+import gradepost.route.Path;
+import gradepost.route.Route;
+import gradepost.route.TemporaryRestriction;
+import gradepost.units.Nearest;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** What a second pair of eyes looks for in notices: each against the route and the others. */
+final class NoticeAudit {
+  /** "Near" in a notice: a quarter of a mile, the distance between two posts. */
+  private static final double NEAR_M = 402.336;
+
+  private static final double BOARD_M = 20.2;
+  private final Route route;
+  private final Reader in;
+  private final Path forward;
+
+  NoticeAudit(Route route, Reader in) {
+    this.route = route;
+    this.in = in;
+    this.forward = new Path(route, Direction.FORWARD);
+  }
+
+  /** A feature that is not where the notice says it is: one of the two is wrong. */
+  void features(List<TemporaryRestriction> notices) {
+    for (TemporaryRestriction n : notices) {
+      near(n, SpeedTables.NEAR_FROM, n.particulars().nearFrom(), n.extent().from());
+      near(n, SpeedTables.NEAR_TO, n.particulars().nearTo(), n.extent().to());
+    }
+  }
+
+  void all(List<TemporaryRestriction> notices) {
+    features(notices);
+    for (int i = 0; i < notices.size(); i++) {
+      TemporaryRestriction notice = notices.get(i);
+      boards(notice);
+      dates(notice);
+      for (TemporaryRestriction other : notices.subList(0, i)) {
+        overlap(other, notice);
+      }
+    }
+  }
+
+  private void near(TemporaryRestriction n, Key<String> key, String feature, Location at) {
+    if (feature.isEmpty()) {
+      return;
+    }
+    Map<String, List<Extent>> features = featuresByName();
+    List<Extent> found = features.getOrDefault(feature, List.of());
+    Spot spot = in.spot(n, key);
+    if (found.isEmpty()) {
+      in.error(
+          spot,
+          "the route has no feature " + Nodes.shown(feature),
+          "the name of a station, junction, signal, structure or landmark of the route",
+          Nearest.to(feature, features.keySet()).orElse(""));
+      return;
+    }
+    double place = forward.metresAt(at);
+    double off = found.stream().mapToDouble(e -> off(e, place)).min().orElse(0);
+    if (off > NEAR_M) {
+      Extent first = found.get(0);
+      in.error(
+          spot,
+          "%s is at %s, %s from %s"
+              .formatted(
+                  feature,
+                  forward.text(forward.metresAt(first.from())),
+                  forward.units().length(off, gradepost.units.Rounding.UP),
+                  forward.text(place)),
+          "a feature within " + forward.units().length(NEAR_M, gradepost.units.Rounding.DOWN),
+          "");
+    }
+  }
+
+  private double off(Extent extent, double place) {
+    double a = forward.metresAt(extent.from());
+    double b = forward.metresAt(extent.to());
+    double low = Math.min(a, b);
+    double high = Math.max(a, b);
+    return Math.max(0, Math.max(low - place, place - high));
+  }
+
+  private Map<String, List<Extent>> featuresByName() {
+    Map<String, List<Extent>> out = new LinkedHashMap<>();
+    route.stations().forEach(s -> s.platforms().forEach(p -> add(out, s.name(), p.extent())));
+    route.junctions().forEach(j -> add(out, j.name(), j.extent()));
+    route.structures().forEach(s -> add(out, s.name(), s.extent()));
+    route.signals().forEach(s -> add(out, s.id(), new Extent(s.location(), s.location())));
+    route.landmarks().forEach(l -> add(out, l.name(), new Extent(l.location(), l.location())));
+    return out;
+  }
+
+  private static void add(Map<String, List<Extent>> out, String name, Extent extent) {
+    out.computeIfAbsent(name, n -> new ArrayList<>()).add(extent);
+  }
+
+  private void boards(TemporaryRestriction n) {
+    for (int i = 0; i < n.boards().size(); i++) {
+      Board board = n.boards().get(i);
+      Path path = new Path(route, board.direction());
+      double at = path.metresAt(board.location());
+      double a = path.metresAt(n.extent().from());
+      double b = path.metresAt(n.extent().to());
+      double begins = Math.min(a, b);
+      double ends = Math.max(a, b);
+      String fault =
+          switch (board.kind()) {
+            case WARNING, REPEATING -> at > begins ? "stands beyond where it begins, " : "";
+            case COMMENCEMENT -> Math.abs(at - begins) > BOARD_M ? "is not where it begins, " : "";
+            case TERMINATION -> Math.abs(at - ends) > BOARD_M ? "is not where it ends, " : "";
+          };
+      if (!fault.isEmpty()) {
+        double should = board.kind() == BoardKind.TERMINATION ? ends : begins;
+        warn(
+            in.spot(n, SpeedTables.BOARDS, i),
+            "the %s board for %s trains at %s %s%s"
+                .formatted(
+                    board.kind().name().toLowerCase(java.util.Locale.ROOT),
+                    route.nameOf(board.direction()),
+                    path.text(at),
+                    fault,
+                    path.text(should)));
+      }
+    }
+  }
+
+  private void dates(TemporaryRestriction n) {
+    n.particulars()
+        .issued()
+        .filter(i -> i.isAfter(n.imposed()))
+        .filter(i -> n.kind() != TemporaryRestriction.Kind.EMERGENCY)
+        .ifPresent(
+            i ->
+                warn(
+                    in.spot(n, SpeedTables.NOTICE_ISSUED),
+                    "the notice is issued after the restriction begins to stand"));
+    if (n.normalSpeed()
+        .filter(s -> s.metresPerSecond() <= n.speed().metresPerSecond())
+        .isPresent()) {
+      warn(in.spot(n, SpeedTables.NORMAL_SPEED), "the normal speed is not above the restriction");
+    }
+  }
+
+  private void overlap(TemporaryRestriction first, TemporaryRestriction second) {
+    double from = forward.metresAt(second.extent().from());
+    double to = forward.metresAt(second.extent().to());
+    boolean meet =
+        forward.metresAt(first.extent().from()) < to
+            && forward.metresAt(first.extent().to()) > from;
+    boolean sameTime =
+        first.status() != TemporaryRestriction.Status.WITHDRAWN
+            && second.status() != TemporaryRestriction.Status.WITHDRAWN
+            && first.until().map(u -> u.isAfter(second.imposed())).orElse(true)
+            && second.until().map(u -> u.isAfter(first.imposed())).orElse(true);
+    if (meet && sameTime && sameTrains(first.applies(), second.applies())) {
+      in.add(
+          new Problem(
+              in.spot(second, Common.FROM),
+              Severity.NOTE,
+              "%s and %s overlap from %s to %s: the lower speed stands there"
+                  .formatted(
+                      first.reference(),
+                      second.reference(),
+                      forward.text(Math.max(from, forward.metresAt(first.extent().from()))),
+                      forward.text(Math.min(to, forward.metresAt(first.extent().to())))),
+              "",
+              ""));
+    }
+  }
+
+  private static boolean sameTrains(Applies a, Applies b) {
+    boolean lines =
+        a.lines().isEmpty()
+            || b.lines().isEmpty()
+            || a.lines().stream().anyMatch(b.lines()::contains);
+    return lines && a.directions().stream().anyMatch(b.directions()::contains);
+  }
+
+  private void warn(Spot spot, String what) {
+    in.add(new Problem(spot, Severity.WARNING, what, "", ""));
+  }
+}

@@ -1,0 +1,67 @@
+package gradepost.source;
+
+import gradepost.route.Route;
+import gradepost.route.TemporaryRestriction;
+import gradepost.source.SourceFiles.Bytes;
+import gradepost.source.SourceFiles.Content;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.yaml.snakeyaml.nodes.MappingNode;
+import org.yaml.snakeyaml.nodes.Node;
+import org.yaml.snakeyaml.nodes.ScalarNode;
+import org.yaml.snakeyaml.nodes.SequenceNode;
+
+/** A file of notices to be applied: YAML, or CSV where its name ends so. */
+final class NoticeFile {
+
+  /** The notices that are for this route; those that name another are left unread. */
+  static Reading<List<TemporaryRestriction>> read(Content content, String name, Route route) {
+    Reader in = new Reader(name, RouteFrame.of(route));
+    Optional<List<TemporaryRestriction>> notices =
+        list(content, name, in)
+            .flatMap(all -> NoticesTable.NOTICES.kind().read(of(route, all), "notices", in));
+    notices.ifPresent(all -> new NoticeAudit(route, in).all(all));
+    return Sources.result(notices.filter(n -> !in.problems().hasErrors()), in.problems());
+  }
+
+  private static Optional<SequenceNode> list(Content content, String name, Reader in) {
+    Optional<Node> list;
+    if (name.toLowerCase(Locale.ROOT).endsWith(".csv") && content instanceof Bytes bytes) {
+      list =
+          YamlText.decode(in.file(), bytes.bytes(), in::add)
+              .flatMap(text -> NoticeCsv.compose(text, in));
+    } else {
+      list =
+          Sources.load(content, in)
+              .filter(root -> Sources.isKind(root, FileKind.RESTRICTIONS, in))
+              .filter(root -> NoticesTable.NOTICES_FILE.open(root, "the file", in).isPresent())
+              .flatMap(root -> Reader.valueOf((MappingNode) root, NoticesTable.NOTICES.name()));
+    }
+    if (list.isPresent() && !(list.get() instanceof SequenceNode)) {
+      NoticesTable.NOTICES.kind().read(list.get(), "notices", in);
+      return Optional.empty();
+    }
+    return list.map(SequenceNode.class::cast);
+  }
+
+  private static SequenceNode of(Route route, SequenceNode all) {
+    List<Node> kept = new ArrayList<>();
+    for (Node each : all.getValue()) {
+      Optional<String> named =
+          each instanceof MappingNode group
+              ? Reader.valueOf(group, SpeedTables.NOTICE_ROUTE.name())
+                  .filter(ScalarNode.class::isInstance)
+                  .map(n -> ((ScalarNode) n).getValue().strip())
+              : Optional.empty();
+      if (named.isEmpty() || named.get().equals(route.name())) {
+        kept.add(each);
+      }
+    }
+    return new SequenceNode(
+        all.getTag(), true, kept, all.getStartMark(), all.getEndMark(), all.getFlowStyle());
+  }
+
+  private NoticeFile() {}
+}

@@ -1,0 +1,222 @@
+package gradepost.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import gradepost.reissue.register.Question;
+import gradepost.reissue.register.Register;
+import gradepost.reissue.register.RegisterException;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDateTime;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Property: a reissue touches what a notice touches, once, and nothing is lost on the way. */
+class ReissueTest {
+  private static final Clock NOON =
+      Clock.fixed(Instant.parse("2026-11-25T12:00:00Z"), ZoneOffset.UTC);
+
+  @TempDir Path folder;
+  private Path routes;
+  private Path notice;
+  private Store store;
+
+  @BeforeEach
+  void network() throws IOException {
+    routes = folder.resolve("routes");
+    new SyntheticNetwork(routes, 2).packs(4, 7);
+    notice = folder.resolve("notice.yaml");
+    Files.writeString(notice, SyntheticNetwork.notice("T 1", 0, "Out", 900, 30));
+    store = Store.of(folder.resolve("reg/register.db").toString(), Optional.empty());
+  }
+
+  private Answer reissue(Clock clock, Optional<Path> by, boolean dry) {
+    return new Reissue(clock, "a clerk", PackReissue.SILENT)
+        .of(
+            new Reissue.Order(
+                List.of(routes),
+                by,
+                folder.resolve("out"),
+                store,
+                Optional.empty(),
+                true,
+                dry,
+                2,
+                Duration.ofMillis(200),
+                Optional.empty()));
+  }
+
+  private Answer reissue() {
+    return reissue(NOON, Optional.of(notice), false);
+  }
+
+  @Test
+  void touchedPacksAreIssuedOnceAndCanBeMadeAgain() throws Exception {
+    String untouched = Files.readString(routes.resolve("line-001/pack-0002.yaml"));
+    Answer first = reissue();
+    assertThat(first.problems()).isEmpty();
+    assertThat(first.said())
+        .contains("0001: not touched")
+        .contains("0002: not touched, the notice is for another route")
+        .anyMatch(s -> s.startsWith("0000: issue 2 takes the place of 1: "));
+    assertThat(names(folder.resolve("out"))).containsExactly("0000-issue-2");
+    assertThat(names(folder.resolve("out/0000-issue-2")))
+        .containsExactly(
+            "0000-out-3-car-addendum.pdf",
+            "0000-out-3-car-affected.pdf",
+            "0000-out-3-car-slips.pdf",
+            "0000-out-3-car-supplement.pdf",
+            "0000-out-3-car.html",
+            "0000-out-3-car.json",
+            "0000-out-3-car.pdf");
+    assertThat(routes.resolve("line-001/pack-0002.yaml")).hasContent(untouched);
+    assertThat(Files.readString(routes.resolve("line-000/pack-0000.yaml")))
+        .contains("number: 2", "issued: 2026-11-25 12:00", "supersedes: \"1\"");
+    assertThat(Files.readString(routes.resolve("line-000/restrictions.yaml")))
+        .contains("T 1")
+        .doesNotContain("none:");
+
+    Answer again = reissue();
+    assertThat(again.said()).contains("0000: issue 2 has this notice");
+    assertThat(again.written()).isEmpty();
+
+    Reproduce reproduce = new Reproduce(store, Optional.empty(), PackReissue.SILENT);
+    assertThat(reproduce.of("0000/2", Optional.empty()).said())
+        .containsExactly("0000/2 reproduced byte for byte: 5 papers");
+    damage();
+    Answer damaged = reproduce.of("0000/2", Optional.empty());
+    assertThat(damaged.good()).isFalse();
+    assertThat(damaged.problems().get(0))
+        .startsWith("error: 0000/2: the archive does not hold the input pack-0000.yaml whole (");
+  }
+
+  private void damage() throws IOException, RegisterException {
+    try (Register register = store.open()) {
+      String digest = register.issue("0000", 2).orElseThrow().inputs().get(0).digest();
+      Path kept = store.archive().resolve(digest.substring(0, 2)).resolve(digest);
+      Files.writeString(kept, "something else");
+    }
+  }
+
+  @Test
+  void aDryRunWritesNothing() throws IOException {
+    List<String> before = all();
+    Answer answer = reissue(NOON, Optional.of(notice), true);
+    assertThat(answer.said())
+        .anyMatch(s -> s.startsWith("0000: issue 2 would take the place of 1: "))
+        .endsWith("dry run: nothing was written");
+    assertThat(all()).isEqualTo(before);
+  }
+
+  @Test
+  void aClockThatJumpsBackDatesNoIssueBeforeTheLast() throws Exception {
+    Clock early = Clock.fixed(Instant.parse("2026-11-01T08:00:00Z"), ZoneOffset.UTC);
+    Answer answer = reissue(early, Optional.of(notice), false);
+    assertThat(answer.said())
+        .contains(
+            "0000: the clock says 2026-11-01T08:00, before the last issue: dated 2026-11-20T12:00");
+    try (Register register = store.open()) {
+      assertThat(register.latest("0000").orElseThrow().issued())
+          .isEqualTo(LocalDateTime.of(2026, 11, 20, 12, 0));
+    }
+  }
+
+  @Test
+  void whatTheClerkEditedByHandIsComparedWithTheLastIssue() throws IOException {
+    reissue();
+    Path file = routes.resolve("line-000/restrictions.yaml");
+    Files.writeString(file, Files.readString(file).replace("30 km/h", "50 km/h"));
+    Answer answer = reissue(NOON, Optional.empty(), false);
+    assertThat(answer.said())
+        .anyMatch(s -> s.startsWith("0000: issue 3 takes the place of 2: "))
+        .anyMatch(s -> s.contains("eased, 0.90 km to 1.10 km: T 1: was 30 km/h"));
+  }
+
+  @Test
+  void anEditMadeMeanwhileIsNotOverwritten() throws Exception {
+    reissue();
+    Path file = routes.resolve("line-000/restrictions.yaml");
+    Files.writeString(file, Files.readString(file) + "# mine\n");
+    try (Register register = store.open()) {
+      Answer answer =
+          new Placing(store, folder.resolve("out"))
+              .place(
+                  routes.resolve("line-000/pack-0000.yaml"), register.latest("0000").orElseThrow());
+      assertThat(answer.problems().get(0)).contains("edited since it was read for 0000/2");
+    }
+    assertThat(Files.readString(file)).endsWith("# mine\n");
+  }
+
+  @Test
+  void aSecondRunWaitsOrIsToldWhoIsAtWork() throws Exception {
+    try (Lock lock = Lock.take(store.lock(), "B Clerk (process 1)", Duration.ZERO)) {
+      lock.require();
+      assertThat(reissue().problems())
+          .containsExactly(
+              "error: "
+                  + store.lock()
+                  + " is held by B Clerk (process 1); nothing was done\n"
+                  + "  Maybe wait with --wait SECONDS");
+    }
+    ExecutorService two = Executors.newFixedThreadPool(2);
+    Future<Answer> a = two.submit(() -> reissue());
+    Future<Answer> b = two.submit(() -> reissue());
+    List<Answer> both = List.of(a.get(), b.get());
+    two.shutdown();
+    try (Register register = store.open()) {
+      assertThat(register.list(Question.issues()).rows()).hasSize(2);
+    }
+    assertThat(both).anyMatch(Answer::good);
+  }
+
+  @Test
+  void whatWasNotPutInPlaceIsByTheNextRun() throws Exception {
+    reissue();
+    Path out = folder.resolve("out/0000-issue-2");
+    byte[] before = Files.readAllBytes(out.resolve("0000-out-3-car.pdf"));
+    // As a run that was killed between the register and the folder leaves it.
+    try (Stream<Path> files = Files.walk(out)) {
+      for (Path file : files.sorted(java.util.Comparator.reverseOrder()).toList()) {
+        Files.delete(file);
+      }
+    }
+    try (java.sql.Connection c = java.sql.DriverManager.getConnection(store.url());
+        java.sql.Statement s = c.createStatement()) {
+      s.executeUpdate("UPDATE issue SET delivered = 0 WHERE number = 2");
+    }
+    assertThat(reissue().written()).isNotEmpty();
+    assertThat(out.resolve("0000-out-3-car.pdf")).hasBinaryContent(before);
+  }
+
+  @Test
+  void aMistakeInTheNoticeStopsEverythingAndSaysWhere() throws IOException {
+    Files.writeString(notice, Files.readString(notice).replace("speed: 30 km/h", "speed: 30"));
+    Answer answer = reissue();
+    assertThat(answer.problems().get(0)).contains("notice.yaml:3:", "speed \"30\" has no unit");
+    assertThat(folder.resolve("out")).doesNotExist();
+  }
+
+  private List<String> all() throws IOException {
+    try (Stream<Path> files = Files.walk(folder)) {
+      return files.map(String::valueOf).sorted().toList();
+    }
+  }
+
+  private static List<String> names(Path of) throws IOException {
+    try (Stream<Path> files = Files.list(of)) {
+      return files.map(f -> String.valueOf(f.getFileName())).sorted().toList();
+    }
+  }
+}

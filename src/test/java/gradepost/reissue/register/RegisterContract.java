@@ -1,0 +1,146 @@
+package gradepost.reissue.register;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import gradepost.reissue.register.Entry.Kept;
+import gradepost.reissue.register.Entry.Sheet;
+import gradepost.reissue.register.Register.By;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import org.junit.jupiter.api.Test;
+
+/** Property: what the register promises, whatever database it is in. */
+abstract class RegisterContract {
+  private static final LocalDateTime NOON = LocalDateTime.of(2026, 11, 25, 12, 0);
+  private static final By CLERK = new By("a clerk", NOON);
+
+  /** The address of an empty database. */
+  abstract String url() throws Exception;
+
+  private static Entry entry(String pack, int number, Optional<Integer> base) {
+    return new Entry(
+        pack,
+        number,
+        "%064x".formatted(pack.hashCode() * 100L + number),
+        "a version",
+        NOON.plusDays(number),
+        NOON.plusDays(number),
+        NOON.plusDays(30),
+        base,
+        base.isPresent() ? "digest" : "",
+        true,
+        List.of(new Kept("pack.yaml", "aa"), new Kept("../b.yaml", "bb")),
+        List.of(new Kept("b.yaml", "cc")),
+        List.of(new Kept("x.pdf", "dd")),
+        List.of(new Sheet("x", "p1 tables", "Tables", "ee", number)));
+  }
+
+  @Test
+  void anIssueIsReadAsItWasRegisteredAndRecallsTheOneBefore() throws Exception {
+    try (Register register = Register.open(url())) {
+      Entry one = entry("valley", 1, Optional.empty());
+      Entry two = entry("valley", 2, Optional.of(1));
+      register.issue(CLERK, Optional.of(one), two);
+      assertThat(register.issue("valley", 1)).contains(one);
+      assertThat(register.latest("valley")).contains(two);
+      assertThat(register.find("valley/2")).contains(two);
+      assertThat(register.find(two.fingerprint().substring(0, 64))).contains(two);
+      assertThat(register.find("valley/3")).isEmpty();
+      assertThat(register.latest("coast")).isEmpty();
+      assertThat(register.isDelivered(two)).isFalse();
+      register.delivered(CLERK, two);
+      assertThat(register.isDelivered(two)).isTrue();
+      assertThat(register.list(Question.issues()).rows().get(0).get(5))
+          .isEqualTo("superseded by issue 2");
+      assertThatThrownBy(() -> register.issue(CLERK, Optional.empty(), two))
+          .isInstanceOf(RegisterException.class);
+      assertThat(register.list(Question.issues()).rows()).hasSize(2);
+    }
+  }
+
+  @Test
+  void copiesAndSignaturesAreKeptTrackOf() throws Exception {
+    try (Register register = Register.open(url())) {
+      Entry one = entry("valley", 1, Optional.empty());
+      register.issue(CLERK, Optional.empty(), one);
+      register.handOut(CLERK, one, "1", "learning room");
+      register.handOut(CLERK, one, "2", "N Thorne");
+      assertThatThrownBy(() -> register.handOut(CLERK, one, "2", "another"))
+          .hasMessage("copy 2 of valley/1 was handed out to N Thorne already");
+      register.takeBack(CLERK, one, "1");
+      assertThatThrownBy(() -> register.takeBack(CLERK, one, "1"))
+          .hasMessage("copy 1 of valley/1 is not out");
+      register.acknowledge(CLERK, one, "T Rowan");
+      assertThatThrownBy(() -> register.acknowledge(CLERK, one, "T Rowan"))
+          .hasMessage("T Rowan has acknowledged valley/1 already");
+      register.signOff(CLERK, one, "M Ash", "Down", "R Ames", LocalDate.of(2026, 12, 1));
+      register.signOff(CLERK, one, "M Ash", "Up", "R Ames", LocalDate.of(2027, 12, 1));
+      assertThat(register.list(Question.toBrief()).rows()).isEmpty();
+
+      Entry two = entry("valley", 2, Optional.of(1));
+      register.issue(CLERK, Optional.empty(), two);
+      assertThat(register.list(Question.out()).rows())
+          .containsExactly(
+              List.of(
+                  "valley/1",
+                  "2",
+                  "N Thorne",
+                  "2026-11-25T12:00",
+                  "a clerk",
+                  "superseded by issue 2"));
+      assertThat(register.list(Question.toRecall("valley")).rows()).hasSize(1);
+      assertThat(register.list(Question.outOf("valley")).rows()).hasSize(1);
+      assertThat(register.list(Question.people("valley")).rows())
+          .containsExactly(List.of("M Ash", "1"), List.of("T Rowan", "1"));
+      assertThat(register.list(Question.toBrief()).rows())
+          .containsExactly(List.of("valley/2", "M Ash", "1"), List.of("valley/2", "T Rowan", "1"));
+      register.acknowledge(CLERK, two, "M Ash");
+      assertThat(register.list(Question.toBrief("valley")).rows()).hasSize(1);
+      assertThat(register.list(Question.lapsing(LocalDate.of(2026, 12, 1))).rows())
+          .containsExactly(List.of("sign-off, Down", "valley/1", "M Ash", "2026-12-01"));
+      assertThat(register.list(Question.lapsing(LocalDate.of(2027, 1, 1))).rows()).hasSize(2);
+      register.recall(CLERK, two, "wrong stop mark");
+      register.recall(CLERK, two, "again");
+      assertThat(register.list(Question.acts()).rows()).hasSize(11);
+    }
+  }
+
+  @Test
+  void actsOfManyAtOnceAreAllThere() throws Exception {
+    String url = url();
+    try (Register register = Register.open(url)) {
+      register.issue(CLERK, Optional.empty(), entry("valley", 1, Optional.empty()));
+    }
+    ExecutorService pool = Executors.newFixedThreadPool(4);
+    List<Callable<Void>> work = new ArrayList<>();
+    for (int i = 0; i < 4; i++) {
+      int clerk = i;
+      work.add(
+          () -> {
+            try (Register register = Register.open(url)) {
+              Entry issue = register.issue("valley", 1).orElseThrow();
+              for (int copy = 0; copy < 10; copy++) {
+                register.handOut(CLERK, issue, clerk + "-" + copy, "clerk " + clerk);
+              }
+            }
+            return Optional.<Void>empty().orElse(null);
+          });
+    }
+    for (Future<Void> done : pool.invokeAll(work)) {
+      done.get();
+    }
+    pool.shutdown();
+    try (Register register = Register.open(url)) {
+      assertThat(register.list(Question.out()).rows()).hasSize(40);
+      assertThat(register.list(Question.acts()).rows()).hasSize(41);
+    }
+  }
+}
