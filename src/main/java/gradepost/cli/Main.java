@@ -17,7 +17,9 @@ import picocli.CommandLine.Spec;
       CheckCommand.class,
       SchemaCommand.class,
       ShowCommand.class,
-      NewCommand.class
+      NewCommand.class,
+      ImportCommand.class,
+      ExportCommand.class
     },
     mixinStandardHelpOptions = true,
     versionProvider = Main.Version.class,
