@@ -51,6 +51,14 @@ public final class Schemas {
       Map<String, Object> schema = new LinkedHashMap<>();
       schema.put("anyOf", List.of(Map.of("const", either.word()), kind(either.shape())));
       return schema;
+    } else if (kind instanceof ListOr<?> either) {
+      Map<String, Object> schema = new LinkedHashMap<>();
+      schema.put("anyOf", List.of(kind(either.list()), kind(either.shape())));
+      return schema;
+    } else if (kind instanceof Forms<?> forms) {
+      Map<String, Object> schema = new LinkedHashMap<>();
+      schema.put("anyOf", forms.forms().values().stream().map(Schemas::kind).toList());
+      return schema;
     } else if (kind instanceof WordMap map) {
       Map<String, Object> schema = type("object");
       schema.put("additionalProperties", scalar(new Scalar.Text(map.valueNoun())));
@@ -95,7 +103,10 @@ public final class Schemas {
   }
 
   private static String description(Key<?> key) {
-    boolean group = key.kind() instanceof Shape || key.kind() instanceof Variants;
+    boolean group =
+        key.kind() instanceof Shape
+            || key.kind() instanceof Variants
+            || key.kind() instanceof Forms;
     String value = group ? "" : " Value: " + short200(key.kind().allowed()) + ".";
     String absent =
         key.required()
