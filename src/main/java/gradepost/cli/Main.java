@@ -20,7 +20,9 @@ import picocli.CommandLine.Spec;
       NewCommand.class,
       ReissueCommand.class,
       RegisterCommand.class,
-      ReproduceCommand.class
+      ReproduceCommand.class,
+      ImportCommand.class,
+      ExportCommand.class
     },
     mixinStandardHelpOptions = true,
     versionProvider = Main.Version.class,

@@ -105,7 +105,10 @@ public final class Schemas {
   }
 
   private static String description(Key<?> key) {
-    boolean group = key.kind() instanceof Shape || key.kind() instanceof Variants;
+    boolean group =
+        key.kind() instanceof Shape
+            || key.kind() instanceof Variants
+            || key.kind() instanceof Forms;
     String value = group ? "" : " Value: " + short200(key.kind().allowed()) + ".";
     String absent =
         key.required()
