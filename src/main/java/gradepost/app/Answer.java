@@ -49,6 +49,11 @@ public record Answer(List<String> said, List<Path> written, List<String> problem
         problems.all().stream().allMatch(p -> p.severity() == Severity.NOTE));
   }
 
+  /** The same where what was said tells of something that needs an eye. */
+  Answer butFound() {
+    return new Answer(said, written, problems, false);
+  }
+
   /** Both; a problem of a file that two packs name is told once. */
   Answer and(Answer other) {
     return new Answer(

@@ -64,21 +64,24 @@ public final class Brief {
       throws IOException {
     List<Paper> papers = new ArrayList<>();
     List<String> failures = new ArrayList<>();
+    TrainCheck trains = new TrainCheck();
     for (Task task : Task.of(file, pack)) {
       Plan plan = Planner.plan(task.assignment());
+      trains.add(plan);
       failures.addAll(Failures.inWords(file, task, plan));
       Briefing briefing =
           new Composer(layout.messages())
-              .compose(task.title(), List.of(plan), Issue.of(pack), List.of());
+              .compose(task.title(), List.of(plan), Issue.of(pack), List.of(), pack.accepted());
       papers.addAll(layout.papers(task.stem(), briefing));
       if (json) {
         papers.add(new Paper(task.stem() + ".json", HandOver.of(plan)));
       }
       progress.done(task.stem());
     }
+    Answer found = Answer.of(trains.problems(pack));
     return failures.isEmpty()
-        ? Answer.wrote(delivery.put(papers))
-        : Answer.refused(String.join("\n", failures));
+        ? found.and(Answer.wrote(delivery.put(papers)))
+        : found.and(Answer.refused(String.join("\n", failures)));
   }
 
   private static int papers(Reading<PackFile> reading) {

@@ -1,30 +1,91 @@
 package gradepost.app;
 
+import gradepost.drive.Plan;
+import gradepost.drive.Planner;
+import gradepost.source.FileKind;
+import gradepost.source.PackFile;
+import gradepost.source.Problem;
+import gradepost.source.Problems;
+import gradepost.source.Reading;
+import gradepost.source.Severity;
 import gradepost.source.Sources;
+import gradepost.source.Spot;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 
-/** Reads files of data and says what is wrong with them. */
+/** Reads files of data, drives the trains of packs, and says what is wrong with them. */
 public final class Check {
 
-  /** Checks these files, or every YAML file below these folders. */
+  /** Checks these files, or every YAML file below these folders; says it in words. */
   public Answer of(List<Path> named) {
     try {
       List<Path> files = PackFiles.all(named);
       if (files.isEmpty()) {
-        return Answer.refused(named.get(0) + ": error: no YAML file below this folder");
+        return nothingThere(named);
       }
-      Sources sources = Disk.sources();
-      Answer answer = Answer.GOOD;
-      for (Path file : files) {
-        answer = answer.and(Answer.of(sources.check(Disk.name(file))));
-      }
+      Answer answer = Answer.of(problems(files));
       return answer.good()
-          ? answer.and(Answer.said(files.size() + " files checked, nothing found"))
+          ? answer.and(
+              Answer.said(
+                  files.size()
+                      + " files checked, "
+                      + (answer.problems().isEmpty() ? "nothing found" : "notes only")))
           : answer;
     } catch (IOException e) {
       return Answer.refused(Trouble.inWords(e));
     }
+  }
+
+  /** The same as SARIF, which editors and build servers show in place. */
+  public Answer sarif(List<Path> named) {
+    try {
+      List<Path> files = PackFiles.all(named);
+      if (files.isEmpty()) {
+        return nothingThere(named);
+      }
+      Problems problems = problems(files);
+      Answer log = Answer.said(Sarif.of(problems));
+      return Answer.of(problems).good() ? log : log.butFound();
+    } catch (IOException e) {
+      return Answer.refused(Trouble.inWords(e));
+    }
+  }
+
+  private static Answer nothingThere(List<Path> named) {
+    return Answer.refused(named.get(0) + ": error: no YAML file below this folder");
+  }
+
+  private static Problems problems(List<Path> files) {
+    Sources sources = Disk.sources();
+    Problems problems = Problems.NONE;
+    for (Path file : files) {
+      String name = Disk.name(file);
+      boolean isPack =
+          sources.kind(name) instanceof Reading.Good<FileKind> kind
+              && kind.value() == FileKind.PACK;
+      problems = problems.and(isPack ? pack(file, sources.pack(name)) : sources.check(name));
+    }
+    return problems;
+  }
+
+  /** A pack is checked with its trains: planned, and held against the lineside. */
+  private static Problems pack(Path file, Reading<PackFile> reading) {
+    if (!(reading instanceof Reading.Good<PackFile> good)) {
+      return reading.problems();
+    }
+    TrainCheck trains = new TrainCheck();
+    List<Problem> unfit = new ArrayList<>();
+    for (Task task : Task.of(file, good.value())) {
+      Plan plan = Planner.plan(task.assignment());
+      trains.add(plan);
+      for (String failure : Failures.inWords(task, plan)) {
+        unfit.add(
+            new Problem(
+                new Spot(Disk.name(file), 1, 1), Severity.ERROR, failure, "", "", Sarif.UNFIT));
+      }
+    }
+    return reading.problems().and(trains.problems(good.value())).and(new Problems(unfit));
   }
 }

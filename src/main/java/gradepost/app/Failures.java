@@ -10,9 +10,11 @@ import java.util.List;
 final class Failures {
 
   static List<String> inWords(Path file, Task task, Plan plan) {
-    return plan.failures().stream()
-        .map(f -> "%s: error: %s: %s".formatted(file, task.title(), words(plan, f)))
-        .toList();
+    return inWords(task, plan).stream().map(f -> "%s: error: %s".formatted(file, f)).toList();
+  }
+
+  static List<String> inWords(Task task, Plan plan) {
+    return plan.failures().stream().map(f -> task.title() + ": " + words(plan, f)).toList();
   }
 
   private static String words(Plan plan, Finding failure) {

@@ -9,6 +9,7 @@ import gradepost.drive.Plan;
 import gradepost.motion.BrakeRig;
 import gradepost.motion.CurvePiece;
 import gradepost.motion.PiecewiseLinear;
+import gradepost.motion.PoorRail;
 import gradepost.motion.Track;
 import gradepost.motion.Train;
 import gradepost.route.Path;
@@ -38,6 +39,9 @@ final class HandOver {
     all.put("track", track(plan.assignment().path()));
     all.put("ceiling", plan.ceiling());
     all.put("train", train(plan.assignment()));
+    all.put(
+        "lowAdhesionSites",
+        PoorRail.stretches(plan.assignment().path(), plan.assignment().lines()));
     all.put("policy", plan.assignment().policy());
     all.put("plan", run(plan));
     all.put("approaches", plan.approaches());

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -14,7 +15,8 @@ import picocli.CommandLine.Spec;
     name = "check",
     mixinStandardHelpOptions = true,
     description =
-        "Reads files of data and reports everything that is wrong with them, all at once.")
+        "Reads files of data and reports everything that is wrong with them, all at once; a pack is"
+            + " checked with its trains.")
 final class CheckCommand implements Callable<Integer> {
   @Parameters(
       arity = "1..*",
@@ -22,10 +24,14 @@ final class CheckCommand implements Callable<Integer> {
       description = "A file of data, or a folder below which every YAML file is taken.")
   private List<Path> paths = List.of();
 
+  @Option(names = "--json", description = "Report as SARIF 2.1.0, for editors and build servers.")
+  private boolean json;
+
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Override
   public Integer call() {
-    return Saying.exitCode(spec, new Check().of(paths));
+    Check check = new Check();
+    return Saying.exitCode(spec, json ? check.sarif(paths) : check.of(paths));
   }
 }

@@ -17,7 +17,10 @@ import picocli.CommandLine.Spec;
       CheckCommand.class,
       ReissueCommand.class,
       RegisterCommand.class,
-      ReproduceCommand.class
+      ReproduceCommand.class,
+      SchemaCommand.class,
+      ShowCommand.class,
+      NewCommand.class
     },
     mixinStandardHelpOptions = true,
     versionProvider = Main.Version.class,
@@ -39,7 +42,8 @@ public final class Main implements Runnable {
   @Override
   public void run() {
     throw new ParameterException(
-        spec.commandLine(), "A command is missing: brief, check, reissue, register or reproduce");
+        spec.commandLine(),
+        "A command is missing: brief, check, new, show, reissue, register or reproduce");
   }
 
   public static void main(String[] args) {
@@ -56,6 +60,7 @@ public final class Main implements Runnable {
     CommandLine commandLine = new CommandLine(new Main());
     commandLine.setOut(out);
     commandLine.setErr(err);
+    commandLine.setCaseInsensitiveEnumValuesAllowed(true);
     return commandLine.execute(args);
   }
 

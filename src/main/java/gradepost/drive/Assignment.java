@@ -8,6 +8,9 @@ import gradepost.route.TemporaryRestriction;
 import gradepost.stock.Formation;
 import gradepost.stock.LoadCase;
 import gradepost.stock.Stock;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -33,8 +36,8 @@ public record Assignment(
     Policy policy,
     List<TemporaryRestriction> restrictions) {
   public Assignment {
-    lines = Set.copyOf(lines);
-    junctionRoutes = Map.copyOf(junctionRoutes);
+    lines = Collections.unmodifiableSet(new LinkedHashSet<>(lines));
+    junctionRoutes = Collections.unmodifiableMap(new LinkedHashMap<>(junctionRoutes));
     calls = List.copyOf(calls);
     restrictions = List.copyOf(restrictions);
     if (calls.size() < 2) {

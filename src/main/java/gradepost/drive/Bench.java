@@ -2,6 +2,7 @@ package gradepost.drive;
 
 import gradepost.motion.BrakeRig;
 import gradepost.motion.PiecewiseLinear;
+import gradepost.motion.PoorRail;
 import gradepost.motion.Stepper;
 import gradepost.motion.Track;
 import gradepost.motion.TrackForce;
@@ -14,6 +15,7 @@ import gradepost.stock.Stock;
 import gradepost.units.Exact;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * One train on one track, set up two ways: as planned, and leaning to the safe side (worst load, no
@@ -28,8 +30,11 @@ final class Bench {
   private final Train worst;
   private final PiecewiseLinear plannedForce;
   private final PiecewiseLinear worstForce;
-  private final Map<BrakeSystem, BrakeRig> plannedRigs = new HashMap<>();
-  private final Map<BrakeSystem, BrakeRig> worstRigs = new HashMap<>();
+  private final Map<AdhesionLaw, PoorRail> sites = new HashMap<>();
+  private final BrakeRig stopping;
+  private final BrakeRig slowing;
+  private final Map<BrakeSystem, BrakeRig> worstStopping = new HashMap<>();
+  private final Map<BrakeSystem, BrakeRig> worstSlowing = new HashMap<>();
 
   Bench(Assignment assignment) {
     this.assignment = assignment;
@@ -40,11 +45,16 @@ final class Bench {
     worst = Train.of(stock, assignment.formation(), safe.load());
     plannedForce = TrackForce.of(track, planned, stock.curves(), stock.checkRailDragNPerKn());
     worstForce = TrackForce.gradientOnly(track, worst);
+    stopping = rig(stock.service(), assignment.load(), planned, 1, 0);
+    slowing = rig(stock.service().towardsASpeed(), assignment.load(), planned, 1, 0);
     for (BrakeSystem system : stock.brakes()) {
-      plannedRigs.put(system, rig(system, assignment.load(), planned, 1, 0));
-      worstRigs.put(
-          system, rig(system, safe.load(), worst, safe.brakeFactor(), safe.isolatedShare()));
+      worstStopping.put(system, worstRig(system, safe));
+      worstSlowing.put(system, worstRig(system.towardsASpeed(), safe));
     }
+  }
+
+  private BrakeRig worstRig(BrakeSystem system, SafeSide safe) {
+    return rig(system, safe.load(), worst, safe.brakeFactor(), safe.isolatedShare());
   }
 
   private BrakeRig rig(
@@ -53,24 +63,54 @@ final class Bench {
         assignment.stock(), assignment.formation(), load, train, system, factor, isolated);
   }
 
-  Stepper plannedStepper(AdhesionLaw adhesion) {
-    return new Stepper(planned, planned.resistance(), plannedForce, adhesion);
+  /** The train as planned; on the low-adhesion sites with what the case says of them. */
+  Stepper plannedStepper(AdhesionCase adhesion) {
+    return plannedStepper(adhesion.law(), adhesion.sites());
   }
 
-  Stepper worstStepper(AdhesionLaw adhesion) {
-    return new Stepper(worst, NONE, worstForce, adhesion);
+  Stepper plannedStepper(AdhesionLaw law, Optional<AdhesionLaw> onSites) {
+    return new Stepper(planned, planned.resistance(), plannedForce, law, poorRail(onSites));
   }
 
-  BrakeRig plannedRig(BrakeSystem system) {
-    return plannedRigs.get(system);
+  Stepper plannedStepper() {
+    return plannedStepper(assignment.policy().plannedAdhesion());
   }
 
+  Stepper worstStepper(AdhesionCase adhesion) {
+    return new Stepper(worst, NONE, worstForce, adhesion.law(), poorRail(adhesion.sites()));
+  }
+
+  private PoorRail poorRail(Optional<AdhesionLaw> onSites) {
+    return onSites
+        .map(
+            law ->
+                sites.computeIfAbsent(
+                    law, l -> PoorRail.of(assignment.path(), assignment.lines(), l)))
+        .orElseGet(PoorRail::none);
+  }
+
+  /** A brake on the safe side, used towards this target. */
+  BrakeRig worstRig(BrakeSystem system, Target target) {
+    return target.speedMps() > 0 ? worstSlowing.get(system) : worstRig(system);
+  }
+
+  /** The same, used towards a stand. */
   BrakeRig worstRig(BrakeSystem system) {
-    return worstRigs.get(system);
+    return worstStopping.get(system);
   }
 
+  /** The service brake used towards a stand. */
   BrakeRig service() {
-    return plannedRigs.get(assignment.stock().service());
+    return stopping;
+  }
+
+  /** The service brake used towards a speed above zero, or to check one. */
+  BrakeRig slowing() {
+    return slowing;
+  }
+
+  BrakeRig service(Target target) {
+    return target.speedMps() > 0 ? slowing : stopping;
   }
 
   /** Acceleration of the planned train in a notch (−1: off), brakes off. */

@@ -10,7 +10,7 @@ final class BrakeTests {
   private static final double HELD_S = 5;
 
   static List<BrakeTest> of(Assignment assignment, Bench bench, Trace trace) {
-    Stepper stepper = bench.plannedStepper(assignment.policy().plannedAdhesion().law());
+    Stepper stepper = bench.plannedStepper();
     return assignment.route().brakeTests().stream()
         .filter(t -> t.direction() == assignment.direction())
         .map(t -> of(assignment, bench, trace, t, stepper))

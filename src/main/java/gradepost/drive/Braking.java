@@ -42,7 +42,7 @@ record Braking(
   static Braking of(Assignment assignment, Bench bench, Target target) {
     Policy policy = assignment.policy();
     UnitStyle units = assignment.route().units();
-    BrakeRig rig = bench.service();
+    BrakeRig rig = bench.service(target);
     boolean stop = target.speedMps() == 0;
     Technique technique = stop ? policy.stopping() : policy.restriction();
     double under = policy.margins().underSpeed().metresPerSecond();

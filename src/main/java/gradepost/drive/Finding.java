@@ -1,5 +1,7 @@
 package gradepost.drive;
 
+import gradepost.stock.BrakeSystem;
+
 /** Something that the driver or the clerk must know, printed where he meets it. */
 public sealed interface Finding {
 
@@ -24,6 +26,17 @@ public sealed interface Finding {
 
   /** The stop mark is nearer to the buffer stops than the policy's margin. */
   record NearBuffers(double distanceM, double marginM) implements Finding {}
+
+  /**
+   * At the braking point the reservoirs have not filled again since the last release.
+   *
+   * @param planned whether planned braking uses this brake; else it is the fallback, and the
+   *     figures are for a train that needed it in full the last time too
+   * @param afterS since that release
+   * @param givesPa the most that it then has
+   */
+  record LessToGive(BrakeSystem brake, boolean planned, double afterS, double givesPa)
+      implements Finding {}
 
   /** The planned stop from its printed instructions ends outside the tolerance. */
   record StopOutsideTolerance(double shortM, double toleranceM) implements Finding {}

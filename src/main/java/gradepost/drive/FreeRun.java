@@ -190,7 +190,7 @@ final class FreeRun {
         return toNextPrintedPlace(edge);
       }
       double pressure = rules.checkPressurePa(stepper.atM(), stepper.speedMps());
-      stepper.brake(bench.service(), pressure);
+      stepper.brake(bench.slowing(), pressure);
       done(
           rose ? new Trigger.SpeedUpTo(from) : here(),
           new Command.Brake(pressure, Command.Stage.CHECK));
@@ -257,7 +257,7 @@ final class FreeRun {
   private Ended check(double ceiling, double edge) {
     double to = rules.checkToMps(ceiling);
     if (stepper.speedMps() < to - 1e-6) {
-      stepper.brake(bench.service(), 0);
+      stepper.brake(bench.slowing(), 0);
       done(here(), new Command.Release());
       mode = Mode.COAST;
       return Ended.PLACE;
@@ -265,7 +265,7 @@ final class FreeRun {
     Ended ended =
         stepper.advance(until.clear().place(edge).speedDown(to).time(stepper.timeS() + 120));
     if (ended == Ended.SPEED_DOWN) {
-      stepper.brake(bench.service(), 0);
+      stepper.brake(bench.slowing(), 0);
       done(new Trigger.SpeedDownTo(to), new Command.Release());
       mode = Mode.COAST;
     } else if (ended == Ended.TIME && stepper.accelerationMps2() > -0.01) {
@@ -273,7 +273,7 @@ final class FreeRun {
           Pressures.atLeast(
               assignment.stock().service(),
               stepper.demandPa() + 5 * assignment.route().units().pressureStepPa());
-      stepper.brake(bench.service(), more);
+      stepper.brake(bench.slowing(), more);
       done(new Trigger.After(120), new Command.Brake(more, Command.Stage.CHECK));
     }
     return ended;

@@ -31,8 +31,8 @@ final class Ladder {
 
   /** Everything about one approach in one state of the rail. */
   CaseResult forCase(Piece piece, AdhesionCase adhesion) {
-    Stepper planned = bench.plannedStepper(assignment.policy().plannedAdhesion().law());
-    Stepper worst = bench.worstStepper(adhesion.law());
+    Stepper planned = bench.plannedStepper();
+    Stepper worst = bench.worstStepper(adhesion);
     boolean first = adhesion.equals(assignment.policy().plannedAdhesion());
     PlannedPoint point = first ? PlannedPoint.of(piece) : replanned(piece, adhesion);
     List<Rung> rungs = new ArrayList<>();
@@ -73,8 +73,8 @@ final class Ladder {
 
   /** The policy's technique begun on the planned run, for another state of the rail. */
   private PlannedPoint replanned(Piece piece, AdhesionCase adhesion) {
-    Stepper planned = bench.plannedStepper(assignment.policy().plannedAdhesion().law());
-    Stepper stepper = bench.plannedStepper(adhesion.law());
+    Stepper planned = bench.plannedStepper();
+    Stepper stepper = bench.plannedStepper(adhesion);
     Braking braking = Braking.of(assignment, bench, piece.target());
     double high = Math.max(piece.line().startM(), aimM(piece));
     double low = piece.line().startM();
@@ -102,6 +102,7 @@ final class Ladder {
       Piece piece, Stepper planned, Stepper stepper, Braking braking, double x) {
     piece.line().pickUp(planned, x);
     stepper.place(planned.timeS(), planned.atM(), planned.speedMps());
+    stepper.chargeAs(planned);
     Braking.Outcome outcome = braking.run(stepper);
     return outcome.held() ? aimM(piece) - outcome.endM() : -1e6;
   }
@@ -141,12 +142,11 @@ final class Ladder {
   /** How far short of the target full braking begun at {@code x} on the planned run ends. */
   private double full(Piece piece, Stepper planned, Stepper worst, BrakeSystem system, double x) {
     piece.line().pickUp(planned, x);
-    return full(piece.target(), worst, system, planned.atM(), planned.speedMps());
+    return full(piece.target(), planned, worst, system);
   }
 
-  private double full(
-      Target target, Stepper worst, BrakeSystem system, double atM, double speedMps) {
-    brakeFully(worst, system, atM, speedMps);
+  private double full(Target target, Stepper planned, Stepper worst, BrakeSystem system) {
+    brakeFully(target, planned, worst, system);
     until.clear().place(target.atM() + HOPELESS_M);
     if (target.speedMps() > 0) {
       until.speedDown(target.speedMps());
@@ -156,10 +156,12 @@ final class Ladder {
     return met ? target.atM() - worst.atM() : -HOPELESS_M;
   }
 
-  private void brakeFully(Stepper worst, BrakeSystem system, double atM, double speedMps) {
+  /** From where the planned run stands, with what its reservoirs then hold. */
+  private void brakeFully(Target target, Stepper planned, Stepper worst, BrakeSystem system) {
     double over = assignment.policy().safeSide().overspeed().metresPerSecond();
-    BrakeRig rig = bench.worstRig(system);
-    worst.place(0, atM, speedMps + over);
+    BrakeRig rig = bench.worstRig(system, target);
+    worst.place(planned.timeS(), planned.atM(), planned.speedMps() + over);
+    worst.chargeAs(planned);
     worst.brake(rig, rig.fullPa());
   }
 
@@ -171,10 +173,10 @@ final class Ladder {
     double askedM = planned.atM();
     double askedMps = planned.speedMps();
     Target target = piece.target();
-    double shortM = full(target, worst, system, askedM, askedMps);
+    double shortM = full(target, planned, worst, system);
     double atTarget = target.speedMps();
     if (shortM < 0) {
-      brakeFully(worst, system, askedM, askedMps);
+      brakeFully(target, planned, worst, system);
       worst.advance(until.clear().place(Math.max(target.atM(), askedM)));
       atTarget = worst.speedMps();
     }
@@ -214,7 +216,7 @@ final class Ladder {
 
   /** Running time that braking from an earlier place costs, with the pressure solved again. */
   private double cost(Piece piece, AdhesionCase adhesion, double earlierM, PlannedPoint point) {
-    Stepper stepper = bench.plannedStepper(adhesion.law());
+    Stepper stepper = bench.plannedStepper(adhesion);
     Braking braking = Braking.of(assignment, bench, piece.target());
     double later =
         timeToAim(piece, stepper, braking.withMain(point.mainPa()), point.atM().orElse(earlierM));
@@ -237,12 +239,14 @@ final class Ladder {
 
   /** The run at the latest point of each brake, to draw. */
   List<LatestCurve> curves(Piece piece, CaseResult result) {
-    Stepper worst = bench.worstStepper(result.adhesion().law());
+    Stepper planned = bench.plannedStepper();
+    Stepper worst = bench.worstStepper(result.adhesion());
     List<LatestCurve> curves = new ArrayList<>();
     for (Rung rung : result.ladder()) {
       if (rung.latest() instanceof Latest.Point last) {
         List<Trace.Point> points = new ArrayList<>();
-        brakeFully(worst, rung.brake(), last.exactM(), last.speedMps());
+        piece.line().pickUp(planned, last.exactM());
+        brakeFully(piece.target(), planned, worst, rung.brake());
         worst.record((t, s, v, p, n) -> points.add(new Trace.Point(t, s, v, p, n)));
         until.clear().place(piece.target().atM() + HOPELESS_M);
         if (piece.target().speedMps() > 0) {

@@ -27,7 +27,7 @@ final class LegPlanner {
   private boolean stalled;
 
   LegPlanner(Assignment assignment, Bench bench, DriverRules rules, Places places) {
-    this.stepper = bench.plannedStepper(assignment.policy().plannedAdhesion().law());
+    this.stepper = bench.plannedStepper();
     this.runIn = new RunIn(assignment, bench, rules, stepper);
     this.search = new LegSearch(assignment, bench, rules, runIn, stepper);
     this.fitting = new Fitting(rules, places, runIn, stepper);

@@ -127,10 +127,19 @@ public final class Planner {
               cases,
               cases.isEmpty() ? List.of() : ladder.curves(piece, cases.get(0)),
               spreads.of(piece, number),
-              Findings.of(assignment, piece, cases)));
+              findings(assignment, worked, piece, cases)));
       pageFrom = Optional.empty();
     }
     return approaches;
+  }
+
+  private static List<Finding> findings(
+      Assignment assignment, Worked worked, Piece piece, List<CaseResult> cases) {
+    List<Finding> findings = new ArrayList<>(Findings.of(assignment, piece, cases));
+    new RechargeCaution(assignment, worked.bench())
+        .of(piece, worked.rerun().actions())
+        .ifPresent(findings::add);
+    return findings;
   }
 
   private static Cues cues(Piece piece, CueFinder finder, List<Action> actions) {

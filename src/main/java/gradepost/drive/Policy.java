@@ -1,6 +1,8 @@
 package gradepost.drive;
 
 import gradepost.units.Span;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -29,7 +31,7 @@ public record Policy(
   public Policy {
     adhesion = List.copyOf(adhesion);
     terminal = List.copyOf(terminal);
-    purposes = Map.copyOf(purposes);
+    purposes = Collections.unmodifiableMap(new LinkedHashMap<>(purposes));
     if (adhesion.isEmpty()) {
       throw new IllegalArgumentException("a policy has an adhesion case at least");
     }

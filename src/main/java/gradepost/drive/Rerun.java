@@ -1,5 +1,6 @@
 package gradepost.drive;
 
+import gradepost.motion.BrakeRig;
 import gradepost.motion.Ended;
 import gradepost.motion.Stepper;
 import gradepost.motion.Until;
@@ -26,6 +27,7 @@ final class Rerun {
   private final List<Action> actions = new ArrayList<>();
   private final List<Finding> failures = new ArrayList<>();
   private final Work work = new Work();
+  private BrakeRig inUse;
   private double lastS;
   private double overAtM = Double.NEGATIVE_INFINITY;
 
@@ -33,7 +35,8 @@ final class Rerun {
     this.assignment = assignment;
     this.bench = bench;
     this.ceiling = ceiling;
-    this.stepper = bench.plannedStepper(assignment.policy().plannedAdhesion().law());
+    this.stepper = bench.plannedStepper();
+    this.inUse = bench.service();
   }
 
   List<Trace.Point> points() {
@@ -71,7 +74,7 @@ final class Rerun {
         return false;
       }
       judge(instruction.command());
-      carryOut(instruction.command());
+      carryOut(instruction);
       lastS = stepper.timeS();
       actions.add(
           new Action(
@@ -119,15 +122,18 @@ final class Rerun {
     return stepper.advance(until) == Ended.STANDSTILL;
   }
 
-  private void carryOut(Command command) {
+  private void carryOut(Instruction instruction) {
+    Command command = instruction.command();
     if (command instanceof Command.Power power) {
       stepper.power(power.notch());
     } else if (command instanceof Command.ShutOff) {
       stepper.shutOff();
     } else if (command instanceof Command.Brake brake) {
-      stepper.brake(bench.service(), brake.pressurePa());
+      boolean checks = brake.stage() == Command.Stage.CHECK;
+      inUse = checks ? bench.slowing() : bench.service(instruction.target());
+      stepper.brake(inUse, brake.pressurePa());
     } else if (command instanceof Command.Release) {
-      stepper.brake(bench.service(), 0);
+      stepper.brake(inUse, 0);
     }
   }
 

@@ -105,7 +105,7 @@ final class Signals {
   }
 
   private double fullM(BrakeSystem system, double fromM, double speedMps) {
-    Stepper worst = bench.worstStepper(assignment.policy().plannedAdhesion().law());
+    Stepper worst = bench.worstStepper(assignment.policy().plannedAdhesion());
     BrakeRig rig = bench.worstRig(system);
     double over = assignment.policy().safeSide().overspeed().metresPerSecond();
     worst.place(0, fromM, speedMps + over);
@@ -119,7 +119,7 @@ final class Signals {
     if (mps < 0.5 || standM <= warnedM) {
       return Optional.empty();
     }
-    Stepper stepper = bench.plannedStepper(assignment.policy().plannedAdhesion().law());
+    Stepper stepper = bench.plannedStepper();
     Target target =
         new Target.Reduction(
             signal.id(),

@@ -63,12 +63,13 @@ final class Spreads {
 
   /** One for each class of adhesion, from three deviations below to three above. */
   private Stepper[] steppers(Scatter scatter) {
-    AdhesionLaw planned = assignment.policy().plannedAdhesion().law();
+    AdhesionCase dry = assignment.policy().plannedAdhesion();
+    AdhesionLaw planned = dry.law();
     Stepper[] steppers = new Stepper[ADHESION_CLASSES];
     for (int i = 0; i < steppers.length; i++) {
       double off = (i / (ADHESION_CLASSES - 1.0) * 6 - 3) * scatter.adhesion();
       AdhesionLaw law = off < 0 ? new ShareOf(planned, Math.max(1 + off, 0.05)) : planned;
-      steppers[i] = bench.plannedStepper(law);
+      steppers[i] = bench.plannedStepper(law, dry.sites());
     }
     return steppers;
   }

@@ -52,6 +52,10 @@ final class BrakePull {
     return rig;
   }
 
+  void chargeAs(BrakePull other) {
+    charge.copyFrom(other.charge);
+  }
+
   void saveTo(CylinderPressure kept, Charge keptCharge) {
     kept.copyFrom(cylinder);
     keptCharge.copyFrom(charge);

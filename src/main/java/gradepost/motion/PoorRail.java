@@ -62,6 +62,11 @@ public final class PoorRail {
    * @param law what holds on all of them
    */
   public static PoorRail of(Path path, Set<String> lines, AdhesionLaw law) {
+    return new PoorRail(law, stretches(path, lines));
+  }
+
+  /** The sites themselves, in the order in which the route lists them. */
+  public static List<Stretch> stretches(Path path, Set<String> lines) {
     List<Stretch> met = new ArrayList<>();
     for (LowAdhesionSite site : path.route().lowAdhesion()) {
       if (site.applies().to(path.direction(), lines)) {
@@ -70,7 +75,7 @@ public final class PoorRail {
         met.add(new Stretch(Math.min(a, b), Math.max(a, b)));
       }
     }
-    return new PoorRail(law, met);
+    return met;
   }
 
   /** Rail that is the same everywhere. */

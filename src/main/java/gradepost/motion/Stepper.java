@@ -129,6 +129,11 @@ public final class Stepper {
     return pull.availablePa(other, t);
   }
 
+  /** Takes over what the reservoirs hold from a run of the same train at the same time. */
+  public void chargeAs(Stepper other) {
+    pull.chargeAs(other.pull);
+  }
+
   /** Acceleration with the handles as they stand. */
   public double accelerationMps2() {
     return forces.select(t, s, v);

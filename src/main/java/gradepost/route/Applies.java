@@ -1,5 +1,7 @@
 package gradepost.route;
 
+import java.util.Collections;
+import java.util.LinkedHashSet;
 import java.util.Set;
 
 /**
@@ -13,8 +15,8 @@ public record Applies(Set<Direction> directions, Set<String> lines) {
       new Applies(Set.of(Direction.FORWARD, Direction.BACKWARD), Set.of());
 
   public Applies {
-    directions = Set.copyOf(directions);
-    lines = Set.copyOf(lines);
+    directions = Direction.inOrder(directions);
+    lines = Collections.unmodifiableSet(new LinkedHashSet<>(lines));
     if (directions.isEmpty()) {
       throw new IllegalArgumentException("an element applies to one direction at least");
     }

@@ -9,6 +9,8 @@ import java.util.List;
  * @param forwardName what trains in the listed order of sections are called (for example Down)
  * @param sections in forward order, joined end to end
  * @param posts how distance is marked at the lineside, in words
+ * @param spotHeights surveyed heights, where there are any
+ * @param accepted findings of the audit for which somebody answers
  */
 public record Route(
     String name,
@@ -30,7 +32,57 @@ public record Route(
     List<RailGap> railGaps,
     List<LowAdhesionSite> lowAdhesion,
     List<BrakeTestPlace> brakeTests,
-    List<Observation> observations) {
+    List<Observation> observations,
+    List<SpotHeight> spotHeights,
+    List<Accepted> accepted) {
+
+  /** A route without surveyed heights and accepted findings. */
+  public Route(
+      String name,
+      String description,
+      UnitStyle units,
+      String forwardName,
+      String backwardName,
+      String posts,
+      List<Section> sections,
+      List<RunningLine> lines,
+      List<GradientPiece> gradients,
+      List<Curve> curves,
+      List<PermanentRestriction> restrictions,
+      List<Junction> junctions,
+      List<Station> stations,
+      List<Signal> signals,
+      List<Landmark> landmarks,
+      List<Structure> structures,
+      List<RailGap> railGaps,
+      List<LowAdhesionSite> lowAdhesion,
+      List<BrakeTestPlace> brakeTests,
+      List<Observation> observations) {
+    this(
+        name,
+        description,
+        units,
+        forwardName,
+        backwardName,
+        posts,
+        sections,
+        lines,
+        gradients,
+        curves,
+        restrictions,
+        junctions,
+        stations,
+        signals,
+        landmarks,
+        structures,
+        railGaps,
+        lowAdhesion,
+        brakeTests,
+        observations,
+        List.of(),
+        List.of());
+  }
+
   public Route {
     sections = List.copyOf(sections);
     lines = List.copyOf(lines);
@@ -46,6 +98,8 @@ public record Route(
     lowAdhesion = List.copyOf(lowAdhesion);
     brakeTests = List.copyOf(brakeTests);
     observations = List.copyOf(observations);
+    spotHeights = List.copyOf(spotHeights);
+    accepted = List.copyOf(accepted);
     if (sections.isEmpty()) {
       throw new IllegalArgumentException("a route has a section at least");
     }

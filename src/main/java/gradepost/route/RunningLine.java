@@ -12,6 +12,6 @@ import java.util.Set;
 public record RunningLine(String name, List<Extent> extents, Set<Direction> directions) {
   public RunningLine {
     extents = List.copyOf(extents);
-    directions = Set.copyOf(directions);
+    directions = Direction.inOrder(directions);
   }
 }

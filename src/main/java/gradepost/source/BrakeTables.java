@@ -112,8 +112,9 @@ final class BrakeTables {
   static final Key<String> ACTION =
       Key.required(
           "action",
-          Scalar.Choice.words("simultaneous", "propagated"),
-          "Whether all vehicles answer at once or one after the other along the pipe.");
+          Scalar.Choice.words("simultaneous", "propagated", "by-length"),
+          "Whether all vehicles answer at once, one after the other along the pipe, or as one after a"
+              + " time by the length of the train.");
   static final Key<Speed> PROPAGATION =
       Key.required(
           "speed",
@@ -199,14 +200,20 @@ final class BrakeTables {
         "simultaneous",
         system(
             "a brake system that acts at once",
-            List.of(),
+            List.of(DEAD_TIME),
             v -> new BrakeAction.Simultaneous(v.get(DEAD_TIME))));
     systems.put(
         "propagated",
         system(
             "a brake system that acts along the pipe",
-            List.of(PROPAGATION),
+            List.of(PROPAGATION, DEAD_TIME),
             v -> new BrakeAction.Propagated(v.get(DEAD_TIME), v.get(PROPAGATION))));
+    systems.put(
+        "by-length",
+        system(
+            "a brake system that acts after a time by length",
+            List.of(BrakeForms.BUILD_UP),
+            v -> v.get(BrakeForms.BUILD_UP)));
     return systems;
   }
 
@@ -214,7 +221,8 @@ final class BrakeTables {
       String noun, List<Key<?>> ownKeys, Function<Values, BrakeAction> action) {
     List<Key<?>> keys = new ArrayList<>(List.of(NAME, SHORT, ROLE, ACTION));
     keys.addAll(ownKeys);
-    keys.addAll(List.of(DEAD_TIME, APPLICATION, RELEASE, GRADUAL_RELEASE, CONTROL, FULL, PIPE_KEY));
+    keys.addAll(List.of(APPLICATION, RELEASE, GRADUAL_RELEASE, CONTROL, FULL, PIPE_KEY));
+    keys.add(BrakeForms.RECHARGE);
     return Shape.of(
             noun,
             keys,
@@ -229,9 +237,11 @@ final class BrakeTables {
                     v.get(GRADUAL_RELEASE),
                     v.get(CONTROL),
                     v.get(FULL),
-                    v.find(PIPE_KEY)))
+                    v.find(PIPE_KEY),
+                    v.find(BrakeForms.RECHARGE)))
         .checked(BrakeChecks::stepsUpToFull)
-        .checked(BrakeChecks::pipeGivesFull);
+        .checked(BrakeChecks::pipeGivesFull)
+        .checked(BrakeForms::rechargesFromPipe);
   }
 
   private static void thresholdBelowPressure(Values v) {

@@ -7,6 +7,7 @@ import gradepost.route.Location;
 import gradepost.units.Length;
 import gradepost.units.QuantityKind;
 import gradepost.units.Speed;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 
@@ -71,7 +72,7 @@ final class Common {
   }
 
   static Applies applies(Values v) {
-    return new Applies(v.get(DIRECTIONS), Set.copyOf(v.get(LINES)));
+    return new Applies(v.get(DIRECTIONS), new LinkedHashSet<>(v.get(LINES)));
   }
 
   /** That a stretch is given in forward order and has a length. */

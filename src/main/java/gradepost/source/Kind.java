@@ -8,7 +8,7 @@ import org.yaml.snakeyaml.nodes.Node;
  * or a page of documentation can walk over them.
  */
 public sealed interface Kind<T>
-    permits Scalar, ListOf, Shape, Variants, WordOr, WordMap, PlaceKind, RouteWord {
+    permits Scalar, ListOf, ListOr, Shape, Variants, Forms, WordOr, WordMap, PlaceKind, RouteWord {
 
   /**
    * The value of a node; empty when something was wrong, which has then been reported.

@@ -2,22 +2,26 @@ package gradepost.source;
 
 import gradepost.drive.Assignment;
 import gradepost.drive.Policy;
+import gradepost.route.Accepted;
 import gradepost.route.Direction;
 import gradepost.route.Route;
 import gradepost.route.TemporaryRestriction;
+import gradepost.route.audit.AuditFinding;
 import gradepost.stock.Formation;
 import gradepost.stock.LoadCase;
 import gradepost.stock.Stock;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * A pack and all that it names, read and resolved.
  *
  * @param notices every notice read, withdrawn ones too, in the order of the files
  * @param noneStated what the files of restrictions state where they have no notice
+ * @param accepted findings about its trains for which somebody answers; the route has its own
  * @param inputs the pack file first, then each file once in the order in which it is named
+ * @param origins where in the files its records stand
  */
 public record PackFile(
     Optional<String> title,
@@ -31,13 +35,16 @@ public record PackFile(
     LoadCase load,
     IssueDetails issue,
     List<String> highRisk,
-    List<Input> inputs) {
+    List<Accepted> accepted,
+    List<Input> inputs,
+    Origins origins) {
   public PackFile {
     notices = List.copyOf(notices);
     noneStated = List.copyOf(noneStated);
     directions = List.copyOf(directions);
     formations = List.copyOf(formations);
     highRisk = List.copyOf(highRisk);
+    accepted = List.copyOf(accepted);
     inputs = List.copyOf(inputs);
   }
 
@@ -48,12 +55,19 @@ public record PackFile(
         .toList();
   }
 
+  /**
+   * What its trains were found to be at odds with, less what is accepted, at places in the files.
+   */
+  public Problems problems(List<AuditFinding> findings) {
+    return origins.problems(this, findings);
+  }
+
   /** What one plan is made for; {@code formation} as the stock file lists it. */
   public Assignment assignment(DirectionPart part, Formation formation) {
     return new Assignment(
         route,
         part.direction(),
-        Set.copyOf(part.lines()),
+        new LinkedHashSet<>(part.lines()),
         part.junctionRoutes(),
         part.calls(),
         stock,

@@ -67,7 +67,7 @@ final class PackReader {
             FileKind.POLICY,
             RouteFrame.UNKNOWN,
             (root, reader) -> PolicyTable.POLICY.read(root, "the file", reader));
-    List<Notices> notices = notices(values, route);
+    List<Read<Notices>> notices = notices(values, route);
     if (stock.isPresent() && policy.isPresent()) {
       Reader reader = policy.get().in();
       int before = reader.problems().all().size();
@@ -89,7 +89,8 @@ final class PackReader {
       return Optional.empty();
     }
     TypedPack pack = typed.get();
-    List<TemporaryRestriction> all = notices.stream().flatMap(n -> n.all().stream()).toList();
+    List<TemporaryRestriction> all =
+        notices.stream().flatMap(n -> n.value().all().stream()).toList();
     return Optional.of(
         new PackFile(
             pack.title(),
@@ -97,18 +98,28 @@ final class PackReader {
             stock.get().value(),
             policy.get().value(),
             all,
-            notices.stream().flatMap(n -> n.none().stream()).toList(),
+            notices.stream().flatMap(n -> n.value().none().stream()).toList(),
             directions,
             formations,
             pack.load(),
             pack.issue(),
             pack.highRisk(),
-            List.copyOf(inputs.values())));
+            pack.accepted(),
+            List.copyOf(inputs.values()),
+            new Origins(readers(route, notices))));
   }
 
-  private List<Notices> notices(Values values, Optional<Read<Route>> route) {
+  /** Every reader, the pack's own first, so that any record can be found again in its file. */
+  private List<Reader> readers(Optional<Read<Route>> route, List<Read<Notices>> notices) {
+    List<Reader> readers = new ArrayList<>(List.of(in));
+    route.ifPresent(r -> readers.add(r.in()));
+    notices.forEach(n -> readers.add(n.in()));
+    return readers;
+  }
+
+  private List<Read<Notices>> notices(Values values, Optional<Read<Route>> route) {
     RouteFrame frame = route.map(r -> RouteFrame.of(r.value())).orElse(RouteFrame.UNKNOWN);
-    List<Notices> notices = new ArrayList<>();
+    List<Read<Notices>> notices = new ArrayList<>();
     Map<String, Spot> references = new LinkedHashMap<>();
     List<String> names = values.find(PackTable.RESTRICTIONS).orElse(List.of());
     for (int i = 0; i < names.size(); i++) {
@@ -120,7 +131,7 @@ final class PackReader {
               (root, reader) -> NoticesTable.NOTICES_FILE.read(root, "the file", reader))
           .ifPresent(
               read -> {
-                notices.add(read.value());
+                notices.add(read);
                 route.ifPresent(r -> features(read, r.value()));
                 uniqueReferences(read, references);
               });

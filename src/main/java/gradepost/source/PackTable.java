@@ -1,5 +1,6 @@
 package gradepost.source;
 
+import gradepost.route.Accepted;
 import gradepost.stock.LoadCase;
 import gradepost.units.QuantityKind;
 import gradepost.units.Span;
@@ -28,7 +29,8 @@ final class PackTable {
       List<String> formations,
       LoadCase load,
       IssueDetails issue,
-      List<String> highRisk) {}
+      List<String> highRisk,
+      List<Accepted> accepted) {}
 
   private static final Scalar<String> FILE =
       Common.text("the name of a file, as seen from this one");
@@ -145,6 +147,14 @@ final class PackTable {
           "none",
           "Items that a learner initials one by one.");
 
+  static final Key<List<Accepted>> ACCEPTED =
+      Key.preset(
+          "accepted",
+          ListOf.any(AcceptedTable.ACCEPTED),
+          List.of(),
+          "none",
+          AcceptedTable.DESCRIPTION);
+
   static final Shape<TypedPack> PACK =
       Shape.of(
           "a pack file",
@@ -159,7 +169,8 @@ final class PackTable {
               FORMATIONS,
               LOAD,
               ISSUE,
-              HIGH_RISK),
+              HIGH_RISK,
+              ACCEPTED),
           v ->
               new TypedPack(
                   v.find(TITLE),
@@ -171,7 +182,8 @@ final class PackTable {
                   v.get(FORMATIONS),
                   v.get(LOAD),
                   v.get(ISSUE),
-                  v.get(HIGH_RISK)));
+                  v.get(HIGH_RISK),
+                  v.get(ACCEPTED)));
 
   private static IssueDetails issue(Values v) {
     return new IssueDetails(

@@ -14,20 +14,13 @@ import gradepost.drive.Technique;
 import gradepost.drive.TerminalStep;
 import gradepost.source.PolicyTables.Said;
 import gradepost.source.PolicyTables.TypedCase;
-import gradepost.stock.AdhesionLaw;
 import gradepost.stock.LoadCase;
-import gradepost.stock.ShareOf;
 import gradepost.units.Length;
-import gradepost.units.Nearest;
 import gradepost.units.Pressure;
 import gradepost.units.QuantityKind;
 import gradepost.units.Span;
 import gradepost.units.Speed;
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 
 /** The key table of a policy file. */
 final class PolicyTable {
@@ -209,6 +202,7 @@ final class PolicyTable {
                   KIND,
                   NAME,
                   ADHESION,
+                  SiteAdhesion.SITES,
                   NOTICING,
                   SAFE,
                   MARGINS,
@@ -218,12 +212,14 @@ final class PolicyTable {
                   RUN,
                   SPREAD),
               PolicyTable::build)
-          .checked(PolicyTable::sharesOfEarlierCases);
+          .checked(AdhesionCases::sharesOfEarlierOnes)
+          .checked(SiteAdhesion::check);
 
   private static Policy build(Values v) {
+    List<AdhesionCase> cases = AdhesionCases.of(v.get(ADHESION));
     return new Policy(
         v.get(NAME),
-        cases(v.get(ADHESION)),
+        v.find(SiteAdhesion.SITES).map(sites -> sites.on(cases)).orElse(cases),
         v.get(NOTICING).value(),
         v.get(SAFE),
         v.get(MARGINS),
@@ -233,43 +229,6 @@ final class PolicyTable {
         v.get(RUN),
         v.find(SPREAD),
         Purposes.of(v));
-  }
-
-  private static List<AdhesionCase> cases(List<TypedCase> typed) {
-    Map<String, AdhesionLaw> laws = new HashMap<>();
-    List<AdhesionCase> cases = new ArrayList<>();
-    for (TypedCase each : typed) {
-      AdhesionLaw law =
-          each.law().orElseGet(() -> new ShareOf(laws.get(each.of().orElseThrow()), each.share()));
-      laws.put(each.name(), law);
-      cases.add(new AdhesionCase(each.name(), law, each.purpose()));
-    }
-    return cases;
-  }
-
-  private static void sharesOfEarlierCases(Values v) {
-    v.find(ADHESION)
-        .ifPresent(
-            cases -> {
-              Map<String, TypedCase> earlier = new LinkedHashMap<>();
-              for (TypedCase each : cases) {
-                each.of()
-                    .filter(name -> !earlier.containsKey(name))
-                    .ifPresent(
-                        name ->
-                            v.in()
-                                .error(
-                                    v.in().spot(each, PolicyTables.OF),
-                                    "there is no adhesion case "
-                                        + Nodes.shown(name)
-                                        + " before this one",
-                                    earlier.isEmpty()
-                                        ? "a law of its own for the first case"
-                                        : String.join(", ", earlier.keySet()),
-                                    Nearest.to(name, earlier.keySet()).orElse("")));
-                earlier.put(each.name(), each);
-              }
-            });
   }
 
   private static void lowerFurther(Values v, Key<Said<Speed>> near, Key<Said<Speed>> far) {

@@ -6,18 +6,29 @@ package gradepost.source;
  * @param what what was found, as a sentence without its full stop
  * @param allowed what would be right; empty text where {@code what} says it
  * @param maybe what may have been meant; empty text where nothing comes near
+ * @param rule code of the rule of the audit that found it; empty text where the file itself is at
+ *     fault, which nobody can accept
  */
-public record Problem(Spot spot, Severity severity, String what, String allowed, String maybe) {
+public record Problem(
+    Spot spot, Severity severity, String what, String allowed, String maybe, String rule) {
+
+  Problem(Spot spot, Severity severity, String what, String allowed, String maybe) {
+    this(spot, severity, what, allowed, maybe, "");
+  }
 
   static Problem error(Spot spot, String what, String allowed, String maybe) {
     return new Problem(spot, Severity.ERROR, what, allowed, maybe);
   }
 
-  /** One or two lines: {@code file:line:column: error: what; allowed: …}, then {@code Maybe …}. */
+  /**
+   * One or two lines: {@code file:line:column: warning: what; allowed: … [rule]}, then {@code Maybe
+   * …}.
+   */
   public String text() {
     return "%s:%s:%s: %s: %s"
             .formatted(spot.file(), spot.line(), spot.column(), severity.word(), what)
         + (allowed.isEmpty() ? "" : "; allowed: " + allowed)
+        + (rule.isEmpty() ? "" : " [" + rule + "]")
         + (maybe.isEmpty() ? "" : "\n  Maybe " + maybe);
   }
 }

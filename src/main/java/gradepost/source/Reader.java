@@ -17,27 +17,38 @@ final class Reader {
   private final RouteFrame frame;
   private final List<Problem> problems;
   private final Map<Object, MappingNode> origins;
+  private final UnitsUsed unitsUsed;
 
   private Reader(
-      String file, RouteFrame frame, List<Problem> problems, Map<Object, MappingNode> origins) {
+      String file,
+      RouteFrame frame,
+      List<Problem> problems,
+      Map<Object, MappingNode> origins,
+      UnitsUsed unitsUsed) {
     this.file = file;
     this.frame = frame;
     this.problems = problems;
     this.origins = origins;
+    this.unitsUsed = unitsUsed;
   }
 
   Reader(String file, RouteFrame frame) {
-    this(file, frame, new ArrayList<>(), new IdentityHashMap<>());
+    this(file, frame, new ArrayList<>(), new IdentityHashMap<>(), new UnitsUsed());
+  }
+
+  /** In which system of units the values of each key were typed. */
+  UnitsUsed unitsUsed() {
+    return unitsUsed;
   }
 
   /** A second look at what was read, with problems of its own. */
   Reader(Reader first) {
-    this(first.file, first.frame, new ArrayList<>(), first.origins);
+    this(first.file, first.frame, new ArrayList<>(), first.origins, first.unitsUsed);
   }
 
   /** The same reading, now that more is known of the route. */
   Reader within(RouteFrame known) {
-    return new Reader(file, known, problems, origins);
+    return new Reader(file, known, problems, origins, unitsUsed);
   }
 
   String file() {
@@ -87,6 +98,19 @@ final class Reader {
         .flatMap(n -> valueOf(n, key.name()))
         .map(n -> Spot.of(file, n))
         .orElse(spot(record));
+  }
+
+  /** The same by the name of the key, which may be empty. */
+  Spot spot(Object record, String key) {
+    return Optional.ofNullable(origins.get(record))
+        .flatMap(n -> valueOf(n, key))
+        .map(n -> Spot.of(file, n))
+        .orElse(spot(record));
+  }
+
+  /** Whether the record was read here. */
+  boolean knows(Object record) {
+    return origins.containsKey(record);
   }
 
   /** Where an entry of a list under a key of a record stands. */

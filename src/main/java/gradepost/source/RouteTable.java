@@ -1,5 +1,6 @@
 package gradepost.source;
 
+import gradepost.route.Accepted;
 import gradepost.route.BrakeTestPlace;
 import gradepost.route.Curve;
 import gradepost.route.GradientPiece;
@@ -13,6 +14,7 @@ import gradepost.route.Route;
 import gradepost.route.RunningLine;
 import gradepost.route.Section;
 import gradepost.route.Signal;
+import gradepost.route.SpotHeight;
 import gradepost.route.Station;
 import gradepost.route.Structure;
 import gradepost.source.TrackTables.DirectionNames;
@@ -96,6 +98,14 @@ final class RouteTable {
           LinesideTables.OBSERVATION,
           "For what is empty because someone looked and found nothing.");
 
+  static final Key<List<SpotHeight>> HEIGHTS =
+      list(
+          "heights",
+          TrackTables.HEIGHT,
+          "Surveyed heights of the rail; the gradients between them are checked against them.");
+  static final Key<List<Accepted>> ACCEPTED =
+      list("accepted", AcceptedTable.ACCEPTED, AcceptedTable.DESCRIPTION);
+
   private static final List<Key<?>> HEAD =
       List.of(KIND, NAME, DESCRIPTION, UNITS, DIRECTIONS, POSTS);
   private static final List<Key<?>> BODY =
@@ -111,7 +121,9 @@ final class RouteTable {
           RAIL_GAPS,
           LOW_ADHESION,
           BRAKE_TESTS,
-          OBSERVATIONS);
+          OBSERVATIONS,
+          HEIGHTS,
+          ACCEPTED);
 
   static final Shape<Route> ROUTE =
       Shape.of("a route file", allKeys(), RouteTable::build)
@@ -147,7 +159,9 @@ final class RouteTable {
     Reader in = start.within(withSections.withLines(lineNames(values)));
     Values inside = values.within(in);
     good &= ROUTE.readAll(BODY, inside, in);
-    return ROUTE.finish(inside, good, before);
+    Optional<Route> route = ROUTE.finish(inside, good, before);
+    route.ifPresent(r -> Audit.of(r, in));
+    return route;
   }
 
   /** The names of the lines, even where something else about a line was wrong. */
@@ -195,7 +209,9 @@ final class RouteTable {
         v.get(RAIL_GAPS),
         v.get(LOW_ADHESION),
         v.get(BRAKE_TESTS),
-        v.get(OBSERVATIONS));
+        v.get(OBSERVATIONS),
+        v.get(HEIGHTS),
+        v.get(ACCEPTED));
   }
 
   private RouteTable() {}

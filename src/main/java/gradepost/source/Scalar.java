@@ -18,6 +18,7 @@ public sealed interface Scalar<T> extends Kind<T>
         Scalar.Number,
         Scalar.Choice,
         Scalar.Quantity,
+        HeightText,
         Moment.Day,
         Moment.DayAndHour,
         Moment.OpenEnd,
@@ -196,6 +197,7 @@ public sealed interface Scalar<T> extends Kind<T>
 
     @Override
     public boolean accept(Ok<Q> ok, Node node, String label, Reader in) {
+      in.unitsUsed().note(label, this, ok.convention(), node);
       return !inRouteUnits || in.frame().accepts(ok.convention(), node, label, in);
     }
   }

@@ -34,17 +34,6 @@ final class StockTable {
           List.of(FORMATION_NAME, TYPES),
           v -> new NamedTypes(v.get(FORMATION_NAME), v.get(TYPES)));
 
-  static final Key<BrakeForce> FORCE =
-      Key.required("force", BrakeTables.FORCE, "From cylinder pressure to force.");
-  static final Key<List<BrakeSystem>> SYSTEMS =
-      Key.required(
-          "systems",
-          ListOf.some(BrakeTables.SYSTEM).upTo(6).unique("name", "short"),
-          "The ways of braking the train.");
-  static final Shape<Brakes> BRAKES_SHAPE =
-      Shape.of(
-          "the brakes", List.of(FORCE, SYSTEMS), v -> new Brakes(v.get(FORCE), v.get(SYSTEMS)));
-
   static final Key<FileKind> KIND = Common.fileKind(FileKind.STOCK);
   static final Key<String> NAME = Common.name("The type of train, as on the cover.");
   static final Key<String> DESCRIPTION =
@@ -76,8 +65,8 @@ final class StockTable {
           0.0,
           "0 N/kN",
           "More resistance on a curve with a check rail; no published figure is known.");
-  static final Key<Traction> POWER = Key.required("power", StockTables.POWER, "The power handle.");
-  static final Key<Brakes> BRAKES = Key.required("brakes", BRAKES_SHAPE, "The brake.");
+  static final Key<Traction> POWER = Key.required("power", MotorTables.POWER, "The power handle.");
+  static final Key<Brakes> BRAKES = Key.required("brakes", BrakeForms.BRAKES, "The brake.");
   static final Key<List<String>> HANDLE_RULES =
       Key.preset(
           "handle-rules",

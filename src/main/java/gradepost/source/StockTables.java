@@ -15,7 +15,6 @@ import gradepost.stock.QuadraticResistance;
 import gradepost.stock.Railcar1936;
 import gradepost.stock.ResistanceLaw;
 import gradepost.stock.RocklCurve;
-import gradepost.stock.Traction;
 import gradepost.stock.Vehicle;
 import gradepost.units.Exact;
 import gradepost.units.Force;
@@ -189,11 +188,6 @@ final class StockTables {
           "notches",
           ListOf.some(NOTCH).unique("name"),
           "The notches in the order of the handle, off left out.");
-  static final Shape<Traction> POWER =
-      Shape.of(
-          "the power handle",
-          List.of(TIME_PER_NOTCH, NOTCHING_DOWN, NOTCHES),
-          v -> new Traction(v.get(NOTCHES), v.get(TIME_PER_NOTCH), v.get(NOTCHING_DOWN)));
 
   static Key<String> law(String... words) {
     return Key.required("law", Scalar.Choice.words(words), "Which published form is used.");

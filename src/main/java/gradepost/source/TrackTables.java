@@ -11,6 +11,7 @@ import gradepost.route.GradientPiece;
 import gradepost.route.Hand;
 import gradepost.route.RunningLine;
 import gradepost.route.Section;
+import gradepost.route.SpotHeight;
 import gradepost.units.Gradient;
 import gradepost.units.Length;
 import gradepost.units.Mileage;
@@ -120,6 +121,17 @@ final class TrackTables {
                   new Curve(
                       Common.extent(v), v.get(HAND), v.get(RADIUS), v.get(CANT), v.get(CHECK_RAIL)))
           .checked(Common::forwardOrder);
+
+  static final Key<Double> HEIGHT_ABOVE =
+      Key.required(
+          "height",
+          new HeightText(),
+          "Height of the rail above a datum that is the same for all heights of the route.");
+  static final Shape<SpotHeight> HEIGHT =
+      Shape.of(
+          "a height",
+          List.of(Common.AT, HEIGHT_ABOVE),
+          v -> new SpotHeight(v.get(Common.AT), v.get(HEIGHT_ABOVE)));
 
   private static Map<String, UnitStyle> unitStyles() {
     Map<String, UnitStyle> words = new LinkedHashMap<>();

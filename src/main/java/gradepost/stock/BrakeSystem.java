@@ -77,4 +77,23 @@ public record BrakeSystem(
       throw new IllegalArgumentException("brake system " + name + " has no pressure");
     }
   }
+
+  /** The same brake used towards a speed above zero: its equivalent build-up may then be longer. */
+  public BrakeSystem towardsASpeed() {
+    if (!(action instanceof BrakeAction.ByLength byLength)) {
+      return this;
+    }
+    return new BrakeSystem(
+        name,
+        shortName,
+        role,
+        byLength.towardsASpeed(),
+        application,
+        release,
+        gradualRelease,
+        control,
+        full,
+        pipe,
+        recharge);
+  }
 }

@@ -27,6 +27,12 @@ record GradientNotation() implements Notation {
   }
 
   @Override
+  public String pattern() {
+    return "^\\s*(level|(1\\s+in\\s+\\d+(\\.\\d+)?|\\d+(\\.\\d+)?\\s*(permille|\u2030|%))"
+        + "\\s+(rising|falling))\\s*$";
+  }
+
+  @Override
   public List<String> symbols() {
     return List.of("permille", "%");
   }

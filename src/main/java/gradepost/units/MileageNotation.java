@@ -28,6 +28,11 @@ record MileageNotation() implements Notation {
   }
 
   @Override
+  public String pattern() {
+    return "^\\s*(\\d+\\s*m\\s*\\d+(\\.\\d+)?\\s*ch|\\d+(\\.\\d+)?\\s*km)\\s*$";
+  }
+
+  @Override
   public List<String> symbols() {
     return List.of("ch", "km");
   }

@@ -12,6 +12,9 @@ sealed interface Notation permits UnitNotation, MileageNotation, GradientNotatio
   /** What is written, with examples: "such as 40 mph or 64 km/h". */
   String examples();
 
+  /** A regular expression (ECMA 262) that every text which can be read matches. */
+  String pattern();
+
   /** Every symbol that may follow a number. */
   List<String> symbols();
 

@@ -152,6 +152,31 @@ public final class QuantityKind<Q> {
               miles("sq ft", Exact.YARD_M * Exact.YARD_M / 9, "ft2", "sqft"),
               metric("m2", 1, "sq m", "m^2")));
 
+  /** Volts. */
+  public static final QuantityKind<Double> VOLTAGE =
+      plain(
+          "a voltage",
+          "750 V",
+          List.of(neutral("V", 1, "volt", "volts"), neutral("kV", 1000, "kilovolts")));
+
+  /** Amperes. */
+  public static final QuantityKind<Double> CURRENT =
+      plain("a current", "350 A", List.of(neutral("A", 1, "amp", "amps", "ampere", "amperes")));
+
+  /** Ohms. */
+  public static final QuantityKind<Double> ELECTRICAL_RESISTANCE =
+      plain(
+          "an electrical resistance",
+          "0.1 ohm",
+          List.of(neutral("ohm", 1, "ohms", "Ω", "ω"), neutral("mohm", 0.001, "milliohm", "mω")));
+
+  /** Turns a minute. */
+  public static final QuantityKind<Double> ROTATION =
+      plain(
+          "a speed of rotation",
+          "1150 rpm",
+          List.of(neutral("rpm", 1, "r/min", "rev/min", "revs/min", "1/min")));
+
   private static final List<QuantityKind<?>> ALL =
       List.of(
           SPEED,
@@ -169,7 +194,11 @@ public final class QuantityKind<Q> {
           PER_TONNE_AND_SPEED,
           PER_SPEED_SQUARED,
           PER_KILONEWTON,
-          AREA);
+          AREA,
+          VOLTAGE,
+          CURRENT,
+          ELECTRICAL_RESISTANCE,
+          ROTATION);
 
   private final String noun;
   private final Notation notation;
@@ -205,6 +234,11 @@ public final class QuantityKind<Q> {
   /** How it is written: "40 mph or 64 km/h". */
   public String examples() {
     return notation.examples();
+  }
+
+  /** A regular expression (ECMA 262) that every text which can be read matches; for schemas. */
+  public String pattern() {
+    return notation.pattern();
   }
 
   /** "a speed, such as 40 mph or 64 km/h". */

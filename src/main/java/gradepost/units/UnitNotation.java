@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * A number and its unit, "40 mph"; where {@code compound}, also "64 ft 6 in".
@@ -22,6 +23,20 @@ record UnitNotation(List<Unit> units, boolean compound, String examples) impleme
 
   UnitNotation {
     units = List.copyOf(units);
+  }
+
+  @Override
+  public String pattern() {
+    String unit =
+        units.stream()
+            .map(
+                u ->
+                    u.symbol()
+                        .replaceAll("([(){}.^$|*+?/\\[\\]])", "\\\\$1")
+                        .replace("2", "[2\u00b2]"))
+            .collect(Collectors.joining("|", "(", ")"));
+    String term = "\\d+(\\.\\d+)?\\s*" + unit;
+    return "^\\s*" + term + (compound ? "(\\s*" + term + ")?" : "") + "\\s*$";
   }
 
   @Override

@@ -25,7 +25,8 @@ class MainTest {
   void aMistakeInTheCommandIsTwo() {
     assertThat(run()).isEqualTo(2);
     assertThat(err.toString())
-        .startsWith("A command is missing: brief, check, reissue, register or reproduce\n");
+        .startsWith(
+            "A command is missing: brief, check, new, show, reissue, register or reproduce\n");
     assertThat(run("brief")).isEqualTo(2);
     assertThat(run("check")).isEqualTo(2);
     assertThat(run("breif", "x")).isEqualTo(2);

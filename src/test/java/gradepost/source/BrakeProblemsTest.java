@@ -44,14 +44,14 @@ class BrakeProblemsTest {
             "no service brake",
             "short: EP, role: service",
             "short: EP, role: fallback",
-            "stock/unit.yaml:21:3: error: no brake system has the role service; allowed: one of them"
+            "stock/unit.yaml:22:3: error: no brake system has the role service; allowed: one of them"
                 + "\n"
-                + "stock/unit.yaml:24:48: error: a second brake system has the role fallback; allowed: one for each role"),
+                + "stock/unit.yaml:25:48: error: a second brake system has the role fallback; allowed: one for each role"),
         slip(
             "short name twice",
             "short: Auto",
             "short: «EP",
-            "error: the short \"EP\" stands twice under systems, first on line 23, column 40; allowed: each short once"),
+            "error: the short \"EP\" stands twice under systems, first on line 24, column 40; allowed: each short once"),
         slip(
             "yes or no",
             "notching-down: no",
@@ -61,7 +61,7 @@ class BrakeProblemsTest {
             "notch twice",
             "name: Series",
             "name: «Shunt",
-            "error: the name \"Shunt\" stands twice under notches, first on line 18, column 14; allowed: each name once"));
+            "error: the name \"Shunt\" stands twice under notches, first on line 19, column 14; allowed: each name once"));
   }
 
   private static Arguments slip(String slip, String from, String to, String expected) {

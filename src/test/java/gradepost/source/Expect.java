@@ -17,5 +17,29 @@ final class Expect {
         .isEqualTo(place + expected + "\n");
   }
 
+  /** Changes one thing in the route; it still reads, and this is all that is found in it. */
+  static void finding(String from, String to, String expected) {
+    Fixture fixture = Fixture.good();
+    String marked = fixture.marked(Fixture.ROUTE, from, to);
+    String place = marked.contains(Fixture.HERE) ? Fixture.place(Fixture.ROUTE, marked) + ": " : "";
+    fixture.put(Fixture.ROUTE, marked.replace(Fixture.HERE, ""));
+    assertThat(fixture.sources().route(Fixture.ROUTE))
+        .isInstanceOf(Reading.Good.class)
+        .extracting(r -> r.problems().text())
+        .isEqualTo(expected.isEmpty() ? "" : place + expected + "\n");
+  }
+
+  /** Changes one thing in the route; it still reads, and this is found at the mark among others. */
+  static void among(String from, String to, String expected) {
+    Fixture fixture = Fixture.good();
+    String marked = fixture.marked(Fixture.ROUTE, from, to);
+    fixture.put(Fixture.ROUTE, marked.replace(Fixture.HERE, ""));
+    Reading<?> reading = fixture.sources().route(Fixture.ROUTE);
+    assertThat(reading).isInstanceOf(Reading.Good.class);
+    assertThat(reading.problems().all())
+        .extracting(Problem::text)
+        .contains(Fixture.place(Fixture.ROUTE, marked) + ": " + expected);
+  }
+
   private Expect() {}
 }

@@ -33,6 +33,14 @@ final class Fixture implements SourceFiles {
     return fixture;
   }
 
+  /** Other stock files that are good in the place of {@link #STOCK}. */
+  static List<String> otherStocks() {
+    return List.of(
+        new String(resource("stock-motors.yaml"), StandardCharsets.UTF_8),
+        new String(resource("stock-percentage.yaml"), StandardCharsets.UTF_8),
+        new String(resource("stock-preset.yaml"), StandardCharsets.UTF_8));
+  }
+
   private static byte[] resource(String name) {
     try (InputStream in = Fixture.class.getResourceAsStream(name)) {
       return Optional.ofNullable(in).orElseThrow().readAllBytes();

@@ -2,6 +2,7 @@ package gradepost.source;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -27,8 +28,8 @@ class KeyTableTest {
   }
 
   /** A key met in a fixture: its value, and the group that holds it. */
-  private record Met(String file, Key<?> key, Node value, MappingNode group) {
-    String replaced(String text, String by) {
+  private record Met(String file, String text, Key<?> key, Node value, MappingNode group) {
+    String replaced(String by) {
       int start = value.getStartMark().getIndex();
       String typed = text.substring(start, value.getEndMark().getIndex()).stripTrailing();
       return text.substring(0, start) + by + text.substring(start + typed.length());
@@ -44,19 +45,28 @@ class KeyTableTest {
     Set<Met> met = new LinkedHashSet<>();
     TABLES.forEach(
         (file, table) -> {
-          byte[] bytes = Fixture.good().bytes(file);
-          walk(file, table, YamlText.compose(file, bytes, p -> {}).orElseThrow(), met);
+          walk(file, table, Fixture.good().text(file), met);
         });
+    Fixture.otherStocks().forEach(text -> walk(Fixture.STOCK, StockTable.STOCK, text, met));
     return met;
   }
 
-  private static void walk(String file, Kind<?> kind, Node node, Set<Met> met) {
+  private static void walk(String file, Shape<?> table, String text, Set<Met> met) {
+    byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+    Node root = YamlText.compose(file, bytes, p -> {}).orElseThrow();
+    walk(new From(file, text), table, root, met);
+  }
+
+  /** What is walked over. */
+  private record From(String file, String text) {}
+
+  private static void walk(From file, Kind<?> kind, Node node, Set<Met> met) {
     if (kind instanceof Shape<?> shape && node instanceof MappingNode group) {
       for (Key<?> key : shape.keys()) {
         Reader.valueOf(group, key.name())
             .ifPresent(
                 value -> {
-                  met.add(new Met(file, key, value, group));
+                  met.add(new Met(file.file(), file.text(), key, value, group));
                   walk(file, key.kind(), value, met);
                 });
       }
@@ -68,6 +78,13 @@ class KeyTableTest {
       walk(file, shape, node, met);
     } else if (kind instanceof WordOr<?> either) {
       walk(file, either.shape(), node, met);
+    } else if (kind instanceof Forms<?> forms && node instanceof MappingNode group) {
+      forms.forms().entrySet().stream()
+          .filter(form -> Reader.valueOf(group, form.getKey()).isPresent())
+          .findFirst()
+          .ifPresent(form -> walk(file, form.getValue(), node, met));
+    } else if (kind instanceof ListOr<?> list) {
+      walk(file, node instanceof MappingNode ? list.shape() : list.list(), node, met);
     } else if (kind instanceof PlaceKind) {
       walk(file, PlaceKind.SECTIONED, node, met);
     }
@@ -83,7 +100,7 @@ class KeyTableTest {
       if (met.key().kind() instanceof WordMap) {
         continue; // a group with names of its own: PackNameProblemsTest
       }
-      String text = met.replaced(Fixture.good().text(met.file()), "{zzz: 1}");
+      String text = met.replaced("{zzz: 1}");
       assertThat(problems(met, text)).as(met.key().name()).contains(met.at(met.value()));
     }
   }
@@ -92,7 +109,7 @@ class KeyTableTest {
   void aBareNumberForAQuantityIsReportedAtItsPlace() {
     int quantities = 0;
     for (Met met : met()) {
-      String text = met.replaced(Fixture.good().text(met.file()), "17");
+      String text = met.replaced("17");
       String problems = problems(met, text);
       if (met.key().kind() instanceof Scalar.Quantity<?> || met.key().kind() instanceof PlaceKind) {
         quantities++;
@@ -109,7 +126,7 @@ class KeyTableTest {
   void aMissingKeyIsReportedAtItsGroup() {
     int required = 0;
     for (Met met : met()) {
-      String text = Fixture.good().text(met.file());
+      String text = met.text();
       int name = text.lastIndexOf(met.key().name() + ":", met.value().getStartMark().getIndex());
       String renamed = text.substring(0, name) + "x-" + text.substring(name);
       String problems = problems(met, renamed);
@@ -182,6 +199,11 @@ class KeyTableTest {
       List.copyOf(variants.shapes().values()).forEach(shape -> collect(shape, keys));
     } else if (kind instanceof WordOr<?> either) {
       collect(either.shape(), keys);
+    } else if (kind instanceof Forms<?> forms) {
+      List.copyOf(forms.forms().values()).forEach(form -> collect(form, keys));
+    } else if (kind instanceof ListOr<?> list) {
+      collect(list.list(), keys);
+      collect(list.shape(), keys);
     } else if (kind instanceof PlaceKind) {
       collect(PlaceKind.SECTIONED, keys);
     }

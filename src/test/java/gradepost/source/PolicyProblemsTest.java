@@ -89,7 +89,7 @@ class PolicyProblemsTest {
             "no release",
             "{above-target: 2 mph, to: 0 psi}",
             "{above-target: 2 mph, to: 4 psi}",
-            "policy/depot.yaml:33:5: error: the technique for a restriction does not end in a release; allowed: a last ease to 0 psi or 0 bar"),
+            "policy/depot.yaml:34:5: error: the technique for a restriction does not end in a release; allowed: a last ease to 0 psi or 0 bar"),
         slip(
             "steps not slower",
             "{before-mark: 20 yd, speed: 5 mph}",

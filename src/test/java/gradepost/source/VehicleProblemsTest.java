@@ -116,12 +116,12 @@ class VehicleProblemsTest {
             "speed of an action at once",
             "action: simultaneous,",
             "action: simultaneous, «speed: 250 m/s,",
-            "error: a brake system that acts at once has no key \"speed\"; allowed: name, short, role, action, dead-time, application, release, gradual-release, control, full, pipe"),
+            "error: a brake system that acts at once has no key \"speed\"; allowed: name, short, role, action, dead-time, application, release, gradual-release, control, full, pipe, recharge"),
         slip(
             "no propagation speed",
             "action: propagated, speed: 250 m/s, dead-time: 500 ms",
             "action: propagated, dead-time: 500 ms",
-            "stock/unit.yaml:24:7: error: a brake system that acts along the pipe lacks the key \"speed\"; allowed: a speed, such as 40 mph or 64 km/h, from 20 m/s to 400 m/s"),
+            "stock/unit.yaml:25:7: error: a brake system that acts along the pipe lacks the key \"speed\"; allowed: a speed, such as 40 mph or 64 km/h, from 20 m/s to 400 m/s"),
         slip(
             "step above full",
             "control: {steps: [30 psi, 60 psi]}",

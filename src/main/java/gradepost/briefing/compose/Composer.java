@@ -10,6 +10,7 @@ import gradepost.briefing.Part;
 import gradepost.briefing.Table;
 import gradepost.drive.Assignment;
 import gradepost.drive.Plan;
+import gradepost.route.Accepted;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -22,14 +23,25 @@ public final class Composer {
     this.messages = messages;
   }
 
+  /** A pack for which no finding had to be accepted but the route's own. */
+  public Briefing compose(
+      String title, List<Plan> plans, IssueDetails issue, List<Change> changes) {
+    return compose(title, plans, issue, changes, List.of());
+  }
+
   /**
    * A pack of these plans, in this order.
    *
+   * @param accepted findings about its trains for which somebody answers
    * @param title empty where the route's name is to stand for it
    * @param changes since the issue before; empty where there was none or nothing is known
    */
   public Briefing compose(
-      String title, List<Plan> plans, IssueDetails issue, List<Change> changes) {
+      String title,
+      List<Plan> plans,
+      IssueDetails issue,
+      List<Change> changes,
+      List<Accepted> accepted) {
     if (plans.isEmpty()) {
       throw new IllegalArgumentException("a pack has a plan at least");
     }
@@ -38,7 +50,7 @@ public final class Composer {
     String heading = title.isBlank() ? first.route().name() : title;
     List<Part> parts = new ArrayList<>();
     for (int i = 0; i < plans.size(); i++) {
-      parts.add(part("p" + (i + 1), plans.get(i)));
+      parts.add(part("p" + (i + 1), plans.get(i), accepted));
     }
     return new Briefing(
         messages.text("language"),
@@ -66,7 +78,7 @@ public final class Composer {
             .orElse(words.text("changes.first-issue")));
   }
 
-  private Part part(String id, Plan plan) {
+  private Part part(String id, Plan plan, List<Accepted> accepted) {
     Assignment a = plan.assignment();
     Words words = new Words(messages, a.path());
     Lineside lineside = new Lineside(a, words);
@@ -97,7 +109,7 @@ public final class Composer {
         pages,
         tables,
         seldom.table(id),
-        seldom.notSupplied());
+        seldom.notSupplied(accepted));
   }
 
   private static List<Fact> summary(Plan plan, Words words) {

@@ -43,7 +43,15 @@ final class FindingWords {
     } else if (finding instanceof Finding.Stalls stalls) {
       return words.text("finding.stalls", words.place(stalls.atM()));
     }
-    if (finding instanceof Finding.OverCeiling over) {
+    if (finding instanceof Finding.LessToGive less) {
+      double step = words.units().pressureStepPa();
+      return words.text(
+          less.planned() ? "finding.less-to-give" : "finding.less-to-give-again",
+          less.brake().name(),
+          words.seconds(Math.floor(less.afterS())),
+          words.pressure(Math.floor(less.givesPa() / step) * step),
+          words.pressure(less.brake().full().pascals()));
+    } else if (finding instanceof Finding.OverCeiling over) {
       return words.text(
           "finding.over-ceiling",
           words.place(over.atM()),

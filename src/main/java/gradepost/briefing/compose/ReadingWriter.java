@@ -3,9 +3,11 @@ package gradepost.briefing.compose;
 import gradepost.briefing.Fact;
 import gradepost.briefing.Reading;
 import gradepost.briefing.Table;
+import gradepost.drive.AdhesionCase;
 import gradepost.drive.Assignment;
 import gradepost.drive.Policy;
 import gradepost.drive.Technique;
+import gradepost.stock.AdhesionLaw;
 import gradepost.units.Rounding;
 import gradepost.units.UnitStyle;
 import java.util.ArrayList;
@@ -118,17 +120,8 @@ final class ReadingWriter {
                         words.speed(t.speed().metresPerSecond()),
                         words.room(t.beforeMark().metres())))
             .collect(Collectors.joining("; ")));
-    p.adhesion()
-        .forEach(
-            a ->
-                values.put(
-                    "adhesion." + a.name(),
-                    String.format(
-                        Locale.ROOT,
-                        "%.2f – %.2f",
-                        Math.floor(a.law().mu(assignment.stock().maximum().metresPerSecond()) * 100)
-                            / 100,
-                        Math.floor(a.law().mu(0) * 100) / 100)));
+    p.adhesion().forEach(a -> values.put("adhesion." + a.name(), range(a.law())));
+    values.put("site-adhesion", siteAdhesion(p));
     Tables table = new Tables(words, "reading", "assumptions");
     Map<String, String> purposes = new TreeMap<>(p.purposes());
     p.adhesion().forEach(a -> purposes.putIfAbsent("adhesion." + a.name(), a.note()));
@@ -143,5 +136,27 @@ final class ReadingWriter {
           }
         });
     return table.build();
+  }
+
+  /** One law on all of them; the states of the rail in which it holds. */
+  private String siteAdhesion(Policy policy) {
+    List<AdhesionCase> such =
+        policy.adhesion().stream().filter(a -> a.sites().isPresent()).toList();
+    if (such.isEmpty()) {
+      return "";
+    }
+    return words.text(
+        "assumption.site-adhesion.in",
+        range(such.get(0).sites().get()),
+        such.stream().map(AdhesionCase::name).collect(Collectors.joining(", ")));
+  }
+
+  private String range(AdhesionLaw law) {
+    double top = assignment.stock().maximum().metresPerSecond();
+    return String.format(
+        Locale.ROOT,
+        "%.2f – %.2f",
+        Math.floor(law.mu(top) * 100 + 1e-9) / 100,
+        Math.floor(law.mu(0) * 100 + 1e-9) / 100);
   }
 }

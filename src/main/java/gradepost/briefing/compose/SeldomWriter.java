@@ -6,6 +6,7 @@ import gradepost.drive.Assignment;
 import gradepost.drive.Finding;
 import gradepost.drive.Plan;
 import gradepost.drive.Target;
+import gradepost.route.Accepted;
 import gradepost.route.Junction;
 import gradepost.route.JunctionRoute;
 import gradepost.route.Route;
@@ -14,6 +15,7 @@ import gradepost.route.SignalRoute;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What a driver seldom meets, and what the data does not hold. */
 final class SeldomWriter {
@@ -90,8 +92,11 @@ final class SeldomWriter {
     return found;
   }
 
-  /** Fields that the route's data lacks, and what somebody looked for and did not find. */
-  List<String> notSupplied() {
+  /**
+   * Fields that the route's data lacks, what somebody looked for and did not find, and the findings
+   * of the audit for which somebody answers.
+   */
+  List<String> notSupplied(List<Accepted> acceptedByPack) {
     Route route = assignment.route();
     List<String> out = new ArrayList<>();
     missing(out, "signals", route.signals().isEmpty());
@@ -133,6 +138,12 @@ final class SeldomWriter {
     route
         .observations()
         .forEach(o -> out.add(words.text("missing.observed", o.subject(), o.statement())));
+    Stream.concat(route.accepted().stream(), acceptedByPack.stream())
+        .forEach(
+            a ->
+                out.add(
+                    words.text(
+                        "missing.accepted", a.finding(), a.by(), a.on().toString(), a.reason())));
     return out;
   }
 

@@ -11,8 +11,11 @@ import gradepost.stock.BrakeAction;
 import gradepost.stock.BrakeControl;
 import gradepost.stock.BrakeSystem;
 import gradepost.stock.Formation;
+import gradepost.stock.PipeLaw;
 import gradepost.stock.Stock;
 import gradepost.stock.Vehicle;
+import gradepost.units.Length;
+import gradepost.units.Span;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -124,8 +127,8 @@ final class TrainWriter {
 
   private String answers(BrakeSystem brake) {
     BrakeAction action = brake.action();
-    String dead =
-        String.format(Locale.ROOT, "%.1f", Math.ceil(action.deadTime().seconds() * 10 - 1e-6) / 10);
+    Span dead = action.deadTime(new Length(assignment.formation().lengthM()));
+    String answers = String.format(Locale.ROOT, "%.1f", Math.ceil(dead.seconds() * 10 - 1e-6) / 10);
     String fill =
         String.format(
             Locale.ROOT,
@@ -136,11 +139,11 @@ final class TrainWriter {
       double last = assignment.formation().lengthM() / p.speed().metresPerSecond();
       return words.text(
           "brake.propagated",
-          dead,
+          answers,
           fill,
           String.format(Locale.ROOT, "%.1f", Math.ceil(last * 10) / 10));
     }
-    return words.text("brake.simultaneous", dead, fill);
+    return words.text("brake.simultaneous", answers, fill);
   }
 
   private String control(BrakeSystem brake) {
@@ -157,6 +160,19 @@ final class TrainWriter {
                     : "brake.continuous");
     return how
         + " "
-        + words.text(brake.gradualRelease() ? "brake.release-gradual" : "brake.release-full");
+        + words.text(brake.gradualRelease() ? "brake.release-gradual" : "brake.release-full")
+        + recharge(brake);
+  }
+
+  /** From the pressure that full service leaves in the reservoirs up to that of the pipe. */
+  private String recharge(BrakeSystem brake) {
+    if (brake.recharge().isEmpty() || brake.pipe().isEmpty()) {
+      return "";
+    }
+    PipeLaw law = brake.pipe().get();
+    double pipe = law.pipe().pascals();
+    double taken = pipe - law.reservoirAfterPa(pipe, 0, brake.full().pascals());
+    double seconds = taken / brake.recharge().get().pascalsPerSecond();
+    return " " + words.text("brake.recharge", Long.toString((long) Math.ceil(seconds - 1e-6)));
   }
 }

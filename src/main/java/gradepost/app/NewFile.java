@@ -1,0 +1,60 @@
+package gradepost.app;
+
+import gradepost.source.FileKind;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Writes commented starting files, each with its schema beside it. A pack comes with those of the
+ * files that it names which are not there yet. Nothing that exists is written over but a schema,
+ * which the program owns.
+ */
+public final class NewFile {
+
+  public Answer of(FileKind kind, Path file) {
+    try {
+      if (Files.exists(file)) {
+        return Answer.refused(file + ": error: there is such a file already");
+      }
+      Path folder = Optional.ofNullable(file.toAbsolutePath().getParent()).orElse(Path.of(""));
+      if (!Files.isDirectory(folder)) {
+        return Answer.refused(folder + ": error: there is no such folder");
+      }
+      List<Path> written = new ArrayList<>();
+      write(kind, file, written);
+      if (kind == FileKind.PACK) {
+        for (FileKind named : FileKind.values()) {
+          Path beside = file.resolveSibling(named.word() + ".yaml");
+          if (named != FileKind.PACK && !Files.exists(beside)) {
+            write(named, beside, written);
+          }
+        }
+      }
+      return Answer.wrote(written);
+    } catch (IOException e) {
+      return Answer.refused(Trouble.inWords(e));
+    }
+  }
+
+  private static void write(FileKind kind, Path file, List<Path> written) throws IOException {
+    Files.write(file, start(kind));
+    written.add(file);
+    Path schema = file.resolveSibling(SchemaText.fileName(kind));
+    Files.write(schema, SchemaText.of(kind).getBytes(StandardCharsets.UTF_8));
+    written.add(schema);
+  }
+
+  private static byte[] start(FileKind kind) throws IOException {
+    String name = "/gradepost/start/" + kind.word() + ".yaml";
+    try (InputStream in =
+        Optional.ofNullable(NewFile.class.getResourceAsStream(name)).orElseThrow()) {
+      return in.readAllBytes();
+    }
+  }
+}

@@ -1,0 +1,23 @@
+package gradepost.app;
+
+import gradepost.drive.Plan;
+import gradepost.drive.TrainAudit;
+import gradepost.route.audit.AuditFinding;
+import gradepost.source.PackFile;
+import gradepost.source.Problems;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What the trains of a pack are at odds with: one plan after the other, then all at once. */
+final class TrainCheck {
+  private final List<AuditFinding> findings = new ArrayList<>();
+
+  void add(Plan plan) {
+    findings.addAll(TrainAudit.of(plan));
+  }
+
+  /** Less what the pack accepts. */
+  Problems problems(PackFile pack) {
+    return pack.problems(findings);
+  }
+}

@@ -1,0 +1,46 @@
+package gradepost.cli;
+
+import gradepost.app.Show;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code gradepost show}. */
+@Command(
+    name = "show",
+    mixinStandardHelpOptions = true,
+    description = "Draws a route as a strip of plain text, so that a wrong mile is seen at once.")
+final class ShowCommand implements Callable<Integer> {
+  @Parameters(paramLabel = "ROUTE", description = "A route file.")
+  private Path route = Path.of("");
+
+  @Option(
+      names = "--from",
+      paramLabel = "MILEAGE",
+      description = "Where to begin, such as 3m 24ch, or with its section: \"Valley 1m 70ch\".")
+  private @Nullable String from;
+
+  @Option(names = "--to", paramLabel = "MILEAGE", description = "Where to end.")
+  private @Nullable String to;
+
+  @Option(
+      names = "--width",
+      paramLabel = "N",
+      defaultValue = "${env:COLUMNS:-80}",
+      description = "Characters in a line (default: COLUMNS, or 80).")
+  private int width = 80;
+
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  @Override
+  public Integer call() {
+    return Saying.exitCode(
+        spec, new Show().of(route, Optional.ofNullable(from), Optional.ofNullable(to), width));
+  }
+}

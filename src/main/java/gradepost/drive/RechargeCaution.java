@@ -1,0 +1,79 @@
+package gradepost.drive;
+
+import gradepost.motion.Stepper;
+import gradepost.stock.BrakeSystem;
+import gradepost.stock.PipeLaw;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A second application soon after a full release has less to give, until the reservoirs on the
+ * vehicles have filled again. Where planned braking uses such a brake, the planned run itself tells
+ * how much; where it is the fallback, the caution is for a train that needed it last time too, in
+ * full, and released it where the planned run releases.
+ */
+final class RechargeCaution {
+  private final Assignment assignment;
+  private final Bench bench;
+
+  RechargeCaution(Assignment assignment, Bench bench) {
+    this.assignment = assignment;
+    this.bench = bench;
+  }
+
+  /** The caution for one approach of the plan; empty where there is nothing to say. */
+  Optional<Finding> of(Piece piece, List<Action> actions) {
+    if (piece.brakingM().isEmpty()) {
+      return Optional.empty();
+    }
+    double at = piece.brakingM().get();
+    BrakeSystem service = assignment.stock().service();
+    double now = timeS(piece, at);
+    Optional<Action> released =
+        actions.stream()
+            .filter(a -> a.timeS() < now - 1e-6 && releases(a))
+            .reduce((first, second) -> second);
+    if (released.isEmpty()) {
+      return Optional.empty();
+    }
+    double after = now - released.get().timeS();
+    if (service.recharge().isPresent()) {
+      Stepper planned = bench.plannedStepper();
+      piece.line().pickUp(planned, at);
+      return less(service, true, after, planned.availablePa(bench.service()));
+    }
+    return assignment.stock().brakes().stream()
+        .filter(b -> b.role() == BrakeSystem.Role.FALLBACK && b.recharge().isPresent())
+        .findFirst()
+        .flatMap(b -> less(b, false, after, availablePa(b, after)));
+  }
+
+  private double timeS(Piece piece, double atM) {
+    Stepper planned = bench.plannedStepper();
+    piece.line().pickUp(planned, atM);
+    return planned.timeS();
+  }
+
+  /** Before a start the brake comes off too. */
+  private static boolean releases(Action action) {
+    return action.command() instanceof Command.Release || action.trigger() instanceof Trigger.Start;
+  }
+
+  /** What a full application gives so long after the release of another. */
+  static double availablePa(BrakeSystem brake, double afterS) {
+    PipeLaw law = brake.pipe().orElseThrow();
+    double pipe = law.pipe().pascals();
+    double full = brake.full().pascals();
+    double left = law.reservoirAfterPa(pipe, 0, full);
+    double filled = left + brake.recharge().orElseThrow().pascalsPerSecond() * afterS;
+    return Math.min(full, law.equalPa(Math.min(pipe, filled), 0));
+  }
+
+  private Optional<Finding> less(
+      BrakeSystem brake, boolean planned, double afterS, double givesPa) {
+    double full = brake.full().pascals();
+    return givesPa > full - assignment.route().units().pressureStepPa()
+        ? Optional.empty()
+        : Optional.of(new Finding.LessToGive(brake, planned, afterS, givesPa));
+  }
+}

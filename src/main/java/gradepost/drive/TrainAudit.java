@@ -1,0 +1,217 @@
+package gradepost.drive;
+
+import gradepost.route.BoardKind;
+import gradepost.route.Location;
+import gradepost.route.Path;
+import gradepost.route.PermanentRestriction;
+import gradepost.route.Platform;
+import gradepost.route.TemporaryRestriction;
+import gradepost.route.audit.AuditFinding;
+import gradepost.route.audit.AuditRule;
+import gradepost.units.Rounding;
+import gradepost.units.UnitStyle;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** The rules of the audit that need a train: what its plan is at odds with. */
+public final class TrainAudit {
+  private final Plan plan;
+  private final Assignment assignment;
+  private final Path path;
+  private final UnitStyle units;
+  private final List<AuditFinding> out = new ArrayList<>();
+
+  private TrainAudit(Plan plan) {
+    this.plan = plan;
+    this.assignment = plan.assignment();
+    this.path = assignment.path();
+    this.units = path.units();
+  }
+
+  /** In the order of travel: approaches, signals, gaps in the conductor rail. */
+  public static List<AuditFinding> of(Plan plan) {
+    TrainAudit audit = new TrainAudit(plan);
+    plan.approaches().forEach(a -> a.findings().forEach(f -> audit.approach(a, f)));
+    audit.start();
+    plan.signals().forEach(audit::signal);
+    new GapAudit(plan)
+        .tooLong((gap, what, bound) -> audit.add(AuditRule.GAP_LONG, gap, "", what, bound, ""));
+    return List.copyOf(audit.out);
+  }
+
+  private void add(
+      AuditRule rule, Object element, String key, String what, String bound, String maybe) {
+    out.add(new AuditFinding(rule, element, key, train() + ": " + what, bound, maybe));
+  }
+
+  /** "8-car, Down". */
+  private String train() {
+    return assignment.formation().name() + ", " + assignment.route().nameOf(assignment.direction());
+  }
+
+  private void approach(Approach approach, Finding finding) {
+    Target target = approach.target();
+    if (finding instanceof Finding.BoardTooLate late) {
+      add(
+          AuditRule.WARNING_LATE,
+          warning(target),
+          "at",
+          "the warning board of %s at %s is past the braking point"
+              .formatted(target.name(), path.text(late.boardM())),
+          "at or before " + path.text(late.plannedM()),
+          "");
+    } else if (finding instanceof Finding.NoBoard
+        && approach.findings().stream().anyMatch(f -> f instanceof Finding.BigDrop)
+        && target instanceof Target.Reduction fall
+        && fall.kind() == Target.Reduction.Kind.TEMPORARY) {
+      add(
+          AuditRule.BIG_DROP,
+          cause(target),
+          "boards",
+          "%s brings the speed from %s to %s at %s without a warning board"
+              .formatted(
+                  target.name(),
+                  speed(fall.fromMps()),
+                  speed(fall.speedMps()),
+                  path.text(fall.atM())),
+          "a warning board for a fall of a third or of more than 20 mph (32 km/h)",
+          "");
+    } else if (finding instanceof Finding.NoBrakingPoint none) {
+      add(
+          AuditRule.NO_BRAKING_POINT,
+          cause(target),
+          "",
+          "no braking point for %s at %s on %s rail"
+              .formatted(target.name(), path.text(target.atM()), none.adhesion()),
+          "a braking point after the approach before",
+          "");
+    } else if (target instanceof Target.Stop stop) {
+      stop(stop.call(), finding);
+    }
+  }
+
+  private void stop(Call call, Finding finding) {
+    Platform platform = call.platform();
+    String name = "platform %s of %s".formatted(platform.number(), call.station().name());
+    if (finding instanceof Finding.PlatformTooShort s && platform.doorInstruction().isBlank()) {
+      shortPlatform(platform, name, s.platformM(), s.trainM());
+    } else if (finding instanceof Finding.NoStopMark) {
+      noMark(platform, name);
+    } else if (finding instanceof Finding.NearBuffers near) {
+      add(
+          AuditRule.NEAR_BUFFERS,
+          Stops.mark(assignment, platform).map(m -> (Object) m).orElse(platform),
+          "at",
+          "the stop mark at %s is %s before the buffer stops"
+              .formatted(name, units.length(near.distanceM(), Rounding.DOWN)),
+          units.length(near.marginM(), Rounding.UP) + " at least, by the policy",
+          "");
+    }
+  }
+
+  /** Where the run starts there is no approach; its platform is looked at all the same. */
+  private void start() {
+    Call first = assignment.calls().get(0);
+    Platform platform = first.platform();
+    String name = "platform %s of %s".formatted(platform.number(), first.station().name());
+    double length = Stops.platformEndM(path, platform) - Stops.platformStartM(path, platform);
+    if (length < assignment.formation().lengthM() - 0.01 && platform.doorInstruction().isBlank()) {
+      shortPlatform(platform, name, length, assignment.formation().lengthM());
+    }
+    if (Stops.mark(assignment, platform).isEmpty()) {
+      noMark(platform, name);
+    }
+  }
+
+  private void shortPlatform(Platform platform, String name, double platformM, double trainM) {
+    add(
+        AuditRule.PLATFORM_SHORT,
+        platform,
+        "",
+        "%s is %s long, the train %s, and nothing is said of the doors"
+            .formatted(
+                name, units.length(platformM, Rounding.DOWN), units.length(trainM, Rounding.UP)),
+        "doors: what is done with the doors off the platform",
+        "");
+  }
+
+  private void noMark(Platform platform, String name) {
+    add(
+        AuditRule.MARK_MISSING,
+        platform,
+        "stop-marks",
+        "%s has no mark for %d cars".formatted(name, assignment.formation().cars()),
+        "a stop mark for every formation of the pack",
+        "");
+  }
+
+  private void signal(SignalBraking signal) {
+    if (signal.caution().isEmpty() || signal.plannedMps() < 0.5) {
+      return;
+    }
+    String needs =
+        signal.needs().stream()
+            .filter(need -> need.needM() > signal.availableM())
+            .map(need -> "the %s brake %s".formatted(need.brake().name(), length(need.needM())))
+            .collect(Collectors.joining(", "));
+    if (!needs.isEmpty()) {
+      add(
+          AuditRule.SIGNAL_SPACING,
+          signal.signal(),
+          "at",
+          "from the warning of %s to the stand before %s there are %s, too few to stop"
+              .formatted(
+                  signal.caution().get().id(),
+                  signal.signal().id(),
+                  units.length(Math.max(0, signal.availableM()), Rounding.DOWN)),
+          "room in full service from %s: %s".formatted(speed(signal.ceilingMps()), needs),
+          "");
+    }
+  }
+
+  private String length(double metres) {
+    return Double.isInfinite(metres)
+        ? "more than the gradient leaves it"
+        : units.length(metres, Rounding.UP);
+  }
+
+  /** The board itself, as it was read. */
+  private Object warning(Target target) {
+    Optional<Location> place =
+        target instanceof Target.Reduction fall ? fall.warning() : Optional.empty();
+    return Targets.boards(assignment, target.name()).stream()
+        .filter(b -> b.kind() == BoardKind.WARNING && b.direction() == assignment.direction())
+        .filter(b -> place.filter(p -> p.equals(b.location())).isPresent())
+        .map(b -> (Object) b)
+        .findFirst()
+        .orElse(cause(target));
+  }
+
+  /** What makes the target, as it was read. */
+  private Object cause(Target target) {
+    if (target instanceof Target.Stop stop) {
+      return stop.call().platform();
+    }
+    for (TemporaryRestriction r : assignment.restrictions()) {
+      if (r.reference().equals(target.name())) {
+        return r;
+      }
+    }
+    for (PermanentRestriction r : assignment.route().restrictions()) {
+      if (r.name().equals(target.name())) {
+        return r;
+      }
+    }
+    return assignment.route().junctions().stream()
+        .filter(j -> j.name().equals(target.name()))
+        .map(j -> (Object) j)
+        .findFirst()
+        .orElse(assignment);
+  }
+
+  private String speed(double mps) {
+    return units.speed(mps, Rounding.NEAREST);
+  }
+}

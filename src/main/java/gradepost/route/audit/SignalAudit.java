@@ -1,0 +1,78 @@
+package gradepost.route.audit;
+
+import gradepost.route.Location;
+import gradepost.route.Signal;
+import java.util.List;
+
+/** Signals and their AWS. */
+final class SignalAudit {
+  private static final double LEAST_AWS_M = 100;
+  private static final double MOST_AWS_M = 300;
+
+  private final Ground ground;
+  private final List<AuditFinding> out;
+
+  SignalAudit(Ground ground, List<AuditFinding> out) {
+    this.ground = ground;
+    this.out = out;
+  }
+
+  void run() {
+    for (Signal signal : ground.route().signals()) {
+      double at = ground.at(signal.location());
+      boolean exists =
+          ground.route().lines().stream()
+              .filter(l -> l.name().equals(signal.line()))
+              .anyMatch(l -> ground.exists(l, at, at));
+      if (!exists) {
+        out.add(
+            new AuditFinding(
+                AuditRule.OFF_LINE,
+                signal,
+                "line",
+                "signal %s stands at %s for %s, which does not exist there"
+                    .formatted(signal.id(), ground.text(signal.location()), signal.line()),
+                "a line that exists there",
+                ""));
+      }
+      signal.aws().ifPresentOrElse(aws -> placed(signal, aws), () -> missing(signal));
+    }
+  }
+
+  private void missing(Signal signal) {
+    boolean shows = signal.kind() != Signal.Kind.STOP;
+    boolean fitted =
+        ground.route().signals().stream()
+            .filter(s -> s.line().equals(signal.line()) && s.direction() == signal.direction())
+            .anyMatch(s -> s.aws().isPresent());
+    if (shows && fitted) {
+      out.add(
+          new AuditFinding(
+              AuditRule.AWS_MISSING,
+              signal,
+              "",
+              "signal %s at %s has no AWS, and other signals of %s have"
+                  .formatted(signal.id(), ground.text(signal.location()), signal.line()),
+              "AWS at every signal that can show caution on a fitted line",
+              ""));
+    }
+  }
+
+  private void placed(Signal signal, Location aws) {
+    double before = ground.beyond(signal.direction(), ground.at(signal.location()), ground.at(aws));
+    if (before < LEAST_AWS_M || before > MOST_AWS_M) {
+      out.add(
+          new AuditFinding(
+              AuditRule.AWS_PLACE,
+              signal,
+              "aws",
+              "the AWS magnet of signal %s lies %s %s it"
+                  .formatted(
+                      signal.id(),
+                      ground.length(Math.abs(before)),
+                      before < 0 ? "beyond" : "before"),
+              "%s to %s before it".formatted(ground.length(LEAST_AWS_M), ground.length(MOST_AWS_M)),
+              ""));
+    }
+  }
+}

@@ -1,0 +1,110 @@
+package gradepost.route.audit;
+
+import gradepost.route.Board;
+import gradepost.route.BoardKind;
+import gradepost.route.Direction;
+import gradepost.route.PermanentRestriction;
+import gradepost.route.RunningLine;
+import gradepost.units.Speed;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+
+/** Permissible speeds and the boards that announce them. */
+final class SpeedAudit {
+  private static final double BIG_SHARE = 1.0 / 3;
+  private static final double BIG_MPS = Speed.ofMph(20).metresPerSecond();
+
+  /** A board may stand a little off the place itself, for want of room. */
+  private static final double BOARD_SLACK_M = 50;
+
+  private final Ground ground;
+  private final List<AuditFinding> out;
+
+  SpeedAudit(Ground ground, List<AuditFinding> out) {
+    this.ground = ground;
+    this.out = out;
+  }
+
+  void run() {
+    Set<AuditFinding> drops = new LinkedHashSet<>();
+    for (RunningLine line : ground.route().lines()) {
+      for (Direction direction : Direction.values()) {
+        if (line.directions().contains(direction)) {
+          drops(ground.speeds(line, direction), direction, drops);
+        }
+      }
+    }
+    out.addAll(drops);
+    for (PermanentRestriction restriction : ground.route().restrictions()) {
+      restriction.boards().forEach(board -> board(restriction, board));
+    }
+  }
+
+  private void drops(List<Ground.Piece> pieces, Direction direction, Set<AuditFinding> drops) {
+    for (int i = 1; i < pieces.size(); i++) {
+      boolean forward = direction == Direction.FORWARD;
+      Ground.Piece before = pieces.get(forward ? i - 1 : i);
+      Ground.Piece after = pieces.get(forward ? i : i - 1);
+      double seam = pieces.get(i).fromM();
+      boolean joined = seam - pieces.get(i - 1).toM() < 1;
+      double from = before.speed().metresPerSecond();
+      double fall = from - after.speed().metresPerSecond();
+      boolean big = fall >= from * BIG_SHARE - 1e-9 || fall > BIG_MPS + 1e-9;
+      if (joined && fall > 0 && big && !warned(after.cause(), direction, seam)) {
+        drops.add(
+            new AuditFinding(
+                AuditRule.BIG_DROP,
+                after.cause(),
+                "boards",
+                "%s trains come from %s to %s at %s (%s) without a warning board"
+                    .formatted(
+                        ground.name(direction),
+                        ground.speed(before.speed()),
+                        ground.speed(after.speed()),
+                        ground.text(seam),
+                        after.cause().name()),
+                "a warning board for a fall of a third or of more than 20 mph (32 km/h)",
+                ""));
+      }
+    }
+  }
+
+  private boolean warned(PermanentRestriction cause, Direction direction, double seam) {
+    return cause.boards().stream()
+        .filter(b -> b.kind() == BoardKind.WARNING && b.direction() == direction)
+        .anyMatch(b -> ground.beyond(direction, seam, ground.at(b.location())) > 0);
+  }
+
+  private void board(PermanentRestriction restriction, Board board) {
+    boolean forward = board.direction() == Direction.FORWARD;
+    double begins = forward ? ground.from(restriction.extent()) : ground.to(restriction.extent());
+    double ends = forward ? ground.to(restriction.extent()) : ground.from(restriction.extent());
+    double at = ground.at(board.location());
+    double pastBegin = ground.beyond(board.direction(), at, begins);
+    double pastEnd = ground.beyond(board.direction(), at, ends);
+    String bound =
+        switch (board.kind()) {
+          case WARNING, REPEATING -> pastBegin < 0 ? "" : "before " + ground.text(begins);
+          case COMMENCEMENT ->
+              Math.abs(pastBegin) <= BOARD_SLACK_M ? "" : "at " + ground.text(begins);
+          case TERMINATION -> Math.abs(pastEnd) <= BOARD_SLACK_M ? "" : "at " + ground.text(ends);
+        };
+    if (!bound.isEmpty()) {
+      out.add(
+          new AuditFinding(
+              AuditRule.BOARD_PLACE,
+              board,
+              "at",
+              "the %s board of %s for %s trains stands at %s"
+                  .formatted(
+                      board.kind().name().toLowerCase(Locale.ROOT),
+                      restriction.name(),
+                      ground.name(board.direction()),
+                      ground.text(board.location())),
+              bound,
+              ""));
+    }
+  }
+}

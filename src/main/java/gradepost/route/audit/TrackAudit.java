@@ -1,0 +1,251 @@
+package gradepost.route.audit;
+
+import gradepost.route.CheckRail;
+import gradepost.route.Curve;
+import gradepost.route.CurveSpeed;
+import gradepost.route.Direction;
+import gradepost.route.GradientPiece;
+import gradepost.route.Platform;
+import gradepost.route.RunningLine;
+import gradepost.route.Section;
+import gradepost.route.SpotHeight;
+import gradepost.route.Station;
+import gradepost.units.Length;
+import gradepost.units.Speed;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+
+/** Sections, gradients and curves. */
+final class TrackAudit {
+  private static final double STEEPEST_PERMILLE = 1000.0 / 30;
+
+  /** A seam this near to meeting was meant to meet. */
+  private static final double NEARLY_MEETS_M = 200;
+
+  /** A gradient post is at the chain, so each change of slope may be half a chain out. */
+  private static final double CLOSURE_M = 1.5;
+
+  /** Rounding of 1 in N to whole N. */
+  private static final double CLOSURE_SHARE = 0.0005;
+
+  static final double MOST_CANT_MM = 150;
+  static final double MOST_CANT_AT_PLATFORM_MM = 110;
+  static final double MOST_DEFICIENCY_MM = 110;
+  static final double CHECKED_RADIUS_M = 200;
+
+  private final Ground ground;
+  private final List<AuditFinding> out;
+
+  TrackAudit(Ground ground, List<AuditFinding> out) {
+    this.ground = ground;
+    this.out = out;
+  }
+
+  void run() {
+    seams();
+    gradients();
+    closure();
+    ground.route().curves().forEach(this::curve);
+  }
+
+  private void seams() {
+    List<Section> sections = ground.route().sections();
+    for (int i = 1; i < sections.size(); i++) {
+      Section before = sections.get(i - 1);
+      Section after = sections.get(i);
+      double jump = Math.abs(after.from().metres() - before.to().metres());
+      if (jump > 0.01 && jump < NEARLY_MEETS_M) {
+        String met = ground.route().units().mileage(before.to());
+        out.add(
+            new AuditFinding(
+                AuditRule.MILEAGE_JUMP,
+                after,
+                "from",
+                "%s ends at %s and %s begins at %s, %s apart"
+                    .formatted(
+                        before.name(),
+                        met,
+                        after.name(),
+                        ground.route().units().mileage(after.from()),
+                        ground.length(jump)),
+                "one mileage at the seam, or an accepted jump",
+                met));
+      }
+    }
+  }
+
+  private void gradients() {
+    for (GradientPiece piece : ground.route().gradients()) {
+      double slope = Math.abs(piece.gradient().permille());
+      if (slope > STEEPEST_PERMILLE + 1e-6) {
+        out.add(
+            new AuditFinding(
+                AuditRule.GRADIENT_STEEP,
+                piece,
+                "gradient",
+                "%s from %s to %s"
+                    .formatted(
+                        ground.route().units().gradient(piece.gradient()),
+                        ground.text(piece.extent().from()),
+                        ground.text(piece.extent().to())),
+                "1 in 30 (33.3 permille) at most",
+                ""));
+      }
+    }
+  }
+
+  private void closure() {
+    List<SpotHeight> heights = new ArrayList<>(ground.route().spotHeights());
+    heights.sort(Comparator.comparingDouble(h -> ground.at(h.location())));
+    for (int i = 1; i < heights.size(); i++) {
+      SpotHeight low = heights.get(i - 1);
+      SpotHeight high = heights.get(i);
+      double from = ground.at(low.location());
+      double to = ground.at(high.location());
+      double surveyed = high.heightM() - low.heightM();
+      double summed = rise(from, to);
+      double allowed = CLOSURE_M + CLOSURE_SHARE * (to - from);
+      if (Math.abs(surveyed - summed) > allowed) {
+        out.add(
+            new AuditFinding(
+                AuditRule.GRADIENT_CLOSURE,
+                high,
+                "height",
+                "from %s to %s the gradients come to %s, the heights to %s"
+                    .formatted(
+                        ground.text(low.location()),
+                        ground.text(high.location()),
+                        metres(summed),
+                        metres(surveyed)),
+                "a difference of %s at most".formatted(metres(allowed).substring(1)),
+                ""));
+      }
+    }
+  }
+
+  private static String metres(double m) {
+    return String.format(Locale.ROOT, "%+.1f m", m);
+  }
+
+  private double rise(double fromM, double toM) {
+    double rise = 0;
+    for (GradientPiece piece : ground.route().gradients()) {
+      double a = Math.max(fromM, ground.from(piece.extent()));
+      double b = Math.min(toM, ground.to(piece.extent()));
+      rise += Math.max(0, b - a) * piece.gradient().permille() / 1000;
+    }
+    return rise;
+  }
+
+  private void curve(Curve curve) {
+    String where =
+        "curve from %s to %s"
+            .formatted(ground.text(curve.extent().from()), ground.text(curve.extent().to()));
+    String radius = Math.round(curve.radius().metres()) + " m radius";
+    if (curve.radius().metres() <= CHECKED_RADIUS_M && curve.checkRail() == CheckRail.NONE) {
+      out.add(
+          new AuditFinding(
+              AuditRule.CHECK_RAIL_MISSING,
+              curve,
+              "radius",
+              "the %s has %s and no check rail".formatted(where, radius),
+              "a check rail on a passenger curve of 200 m or less",
+              "check-rail: low rail"));
+    }
+    if (curve.checkRail() == CheckRail.HIGH_RAIL) {
+      out.add(
+          new AuditFinding(
+              AuditRule.CHECK_RAIL_SIDE,
+              curve,
+              "check-rail",
+              "the check rail of the %s lies beside the high rail, on its %s side"
+                  .formatted(where, side(curve)),
+              "the low rail, the inner one of the curve",
+              "check-rail: low rail"));
+    }
+    cant(curve, where);
+    speed(curve, where, radius);
+  }
+
+  private static String side(Curve curve) {
+    return curve.hand().opposite().name().toLowerCase(Locale.ROOT);
+  }
+
+  private void cant(Curve curve, String where) {
+    double cant = curve.cant().metres() * 1000;
+    String platform = cant > MOST_CANT_AT_PLATFORM_MM ? platformOn(curve) : "";
+    double most = platform.isEmpty() ? MOST_CANT_MM : MOST_CANT_AT_PLATFORM_MM;
+    if (cant > most + 1e-6) {
+      out.add(
+          new AuditFinding(
+              AuditRule.CANT_HIGH,
+              curve,
+              "cant",
+              "the %s has a cant of %.0f mm%s"
+                  .formatted(where, cant, platform.isEmpty() ? "" : " at platform " + platform),
+              "%.0f mm at most".formatted(most),
+              ""));
+    }
+  }
+
+  private String platformOn(Curve curve) {
+    for (Station station : ground.route().stations()) {
+      for (Platform platform : station.platforms()) {
+        boolean overlaps =
+            ground.from(platform.extent()) < ground.to(curve.extent())
+                && ground.to(platform.extent()) > ground.from(curve.extent());
+        if (overlaps) {
+          return platform.number() + " of " + station.name();
+        }
+      }
+    }
+    return "";
+  }
+
+  /** The worst of all lines and directions; one finding a curve. */
+  private void speed(Curve curve, String where, String radius) {
+    double worst = 0;
+    Speed at = new Speed(0);
+    String cause = "";
+    for (RunningLine line : ground.route().lines()) {
+      for (Direction direction : Direction.values()) {
+        if (line.directions().contains(direction)) {
+          for (Ground.Piece piece : ground.speeds(line, direction)) {
+            boolean on =
+                piece.fromM() < ground.to(curve.extent()) - 1
+                    && piece.toM() > ground.from(curve.extent()) + 1;
+            double needs = deficiencyMm(curve, piece.highest());
+            if (on && needs > worst) {
+              worst = needs;
+              at = piece.highest();
+              cause = piece.cause().name();
+            }
+          }
+        }
+      }
+    }
+    if (worst > MOST_DEFICIENCY_MM) {
+      Length most = new Length(MOST_DEFICIENCY_MM / 1000);
+      Speed permits = CurveSpeed.permissible(curve.radius(), curve.cant(), most);
+      double unit = ground.route().units().speedUnitMps();
+      Speed whole = new Speed(Math.floor(permits.metresPerSecond() / unit / 5 + 1e-6) * 5 * unit);
+      out.add(
+          new AuditFinding(
+              AuditRule.CURVE_SPEED,
+              curve,
+              "",
+              "%s (%s) needs %.0f mm of cant deficiency on the %s, %s, cant %.0f mm"
+                  .formatted(
+                      ground.speed(at), cause, worst, where, radius, curve.cant().metres() * 1000),
+              "%.0f mm at most, that is %s".formatted(MOST_DEFICIENCY_MM, ground.speed(whole)),
+              ""));
+    }
+  }
+
+  private static double deficiencyMm(Curve curve, Speed speed) {
+    Length equilibrium = CurveSpeed.equilibriumCant(speed, curve.radius());
+    return (equilibrium.metres() - curve.cant().metres()) * 1000;
+  }
+}

@@ -1,0 +1,120 @@
+package gradepost.source;
+
+import gradepost.source.StockTable.Brakes;
+import gradepost.stock.BrakeAction;
+import gradepost.stock.BrakeForce;
+import gradepost.stock.BrakePercentage;
+import gradepost.stock.BrakePreset;
+import gradepost.stock.BrakeSystem;
+import gradepost.units.Length;
+import gradepost.units.Pressure;
+import gradepost.units.PressureRate;
+import gradepost.units.QuantityKind;
+import gradepost.units.Span;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** Key tables of the brake where it is a usual arrangement, or known by its percentage only. */
+final class BrakeForms {
+  private static final Scalar.Quantity<Span> PART =
+      Scalar.Quantity.of(QuantityKind.TIME, "0 s", "60 s");
+
+  static final Key<Span> BUILD_UP_A =
+      Key.required("a", PART, "The part of the build-up that every train has.");
+  static final Key<Span> BUILD_UP_B = Key.required("b", PART, "For each hundred metres of train.");
+  static final Key<Span> BUILD_UP_C =
+      Key.required("c", PART, "For the square of the hundreds of metres.");
+  static final Key<Length> LEAST =
+      Key.preset(
+          "least",
+          Common.length("0 m", "2 km"),
+          new Length(0),
+          "0 m",
+          "Shorter trains count as this long.");
+  static final Shape<BrakeAction.ByLength> BUILD_UP_SHAPE =
+      Shape.of(
+          "a build-up by length",
+          List.of(BUILD_UP_A, BUILD_UP_B, BUILD_UP_C, LEAST),
+          v ->
+              new BrakeAction.ByLength(
+                  v.get(BUILD_UP_A).seconds(),
+                  v.get(BUILD_UP_B).seconds(),
+                  v.get(BUILD_UP_C).seconds(),
+                  v.get(LEAST)));
+  static final Key<BrakeAction.ByLength> BUILD_UP =
+      Key.required(
+          "build-up",
+          BUILD_UP_SHAPE,
+          "Time until the whole train brakes, a + b·L/100 + c·(L/100)² with L in metres.");
+
+  static final Key<PressureRate> RECHARGE =
+      Key.optional(
+          "recharge",
+          Scalar.Quantity.of(QuantityKind.PRESSURE_RATE, "0.05 psi/s", "50 psi/s"),
+          "How fast the reservoirs on the vehicles fill again after a full release; left out where"
+              + " they are always full.");
+
+  static final Key<BrakePreset> PRESET =
+      Key.required("preset", new Scalar.Choice<>(presets()), "A usual arrangement of brakes.");
+  static final Key<List<BrakeSystem>> SYSTEMS =
+      Key.required(
+          "systems",
+          new ListOr<>(
+              ListOf.some(BrakeTables.SYSTEM).upTo(6).unique("name", "short"),
+              Shape.of("a usual arrangement", List.of(PRESET), v -> v.get(PRESET).systems())),
+          "The ways of braking the train.");
+  static final Key<BrakeForce> FORCE =
+      Key.required("force", BrakeTables.FORCE, "From cylinder pressure to force.");
+
+  static final Key<Double> PERCENTAGE =
+      Key.required(
+          "percentage",
+          new Scalar.Number("a braked weight percentage", false, 30, 250),
+          "Braked weight percentage of the train, where no more is known of its brake.");
+  static final Key<Pressure> GAUGE =
+      Key.required(
+          "full",
+          Scalar.Quantity.of(QuantityKind.PRESSURE, "1 psi", "150 psi"),
+          "What the cylinder gauge shows when the brake is fully applied.");
+
+  static final Forms<Brakes> BRAKES = new Forms<>("the brakes", forms());
+
+  private static Map<String, Kind<? extends Brakes>> forms() {
+    Map<String, Kind<? extends Brakes>> forms = new LinkedHashMap<>();
+    forms.put(
+        PERCENTAGE.name(),
+        Shape.of(
+            "a brake by its percentage", List.of(PERCENTAGE, GAUGE), BrakeForms::byPercentage));
+    forms.put(
+        FORCE.name(),
+        Shape.of(
+            "the brakes", List.of(FORCE, SYSTEMS), v -> new Brakes(v.get(FORCE), v.get(SYSTEMS))));
+    return forms;
+  }
+
+  private static Brakes byPercentage(Values v) {
+    Pressure full = v.get(GAUGE);
+    return new Brakes(
+        new BrakePercentage(v.get(PERCENTAGE)).force(full),
+        List.of(BrakePercentage.service(full), BrakePercentage.emergency(full)));
+  }
+
+  private static Map<String, BrakePreset> presets() {
+    Map<String, BrakePreset> words = new LinkedHashMap<>();
+    for (BrakePreset preset : BrakePreset.values()) {
+      words.put(preset.name().toLowerCase(Locale.ROOT).replace('_', '-'), preset);
+    }
+    return words;
+  }
+
+  /** Reservoirs fill again from a pipe, whose law and pressure must then be known. */
+  static void rechargesFromPipe(Values v) {
+    if (v.find(RECHARGE).isPresent() && !v.has(BrakeTables.PIPE_KEY)) {
+      v.error(RECHARGE, "recharge is given without a pipe to recharge from", "pipe beside it", "");
+    }
+  }
+
+  private BrakeForms() {}
+}
