@@ -1,6 +1,7 @@
 package gradepost.app;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -60,6 +61,8 @@ final class PackFiles {
               .filter(file -> wanted.test(String.valueOf(file.getFileName())))
               .sorted()
               .forEach(found::add);
+        } catch (UncheckedIOException e) {
+          throw Optional.ofNullable(e.getCause()).orElseThrow(() -> e);
         }
       } else {
         found.add(path);

@@ -15,12 +15,14 @@ import picocli.CommandLine.Spec;
     subcommands = {
       BriefCommand.class,
       CheckCommand.class,
+      SchemaCommand.class,
+      ShowCommand.class,
+      NewCommand.class,
       ReissueCommand.class,
       RegisterCommand.class,
       ReproduceCommand.class,
-      SchemaCommand.class,
-      ShowCommand.class,
-      NewCommand.class
+      ImportCommand.class,
+      ExportCommand.class
     },
     mixinStandardHelpOptions = true,
     versionProvider = Main.Version.class,
@@ -43,7 +45,7 @@ public final class Main implements Runnable {
   public void run() {
     throw new ParameterException(
         spec.commandLine(),
-        "A command is missing: brief, check, new, show, reissue, register or reproduce");
+        "A command is missing: " + String.join(", ", spec.subcommands().keySet()));
   }
 
   public static void main(String[] args) {

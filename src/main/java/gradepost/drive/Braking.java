@@ -166,13 +166,10 @@ record Braking(
       return new Outcome(stepper.atM(), stepper.speedMps(), true);
     }
     Trigger next = start;
-    if (present < firstPa) {
-      apply(
-          stepper,
-          firstPa,
-          new Instruction(target, next, brake(firstPa, Command.Stage.FIRST)),
-          out);
-      present = firstPa;
+    double first = creeping(began) ? Math.min(firstPa, easePa[easePa.length - 1]) : firstPa;
+    if (present < first) {
+      apply(stepper, first, new Instruction(target, next, brake(first, Command.Stage.FIRST)), out);
+      present = first;
       stepper.advance(
           until.clear().place(hopeless).time(stepper.timeS() + firstHeldS).speedDown(felt));
       next = new Trigger.After(firstHeldS);

@@ -38,6 +38,9 @@ public sealed interface Finding {
   record LessToGive(BrakeSystem brake, boolean planned, double afterS, double givesPa)
       implements Finding {}
 
+  /** Rolling on from the planned braking point with no brake, the train meets the buffer stops. */
+  record AtBuffers(double speedMps) implements Finding {}
+
   /** The planned stop from its printed instructions ends outside the tolerance. */
   record StopOutsideTolerance(double shortM, double toleranceM) implements Finding {}
 

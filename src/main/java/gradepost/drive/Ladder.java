@@ -237,6 +237,19 @@ final class Ladder {
     return stepper.timeS() + (outcome.endMps() > 0.5 ? rest / outcome.endMps() : 0);
   }
 
+  /**
+   * Speed at the buffer stops if nothing more is done from the braking point on; 0 if it stands.
+   */
+  double atBuffersMps(Piece piece, double buffersM) {
+    Stepper planned = bench.plannedStepper();
+    piece.line().pickUp(planned, piece.brakingM().orElse(piece.endM()));
+    planned.shutOff();
+    planned.advance(until.clear().place(buffersM));
+    return planned.speedMps() > 0
+        ? planned.speedMps() + assignment.policy().safeSide().overspeed().metresPerSecond()
+        : 0;
+  }
+
   /** The run at the latest point of each brake, to draw. */
   List<LatestCurve> curves(Piece piece, CaseResult result) {
     Stepper planned = bench.plannedStepper();

@@ -127,15 +127,15 @@ public final class Planner {
               cases,
               cases.isEmpty() ? List.of() : ladder.curves(piece, cases.get(0)),
               spreads.of(piece, number),
-              findings(assignment, worked, piece, cases)));
+              findings(assignment, worked, piece, cases, ladder)));
       pageFrom = Optional.empty();
     }
     return approaches;
   }
 
   private static List<Finding> findings(
-      Assignment assignment, Worked worked, Piece piece, List<CaseResult> cases) {
-    List<Finding> findings = new ArrayList<>(Findings.of(assignment, piece, cases));
+      Assignment assignment, Worked worked, Piece piece, List<CaseResult> cases, Ladder ladder) {
+    List<Finding> findings = new ArrayList<>(Findings.of(assignment, piece, cases, ladder));
     new RechargeCaution(assignment, worked.bench())
         .of(piece, worked.rerun().actions())
         .ifPresent(findings::add);

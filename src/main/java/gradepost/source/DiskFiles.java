@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.Optional;
 
 /** Files of a disk, by names relative to a folder. */
 public final class DiskFiles implements SourceFiles {
@@ -25,6 +26,12 @@ public final class DiskFiles implements SourceFiles {
       if (Files.isDirectory(path)) {
         return new Unreadable("it is a folder");
       }
+      if (Files.exists(path) && !Files.isRegularFile(path)) {
+        return new Unreadable("it is no file with contents");
+      }
+      if (Files.isSymbolicLink(path) && leadsOut(path)) {
+        return new Unreadable("it is a link that leads out of the folders of the data");
+      }
       try (InputStream in = Files.newInputStream(path)) {
         byte[] bytes = in.readNBytes(LARGEST_BYTES + 1);
         return bytes.length > LARGEST_BYTES
@@ -38,5 +45,15 @@ public final class DiskFiles implements SourceFiles {
     } catch (IOException e) {
       return new Unreadable("it cannot be opened");
     }
+  }
+
+  /**
+   * Data lie in a folder for each route or kind, side by side: a link may lead to a neighbour, but
+   * not out of what holds them all.
+   */
+  private static boolean leadsOut(Path link) throws IOException {
+    Path folder = link.toAbsolutePath().normalize().getParent();
+    Path all = Optional.ofNullable(folder.getParent()).orElse(folder);
+    return !link.toRealPath().startsWith(all.toRealPath());
   }
 }

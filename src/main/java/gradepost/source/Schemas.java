@@ -51,6 +51,10 @@ public final class Schemas {
       Map<String, Object> schema = new LinkedHashMap<>();
       schema.put("anyOf", List.of(Map.of("const", either.word()), kind(either.shape())));
       return schema;
+    } else if (kind instanceof Forms<?> forms) {
+      return anyOf(List.copyOf(forms.forms().values()));
+    } else if (kind instanceof ListOr<?> list) {
+      return anyOf(List.of(list.list(), list.shape()));
     } else if (kind instanceof WordMap map) {
       Map<String, Object> schema = type("object");
       schema.put("additionalProperties", scalar(new Scalar.Text(map.valueNoun())));
@@ -61,6 +65,12 @@ public final class Schemas {
       return schema;
     }
     return scalar(new Scalar.Text(kind.allowed()));
+  }
+
+  private static Map<String, Object> anyOf(List<Kind<?>> kinds) {
+    Map<String, Object> schema = new LinkedHashMap<>();
+    schema.put("anyOf", kinds.stream().map(Schemas::kind).toList());
+    return schema;
   }
 
   private static Map<String, Object> shape(Shape<?> shape) {
@@ -95,7 +105,10 @@ public final class Schemas {
   }
 
   private static String description(Key<?> key) {
-    boolean group = key.kind() instanceof Shape || key.kind() instanceof Variants;
+    boolean group =
+        key.kind() instanceof Shape
+            || key.kind() instanceof Variants
+            || key.kind() instanceof Forms;
     String value = group ? "" : " Value: " + short200(key.kind().allowed()) + ".";
     String absent =
         key.required()

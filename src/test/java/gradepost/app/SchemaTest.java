@@ -39,9 +39,8 @@ class SchemaTest {
   @ParameterizedTest
   @EnumSource
   void thePublishedCopyIsWhatTheKeyTablesSay(FileKind kind) throws IOException {
-    assertThat(SCHEMAS.resolve(SchemaText.fileName(kind)))
-        .usingCharset("UTF-8")
-        .hasContent(SchemaText.of(kind));
+    String published = Files.readString(SCHEMAS.resolve(SchemaText.fileName(kind)));
+    assertThat(published.equals(SchemaText.of(kind))).as("schema of %s", kind).isTrue();
   }
 
   @Test
@@ -60,7 +59,11 @@ class SchemaTest {
   @ParameterizedTest
   @EnumSource
   void theFixturesKeepTheirSchema(FileKind kind) throws IOException {
-    assertThat(faults(FIXTURES.resolve(kind.word() + ".yaml"))).isEmpty();
+    for (Path file : yamlBelow(FIXTURES)) {
+      if (file.getFileName().toString().startsWith(kind.word())) {
+        assertThat(faults(file)).as(file.toString()).isEmpty();
+      }
+    }
   }
 
   /** A key misspelt, a key left out, a quantity without its unit: the schema sees each of them. */

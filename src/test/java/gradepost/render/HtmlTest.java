@@ -105,6 +105,13 @@ class HtmlTest {
         "${\"freemarker.template.utility.Execute\"?new()(\"id\")}",
         "${.data_model?keys?first}${doc.issue.hashCode()}",
         "<#include \"../../secret\">",
+        "<#include \"/secret\">",
+        "<#include \"file:///secret\">",
+        "<#import \"http://localhost/secret\" as s>",
+        "${\"freemarker.template.utility.ObjectConstructor\"?new()(\"java.io.File\", \"/\")}",
+        "<#assign x = \"freemarker.template.utility.JythonRuntime\"?new()>",
+        "${\"doc.class\"?eval}",
+        "<#assign f = \"<#include '/secret'>\"?interpret><@f/>",
         "${m(\"no.such.text\")}"
       })
   void aTemplateReachesNothingButValues(String evil) throws IOException {

@@ -34,6 +34,22 @@ class DiskFilesTest {
   }
 
   @Test
+  void aLinkMayLeadToANeighbourButNotOut() throws IOException {
+    Path line = Files.createDirectories(folder.resolve("data/line"));
+    Path stock = Files.createDirectories(folder.resolve("data/stock"));
+    Files.writeString(stock.resolve("unit.yaml"), "x");
+    Path secret = Files.writeString(folder.resolve("secret.yaml"), "x");
+    Files.createSymbolicLink(line.resolve("near.yaml"), Path.of("../stock/unit.yaml"));
+    Files.createSymbolicLink(line.resolve("out.yaml"), secret);
+    Files.createSymbolicLink(line.resolve("round.yaml"), Path.of("round.yaml"));
+    assertThat(new DiskFiles(folder).read("data/line/near.yaml"))
+        .isInstanceOf(SourceFiles.Bytes.class);
+    assertThat(why("data/line/out.yaml"))
+        .isEqualTo("it is a link that leads out of the folders of the data");
+    assertThat(why("data/line/round.yaml")).isIn("it cannot be opened", "there is no such file");
+  }
+
+  @Test
   void namesSeenFromOtherFiles() {
     assertThat(FileNames.tidy("./a/../../b//c.yaml")).contains("../b/c.yaml");
     assertThat(FileNames.tidy("/a")).isEmpty();

@@ -88,6 +88,14 @@ class StockFormsTest {
         .isCloseTo(stated.traction().notches().get(1).effortN(13), within(1e-6));
   }
 
+  @Test
+  void theSchemaTakesEveryForm() {
+    assertThat(Schemas.of(FileKind.STOCK).toString())
+        .contains("percentage=", "preset=", "motors=", "notches=", "force=", "build-up=");
+    assertThat(Schemas.of(FileKind.POLICY).toString())
+        .contains("site-adhesion={", "every case but the planned one");
+  }
+
   @ParameterizedTest(name = "{0}")
   @MethodSource("slips")
   void isReportedAtItsPlace(String slip, int which, String from, String to, String expected) {

@@ -43,6 +43,11 @@ final class FindingWords {
     } else if (finding instanceof Finding.Stalls stalls) {
       return words.text("finding.stalls", words.place(stalls.atM()));
     }
+    if (finding instanceof Finding.AtBuffers buffers) {
+      return words.text(
+          "finding.at-buffers",
+          words.units().speed(buffers.speedMps(), gradepost.units.Rounding.UP));
+    }
     if (finding instanceof Finding.LessToGive less) {
       double step = words.units().pressureStepPa();
       return words.text(

@@ -11,7 +11,9 @@ import gradepost.route.RunningLine;
 import gradepost.units.Rounding;
 import gradepost.units.Speed;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -21,6 +23,7 @@ final class Ground {
 
   private final Route route;
   private final Path forward;
+  private final Map<List<Object>, List<Piece>> speeds = new HashMap<>();
 
   Ground(Route route) {
     this.route = route;
@@ -107,6 +110,10 @@ final class Ground {
 
   /** The permissible speeds of a line in one direction, in forward order; the lowest stands. */
   List<Piece> speeds(RunningLine line, Direction direction) {
+    return speeds.computeIfAbsent(List.of(line, direction), k -> laidOut(line, direction));
+  }
+
+  private List<Piece> laidOut(RunningLine line, Direction direction) {
     List<PermanentRestriction> standing =
         route.restrictions().stream()
             .filter(r -> r.applies().to(direction, Set.of(line.name())))

@@ -106,6 +106,9 @@ final class NameAudit {
   }
 
   private static boolean contains(String text, String name) {
+    if (!fold(text).contains(fold(name))) {
+      return false;
+    }
     String pattern = "(?<![\\p{L}\\p{N}])" + Pattern.quote(fold(name)) + "(?![\\p{L}\\p{N}])";
     return Pattern.compile(pattern).matcher(fold(text)).find();
   }

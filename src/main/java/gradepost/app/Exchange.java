@@ -1,0 +1,47 @@
+package gradepost.app;
+
+import gradepost.source.DiskFiles;
+import gradepost.source.Reading;
+import gradepost.source.RouteCsv;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+
+/** Lists of a route out into a table and in again. */
+public final class Exchange {
+
+  /** Says the table. */
+  public Answer export(RouteCsv.Part part, Path route) {
+    Reading<String> reading = csv(part, route).export();
+    return reading instanceof Reading.Good<String> good
+        ? Answer.said(good.value().stripTrailing())
+        : Answer.of(reading.problems());
+  }
+
+  /** Writes the route anew with the table in it, or leaves it as it is and says why. */
+  public Answer into(RouteCsv.Part part, Path table, Path route) {
+    try {
+      Reading<String> reading =
+          csv(part, route).imported(Disk.name(table), Files.readAllBytes(table));
+      if (!(reading instanceof Reading.Good<String> good)) {
+        return Answer.of(reading.problems());
+      }
+      byte[] bytes = good.value().getBytes(StandardCharsets.UTF_8);
+      if (java.util.Arrays.equals(bytes, Files.readAllBytes(route))) {
+        return Answer.said(route + " has all that already");
+      }
+      Path beside = Files.createTempFile(route.toAbsolutePath().getParent(), ".import-", ".tmp");
+      Files.write(beside, bytes);
+      Files.move(beside, route, StandardCopyOption.REPLACE_EXISTING);
+      return Answer.wrote(java.util.List.of(route));
+    } catch (IOException e) {
+      return Answer.refused(Trouble.inWords(e));
+    }
+  }
+
+  private static RouteCsv csv(RouteCsv.Part part, Path route) {
+    return new RouteCsv(new DiskFiles(Path.of("")), Disk.name(route), part);
+  }
+}

@@ -1,0 +1,183 @@
+package gradepost.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import gradepost.drive.Assignment;
+import gradepost.drive.DemoPlans;
+import gradepost.drive.Planner;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Validation: whoever has only the hand-over file and a solver of his own comes to the same places.
+ * Source: the same equations written anew ({@link HandOverTrain}) and integrated by Hipparchus,
+ * Dormand–Prince 8(5,3), 1e-10. Tolerance 0.1 m, what the model promises of every published place.
+ */
+class HandOverOracleTest {
+  private static final double TOLERANCE_M = 0.1;
+
+  private final List<String> wrong = new ArrayList<>();
+  private int brakings;
+  private int rungs;
+  private double worstBrakingM;
+  private double worstRungM;
+
+  @Test
+  void everyBrakingAndEveryLatestPointComesOutOfTheFileAlone() throws IOException {
+    for (Assignment assignment : DemoPlans.assignments()) {
+      byte[] json = HandOver.of(Planner.plan(assignment));
+      JsonNode file = new ObjectMapper().readTree(json);
+      String name =
+          file.at("/assignment/direction").textValue()
+              + " "
+              + file.at("/assignment/formation").textValue();
+      for (JsonNode approach : file.get("approaches")) {
+        String of = name + ", " + approach.at("/target/name").textValue();
+        if (approach.has("brakingPointM")) {
+          braking(file, approach, of);
+        }
+        ladder(file, approach, of);
+      }
+    }
+    System.out.printf(
+        "hand-over: %d brakings within %.4f m, %d latest points within %.4f m of another solver%n",
+        brakings, worstBrakingM, rungs, worstRungM);
+    assertThat(wrong).isEmpty();
+    assertThat(brakings).isGreaterThan(50);
+    assertThat(rungs).isGreaterThan(500);
+  }
+
+  /** Carries out the planned brake actions from where the cylinders were last empty. */
+  private void braking(JsonNode file, JsonNode approach, String of) {
+    JsonNode actions = file.at("/plan/actions");
+    double from = approach.get("brakingPointM").doubleValue();
+    int number = approach.get("number").intValue();
+    int first = 0;
+    while (!belongs(actions.get(first), number, from)) {
+      first++;
+    }
+    int start = first;
+    while (!(braking(actions.get(start)) && emptyAt(file, actions.get(start)))) {
+      start--;
+    }
+    HandOverTrain train =
+        new HandOverTrain(file, "planned", brakeOf(file, "SERVICE"), file.at("/policy/adhesion/0"));
+    JsonNode begin = actions.get(start);
+    train.place(
+        begin.get("timeS").doubleValue(),
+        begin.get("atM").doubleValue(),
+        begin.get("speedMps").doubleValue());
+    boolean done = false;
+    double last = train.timeS();
+    for (int i = start; !done; i++) {
+      JsonNode action = actions.get(i);
+      if (i > start) {
+        await(train, action.get("trigger"), last);
+        compare(
+            of + " action " + action.get("command"), train.atM(), action.get("atM").doubleValue());
+      }
+      last = train.timeS();
+      String command = action.at("/command/kind").textValue();
+      switch (command) {
+        case "Brake" -> train.brake(action.at("/command/pressurePa").doubleValue());
+        case "Release" -> {
+          train.brake(0);
+          done = i >= first;
+        }
+        case "Stand" -> done = true;
+        default -> throw new AssertionError(of + ": " + action);
+      }
+    }
+    if (train.speedMps() > 0.01) {
+      train.runFor(train.releaseS());
+    }
+    compare(of + " end", train.atM(), approach.get("endM").doubleValue());
+    brakings++;
+  }
+
+  private static boolean braking(JsonNode action) {
+    return action.at("/command/kind").textValue().equals("Brake");
+  }
+
+  /** A brake may be on already at the braking point: then only its release belongs there. */
+  private static boolean belongs(JsonNode action, int number, double fromM) {
+    boolean brakes = braking(action) || action.at("/command/kind").textValue().equals("Release");
+    return brakes
+        && action.get("approach").intValue() == number
+        && action.get("atM").doubleValue() > fromM - 0.001;
+  }
+
+  /** Whether the trace shows empty cylinders when an action is carried out. */
+  private static boolean emptyAt(JsonNode file, JsonNode action) {
+    double time = action.get("timeS").doubleValue();
+    double pressure = 0;
+    for (JsonNode point : file.at("/plan/trace/points")) {
+      if (point.get("timeS").doubleValue() > time + 1e-9) {
+        break;
+      }
+      pressure = point.get("pressurePa").doubleValue();
+    }
+    return pressure == 0;
+  }
+
+  private static void await(HandOverTrain train, JsonNode trigger, double lastS) {
+    switch (trigger.get("kind").textValue()) {
+      case "AtPlace" -> train.runToPlace(trigger.get("atM").doubleValue());
+      case "SpeedDownTo" -> train.runToSpeed(trigger.get("speedMps").doubleValue());
+      case "After" -> train.runFor(lastS + trigger.get("seconds").doubleValue() - train.timeS());
+      case "Standstill" -> train.runToSpeed(0);
+      default -> throw new AssertionError(trigger);
+    }
+  }
+
+  private void compare(String what, double found, double written) {
+    double difference = Math.abs(found - written);
+    worstBrakingM = Math.max(worstBrakingM, difference);
+    if (difference > TOLERANCE_M) {
+      wrong.add(what + ": " + written + " in the file, " + found + " by another solver");
+    }
+  }
+
+  private static String brakeOf(JsonNode file, String role) {
+    for (JsonNode system : file.at("/train/brakeSystems")) {
+      if (system.get("role").textValue().equals(role)) {
+        return system.get("shortName").textValue();
+      }
+    }
+    throw new AssertionError(role);
+  }
+
+  /** From every latest point the safe-side train, braked fully, just meets the target. */
+  private void ladder(JsonNode file, JsonNode approach, String of) {
+    double target = approach.at("/target/atM").doubleValue();
+    double speed = approach.at("/target/speedMps").doubleValue();
+    for (JsonNode result : approach.get("cases")) {
+      for (JsonNode rung : result.get("ladder")) {
+        JsonNode latest = rung.get("latest");
+        if (!latest.get("kind").textValue().equals("Point")) {
+          continue;
+        }
+        String brake = rung.at("/brake/shortName").textValue();
+        HandOverTrain train = new HandOverTrain(file, "safeSide", brake, result.get("adhesion"));
+        double over = file.at("/policy/safeSide/overspeed/metresPerSecond").doubleValue();
+        train.place(
+            0, latest.get("exactM").doubleValue(), latest.get("speedMps").doubleValue() + over);
+        train.brake(train.fullPa());
+        train.runToSpeed(speed);
+        double difference = train.atM() - target;
+        rungs++;
+        worstRungM = Math.max(worstRungM, Math.abs(difference));
+        if (Math.abs(difference) > TOLERANCE_M) {
+          wrong.add(
+              String.format(
+                  "%s, %s %s: %.3f m past the target",
+                  of, result.at("/adhesion/name").textValue(), brake, difference));
+        }
+      }
+    }
+  }
+}

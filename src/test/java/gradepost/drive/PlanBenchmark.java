@@ -1,0 +1,127 @@
+package gradepost.drive;
+
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Supplier;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+
+/**
+ * What a plan costs: the demo valley with all ladders and cases, with and without the spread, and
+ * lines of 50, 100 and 200 km. Run with the test class path: {@code org.openjdk.jmh.Main
+ * PlanBenchmark}; on a machine with other work, {@link #main} gives medians of processor time.
+ */
+@State(Scope.Thread)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MILLISECONDS)
+@Warmup(iterations = 5, time = 2)
+@Measurement(iterations = 5, time = 2)
+@Fork(1)
+public class PlanBenchmark {
+  private Assignment valley;
+  private Assignment valleyWithSpread;
+  private Assignment km50;
+  private Assignment km100;
+  private Assignment km200;
+
+  @Setup
+  public void read() {
+    valleyWithSpread = DemoPlans.assignments().get(0);
+    valley = withoutSpread(valleyWithSpread);
+    km50 = LongLine.assignment(50);
+    km100 = LongLine.assignment(100);
+    km200 = LongLine.assignment(200);
+  }
+
+  static Assignment withoutSpread(Assignment a) {
+    Policy p = a.policy();
+    Policy plain =
+        new Policy(
+            p.name(),
+            p.adhesion(),
+            p.noticing(),
+            p.safeSide(),
+            p.margins(),
+            p.stopping(),
+            p.restriction(),
+            p.terminal(),
+            p.run(),
+            Optional.empty(),
+            p.purposes());
+    return new Assignment(
+        a.route(),
+        a.direction(),
+        a.lines(),
+        a.junctionRoutes(),
+        a.calls(),
+        a.stock(),
+        a.formation(),
+        a.load(),
+        plain,
+        a.restrictions());
+  }
+
+  @Benchmark
+  public Plan tenMiles() {
+    return Planner.plan(valley);
+  }
+
+  @Benchmark
+  public Plan tenMilesWithSpread() {
+    return Planner.plan(valleyWithSpread);
+  }
+
+  @Benchmark
+  public Plan kilometres050() {
+    return Planner.plan(km50);
+  }
+
+  @Benchmark
+  public Plan kilometres100() {
+    return Planner.plan(km100);
+  }
+
+  @Benchmark
+  public Plan kilometres200() {
+    return Planner.plan(km200);
+  }
+
+  /** Medians of the processor time of this thread. */
+  public static void main(String[] args) {
+    PlanBenchmark all = new PlanBenchmark();
+    all.read();
+    int runs = args.length > 0 ? Integer.parseInt(args[0]) : 21;
+    median("10 miles", all::tenMiles, runs);
+    median("10 miles with spread", all::tenMilesWithSpread, Math.max(5, runs / 4));
+    median("50 km", all::kilometres050, runs);
+    median("100 km", all::kilometres100, runs);
+    median("200 km", all::kilometres200, runs);
+    median("10 miles", all::tenMiles, runs);
+  }
+
+  private static void median(String what, Supplier<Plan> work, int runs) {
+    ThreadMXBean threads = ManagementFactory.getThreadMXBean();
+    for (int i = 0; i < runs; i++) {
+      work.get();
+    }
+    double[] ms = new double[runs];
+    for (int i = 0; i < runs; i++) {
+      long before = threads.getCurrentThreadCpuTime();
+      work.get();
+      ms[i] = (threads.getCurrentThreadCpuTime() - before) / 1e6;
+    }
+    Arrays.sort(ms);
+    System.out.printf("%-22s %8.1f ms (least %.1f)%n", what, ms[runs / 2], ms[0]);
+  }
+}

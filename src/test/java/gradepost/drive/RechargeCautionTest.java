@@ -1,0 +1,133 @@
+package gradepost.drive;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import gradepost.route.Direction;
+import gradepost.stock.BrakePreset;
+import gradepost.stock.BrakeSystem;
+import gradepost.stock.Stock;
+import gradepost.units.Pressure;
+import gradepost.units.PressureRate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** A second application soon after a full release has less to give, and the driver is told. */
+class RechargeCautionTest {
+
+  private static Stock recharging(double psiPerSecond) {
+    List<BrakeSystem> brakes = new ArrayList<>();
+    for (BrakeSystem b : BrakePreset.EP_AND_AUTOMATIC_AIR.systems()) {
+      brakes.add(
+          new BrakeSystem(
+              b.name(),
+              b.shortName(),
+              b.role(),
+              b.action(),
+              b.application(),
+              b.release(),
+              b.gradualRelease(),
+              b.control(),
+              b.full(),
+              b.pipe(),
+              b.recharge().map(r -> new PressureRate(Pressure.ofPsi(psiPerSecond).pascals()))));
+    }
+    return Arrangements.braked(brakes);
+  }
+
+  private static List<Finding.LessToGive> cautions(Stock stock, Policy policy) {
+    return Planner.plan(Arrangements.assignment(Direction.FORWARD, 0, stock, policy))
+        .approaches()
+        .stream()
+        .flatMap(a -> a.findings().stream())
+        .filter(Finding.LessToGive.class::isInstance)
+        .map(Finding.LessToGive.class::cast)
+        .toList();
+  }
+
+  /**
+   * Derived from common practice (70 psi pipe, 20 psi reduction, 50 psi in the cylinder) with the
+   * handbook's 2.5 (Howard 1913): 50 psi left in the reservoir equalises at 50·2.5/3.5.
+   */
+  @Test
+  void whatIsLeftOfAFullApplication() {
+    BrakeSystem automatic = recharging(1).brakes().get(1);
+    double psi = Pressure.ofPsi(1).pascals();
+    assertThat(RechargeCaution.availablePa(automatic, 0) / psi).isCloseTo(35.71, within(0.01));
+    assertThat(RechargeCaution.availablePa(automatic, 7) / psi).isCloseTo(40.71, within(0.01));
+    assertThat(RechargeCaution.availablePa(automatic, 20) / psi).isCloseTo(50, within(0.01));
+    assertThat(RechargeCaution.availablePa(automatic, 500) / psi).isCloseTo(50, within(0.01));
+  }
+
+  @Test
+  void aFallbackThatFillsSlowlyIsCautionedAgainstAndAQuickOneIsNot() {
+    List<Finding.LessToGive> slow = cautions(recharging(0.02), Mill.policy());
+    assertThat(slow).isNotEmpty();
+    assertThat(slow).allMatch(c -> !c.planned() && c.brake().shortName().equals("Auto"));
+    assertThat(slow)
+        .allSatisfy(
+            c ->
+                assertThat(c.givesPa())
+                    .isBetween(Pressure.ofPsi(35).pascals(), Pressure.ofPsi(49).pascals()));
+    assertThat(cautions(recharging(50), Mill.policy())).isEmpty();
+  }
+
+  @Test
+  void stockWithoutARechargeHasNone() {
+    assertThat(cautions(Mill.stock(), Mill.policy())).isEmpty();
+  }
+
+  /** Property: what the reservoirs lack, the latest places of the next approach do not count on. */
+  @Test
+  void latestPlacesKnowWhatThePlannedRunHasTaken() {
+    Plan slow = planOnOnePipe(0.02);
+    Plan quick = planOnOnePipe(50);
+    // The first approach begins with full reservoirs; the stop behind the curve does not.
+    assertThat(latestM(slow, 0)).isCloseTo(latestM(quick, 0), within(0.02));
+    assertThat(slow.approaches().get(1).brakingPointM())
+        .isEqualTo(quick.approaches().get(1).brakingPointM());
+    assertThat(latestM(slow, 1)).isLessThan(latestM(quick, 1) - 1);
+    assertThat(
+            slow.approaches().stream()
+                .flatMap(a -> a.findings().stream())
+                .filter(f -> f instanceof Finding.LessToGive less && less.planned()))
+        .isNotEmpty();
+    assertThat(
+            quick.approaches().stream()
+                .flatMap(a -> a.findings().stream())
+                .filter(f -> f instanceof Finding.LessToGive))
+        .isEmpty();
+  }
+
+  /** For full service. */
+  private static double latestM(Plan plan, int approach) {
+    Latest latest = plan.approaches().get(approach).cases().get(0).ladder().get(0).latest();
+    assertThat(latest).isInstanceOf(Latest.Point.class);
+    return ((Latest.Point) latest).exactM();
+  }
+
+  private static Plan planOnOnePipe(double psiPerSecond) {
+    List<BrakeSystem> brakes =
+        Arrangements.onePipe().brakes().stream()
+            .map(
+                b ->
+                    new BrakeSystem(
+                        b.name(),
+                        b.shortName(),
+                        b.role(),
+                        b.action(),
+                        b.application(),
+                        b.release(),
+                        b.gradualRelease(),
+                        b.control(),
+                        b.full(),
+                        b.pipe(),
+                        Optional.of(new PressureRate(Pressure.ofPsi(psiPerSecond).pascals()))))
+            .toList();
+    return Planner.plan(
+        Arrangements.assignment(
+            Direction.FORWARD, 0, Arrangements.braked(brakes), Arrangements.fullRelease()));
+  }
+}

@@ -1,0 +1,96 @@
+package gradepost.drive;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import gradepost.route.Applies;
+import gradepost.route.Direction;
+import gradepost.route.LowAdhesionSite;
+import gradepost.route.Route;
+import gradepost.stock.AdhesionLaw;
+import gradepost.stock.ConstantAdhesion;
+import gradepost.stock.CurtiusKniffler;
+import gradepost.stock.ShareOf;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** Property: low-adhesion sites hold where and when the policy says, and never to the good. */
+class SiteAdhesionPlanTest {
+  private static final AdhesionLaw DRY = new CurtiusKniffler();
+
+  private static List<AdhesionCase> cases(Optional<AdhesionLaw> dry, Optional<AdhesionLaw> others) {
+    return List.of(
+        new AdhesionCase("dry", DRY, "", dry),
+        new AdhesionCase("damp", new ShareOf(DRY, 0.6), "", others),
+        new AdhesionCase("low", new ConstantAdhesion(0.06), "", others));
+  }
+
+  /** The invented line with leaves on the way down to the curve and to the stop at Ford. */
+  private static Route leafy() {
+    Route r = Mill.route();
+    return new Route(
+        r.name(),
+        r.description(),
+        r.units(),
+        r.forwardName(),
+        r.backwardName(),
+        r.posts(),
+        r.sections(),
+        r.lines(),
+        r.gradients(),
+        r.curves(),
+        r.restrictions(),
+        r.junctions(),
+        r.stations(),
+        r.signals(),
+        r.landmarks(),
+        r.structures(),
+        r.railGaps(),
+        List.of(
+            new LowAdhesionSite("wood", Mill.extent(1, 45, 1, 62), Applies.EVERYWHERE, ""),
+            new LowAdhesionSite("cutting", Mill.extent(3, 30, 3, 60), Applies.EVERYWHERE, "")),
+        r.brakeTests(),
+        r.observations());
+  }
+
+  private static Plan plan(List<AdhesionCase> cases) {
+    return Planner.plan(
+        Arrangements.assignment(
+            leafy(), Direction.FORWARD, 0, Mill.stock(), Arrangements.adhesion(cases)));
+  }
+
+  @Test
+  void sitesMakeTheirOwnCasesEarlierAndLeaveTheDryPlanAlone() {
+    Plan named = plan(cases(Optional.empty(), Optional.empty()));
+    Plan felt = plan(cases(Optional.empty(), Optional.of(new ConstantAdhesion(0.03))));
+    assertThat(felt.failures()).isEmpty();
+    assertThat(felt.actions()).isEqualTo(named.actions());
+    int earlier = 0;
+    for (int i = 0; i < named.approaches().size(); i++) {
+      List<CaseResult> without = named.approaches().get(i).cases();
+      List<CaseResult> with = felt.approaches().get(i).cases();
+      for (int c = 0; c < without.size(); c++) {
+        for (int b = 0; b < without.get(c).ladder().size(); b++) {
+          Latest plain = without.get(c).ladder().get(b).latest();
+          Latest leaves = with.get(c).ladder().get(b).latest();
+          if (c == 0) {
+            assertThat(leaves).isEqualTo(plain);
+          } else if (plain instanceof Latest.Point p && leaves instanceof Latest.Point l) {
+            assertThat(l.exactM()).isLessThanOrEqualTo(p.exactM() + 0.02);
+            earlier += l.exactM() < p.exactM() - 1 ? 1 : 0;
+          }
+        }
+      }
+    }
+    assertThat(earlier).isGreaterThan(4);
+  }
+
+  @Test
+  void thePlannedRunFeelsThemWhereThePolicySaysSo() {
+    Plan named = plan(cases(Optional.empty(), Optional.empty()));
+    Plan felt = plan(cases(Optional.of(new ConstantAdhesion(0.04)), Optional.empty()));
+    assertThat(felt.actions()).isNotEqualTo(named.actions());
+    assertThat(felt.approaches().get(0).exactBrakingPointM().orElseThrow())
+        .isLessThan(named.approaches().get(0).exactBrakingPointM().orElseThrow());
+  }
+}

@@ -1,0 +1,32 @@
+package gradepost.source;
+
+import com.code_intelligence.jazzer.junit.FuzzTest;
+import java.util.Arrays;
+
+/**
+ * Property, coverage-guided: any bytes in the place of any file are answered without an exception.
+ * In the build the kept inputs run once; to look for new ones set {@code JAZZER_FUZZ=1} and run
+ * this class.
+ */
+class ReaderFuzzTest {
+
+  /** The first byte says which file of the fixture the others stand for. */
+  @FuzzTest(maxDuration = "10m")
+  void anyBytesAreAnswered(byte[] data) {
+    if (data.length == 0) {
+      return;
+    }
+    Fixture fixture = Fixture.good();
+    String file = Fixture.ALL.get(Byte.toUnsignedInt(data[0]) % Fixture.ALL.size());
+    fixture.put(file, Arrays.copyOfRange(data, 1, data.length));
+    Sources sources = fixture.sources();
+    Reading<PackFile> reading = sources.pack(Fixture.PACK);
+    if (reading.problems().hasErrors() == reading instanceof Reading.Good) {
+      throw new IllegalStateException("an error and a value: " + reading.problems().text());
+    }
+    sources.check(file).text();
+    for (RouteCsv.Part part : RouteCsv.Part.values()) {
+      new RouteCsv(fixture, Fixture.ROUTE, part).imported("t.csv", data);
+    }
+  }
+}
