@@ -43,7 +43,8 @@ final class Archive {
     return digest;
   }
 
-  private static void write(Path part, byte[] bytes) throws IOException {
+  /** Writes and forces to the disk: what is moved into place afterwards is whole. */
+  static void write(Path part, byte[] bytes) throws IOException {
     try (FileChannel channel = FileChannel.open(part, StandardOpenOption.WRITE)) {
       ByteBuffer buffer = ByteBuffer.wrap(bytes);
       while (buffer.hasRemaining()) {

@@ -27,7 +27,7 @@ final class Delivery {
       for (Paper paper : papers) {
         Path part = Files.createTempFile(folder, "." + paper.name() + "-", ".part");
         beside.add(part);
-        Files.write(part, paper.bytes());
+        Archive.write(part, paper.bytes());
         readableAsUsual(part);
       }
       List<Path> placed = new ArrayList<>();

@@ -1,16 +1,12 @@
 package gradepost.app;
 
 import gradepost.app.IssueMaker.Before;
-import gradepost.app.IssueMaker.Concern;
 import gradepost.app.IssueMaker.Draft;
 import gradepost.app.IssueMaker.Made;
 import gradepost.app.Outcome.State;
-import gradepost.briefing.compose.ReissuePapers.Concerned;
-import gradepost.briefing.compose.ReissuePapers.Out;
 import gradepost.reissue.Comparison;
 import gradepost.reissue.register.Entry;
 import gradepost.reissue.register.Entry.Kept;
-import gradepost.reissue.register.Question;
 import gradepost.reissue.register.Register;
 import gradepost.reissue.register.Register.By;
 import gradepost.reissue.register.RegisterException;
@@ -64,11 +60,11 @@ final class PackReissue {
     if (!(reading instanceof Reading.Good<PackFile> found)) {
       return Outcome.of(file, State.UNREADABLE, Answer.of(reading.problems()));
     }
-    Answer noted = noted(reading.problems());
+    Answer noted = Answer.GOOD;
     List<TemporaryRestriction> notices = List.of();
     if (order.notice().isPresent()) {
       var read = disk.notices(Disk.name(order.notice().get()), found.value().route());
-      noted = noted.and(noted(read.problems()));
+      noted = noted(read.problems());
       if (!(read instanceof Reading.Good<List<TemporaryRestriction>> good)) {
         return Outcome.of(file, State.UNREADABLE, Answer.of(read.problems()));
       }
@@ -183,7 +179,7 @@ final class PackReissue {
     if (order.dryRun()) {
       return Outcome.of(file, State.READY, told);
     }
-    Made made = maker.finish(draft, concern(name), SILENT);
+    Made made = maker.finish(draft, Concerns.of(register, layout, name), SILENT);
     Entry entry = entry(name, found, now, made, digest, before.pack().issue().number());
     return new Outcome(
         file,
@@ -288,26 +284,5 @@ final class PackReissue {
     synchronized (register.get()) {
       return register.get().latest(name);
     }
-  }
-
-  private Concern concern(String name) throws RegisterException {
-    if (register.isEmpty()) {
-      return Concern.NOBODY;
-    }
-    List<Concerned> people = new ArrayList<>();
-    List<Out> out = new ArrayList<>();
-    synchronized (register.get()) {
-      for (List<String> row : register.get().list(Question.outOf(name)).rows()) {
-        out.add(new Out(row.get(0), row.get(1), row.get(2)));
-        people.add(
-            new Concerned(
-                row.get(2), layout.messages().text("affected.holder", row.get(1), row.get(0))));
-      }
-      for (List<String> row : register.get().list(Question.people(name)).rows()) {
-        people.add(
-            new Concerned(row.get(0), layout.messages().text("affected.driver", row.get(1))));
-      }
-    }
-    return new Concern(people, out);
   }
 }

@@ -133,7 +133,7 @@ public final class Reissue {
   private static Answer told(List<Outcome> outcomes) {
     Answer answer = Answer.GOOD;
     for (Outcome outcome : outcomes) {
-      answer = answer.and(outcome.told());
+      answer = answer.and(outcome.told().without(answer.problems()));
     }
     if (!outcomes.isEmpty()
         && outcomes.stream().allMatch(o -> o.state() == Outcome.State.ELSEWHERE)) {

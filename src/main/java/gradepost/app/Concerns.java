@@ -1,0 +1,39 @@
+package gradepost.app;
+
+import gradepost.app.IssueMaker.Concern;
+import gradepost.briefing.compose.ReissuePapers.Concerned;
+import gradepost.briefing.compose.ReissuePapers.Out;
+import gradepost.reissue.register.Question;
+import gradepost.reissue.register.Register;
+import gradepost.reissue.register.RegisterException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Whom a new issue of a pack concerns: whoever holds a copy, whoever signed. */
+final class Concerns {
+
+  static Concern of(Optional<Register> register, Layout layout, String pack)
+      throws RegisterException {
+    if (register.isEmpty()) {
+      return Concern.NOBODY;
+    }
+    List<Concerned> people = new ArrayList<>();
+    List<Out> out = new ArrayList<>();
+    // The register has one connection: one question at a time.
+    synchronized (register.get()) {
+      for (List<String> row : register.get().list(Question.outOf(pack)).rows()) {
+        String why = layout.messages().text("affected.holder", row.get(1), row.get(0));
+        out.add(new Out(row.get(0), row.get(1), row.get(2)));
+        people.add(new Concerned(row.get(2), why));
+      }
+      for (List<String> row : register.get().list(Question.people(pack)).rows()) {
+        String why = layout.messages().text("affected.driver", row.get(1));
+        people.add(new Concerned(row.get(0), why));
+      }
+    }
+    return new Concern(people, out);
+  }
+
+  private Concerns() {}
+}
