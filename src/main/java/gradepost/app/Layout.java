@@ -1,6 +1,5 @@
 package gradepost.app;
 
-import gradepost.briefing.Briefing;
 import gradepost.briefing.Messages;
 import gradepost.briefing.Printable;
 import gradepost.render.Renderer;
@@ -28,6 +27,8 @@ final class Layout {
           "reading.ftlh",
           "reissue.ftlh",
           "screen.css",
+          "signoff.css",
+          "signoff.ftlh",
           "story.ftlh",
           "strip.ftlh",
           "supplement.ftlh",
@@ -76,7 +77,7 @@ final class Layout {
     return new Paper(stem + ".pdf", pdf.toByteArray());
   }
 
-  List<Paper> papers(String stem, Briefing briefing) throws IOException {
+  List<Paper> papers(String stem, Printable briefing) throws IOException {
     ByteArrayOutputStream pdf = new ByteArrayOutputStream();
     renderer.pdf(briefing, pdf);
     ByteArrayOutputStream html = new ByteArrayOutputStream();

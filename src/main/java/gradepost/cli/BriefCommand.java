@@ -1,9 +1,12 @@
 package gradepost.cli;
 
 import gradepost.app.Brief;
+import gradepost.source.PaperKind;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -43,12 +46,32 @@ final class BriefCommand implements Callable<Integer> {
       description = "Lay out with the depot's own templates instead of those in the jar.")
   private @Nullable Path templates;
 
+  @Option(
+      names = "--with",
+      split = ",",
+      paramLabel = "PAPERS",
+      converter = PaperWord.class,
+      description = "Papers to make beside those that the pack asks for: sign-off.")
+  private List<PaperKind> with = List.of();
+
+  @Option(
+      names = "--seed",
+      paramLabel = "N",
+      description = "Number that chooses the questions of the first knowledge paper.")
+  private @Nullable Long seed;
+
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Override
   public Integer call() {
     try (TerminalProgress progress = TerminalProgress.forThisTerminal()) {
-      Brief brief = new Brief(Optional.ofNullable(templates), json, progress);
+      Brief brief =
+          new Brief(
+              Optional.ofNullable(templates),
+              json,
+              Set.copyOf(with),
+              seed == null ? OptionalLong.empty() : OptionalLong.of(seed),
+              progress);
       return Saying.exitCode(spec, brief.of(packs, out));
     }
   }

@@ -20,6 +20,7 @@ import java.util.Optional;
  * @param notices every notice read, withdrawn ones too, in the order of the files
  * @param noneStated what the files of restrictions state where they have no notice
  * @param accepted findings about its trains for which somebody answers; the route has its own
+ * @param papers what is printed of it
  * @param inputs the pack file first, then each file once in the order in which it is named
  * @param origins where in the files its records stand
  */
@@ -36,6 +37,7 @@ public record PackFile(
     IssueDetails issue,
     List<String> highRisk,
     List<Accepted> accepted,
+    List<PaperKind> papers,
     List<Input> inputs,
     Origins origins) {
   public PackFile {
@@ -45,6 +47,7 @@ public record PackFile(
     formations = List.copyOf(formations);
     highRisk = List.copyOf(highRisk);
     accepted = List.copyOf(accepted);
+    papers = List.copyOf(papers);
     inputs = List.copyOf(inputs);
   }
 
