@@ -31,10 +31,14 @@ import java.util.Map;
 final class HandOver {
   private static final int VERSION = 1;
 
-  static byte[] of(Plan plan) {
+  /**
+   * @param fingerprint of the inputs that the plan was made from
+   */
+  static byte[] of(Plan plan, String fingerprint) {
     Map<String, Object> all = new LinkedHashMap<>();
     all.put("gradepost", "hand-over");
     all.put("version", VERSION);
+    all.put("fingerprint", fingerprint);
     all.put("assignment", assignment(plan.assignment()));
     all.put("track", track(plan.assignment().path()));
     all.put("ceiling", plan.ceiling());
@@ -150,7 +154,7 @@ final class HandOver {
   private static Map<String, Object> run(Plan plan) {
     Map<String, Object> out = new LinkedHashMap<>();
     out.put("runningTimeS", plan.runningTimeS());
-    out.put("fastestTimeS", plan.fastestTimeS());
+    out.put("fastest", plan.fastest());
     out.put("energyJ", plan.energyJ());
     out.put("handleMovements", plan.handleMovements());
     out.put("actions", plan.actions());

@@ -54,7 +54,13 @@ final class LegSearch {
               noPowerFrom,
               noPowerTo);
       Slowest slowest = new Slowest(noPowerFrom, noPowerTo);
-      stepper.record(slowest);
+      Line line = new Line();
+      line.addAll(start.line());
+      stepper.record(
+          (t, s, v, p, notch) -> {
+            slowest.point(t, s, v, p, notch);
+            line.follow(stepper);
+          });
       free.run();
       stepper.record(null);
       if (free.stalled() || slowest.lost()) {
@@ -62,9 +68,6 @@ final class LegSearch {
         return unspared;
       }
       double end = stepper.atM();
-      Line line = new Line();
-      line.addAll(start.line());
-      free.steps().forEach(s -> line.add(s.after()));
       Choice first = null;
       for (int i = start.next(); i < targets.size(); i++) {
         Choice choice = brakingFor(start, targets, i, end, free, line);

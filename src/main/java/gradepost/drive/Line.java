@@ -11,11 +11,26 @@ import java.util.List;
  * Between two of them the handles rest.
  */
 final class Line {
+  private static final double NEAR_S = 3;
+
   private final List<Snapshot> states = new ArrayList<>();
   private final Until until = new Until();
 
   void add(Snapshot state) {
     states.add(state);
+  }
+
+  /** Adds the present state of a run, unless the last one is near and the handles are the same. */
+  void follow(Stepper stepper) {
+    Snapshot last = states.isEmpty() ? null : states.get(states.size() - 1);
+    boolean near =
+        last != null
+            && last.notch() == stepper.notch()
+            && last.demandPa() == stepper.demandPa()
+            && stepper.timeS() < last.timeS() + NEAR_S;
+    if (!near) {
+      states.add(stepper.save());
+    }
   }
 
   void addAll(Line other) {

@@ -32,6 +32,10 @@ public final class Snapshot {
     return speedMps;
   }
 
+  public double demandPa() {
+    return cylinder.demandPa();
+  }
+
   /** Index of the notch, −1 for off. */
   public int notch() {
     return notch;

@@ -3,7 +3,7 @@ package gradepost.app;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.TreeSet;
+import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
 import org.hipparchus.analysis.UnivariateFunction;
 import org.hipparchus.analysis.solvers.BracketedUnivariateSolver;
@@ -33,17 +33,14 @@ final class HandOverTrain implements OrdinaryDifferentialEquation {
   private final double[] lengthM;
   private final double inertiaKg;
   private final double[] resistance = new double[3];
-  private final double[] knotM;
-  private final double[] heightM;
-  private final double[] dragNM;
+  private final HandOverTrack track;
   private final JsonNode brake;
   private final double[] delayS;
   private final double[] gainNPerPa;
   private final double thresholdPa;
-  private final JsonNode blocks;
-  private final JsonNode adhesion;
-  private final double[] poorFromM;
-  private final double[] poorToM;
+  private final DoubleUnaryOperator friction;
+  private final DoubleUnaryOperator mu;
+  private final DoubleUnaryOperator muOnSites;
 
   /** Pressure of the leading cylinder: corners of a broken line. */
   private final List<double[]> corners = new ArrayList<>();
@@ -59,8 +56,7 @@ final class HandOverTrain implements OrdinaryDifferentialEquation {
    */
   HandOverTrain(JsonNode file, String which, String brakeName, JsonNode adhesion) {
     JsonNode train = file.at("/train/" + which);
-    JsonNode track = file.get("track");
-    gravity = track.get("freeFallMps2").doubleValue();
+    gravity = file.at("/track/freeFallMps2").doubleValue();
     massKg = numbers(train.get("massKg"));
     lengthM = numbers(train.get("lengthM"));
     inertiaKg = train.get("inertiaKg").doubleValue();
@@ -76,58 +72,10 @@ final class HandOverTrain implements OrdinaryDifferentialEquation {
     delayS = numbers(brake.get("delayS"));
     gainNPerPa = numbers(brake.get("gainNPerPa"));
     thresholdPa = brake.get("thresholdPa").doubleValue();
-    blocks = brake.get("blocks");
-    this.adhesion = adhesion;
-    JsonNode sites = file.get("lowAdhesionSites");
-    poorFromM = numbers(sites, "fromM");
-    poorToM = numbers(sites, "toM");
-    JsonNode elevation = track.get("elevation");
-    double[] at = numbers(elevation, "atM");
-    double[] height = numbers(elevation, "elevationM");
-    TreeSet<Double> knots = new TreeSet<>();
-    for (double x : at) {
-      knots.add(x);
-    }
-    for (JsonNode curve : track.get("curves")) {
-      knots.add(curve.get("fromM").doubleValue());
-      knots.add(curve.get("toM").doubleValue());
-    }
-    knotM = knots.stream().mapToDouble(Double::doubleValue).toArray();
-    heightM = new double[knotM.length];
-    dragNM = new double[knotM.length];
-    for (int i = 0; i < knotM.length; i++) {
-      heightM[i] = line(at, height, knotM[i]);
-      if (i > 0 && helped) {
-        double perKn = curveNPerKn(file, (knotM[i - 1] + knotM[i]) / 2);
-        dragNM[i] = dragNM[i - 1] + perKn / 1000 * (knotM[i] - knotM[i - 1]);
-      }
-    }
-  }
-
-  /** Newtons for each kilonewton of weight at a place; of two curves the worse. */
-  private static double curveNPerKn(JsonNode file, double place) {
-    JsonNode train = file.get("train");
-    double worst = 0;
-    for (JsonNode curve : file.at("/track/curves")) {
-      if (curve.get("fromM").doubleValue() < place && place < curve.get("toM").doubleValue()) {
-        double r = curve.get("radiusM").doubleValue();
-        JsonNode law = train.get("curveLaw");
-        double own =
-            switch (law.get("kind").textValue()) {
-              case "RocklCurve" -> r < 300 ? 500 / (r - 30) : 650 / (r - 55);
-              case "DegreeCurve" ->
-                  law.get("poundsPerTonPerDegree").doubleValue()
-                      / 2
-                      * Math.toDegrees(2 * Math.asin(50 * 0.3048 / r));
-              default -> throw new AssertionError(law);
-            };
-        if (curve.get("checkRailed").booleanValue()) {
-          own += train.get("checkRailDragNPerKn").doubleValue();
-        }
-        worst = Math.max(worst, own);
-      }
-    }
-    return worst;
+    friction = friction(brake.get("blocks"));
+    mu = mu(adhesion.get("law"));
+    muOnSites = adhesion.has("sites") ? mu(adhesion.get("sites")) : mu;
+    track = new HandOverTrack(file, helped);
   }
 
   private static double[] numbers(JsonNode list) {
@@ -138,36 +86,26 @@ final class HandOverTrain implements OrdinaryDifferentialEquation {
     return out;
   }
 
-  private static double[] numbers(JsonNode list, String field) {
-    double[] out = new double[list.size()];
-    for (int i = 0; i < out.length; i++) {
-      out[i] = list.get(i).get(field).doubleValue();
-    }
-    return out;
-  }
-
-  /** A broken line; its end pieces go on. */
-  private static double line(double[] x, double[] y, double at) {
-    int i = 1;
-    while (i < x.length - 1 && x[i] < at) {
-      i++;
-    }
-    return y[i - 1] + (y[i] - y[i - 1]) * (at - x[i - 1]) / (x[i] - x[i - 1]);
-  }
-
-  private double friction(double speed) {
+  private static DoubleUnaryOperator friction(JsonNode blocks) {
     return switch (blocks.get("kind").textValue()) {
-      case "ConstantBlocks" -> 1;
-      case "CastIronKarwatzki" -> (3.6 * speed + 100) / (5 * 3.6 * speed + 100);
+      case "ConstantBlocks" -> speed -> 1;
+      case "CastIronKarwatzki" -> speed -> (3.6 * speed + 100) / (5 * 3.6 * speed + 100);
       default -> throw new AssertionError(blocks);
     };
   }
 
-  private static double mu(JsonNode law, double speed) {
+  private static DoubleUnaryOperator mu(JsonNode law) {
     return switch (law.get("kind").textValue()) {
-      case "CurtiusKniffler" -> 0.161 + 7.5 / (3.6 * speed + 44);
-      case "ConstantAdhesion" -> law.get("coefficient").doubleValue();
-      case "ShareOf" -> law.get("share").doubleValue() * mu(law.get("dry"), speed);
+      case "CurtiusKniffler" -> speed -> 0.161 + 7.5 / (3.6 * speed + 44);
+      case "ConstantAdhesion" -> {
+        double constant = law.get("coefficient").doubleValue();
+        yield speed -> constant;
+      }
+      case "ShareOf" -> {
+        double share = law.get("share").doubleValue();
+        DoubleUnaryOperator dry = mu(law.get("dry"));
+        yield speed -> share * dry.applyAsDouble(speed);
+      }
       default -> throw new AssertionError(law);
     };
   }
@@ -224,32 +162,23 @@ final class HandOverTrain implements OrdinaryDifferentialEquation {
   public double[] computeDerivatives(double time, double[] y) {
     double speed = Math.max(0, y[1]);
     double force = -resistance[0] - speed * (resistance[1] + speed * resistance[2]);
-    double friction = friction(speed);
-    double mu = mu(adhesion.get("law"), speed);
-    double onSites = adhesion.has("sites") ? mu(adhesion.get("sites"), speed) : mu;
+    double rubbing = friction.applyAsDouble(speed);
+    double grip = mu.applyAsDouble(speed);
+    double gripOnSites = muOnSites.applyAsDouble(speed);
     double front = y[0];
-    double frontHeight = line(knotM, heightM, front) + line(knotM, dragNM, front);
+    double frontM = track.feltM(front);
     for (int i = 0; i < massKg.length; i++) {
       double rear = front - lengthM[i];
-      double rearHeight = line(knotM, heightM, rear) + line(knotM, dragNM, rear);
+      double rearM = track.feltM(rear);
       double weight = massKg[i] * gravity;
-      force -= weight * (frontHeight - rearHeight) / lengthM[i];
+      force -= weight * (frontM - rearM) / lengthM[i];
       double pressed = Math.max(0, leadingPa(time - delayS[i]) - thresholdPa);
-      double grip = mu + (onSites - mu) * poorShare(rear, front);
-      force -= Math.min(gainNPerPa[i] * pressed * friction, grip * weight);
+      double own = grip + (gripOnSites - grip) * track.poorShare(rear, front);
+      force -= Math.min(gainNPerPa[i] * pressed * rubbing, own * weight);
       front = rear;
-      frontHeight = rearHeight;
+      frontM = rearM;
     }
     return new double[] {y[1], force / inertiaKg};
-  }
-
-  /** Share of a vehicle that is on low-adhesion sites. */
-  private double poorShare(double rear, double front) {
-    double on = 0;
-    for (int i = 0; i < poorFromM.length; i++) {
-      on += Math.max(0, Math.min(front, poorToM[i]) - Math.max(rear, poorFromM[i]));
-    }
-    return on / (front - rear);
   }
 
   double timeS() {

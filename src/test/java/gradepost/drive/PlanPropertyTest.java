@@ -65,7 +65,7 @@ class PlanPropertyTest {
     List<Call> calls = plan.assignment().calls();
     long stands = plan.actions().stream().filter(a -> a.command() instanceof Command.Stand).count();
     if (stands != calls.size() - 1) {
-      faults.add(stands + " stands for " + (calls.size() - 1) + " stops");
+      faults.add("stands " + stands + " times for " + (calls.size() - 1) + " stops");
     }
   }
 

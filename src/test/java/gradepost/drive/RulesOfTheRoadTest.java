@@ -90,8 +90,8 @@ class RulesOfTheRoadTest {
             List.of(),
             3000,
             true);
-    List<Finding> findings =
-        Findings.of(Mill.assignment(Direction.FORWARD, "4-car"), piece, List.of());
+    Assignment mill = Mill.assignment(Direction.FORWARD, "4-car");
+    List<Finding> findings = Findings.of(mill, piece, List.of(), new Ladder(mill, new Bench(mill)));
     assertThat(findings.stream().anyMatch(Finding.BigDrop.class::isInstance)).isEqualTo(flagged);
   }
 

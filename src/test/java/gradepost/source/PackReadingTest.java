@@ -133,7 +133,7 @@ class PackReadingTest {
         .containsEntry("margins.before-board", "before the board")
         .containsEntry("stopping", "stops")
         .containsEntry("adhesion.damp", "damp rail")
-        .hasSize(25);
+        .hasSize(33);
   }
 
   @Test

@@ -25,8 +25,8 @@ class ReaderFuzzTest {
       throw new IllegalStateException("an error and a value: " + reading.problems().text());
     }
     sources.check(file).text();
-    for (RouteCsv.Part part : RouteCsv.Part.values()) {
-      new RouteCsv(fixture, Fixture.ROUTE, part).imported("t.csv", data);
-    }
+    RouteCsv.Part[] parts = RouteCsv.Part.values();
+    RouteCsv.Part part = parts[data.length % parts.length];
+    new RouteCsv(Fixture.good(), Fixture.ROUTE, part).imported("t.csv", data);
   }
 }

@@ -35,7 +35,12 @@ final class NameAudit {
   }
 
   /** Something with a name and a stretch that a landmark may be named after. */
-  private record Named(String noun, String name, double fromM, double toM, double nearM) {
+  private record Named(
+      String noun, String name, String folded, double fromM, double toM, double nearM) {
+    Named(String noun, String name, double fromM, double toM, double nearM) {
+      this(noun, name, fold(name), fromM, toM, nearM);
+    }
+
     double off(double atM) {
       return Math.max(0, Math.max(fromM - atM, atM - toM));
     }
@@ -76,7 +81,8 @@ final class NameAudit {
   /** The longest name in the landmark's own name is the thing that it speaks of. */
   private void mention(Landmark landmark, List<Named> things) {
     double at = ground.at(landmark.location());
-    List<Named> meant = things.stream().filter(t -> contains(landmark.name(), t.name())).toList();
+    String spoken = fold(landmark.name());
+    List<Named> meant = things.stream().filter(t -> contains(spoken, t.folded())).toList();
     if (meant.isEmpty()) {
       return;
     }
@@ -105,12 +111,13 @@ final class NameAudit {
     }
   }
 
+  /** Whole words of a text; both in small letters. */
   private static boolean contains(String text, String name) {
-    if (!fold(text).contains(fold(name))) {
+    if (!text.contains(name)) {
       return false;
     }
-    String pattern = "(?<![\\p{L}\\p{N}])" + Pattern.quote(fold(name)) + "(?![\\p{L}\\p{N}])";
-    return Pattern.compile(pattern).matcher(fold(text)).find();
+    String pattern = "(?<![\\p{L}\\p{N}])" + Pattern.quote(name) + "(?![\\p{L}\\p{N}])";
+    return Pattern.compile(pattern).matcher(text).find();
   }
 
   private void repeatedLandmarks() {
