@@ -150,7 +150,7 @@ final class HandOver {
   private static Map<String, Object> run(Plan plan) {
     Map<String, Object> out = new LinkedHashMap<>();
     out.put("runningTimeS", plan.runningTimeS());
-    out.put("fastestTimeS", plan.fastestTimeS());
+    out.put("fastest", plan.fastest());
     out.put("energyJ", plan.energyJ());
     out.put("handleMovements", plan.handleMovements());
     out.put("actions", plan.actions());

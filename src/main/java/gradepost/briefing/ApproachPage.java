@@ -10,6 +10,8 @@ import java.util.List;
  * @param marks where each formation stops; empty for a reduction
  * @param question "If the … gives nothing at 3:"; empty where the train needs no brake
  * @param answer its sentences, the one that counts first
+ * @param goBy the cues at the braking point: by day, by night, by the clock, and the backstop
+ * @param spread where the train comes to when nothing is corrected; empty where not computed
  * @param graveAnswer whether the first fallback does not hold
  */
 public record ApproachPage(
@@ -25,7 +27,8 @@ public record ApproachPage(
     List<String> answer,
     boolean graveAnswer,
     Table ladder,
-    List<String> notes,
+    List<Fact> goBy,
+    List<SpreadChart> spread,
     List<String> findings) {
 
   /**
@@ -88,7 +91,8 @@ public record ApproachPage(
   public ApproachPage {
     actions = List.copyOf(actions);
     answer = List.copyOf(answer);
-    notes = List.copyOf(notes);
+    goBy = List.copyOf(goBy);
+    spread = List.copyOf(spread);
     findings = List.copyOf(findings);
   }
 }

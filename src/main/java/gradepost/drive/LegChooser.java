@@ -50,16 +50,16 @@ final class LegChooser {
     }
   }
 
-  /** The way that was taken, and the running time of the fastest one. */
-  record Chosen(Way way, double fastestS) {}
+  /** The way that was taken, and the fastest one. */
+  record Chosen(Way way, Way fastest) {}
 
   /** From a stand at {@code startM} over the targets up to the stop that is the last of them. */
   Chosen choose(double startM, List<Target> targets) {
     RunRules policy = assignment.policy().run();
     Way own = way(startM, targets, policy);
     Way fast = way(startM, targets, fastest(policy));
-    double fastestS = fast.stands() && fast.timeS() < own.timeS() ? fast.timeS() : own.timeS();
-    double allowedS = (1 + policy.timeAllowance()) * fastestS;
+    Way fastest = fast.stands() && fast.timeS() < own.timeS() ? fast : own;
+    double allowedS = (1 + policy.timeAllowance()) * fastest.timeS();
     Way taken = own;
     RunRules best = policy;
     for (double longer : LONGER_COASTS_S) {
@@ -82,7 +82,7 @@ final class LegChooser {
     if (!taken.stands() && fast.stands()) {
       taken = fast;
     }
-    return new Chosen(taken, fastestS);
+    return new Chosen(taken, fastest);
   }
 
   /** Whether the band under the ceiling is reached at all; else lowering it changes nothing. */

@@ -10,7 +10,7 @@ import java.util.List;
  * @param runningTimeS standing time at stations left out
  * @param energyJ at the wheel rim, power only
  * @param handleMovements of the power and brake handles together
- * @param fastestTimeS of the fastest run under the same ceiling
+ * @param fastest what the fastest run under the same ceiling costs
  * @param failures what went wrong when the plan was run again from its printed numbers; a plan with
  *     any is not issued
  */
@@ -23,11 +23,20 @@ public record Plan(
     double runningTimeS,
     double energyJ,
     int handleMovements,
-    double fastestTimeS,
+    Cost fastest,
     List<Finding> failures,
     List<SignalBraking> signals,
     List<BrakeTest> brakeTests,
     TrainFigures figures) {
+
+  /** What a run costs; energy at the wheel rim, movements of the power and brake handles. */
+  public record Cost(double timeS, double energyJ, int handleMovements) {
+    Cost and(Cost other) {
+      return new Cost(
+          timeS + other.timeS, energyJ + other.energyJ, handleMovements + other.handleMovements);
+    }
+  }
+
   public Plan {
     ceiling = List.copyOf(ceiling);
     approaches = List.copyOf(approaches);

@@ -16,7 +16,7 @@ public final class Planner {
       List<Piece> pieces,
       Map<Target, Integer> numbers,
       Rerun rerun,
-      double fastestS) {}
+      Plan.Cost fastest) {}
 
   /**
    * Works out the run, its approaches and their fallbacks, and runs it again. The plan that comes
@@ -36,7 +36,7 @@ public final class Planner {
         rerun.timeS(),
         rerun.energyJ(),
         movements(rerun.actions()),
-        worked.fastestS(),
+        worked.fastest(),
         rerun.failures(),
         new Signals(assignment, worked.bench(), worked.ceiling(), trace).all(),
         BrakeTests.of(assignment, worked.bench(), trace),
@@ -51,7 +51,7 @@ public final class Planner {
     LegChooser chooser = new LegChooser(assignment, bench, ceiling);
     List<Piece> pieces = new ArrayList<>();
     boolean stalled = false;
-    double fastest = 0;
+    Plan.Cost fastest = new Plan.Cost(0, 0, 0);
     int from = 0;
     double at = start;
     for (int i = 0; i < targets.size() && !stalled; i++) {
@@ -59,7 +59,9 @@ public final class Planner {
         LegChooser.Chosen leg = chooser.choose(at, targets.subList(from, i + 1));
         pieces.addAll(leg.way().pieces());
         stalled = leg.way().stalled();
-        fastest += leg.fastestS();
+        Rerun quick = leg.fastest().rerun();
+        fastest =
+            fastest.and(new Plan.Cost(quick.timeS(), quick.energyJ(), movements(quick.actions())));
         from = i + 1;
         at = pieces.isEmpty() ? at : pieces.get(pieces.size() - 1).endM();
       }

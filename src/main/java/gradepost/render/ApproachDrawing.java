@@ -16,7 +16,7 @@ final class ApproachDrawing implements Drawing {
   private static final double LEFT = 27;
   private static final double RIGHT = 6;
   private static final double TOP = 5;
-  private static final double PLOT = 118;
+  private static final double PLOT = 106;
   private final ApproachChart chart;
   private final Fonts fonts;
   private final Scale x;

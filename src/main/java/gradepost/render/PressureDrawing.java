@@ -64,8 +64,15 @@ final class PressureDrawing implements Drawing {
     LabelPlacer placer = new LabelPlacer(new Box(LEFT + 2, TOP, x.end() - LEFT, PLOT));
     double[] px = x.at(times);
     double[] py = y.at(chart.pressures());
-    for (int i = 0; i < px.length; i += Math.max(1, px.length / 150)) {
-      placer.take(new Box(px[i] - 1.5, py[i] - 1.5, 3, 3));
+    for (int i = 0; i + 1 < px.length; i++) {
+      double length = Math.hypot(px[i + 1] - px[i], py[i + 1] - py[i]);
+      int pieces = (int) Math.ceil(length / 4) + 1;
+      for (int k = 0; k <= pieces; k++) {
+        double share = (double) k / pieces;
+        double ax = px[i] + share * (px[i + 1] - px[i]);
+        double ay = py[i] + share * (py[i + 1] - py[i]);
+        placer.take(new Box(ax - 1.5, ay - 1.5, 3, 3));
+      }
     }
     for (PressureChart.Note note : chart.notes()) {
       note(canvas, placer, x.at(note.timeS()), y.at(note.pressure()), note.text());

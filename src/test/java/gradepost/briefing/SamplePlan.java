@@ -15,6 +15,7 @@ import gradepost.drive.Latest;
 import gradepost.drive.LatestCurve;
 import gradepost.drive.Plan;
 import gradepost.drive.Rung;
+import gradepost.drive.Spread;
 import gradepost.drive.Target;
 import gradepost.drive.Trace;
 import gradepost.drive.TrainFigures;
@@ -152,7 +153,7 @@ public final class SamplePlan {
         time,
         4.2e8,
         actions.size(),
-        time * 0.96,
+        new Plan.Cost(time * 0.96, 5e8, actions.size() + 9),
         List.of(),
         List.of(),
         List.of(),
@@ -286,7 +287,7 @@ public final class SamplePlan {
         actions,
         needs ? cases(t, bp, number) : List.of(),
         needs ? curves(t, bp, v) : List.of(),
-        Optional.empty(),
+        needs ? Optional.of(new Spread(-9.3, 1.2, 14.8, 0.41, 500)) : Optional.empty(),
         findings);
   }
 

@@ -60,13 +60,17 @@ final class ApproachWriter {
                         "answer.question",
                         s.shortName(),
                         numberOfFirst(approach),
-                        words.place(approach.brakingPointM().orElseThrow())))
+                        words.placeTo(
+                            approach.brakingPointM().orElseThrow(),
+                            approach.target().atM(),
+                            "where.before-short")))
             .orElse(""),
         asked ? ladder.first(approach) : "",
         asked ? ladder.rest(approach) : List.of(),
         asked && !answers(approach).get(0).holds(),
         ladder.table(id + "-ladder", approach),
-        notes(approach),
+        new CueWriter(words, sight).goBy(approach, numberOfFirst(approach)),
+        new SpreadWriter(words).chart(id, approach).stream().toList(),
         approach.findings().stream().map(findings::of).toList());
   }
 
@@ -104,7 +108,7 @@ final class ApproachWriter {
               Integer.toString(out.size() + 1),
               orders.todo(step),
               orders.when(step),
-              orders.where(action),
+              orders.where(action, approach.target()),
               see(action, approach),
               words.number(action.speedMps()),
               orders.gauge(action.command()),
@@ -202,50 +206,5 @@ final class ApproachWriter {
     return stop.buffersM()
         .map(b -> words.text("stop-mark.buffers", out, words.room(b - stop.atM())))
         .orElse(out);
-  }
-
-  private List<String> notes(Approach approach) {
-    List<String> out = new ArrayList<>();
-    if (approach.brakingPointM().isPresent()) {
-      double at = approach.brakingPointM().get();
-      approach
-          .cues()
-          .night()
-          .ifPresent(
-              n ->
-                  out.add(
-                      words.text(
-                          "note.second-cue",
-                          sight.past(n.name(), approach.cues().nightBeforeM()))));
-      approach
-          .cues()
-          .backstop()
-          .filter(b -> at + approach.cues().backstopAfterM() < approach.target().atM())
-          .ifPresent(
-              b ->
-                  out.add(
-                      words.text(
-                          "note.backstop",
-                          b.name(),
-                          words.room(approach.cues().backstopAfterM()))));
-    }
-    approach
-        .landmark()
-        .ifPresent(
-            l ->
-                approach
-                    .exactBrakingPointM()
-                    .ifPresent(
-                        exact -> {
-                          double before = exact - approach.brakingPointM().orElse(exact);
-                          if (before >= words.units().lengthUnitM()) {
-                            out.add(
-                                words.text(
-                                    "note.before-computed",
-                                    words.room(before),
-                                    words.pressure(approach.mainPressurePa())));
-                          }
-                        }));
-    return out;
   }
 }

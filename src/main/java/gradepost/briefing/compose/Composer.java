@@ -113,12 +113,23 @@ public final class Composer {
   }
 
   private static List<Fact> summary(Plan plan, Words words) {
+    Plan.Cost fast = plan.fastest();
     return List.of(
-        new Fact(words.text("summary.time"), words.minutes(plan.runningTimeS())),
-        new Fact(words.text("summary.fastest"), words.minutes(plan.fastestTimeS())),
-        new Fact(
-            words.text("summary.energy"),
-            String.format(Locale.ROOT, "%.0f kWh", plan.energyJ() / 3.6e6)),
-        new Fact(words.text("summary.movements"), Integer.toString(plan.handleMovements())));
+        beside(
+            words, "summary.time", words.minutes(plan.runningTimeS()), words.minutes(fast.timeS())),
+        beside(words, "summary.energy", energy(plan.energyJ()), energy(fast.energyJ())),
+        beside(
+            words,
+            "summary.movements",
+            Integer.toString(plan.handleMovements()),
+            Integer.toString(fast.handleMovements())));
+  }
+
+  private static Fact beside(Words words, String key, String planned, String fastest) {
+    return new Fact(words.text(key), words.text("summary.beside", planned, fastest));
+  }
+
+  private static String energy(double joules) {
+    return String.format(Locale.ROOT, "%.0f kWh", joules / 3.6e6);
   }
 }

@@ -40,7 +40,7 @@ final class LadderWriter {
             row(
                 words.text("ladder.latest", called(rungs.get(i).brake())),
                 cases,
-                c -> latest(c.ladder().get(index).latest()),
+                c -> latest(approach, c.ladder().get(index).latest()),
                 c -> false));
       }
       List<FailureAnswer> answers = cases.get(0).answers();
@@ -59,7 +59,7 @@ final class LadderWriter {
             row(
                 words.text("ladder.protected"),
                 cases,
-                c -> protectedPoint(c),
+                c -> protectedPoint(approach, c),
                 c -> c.protectedM().isEmpty()));
       }
     }
@@ -97,10 +97,10 @@ final class LadderWriter {
               : "ladder.no-point");
     }
     return words.text(
-        "ladder.point", words.place(c.plannedM().get()), words.pressure(c.mainPressurePa()));
+        "ladder.point", place(approach, c.plannedM().get()), words.pressure(c.mainPressurePa()));
   }
 
-  private String latest(Latest latest) {
+  private String latest(Approach approach, Latest latest) {
     if (latest instanceof Latest.Nowhere nowhere) {
       return "▲ "
           + switch (nowhere.reason()) {
@@ -112,8 +112,12 @@ final class LadderWriter {
     long seconds = (long) Math.floor(point.afterPlannedS());
     return words.text(
         "ladder.latest-point",
-        words.place(point.printedM()),
+        place(approach, point.printedM()),
         (seconds > 0 ? "+" : seconds < 0 ? "−" : "") + Math.abs(seconds));
+  }
+
+  private String place(Approach approach, double atM) {
+    return words.placeTo(atM, approach.target().atM(), "where.before-short");
   }
 
   private String outcome(Target target, FailureAnswer answer) {
@@ -126,7 +130,7 @@ final class LadderWriter {
         atTarget(answer));
   }
 
-  private String protectedPoint(CaseResult c) {
+  private String protectedPoint(Approach approach, CaseResult c) {
     if (c.protectedM().isEmpty()) {
       return words.text("ladder.no-protected");
     }
@@ -135,7 +139,7 @@ final class LadderWriter {
     }
     return words.text(
         "ladder.protected-point",
-        words.place(c.protectedM().get()),
+        place(approach, c.protectedM().get()),
         Math.round(Math.ceil(c.protectedCostS())));
   }
 
@@ -158,38 +162,46 @@ final class LadderWriter {
     List<String> out = new ArrayList<>();
     String kind = target instanceof Target.Stop ? "stop" : "board";
     for (FailureAnswer answer : c.answers()) {
-      String brake = called(answer.brake());
-      if (answer.holds()) {
-        out.add(
-            words.text(
-                "answer.holds-" + kind,
-                brake,
-                words.seconds(noticingS),
-                words.room(answer.shortM()),
-                words.speed(target.speedMps())));
-      } else {
-        out.add(
-            words.text(
-                "answer.fails-" + kind,
-                brake,
-                words.seconds(noticingS),
-                words.overrun(-answer.shortM()),
-                atTarget(answer)));
-      }
+      String next = out.isEmpty() ? "answer." : "answer.next-";
+      out.add(
+          answer.holds()
+              ? words.text(
+                  next + "holds-" + kind,
+                  called(answer.brake()),
+                  words.seconds(noticingS),
+                  words.room(answer.shortM()),
+                  words.speed(target.speedMps()))
+              : words.text(
+                  next + "fails-" + kind,
+                  called(answer.brake()),
+                  words.seconds(noticingS),
+                  words.overrun(-answer.shortM()),
+                  atTarget(answer)));
     }
     c.ladder().stream()
         .filter(r -> r.brake().role() != BrakeSystem.Role.SERVICE)
-        .forEach(r -> out.add(until(r)));
+        .forEach(r -> out.add(until(approach, r)));
     if (c.protectedM().isEmpty()) {
       out.add(words.text("answer.no-protected"));
     } else if (c.plannedM().isPresent() && c.plannedM().get() - c.protectedM().get() >= 0.5) {
       out.add(
           words.text(
               "answer.protected",
-              words.place(c.protectedM().get()),
+              placeBefore(approach, c.protectedM().get()),
               words.seconds(Math.ceil(c.protectedCostS()))));
     }
+    if (c.answers().stream().anyMatch(a -> a.brake().role() == BrakeSystem.Role.EMERGENCY)) {
+      out.add(words.text("answer.last-recourse"));
+    }
     return out.stream().map(LadderWriter::sentence).toList();
+  }
+
+  private String placeBefore(Approach approach, double atM) {
+    Target target = approach.target();
+    return words.placeTo(
+        atM,
+        target.atM(),
+        target instanceof Target.Stop ? "where.before-mark" : "where.before-reduction");
   }
 
   private static String sentence(String text) {
@@ -198,10 +210,10 @@ final class LadderWriter {
         : text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
   }
 
-  private String until(Rung rung) {
+  private String until(Approach approach, Rung rung) {
     if (rung.latest() instanceof Latest.Point point) {
       String see = sight.near(point.printedM());
-      String place = words.place(point.printedM());
+      String place = placeBefore(approach, point.printedM());
       String where =
           see.equals(words.text("dash")) ? place : words.text("answer.place-see", place, see);
       return words.text("answer.until", called(rung.brake()), where);

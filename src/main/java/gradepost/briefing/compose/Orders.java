@@ -2,8 +2,10 @@ package gradepost.briefing.compose;
 
 import gradepost.drive.Action;
 import gradepost.drive.Command;
+import gradepost.drive.Target;
 import gradepost.drive.Trigger;
 import gradepost.stock.Stock;
+import java.util.List;
 
 /** What an action tells the driver, in words. */
 final class Orders {
@@ -49,7 +51,16 @@ final class Orders {
     if (step.actions().size() > 1
         && step.first().command() instanceof Command.Power from
         && step.last().command() instanceof Command.Power to) {
-      return words.text("do.power-through", notch(from), notch(to));
+      String through = words.text("do.power-through", notch(from), notch(to));
+      List<Long> waits =
+          step.actions().stream()
+              .skip(1)
+              .map(a -> Math.round(((Trigger.After) a.trigger()).seconds()))
+              .distinct()
+              .toList();
+      return waits.size() == 1
+          ? words.text("do.power-each", through, words.seconds(waits.get(0)))
+          : words.text("do.power-by-notch", through);
     }
     return todo(step.first().command());
   }
@@ -72,8 +83,13 @@ final class Orders {
     return words.text("do.when", todo, when(trigger));
   }
 
-  String where(Action action) {
-    String place = words.place(action.atM());
+  String where(Action action, Target target) {
+    String before = target instanceof Target.Stop ? "where.before-mark" : "where.before-reduction";
+    boolean stands = action.command() instanceof Command.Stand;
+    String place =
+        stands
+            ? words.place(target.atM())
+            : words.placeTo(action.atM(), target.atM(), "where.before-short");
     return atPlace(action.trigger()) ? place : words.text("where.about", place);
   }
 

@@ -14,6 +14,10 @@ import java.util.Locale;
 final class Words {
   private static final DateTimeFormatter MOMENT =
       DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
+
+  /** Places closer to their target than 100 m are planned as distances from it, in fives. */
+  private static final double NEAR_M = 105;
+
   private final Messages messages;
   private final Path path;
 
@@ -46,6 +50,21 @@ final class Words {
   /** A place that the train must have reached: at or after it. */
   String placePast(double atM) {
     return path.text(path.printedAtOrAfter(inside(atM)));
+  }
+
+  /**
+   * A place on the way to a target: on the print grid, at or before it; close to the target, where
+   * that grid is too coarse, so many yards or metres before it.
+   *
+   * @param before the text that says so, with a hole for the distance
+   */
+  String placeTo(double atM, double targetM, String before) {
+    double ahead = targetM - atM;
+    boolean onGrid = Math.abs(path.printedAtOrBefore(inside(atM)) - atM) < 1e-6;
+    if (ahead < 0.5 || ahead > NEAR_M || onGrid && ahead >= NEAR_M - 5) {
+      return place(atM);
+    }
+    return text(before, units().length(ahead - 1e-6, Rounding.UP));
   }
 
   private double inside(double atM) {

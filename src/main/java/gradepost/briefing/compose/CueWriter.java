@@ -1,0 +1,62 @@
+package gradepost.briefing.compose;
+
+import gradepost.briefing.Fact;
+import gradepost.drive.Approach;
+import gradepost.drive.Cues;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What the driver goes by at a braking point. */
+final class CueWriter {
+  private final Words words;
+  private final Sight sight;
+
+  CueWriter(Words words, Sight sight) {
+    this.words = words;
+    this.sight = sight;
+  }
+
+  /** A landmark, and how far it stands before the point that would have been needed. */
+  private String anchored(String name, Approach approach) {
+    double point = approach.brakingPointM().orElseThrow();
+    double before = approach.exactBrakingPointM().orElse(point) - point;
+    return before < words.units().lengthUnitM()
+        ? name
+        : words.text("cue.before-computed", name, words.room(before));
+  }
+
+  /** In the order in which it helps; empty where no brake is needed. */
+  List<Fact> goBy(Approach approach, String number) {
+    if (approach.brakingPointM().isEmpty()) {
+      return List.of();
+    }
+    Cues cues = approach.cues();
+    List<Fact> out = new ArrayList<>();
+    String day =
+        cues.anchor()
+            .map(a -> anchored(a.name(), approach))
+            .or(() -> cues.day().map(d -> sight.past(d.name(), cues.dayBeforeM())))
+            .orElse(words.text("cue.none"));
+    out.add(new Fact(words.text("cue.day", number), day));
+    cues.night()
+        .map(n -> sight.past(n.name(), cues.nightBeforeM()))
+        .filter(n -> !n.equals(day))
+        .ifPresent(n -> out.add(new Fact(words.text("cue.night"), n)));
+    if (cues.secondsBefore() >= 1) {
+      out.add(
+          new Fact(
+              words.text("cue.clock"),
+              words.text("cue.seconds-before", words.seconds(cues.secondsBefore()))));
+    }
+    double beyond = approach.brakingPointM().get() + cues.backstopAfterM();
+    cues.backstop()
+        .filter(b -> beyond < approach.target().atM())
+        .ifPresent(
+            b ->
+                out.add(
+                    new Fact(
+                        words.text("cue.backstop"),
+                        words.text("cue.beyond", b.name(), words.room(cues.backstopAfterM())))));
+    return out;
+  }
+}

@@ -1,0 +1,50 @@
+package gradepost.briefing.compose;
+
+import gradepost.briefing.SpreadChart;
+import gradepost.drive.Approach;
+import gradepost.drive.Spread;
+import gradepost.drive.Target;
+import java.util.Optional;
+
+/** How far runs differ when nobody corrects them: for the reader to know that he must. */
+final class SpreadWriter {
+  private final Words words;
+
+  SpreadWriter(Words words) {
+    this.words = words;
+  }
+
+  Optional<SpreadChart> chart(String id, Approach approach) {
+    return approach.spread().map(s -> of(id + "-spread", approach.target(), s));
+  }
+
+  private SpreadChart of(String id, Target target, Spread spread) {
+    String kind = target instanceof Target.Stop ? "stop" : "board";
+    double unit = words.units().lengthUnitM();
+    String past = side(spread.shortM05());
+    String before = side(spread.shortM95());
+    String says =
+        words.text(
+            "spread.says-" + kind,
+            before,
+            past,
+            Math.round(100 * spread.pastShare()),
+            words.speed(target.speedMps()));
+    return new SpreadChart(
+        id,
+        words.text("chart.spread"),
+        says,
+        spread.shortM05() / unit,
+        spread.shortM50() / unit,
+        spread.shortM95() / unit,
+        past,
+        before,
+        words.text("spread.target-" + kind));
+  }
+
+  /** Outwards: neither end is made to look nearer than it is. */
+  private String side(double shortM) {
+    return words.text(
+        shortM >= 0 ? "spread.before" : "spread.past", words.overrun(Math.abs(shortM)));
+  }
+}
