@@ -17,13 +17,16 @@ import java.util.Optional;
 public final class Brief {
   private final Optional<Path> templates;
   private final boolean json;
+  private final boolean cards;
   private final Progress progress;
 
   /**
    * @param templates folder of a depot's own templates
    * @param json whether the hand-overs are written too
+   * @param cards whether cab cards are made too
    */
-  public Brief(Optional<Path> templates, boolean json, Progress progress) {
+  public Brief(Optional<Path> templates, boolean json, boolean cards, Progress progress) {
+    this.cards = cards;
     this.templates = templates;
     this.json = json;
     this.progress = progress;
@@ -73,8 +76,12 @@ public final class Brief {
           new Composer(layout.messages())
               .compose(task.title(), List.of(plan), Issue.of(pack), List.of(), pack.accepted());
       papers.addAll(layout.papers(task.stem(), briefing));
+      if (cards) {
+        papers.addAll(Cards.papers(task.stem(), briefing, pack.cards(), layout));
+      }
       if (json) {
-        papers.add(new Paper(task.stem() + ".json", HandOver.of(plan)));
+        papers.add(
+            new Paper(task.stem() + ".json", HandOver.of(plan, Issue.fingerprint(pack.inputs()))));
       }
       progress.done(task.stem());
     }

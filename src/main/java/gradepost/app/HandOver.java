@@ -31,10 +31,14 @@ import java.util.Map;
 final class HandOver {
   private static final int VERSION = 1;
 
-  static byte[] of(Plan plan) {
+  /**
+   * @param fingerprint of the inputs that the plan was made from
+   */
+  static byte[] of(Plan plan, String fingerprint) {
     Map<String, Object> all = new LinkedHashMap<>();
     all.put("gradepost", "hand-over");
     all.put("version", VERSION);
+    all.put("fingerprint", fingerprint);
     all.put("assignment", assignment(plan.assignment()));
     all.put("track", track(plan.assignment().path()));
     all.put("ceiling", plan.ceiling());

@@ -1,6 +1,7 @@
 package gradepost.app;
 
 import gradepost.briefing.Briefing;
+import gradepost.briefing.CabCards;
 import gradepost.briefing.Messages;
 import gradepost.briefing.Printable;
 import gradepost.render.Renderer;
@@ -74,6 +75,17 @@ final class Layout {
     ByteArrayOutputStream pdf = new ByteArrayOutputStream();
     renderer.pdf(document, pdf);
     return new Paper(stem + ".pdf", pdf.toByteArray());
+  }
+
+  /** Single cards, and the sheets that they are cut from. */
+  List<Paper> cards(String stem, CabCards cards) throws IOException {
+    ByteArrayOutputStream single = new ByteArrayOutputStream();
+    renderer.pdf(cards, single);
+    ByteArrayOutputStream sheets = new ByteArrayOutputStream();
+    renderer.cut(cards, sheets);
+    return List.of(
+        new Paper(stem + ".pdf", single.toByteArray()),
+        new Paper(stem + "-to-cut.pdf", sheets.toByteArray()));
   }
 
   List<Paper> papers(String stem, Briefing briefing) throws IOException {

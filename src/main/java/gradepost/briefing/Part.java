@@ -9,6 +9,7 @@ import java.util.List;
  * @param head for running heads: direction and formation
  * @param summary running time and the like
  * @param strip rows of the strip, in the order of travel
+ * @param evened the same rows with equal steps between what is met
  * @param notSupplied what the data lacks, in words
  */
 public record Part(
@@ -18,6 +19,7 @@ public record Part(
     List<Fact> summary,
     TrainPage train,
     List<StripChart> strip,
+    List<StripChart> evened,
     List<Cue> story,
     List<ApproachPage> approaches,
     List<Table> tables,
@@ -27,6 +29,7 @@ public record Part(
   public Part {
     summary = List.copyOf(summary);
     strip = List.copyOf(strip);
+    evened = List.copyOf(evened);
     story = List.copyOf(story);
     approaches = List.copyOf(approaches);
     tables = List.copyOf(tables);

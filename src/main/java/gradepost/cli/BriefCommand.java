@@ -43,12 +43,25 @@ final class BriefCommand implements Callable<Integer> {
       description = "Lay out with the depot's own templates instead of those in the jar.")
   private @Nullable Path templates;
 
+  @Option(
+      names = "--with",
+      split = ",",
+      paramLabel = "PAPERS",
+      description = "Papers to make beside the briefing: ${COMPLETION-CANDIDATES}.")
+  private List<Extra> with = List.of();
+
+  /** What may be asked for beside the briefing, as it is typed. */
+  enum Extra {
+    cards
+  }
+
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Override
   public Integer call() {
     try (TerminalProgress progress = TerminalProgress.forThisTerminal()) {
-      Brief brief = new Brief(Optional.ofNullable(templates), json, progress);
+      Brief brief =
+          new Brief(Optional.ofNullable(templates), json, with.contains(Extra.cards), progress);
       return Saying.exitCode(spec, brief.of(packs, out));
     }
   }

@@ -15,6 +15,7 @@ import picocli.CommandLine.Spec;
     subcommands = {
       BriefCommand.class,
       CheckCommand.class,
+      VerifyCommand.class,
       SchemaCommand.class,
       ShowCommand.class,
       NewCommand.class,

@@ -44,7 +44,7 @@ final class PdfIdentity {
   }
 
   /** FNV-1a over the text: stable, and all that an id needs. */
-  private static long id(String text) {
+  static long id(String text) {
     long hash = 0xcbf29ce484222325L;
     for (byte b : text.getBytes(StandardCharsets.UTF_8)) {
       hash = (hash ^ (b & 0xff)) * 0x100000001b3L;

@@ -30,10 +30,14 @@ final class PdfWriter {
   }
 
   private final Fonts fonts;
-  private final byte[] profile = ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData();
+  private final byte[] profile = profile();
 
   PdfWriter(Fonts fonts) {
     this.fonts = fonts;
+  }
+
+  static byte[] profile() {
+    return ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData();
   }
 
   void write(Printable briefing, Document page, Map<String, Drawing> drawings, OutputStream out)

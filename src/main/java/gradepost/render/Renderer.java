@@ -1,8 +1,10 @@
 package gradepost.render;
 
+import gradepost.briefing.CabCards;
 import gradepost.briefing.Chart;
 import gradepost.briefing.Messages;
 import gradepost.briefing.Printable;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
@@ -51,6 +53,13 @@ public final class Renderer {
               return placeholder(chart, drawing);
             });
     pdf.write(briefing, markup.read(page), drawings, out);
+  }
+
+  /** The same cards laid side by side on A4 with marks to cut by; archival, for the printer. */
+  public void cut(CabCards cards, OutputStream out) throws IOException {
+    ByteArrayOutputStream single = new ByteArrayOutputStream();
+    pdf(cards, single);
+    Imposition.write(cards, single.toByteArray(), out);
   }
 
   private static String placeholder(Chart chart, Drawing drawing) {

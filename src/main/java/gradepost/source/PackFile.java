@@ -20,6 +20,7 @@ import java.util.Optional;
  * @param notices every notice read, withdrawn ones too, in the order of the files
  * @param noneStated what the files of restrictions state where they have no notice
  * @param accepted findings about its trains for which somebody answers; the route has its own
+ * @param cards size of the cab cards
  * @param inputs the pack file first, then each file once in the order in which it is named
  * @param origins where in the files its records stand
  */
@@ -36,6 +37,7 @@ public record PackFile(
     IssueDetails issue,
     List<String> highRisk,
     List<Accepted> accepted,
+    CardSize cards,
     List<Input> inputs,
     Origins origins) {
   public PackFile {

@@ -105,6 +105,7 @@ final class PackReader {
             pack.issue(),
             pack.highRisk(),
             pack.accepted(),
+            pack.cards(),
             List.copyOf(inputs.values()),
             new Origins(readers(route, notices))));
   }

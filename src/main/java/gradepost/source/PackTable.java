@@ -5,6 +5,7 @@ import gradepost.stock.LoadCase;
 import gradepost.units.QuantityKind;
 import gradepost.units.Span;
 import java.time.LocalDateTime;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -30,7 +31,8 @@ final class PackTable {
       LoadCase load,
       IssueDetails issue,
       List<String> highRisk,
-      List<Accepted> accepted) {}
+      List<Accepted> accepted,
+      CardSize cards) {}
 
   private static final Scalar<String> FILE =
       Common.text("the name of a file, as seen from this one");
@@ -155,6 +157,14 @@ final class PackTable {
           "none",
           AcceptedTable.DESCRIPTION);
 
+  static final Key<CardSize> CARDS =
+      Key.preset(
+          "cards",
+          cardSizes(),
+          CardSize.A5_PORTRAIT,
+          CardSize.A5_PORTRAIT.word(),
+          "The size of the cab cards, when they are asked for.");
+
   static final Shape<TypedPack> PACK =
       Shape.of(
           "a pack file",
@@ -170,7 +180,8 @@ final class PackTable {
               LOAD,
               ISSUE,
               HIGH_RISK,
-              ACCEPTED),
+              ACCEPTED,
+              CARDS),
           v ->
               new TypedPack(
                   v.find(TITLE),
@@ -183,7 +194,16 @@ final class PackTable {
                   v.get(LOAD),
                   v.get(ISSUE),
                   v.get(HIGH_RISK),
-                  v.get(ACCEPTED)));
+                  v.get(ACCEPTED),
+                  v.get(CARDS)));
+
+  private static Scalar<CardSize> cardSizes() {
+    Map<String, CardSize> words = new LinkedHashMap<>();
+    for (CardSize size : CardSize.values()) {
+      words.put(size.word(), size);
+    }
+    return new Scalar.Choice<>(words);
+  }
 
   private static IssueDetails issue(Values v) {
     return new IssueDetails(

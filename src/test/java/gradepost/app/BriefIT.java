@@ -36,6 +36,12 @@ class BriefIT {
       assertThat(first.written().get(i)).hasSameBinaryContentAs(second.written().get(i));
     }
 
+    for (int i = 0; i < 3; i++) {
+      Path paper = first.written().get(i);
+      assertThat(new Verify().of(paper, List.of(pack)).said())
+          .containsExactly(paper + ": made from the data of " + pack + " as they are now, issue 3");
+    }
+
     JsonNode json = new ObjectMapper().readTree(first.written().get(2).toFile());
     assertThat(json.at("/track/elevation")).hasSizeGreaterThan(10);
     assertThat(json.at("/track/curves/0").has("radiusM")).isTrue();
@@ -82,6 +88,7 @@ class BriefIT {
   private static Brief brief(Optional<Path> templates) {
     return new Brief(
         templates,
+        true,
         true,
         new Progress() {
           @Override

@@ -109,10 +109,13 @@ class PdfTest {
   @ParameterizedTest
   @CsvSource({"PDFA_2_A,MILES", "PDFUA_1,MILES", "PDFA_2_A,METRIC", "PDFUA_1,METRIC"})
   void isArchivalAndAccessible(PDFAFlavour flavour, UnitStyle units) throws Exception {
+    complies(Papers.pdf(units), flavour);
+  }
+
+  static void complies(byte[] pdf, PDFAFlavour flavour) throws Exception {
     VeraGreenfieldFoundryProvider.initialise();
     try (PDFAParser parser =
-            Foundries.defaultInstance()
-                .createParser(new ByteArrayInputStream(Papers.pdf(units)), flavour);
+            Foundries.defaultInstance().createParser(new ByteArrayInputStream(pdf), flavour);
         PDFAValidator validator = Foundries.defaultInstance().createValidator(flavour, false)) {
       ValidationResult result = validator.validate(parser);
       assertThat(

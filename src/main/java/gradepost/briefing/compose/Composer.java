@@ -105,6 +105,7 @@ public final class Composer {
         summary(plan, words),
         new TrainWriter(plan, words).page(id),
         new StripWriter(plan, lineside).rows(id),
+        new StripWriter(plan, lineside).evened(id),
         new StoryWriter(plan, lineside, run).story(),
         pages,
         tables,

@@ -111,6 +111,7 @@ final class CoverWriter {
       entry(out, part.id(), part.title(), 0);
       entry(out, part.id() + "-train-page", messages.text("train.title"), 1);
       entry(out, part.id() + "-strip", messages.text("strip.title"), 1);
+      entry(out, part.id() + "-evened", messages.text("strip.evened.title"), 1);
       entry(out, part.id() + "-story", messages.text("story.title"), 1);
       part.approaches()
           .forEach(

@@ -47,6 +47,20 @@ final class StripWriter {
     return out;
   }
 
+  /** The rows again, each with equal steps between what is met. */
+  List<StripChart> evened(String part) {
+    List<StripChart> out = new ArrayList<>();
+    for (StripChart row : rows(part)) {
+      out.add(
+          Evened.of(
+              row,
+              part + "-even" + (out.size() + 1),
+              words.text("chart.evened", row.name()),
+              words.text("chart.evened.says", row.says())));
+    }
+    return out;
+  }
+
   private boolean crowded(double each) {
     for (double from = 0; from < words.path().lengthM() - 1; from += each) {
       if (strips.between(from, from + each) > MOST_NAMES) {

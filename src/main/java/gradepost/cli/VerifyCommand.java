@@ -1,0 +1,34 @@
+package gradepost.cli;
+
+import gradepost.app.Verify;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code gradepost verify}. */
+@Command(
+    name = "verify",
+    mixinStandardHelpOptions = true,
+    description = "Tells whether a paper was made from the data as they are now.")
+final class VerifyCommand implements Callable<Integer> {
+  @Parameters(arity = "1", paramLabel = "FILE", description = "A briefing: PDF, HTML or JSON.")
+  private Path paper = Path.of("");
+
+  @Option(
+      names = "--pack",
+      paramLabel = "PACK|FOLDER",
+      description = "Compare with these packs (default: every pack below the current folder).")
+  private List<Path> packs = List.of(Path.of("."));
+
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  @Override
+  public Integer call() {
+    return Saying.exitCode(spec, new Verify().of(paper, packs));
+  }
+}

@@ -1,0 +1,126 @@
+package gradepost.render;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import gradepost.briefing.ApproachPage;
+import gradepost.briefing.CabCards;
+import gradepost.units.UnitStyle;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.verapdf.pdfa.flavours.PDFAFlavour;
+
+/** Properties of the cab cards. */
+class CardsTest {
+  private static final double POINTS_PER_MM = 72 / 25.4;
+
+  static List<CabCards.Format> formats() {
+    return List.of(
+        new CabCards.Format("A5 portrait", 148, 210, 2, 1),
+        new CabCards.Format("A5 landscape", 210, 148, 1, 2),
+        new CabCards.Format("A6 portrait", 105, 148, 2, 2),
+        new CabCards.Format("A6 landscape", 148, 105, 2, 2));
+  }
+
+  private static CabCards cards(UnitStyle units, CabCards.Format format) {
+    return CabCards.of(Papers.briefing(units), "Cards of the invented line", format);
+  }
+
+  private static byte[] single(UnitStyle units, CabCards.Format format) throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    Papers.renderer().pdf(cards(units, format), out);
+    return out.toByteArray();
+  }
+
+  private static byte[] cut(UnitStyle units, CabCards.Format format) throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    Papers.renderer().cut(cards(units, format), out);
+    return out.toByteArray();
+  }
+
+  private static void hasSize(PDPage page, double widthMm, double heightMm) {
+    assertThat((double) page.getMediaBox().getWidth())
+        .isCloseTo(widthMm * POINTS_PER_MM, org.assertj.core.api.Assertions.within(0.8));
+    assertThat((double) page.getMediaBox().getHeight())
+        .isCloseTo(heightMm * POINTS_PER_MM, org.assertj.core.api.Assertions.within(0.8));
+  }
+
+  @ParameterizedTest
+  @MethodSource("formats")
+  void everyApproachHasItsCardOfTheSizeAsked(CabCards.Format format) throws IOException {
+    List<ApproachPage> approaches = Papers.briefing(UnitStyle.MILES).parts().get(0).approaches();
+    try (PDDocument document = Loader.loadPDF(single(UnitStyle.MILES, format))) {
+      if (format.widthMm() * format.heightMm() > 20_000) {
+        assertThat(document.getNumberOfPages()).isEqualTo(approaches.size());
+      }
+      PDFTextStripper stripper = new PDFTextStripper();
+      for (PDPage page : document.getPages()) {
+        hasSize(page, format.widthMm(), format.heightMm());
+      }
+      String all = stripper.getText(document).replaceAll("\\s+", " ");
+      assertThat(all).contains("Training aid.", "Issue 3", "If the EP brake gives nothing");
+      approaches.forEach(a -> assertThat(all).contains(a.number() + " · " + a.title()));
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource(UnitStyle.class)
+  void keyFiguresAreOfFourteenPointsAndTheRestOfTwelve(UnitStyle units) throws IOException {
+    List<String> small = new ArrayList<>();
+    List<String> key = new ArrayList<>();
+    PDFTextStripper stripper =
+        new PDFTextStripper() {
+          @Override
+          protected void writeString(String text, List<TextPosition> positions) {
+            TextPosition first = positions.get(0);
+            boolean running =
+                first.getYDirAdj() < 34 || first.getYDirAdj() > first.getPageHeight() - 28;
+            if (!running) {
+              (first.getYScale() >= 13.9f ? key : small).add(text.strip());
+              assertThat(first.getYScale()).as(text).isGreaterThanOrEqualTo(11.9f);
+            }
+          }
+        };
+    try (PDDocument document = Loader.loadPDF(single(units, formats().get(0)))) {
+      stripper.getText(document);
+    }
+    String pressure = units == UnitStyle.MILES ? "\\d+ psi" : "\\d\\.\\d bar";
+    assertThat(key).anyMatch(t -> t.matches(pressure)).contains("0");
+    assertThat(small).noneMatch(t -> t.matches(pressure));
+  }
+
+  @ParameterizedTest
+  @MethodSource("formats")
+  void sheetsToCutHoldEveryCardAndAreArchival(CabCards.Format format) throws Exception {
+    byte[] sheets = cut(UnitStyle.MILES, format);
+    assertThat(sheets).isEqualTo(cut(UnitStyle.MILES, format));
+    try (PDDocument cut = Loader.loadPDF(sheets);
+        PDDocument single = Loader.loadPDF(single(UnitStyle.MILES, format))) {
+      int each = format.across() * format.down();
+      assertThat(cut.getNumberOfPages()).isEqualTo((single.getNumberOfPages() + each - 1) / each);
+      for (PDPage page : cut.getPages()) {
+        hasSize(page, format.sheetLies() ? 297 : 210, format.sheetLies() ? 210 : 297);
+      }
+      String first = new PDFTextStripper().getText(cut);
+      assertThat(first).contains("If the EP brake gives nothing");
+    }
+    PdfTest.complies(sheets, PDFAFlavour.PDFA_2_B);
+  }
+
+  @ParameterizedTest
+  @EnumSource(UnitStyle.class)
+  void singleCardsAreArchivalAndAccessible(UnitStyle units) throws Exception {
+    byte[] pdf = single(units, formats().get(2));
+    PdfTest.complies(pdf, PDFAFlavour.PDFA_2_A);
+    PdfTest.complies(pdf, PDFAFlavour.PDFUA_1);
+  }
+}
