@@ -202,7 +202,8 @@ final class IssueMaker {
       String stem = work.task().stem();
       Briefing briefing = draft.briefings().get(i);
       papers.addAll(layout.papers(stem, briefing));
-      papers.add(new Paper(stem + ".json", HandOver.of(work.plan())));
+      papers.add(
+          new Paper(stem + ".json", HandOver.of(work.plan(), briefing.issue().fingerprint())));
       boolean differs =
           draft.aged().get(i).stream().anyMatch(a -> a.since() == draft.now().issue().number());
       if (work.before().isPresent() && differs) {

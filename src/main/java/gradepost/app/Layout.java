@@ -21,6 +21,7 @@ final class Layout {
       List.of(
           "addendum.ftlh",
           "approach.ftlh",
+          "cards.ftlh",
           "cover.ftlh",
           "macros.ftlh",
           "office.ftlh",

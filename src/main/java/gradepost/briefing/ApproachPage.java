@@ -84,7 +84,8 @@ public record ApproachPage(
         answer,
         graveAnswer,
         rungs,
-        notes,
+        goBy,
+        spread,
         findings);
   }
 

@@ -29,7 +29,7 @@ class HandOverOracleTest {
   @Test
   void everyBrakingAndEveryLatestPointComesOutOfTheFileAlone() throws IOException {
     for (Assignment assignment : DemoPlans.assignments()) {
-      byte[] json = HandOver.of(Planner.plan(assignment));
+      byte[] json = HandOver.of(Planner.plan(assignment), "0".repeat(64));
       JsonNode file = new ObjectMapper().readTree(json);
       String name =
           file.at("/assignment/direction").textValue()

@@ -144,6 +144,7 @@ class PlannerTest {
   void theRunningTimeStaysWithinTheAllowance(Assignment assignment) {
     Plan plan = Planner.plan(assignment);
     double allowance = assignment.policy().run().timeAllowance();
-    assertThat(plan.runningTimeS()).isLessThanOrEqualTo((1 + allowance) * plan.fastest().timeS() + 1);
+    assertThat(plan.runningTimeS())
+        .isLessThanOrEqualTo((1 + allowance) * plan.fastest().timeS() + 1);
   }
 }

@@ -93,6 +93,7 @@ public final class ChangeMarks {
         now.summary(),
         now.train(),
         now.strip(),
+        now.evened(),
         story,
         approaches,
         tables,

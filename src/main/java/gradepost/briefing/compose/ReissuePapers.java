@@ -96,6 +96,7 @@ public final class ReissuePapers {
             p.summary(),
             p.train(),
             p.strip(),
+            p.evened(),
             p.story(),
             pages,
             p.tables(),

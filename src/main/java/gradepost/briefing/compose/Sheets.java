@@ -4,6 +4,7 @@ import gradepost.briefing.ApproachPage;
 import gradepost.briefing.Briefing;
 import gradepost.briefing.Messages;
 import gradepost.briefing.Part;
+import gradepost.briefing.SpreadChart;
 import gradepost.briefing.Table;
 import java.util.ArrayList;
 import java.util.List;
@@ -96,7 +97,8 @@ public final class Sheets {
         page.firstAnswer(),
         page.answer().toString(),
         table(page.ladder()),
-        page.notes().toString(),
+        page.goBy().toString(),
+        page.spread().stream().map(SpreadChart::says).toList().toString(),
         page.findings().toString());
   }
 
