@@ -63,6 +63,12 @@ public record Answer(List<String> said, List<Path> written, List<String> problem
         good && other.good);
   }
 
+  /** The same without problems that were told already. */
+  Answer without(List<String> told) {
+    List<String> fresh = problems.stream().filter(p -> !told.contains(p)).toList();
+    return new Answer(said, written, fresh, good);
+  }
+
   private static <T> List<T> both(List<T> first, List<T> second) {
     List<T> all = new ArrayList<>(first);
     all.addAll(second);
