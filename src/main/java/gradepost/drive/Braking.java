@@ -163,6 +163,9 @@ record Braking(
     double felt = lowest < 0.85 * began || releases() ? lowest : 0;
     double present = stepper.demandPa();
     if (stepper.speedMps() <= aimMps || (releases() && stepper.speedMps() <= lowest)) {
+      if (aimMps == 0) {
+        stand(target, out);
+      }
       return new Outcome(stepper.atM(), stepper.speedMps(), true);
     }
     Trigger next = start;
@@ -204,9 +207,13 @@ record Braking(
     }
     Ended ended = stepper.advance(until.clear().place(hopeless));
     if (ended == Ended.STANDSTILL) {
-      out.add(new Instruction(target, new Trigger.Standstill(), new Command.Stand()));
+      stand(target, out);
     }
     return new Outcome(stepper.atM(), stepper.speedMps(), ended == Ended.STANDSTILL);
+  }
+
+  private static void stand(Target target, List<Instruction> out) {
+    out.add(new Instruction(target, new Trigger.Standstill(), new Command.Stand()));
   }
 
   private static Command brake(double pressurePa, Command.Stage stage) {

@@ -131,7 +131,8 @@ final class LegPlanner {
     stepper.record(new LineRecorder(line, stepper));
     Braking.Outcome outcome = solved.run(stepper, new Trigger.AtPlace(braking), target, out);
     stepper.record(null);
-    boolean braked = out.size() > soFar;
+    boolean braked =
+        out.subList(soFar, out.size()).stream().anyMatch(i -> i.command() instanceof Command.Brake);
     pieces.add(
         new Piece(
             target,

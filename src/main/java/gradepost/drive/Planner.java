@@ -71,10 +71,21 @@ public final class Planner {
     List<Instruction> instructions = new ArrayList<>();
     pieces.forEach(p -> instructions.addAll(p.instructions()));
     rerun.run(start, instructions, numbers);
+    for (Piece piece : pieces) {
+      if (piece.target() instanceof Target.Stop stop && !stood(rerun.actions(), numbers, stop)) {
+        rerun.failures().add(new Finding.NeverComes(piece.endM(), new Trigger.Standstill()));
+      }
+    }
     if (stalled) {
       rerun.failures().add(new Finding.Stalls(at));
     }
     return new Worked(ceiling, bench, pieces, numbers, rerun, fastest);
+  }
+
+  private static boolean stood(
+      List<Action> actions, Map<Target, Integer> numbers, Target.Stop stop) {
+    return actions.stream()
+        .anyMatch(a -> a.command() instanceof Command.Stand && a.approach() == numbers.get(stop));
   }
 
   /** Terminal ceilings belong to the approach of the stop behind them. */
