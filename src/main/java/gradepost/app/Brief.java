@@ -4,31 +4,54 @@ import gradepost.briefing.Briefing;
 import gradepost.briefing.compose.Composer;
 import gradepost.drive.Plan;
 import gradepost.drive.Planner;
+import gradepost.drive.SignOffRules;
 import gradepost.source.PackFile;
+import gradepost.source.PaperKind;
 import gradepost.source.Reading;
 import gradepost.source.Sources;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.Set;
 
 /** Makes the papers of packs: read, assign, plan, compose, lay out, put in place. */
 public final class Brief {
+  private static final String NO_RULES =
+      ": error: sign-off papers are wanted, and the policy has no rules for them;"
+          + " allowed: a policy with the group sign-off";
+
   private final Optional<Path> templates;
   private final boolean json;
-  private final boolean cards;
+  private final Set<PaperKind> with;
+  private final OptionalLong seed;
   private final Progress progress;
 
   /**
    * @param templates folder of a depot's own templates
    * @param json whether the hand-overs are written too
-   * @param cards whether cab cards are made too
    */
-  public Brief(Optional<Path> templates, boolean json, boolean cards, Progress progress) {
-    this.cards = cards;
+  public Brief(Optional<Path> templates, boolean json, Progress progress) {
+    this(templates, json, Set.of(), OptionalLong.empty(), progress);
+  }
+
+  /**
+   * @param with papers that are made beside those that the pack asks for
+   * @param seed of the first knowledge paper; the issue's own where empty
+   */
+  public Brief(
+      Optional<Path> templates,
+      boolean json,
+      Set<PaperKind> with,
+      OptionalLong seed,
+      Progress progress) {
     this.templates = templates;
     this.json = json;
+    this.with = Set.copyOf(with);
+    this.seed = seed;
     this.progress = progress;
   }
 
@@ -65,6 +88,13 @@ public final class Brief {
   /** The way of one pack. */
   private Answer brief(Path file, PackFile pack, Layout layout, Delivery delivery)
       throws IOException {
+    Set<PaperKind> wanted = EnumSet.copyOf(pack.papers());
+    wanted.addAll(with);
+    Optional<SignOffRules> rules =
+        pack.policy().signOff().filter(r -> wanted.contains(PaperKind.SIGN_OFF));
+    if (wanted.contains(PaperKind.SIGN_OFF) && rules.isEmpty()) {
+      return Answer.refused(file + NO_RULES);
+    }
     List<Paper> papers = new ArrayList<>();
     List<String> failures = new ArrayList<>();
     TrainCheck trains = new TrainCheck();
@@ -75,8 +105,23 @@ public final class Brief {
       Briefing briefing =
           new Composer(layout.messages())
               .compose(task.title(), List.of(plan), Issue.of(pack), List.of(), pack.accepted());
-      papers.addAll(layout.papers(task.stem(), briefing));
-      if (cards) {
+      List<Paper> faces = layout.papers(task.stem(), briefing);
+      if (wanted.contains(PaperKind.BRIEFING)) {
+        papers.addAll(faces);
+      }
+      if (rules.isPresent()) {
+        papers.addAll(
+            new SignOff(layout)
+                .papers(
+                    task.stem(),
+                    plan,
+                    pack,
+                    rules.get(),
+                    seed.orElse(SignOff.seed(pack)),
+                    briefing,
+                    faces.get(0).bytes()));
+      }
+      if (wanted.contains(PaperKind.CARDS)) {
         papers.addAll(Cards.papers(task.stem(), briefing, pack.cards(), layout));
       }
       if (json) {

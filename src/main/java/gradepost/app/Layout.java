@@ -1,6 +1,5 @@
 package gradepost.app;
 
-import gradepost.briefing.Briefing;
 import gradepost.briefing.CabCards;
 import gradepost.briefing.Messages;
 import gradepost.briefing.Printable;
@@ -30,6 +29,8 @@ final class Layout {
           "reading.ftlh",
           "reissue.ftlh",
           "screen.css",
+          "signoff.css",
+          "signoff.ftlh",
           "story.ftlh",
           "strip.ftlh",
           "supplement.ftlh",
@@ -89,7 +90,7 @@ final class Layout {
         new Paper(stem + "-to-cut.pdf", sheets.toByteArray()));
   }
 
-  List<Paper> papers(String stem, Briefing briefing) throws IOException {
+  List<Paper> papers(String stem, Printable briefing) throws IOException {
     ByteArrayOutputStream pdf = new ByteArrayOutputStream();
     renderer.pdf(briefing, pdf);
     ByteArrayOutputStream html = new ByteArrayOutputStream();

@@ -15,7 +15,9 @@ public record Curve(Kind kind, String text, double[] x, double[] y) {
     PLANNED,
     SERVICE,
     FALLBACK,
-    EMERGENCY
+    EMERGENCY,
+    /** As an assessed run was driven. */
+    DRIVEN
   }
 
   public Curve {

@@ -26,9 +26,13 @@ public final class Messages {
 
   /** The texts that come with the program. */
   public static Messages english() {
-    try (InputStream in = Messages.class.getResourceAsStream("messages.properties")) {
+    return bundled("messages.properties").overriddenBy(bundled("signoff.properties"));
+  }
+
+  private static Messages bundled(String name) {
+    try (InputStream in = Messages.class.getResourceAsStream(name)) {
       if (in == null) {
-        throw new IllegalStateException("messages.properties is missing");
+        throw new IllegalStateException(name + " is missing");
       }
       return read(new InputStreamReader(in, StandardCharsets.UTF_8));
     } catch (IOException e) {

@@ -1,7 +1,7 @@
 package gradepost.briefing;
 
 /** A document that can be laid out: it names its template, and what the file says of itself. */
-public sealed interface Printable permits Briefing, Supplement, Addendum, OfficePaper, CabCards {
+public interface Printable {
   /** Language tag of its texts. */
   String language();
 

@@ -1,9 +1,12 @@
 package gradepost.cli;
 
 import gradepost.app.Brief;
+import gradepost.source.PaperKind;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -47,13 +50,15 @@ final class BriefCommand implements Callable<Integer> {
       names = "--with",
       split = ",",
       paramLabel = "PAPERS",
-      description = "Papers to make beside the briefing: ${COMPLETION-CANDIDATES}.")
-  private List<Extra> with = List.of();
+      converter = PaperWord.class,
+      description = "Papers to make beside those that the pack asks for: sign-off, cards.")
+  private List<PaperKind> with = List.of();
 
-  /** What may be asked for beside the briefing, as it is typed. */
-  enum Extra {
-    cards
-  }
+  @Option(
+      names = "--seed",
+      paramLabel = "N",
+      description = "Number that chooses the questions of the first knowledge paper.")
+  private @Nullable Long seed;
 
   @Spec private CommandSpec spec = CommandSpec.create();
 
@@ -61,7 +66,12 @@ final class BriefCommand implements Callable<Integer> {
   public Integer call() {
     try (TerminalProgress progress = TerminalProgress.forThisTerminal()) {
       Brief brief =
-          new Brief(Optional.ofNullable(templates), json, with.contains(Extra.cards), progress);
+          new Brief(
+              Optional.ofNullable(templates),
+              json,
+              Set.copyOf(with),
+              seed == null ? OptionalLong.empty() : OptionalLong.of(seed),
+              progress);
       return Saying.exitCode(spec, brief.of(packs, out));
     }
   }

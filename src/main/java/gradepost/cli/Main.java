@@ -16,6 +16,7 @@ import picocli.CommandLine.Spec;
       BriefCommand.class,
       CheckCommand.class,
       VerifyCommand.class,
+      RideCommand.class,
       SchemaCommand.class,
       ShowCommand.class,
       NewCommand.class,

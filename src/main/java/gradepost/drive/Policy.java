@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param terminal ceilings on a terminal platform road; empty where the operator sets none
  * @param scatter what braking is drawn from to show its spread; empty where no spread is wanted
  * @param purposes what each value is for, by its key, in words for the reading notes
+ * @param signOff empty where the operator gives no rules for sign-off papers
  */
 public record Policy(
     String name,
@@ -27,7 +28,37 @@ public record Policy(
     List<TerminalStep> terminal,
     RunRules run,
     Optional<Scatter> scatter,
-    Map<String, String> purposes) {
+    Map<String, String> purposes,
+    Optional<SignOffRules> signOff) {
+
+  /** A policy without rules for sign-off papers. */
+  public Policy(
+      String name,
+      List<AdhesionCase> adhesion,
+      Span noticing,
+      SafeSide safeSide,
+      Margins margins,
+      Technique stopping,
+      Technique restriction,
+      List<TerminalStep> terminal,
+      RunRules run,
+      Optional<Scatter> scatter,
+      Map<String, String> purposes) {
+    this(
+        name,
+        adhesion,
+        noticing,
+        safeSide,
+        margins,
+        stopping,
+        restriction,
+        terminal,
+        run,
+        scatter,
+        purposes,
+        Optional.empty());
+  }
+
   public Policy {
     adhesion = List.copyOf(adhesion);
     terminal = List.copyOf(terminal);

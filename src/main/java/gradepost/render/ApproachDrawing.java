@@ -114,6 +114,7 @@ final class ApproachDrawing implements Drawing {
       case SERVICE -> new Pen(1, Ink.BLACK, 9, 3);
       case FALLBACK -> new Pen(1, Ink.BLACK, 4, 2.2);
       case EMERGENCY -> new Pen(1.1, Ink.BLACK, 1.2, 2);
+      case DRIVEN -> new Pen(1.9, Ink.BLACK);
     };
   }
 

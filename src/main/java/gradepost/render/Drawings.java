@@ -4,6 +4,7 @@ import gradepost.briefing.ApproachChart;
 import gradepost.briefing.Chart;
 import gradepost.briefing.CodeChart;
 import gradepost.briefing.PressureChart;
+import gradepost.briefing.RunChart;
 import gradepost.briefing.SpreadChart;
 import gradepost.briefing.StripChart;
 import gradepost.briefing.TrainChart;
@@ -23,6 +24,8 @@ final class Drawings {
       return new PressureDrawing(c, fonts);
     } else if (chart instanceof SpreadChart c) {
       return new SpreadDrawing(c, fonts);
+    } else if (chart instanceof RunChart c) {
+      return new RunDrawing(c, fonts);
     } else if (chart instanceof CodeChart c) {
       return new CodeDrawing(c);
     }

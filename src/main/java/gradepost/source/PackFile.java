@@ -21,6 +21,7 @@ import java.util.Optional;
  * @param noneStated what the files of restrictions state where they have no notice
  * @param accepted findings about its trains for which somebody answers; the route has its own
  * @param cards size of the cab cards
+ * @param papers what is printed of it
  * @param inputs the pack file first, then each file once in the order in which it is named
  * @param origins where in the files its records stand
  */
@@ -38,6 +39,7 @@ public record PackFile(
     List<String> highRisk,
     List<Accepted> accepted,
     CardSize cards,
+    List<PaperKind> papers,
     List<Input> inputs,
     Origins origins) {
   public PackFile {
@@ -47,6 +49,7 @@ public record PackFile(
     formations = List.copyOf(formations);
     highRisk = List.copyOf(highRisk);
     accepted = List.copyOf(accepted);
+    papers = List.copyOf(papers);
     inputs = List.copyOf(inputs);
   }
 

@@ -85,6 +85,7 @@ final class PackReader {
     }
     List<gradepost.stock.Formation> formations =
         stock.map(s -> Formations.named(values, s.value())).orElse(List.of());
+    signOffHasRules(values, policy.map(Read::value));
     if (typed.isEmpty() || route.isEmpty() || stock.isEmpty() || policy.isEmpty()) {
       return Optional.empty();
     }
@@ -106,6 +107,7 @@ final class PackReader {
             pack.highRisk(),
             pack.accepted(),
             pack.cards(),
+            pack.papers(),
             List.copyOf(inputs.values()),
             new Origins(readers(route, notices))));
   }
@@ -116,6 +118,18 @@ final class PackReader {
     route.ifPresent(r -> readers.add(r.in()));
     notices.forEach(n -> readers.add(n.in()));
     return readers;
+  }
+
+  private void signOffHasRules(Values values, Optional<Policy> policy) {
+    boolean wanted =
+        values.find(PackTable.PAPERS).filter(p -> p.contains(PaperKind.SIGN_OFF)).isPresent();
+    if (wanted && policy.isPresent() && policy.get().signOff().isEmpty()) {
+      values.error(
+          PackTable.PAPERS,
+          "sign-off papers are wanted, and the policy has no rules for them",
+          "a policy with the group sign-off",
+          "");
+    }
   }
 
   private List<Read<Notices>> notices(Values values, Optional<Read<Route>> route) {

@@ -32,7 +32,8 @@ final class PackTable {
       IssueDetails issue,
       List<String> highRisk,
       List<Accepted> accepted,
-      CardSize cards) {}
+      CardSize cards,
+      List<PaperKind> papers) {}
 
   private static final Scalar<String> FILE =
       Common.text("the name of a file, as seen from this one");
@@ -164,6 +165,13 @@ final class PackTable {
           CardSize.A5_PORTRAIT,
           CardSize.A5_PORTRAIT.word(),
           "The size of the cab cards, when they are asked for.");
+  static final Key<List<PaperKind>> PAPERS =
+      Key.preset(
+          "papers",
+          ListOf.some(paperWords()),
+          List.of(PaperKind.BRIEFING),
+          "[briefing]",
+          "The papers that are printed; sign-off needs the group sign-off in the policy.");
 
   static final Shape<TypedPack> PACK =
       Shape.of(
@@ -181,7 +189,8 @@ final class PackTable {
               ISSUE,
               HIGH_RISK,
               ACCEPTED,
-              CARDS),
+              CARDS,
+              PAPERS),
           v ->
               new TypedPack(
                   v.find(TITLE),
@@ -195,12 +204,21 @@ final class PackTable {
                   v.get(ISSUE),
                   v.get(HIGH_RISK),
                   v.get(ACCEPTED),
-                  v.get(CARDS)));
+                  v.get(CARDS),
+                  v.get(PAPERS)));
 
   private static Scalar<CardSize> cardSizes() {
     Map<String, CardSize> words = new LinkedHashMap<>();
     for (CardSize size : CardSize.values()) {
       words.put(size.word(), size);
+    }
+    return new Scalar.Choice<>(words);
+  }
+
+  private static Scalar<PaperKind> paperWords() {
+    Map<String, PaperKind> words = new LinkedHashMap<>();
+    for (PaperKind kind : PaperKind.values()) {
+      words.put(kind.word(), kind);
     }
     return new Scalar.Choice<>(words);
   }

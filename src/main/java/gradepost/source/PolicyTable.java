@@ -10,6 +10,7 @@ import gradepost.drive.Policy;
 import gradepost.drive.RunRules;
 import gradepost.drive.SafeSide;
 import gradepost.drive.Scatter;
+import gradepost.drive.SignOffRules;
 import gradepost.drive.Technique;
 import gradepost.drive.TerminalStep;
 import gradepost.source.PolicyTables.Said;
@@ -195,6 +196,12 @@ final class PolicyTable {
   static final Key<Scatter> SPREAD =
       Key.optional("spread", SPREAD_SHAPE, "What braking is drawn from to show its spread.");
 
+  static final Key<SignOffRules> SIGN_OFF =
+      Key.optional(
+          "sign-off",
+          SignOffTables.SIGN_OFF,
+          "How drivers are assessed and signed off; needed for sign-off papers only.");
+
   static final Shape<Policy> POLICY =
       Shape.of(
               "a policy file",
@@ -210,7 +217,8 @@ final class PolicyTable {
                   RESTRICTION,
                   TERMINAL,
                   RUN,
-                  SPREAD),
+                  SPREAD,
+                  SIGN_OFF),
               PolicyTable::build)
           .checked(AdhesionCases::sharesOfEarlierOnes)
           .checked(SiteAdhesion::check);
@@ -228,7 +236,8 @@ final class PolicyTable {
         v.find(TERMINAL).map(Said::value).orElse(List.of()),
         v.get(RUN),
         v.find(SPREAD),
-        Purposes.of(v));
+        Purposes.of(v),
+        v.find(SIGN_OFF));
   }
 
   private static void lowerFurther(Values v, Key<Said<Speed>> near, Key<Said<Speed>> far) {

@@ -1,6 +1,8 @@
 package gradepost.source;
 
+import gradepost.drive.Plan;
 import gradepost.drive.Policy;
+import gradepost.drive.ride.Ride;
 import gradepost.route.Route;
 import gradepost.route.TemporaryRestriction;
 import gradepost.source.SourceFiles.Bytes;
@@ -60,6 +62,11 @@ public final class Sources {
 
   public Reading<PackFile> pack(String name) {
     return new PackReader(files, name).read();
+  }
+
+  /** What was observed of a ride over this plan. */
+  public Reading<Ride> ride(String name, Plan plan) {
+    return new RideReader(files, name, plan).read();
   }
 
   /** What kind of file it says that it is. */

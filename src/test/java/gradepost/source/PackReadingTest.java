@@ -4,6 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import gradepost.drive.Assignment;
 import gradepost.drive.Call;
+import gradepost.drive.Currency;
+import gradepost.drive.PaperRules;
+import gradepost.drive.RideFault;
+import gradepost.drive.SignOffRules;
+import gradepost.drive.StripLayer;
+import gradepost.drive.Subject;
 import gradepost.route.BoardKind;
 import gradepost.route.CheckRail;
 import gradepost.route.Direction;
@@ -133,7 +139,41 @@ class PackReadingTest {
         .containsEntry("margins.before-board", "before the board")
         .containsEntry("stopping", "stops")
         .containsEntry("adhesion.damp", "damp rail")
-        .hasSize(33);
+        .containsEntry("sign-off.ride.early", "early")
+        .hasSize(51);
+  }
+
+  @Test
+  void readsTheRulesOfSigningOff() {
+    SignOffRules rules = pack.policy().signOff().orElseThrow();
+    assertThat(pack.papers()).containsExactly(PaperKind.BRIEFING, PaperKind.SIGN_OFF);
+    assertThat(rules.papers())
+        .isEqualTo(
+            new PaperRules(
+                2,
+                20,
+                0.8,
+                List.of(Subject.FIRST_PRESSURE, Subject.FAILURE_ANSWER),
+                List.of(StripLayer.SPEEDS, StripLayer.CURVES)));
+    assertThat(rules.ride().overspeed()).isEqualTo(Speed.ofMph(1));
+    assertThat(rules.ride().fails()).containsExactly(RideFault.OVERSPEED);
+    assertThat(rules.currency()).isEqualTo(new Currency(6, 2, 3));
+  }
+
+  @Test
+  void signOffPapersNeedTheirRules() {
+    String text = Fixture.good().text(Fixture.POLICY);
+    String without = text.substring(0, text.indexOf("sign-off:"));
+    assertThat(Fixture.good().put(Fixture.POLICY, without).sources().pack(Fixture.PACK).problems())
+        .hasToString(
+            new Problems(
+                    List.of(
+                        Problem.error(
+                            new Spot(Fixture.PACK, 37, 9),
+                            "sign-off papers are wanted, and the policy has no rules for them",
+                            "a policy with the group sign-off",
+                            "")))
+                .toString());
   }
 
   @Test

@@ -1,0 +1,33 @@
+package gradepost.briefing;
+
+import java.util.List;
+
+/**
+ * A stretch of a driven run laid over the planned one: speed against distance, over the line.
+ *
+ * @param curves permissible, planned, driven
+ * @param briefed where the brake was to go on, on the planned run
+ * @param braked where it did, on the driven one
+ */
+public record RunChart(
+    String id,
+    String name,
+    String says,
+    String speedUnit,
+    double topSpeed,
+    double speedStep,
+    List<Curve> curves,
+    List<Point> briefed,
+    List<Point> braked,
+    TrackStrip track)
+    implements Chart {
+
+  /** A place and a speed, with the number of its approach. */
+  public record Point(String number, double atM, double speed) {}
+
+  public RunChart {
+    curves = List.copyOf(curves);
+    briefed = List.copyOf(briefed);
+    braked = List.copyOf(braked);
+  }
+}

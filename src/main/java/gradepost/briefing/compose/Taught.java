@@ -1,0 +1,216 @@
+package gradepost.briefing.compose;
+
+import gradepost.briefing.Messages;
+import gradepost.briefing.StripChart;
+import gradepost.briefing.TrackStrip;
+import gradepost.briefing.TrackStrip.Bend;
+import gradepost.briefing.TrackStrip.Slope;
+import gradepost.drive.Approach;
+import gradepost.drive.Assignment;
+import gradepost.drive.Plan;
+import gradepost.route.Applies;
+import gradepost.route.Board;
+import gradepost.route.Extent;
+import gradepost.route.Landmark;
+import gradepost.route.Location;
+import gradepost.route.Path;
+import gradepost.route.Signal;
+import gradepost.stock.BrakeSystem;
+import gradepost.units.Rounding;
+import gradepost.units.UnitStyle;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * What one plan's briefing teaches, in the briefing's own words, for papers that ask it again or
+ * compare with it.
+ */
+public final class Taught {
+  /** A thing at a place, distance run in metres. */
+  public record At<T>(T what, double atM) {}
+
+  private final Plan plan;
+  private final Words words;
+  private final Lineside lineside;
+  private final ApproachWriter approaches;
+  private final LadderWriter ladder;
+
+  public Taught(Plan plan, Messages messages) {
+    this.plan = plan;
+    this.words = new Words(messages, plan.assignment().path());
+    this.lineside = new Lineside(plan.assignment(), words);
+    this.approaches = new ApproachWriter(plan, lineside);
+    Sight sight = new Sight(lineside, plan.assignment().policy().run().landmarkReach().metres());
+    this.ladder = new LadderWriter(words, sight, plan.assignment().policy().noticing().seconds());
+  }
+
+  public Plan plan() {
+    return plan;
+  }
+
+  public Assignment assignment() {
+    return plan.assignment();
+  }
+
+  public Path path() {
+    return words.path();
+  }
+
+  public UnitStyle units() {
+    return words.units();
+  }
+
+  public String text(String key, Object... holes) {
+    return words.text(key, holes);
+  }
+
+  public boolean hasText(String key) {
+    return words.messages().has(key);
+  }
+
+  /** A place that the driver comes to; with its section where the mileage is on two. */
+  public String place(double atM) {
+    return inSection(words.place(atM), path().printedAtOrBefore(inside(atM)));
+  }
+
+  /** A place where no doubt can be which section is meant. */
+  public String plainPlace(double atM) {
+    return words.place(atM);
+  }
+
+  /** A length to the nearest yard or metre, of what was observed and not of what is advised. */
+  public String nearestLength(double metres) {
+    return units().length(metres, Rounding.NEAREST);
+  }
+
+  /** A place that the train must have reached. */
+  public String placePast(double atM) {
+    return inSection(words.placePast(atM), path().printedAtOrAfter(inside(atM)));
+  }
+
+  private double inside(double atM) {
+    return Math.min(Math.max(atM, 0), path().lengthM());
+  }
+
+  private String inSection(String text, double printedM) {
+    Location location = path().locationAt(printedM);
+    long holding = path().sections().stream().filter(s -> s.holds(location.mileage())).count();
+    return holding > 1 ? text("signoff.place-in", text, location.section()) : text;
+  }
+
+  public String speed(double mps) {
+    return words.speed(mps);
+  }
+
+  public String number(double mps) {
+    return words.number(mps);
+  }
+
+  public double speedValue(double mps) {
+    return words.speedValue(mps);
+  }
+
+  public String pressure(double pascals) {
+    return words.pressure(pascals);
+  }
+
+  public String gradient(double permille) {
+    return words.gradient(permille);
+  }
+
+  public String room(double metres) {
+    return words.room(metres);
+  }
+
+  public String overrun(double metres) {
+    return words.overrun(metres);
+  }
+
+  public String seconds(double seconds) {
+    return words.seconds(seconds);
+  }
+
+  public String moment(LocalDateTime moment) {
+    return words.moment(moment);
+  }
+
+  /** What an approach is called on its page. */
+  public String title(Approach approach) {
+    return approaches.title(approach.target());
+  }
+
+  /** What a brake is called in the ladder. */
+  public String called(BrakeSystem brake) {
+    return ladder.called(brake);
+  }
+
+  public boolean applies(Applies applies) {
+    return lineside.applies(applies);
+  }
+
+  public List<Slope> slopes() {
+    return lineside.slopes();
+  }
+
+  public List<Bend> bends() {
+    return lineside.bends();
+  }
+
+  public List<At<Signal>> signals() {
+    return lineside.signals().stream().map(o -> new At<>(o.what(), o.fromM())).toList();
+  }
+
+  public List<At<Landmark>> landmarks() {
+    return lineside.landmarks().stream().map(o -> new At<>(o.what(), o.fromM())).toList();
+  }
+
+  /** Boards of a restriction that this direction reads. */
+  public List<At<Board>> boards(List<Board> boards) {
+    return lineside.boards(boards).stream().map(o -> new At<>(o.what(), o.fromM())).toList();
+  }
+
+  /** Where a stretch begins for this direction. */
+  public double begins(Extent extent) {
+    return lineside.over(extent, extent).fromM();
+  }
+
+  /** The track and what stands beside it. */
+  public TrackStrip track(double fromM, double toM) {
+    return new TrackStripWriter(assignment(), lineside).strip(fromM, toM);
+  }
+
+  /** The briefing's strip, row by row, with ids of their own. */
+  public List<StripChart> strip(String idPrefix) {
+    return new StripWriter(plan, lineside).rows(idPrefix);
+  }
+
+  /** Everything with a name of its own beside the line, in order. */
+  public List<At<String>> cues() {
+    List<At<String>> out = new ArrayList<>();
+    lineside.landmarks().stream()
+        .filter(lineside::tellsMore)
+        .forEach(l -> out.add(new At<>(l.what().name(), l.fromM())));
+    signals().forEach(s -> out.add(new At<>(text("signal.called", s.what().id()), s.atM())));
+    lineside
+        .platforms()
+        .forEach(
+            p ->
+                out.add(
+                    new At<>(
+                        text(
+                            "platform.called",
+                            p.what().station().name(),
+                            p.what().platform().number()),
+                        p.fromM())));
+    assignment().route().structures().stream()
+        .filter(s -> !s.name().isBlank())
+        .forEach(s -> out.add(new At<>(s.name(), begins(s.extent()))));
+    assignment().route().junctions().stream()
+        .filter(j -> applies(j.applies()))
+        .forEach(j -> out.add(new At<>(j.name(), begins(j.extent()))));
+    out.sort(Comparator.comparingDouble((At<String> c) -> c.atM()).thenComparing(At::what));
+    return List.copyOf(out);
+  }
+}

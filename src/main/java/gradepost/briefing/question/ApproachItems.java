@@ -1,0 +1,233 @@
+package gradepost.briefing.question;
+
+import gradepost.briefing.compose.Taught;
+import gradepost.drive.Action;
+import gradepost.drive.Approach;
+import gradepost.drive.CaseResult;
+import gradepost.drive.Command;
+import gradepost.drive.FailureAnswer;
+import gradepost.drive.Latest;
+import gradepost.drive.Rung;
+import gradepost.drive.Subject;
+import gradepost.drive.Technique;
+import gradepost.drive.ride.RideJudge;
+import gradepost.route.Landmark;
+import gradepost.stock.BrakeControl;
+import gradepost.stock.BrakeSystem;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.DoubleStream;
+
+/** Where to brake, how, and what if it gives nothing. */
+final class ApproachItems {
+  private static final double LANDMARKS_APART_M = 30;
+
+  /** A wrong margin differs from the right one by this share, and by so many yards or metres. */
+  private static final double MARGIN_SHARE = 0.3;
+
+  private static final double MARGIN_UNITS = 15;
+
+  /** A wrong pressure differs from the right one by this many steps of the gauge. */
+  private static final double LEAST_PRESSURE_STEPS = 3;
+
+  private final Taught taught;
+  private final References references;
+  private final List<Approach> braked;
+
+  ApproachItems(Taught taught, References references) {
+    this.taught = taught;
+    this.references = references;
+    this.braked =
+        taught.plan().approaches().stream()
+            .filter(a -> a.brakingPointM().isPresent())
+            .filter(a -> !brakedBefore(a))
+            .toList();
+  }
+
+  /** Where a ceiling is braked for on the way, there is more than one first application. */
+  private static boolean brakedBefore(Approach a) {
+    double point = a.brakingPointM().orElseThrow();
+    return a.actions().stream()
+        .filter(x -> x.atM() < point - 1)
+        .map(Action::command)
+        .anyMatch(c -> c instanceof Command.Brake b && b.stage() != Command.Stage.CHECK);
+  }
+
+  private Item item(
+      Subject subject, Approach a, double atM, String ask, String right, List<String> near) {
+    return new Item(subject, called(a), atM, ask, right, near, references.approach(a));
+  }
+
+  /** With its number: two approaches may go by the same title. */
+  private String called(Approach a) {
+    return references.approach(a).what();
+  }
+
+  List<Item> brakingPoints() {
+    List<Item> out = new ArrayList<>();
+    for (Approach a : braked) {
+      double at = a.brakingPointM().orElseThrow();
+      Near near = new Near(taught.place(at));
+      latest(a, BrakeSystem.Role.FALLBACK).ifPresent(p -> near.place(taught, at, p.printedM()));
+      a.shutOffM().ifPresent(s -> near.place(taught, at, s));
+      a.cases().stream()
+          .skip(1)
+          .forEach(c -> c.plannedM().ifPresent(p -> near.place(taught, at, p)));
+      latest(a, BrakeSystem.Role.SERVICE).ifPresent(p -> near.place(taught, at, p.printedM()));
+      near.placesAbout(taught, at);
+      if (near.enough()) {
+        String ask = taught.text("ask.braking-point", called(a));
+        out.add(item(Subject.BRAKING_POINT, a, at, ask, taught.place(at), near.all()));
+      }
+    }
+    return out;
+  }
+
+  /** The last landmark before the brake goes on, against those before it and after. */
+  List<Item> landmarks() {
+    List<Item> out = new ArrayList<>();
+    double reach = taught.assignment().policy().run().landmarkReach().metres();
+    List<Taught.At<Landmark>> all = taught.landmarks();
+    for (Approach a : braked) {
+      double point = a.brakingPointM().orElseThrow();
+      List<Taught.At<Landmark>> before = all.stream().filter(l -> l.atM() <= point + 1e-6).toList();
+      if (before.isEmpty() || point - before.get(before.size() - 1).atM() > reach) {
+        continue;
+      }
+      Taught.At<Landmark> right = before.get(before.size() - 1);
+      Near near = new Near(right.what().name());
+      List<Taught.At<Landmark>> others = new ArrayList<>(all);
+      others.sort(java.util.Comparator.comparingDouble(l -> Math.abs(l.atM() - right.atM())));
+      others.stream()
+          .filter(
+              l ->
+                  l.atM() < right.atM() - LANDMARKS_APART_M
+                      || l.atM() > Math.max(point, right.atM()) + LANDMARKS_APART_M)
+          .limit(5)
+          .forEach(l -> near.add(l.what().name()));
+      boolean alone =
+          all.stream().filter(l -> l.what().name().equals(right.what().name())).count() == 1;
+      if (near.enough() && alone) {
+        String ask = taught.text("ask.landmark", called(a));
+        out.add(item(Subject.LANDMARK, a, right.atM(), ask, right.what().name(), near.all()));
+      }
+    }
+    return out;
+  }
+
+  List<Item> firstPressures() {
+    List<Item> out = new ArrayList<>();
+    for (Approach a : braked) {
+      Optional<Double> first = RideJudge.firstPressure(a);
+      if (first.isEmpty()) {
+        continue;
+      }
+      Near near = new Near(taught.pressure(first.get()));
+      for (double wrong : pressures(a, first.get())) {
+        near.add(taught.pressure(wrong));
+      }
+      String ask = taught.text("ask.first-pressure", called(a));
+      out.add(
+          item(
+              Subject.FIRST_PRESSURE,
+              a,
+              a.brakingPointM().orElseThrow(),
+              ask,
+              taught.pressure(first.get()),
+              near.all()));
+    }
+    return out;
+  }
+
+  /** Pressures that a gauge tells from the right one. */
+  private double[] pressures(Approach a, double right) {
+    Technique technique = taught.assignment().policy().stopping();
+    BrakeSystem service = taught.assignment().stock().service();
+    DoubleStream.Builder all = DoubleStream.builder();
+    all.add(a.mainPressurePa());
+    if (service.control() instanceof BrakeControl.Steps steps) {
+      steps.pressures().forEach(p -> all.add(p.pascals()));
+    }
+    technique.eases().forEach(e -> all.add(e.to().pascals()));
+    all.add(technique.main().pascals());
+    all.add(service.full().pascals());
+    DoubleStream.of(0.6, 1.4, 0.3, 1.8).forEach(share -> all.add(share * right));
+    double least = LEAST_PRESSURE_STEPS * taught.units().pressureStepPa();
+    return all.build().filter(p -> Math.abs(p - right) >= least).toArray();
+  }
+
+  List<Item> failureAnswers() {
+    List<Item> out = new ArrayList<>();
+    for (Approach a : braked) {
+      if (a.cases().isEmpty() || a.cases().get(0).answers().isEmpty()) {
+        continue;
+      }
+      FailureAnswer answer = a.cases().get(0).answers().get(0);
+      double margin = answer.shortM();
+      double least =
+          Math.max(MARGIN_SHARE * Math.abs(margin), MARGIN_UNITS * taught.units().lengthUnitM());
+      Near near = new Near(outcome(margin));
+      for (double share : new double[] {-1, 2, 0.4, -2.2}) {
+        double wrong = Math.abs(margin) < least ? share * 2 * least : share * margin;
+        if (Math.abs(wrong - margin) >= least) {
+          near.add(outcome(wrong));
+        }
+      }
+      if (near.enough()) {
+        String ask =
+            taught.text(
+                "ask.failure-answer",
+                taught.assignment().stock().service().shortName(),
+                called(a),
+                taught.called(answer.brake()),
+                taught.seconds(taught.assignment().policy().noticing().seconds()));
+        out.add(
+            item(Subject.FAILURE_ANSWER, a, answer.askedAtM(), ask, outcome(margin), near.all()));
+      }
+    }
+    return out;
+  }
+
+  private String outcome(double shortM) {
+    return shortM >= 0
+        ? taught.text("answer.to-spare", taught.room(shortM))
+        : taught.text("answer.past", taught.overrun(-shortM));
+  }
+
+  List<Item> lastPlaces() {
+    List<Item> out = new ArrayList<>();
+    for (Approach a : braked) {
+      Optional<Rung> rung = rung(a, BrakeSystem.Role.FALLBACK);
+      Optional<Latest.Point> last = latest(a, BrakeSystem.Role.FALLBACK);
+      if (rung.isEmpty() || last.isEmpty()) {
+        continue;
+      }
+      double at = last.get().printedM();
+      Near near = new Near(taught.place(at));
+      near.place(taught, at, a.brakingPointM().orElseThrow());
+      latest(a, BrakeSystem.Role.EMERGENCY).ifPresent(p -> near.place(taught, at, p.printedM()));
+      latest(a, BrakeSystem.Role.SERVICE).ifPresent(p -> near.place(taught, at, p.printedM()));
+      near.placesAbout(taught, at);
+      if (near.enough()) {
+        String ask = taught.text("ask.last-place", taught.called(rung.get().brake()), called(a));
+        out.add(item(Subject.LAST_PLACE, a, at, ask, taught.place(at), near.all()));
+      }
+    }
+    return out;
+  }
+
+  private static Optional<Rung> rung(Approach a, BrakeSystem.Role role) {
+    return a.cases().stream().findFirst().map(CaseResult::ladder).stream()
+        .flatMap(List::stream)
+        .filter(r -> r.brake().role() == role)
+        .findFirst();
+  }
+
+  private static Optional<Latest.Point> latest(Approach a, BrakeSystem.Role role) {
+    return rung(a, role)
+        .map(Rung::latest)
+        .filter(Latest.Point.class::isInstance)
+        .map(Latest.Point.class::cast);
+  }
+}

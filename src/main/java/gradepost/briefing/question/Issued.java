@@ -1,0 +1,18 @@
+package gradepost.briefing.question;
+
+import gradepost.briefing.IssueDetails;
+import gradepost.briefing.Table;
+import gradepost.route.TemporaryRestriction;
+import java.util.List;
+
+/**
+ * The issue that is asked about.
+ *
+ * @param notices every notice of the pack, withdrawn ones too
+ * @param changes the briefing's list of what changed
+ */
+public record Issued(IssueDetails issue, List<TemporaryRestriction> notices, Table changes) {
+  public Issued {
+    notices = List.copyOf(notices);
+  }
+}

@@ -1,0 +1,51 @@
+package gradepost.briefing.question;
+
+import gradepost.briefing.compose.Taught;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/** Collects wrong answers in the order of nearness, none of them twice and none of them right. */
+final class Near {
+  static final int WRONG = 3;
+
+  /** A wrong place differs from the right one by this many steps of the print grid. */
+  private static final double LEAST_STEPS = 2;
+
+  private final String right;
+  private final Set<String> wrong = new LinkedHashSet<>();
+
+  Near(String right) {
+    this.right = right;
+  }
+
+  Near add(String text) {
+    if (!text.equals(right) && !text.isBlank()) {
+      wrong.add(text);
+    }
+    return this;
+  }
+
+  /** A place, if it can be told from the right one and is on the route. */
+  Near place(Taught taught, double rightM, double atM) {
+    boolean apart = Math.abs(atM - rightM) >= LEAST_STEPS * taught.units().placeStepM() - 1e-6;
+    return apart && atM >= 0 && atM <= taught.path().lengthM() ? add(taught.place(atM)) : this;
+  }
+
+  /** Places about the right one, for where the data has too few of its own. */
+  Near placesAbout(Taught taught, double rightM) {
+    double step = taught.units().placeStepM();
+    for (double by : new double[] {-3, 3, -5, 6}) {
+      place(taught, rightM, rightM + by * step);
+    }
+    return this;
+  }
+
+  boolean enough() {
+    return wrong.size() >= WRONG;
+  }
+
+  List<String> all() {
+    return List.copyOf(wrong);
+  }
+}

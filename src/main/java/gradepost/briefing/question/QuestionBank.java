@@ -1,0 +1,117 @@
+package gradepost.briefing.question;
+
+import gradepost.briefing.compose.Taught;
+import gradepost.drive.PaperRules;
+import gradepost.drive.Subject;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+
+/**
+ * Everything that can be asked of one plan, and papers drawn from it.
+ *
+ * <p>Each paper asks the same number of questions of each subject, one point each, four answers to
+ * each question, the nearest wrong answer always among them: papers of equal weight. What a seed
+ * chooses is stated by {@link Random}, whose sequence is part of its own description.
+ */
+public final class QuestionBank {
+  private static final int NEAREST = 4;
+  private final Map<Subject, List<Item>> items = new EnumMap<>(Subject.class);
+  private final Map<Subject, Integer> counts;
+  private final PaperRules rules;
+
+  /**
+   * @param part prefix of the anchors of the briefing's part that teaches this plan
+   */
+  public QuestionBank(Taught taught, String part, Issued issued, PaperRules rules) {
+    References references = new References(taught, part);
+    SpeedItems speeds = new SpeedItems(taught, references);
+    TrackItems track = new TrackItems(taught, references);
+    ApproachItems approaches = new ApproachItems(taught, references);
+    StationItems stations = new StationItems(taught, references);
+    TrainItems train = new TrainItems(taught, references);
+    IssueItems issue = new IssueItems(taught, references, issued);
+    for (Subject subject : Subject.values()) {
+      List<Item> all =
+          switch (subject) {
+            case PERMISSIBLE_SPEED -> speeds.permissible();
+            case REAR_CLEAR -> speeds.rearClear();
+            case ORDER_OF_CUES -> track.order();
+            case GRADIENT -> track.gradients();
+            case CURVE -> track.curves();
+            case STOP_MARK -> stations.stopMarks();
+            case BRAKING_POINT -> approaches.brakingPoints();
+            case LANDMARK -> approaches.landmarks();
+            case FIRST_PRESSURE -> approaches.firstPressures();
+            case FAILURE_ANSWER -> approaches.failureAnswers();
+            case LAST_PLACE -> approaches.lastPlaces();
+            case SIGNAL_ROUTE -> stations.signalRoutes();
+            case BOARD -> speeds.boards();
+            case CHANGED -> issue.changed();
+            case BRAKE_TEST -> train.brakeTests();
+            case HANDLES -> train.handles();
+          };
+      items.put(subject, all);
+    }
+    this.rules = rules;
+    this.counts = counts();
+  }
+
+  /** One of each subject, then those that have to be passed again, then all of them again. */
+  private Map<Subject, Integer> counts() {
+    List<Subject> order = new ArrayList<>(List.of(Subject.values()));
+    order.addAll(rules.mustPass());
+    Map<Subject, Integer> out = new EnumMap<>(Subject.class);
+    int left = rules.questions();
+    int before;
+    do {
+      before = left;
+      for (Subject subject : order) {
+        int asked = out.getOrDefault(subject, 0);
+        if (left > 0 && asked < of(subject).size()) {
+          out.put(subject, asked + 1);
+          left--;
+        }
+      }
+    } while (left > 0 && left < before);
+    return out;
+  }
+
+  /** Everything that can be asked of a subject; empty where the data has nothing to ask. */
+  public List<Item> of(Subject subject) {
+    return items.getOrDefault(subject, List.of());
+  }
+
+  /** Subjects of which the data has nothing to ask. */
+  public List<Subject> notAsked() {
+    return List.of(Subject.values()).stream().filter(s -> of(s).isEmpty()).toList();
+  }
+
+  public List<Asked> paper(long seed) {
+    // Seeds that follow each other would begin alike: spread them over all 64 bits first.
+    Random random = new Random(seed * 0x9E3779B97F4A7C15L);
+    List<Asked> out = new ArrayList<>();
+    counts.forEach(
+        (subject, count) -> {
+          List<Item> all = new ArrayList<>(of(subject));
+          Collections.shuffle(all, random);
+          all.subList(0, count).forEach(item -> out.add(asked(item, random)));
+        });
+    return List.copyOf(out);
+  }
+
+  private Asked asked(Item item, Random random) {
+    List<String> wrong = item.near().subList(0, Math.min(NEAREST, item.near().size()));
+    List<String> others = new ArrayList<>(wrong.subList(1, wrong.size()));
+    Collections.shuffle(others, random);
+    List<String> choices = new ArrayList<>(others.subList(0, Near.WRONG - 1));
+    choices.add(wrong.get(0));
+    choices.add(item.right());
+    Collections.shuffle(choices, random);
+    return new Asked(
+        item, choices, choices.indexOf(item.right()), rules.mustPass().contains(item.subject()));
+  }
+}

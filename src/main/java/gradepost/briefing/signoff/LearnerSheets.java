@@ -1,0 +1,102 @@
+package gradepost.briefing.signoff;
+
+import static gradepost.briefing.signoff.Course.row;
+
+import gradepost.briefing.Table;
+import gradepost.briefing.compose.Taught;
+import gradepost.briefing.signoff.Sheet.Grid;
+import gradepost.briefing.signoff.Sheet.Heading;
+import gradepost.briefing.signoff.Sheet.Lines;
+import gradepost.briefing.signoff.Sheet.Words;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What a learner keeps: trips, cues met, risks and cases talked through. */
+final class LearnerSheets {
+  private static final int TRIPS = 22;
+  private final Course course;
+
+  LearnerSheets(Course course) {
+    this.course = course;
+  }
+
+  private String text(String key, Object... holes) {
+    return course.text(key, holes);
+  }
+
+  Sheet log() {
+    List<List<String>> rows = new ArrayList<>();
+    for (int i = 1; i <= TRIPS; i++) {
+      rows.add(row(Integer.toString(i), "", "", course.direction()));
+    }
+    return new Sheet(
+        "so-log",
+        text("signoff.log.title"),
+        List.of(new Words(text("signoff.log.says")), new Grid(course.table("log", rows), true)));
+  }
+
+  /** Every cue by place, with a box for each trip on which it was met and named. */
+  Sheet coverage() {
+    List<List<String>> rows = new ArrayList<>();
+    String last = "";
+    for (Taught.At<String> cue : course.taught().cues()) {
+      String place = course.taught().place(cue.atM());
+      rows.add(row(place.equals(last) ? "" : place, cue.what()));
+      last = place;
+    }
+    return new Sheet(
+        "so-coverage",
+        text("signoff.coverage.title"),
+        List.of(
+            new Words(text("signoff.coverage.says")),
+            new Grid(course.table("coverage", rows), false),
+            new Lines(text("signoff.coverage.gaps"), 3)));
+  }
+
+  /** The depot's own items, then what the plan itself found to be hard. */
+  Sheet highRisk() {
+    List<List<String>> rows = new ArrayList<>();
+    for (String item : course.issue().highRisk()) {
+      rows.add(row(Integer.toString(rows.size() + 1), item));
+    }
+    List<List<String>> found = new ArrayList<>();
+    for (Table.Row seldom : course.part().seldom().rows()) {
+      List<String> cells = seldom.cells();
+      found.add(row(cells.get(0), cells.get(1)));
+    }
+    return new Sheet(
+        "so-risk",
+        text("signoff.risk.title"),
+        List.of(
+            new Words(text("signoff.risk.says")),
+            new Grid(course.table("risk", rows), true),
+            new Heading(text("signoff.seldom.title")),
+            new Grid(course.table("seldom", found), true)));
+  }
+
+  Sheet degraded() {
+    var assignment = course.taught().assignment();
+    String service = assignment.stock().service().shortName();
+    List<String> cases = new ArrayList<>(course.numbered("degraded.", service));
+    if (!assignment.policy().terminal().isEmpty()
+        && assignment.calls().stream().anyMatch(c -> c.platform().bufferStops().isPresent())) {
+      cases.add(text("degraded.terminal"));
+    }
+    assignment.route().railGaps().stream()
+        .filter(g -> course.taught().applies(g.applies()))
+        .forEach(g -> cases.add(text("degraded.gap", g.name())));
+    assignment.route().lowAdhesion().stream()
+        .filter(g -> course.taught().applies(g.applies()))
+        .forEach(g -> cases.add(text("degraded.low-adhesion", g.name())));
+    List<List<String>> rows = new ArrayList<>();
+    for (String each : cases) {
+      rows.add(row(Integer.toString(rows.size() + 1), each));
+    }
+    return new Sheet(
+        "so-degraded",
+        text("signoff.degraded.title"),
+        List.of(
+            new Words(text("signoff.degraded.says")),
+            new Grid(course.table("degraded", rows), true)));
+  }
+}

@@ -1,0 +1,93 @@
+package gradepost.briefing.signoff;
+
+import static gradepost.briefing.signoff.Course.row;
+
+import gradepost.briefing.Fact;
+import gradepost.briefing.signoff.Sheet.Fields;
+import gradepost.briefing.signoff.Sheet.Grid;
+import gradepost.briefing.signoff.Sheet.Items;
+import gradepost.briefing.signoff.Sheet.Lines;
+import gradepost.briefing.signoff.Sheet.Words;
+import gradepost.drive.Approach;
+import gradepost.drive.RideRules;
+import gradepost.drive.Target;
+import gradepost.drive.ride.RideJudge;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/** The assessor's sheet: what was briefed, and room for what was driven. */
+final class RideSheet {
+  private final Course course;
+
+  RideSheet(Course course) {
+    this.course = course;
+  }
+
+  private String text(String key, Object... holes) {
+    return course.text(key, holes);
+  }
+
+  Sheet sheet() {
+    List<List<String>> rows = new ArrayList<>();
+    for (Approach a : course.taught().plan().approaches()) {
+      rows.add(
+          row(
+              Integer.toString(a.number()),
+              course.taught().title(a),
+              a.brakingPointM().map(course.taught()::plainPlace).orElse(text("dash")),
+              a.brakingPointM().isPresent()
+                  ? course.taught().number(a.brakingSpeedMps())
+                  : text("dash"),
+              RideJudge.firstPressure(a).map(course.taught()::pressure).orElse(text("dash")),
+              a.target() instanceof Target.Stop
+                  ? course.taught().plainPlace(a.target().atM())
+                  : text("signoff.ride.no-stop")));
+    }
+    return new Sheet(
+        "so-ride",
+        text("signoff.ride.title"),
+        List.of(
+            new Grid(course.table("ride-head", List.of(row(""))), true),
+            new Grid(course.table("ride", rows), true),
+            new Words(text("signoff.ride.how")),
+            new Items(rules(course)),
+            new Fields(List.of(new Fact(text("signoff.ride.points"), ""))),
+            new Lines(text("signoff.ride.remarks"), 3)));
+  }
+
+  /** The score rule in words, with the operator's figures. */
+  static List<String> rules(Course course) {
+    RideRules r = course.rules().ride();
+    var taught = course.taught();
+    String fails =
+        r.fails().stream()
+            .map(f -> course.text("fault." + f.name().toLowerCase(Locale.ROOT)))
+            .collect(Collectors.joining(", "));
+    return List.of(
+        course.text("score.point", taught.room(r.early().metres()), taught.room(r.late().metres())),
+        course.text("score.speed", taught.speed(r.speedWithin().metresPerSecond())),
+        course.text("score.pressure", taught.pressure(r.pressureWithin().pascals())),
+        course.text(
+            "score.stop", taught.room(r.stopShort().metres()), taught.room(r.stopPast().metres())),
+        course.text("score.permissible", taught.speed(r.overspeed().metresPerSecond())),
+        course.text("score.handles"),
+        course.text("score.pass", Course.percent(r.passScore()), Course.percent(r.leastObserved())),
+        fails.isEmpty() ? course.text("score.no-fails") : course.text("score.fails", fails));
+  }
+
+  /** The same approaches as lines of a file to type observations into. */
+  static String form(Course course) {
+    StringBuilder out = new StringBuilder();
+    out.append(
+        "approach,name,braked at,speed,first pressure,stop error,over,forbidden movements,note\n");
+    for (Approach a : course.taught().plan().approaches()) {
+      out.append(a.number())
+          .append(",\"")
+          .append(course.taught().title(a).replace("\"", "\"\""))
+          .append("\",,,,,,,\n");
+    }
+    return out.toString();
+  }
+}

@@ -1,0 +1,154 @@
+package gradepost.briefing.signoff;
+
+import gradepost.briefing.Curve;
+import gradepost.briefing.RunChart;
+import gradepost.briefing.compose.Taught;
+import gradepost.drive.CeilingStep;
+import gradepost.drive.Plan;
+import gradepost.drive.ride.Ride;
+import gradepost.drive.ride.RideResult;
+import gradepost.units.Exact;
+import gradepost.units.UnitStyle;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The driven run over the planned one, in rows of about two miles or three kilometres. */
+final class RunCharts {
+  private final Taught taught;
+  private final Plan plan;
+  private final Ride.Recorded ride;
+  private final RideResult result;
+  private final double top;
+
+  RunCharts(Taught taught, Ride.Recorded ride, RideResult result) {
+    this.taught = taught;
+    this.plan = taught.plan();
+    this.ride = ride;
+    this.result = result;
+    double most = 10;
+    for (CeilingStep s : plan.ceiling()) {
+      most = Math.max(most, taught.speedValue(s.speedMps()));
+    }
+    for (Ride.Sample s : ride.samples()) {
+      most = Math.max(most, taught.speedValue(s.speedMps()));
+    }
+    this.top = Math.ceil((most + 6) / 10) * 10;
+  }
+
+  List<RunChart> rows() {
+    double from = ride.samples().get(0).atM();
+    double end =
+        Math.min(
+            taught.path().lengthM(),
+            Math.max(
+                ride.samples().get(ride.samples().size() - 1).atM() + 20,
+                from + taught.units().placeStepM()));
+    double row = taught.units() == UnitStyle.MILES ? 2 * Exact.MILE_M : 3000;
+    int count = (int) Math.max(1, Math.ceil((end - from) / row - 0.2));
+    double each = (end - from) / count;
+    List<RunChart> out = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      out.add(chart("so-run" + (i + 1), from + i * each, from + (i + 1) * each));
+    }
+    return out;
+  }
+
+  private RunChart chart(String id, double from, double to) {
+    List<double[]> planned = new ArrayList<>();
+    plan.trace().points().forEach(p -> planned.add(point(p.atM(), p.speedMps())));
+    List<double[]> driven = new ArrayList<>();
+    ride.samples().forEach(s -> driven.add(point(s.atM(), s.speedMps())));
+    return new RunChart(
+        id,
+        taught.text("signoff.report.chart", taught.place(from), taught.place(to)),
+        taught.text("signoff.report.chart-row", taught.place(from), taught.place(to)),
+        taught.units().speedUnit(),
+        top,
+        top > 80 ? 20 : 10,
+        List.of(
+            curve(Curve.Kind.PERMISSIBLE, "curve.permissible", permissible(from, to)),
+            curve(Curve.Kind.PLANNED, "curve.planned", within(planned, from, to)),
+            curve(Curve.Kind.DRIVEN, "curve.driven", within(driven, from, to))),
+        briefed(from, to),
+        braked(from, to),
+        taught.track(from, to));
+  }
+
+  private double[] point(double atM, double mps) {
+    return new double[] {atM, taught.speedValue(mps)};
+  }
+
+  private List<double[]> permissible(double from, double to) {
+    List<double[]> out = new ArrayList<>();
+    for (CeilingStep s : plan.ceiling()) {
+      if (s.toM() > from && s.fromM() < to) {
+        out.add(point(Math.max(from, s.fromM()), s.speedMps()));
+        out.add(point(Math.min(to, s.toM()), s.speedMps()));
+      }
+    }
+    return out;
+  }
+
+  /** The part of a line between two places, cut at both. */
+  private static List<double[]> within(List<double[]> line, double from, double to) {
+    List<double[]> out = new ArrayList<>();
+    for (int i = 0; i < line.size(); i++) {
+      double[] p = line.get(i);
+      if (i > 0) {
+        double[] a = line.get(i - 1);
+        for (double edge : new double[] {from, to}) {
+          if (a[0] < edge && p[0] > edge) {
+            double share = (edge - a[0]) / (p[0] - a[0]);
+            out.add(new double[] {edge, a[1] + share * (p[1] - a[1])});
+          }
+        }
+      }
+      if (p[0] >= from && p[0] <= to) {
+        out.add(p);
+      }
+    }
+    return out;
+  }
+
+  private List<RunChart.Point> briefed(double from, double to) {
+    List<RunChart.Point> out = new ArrayList<>();
+    for (RideResult.OfApproach a : result.approaches()) {
+      a.approach()
+          .brakingPointM()
+          .filter(at -> at >= from && at < to)
+          .ifPresent(
+              at ->
+                  out.add(
+                      new RunChart.Point(
+                          Integer.toString(a.approach().number()),
+                          at,
+                          taught.speedValue(a.approach().brakingSpeedMps()))));
+    }
+    return out;
+  }
+
+  private List<RunChart.Point> braked(double from, double to) {
+    List<RunChart.Point> out = new ArrayList<>();
+    for (RideResult.OfApproach a : result.approaches()) {
+      a.observed()
+          .brakedAtM()
+          .filter(at -> at >= from && at < to)
+          .ifPresent(
+              at ->
+                  out.add(
+                      new RunChart.Point(
+                          Integer.toString(a.approach().number()),
+                          at,
+                          taught.speedValue(a.observed().brakedSpeedMps().orElse(0.0)))));
+    }
+    return out;
+  }
+
+  private Curve curve(Curve.Kind kind, String key, List<double[]> points) {
+    return new Curve(
+        kind,
+        taught.text(key),
+        points.stream().mapToDouble(p -> p[0]).toArray(),
+        points.stream().mapToDouble(p -> p[1]).toArray());
+  }
+}

@@ -1,0 +1,75 @@
+package gradepost.briefing.signoff;
+
+import gradepost.briefing.StripChart;
+import gradepost.briefing.question.QuestionBank;
+import gradepost.briefing.signoff.Sheet.Block;
+import gradepost.briefing.signoff.Sheet.Drawn;
+import gradepost.briefing.signoff.Sheet.Words;
+import gradepost.drive.StripLayer;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** Composes the sign-off papers of one course, and apart from them the keys. */
+public final class SignOffWriter {
+  private final Course course;
+  private final KnowledgePapers knowledge;
+
+  /**
+   * @param seed of the first knowledge paper; each further one takes the next
+   * @param pages of the briefing, by the anchor of the heading
+   */
+  public SignOffWriter(Course course, QuestionBank bank, long seed, Map<String, Integer> pages) {
+    this.course = course;
+    this.knowledge = new KnowledgePapers(course, bank, seed, pages);
+  }
+
+  /** What the learner, the instructor and the assessor fill in. */
+  public Papers papers() {
+    RecordSheets record = new RecordSheets(course);
+    LearnerSheets learner = new LearnerSheets(course);
+    List<Sheet> sheets = new ArrayList<>();
+    sheets.add(record.outcome());
+    sheets.add(record.priorKnowledge());
+    sheets.add(learner.log());
+    sheets.add(learner.coverage());
+    sheets.add(learner.highRisk());
+    sheets.add(learner.degraded());
+    sheets.add(new RideSheet(course).sheet());
+    sheets.add(strip("signoff.strip.title", true));
+    sheets.addAll(knowledge.papers());
+    return course.papers("signoff.kind", List.of(), sheets);
+  }
+
+  /** What only the assessor sees. */
+  public Papers keys() {
+    List<Sheet> sheets = new ArrayList<>(knowledge.keys());
+    sheets.add(strip("signoff.strip-key.title", false));
+    return course.papers("signoff.key.kind", List.of(), sheets);
+  }
+
+  /** A file to type an assessed ride into. */
+  public String rideForm() {
+    return RideSheet.form(course);
+  }
+
+  private Sheet strip(String titleKey, boolean blank) {
+    List<StripLayer> layers = course.rules().papers().blank();
+    String left =
+        layers.stream()
+            .map(l -> course.text("layer." + l.name().toLowerCase(Locale.ROOT)))
+            .collect(Collectors.joining(", "));
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(
+        new Words(course.text(blank ? "signoff.strip.says" : "signoff.strip-key.says", left)));
+    BlankStrip without = new BlankStrip(layers, course.text("signoff.strip.space"));
+    for (StripChart row : course.taught().strip("so")) {
+      blocks.add(
+          new Drawn(
+              blank ? without.of(row, course.text("signoff.strip.chart", row.name(), left)) : row));
+    }
+    return new Sheet("so-strip", course.text(titleKey), blocks);
+  }
+}

@@ -1,0 +1,26 @@
+package gradepost.cli;
+
+import gradepost.source.PaperKind;
+import java.util.Arrays;
+import java.util.stream.Collectors;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.TypeConversionException;
+
+/** A kind of paper as it is typed on the command line. */
+final class PaperWord implements ITypeConverter<PaperKind> {
+  @Override
+  public PaperKind convert(String word) {
+    return Arrays.stream(PaperKind.values())
+        .filter(kind -> kind.word().equals(word))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new TypeConversionException(
+                    "there are no papers \"%s\"; allowed: %s"
+                        .formatted(
+                            word,
+                            Arrays.stream(PaperKind.values())
+                                .map(PaperKind::word)
+                                .collect(Collectors.joining(", ")))));
+  }
+}

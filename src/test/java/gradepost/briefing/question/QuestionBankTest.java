@@ -1,0 +1,125 @@
+package gradepost.briefing.question;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import gradepost.briefing.Messages;
+import gradepost.briefing.SamplePlan;
+import gradepost.briefing.Table;
+import gradepost.briefing.compose.Taught;
+import gradepost.drive.PaperRules;
+import gradepost.drive.Plan;
+import gradepost.drive.Planner;
+import gradepost.drive.Subject;
+import gradepost.route.TemporaryRestriction;
+import gradepost.source.DirectionPart;
+import gradepost.source.DiskFiles;
+import gradepost.source.PackFile;
+import gradepost.source.Reading;
+import gradepost.source.Sources;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** Property: every paper of both demo routes can be answered, in one way only. */
+class QuestionBankTest {
+  private static final int SEEDS = 1000;
+
+  private record Case(
+      String name, Plan plan, List<TemporaryRestriction> notices, PaperRules rules) {
+    QuestionBank bank() {
+      Table changes = new Table("changes", "changes", "", "", List.of(), List.of(), "");
+      return new QuestionBank(
+          new Taught(plan, Messages.english()),
+          "p1",
+          new Issued(SamplePlan.issue(), notices, changes),
+          rules);
+    }
+  }
+
+  private static final List<Case> CASES = new ArrayList<>();
+
+  @BeforeAll
+  static void plan() {
+    for (String file :
+        List.of("thrumble-valley/pack-thrumble.yaml", "ormel-coast/pack-ormel.yaml")) {
+      Reading<PackFile> reading = new Sources(new DiskFiles(Path.of("routes"))).pack(file);
+      PackFile pack = ((Reading.Good<PackFile>) reading).value();
+      for (DirectionPart part : pack.directions()) {
+        Plan plan = Planner.plan(pack.assignment(part, pack.formations().get(0)));
+        PaperRules rules = pack.policy().signOff().orElseThrow().papers();
+        CASES.add(new Case(file + " " + part.direction(), plan, pack.notices(), rules));
+      }
+    }
+  }
+
+  @Test
+  void exactlyOneAnswerIsTrueForAThousandSeeds() {
+    for (Case each : CASES) {
+      QuestionBank bank = each.bank();
+      Judge judge = new Judge(each.plan(), each.notices());
+      Set<String> seen = new HashSet<>();
+      Map<String, Boolean> judged = new HashMap<>();
+      for (long seed = 1; seed <= SEEDS; seed++) {
+        for (Asked asked : bank.paper(seed)) {
+          String key = asked.item().ask() + asked.item().right() + Set.copyOf(asked.choices());
+          assertThat(asked.choices().get(asked.right())).isEqualTo(asked.item().right());
+          if (seen.add(key)) {
+            List<String> truths =
+                asked.choices().stream().filter(c -> judge.holds(asked, c)).toList();
+            assertThat(truths)
+                .as("%s, %s: %s", each.name(), asked.item().ask(), asked.choices())
+                .containsExactly(asked.item().right());
+            assertThat(asked.choices()).doesNotHaveDuplicates().hasSize(4);
+            judged.put(asked.item().subject().name(), true);
+          }
+        }
+      }
+      assertThat(judged.size()).as(each.name()).isGreaterThanOrEqualTo(12);
+    }
+  }
+
+  @Test
+  void papersAreOfEqualWeightAndDifferFromEachOther() {
+    for (Case each : CASES) {
+      QuestionBank bank = each.bank();
+      Map<Subject, Long> first = weight(bank.paper(1));
+      Set<List<Asked>> papers = new HashSet<>();
+      for (long seed = 1; seed <= 50; seed++) {
+        List<Asked> paper = bank.paper(seed);
+        assertThat(paper).hasSize(each.rules().questions());
+        assertThat(weight(paper)).isEqualTo(first);
+        assertThat(bank.paper(seed)).isEqualTo(paper);
+        papers.add(paper);
+        Set<String> asks = paper.stream().map(a -> a.item().ask()).collect(Collectors.toSet());
+        long handles = paper.stream().filter(a -> a.item().subject() == Subject.HANDLES).count();
+        assertThat(asks).hasSize(paper.size() - (int) Math.max(0, handles - 1));
+      }
+      assertThat(papers).hasSize(50);
+    }
+  }
+
+  private static Map<Subject, Long> weight(List<Asked> paper) {
+    return paper.stream()
+        .collect(Collectors.groupingBy(a -> a.item().subject(), Collectors.counting()));
+  }
+
+  @Test
+  void noPositionGivesTheRightAnswerAway() {
+    int[] at = new int[4];
+    QuestionBank bank = CASES.get(0).bank();
+    for (long seed = 1; seed <= 400; seed++) {
+      bank.paper(seed).forEach(a -> at[a.right()]++);
+    }
+    int all = at[0] + at[1] + at[2] + at[3];
+    for (int n : at) {
+      assertThat(n / (double) all).isBetween(0.22, 0.28);
+    }
+  }
+}
