@@ -24,7 +24,7 @@ class MainTest {
   @Test
   void aMistakeInTheCommandIsTwo() {
     assertThat(run()).isEqualTo(2);
-    assertThat(err.toString()).startsWith("A command is missing: brief, check, ride, ");
+    assertThat(err.toString()).startsWith("A command is missing: brief, check, ");
     assertThat(run("brief")).isEqualTo(2);
     assertThat(run("check")).isEqualTo(2);
     assertThat(run("breif", "x")).isEqualTo(2);
