@@ -169,7 +169,7 @@ class PackReadingTest {
             new Problems(
                     List.of(
                         Problem.error(
-                            new Spot(Fixture.PACK, 37, 9),
+                            new Spot(Fixture.PACK, 38, 9),
                             "sign-off papers are wanted, and the policy has no rules for them",
                             "a policy with the group sign-off",
                             "")))

@@ -41,6 +41,7 @@ final class ApproachItems {
     this.braked =
         taught.plan().approaches().stream()
             .filter(a -> a.brakingPointM().isPresent())
+            .filter(a -> RideJudge.firstPressure(a).isPresent())
             .filter(a -> !brakedBefore(a))
             .toList();
   }
