@@ -16,6 +16,11 @@ public record Problem(
     this(spot, severity, what, allowed, maybe, "");
   }
 
+  /** Whether it is the same fault, perhaps with another "Maybe": less or more was known. */
+  boolean saysTheSameAs(Problem other) {
+    return spot.equals(other.spot) && what.equals(other.what) && severity == other.severity;
+  }
+
   static Problem error(Spot spot, String what, String allowed, String maybe) {
     return new Problem(spot, Severity.ERROR, what, allowed, maybe);
   }

@@ -30,9 +30,14 @@ public record Problems(List<Problem> all) {
     return all.stream().anyMatch(p -> p.severity() == Severity.ERROR);
   }
 
+  /** Both; what the same place is told of in the same words is told once. */
   public Problems and(Problems others) {
     List<Problem> both = new ArrayList<>(all);
-    both.addAll(others.all);
+    for (Problem other : others.all) {
+      if (all.stream().noneMatch(p -> p.saysTheSameAs(other))) {
+        both.add(other);
+      }
+    }
     return new Problems(both);
   }
 

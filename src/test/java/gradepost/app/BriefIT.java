@@ -32,20 +32,24 @@ class BriefIT {
     assertThat(first.good()).isTrue();
     assertThat(first.written().stream().map(p -> p.getFileName().toString()))
         .containsExactly(
-            "thrumble-down-4-car.pdf", "thrumble-down-4-car.html", "thrumble-down-4-car.json");
+            "thrumble-down-4-car.pdf",
+            "thrumble-down-4-car.html",
+            "thrumble-down-4-car-cards.pdf",
+            "thrumble-down-4-car-cards-to-cut.pdf",
+            "thrumble-down-4-car.json");
 
     Answer second = brief(Optional.empty()).of(List.of(pack), folder.resolve("two"));
     for (int i = 0; i < first.written().size(); i++) {
       assertThat(first.written().get(i)).hasSameBinaryContentAs(second.written().get(i));
     }
 
-    for (int i = 0; i < 3; i++) {
+    for (int i : new int[] {0, 1, 4}) {
       Path paper = first.written().get(i);
       assertThat(new Verify().of(paper, List.of(pack)).said())
           .containsExactly(paper + ": made from the data of " + pack + " as they are now, issue 3");
     }
 
-    JsonNode json = new ObjectMapper().readTree(first.written().get(2).toFile());
+    JsonNode json = new ObjectMapper().readTree(first.written().get(4).toFile());
     assertThat(json.at("/track/elevation")).hasSizeGreaterThan(10);
     assertThat(json.at("/track/curves/0").has("radiusM")).isTrue();
     assertThat(json.at("/ceiling/0/speedMps").isNumber()).isTrue();
@@ -83,7 +87,7 @@ class BriefIT {
     Answer answer = brief(Optional.empty()).of(List.of(pack), folder.resolve("out"));
     assertThat(answer.good()).isFalse();
     assertThat(answer.problems()).hasSize(1);
-    assertThat(answer.problems().get(0)).contains("restrictions.yaml:10:12: error: ", "Maybe ");
+    assertThat(answer.problems().get(0)).contains("restrictions.yaml:11:12: error: ", "Maybe ");
     assertThat(folder.resolve("out")).doesNotExist();
     assertThat(new Check().of(List.of(pack, notices)).problems()).hasSize(1);
   }
@@ -103,7 +107,7 @@ class BriefIT {
         });
   }
 
-  /** A copy of the demo data whose pack asks for one paper. */
+  /** A copy of the demo data whose pack asks for one paper, and accepts nothing of the others. */
   private Path downFourCar() throws IOException {
     Path copy = folder.resolve("routes");
     try (Stream<Path> walk = Files.walk(DEMO)) {
@@ -119,13 +123,31 @@ class BriefIT {
     Path pack = copy.resolve(PACK);
     List<String> lines = new ArrayList<>();
     boolean up = false;
+    List<String> entry = new ArrayList<>();
     for (String line : Files.readAllLines(pack)) {
       up = line.contains("direction: Up") || up && line.startsWith(" ");
-      if (!up) {
+      if (up) {
+        continue;
+      }
+      boolean accepts = line.startsWith("  - rule:") || !entry.isEmpty() && line.startsWith("    ");
+      if (!accepts || line.startsWith("  - rule:")) {
+        keepDownFourCar(entry, lines);
+      }
+      if (accepts) {
+        entry.add(line);
+      } else {
         lines.add(line.replace("[4-car, 8-car]", "[4-car]"));
       }
     }
+    keepDownFourCar(entry, lines);
     Files.write(pack, lines);
     return pack;
+  }
+
+  private static void keepDownFourCar(List<String> entry, List<String> lines) {
+    if (entry.stream().anyMatch(l -> l.contains("4-car, Down"))) {
+      lines.addAll(entry);
+    }
+    entry.clear();
   }
 }
