@@ -177,7 +177,16 @@ record Braking(
           until.clear().place(hopeless).time(stepper.timeS() + firstHeldS).speedDown(felt));
       next = new Trigger.After(firstHeldS);
     }
-    if (mainPa > present && stepper.speedMps() > mainAboveMps() + 1e-6) {
+    boolean heavier = mainPa > present && stepper.speedMps() > mainAboveMps() + 1e-6;
+    if (next == start && present > 0 && !heavier) {
+      // The application that checked the speed stays on: from here it is for the target.
+      apply(
+          stepper,
+          present,
+          new Instruction(target, next, brake(present, Command.Stage.FIRST)),
+          out);
+    }
+    if (heavier) {
       apply(stepper, mainPa, new Instruction(target, next, brake(mainPa, Command.Stage.MAIN)), out);
       present = mainPa;
     }

@@ -84,6 +84,9 @@ final class FreeRun {
       powerUp(new Trigger.Start(), false);
     } else {
       mode = stepper.notch() >= 0 ? Mode.POWER : Mode.COAST;
+      if (stepper.demandPa() > 0) {
+        mode = Mode.CHECK;
+      }
       notchSinceS = stepper.timeS();
       top = Math.max(stepper.notch(), 0);
     }

@@ -127,6 +127,12 @@ final class LegPlanner {
     stepper.restore(atBraking);
     Line before = new Line();
     before.addAll(line);
+    if (stepper.demandPa() > 0) {
+      // What is left when the brake fails at this point: the checking application is gone too.
+      stepper.place(stepper.timeS(), stepper.atM(), stepper.speedMps());
+      before.add(stepper.save());
+      stepper.restore(atBraking);
+    }
     int soFar = out.size();
     stepper.record(new LineRecorder(line, stepper));
     Braking.Outcome outcome = solved.run(stepper, new Trigger.AtPlace(braking), target, out);
