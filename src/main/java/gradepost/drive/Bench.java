@@ -16,6 +16,7 @@ import gradepost.units.Exact;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * One train on one track, set up two ways: as planned, and leaning to the safe side (worst load, no
@@ -30,7 +31,7 @@ final class Bench {
   private final Train worst;
   private final PiecewiseLinear plannedForce;
   private final PiecewiseLinear worstForce;
-  private final Map<AdhesionLaw, PoorRail> sites = new HashMap<>();
+  private final Map<AdhesionLaw, PoorRail> sites = new ConcurrentHashMap<>();
   private final BrakeRig stopping;
   private final BrakeRig slowing;
   private final Map<BrakeSystem, BrakeRig> worstStopping = new HashMap<>();

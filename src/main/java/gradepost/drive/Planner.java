@@ -2,6 +2,7 @@ package gradepost.drive;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -107,7 +108,7 @@ public final class Planner {
 
   private static List<Approach> approaches(Assignment assignment, Worked worked) {
     Ladder ladder = new Ladder(assignment, worked.bench());
-    Spreads spreads = new Spreads(assignment, worked.bench());
+    Map<Piece, Optional<Spread>> spreads = spreads(assignment, worked);
     Places places = new Places(assignment);
     List<Approach> approaches = new ArrayList<>();
     Optional<Double> pageFrom = Optional.empty();
@@ -139,7 +140,7 @@ public final class Planner {
               worked.rerun().actions().stream().filter(a -> a.approach() == number).toList(),
               cases,
               cases.isEmpty() ? List.of() : ladder.curves(piece, cases.get(0)),
-              spreads.of(piece, number),
+              spreads.get(piece),
               findings(assignment, worked, piece, cases, ladder)));
       pageFrom = Optional.empty();
     }
@@ -153,6 +154,21 @@ public final class Planner {
         .of(piece, worked.rerun().actions())
         .ifPresent(findings::add);
     return findings;
+  }
+
+  /** On all cores; each approach draws by a seed of its own, so that the order does not matter. */
+  private static Map<Piece, Optional<Spread>> spreads(Assignment assignment, Worked worked) {
+    Spreads spreads = new Spreads(assignment, worked.bench());
+    List<Piece> pieces = worked.pieces();
+    List<Optional<Spread>> drawn =
+        pieces.parallelStream()
+            .map(piece -> spreads.of(piece, worked.numbers().get(piece.target())))
+            .toList();
+    Map<Piece, Optional<Spread>> all = new IdentityHashMap<>();
+    for (int i = 0; i < pieces.size(); i++) {
+      all.put(pieces.get(i), drawn.get(i));
+    }
+    return all;
   }
 
   private static Cues cues(Piece piece, CueFinder finder, List<Action> actions) {
