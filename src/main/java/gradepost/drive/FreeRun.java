@@ -16,6 +16,9 @@ import java.util.List;
 final class FreeRun {
   private static final int MOST_STEPS = 2000;
 
+  /** So many decisions in one moment bring the run no further: it is given up. */
+  private static final int MOST_IDLE = 20;
+
   /** One handle movement: the state just after it. */
   record Step(Trigger trigger, Command command, Snapshot after) {}
 
@@ -91,11 +94,19 @@ final class FreeRun {
       top = Math.max(stepper.notch(), 0);
     }
     double lastCeiling = ceilingAt(stepper.atM());
+    double lastS = Double.NEGATIVE_INFINITY;
+    int idle = 0;
     while (steps.size() < MOST_STEPS && stepper.atM() < endM - DriverRules.SAME_PLACE_M) {
       double ceiling = ceilingAt(stepper.atM());
       if (stepper.speedMps() > ceiling + 1e-6 && ceiling < lastCeiling - 1e-6) {
         return;
       }
+      idle = stepper.timeS() > lastS ? 0 : idle + 1;
+      if (idle > MOST_IDLE) {
+        stalled = true;
+        return;
+      }
+      lastS = stepper.timeS();
       lastCeiling = ceiling;
       double edge = Math.min(edge(stepper.atM()), endM);
       Ended ended =
@@ -218,6 +229,9 @@ final class FreeRun {
 
   private Ended toNextPrintedPlace(double edge) {
     double place = path.printedAtOrAfter(stepper.atM() + 1e-6);
+    if (place <= stepper.atM() + DriverRules.SAME_PLACE_M) {
+      place = stepper.atM() + path.units().placeStepM();
+    }
     return stepper.advance(until.clear().place(Math.min(place, edge)));
   }
 
