@@ -100,7 +100,8 @@ final class Archive {
     }
   }
 
-  private Path place(String digest) {
+  /** Where a content lies, if it is there. */
+  Path place(String digest) {
     return folder.resolve(digest.substring(0, 2)).resolve(digest);
   }
 }

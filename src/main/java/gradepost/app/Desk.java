@@ -154,7 +154,7 @@ public final class Desk {
             List.of(),
             papers,
             made.sheets());
-    register.issue(by, Optional.empty(), entry);
+    register.issue(by, entry);
     Answer placed = new Placing(store, out).place(file, entry);
     if (placed.good()) {
       register.delivered(by, entry);

@@ -43,6 +43,21 @@ final class Kits {
     return new Sources(new MemoryFiles(inputs)).pack(inputs.get(0).name());
   }
 
+  /** An issue that was made elsewhere: its inputs are kept, its papers are not known. */
+  static Entry takenIn(Archive archive, String name, PackFile pack) throws IOException {
+    return entry(
+        name,
+        pack,
+        "",
+        Optional.empty(),
+        "",
+        false,
+        keep(archive, pack.inputs()),
+        List.of(),
+        List.of(),
+        List.of());
+  }
+
   static Entry entry(
       String name,
       PackFile pack,

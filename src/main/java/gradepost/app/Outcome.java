@@ -8,16 +8,8 @@ import java.util.Optional;
  * What became of one pack of a reissue.
  *
  * @param base the issue before, where it is not registered yet and has to be
- * @param entry the new issue, its files in the archive
- * @param known the issue that took the notice in already
  */
-record Outcome(
-    Path file,
-    State state,
-    Answer told,
-    Optional<Entry> base,
-    Optional<Entry> entry,
-    Optional<Entry> known) {
+record Outcome(Path file, State state, Answer told, Optional<Entry> base) {
 
   /** How far it came. */
   enum State {
@@ -29,13 +21,17 @@ record Outcome(
     UNTOUCHED,
     /** An issue has the notice already. */
     KNOWN,
+    /** It is touched, and has to be worked out. */
+    TOUCHED,
     /** It is touched, and cannot be issued. */
     FAILED,
-    /** A new issue is ready, or would be. */
-    READY
+    /** A new issue is registered, or would be. */
+    ISSUED,
+    /** The run ended before its turn. */
+    LEFT
   }
 
   static Outcome of(Path file, State state, Answer told) {
-    return new Outcome(file, state, told, Optional.empty(), Optional.empty(), Optional.empty());
+    return new Outcome(file, state, told, Optional.empty());
   }
 }

@@ -16,7 +16,15 @@ import java.util.stream.Stream;
 final class PackFiles {
   /** The packs among these: files as named, and every {@code pack-….yaml} below a folder. */
   static List<Path> packs(List<Path> named) throws IOException {
-    return below(named, name -> name.startsWith("pack-") && isYaml(name));
+    return below(named, PackFiles::isPack);
+  }
+
+  static boolean isPack(Path file) {
+    return isPack(String.valueOf(file.getFileName()));
+  }
+
+  private static boolean isPack(String name) {
+    return name.startsWith("pack-") && isYaml(name);
   }
 
   /** Every data file among these: files as named, and every YAML file below a folder. */

@@ -46,7 +46,18 @@ final class Placing {
     return String.valueOf(file.getFileName());
   }
 
-  Answer place(Path pack, Entry entry) throws IOException {
+  /** A disk that refuses leaves the issue to the next run. */
+  Answer place(Path pack, Entry entry) {
+    try {
+      return placed(pack, entry);
+    } catch (IOException e) {
+      return Answer.refused(
+          "%s\n  Maybe run it again when the cause is mended: %s is registered, and is put in place then"
+              .formatted(Trouble.inWords(e), entry.name()));
+    }
+  }
+
+  private Answer placed(Path pack, Entry entry) throws IOException {
     List<Paper> papers = new ArrayList<>();
     for (Kept kept : entry.papers()) {
       papers.add(new Paper(kept.name(), taken(kept, entry)));
@@ -81,8 +92,9 @@ final class Placing {
     }
     if (!there.equals(found.digest())) {
       return Answer.refused(
-          "%s: error: edited since it was read for %s; it was not overwritten\n  Maybe compare it with %s in the archive"
-              .formatted(file.normalize(), entry.name(), now.digest()));
+          "%s: error: edited since it was read for %s; it was not overwritten\n  Maybe take over by hand what %s has; then: register placed %s"
+              .formatted(
+                  file.normalize(), entry.name(), archive.place(now.digest()), entry.name()));
     }
     Path folder = Optional.ofNullable(file.normalize().getParent()).orElse(Path.of(""));
     String name = named(file);

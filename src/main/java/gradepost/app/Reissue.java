@@ -1,5 +1,6 @@
 package gradepost.app;
 
+import gradepost.app.Outcome.State;
 import gradepost.reissue.register.Entry;
 import gradepost.reissue.register.Register;
 import gradepost.reissue.register.Register.By;
@@ -11,19 +12,18 @@ import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
 
 /**
- * Takes a notice into packs: read, compare, make anew what it touches, keep, register, put in
- * place.
+ * Takes a notice into packs. All are looked at before any is changed; then each that is touched is
+ * worked out, kept and registered, an act for each; and only when all are registered are files put
+ * in place.
  *
- * <p>Nothing that lies in place is changed before the register has the new issue, and that is one
- * transaction. Whatever is interrupted after it, the next run puts in place from the archive.
+ * <p>So a run that ends anywhere leaves issues that are whole, and files that no half-done
+ * neighbour has altered: the next run puts in place what is registered, and works out the rest.
  */
 public final class Reissue {
   private final Clock clock;
@@ -91,99 +91,113 @@ public final class Reissue {
 
   private Answer dryRun(Order order, List<Path> packs) throws IOException, RegisterException {
     By by = new By(who, now());
-    Answer answer;
+    List<Outcome> outcomes;
     if (order.store().exists()) {
       try (Register register = order.store().open()) {
-        answer = told(drafted(order, packs, by, Optional.of(register)));
+        outcomes = workedOut(order, packs, by, Optional.of(register));
       }
     } else {
-      answer = told(drafted(order, packs, by, Optional.empty()));
+      outcomes = workedOut(order, packs, by, Optional.empty());
     }
-    return answer.and(Answer.said("dry run: nothing was written"));
+    return ReissueTold.of(outcomes, true).and(Answer.said("dry run: nothing was written"));
   }
 
   private Answer reissue(Order order, List<Path> packs, By by, Register register)
       throws IOException, RegisterException {
-    List<Outcome> outcomes = drafted(order, packs, by, Optional.of(register));
-    Answer answer = told(outcomes);
-    if (outcomes.stream().anyMatch(o -> o.state() == Outcome.State.UNREADABLE)) {
-      return answer.and(Answer.refused("error: nothing was issued: every pack has to be readable"));
+    Answer answer = Answer.GOOD;
+    for (Map.Entry<Entry, Answer> one : place(order, packs, by, register).entrySet()) {
+      String said = " put in place, which an earlier run did not come to";
+      answer = answer.and(one.getValue());
+      answer = one.getValue().good() ? answer.and(Answer.said(one.getKey().name() + said)) : answer;
     }
-    for (Outcome outcome : outcomes) {
-      if (outcome.entry().isPresent()) {
-        register.issue(by, outcome.base(), outcome.entry().get());
-      } else if (outcome.base().isPresent()) {
-        register.takeIn(by, outcome.base().get());
-      }
+    if (!answer.good()) {
+      return answer.and(
+          Answer.refused(
+              "error: nothing more was done: what an earlier run registered comes first"));
     }
+    List<Outcome> outcomes = workedOut(order, packs, by, Optional.of(register));
+    answer = answer.and(ReissueTold.of(outcomes, false).without(answer.problems()));
+    if (outcomes.stream().anyMatch(o -> o.state() == State.LEFT)) {
+      return answer;
+    }
+    for (Answer one : place(order, packs, by, register).values()) {
+      answer = answer.and(one);
+    }
+    return answer;
+  }
+
+  /** Puts in place what is registered and does not lie there yet. */
+  private static Map<Entry, Answer> place(Order order, List<Path> packs, By by, Register register)
+      throws RegisterException {
     Placing placing = new Placing(order.store(), order.out());
-    for (Outcome outcome : outcomes) {
-      Optional<Entry> entry = outcome.entry().or(outcome::known);
-      if (entry.isPresent() && !register.isDelivered(entry.get())) {
-        Answer placed = placing.place(outcome.file(), entry.get());
-        answer = answer.and(placed);
-        if (placed.good()) {
+    Map<Entry, Answer> placed = new LinkedHashMap<>();
+    for (Path pack : packs) {
+      Optional<Entry> entry = register.undelivered(PackFiles.stem(pack));
+      if (entry.isPresent()) {
+        Answer answer = placing.place(pack, entry.get());
+        placed.put(entry.get(), answer);
+        if (answer.good()) {
           register.delivered(by, entry.get());
         }
       }
     }
-    return answer;
+    return placed;
   }
 
-  private static Answer told(List<Outcome> outcomes) {
-    Answer answer = Answer.GOOD;
-    for (Outcome outcome : outcomes) {
-      answer = answer.and(outcome.told().without(answer.problems()));
-    }
-    if (!outcomes.isEmpty()
-        && outcomes.stream().allMatch(o -> o.state() == Outcome.State.ELSEWHERE)) {
-      answer =
-          answer.and(Answer.refused("error: no pack here is of a route that the notice names"));
-    }
-    return answer;
-  }
-
-  /** Every pack worked out; results in the order of the packs. */
-  private List<Outcome> drafted(Order order, List<Path> packs, By by, Optional<Register> register)
-      throws IOException {
+  /** Every pack looked at, and those worked out that are touched; in the order of the packs. */
+  private List<Outcome> workedOut(Order order, List<Path> packs, By by, Optional<Register> register)
+      throws IOException, RegisterException {
     progress.expect(packs.size());
-    ExecutorService pool = Executors.newFixedThreadPool(Math.max(1, order.threads()));
-    try {
-      ThreadLocal<Optional<Layout>> layouts = ThreadLocal.withInitial(Optional::empty);
-      List<Future<Outcome>> futures = new ArrayList<>();
-      for (Path pack : packs) {
-        futures.add(
-            pool.submit(
-                () -> {
-                  if (layouts.get().isEmpty()) {
-                    layouts.set(Optional.of(new Layout(order.templates())));
-                  }
-                  PackReissue one =
-                      new PackReissue(order, by, register, layouts.get().orElseThrow());
-                  Outcome outcome = one.of(pack);
-                  synchronized (progress) {
-                    progress.done(PackFiles.stem(pack));
-                  }
-                  return outcome;
-                }));
+    List<Outcome> looked =
+        Crew.outcomes(
+            order.threads(),
+            packs,
+            pack -> {
+              Outcome outcome = new PackLook(order, by, register).at(pack).outcome();
+              if (outcome.state() != State.TOUCHED) {
+                done(pack);
+              }
+              return outcome;
+            });
+    if (looked.stream().anyMatch(o -> o.state() == State.UNREADABLE || o.state() == State.LEFT)) {
+      return looked;
+    }
+    if (register.isPresent() && !order.dryRun()) {
+      for (Outcome outcome : looked) {
+        if (outcome.base().isPresent()) {
+          register.get().takeIn(by, outcome.base().get());
+        }
       }
-      List<Outcome> outcomes = new ArrayList<>();
-      for (Future<Outcome> future : futures) {
-        outcomes.add(future.get());
-      }
-      return outcomes;
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      throw new IOException("stopped", e);
-    } catch (ExecutionException e) {
-      if (e.getCause() instanceof IOException io) {
-        throw io;
-      } else if (e.getCause() instanceof RuntimeException fault) {
-        throw fault;
-      }
-      throw new IOException(String.valueOf(e.getCause().getMessage()), e);
-    } finally {
-      pool.shutdownNow();
+      Neighbours.takeIn(looked, by, register.get(), new Archive(order.store().archive()));
+    }
+    Map<Path, Outcome> all = new LinkedHashMap<>();
+    looked.forEach(o -> all.put(o.file(), o));
+    List<Path> touched =
+        looked.stream().filter(o -> o.state() == State.TOUCHED).map(Outcome::file).toList();
+    made(order, touched, by, register).forEach(o -> all.put(o.file(), o));
+    return new ArrayList<>(all.values());
+  }
+
+  private List<Outcome> made(Order order, List<Path> touched, By by, Optional<Register> register)
+      throws IOException {
+    ThreadLocal<Optional<Layout>> layouts = ThreadLocal.withInitial(Optional::empty);
+    return Crew.outcomes(
+        order.threads(),
+        touched,
+        pack -> {
+          if (layouts.get().isEmpty()) {
+            layouts.set(Optional.of(new Layout(order.templates())));
+          }
+          Layout layout = layouts.get().orElseThrow();
+          Outcome outcome = new PackReissue(order, by, register, layout).of(pack);
+          done(pack);
+          return outcome;
+        });
+  }
+
+  private void done(Path pack) {
+    synchronized (progress) {
+      progress.done(PackFiles.stem(pack));
     }
   }
 }

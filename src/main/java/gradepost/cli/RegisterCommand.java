@@ -158,6 +158,21 @@ final class RegisterCommand implements Runnable {
         (r, by, entry) -> r.recall(by, entry, reason));
   }
 
+  @Command(
+      name = "placed",
+      mixinStandardHelpOptions = true,
+      description = "Notes that an issue was put in place by hand, where a file had been edited.")
+  int placed(
+      @Parameters(paramLabel = "ISSUE", description = ISSUE) String issue,
+      @Mixin RegisterOptions register) {
+    return act(
+        register,
+        spec.subcommands().get("placed").getCommandSpec(),
+        issue,
+        "put in place",
+        (r, by, entry) -> r.delivered(by, entry));
+  }
+
   @Command(name = "issues", mixinStandardHelpOptions = true, description = "Lists every issue.")
   int issues(@Mixin RegisterOptions register, @Mixin ListFormat format) {
     CommandSpec command = spec.subcommands().get("issues").getCommandSpec();

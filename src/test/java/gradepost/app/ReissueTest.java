@@ -176,7 +176,10 @@ class ReissueTest {
     List<Answer> both = List.of(a.get(), b.get());
     two.shutdown();
     try (Register register = store.open()) {
-      assertThat(register.list(Question.issues()).rows()).hasSize(2);
+      // The pack beside it names the same restrictions and is registered as it was.
+      assertThat(register.list(Question.issues()).rows())
+          .extracting(row -> row.get(0))
+          .containsExactly("0000/1", "0000/2", "0001/1");
     }
     assertThat(both).anyMatch(Answer::good);
   }

@@ -76,20 +76,13 @@ public final class Register implements AutoCloseable {
     return Long.parseLong(data.rows("SELECT taken FROM counter WHERE name = 'id'").get(0).get(0));
   }
 
-  /**
-   * Registers an issue. The one that it supersedes is recalled by the same act.
-   *
-   * @param base taken in first where it is not registered yet
-   */
-  public void issue(By by, Optional<Entry> base, Entry entry) throws RegisterException {
+  /** Registers an issue. Those that it supersedes are recalled by the same act. */
+  public void issue(By by, Entry entry) throws RegisterException {
     acting(
         by,
         "issued",
         entry.name(),
         (db, act) -> {
-          if (base.isPresent() && id(base.get().pack(), base.get().number()).isEmpty()) {
-            insert(base.get(), act, true);
-          }
           insert(entry, act, false);
           if (entry.base().isPresent()) {
             db.change(
@@ -181,6 +174,29 @@ public final class Register implements AutoCloseable {
                     entry.pack(),
                     entry.number())
                 .isEmpty());
+  }
+
+  /** The latest issue of a pack, where its papers do not lie where they belong yet. */
+  public Optional<Entry> undelivered(String pack) throws RegisterException {
+    Optional<Entry> latest = latest(pack);
+    return latest.isPresent() && !isDelivered(latest.get()) ? latest : Optional.empty();
+  }
+
+  /** The last issue of a pack that took a notice in, by the digest of the notice. */
+  public Optional<Integer> withNotice(String pack, String digest) throws RegisterException {
+    return reading(
+        db ->
+            digest.isEmpty()
+                ? Optional.empty()
+                : db
+                    .rows(
+                        "SELECT number FROM issue WHERE pack = ? AND notice = ?"
+                            + " ORDER BY number DESC LIMIT 1",
+                        pack,
+                        digest)
+                    .stream()
+                    .findFirst()
+                    .map(row -> Integer.parseInt(row.get(0))));
   }
 
   public Optional<Entry> latest(String pack) throws RegisterException {

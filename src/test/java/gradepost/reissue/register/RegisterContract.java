@@ -48,7 +48,8 @@ abstract class RegisterContract {
     try (Register register = Register.open(url())) {
       Entry one = entry("valley", 1, Optional.empty());
       Entry two = entry("valley", 2, Optional.of(1));
-      register.issue(CLERK, Optional.of(one), two);
+      register.takeIn(CLERK, one);
+      register.issue(CLERK, two);
       assertThat(register.issue("valley", 1)).contains(one);
       assertThat(register.latest("valley")).contains(two);
       assertThat(register.find("valley/2")).contains(two);
@@ -56,12 +57,16 @@ abstract class RegisterContract {
       assertThat(register.find("valley/3")).isEmpty();
       assertThat(register.latest("coast")).isEmpty();
       assertThat(register.isDelivered(two)).isFalse();
+      assertThat(register.undelivered("valley")).contains(two);
+      assertThat(register.withNotice("valley", "digest")).contains(2);
+      assertThat(register.withNotice("valley", "another")).isEmpty();
+      assertThat(register.withNotice("valley", "")).isEmpty();
       register.delivered(CLERK, two);
+      assertThat(register.undelivered("valley")).isEmpty();
       assertThat(register.isDelivered(two)).isTrue();
       assertThat(register.list(Question.issues()).rows().get(0).get(5))
           .isEqualTo("superseded by issue 2");
-      assertThatThrownBy(() -> register.issue(CLERK, Optional.empty(), two))
-          .isInstanceOf(RegisterException.class);
+      assertThatThrownBy(() -> register.issue(CLERK, two)).isInstanceOf(RegisterException.class);
       assertThat(register.list(Question.issues()).rows()).hasSize(2);
     }
   }
@@ -70,7 +75,7 @@ abstract class RegisterContract {
   void copiesAndSignaturesAreKeptTrackOf() throws Exception {
     try (Register register = Register.open(url())) {
       Entry one = entry("valley", 1, Optional.empty());
-      register.issue(CLERK, Optional.empty(), one);
+      register.issue(CLERK, one);
       register.handOut(CLERK, one, "1", "learning room");
       register.handOut(CLERK, one, "2", "N Thorne");
       assertThatThrownBy(() -> register.handOut(CLERK, one, "2", "another"))
@@ -86,7 +91,7 @@ abstract class RegisterContract {
       assertThat(register.list(Question.toBrief()).rows()).isEmpty();
 
       Entry two = entry("valley", 2, Optional.of(1));
-      register.issue(CLERK, Optional.empty(), two);
+      register.issue(CLERK, two);
       assertThat(register.list(Question.out()).rows())
           .containsExactly(
               List.of(
@@ -117,7 +122,7 @@ abstract class RegisterContract {
   void actsOfManyAtOnceAreAllThere() throws Exception {
     String url = url();
     try (Register register = Register.open(url)) {
-      register.issue(CLERK, Optional.empty(), entry("valley", 1, Optional.empty()));
+      register.issue(CLERK, entry("valley", 1, Optional.empty()));
     }
     ExecutorService pool = Executors.newFixedThreadPool(4);
     List<Callable<Void>> work = new ArrayList<>();

@@ -1,0 +1,89 @@
+package gradepost.app;
+
+import gradepost.app.Outcome.State;
+import gradepost.reissue.register.Register;
+import gradepost.reissue.register.Register.By;
+import gradepost.reissue.register.RegisterException;
+import gradepost.source.Input;
+import gradepost.source.PackFile;
+import gradepost.source.Reading;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+
+/**
+ * Packs that lie beside a touched one and name a file that it names. They are registered as they
+ * are before that file is altered: afterwards nobody could tell what their last issue said, and a
+ * notice that is taken into one of them alone would never reach the drivers of the others.
+ */
+final class Neighbours {
+
+  static void takeIn(List<Outcome> looked, By by, Register register, Archive archive)
+      throws IOException, RegisterException {
+    Set<Path> touched = new TreeSet<>();
+    Set<Path> folders = new TreeSet<>();
+    for (Outcome outcome : looked) {
+      if (outcome.state() == State.TOUCHED) {
+        touched.add(absolute(outcome.file()));
+        folders.add(folder(outcome.file()));
+      }
+    }
+    for (Path folder : folders) {
+      List<Path> packs = packs(folder);
+      Set<Path> shared = new TreeSet<>();
+      for (Path pack : packs) {
+        if (touched.contains(pack)) {
+          read(pack).ifPresent(p -> shared.addAll(others(pack, p)));
+        }
+      }
+      for (Path pack : packs) {
+        String name = PackFiles.stem(pack);
+        if (!touched.contains(pack) && register.latest(name).isEmpty()) {
+          Optional<PackFile> found = read(pack);
+          if (found.isPresent() && others(pack, found.get()).stream().anyMatch(shared::contains)) {
+            register.takeIn(by, Kits.takenIn(archive, name, found.get()));
+          }
+        }
+      }
+    }
+  }
+
+  private static Path absolute(Path file) {
+    return file.toAbsolutePath().normalize();
+  }
+
+  private static Path folder(Path file) {
+    return Optional.ofNullable(absolute(file).getParent()).orElse(Path.of(""));
+  }
+
+  private static List<Path> packs(Path folder) throws IOException {
+    try (Stream<Path> files = Files.list(folder)) {
+      List<Path> all = files.filter(Files::isRegularFile).sorted().toList();
+      return all.stream().filter(PackFiles::isPack).toList();
+    }
+  }
+
+  private static Optional<PackFile> read(Path pack) {
+    return Disk.sources().pack(Disk.name(pack)) instanceof Reading.Good<PackFile> good
+        ? Optional.of(good.value())
+        : Optional.empty();
+  }
+
+  /** The files that it names, its own left out. */
+  private static List<Path> others(Path pack, PackFile read) {
+    List<Path> files = new ArrayList<>();
+    for (Input input : read.inputs()) {
+      files.add(absolute(pack.resolveSibling(input.name())));
+    }
+    files.remove(pack);
+    return files;
+  }
+
+  private Neighbours() {}
+}

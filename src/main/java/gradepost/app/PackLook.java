@@ -1,0 +1,199 @@
+package gradepost.app;
+
+import gradepost.app.Outcome.State;
+import gradepost.drive.Assignment;
+import gradepost.reissue.Comparison;
+import gradepost.reissue.register.Entry;
+import gradepost.reissue.register.Register;
+import gradepost.reissue.register.Register.By;
+import gradepost.reissue.register.RegisterException;
+import gradepost.route.TemporaryRestriction;
+import gradepost.source.Amendment;
+import gradepost.source.Input;
+import gradepost.source.NoticeText;
+import gradepost.source.PackFile;
+import gradepost.source.Problems;
+import gradepost.source.Reading;
+import gradepost.source.Sources;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+
+/** Looks at one pack: whether a notice, or an edit by hand, can touch it. Plans nothing. */
+final class PackLook {
+  private final Reissue.Order order;
+  private final By by;
+  private final Optional<Register> register;
+  private final Archive archive;
+
+  PackLook(Reissue.Order order, By by, Optional<Register> register) {
+    this.order = order;
+    this.by = by;
+    this.register = register;
+    this.archive = new Archive(order.store().archive());
+  }
+
+  /** What was seen. */
+  sealed interface Seen {
+    Outcome outcome();
+
+    /** There is nothing more to do. */
+    record Done(Outcome outcome) implements Seen {}
+
+    /**
+     * It has to be worked out.
+     *
+     * @param found as the files are
+     * @param inputs the files with the notice
+     * @param before the issue that it is compared with
+     * @param digest of the notice
+     * @param latest issue registered
+     */
+    record Touched(
+        Outcome outcome,
+        PackFile found,
+        List<Input> inputs,
+        PackFile before,
+        String digest,
+        Optional<Entry> latest)
+        implements Seen {}
+  }
+
+  private static Seen done(Path file, State state, Answer told) {
+    return new Seen.Done(Outcome.of(file, state, told));
+  }
+
+  Seen at(Path file) throws IOException, RegisterException {
+    Sources disk = Disk.sources();
+    String name = PackFiles.stem(file);
+    Reading<PackFile> reading = disk.pack(Disk.name(file));
+    if (!(reading instanceof Reading.Good<PackFile> found)) {
+      return done(file, State.UNREADABLE, Answer.of(reading.problems()));
+    }
+    Answer noted = Answer.GOOD;
+    List<TemporaryRestriction> notices = List.of();
+    if (order.notice().isPresent()) {
+      var read = disk.notices(Disk.name(order.notice().get()), found.value().route());
+      noted = noted(read.problems());
+      if (!(read instanceof Reading.Good<List<TemporaryRestriction>> good)) {
+        return done(file, State.UNREADABLE, Answer.of(read.problems()));
+      }
+      notices = good.value();
+      if (notices.isEmpty()) {
+        String said = name + ": not touched, the notice is for another route";
+        return done(file, State.ELSEWHERE, Answer.said(said));
+      }
+    }
+    return looked(file, found.value(), notices, noted);
+  }
+
+  private Seen looked(Path file, PackFile found, List<TemporaryRestriction> notices, Answer noted)
+      throws IOException, RegisterException {
+    String name = PackFiles.stem(file);
+    String digest = digest(found, notices);
+    Optional<Entry> latest = Optional.empty();
+    Optional<Integer> taken = Optional.empty();
+    if (register.isPresent()) {
+      // The register has one connection: one question at a time.
+      synchronized (register.get()) {
+        latest = register.get().latest(name);
+        taken = register.get().withNotice(name, digest);
+        if (register.get().undelivered(name).isPresent()) {
+          // Only a look by itself comes here: a run has put it in place.
+          String said =
+              "%s: %s is registered and not put in place: a run begins with that"
+                  .formatted(name, latest.orElseThrow().name());
+          return done(file, State.KNOWN, Answer.said(said));
+        }
+      }
+    }
+    if (latest.isPresent() && latest.map(Entry::number).equals(taken)) {
+      String said = "%s: issue %d has this notice".formatted(name, taken.orElseThrow());
+      return done(file, State.KNOWN, Answer.said(said));
+    }
+    Optional<PackFile> base =
+        latest.isPresent() ? Kits.pack(archive, latest.get()) : Optional.of(found);
+    if (base.isEmpty()) {
+      String said =
+          "%s: error: the archive does not hold the inputs of %s whole"
+              .formatted(file, latest.orElseThrow().name());
+      return done(file, State.UNREADABLE, Answer.refused(said));
+    }
+    List<Input> inputs = notices.isEmpty() ? found.inputs() : Amendment.withNotices(found, notices);
+    Reading<PackFile> amended = Kits.read(inputs);
+    if (!(amended instanceof Reading.Good<PackFile> same)) {
+      return done(file, State.FAILED, Answer.of(amended.problems()));
+    }
+    if (!mayDiffer(file, base.get(), same.value())) {
+      boolean uncertain = latest.isEmpty() && concerned(file, same.value(), notices);
+      return uncertain
+          ? done(file, State.FAILED, noted.and(Answer.refused(stands(file))))
+          : done(file, State.UNTOUCHED, noted.and(Answer.said(name + ": not touched")));
+    }
+    if (taken.isPresent()) {
+      return done(
+          file, State.FAILED, Answer.refused(old(file, name, taken.get(), latest.orElseThrow())));
+    }
+    Optional<Entry> takenIn =
+        latest.isPresent() || order.dryRun()
+            ? Optional.empty()
+            : Optional.of(Kits.takenIn(archive, name, found));
+    return new Seen.Touched(
+        new Outcome(file, State.TOUCHED, noted, takenIn),
+        found,
+        inputs,
+        base.get(),
+        digest,
+        latest);
+  }
+
+  private static String stands(Path file) {
+    return "%s: error: no issue of it is registered, and its files have this notice already: whether its drivers have it, nothing here tells%n  Maybe take the notice out of its files and run this again; or, where they have it, register the pack as it is with: register enter"
+        .formatted(file);
+  }
+
+  private static String old(Path file, String name, int taken, Entry latest) {
+    return "%s: error: issue %d took this notice in, and issue %d, which came after it, changed what it says; an old notice is not taken in twice%n  Maybe a newer notice is meant; where this one is to stand again, it needs another date or reference"
+        .formatted(file, taken, latest.number());
+  }
+
+  private static boolean mayDiffer(Path file, PackFile before, PackFile after) {
+    List<Task> old = Task.of(file, before);
+    List<Task> now = Task.of(file, after);
+    if (old.size() != now.size()) {
+      return true;
+    }
+    for (int i = 0; i < now.size(); i++) {
+      if (!old.get(i).stem().equals(now.get(i).stem())
+          || Comparison.mayDiffer(old.get(i).assignment(), now.get(i).assignment())) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether any of these restrictions is for a train of this pack. */
+  private static boolean concerned(Path file, PackFile pack, List<TemporaryRestriction> notices) {
+    for (Task task : Task.of(file, pack)) {
+      Assignment a = task.assignment();
+      if (notices.stream().anyMatch(n -> n.applies().to(a.direction(), a.lines()))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static String digest(PackFile pack, List<TemporaryRestriction> notices) {
+    return notices.isEmpty()
+        ? ""
+        : Digest.of(
+            new NoticeText(pack.route()).yaml(notices, "").getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** What a second look found; it does not keep anything back. */
+  private static Answer noted(Problems problems) {
+    return new Answer(List.of(), List.of(), Answer.of(problems).problems(), true);
+  }
+}
