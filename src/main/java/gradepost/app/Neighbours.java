@@ -7,6 +7,7 @@ import gradepost.reissue.register.RegisterException;
 import gradepost.source.Input;
 import gradepost.source.PackFile;
 import gradepost.source.Reading;
+import gradepost.source.Sources;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -26,6 +27,7 @@ final class Neighbours {
 
   static void takeIn(List<Outcome> looked, By by, Register register, Archive archive)
       throws IOException, RegisterException {
+    Sources disk = Disk.sources();
     Set<Path> touched = new TreeSet<>();
     Set<Path> folders = new TreeSet<>();
     for (Outcome outcome : looked) {
@@ -39,13 +41,13 @@ final class Neighbours {
       Set<Path> shared = new TreeSet<>();
       for (Path pack : packs) {
         if (touched.contains(pack)) {
-          read(pack).ifPresent(p -> shared.addAll(others(pack, p)));
+          read(disk, pack).ifPresent(p -> shared.addAll(others(pack, p)));
         }
       }
       for (Path pack : packs) {
         String name = PackFiles.stem(pack);
         if (!touched.contains(pack) && register.latest(name).isEmpty()) {
-          Optional<PackFile> found = read(pack);
+          Optional<PackFile> found = read(disk, pack);
           if (found.isPresent() && others(pack, found.get()).stream().anyMatch(shared::contains)) {
             register.takeIn(by, Kits.takenIn(archive, name, found.get()));
           }
@@ -69,8 +71,8 @@ final class Neighbours {
     }
   }
 
-  private static Optional<PackFile> read(Path pack) {
-    return Disk.sources().pack(Disk.name(pack)) instanceof Reading.Good<PackFile> good
+  private static Optional<PackFile> read(Sources disk, Path pack) {
+    return disk.pack(Disk.name(pack)) instanceof Reading.Good<PackFile> good
         ? Optional.of(good.value())
         : Optional.empty();
   }

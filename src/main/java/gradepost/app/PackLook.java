@@ -26,9 +26,11 @@ final class PackLook {
   private final Reissue.Order order;
   private final By by;
   private final Optional<Register> register;
+  private final Sources disk;
   private final Archive archive;
 
-  PackLook(Reissue.Order order, By by, Optional<Register> register) {
+  PackLook(Reissue.Order order, Sources disk, By by, Optional<Register> register) {
+    this.disk = disk;
     this.order = order;
     this.by = by;
     this.register = register;
@@ -66,7 +68,6 @@ final class PackLook {
   }
 
   Seen at(Path file) throws IOException, RegisterException {
-    Sources disk = Disk.sources();
     String name = PackFiles.stem(file);
     Reading<PackFile> reading = disk.pack(Disk.name(file));
     if (!(reading instanceof Reading.Good<PackFile> found)) {

@@ -14,6 +14,7 @@ import gradepost.source.Amendment;
 import gradepost.source.Input;
 import gradepost.source.PackFile;
 import gradepost.source.Reading;
+import gradepost.source.Sources;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
@@ -35,13 +36,16 @@ final class PackReissue {
       };
 
   private final Reissue.Order order;
+  private final Sources disk;
   private final By by;
   private final Optional<Register> register;
   private final Layout layout;
   private final Archive archive;
 
-  PackReissue(Reissue.Order order, By by, Optional<Register> register, Layout layout) {
+  PackReissue(
+      Reissue.Order order, Sources disk, By by, Optional<Register> register, Layout layout) {
     this.order = order;
+    this.disk = disk;
     this.by = by;
     this.register = register;
     this.layout = layout;
@@ -49,7 +53,7 @@ final class PackReissue {
   }
 
   Outcome of(Path file) throws IOException, RegisterException {
-    Seen seen = new PackLook(order, by, register).at(file);
+    Seen seen = new PackLook(order, disk, by, register).at(file);
     return seen instanceof Seen.Touched touched ? numbered(file, touched) : seen.outcome();
   }
 

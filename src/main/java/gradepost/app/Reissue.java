@@ -5,6 +5,7 @@ import gradepost.reissue.register.Entry;
 import gradepost.reissue.register.Register;
 import gradepost.reissue.register.Register.By;
 import gradepost.reissue.register.RegisterException;
+import gradepost.source.Sources;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -148,12 +149,13 @@ public final class Reissue {
   private List<Outcome> workedOut(Order order, List<Path> packs, By by, Optional<Register> register)
       throws IOException, RegisterException {
     progress.expect(packs.size());
+    Sources disk = Disk.sources();
     List<Outcome> looked =
         Crew.outcomes(
             order.threads(),
             packs,
             pack -> {
-              Outcome outcome = new PackLook(order, by, register).at(pack).outcome();
+              Outcome outcome = new PackLook(order, disk, by, register).at(pack).outcome();
               if (outcome.state() != State.TOUCHED) {
                 done(pack);
               }
@@ -174,11 +176,12 @@ public final class Reissue {
     looked.forEach(o -> all.put(o.file(), o));
     List<Path> touched =
         looked.stream().filter(o -> o.state() == State.TOUCHED).map(Outcome::file).toList();
-    made(order, touched, by, register).forEach(o -> all.put(o.file(), o));
+    made(order, disk, touched, by, register).forEach(o -> all.put(o.file(), o));
     return new ArrayList<>(all.values());
   }
 
-  private List<Outcome> made(Order order, List<Path> touched, By by, Optional<Register> register)
+  private List<Outcome> made(
+      Order order, Sources disk, List<Path> touched, By by, Optional<Register> register)
       throws IOException {
     ThreadLocal<Optional<Layout>> layouts = ThreadLocal.withInitial(Optional::empty);
     return Crew.outcomes(
@@ -189,7 +192,7 @@ public final class Reissue {
             layouts.set(Optional.of(new Layout(order.templates())));
           }
           Layout layout = layouts.get().orElseThrow();
-          Outcome outcome = new PackReissue(order, by, register, layout).of(pack);
+          Outcome outcome = new PackReissue(order, disk, by, register, layout).of(pack);
           done(pack);
           return outcome;
         });

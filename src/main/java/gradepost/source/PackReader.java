@@ -19,13 +19,22 @@ import org.yaml.snakeyaml.nodes.Node;
 /** Reads a pack, the files that it names, and then each against the others. */
 final class PackReader {
   private final SourceFiles files;
+  private final Shelves shelves;
   private final Reader in;
   private final Map<String, Input> inputs = new LinkedHashMap<>();
   private Problems fromFiles = Problems.NONE;
 
-  PackReader(SourceFiles files, String name) {
+  PackReader(SourceFiles files, Shelves shelves, String name) {
     this.files = files;
+    this.shelves = shelves;
     this.in = new Reader(name, RouteFrame.UNKNOWN);
+  }
+
+  /** What packs have in common. */
+  record Shelves(Shelf<Route> routes, Shelf<Stock> stocks, Shelf<Policy> policies) {
+    Shelves() {
+      this(new Shelf<>(), new Shelf<>(), new Shelf<>());
+    }
   }
 
   /** One file that the pack names, and how it was read, for checks that come later. */
@@ -52,29 +61,26 @@ final class PackReader {
 
   private Optional<PackFile> resolve(Values values, Optional<TypedPack> typed) {
     Optional<Read<Route>> route =
-        named(values, PackTable.ROUTE, FileKind.ROUTE, RouteFrame.UNKNOWN, RouteTable::read);
+        named(values, PackTable.ROUTE, FileKind.ROUTE, shelves.routes(), RouteTable::read);
     Optional<Read<Stock>> stock =
         named(
             values,
             PackTable.STOCK,
             FileKind.STOCK,
-            RouteFrame.UNKNOWN,
+            shelves.stocks(),
             (root, reader) -> StockTable.STOCK.read(root, "the file", reader));
     Optional<Read<Policy>> policy =
         named(
             values,
             PackTable.POLICY,
             FileKind.POLICY,
-            RouteFrame.UNKNOWN,
+            shelves.policies(),
             (root, reader) -> PolicyTable.POLICY.read(root, "the file", reader));
     List<Read<Notices>> notices = notices(values, route);
     if (stock.isPresent() && policy.isPresent()) {
-      Reader reader = policy.get().in();
-      int before = reader.problems().all().size();
+      Reader reader = new Reader(policy.get().in());
       PolicyAgainstStock.check(policy.get().value(), stock.get().value(), reader);
-      if (reader.problems().all().size() > before) {
-        fromFiles = fromFiles.and(reader.problems());
-      }
+      fromFiles = fromFiles.and(reader.problems());
     }
     List<DirectionPart> directions = new ArrayList<>();
     if (route.isPresent()) {
@@ -143,6 +149,8 @@ final class PackReader {
               values.spot(PackTable.RESTRICTIONS, i),
               FileKind.RESTRICTIONS,
               frame,
+              // A restriction is read by what its route calls things: each pack for itself.
+              new Shelf<>(),
               (root, reader) -> NoticesTable.NOTICES_FILE.read(root, "the file", reader))
           .ifPresent(
               read -> {
@@ -187,9 +195,11 @@ final class PackReader {
       Values values,
       Key<String> key,
       FileKind kind,
-      RouteFrame frame,
+      Shelf<T> shelf,
       BiFunction<Node, Reader, Optional<T>> read) {
-    return values.find(key).flatMap(name -> file(name, values.spot(key), kind, frame, read));
+    return values
+        .find(key)
+        .flatMap(name -> file(name, values.spot(key), kind, RouteFrame.UNKNOWN, shelf, read));
   }
 
   private <T> Optional<Read<T>> file(
@@ -197,6 +207,7 @@ final class PackReader {
       Spot spot,
       FileKind kind,
       RouteFrame frame,
+      Shelf<T> shelf,
       BiFunction<Node, Reader, Optional<T>> read) {
     Optional<String> tidy = FileNames.tidy(reference);
     if (tidy.isEmpty()) {
@@ -213,13 +224,21 @@ final class PackReader {
       in.error(spot, "the file " + name + " cannot be read: " + unreadable.why(), "", "");
       return Optional.empty();
     }
-    inputs.put(tidy.get(), new Input(tidy.get(), ((Bytes) content).bytes()));
-    Reader reader = new Reader(name, frame);
-    Optional<T> value =
-        Sources.load(content, reader)
-            .filter(root -> Sources.isKind(root, kind, reader))
-            .flatMap(root -> read.apply(root, reader));
-    fromFiles = fromFiles.and(reader.problems());
-    return value.map(v -> new Read<>(v, reader));
+    byte[] bytes = ((Bytes) content).bytes();
+    inputs.put(tidy.get(), new Input(tidy.get(), bytes));
+    Shelf.Read<T> found =
+        shelf.get(
+            name,
+            bytes,
+            same -> {
+              Reader reader = new Reader(name, frame);
+              Optional<T> value =
+                  Sources.load(content, reader)
+                      .filter(root -> Sources.isKind(root, kind, reader))
+                      .flatMap(root -> read.apply(root, reader));
+              return new Shelf.Read<>(same, value, reader);
+            });
+    fromFiles = fromFiles.and(found.in().problems());
+    return found.value().map(v -> new Read<>(v, found.in()));
   }
 }

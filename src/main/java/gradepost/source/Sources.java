@@ -18,9 +18,13 @@ import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
 import org.yaml.snakeyaml.nodes.ScalarNode;
 
-/** The way in: reads any of the five kinds of file, a pack with all that it names. */
+/**
+ * The way in: reads any of the five kinds of file, a pack with all that it names. What several
+ * packs name is read once, so that one of these serves a whole folder of them.
+ */
 public final class Sources {
   private final SourceFiles files;
+  private final PackReader.Shelves shelves = new PackReader.Shelves();
 
   public Sources(SourceFiles files) {
     this.files = files;
@@ -61,7 +65,7 @@ public final class Sources {
   }
 
   public Reading<PackFile> pack(String name) {
-    return new PackReader(files, name).read();
+    return new PackReader(files, shelves, name).read();
   }
 
   /** What was observed of a ride over this plan. */
