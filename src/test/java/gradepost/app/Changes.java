@@ -1,0 +1,97 @@
+package gradepost.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import gradepost.drive.CeilingStep;
+import gradepost.drive.Plan;
+import gradepost.drive.Planner;
+import gradepost.reissue.Comparison;
+import gradepost.route.TemporaryRestriction;
+import gradepost.source.Amendment;
+import gradepost.source.DiskFiles;
+import gradepost.source.Input;
+import gradepost.source.PackFile;
+import gradepost.source.Reading;
+import gradepost.source.Sources;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+
+/** Packs before and after a notice, through the readers that a reissue uses. */
+final class Changes {
+  private final Path folder;
+
+  Changes(Path folder) {
+    this.folder = folder;
+  }
+
+  static PackFile pack(Path file) {
+    return good(Disk.sources().pack(Disk.name(file)));
+  }
+
+  static PackFile good(Reading<PackFile> reading) {
+    assertThat(reading.problems().hasErrors()).as(reading.problems().text()).isFalse();
+    return ((Reading.Good<PackFile>) reading).value();
+  }
+
+  /** The demo pack of the double line with a single-line stretch. */
+  static PackFile valley() {
+    return good(
+        new Sources(new DiskFiles(Path.of("routes"))).pack("thrumble-valley/pack-thrumble.yaml"));
+  }
+
+  /** The pack with these notices taken in, keys and values as they are typed. */
+  PackFile with(PackFile pack, String... entries) throws IOException {
+    StringBuilder text = new StringBuilder("gradepost: restrictions\nnotices:\n");
+    for (String entry : entries) {
+      String until = entry.contains("until: ") ? "" : "until: further notice, ";
+      text.append(
+          "  - {type: temporary, imposed: 2026-11-24 04:00, %s%s}%n".formatted(until, entry));
+    }
+    Path file = Files.writeString(folder.resolve("n.yaml"), text);
+    var notices = Disk.sources().notices(Disk.name(file), pack.route());
+    assertThat(notices.problems().hasErrors()).as(notices.problems().text()).isFalse();
+    List<Input> inputs =
+        Amendment.withNotices(pack, ((Reading.Good<List<TemporaryRestriction>>) notices).value());
+    return good(Kits.read(inputs));
+  }
+
+  static String at(String from, String to, String way, String more) {
+    return "status: in force, from: %s, to: %s, directions: %s, %s".formatted(from, to, way, more);
+  }
+
+  static String km(double metres) {
+    return String.format(Locale.ROOT, "%.3f km", metres / 1000);
+  }
+
+  static Plan plan(PackFile pack) {
+    return plan(pack, 0);
+  }
+
+  static Plan plan(PackFile pack, int direction) {
+    return Planner.plan(
+        pack.assignment(pack.directions().get(direction), pack.formations().get(0)));
+  }
+
+  static Comparison compared(PackFile before, PackFile after) {
+    return Comparison.of(plan(before), plan(after));
+  }
+
+  /** Whether planning one direction of both is needed to tell them apart. */
+  static boolean mayDiffer(PackFile before, PackFile after, int direction) {
+    return Comparison.mayDiffer(
+        before.assignment(before.directions().get(direction), before.formations().get(0)),
+        after.assignment(after.directions().get(direction), after.formations().get(0)));
+  }
+
+  /** The permissible speed where the front is so far along the way. */
+  static double ceilingMps(Plan plan, double atM) {
+    return plan.ceiling().stream()
+        .filter(s -> s.fromM() <= atM && atM < s.toM())
+        .mapToDouble(CeilingStep::speedMps)
+        .findFirst()
+        .orElseThrow();
+  }
+}
