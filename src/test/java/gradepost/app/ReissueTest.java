@@ -134,6 +134,29 @@ class ReissueTest {
   }
 
   @Test
+  void aClockThatJumpsBackBetweenTwoIssuesKeepsTheirOrder() throws Exception {
+    reissue();
+    Clock early = Clock.fixed(Instant.parse("2026-10-01T08:00:00Z"), ZoneOffset.UTC);
+    Path eased = folder.resolve("eased.yaml");
+    Files.writeString(eased, SyntheticNetwork.notice("T 1", 0, "Out", 900, 50));
+    Answer answer = reissue(early, Optional.of(eased), false);
+    assertThat(answer.said())
+        .contains(
+            "0000: the clock says 2026-10-01T08:00, before the last issue: dated 2026-11-25T12:00")
+        .anyMatch(s -> s.startsWith("0000: issue 3 takes the place of 2: "));
+    try (Register register = store.open()) {
+      var latest = register.latest("0000").orElseThrow();
+      assertThat(latest.number()).isEqualTo(3);
+      assertThat(latest.issued()).isEqualTo(LocalDateTime.of(2026, 11, 25, 12, 0));
+      assertThat(latest.validFrom()).isEqualTo(LocalDateTime.of(2026, 11, 25, 12, 0));
+      // The log tells what the clock said, in the order in which things were done.
+      assertThat(register.list(Question.acts()).rows())
+          .extracting(row -> row.get(0))
+          .isSortedAccordingTo(java.util.Comparator.reverseOrder());
+    }
+  }
+
+  @Test
   void whatTheClerkEditedByHandIsComparedWithTheLastIssue() throws IOException {
     reissue();
     Path file = routes.resolve("line-000/restrictions.yaml");

@@ -118,6 +118,36 @@ abstract class RegisterContract {
     }
   }
 
+  /** Order is by what was done, never by what a clock said. */
+  @Test
+  void aClockThatJumpsBackChangesNoOrder() throws Exception {
+    By early = new By("a clerk", NOON.minusDays(40));
+    try (Register register = Register.open(url())) {
+      register.issue(CLERK, entry("valley", 1, Optional.empty()));
+      register.signOff(
+          CLERK, entry("valley", 1, Optional.empty()), "M Ash", "Down", "R", day(2026, 12, 1));
+      Entry two = entry("valley", 2, Optional.of(1));
+      register.issue(early, two);
+      register.signOff(early, two, "M Ash", "Down", "R", day(2027, 12, 1));
+      assertThat(register.latest("valley")).contains(two);
+      assertThat(register.list(Question.acts()).rows())
+          .extracting(row -> row.get(0))
+          .containsExactly(
+              "2026-11-25T12:00", "2026-11-25T12:00", "2026-10-16T12:00", "2026-10-16T12:00");
+      assertThat(register.list(Question.lapsing(day(2026, 12, 1))).rows()).isEmpty();
+      assertThat(register.list(Question.lapsing(day(2027, 12, 1))).rows())
+          .extracting(row -> row.get(0) + " " + row.get(1))
+          .contains("sign-off, Down valley/2");
+      assertThat(register.list(Question.issues()).rows())
+          .extracting(row -> row.get(0) + " " + row.get(5))
+          .containsExactly("valley/1 superseded by issue 2", "valley/2 ");
+    }
+  }
+
+  private static LocalDate day(int year, int month, int day) {
+    return LocalDate.of(year, month, day);
+  }
+
   @Test
   void actsOfManyAtOnceAreAllThere() throws Exception {
     String url = url();
