@@ -5,6 +5,9 @@ import gradepost.reissue.register.Entry;
 import gradepost.reissue.register.Register;
 import gradepost.reissue.register.Register.By;
 import gradepost.reissue.register.RegisterException;
+import gradepost.route.Route;
+import gradepost.source.PackFile;
+import gradepost.source.Reading;
 import gradepost.source.Sources;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -17,6 +20,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * Takes a notice into packs. All are looked at before any is changed; then each that is touched is
@@ -68,8 +72,12 @@ public final class Reissue {
       if (obstacle.isPresent()) {
         return Answer.refused(obstacle.get());
       }
+      Answer notice = noticeFits(order, packs);
+      if (!notice.good()) {
+        return notice.and(Answer.refused("error: nothing was issued"));
+      }
       if (order.dryRun()) {
-        return dryRun(order, packs);
+        return notice.and(dryRun(order, packs));
       }
       By by = new By(who, now());
       String holder =
@@ -77,13 +85,32 @@ public final class Reissue {
       try (Lock lock = Lock.take(order.store().lock(), holder, order.patience());
           Register register = order.store().open()) {
         new Archive(order.store().archive()).tidy(lock);
-        return reissue(order, packs, by, register);
+        return notice.and(reissue(order, packs, by, register));
       }
     } catch (IOException e) {
       return Answer.refused(Trouble.inWords(e));
     } catch (RegisterException e) {
       return Answer.refused("error: " + e.getMessage());
     }
+  }
+
+  /** Whether each notice is for a route of these packs. What cannot be read is told later. */
+  private static Answer noticeFits(Order order, List<Path> packs) throws IOException {
+    if (order.notice().isEmpty()) {
+      return Answer.GOOD;
+    }
+    Sources disk = Disk.sources();
+    Map<String, Route> routes = new ConcurrentHashMap<>();
+    Crew.outcomes(
+        order.threads(),
+        packs,
+        pack -> {
+          if (disk.pack(Disk.name(pack)) instanceof Reading.Good<PackFile> good) {
+            routes.put(good.value().route().name(), good.value().route());
+          }
+          return Outcome.of(pack, State.UNTOUCHED, Answer.GOOD);
+        });
+    return Answer.of(disk.noticeRoutes(Disk.name(order.notice().get()), routes.values()));
   }
 
   private LocalDateTime now() {

@@ -10,7 +10,6 @@ import java.util.Locale;
 import java.util.Optional;
 import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
-import org.yaml.snakeyaml.nodes.ScalarNode;
 import org.yaml.snakeyaml.nodes.SequenceNode;
 
 /** A file of notices to be applied: YAML, or CSV where its name ends so. */
@@ -26,7 +25,7 @@ final class NoticeFile {
     return Sources.result(notices.filter(n -> !in.problems().hasErrors()), in.problems());
   }
 
-  private static Optional<SequenceNode> list(Content content, String name, Reader in) {
+  static Optional<SequenceNode> list(Content content, String name, Reader in) {
     Optional<Node> list;
     if (name.toLowerCase(Locale.ROOT).endsWith(".csv") && content instanceof Bytes bytes) {
       list =
@@ -49,12 +48,7 @@ final class NoticeFile {
   private static SequenceNode of(Route route, SequenceNode all) {
     List<Node> kept = new ArrayList<>();
     for (Node each : all.getValue()) {
-      Optional<String> named =
-          each instanceof MappingNode group
-              ? Reader.valueOf(group, SpeedTables.NOTICE_ROUTE.name())
-                  .filter(ScalarNode.class::isInstance)
-                  .map(n -> ((ScalarNode) n).getValue().strip())
-              : Optional.empty();
+      Optional<String> named = NoticeRoutes.route(each).map(n -> n.getValue().strip());
       if (named.isEmpty() || named.get().equals(route.name())) {
         kept.add(each);
       }

@@ -11,6 +11,7 @@ import gradepost.source.SourceFiles.Unreadable;
 import gradepost.stock.Stock;
 import gradepost.units.Nearest;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
@@ -62,6 +63,11 @@ public final class Sources {
   /** Notices to be applied to a pack of this route, from YAML or CSV; those of others left out. */
   public Reading<List<TemporaryRestriction>> notices(String name, Route route) {
     return NoticeFile.read(files.read(name), name, route);
+  }
+
+  /** Whether every notice of a file is for one of these routes. */
+  public Problems noticeRoutes(String name, Collection<Route> routes) {
+    return NoticeRoutes.check(files.read(name), name, routes);
   }
 
   public Reading<PackFile> pack(String name) {

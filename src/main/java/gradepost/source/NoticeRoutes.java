@@ -1,0 +1,86 @@
+package gradepost.source;
+
+import gradepost.route.Route;
+import gradepost.source.SourceFiles.Content;
+import gradepost.units.Nearest;
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.yaml.snakeyaml.nodes.MappingNode;
+import org.yaml.snakeyaml.nodes.Node;
+import org.yaml.snakeyaml.nodes.ScalarNode;
+
+/**
+ * Whether each notice of a file finds its route among those that it is to be taken into. One that
+ * does not is passed over by every pack, so that a slip in a name would lose it without a word.
+ */
+final class NoticeRoutes {
+  private static final int NAMED = 5;
+
+  static Problems check(Content content, String name, Collection<Route> routes) {
+    Reader in = new Reader(name, RouteFrame.UNKNOWN);
+    List<String> names = routes.stream().map(Route::name).distinct().sorted().toList();
+    String here = String.join(", ", names);
+    Set<String> strays = new LinkedHashSet<>();
+    Optional<Node> first = Optional.empty();
+    // What is wrong with the file itself is told where it is read for a route.
+    List<Node> all =
+        NoticeFile.list(content, name, new Reader(in)).map(n -> n.getValue()).orElse(List.of());
+    for (Node each : all) {
+      Optional<ScalarNode> named = route(each);
+      if (named.isEmpty()) {
+        if (names.size() > 1 && each instanceof MappingNode) {
+          in.error(
+              each,
+              "this notice does not say for which route it is, and the packs are of several",
+              "route: one of " + here,
+              "");
+        }
+        continue;
+      }
+      String stated = named.get().getValue().strip();
+      if (names.contains(stated)) {
+        continue;
+      }
+      Optional<String> near = Nearest.to(stated, names);
+      Optional<Route> owner = routes.stream().filter(r -> hasLine(r, stated)).findFirst();
+      if (near.isPresent()) {
+        in.error(named.get(), Nodes.shown(stated) + " is no route here", here, near.get());
+      } else if (owner.isPresent()) {
+        in.error(
+            named.get(),
+            Nodes.shown(stated) + " is no route here, but a running line",
+            here,
+            "lines: %s, and route: %s".formatted(stated, owner.get().name()));
+      } else {
+        first = first.or(() -> Optional.of(named.get()));
+        strays.add(stated);
+      }
+    }
+    first.ifPresent(node -> in.add(stray(Spot.of(name, node), strays)));
+    return in.problems();
+  }
+
+  private static Problem stray(Spot spot, Set<String> strays) {
+    String some = String.join(", ", strays.stream().limit(NAMED).map(Nodes::shown).toList());
+    String more = strays.size() > NAMED ? " and %d more".formatted(strays.size() - NAMED) : "";
+    return new Problem(
+        spot, Severity.NOTE, "passed over: no pack here is of the route " + some + more, "", "");
+  }
+
+  private static boolean hasLine(Route route, String name) {
+    return route.lines().stream().anyMatch(line -> line.name().equalsIgnoreCase(name));
+  }
+
+  static Optional<ScalarNode> route(Node notice) {
+    return notice instanceof MappingNode group
+        ? Reader.valueOf(group, SpeedTables.NOTICE_ROUTE.name())
+            .filter(ScalarNode.class::isInstance)
+            .map(ScalarNode.class::cast)
+        : Optional.empty();
+  }
+
+  private NoticeRoutes() {}
+}
