@@ -7,7 +7,9 @@ import gradepost.reissue.register.Question;
 import gradepost.reissue.register.Register;
 import gradepost.reissue.register.RegisterException;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Whom a new issue of a pack concerns: whoever holds a copy, whoever signed. */
@@ -18,21 +20,24 @@ final class Concerns {
     if (register.isEmpty()) {
       return Concern.NOBODY;
     }
-    List<Concerned> people = new ArrayList<>();
+    // Who holds a copy and has signed is told once, for both reasons.
+    Map<String, String> people = new LinkedHashMap<>();
     List<Out> out = new ArrayList<>();
     // The register has one connection: one question at a time.
     synchronized (register.get()) {
       for (List<String> row : register.get().list(Question.outOf(pack)).rows()) {
         String why = layout.messages().text("affected.holder", row.get(1), row.get(0));
         out.add(new Out(row.get(0), row.get(1), row.get(2)));
-        people.add(new Concerned(row.get(2), why));
+        people.merge(row.get(2), why, (a, b) -> a + "; " + b);
       }
       for (List<String> row : register.get().list(Question.people(pack)).rows()) {
         String why = layout.messages().text("affected.driver", row.get(1));
-        people.add(new Concerned(row.get(0), why));
+        people.merge(row.get(0), why, (a, b) -> a + "; " + b);
       }
     }
-    return new Concern(people, out);
+    List<Concerned> told = new ArrayList<>();
+    people.forEach((name, why) -> told.add(new Concerned(name, why)));
+    return new Concern(told, out);
   }
 
   private Concerns() {}

@@ -26,7 +26,9 @@ final class ReissueTold {
       return answer.and(Answer.refused("error: no pack here is of a route that the notice names"));
     }
     if (count(outcomes, State.UNREADABLE) > 0) {
-      return answer.and(Answer.refused("error: nothing was issued: the notice and every pack have to be readable"));
+      return answer.and(
+          Answer.refused(
+              "error: nothing was issued: the notice and every pack have to be readable"));
     }
     if (count(outcomes, State.LEFT) > 0) {
       return answer.and(

@@ -74,14 +74,18 @@ class FaultIT {
       boolean done = false;
       while (!done && kills < wanted) {
         Process run = runs.start(folder.resolve("log"), runs.command(notice));
-        done = run.waitFor((long) (idleMs * 3 * random.nextDouble()), TimeUnit.MILLISECONDS);
+        done = run.waitFor((long) (idleMs * 2 * random.nextDouble()), TimeUnit.MILLISECONDS);
         if (!done) {
           run.destroyForcibly().waitFor();
           kills++;
         }
         runs.whole();
       }
-      complete(number, lines);
+      if (done) {
+        runs.completed(number, lines);
+      } else {
+        complete(number, lines);
+      }
     }
     runs.forget();
     runs.whole();
