@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Properties;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
+import org.flywaydb.core.api.MigrationInfo;
 
 /** A connection with few words: rows of texts out, values in. */
 final class Database implements AutoCloseable {
@@ -23,12 +24,21 @@ final class Database implements AutoCloseable {
 
   static Database open(String url) throws RegisterException {
     try {
-      Flyway.configure()
-          .dataSource(url, null, null)
-          .locations("classpath:gradepost/reissue/register")
-          .loggers(Quiet.class.getName())
-          .load()
-          .migrate();
+      Flyway schema =
+          Flyway.configure()
+              .dataSource(url, null, null)
+              .locations("classpath:gradepost/reissue/register")
+              .loggers(Quiet.class.getName())
+              .load();
+      schema.migrate();
+      for (MigrationInfo step : schema.info().all()) {
+        if (step.getState().name().startsWith("FUTURE")) {
+          throw new RegisterException(
+              "the register cannot be opened: a later version of this program has changed it; use"
+                  + " that version",
+              new IllegalStateException(String.valueOf(step.getVersion())));
+        }
+      }
       Properties wanted = new Properties();
       wanted.setProperty("transaction_mode", "IMMEDIATE");
       wanted.setProperty("busy_timeout", String.valueOf(PATIENCE_MS));
@@ -37,7 +47,11 @@ final class Database implements AutoCloseable {
       connection.setAutoCommit(false);
       return new Database(connection);
     } catch (FlywayException | SQLException e) {
-      throw new RegisterException("the register cannot be opened: " + oneLine(e), e);
+      String why = oneLine(e);
+      throw new RegisterException(
+          "the register cannot be opened: "
+              + (why.contains("SQLITE_NOTADB") ? "the file is something else, no register" : why),
+          e);
     }
   }
 

@@ -20,6 +20,21 @@ class SqliteRegisterTest extends RegisterContract {
     Path file = Files.writeString(folder.resolve("other.db"), "not a database at all, only text");
     assertThatThrownBy(() -> Register.open("jdbc:sqlite:" + file))
         .isInstanceOf(RegisterException.class)
-        .hasMessageStartingWith("the register cannot be opened: ");
+        .hasMessage("the register cannot be opened: the file is something else, no register");
+  }
+
+  @Test
+  void aRegisterOfALaterVersionIsLeftAlone() throws Exception {
+    Register.open(url()).close();
+    try (java.sql.Connection c = java.sql.DriverManager.getConnection(url());
+        java.sql.Statement s = c.createStatement()) {
+      s.executeUpdate(
+          "INSERT INTO flyway_schema_history SELECT 99, '99', 'later', type, 'V99__later.sql',"
+              + " checksum, installed_by, installed_on, 1, 1 FROM flyway_schema_history LIMIT 1");
+    }
+    assertThatThrownBy(() -> Register.open(url()))
+        .isInstanceOf(RegisterException.class)
+        .hasMessageStartingWith(
+            "the register cannot be opened: a later version of this program has changed it");
   }
 }
