@@ -2,7 +2,14 @@ package gradepost.briefing;
 
 /** Something to be drawn, with its own words for those who do not see it. */
 public sealed interface Chart
-    permits ApproachChart, StripChart, TrainChart, PressureChart, SpreadChart, CodeChart, RunChart {
+    permits ApproachChart,
+        StripChart,
+        TrainChart,
+        StandsChart,
+        PressureChart,
+        SpreadChart,
+        CodeChart,
+        RunChart {
   /** Unique in the document. */
   String id();
 

@@ -7,6 +7,7 @@ public record TrainPage(
     String description,
     List<Fact> facts,
     TrainChart formation,
+    StandsChart stands,
     List<Table> tables,
     List<PressureChart> technique,
     List<String> rules) {

@@ -6,6 +6,7 @@ import gradepost.briefing.CodeChart;
 import gradepost.briefing.PressureChart;
 import gradepost.briefing.RunChart;
 import gradepost.briefing.SpreadChart;
+import gradepost.briefing.StandsChart;
 import gradepost.briefing.StripChart;
 import gradepost.briefing.TrainChart;
 
@@ -20,6 +21,8 @@ final class Drawings {
       return new StripDrawing(c, fonts);
     } else if (chart instanceof TrainChart c) {
       return new TrainDrawing(c, fonts);
+    } else if (chart instanceof StandsChart c) {
+      return new StandsDrawing(c, fonts);
     } else if (chart instanceof PressureChart c) {
       return new PressureDrawing(c, fonts);
     } else if (chart instanceof SpreadChart c) {

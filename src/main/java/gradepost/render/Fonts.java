@@ -37,10 +37,10 @@ final class Fonts {
   }
 
   private static final int LATIN = 0x250;
+  private static final int SOFT_HYPHEN = 0xad;
   private final Map<Face, TrueTypeFont> faces = new EnumMap<>(Face.class);
   private final Map<Face, CmapLookup> lookups = new EnumMap<>(Face.class);
-  private final double[] regular = new double[LATIN];
-  private final double[] bold = new double[LATIN];
+  private final Map<Face, double[]> widths = new EnumMap<>(Face.class);
 
   Fonts() throws IOException {
     for (Face face : Face.values()) {
@@ -54,9 +54,12 @@ final class Fonts {
         lookups.put(face, font.getUnicodeCmapLookup());
       }
     }
-    for (int c = 0; c < LATIN; c++) {
-      regular[c] = advance(Face.REGULAR, c);
-      bold[c] = advance(Face.BOLD, c);
+    for (Face face : Face.values()) {
+      double[] table = new double[LATIN];
+      for (int c = 0; c < LATIN; c++) {
+        table[c] = Character.isISOControl(c) || c == SOFT_HYPHEN ? Double.NaN : advance(face, c);
+      }
+      widths.put(face, table);
     }
   }
 
@@ -84,16 +87,31 @@ final class Fonts {
 
   /** Width of a text in points. */
   double width(String text, Canvas.Type type) {
+    Face face = type.bold() ? Face.BOLD : Face.REGULAR;
+    double sum = latin(face, text);
+    if (Double.isNaN(sum)) {
+      sum = text.codePoints().mapToDouble(c -> advance(face, c)).sum();
+    }
+    return sum * type.size();
+  }
+
+  /** Width of a text in ems; not a number where it has more than plain printed Latin letters. */
+  double latin(Face face, String text) {
+    double[] table = table(face);
     double sum = 0;
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
-      if (c < LATIN) {
-        sum += type.bold() ? bold[c] : regular[c];
-      } else {
-        sum += advance(type.bold() ? Face.BOLD : Face.REGULAR, c);
-      }
+      sum += c < LATIN ? table[c] : Double.NaN;
     }
-    return sum * type.size();
+    return sum;
+  }
+
+  private double[] table(Face face) {
+    double[] table = widths.get(face);
+    if (table == null) {
+      throw new IllegalStateException("no face " + face);
+    }
+    return table;
   }
 
   /**

@@ -20,6 +20,8 @@ final class LineLabels {
 
   private static final Type TYPE = new Type(7.4, true);
   private static final double HALF = 3.6;
+  private static final double LEAST_CLEAR = 0.5;
+  private static final double MOST_CLEAR = 12;
   private final List<Drawn> lines = new ArrayList<>();
   private final Fonts fonts;
   private final LabelPlacer placer;
@@ -112,19 +114,20 @@ final class LineLabels {
     double first = line.x[0];
     double last = line.x[line.x.length - 1];
     int tries = 60;
+    double enough = LEAST_CLEAR;
     for (int i = 0; i <= tries; i++) {
       double middle = first + (last - first) * i / tries;
-      Optional<Spot> spot = spot(line, middle, half);
-      if (spot.isPresent()
-          && (best.isEmpty() || spot.get().clear > best.get().clear + 0.5)
-          && spot.get().boxes.stream().allMatch(placer::free)) {
+      Optional<Spot> spot = spot(line, middle, half, enough);
+      if (spot.isPresent() && spot.get().boxes.stream().allMatch(placer::free)) {
         best = spot;
+        enough = spot.get().clear + LEAST_CLEAR;
       }
     }
-    return best.filter(s -> s.clear > 0.5);
+    return best;
   }
 
-  private Optional<Spot> spot(Drawn line, double middle, double half) {
+  /** Empty where the name would not lie on its line, or not clear enough of the others. */
+  private Optional<Spot> spot(Drawn line, double middle, double half, double enough) {
     double y = heightAt(line, middle);
     double slope = (heightAt(line, middle + 8) - heightAt(line, middle - 8)) / 16;
     double angle = Math.atan(slope);
@@ -133,7 +136,10 @@ final class LineLabels {
     if (middle - half * ux < line.x[0] || middle + half * ux > line.x[line.x.length - 1]) {
       return Optional.empty();
     }
-    double clear = 12;
+    double clear = MOST_CLEAR;
+    if (clear <= enough) {
+      return Optional.empty();
+    }
     List<Box> boxes = new ArrayList<>();
     for (double t = -half; t <= half + 0.01; t += half / 6) {
       double px = middle + t * ux;
@@ -146,6 +152,9 @@ final class LineLabels {
         if (other != line && px > other.x[0] && px < other.x[other.x.length - 1]) {
           double gap = gap(other, px, py);
           clear = Math.min(clear, gap - HALF);
+          if (clear <= enough) {
+            return Optional.empty();
+          }
         }
       }
     }

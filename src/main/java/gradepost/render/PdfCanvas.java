@@ -18,6 +18,8 @@ final class PdfCanvas implements Canvas {
   private final PDFont bold;
   private final Fonts fonts;
   private final double height;
+  private String pen = "";
+  private String ink = "";
 
   private PdfCanvas(PDFont regular, PDFont bold, Fonts fonts, double height) {
     this.regular = regular;
@@ -53,14 +55,14 @@ final class PdfCanvas implements Canvas {
 
   @Override
   public void area(double[] x, double[] y, Ink ink) {
-    grey(ink, "g");
+    fill(ink);
     path(x, y);
     out.append("f\n");
   }
 
   @Override
   public void disc(double x, double y, double radius, Ink fill, Pen rim) {
-    grey(fill, "g");
+    fill(fill);
     pen(rim);
     double k = 0.5523 * radius;
     double r = radius;
@@ -89,7 +91,8 @@ final class PdfCanvas implements Canvas {
     double cos = Math.cos(Math.toRadians(degrees));
     double sin = Math.sin(Math.toRadians(degrees));
     PDFont font = type.bold() ? bold : regular;
-    out.append("0 g\nBT /").append(type.bold() ? 'B' : 'R').append(' ');
+    fill(Ink.BLACK);
+    out.append("BT /").append(type.bold() ? 'B' : 'R').append(' ');
     number(type.size());
     out.append("Tf ");
     fine(cos);
@@ -121,6 +124,8 @@ final class PdfCanvas implements Canvas {
   @Override
   public void unclip() {
     out.append("Q\n");
+    pen = "";
+    ink = "";
   }
 
   private void path(double[] x, double[] y) {
@@ -135,19 +140,27 @@ final class PdfCanvas implements Canvas {
     return out;
   }
 
-  private void pen(Pen pen) {
-    grey(pen.ink(), "G");
-    number(pen.width());
-    out.append("w [");
-    for (double dash : pen.dashes()) {
-      number(dash);
+  /** Writes only what is not so already; half of a chart would say again what was said. */
+  private void pen(Pen wanted) {
+    StringBuilder words = new StringBuilder();
+    SvgCanvas.number(words, wanted.ink().grey).append(" G ");
+    SvgCanvas.number(words, wanted.width()).append(" w [");
+    for (double dash : wanted.dashes()) {
+      SvgCanvas.number(words, dash).append(' ');
     }
-    out.append("] 0 d\n");
+    words.append("] 0 d\n");
+    if (!pen.contentEquals(words)) {
+      pen = words.toString();
+      out.append(pen);
+    }
   }
 
-  private void grey(Ink ink, String operator) {
-    number(ink.grey);
-    out.append(operator).append('\n');
+  private void fill(Ink wanted) {
+    if (!ink.equals(wanted.name())) {
+      ink = wanted.name();
+      number(wanted.grey);
+      out.append("g\n");
+    }
   }
 
   private void number(double value) {

@@ -22,10 +22,14 @@ public final class Renderer {
   private final PdfWriter pdf;
 
   public Renderer(TemplateSource source, Messages messages) throws IOException {
+    this(source, messages, true);
+  }
+
+  Renderer(TemplateSource source, Messages messages, boolean tagged) throws IOException {
     this.fonts = new Fonts();
     this.templates = new Templates(source, messages);
     this.markup = new Markup(fonts);
-    this.pdf = new PdfWriter(fonts);
+    this.pdf = new PdfWriter(fonts, tagged);
   }
 
   /** One self-contained file, in UTF-8. */

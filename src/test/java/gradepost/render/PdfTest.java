@@ -30,7 +30,7 @@ import org.verapdf.pdfa.results.ValidationResult;
 /**
  * Properties of the printed pack; what it says is read back by another route than it was written.
  */
-class PdfTest {
+public class PdfTest {
 
   private static List<String> pages(byte[] pdf) throws IOException {
     List<String> out = new ArrayList<>();
@@ -112,7 +112,7 @@ class PdfTest {
     complies(Papers.pdf(units), flavour);
   }
 
-  static void complies(byte[] pdf, PDFAFlavour flavour) throws Exception {
+  public static void complies(byte[] pdf, PDFAFlavour flavour) throws Exception {
     VeraGreenfieldFoundryProvider.initialise();
     try (PDFAParser parser =
             Foundries.defaultInstance().createParser(new ByteArrayInputStream(pdf), flavour);

@@ -2,6 +2,7 @@ package gradepost.render;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gradepost.briefing.StandsChart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -106,6 +107,49 @@ class PlacingTest {
       new Fan(names(random, count), 7, 496, fonts).draw(watch, 0);
       apart(watch.texts);
       assertThat(watch.texts).hasSize(count);
+    }
+  }
+
+  /** Common practice: a long platform has a mark for each length of train, yards apart. */
+  @ParameterizedTest
+  @ValueSource(ints = {1, 4, 12})
+  void namesAndMarksOfPlatformsStandApart(int count) throws Exception {
+    Fonts fonts = new Fonts();
+    Random random = new Random(7 + count);
+    for (int run = 0; run < 40; run++) {
+      List<StandsChart.Stand> stands = new ArrayList<>();
+      for (int i = 0; i < count; i++) {
+        double start = -40 - 200 * random.nextDouble();
+        double end = 60 * random.nextDouble();
+        List<StandsChart.Mark> marks = new ArrayList<>();
+        marks.add(new StandsChart.Mark("12", 0, true));
+        for (int m = 2; m < 8; m++) {
+          double at = start + (end - start) * random.nextDouble();
+          marks.add(new StandsChart.Mark(Integer.toString(m), at, false));
+        }
+        stands.add(
+            new StandsChart.Stand(
+                LONG + ", platform 12",
+                "12-car mark 112m 79ch",
+                "buffer stops 222 yd in front · rear 222 yd off",
+                true,
+                start,
+                end,
+                marks,
+                random.nextBoolean() ? List.of(end + 20) : List.of()));
+      }
+      Watch watch = new Watch(fonts);
+      new StandsDrawing(
+              new StandsChart("s", "stands", "says", List.of(20.0, 20.0, 20.0), stands), fonts)
+          .draw(watch);
+      assertThat(watch.texts).hasSizeGreaterThanOrEqualTo(4 * count);
+      for (int i = 0; i < watch.texts.size(); i++) {
+        Drawn one = watch.texts.get(i);
+        assertThat(one.x + one.width).isLessThanOrEqualTo(Drawing.FULL_WIDTH);
+        for (int j = 0; j < i; j++) {
+          assertThat(one.meets(watch.texts.get(j))).isFalse();
+        }
+      }
     }
   }
 }

@@ -57,6 +57,7 @@ final class TrainWriter {
         stock.description(),
         facts,
         chart(part, formation),
+        new StandWriter(plan, words).chart(part),
         List.of(
             figures.notches(part),
             brakes(part),

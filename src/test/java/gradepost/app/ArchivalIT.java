@@ -1,0 +1,94 @@
+package gradepost.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import gradepost.render.PdfTest;
+import gradepost.source.PaperKind;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.verapdf.pdfa.flavours.PDFAFlavour;
+
+/** Validation by veraPDF: every kind of paper is PDF/A-2a and PDF/UA-1; sheets to cut PDF/A-2b. */
+class ArchivalIT {
+  @TempDir Path folder;
+
+  private static void allComply(List<Path> papers, String... kinds) throws Exception {
+    List<Path> pdfs = papers.stream().filter(p -> p.toString().endsWith(".pdf")).toList();
+    for (String kind : kinds) {
+      assertThat(pdfs).as(kind).anyMatch(p -> p.getFileName().toString().endsWith(kind));
+    }
+    for (Path pdf : pdfs) {
+      if (pdf.toString().endsWith("-to-cut.pdf")) {
+        PdfTest.complies(Files.readAllBytes(pdf), PDFAFlavour.PDFA_2_B);
+      } else {
+        PdfTest.complies(Files.readAllBytes(pdf), PDFAFlavour.PDFA_2_A);
+        PdfTest.complies(Files.readAllBytes(pdf), PDFAFlavour.PDFUA_1);
+      }
+    }
+  }
+
+  @Test
+  void whatABriefMakes() throws Exception {
+    Answer answer =
+        new Brief(
+                Optional.empty(),
+                false,
+                Set.of(PaperKind.SIGN_OFF, PaperKind.CARDS),
+                OptionalLong.empty(),
+                PackReissue.SILENT)
+            .of(
+                List.of(
+                    Path.of("routes/ormel-coast/pack-ormel.yaml"),
+                    Path.of("routes/thrumble-valley/pack-thrumble.yaml")),
+                folder);
+    allComply(
+        answer.written(),
+        "-car.pdf",
+        "-sign-off.pdf",
+        "-sign-off-keys.pdf",
+        "-cards.pdf",
+        "-to-cut.pdf");
+  }
+
+  @Test
+  void whatAReissueMakes() throws Exception {
+    Path routes = folder.resolve("routes");
+    new SyntheticNetwork(routes, 2).packs(2, 7);
+    Path notice = folder.resolve("notice.yaml");
+    Files.writeString(notice, SyntheticNetwork.notice("T 1", 0, "Out", 900, 30));
+    Answer answer =
+        new Reissue(
+                Clock.fixed(Instant.parse("2026-11-25T12:00:00Z"), ZoneOffset.UTC),
+                "a clerk",
+                PackReissue.SILENT)
+            .of(
+                new Reissue.Order(
+                    List.of(routes),
+                    Optional.of(notice),
+                    folder.resolve("out"),
+                    Store.of(folder.resolve("reg/register.db").toString(), Optional.empty()),
+                    Optional.empty(),
+                    true,
+                    false,
+                    1,
+                    Duration.ofSeconds(1),
+                    Optional.empty()));
+    allComply(
+        answer.written(),
+        "-car.pdf",
+        "-supplement.pdf",
+        "-addendum.pdf",
+        "-slips.pdf",
+        "-affected.pdf");
+  }
+}
