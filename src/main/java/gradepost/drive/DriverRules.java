@@ -30,15 +30,29 @@ final class DriverRules {
 
   private final Assignment assignment;
   private final Bench bench;
+  private final Manner manner;
   private final RunRules run;
   private final double unitMps;
-  private final List<CeilingStep> ceiling = new ArrayList<>();
-  private final List<double[]> noPower = new ArrayList<>();
+  private final List<CeilingStep> ceiling;
+  private final List<double[]> noPower;
 
-  DriverRules(Assignment assignment, Bench bench, Ceiling resolved, double startM, RunRules run) {
+  private DriverRules(DriverRules other, Manner manner) {
+    this.assignment = other.assignment;
+    this.bench = other.bench;
+    this.manner = manner;
+    this.run = manner.run();
+    this.unitMps = other.unitMps;
+    this.ceiling = other.ceiling;
+    this.noPower = other.noPower;
+  }
+
+  DriverRules(Assignment assignment, Bench bench, Ceiling resolved, double startM, Manner manner) {
     this.assignment = assignment;
     this.bench = bench;
-    this.run = run;
+    this.manner = manner;
+    this.run = manner.run();
+    this.ceiling = new ArrayList<>();
+    this.noPower = new ArrayList<>();
     this.unitMps = assignment.route().units().speedUnitMps();
     Path path = assignment.path();
     List<CeilingStep> steps = resolved.steps();
@@ -81,6 +95,15 @@ final class DriverRules {
 
   private static double printed(Path path, double atM, boolean rises) {
     return rises ? path.printedAtOrAfter(atM) : path.printedAtOrBefore(atM);
+  }
+
+  /** The same run, driven in another manner. */
+  DriverRules in(Manner other) {
+    return new DriverRules(this, other);
+  }
+
+  Manner manner() {
+    return manner;
   }
 
   /** The rules that these are made of. */
@@ -158,13 +181,13 @@ final class DriverRules {
 
   /** Where power comes off: under the checking speed by a whole unit at least. */
   double offMps(double ceilingMps) {
-    double off = printable(below(ceilingMps, run.offBelow(), 0.8));
+    double off = printable((1 - manner.lower()) * below(ceilingMps, run.offBelow(), 0.8));
     return Math.min(off, printable(checkFromMps(ceilingMps) - unitMps));
   }
 
   /** Where power is taken again: two whole units under where it comes off at least. */
   double onMps(double ceilingMps) {
-    double on = printable(below(ceilingMps, run.onBelow(), 0.7));
+    double on = printable((1 - manner.lower()) * below(ceilingMps, run.onBelow(), 0.7));
     return Math.min(on, printable(offMps(ceilingMps) - 2 * unitMps));
   }
 

@@ -6,17 +6,29 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.IntFunction;
 
 /**
- * Works a leg out in several ways that all obey the policy, and takes the one with the fewest
- * handle movements, then the least energy, within the running time allowed over the fastest.
+ * Works out each stretch of a leg, from one braking to the next, in several manners that all obey
+ * the policy, and puts together those that need the fewest handle movements, then the least energy,
+ * within the running time allowed over the fastest.
+ *
+ * <p>Every manner comes to the next target at the same place and speed; so the stretches can be
+ * worked out one by one, and what their parts cost adds up. What was put together is then planned
+ * and run again as a whole, and judged by that.
  */
 final class LegChooser {
-  /** Longer coasting before a braking point than the policy's least, seconds. */
-  private static final double[] LONGER_COASTS_S = {12, 20, 32, 50};
+  /** So many of the best that were put together are tried as a whole. */
+  private static final int MOST_TRIED = 5;
 
-  /** Power taken off and on lower in the band, in whole units of speed. */
-  private static final int[] LOWER_BANDS = {4, 8, 13};
+  /** Where the policy's own manner comes to nothing another may take so much longer. */
+  private static final double LEAST_WHERE_IT_FAILS = 0.15;
+
+  /** The coasting of the best is made longer by so much where the time allows, seconds. */
+  private static final double[] LONGER_S = {8, 4, 2};
+
+  /** And shorter, where it is a little too slow. */
+  private static final double[] SHORTER_S = {2, 4, 8};
 
   private final Assignment assignment;
   private final Bench bench;
@@ -31,9 +43,9 @@ final class LegChooser {
   }
 
   /** One way of driving the leg, run again from its printed numbers. */
-  record Way(List<Piece> pieces, boolean stalled, Rerun rerun) {
+  record Way(LegPlanner.Leg leg, Rerun rerun) {
     boolean stands() {
-      return !stalled && rerun.failures().isEmpty();
+      return !leg.stalled() && rerun.failures().isEmpty();
     }
 
     double timeS() {
@@ -56,72 +68,62 @@ final class LegChooser {
   /** From a stand at {@code startM} over the targets up to the stop that is the last of them. */
   Chosen choose(double startM, List<Target> targets) {
     RunRules policy = assignment.policy().run();
-    Way own = way(startM, targets, policy);
-    Way fast = way(startM, targets, fastest(policy));
+    Manner usual = Manner.of(policy);
+    DriverRules rules = new DriverRules(assignment, bench, ceiling, startM, usual);
+    LegPlanner planner = new LegPlanner(assignment, bench, rules, places);
+    Way own = way(planner, startM, targets, i -> usual);
+    Way fast = way(planner, startM, targets, i -> Manner.of(fastest(policy)));
     Way fastest = fast.stands() && fast.timeS() < own.timeS() ? fast : own;
-    double allowedS = (1 + policy.timeAllowance()) * fastest.timeS();
+    double allowedS =
+        own.stands()
+            ? Math.max(own.timeS(), (1 + policy.timeAllowance()) * fastest.timeS())
+            : (1 + Math.max(LEAST_WHERE_IT_FAILS, policy.timeAllowance())) * fastest.timeS();
     Way taken = own;
-    RunRules best = policy;
-    for (double longer : LONGER_COASTS_S) {
-      RunRules rules = coasting(policy, Math.max(longer, policy.coastBeforeBraking().seconds()));
-      Way way = way(startM, targets, rules);
-      if (allowed(way, allowedS) && way.betterThan(taken)) {
+    Map<Integer, Manner> kept = Map.of();
+    List<Mix> mixes =
+        new Mixes(assignment, bench, ceiling, planner, targets, allowedS).of(startM, usual);
+    for (Mix mix : mixes.subList(0, Math.min(mixes.size(), MOST_TRIED))) {
+      Map<Integer, Manner> manners = new HashMap<>(mix.manners());
+      Way way = way(planner, startM, targets, i -> manners.getOrDefault(i, usual));
+      for (double shorter : SHORTER_S) {
+        for (int next : mix.manners().keySet()) {
+          Manner manner = manners.get(next);
+          if (way.stands() && way.timeS() > allowedS && manner.coastS() > usual.coastS()) {
+            manners.put(next, manner.coasting(manner.coastS() - shorter));
+            way = way(planner, startM, targets, i -> manners.getOrDefault(i, usual));
+          }
+        }
+      }
+      if (way.stands() && way.timeS() <= allowedS && way.betterThan(taken)) {
         taken = way;
-        best = rules;
+        kept = manners;
       }
     }
-    for (int lower : LOWER_BANDS) {
-      if (!usesBand(taken)) {
-        break;
-      }
-      Way way = way(startM, targets, lowered(best, lower));
-      if (allowed(way, allowedS) && way.betterThan(taken)) {
-        taken = way;
+    for (double longer : LONGER_S) {
+      for (int next = 0; next < targets.size(); next++) {
+        Manner manner = kept.getOrDefault(next, usual);
+        Map<Integer, Manner> manners = new HashMap<>(kept);
+        manners.put(next, manner.coasting(manner.coastS() + longer));
+        Way way = way(planner, startM, targets, i -> manners.getOrDefault(i, usual));
+        if (way.stands() && way.timeS() <= allowedS && way.betterThan(taken)) {
+          taken = way;
+          kept = manners;
+        }
       }
     }
-    if (!taken.stands() && fast.stands()) {
-      taken = fast;
-    }
-    return new Chosen(taken, fastest);
+    return new Chosen(taken.stands() || !fast.stands() ? taken : fast, fastest);
   }
 
-  /** Whether the band under the ceiling is reached at all; else lowering it changes nothing. */
-  private static boolean usesBand(Way way) {
-    return way.rerun().actions().stream()
-        .anyMatch(
-            a ->
-                a.trigger() instanceof Trigger.SpeedUpTo
-                    || a.command() instanceof Command.Power
-                        && a.trigger() instanceof Trigger.SpeedDownTo);
-  }
-
-  private static boolean allowed(Way way, double allowedS) {
-    return way.stands() && way.timeS() <= allowedS;
-  }
-
-  private Way way(double startM, List<Target> targets, RunRules rules) {
-    DriverRules driver = new DriverRules(assignment, bench, ceiling, startM, rules);
-    LegPlanner leg = new LegPlanner(assignment, bench, driver, places);
-    leg.plan(startM, targets);
+  private Way way(
+      LegPlanner planner, double startM, List<Target> targets, IntFunction<Manner> manners) {
+    LegPlanner.Leg leg = planner.plan(startM, targets, manners);
     Rerun rerun = new Rerun(assignment, bench, ceiling);
     List<Instruction> instructions = new ArrayList<>();
     leg.pieces().forEach(p -> instructions.addAll(p.instructions()));
     Map<Target, Integer> numbers = new HashMap<>();
     targets.forEach(t -> numbers.put(t, 0));
     rerun.run(startM, instructions, numbers);
-    return new Way(leg.pieces(), leg.stalled(), rerun);
-  }
-
-  private static RunRules coasting(RunRules rules, double seconds) {
-    return rules.with(rules.offBelow(), rules.onBelow(), new Span(seconds));
-  }
-
-  private RunRules lowered(RunRules rules, int units) {
-    double by = units * assignment.route().units().speedUnitMps();
-    return rules.with(
-        new Speed(rules.offBelow().metresPerSecond() + by),
-        new Speed(rules.onBelow().metresPerSecond() + by),
-        rules.coastBeforeBraking());
+    return new Way(leg, rerun);
   }
 
   /** Close under the ceiling, and no coasting that only spares energy. */

@@ -5,8 +5,11 @@ import gradepost.motion.Snapshot;
 import gradepost.motion.Stepper;
 import gradepost.motion.Until;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.IntFunction;
 
 /**
  * Works out the run from one stop to the next: under the driver's rules until the first place where
@@ -16,45 +19,55 @@ final class LegPlanner {
   /** A higher notch is not taken so shortly before power comes off. */
   private static final double HARDLY_USED_S = 5;
 
-  private final LegSearch search;
-  private final Fitting fitting;
-  private final RunIn runIn;
+  private final Assignment assignment;
+  private final Bench bench;
+  private final DriverRules rules;
+  private final Places places;
   private final Solver solver;
   private final Stepper stepper;
   private final Until until = new Until();
+  private final Map<Manner, Tools> tools = new HashMap<>();
 
-  private final List<Piece> pieces = new ArrayList<>();
-  private boolean stalled;
+  /** What one manner of driving is worked out with. */
+  private record Tools(RunIn runIn, LegSearch search, Fitting fitting) {}
+
+  /** One piece of the leg, and where the next one begins. */
+  record Stretch(Piece piece, LegStart next) {}
+
+  /**
+   * One piece tried; empty where the train stalls, or it is too late for what is ahead.
+   *
+   * @param tooLateFor index of the target that had to be braked for before
+   */
+  record Trial(Optional<Stretch> stretch, Optional<Integer> tooLateFor) {}
+
+  /** The leg as worked out. */
+  record Leg(List<Piece> pieces, boolean stalled) {}
 
   LegPlanner(Assignment assignment, Bench bench, DriverRules rules, Places places) {
+    this.assignment = assignment;
+    this.bench = bench;
+    this.rules = rules;
+    this.places = places;
     this.stepper = bench.plannedStepper();
-    this.runIn = new RunIn(assignment, bench, rules, stepper);
-    this.search = new LegSearch(assignment, bench, rules, runIn, stepper);
-    this.fitting = new Fitting(rules, places, runIn, stepper);
     this.solver = new Solver(assignment);
   }
 
-  List<Piece> pieces() {
-    return pieces;
-  }
-
-  boolean stalled() {
-    return stalled;
-  }
-
-  /** Plans from a stand at {@code startM} over all targets, of which the last is the stop. */
-  void plan(double startM, List<Target> targets) {
-    stepper.place(0, startM, 0);
-    Line line = new Line();
-    line.add(stepper.save());
+  /**
+   * Plans from a stand at {@code startM} over all targets, of which the last is the stop.
+   *
+   * @param manners by the index of the first target ahead
+   */
+  Leg plan(double startM, List<Target> targets, IntFunction<Manner> manners) {
+    List<Piece> pieces = new ArrayList<>();
     List<LegStart> starts = new ArrayList<>();
-    starts.add(new LegStart(stepper.save(), Double.POSITIVE_INFINITY, 0, line, 0));
-    while (starts.get(starts.size() - 1).next() < targets.size() && !stalled) {
+    starts.add(start(startM));
+    while (starts.get(starts.size() - 1).next() < targets.size()) {
       LegStart start = starts.get(starts.size() - 1);
-      Choice choice = search.choose(start, targets);
+      Tools with = tools(manners.apply(start.next()));
+      Choice choice = with.search().choose(start, targets);
       if (choice == null) {
-        stalled = true;
-        return;
+        return new Leg(pieces, true);
       }
       if (choice.tooLate() && starts.size() > 1) {
         starts.remove(starts.size() - 1);
@@ -70,17 +83,55 @@ final class LegPlanner {
                 choice.index()));
         continue;
       }
-      starts.add(commit(start, choice, targets));
+      Stretch stretch = commit(with, start, choice, targets);
+      pieces.add(stretch.piece());
+      starts.add(stretch.next());
     }
+    return new Leg(pieces, false);
   }
 
-  private LegStart commit(LegStart start, Choice choice, List<Target> targets) {
+  /** At a stand, everything still ahead. */
+  LegStart start(double startM) {
+    stepper.place(0, startM, 0);
+    Line line = new Line();
+    line.add(stepper.save());
+    return new LegStart(stepper.save(), Double.POSITIVE_INFINITY, 0, line, 0);
+  }
+
+  /** One piece in this manner. */
+  Trial trial(LegStart start, List<Target> targets, Manner manner) {
+    Tools with = tools(manner);
+    Choice choice = with.search().choose(start, targets);
+    if (choice == null) {
+      return new Trial(Optional.empty(), Optional.empty());
+    }
+    if (choice.tooLate()) {
+      return new Trial(Optional.empty(), Optional.of(choice.index()));
+    }
+    return new Trial(Optional.of(commit(with, start, choice, targets)), Optional.empty());
+  }
+
+  private Tools tools(Manner manner) {
+    return tools.computeIfAbsent(
+        manner,
+        m -> {
+          DriverRules driver = rules.in(m);
+          RunIn runIn = new RunIn(assignment, bench, driver, stepper);
+          return new Tools(
+              runIn,
+              new LegSearch(assignment, bench, driver, runIn, stepper),
+              new Fitting(driver, places, runIn, stepper));
+        });
+  }
+
+  private Stretch commit(Tools with, LegStart start, Choice choice, List<Target> targets) {
+    RunIn runIn = with.runIn();
     Target target = targets.get(choice.index());
     List<Instruction> out = new ArrayList<>();
     double exact = choice.brakingM();
     Line line = new Line();
     line.addAll(start.line());
-    Fitting.Fit fit = fitting.fit(choice, start, target);
+    Fitting.Fit fit = with.fitting().fit(choice, start, target);
     double braking = fit.brakingM();
     boolean powered = fit.powered();
     double upTo = powered ? fit.shutOffM() : braking;
@@ -104,7 +155,7 @@ final class LegPlanner {
     }
     if (choice.coastOnly()) {
       stepper.advance(until.clear().place(Math.max(stepper.atM(), runIn.aimM(target))));
-      pieces.add(
+      Piece coasted =
           new Piece(
               target,
               start.state().atM(),
@@ -116,8 +167,8 @@ final class LegPlanner {
               line,
               out,
               stepper.atM(),
-              true));
-      return next(line, target, choice.index());
+              true);
+      return new Stretch(coasted, next(line, target, choice.index()));
     }
     stepper.advance(until.clear().place(braking));
     Snapshot atBraking = stepper.save();
@@ -139,7 +190,7 @@ final class LegPlanner {
     stepper.record(null);
     boolean braked =
         out.subList(soFar, out.size()).stream().anyMatch(i -> i.command() instanceof Command.Brake);
-    pieces.add(
+    Piece piece =
         new Piece(
             target,
             start.state().atM(),
@@ -151,8 +202,8 @@ final class LegPlanner {
             before,
             out,
             outcome.endM(),
-            !choice.tooLate() && outcome.held()));
-    return next(line, target, choice.index());
+            !choice.tooLate() && outcome.held());
+    return new Stretch(piece, next(line, target, choice.index()));
   }
 
   private static boolean higherNotch(FreeRun.Step step) {

@@ -58,8 +58,8 @@ public final class Planner {
     for (int i = 0; i < targets.size() && !stalled; i++) {
       if (targets.get(i) instanceof Target.Stop) {
         LegChooser.Chosen leg = chooser.choose(at, targets.subList(from, i + 1));
-        pieces.addAll(leg.way().pieces());
-        stalled = leg.way().stalled();
+        pieces.addAll(leg.way().leg().pieces());
+        stalled = leg.way().leg().stalled();
         Rerun quick = leg.fastest().rerun();
         fastest =
             fastest.and(new Plan.Cost(quick.timeS(), quick.energyJ(), movements(quick.actions())));

@@ -2,12 +2,14 @@ package gradepost.drive;
 
 import gradepost.motion.BrakeRig;
 import gradepost.motion.Ended;
+import gradepost.motion.Snapshot;
 import gradepost.motion.Stepper;
 import gradepost.motion.Until;
 import gradepost.motion.Work;
 import gradepost.stock.Traction;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Runs the instructions again from their printed numbers, knowing nothing of how they were found,
@@ -60,12 +62,27 @@ final class Rerun {
   }
 
   /**
+   * From a stand.
+   *
    * @param numbers the approach that each target belongs to
    * @return whether every trigger came
    */
-  boolean run(
-      double startM, List<Instruction> instructions, java.util.Map<Target, Integer> numbers) {
+  boolean run(double startM, List<Instruction> instructions, Map<Target, Integer> numbers) {
     stepper.place(0, startM, 0);
+    return follow(instructions, numbers);
+  }
+
+  /** From a state under way, as far as {@code endM} or a stand. */
+  void run(
+      Snapshot start, List<Instruction> instructions, Map<Target, Integer> numbers, double endM) {
+    stepper.restore(start);
+    lastS = start.timeS();
+    if (follow(instructions, numbers)) {
+      stepper.advance(until.clear().place(endM));
+    }
+  }
+
+  private boolean follow(List<Instruction> instructions, Map<Target, Integer> numbers) {
     stepper.count(work);
     stepper.record(this::point);
     for (Instruction instruction : instructions) {

@@ -23,7 +23,7 @@ final class RunIn {
     this.bench = bench;
     this.rules = rules;
     this.stepper = stepper;
-    this.leadS = rules.run().coastBeforeBraking().seconds();
+    this.leadS = rules.manner().coastS();
   }
 
   /** Where the speed of the target is to be reached. */
