@@ -65,8 +65,13 @@ final class LegChooser {
   /** The way that was taken, and the fastest one. */
   record Chosen(Way way, Way fastest) {}
 
-  /** From a stand at {@code startM} over the targets up to the stop that is the last of them. */
-  Chosen choose(double startM, List<Target> targets) {
+  /**
+   * From a stand at {@code startM} over the targets up to the stop that is the last of them.
+   *
+   * @param spareS of the allowance, what the legs before did not use; negative where they took
+   *     more: seconds
+   */
+  Chosen choose(double startM, List<Target> targets, double spareS) {
     RunRules policy = assignment.policy().run();
     Manner usual = Manner.of(policy);
     DriverRules rules = new DriverRules(assignment, bench, ceiling, startM, usual);
@@ -76,7 +81,7 @@ final class LegChooser {
     Way fastest = fast.stands() && fast.timeS() < own.timeS() ? fast : own;
     double allowedS =
         own.stands()
-            ? Math.max(own.timeS(), (1 + policy.timeAllowance()) * fastest.timeS())
+            ? Math.max(own.timeS(), allowed(fastest) + spareS)
             : (1 + Math.max(LEAST_WHERE_IT_FAILS, policy.timeAllowance())) * fastest.timeS();
     Way taken = own;
     Map<Integer, Manner> kept = Map.of();
@@ -112,6 +117,11 @@ final class LegChooser {
       }
     }
     return new Chosen(taken.stands() || !fast.stands() ? taken : fast, fastest);
+  }
+
+  /** The running time allowed for a leg by itself, seconds. */
+  double allowed(Way fastest) {
+    return (1 + assignment.policy().run().timeAllowance()) * fastest.timeS();
   }
 
   private Way way(

@@ -55,9 +55,11 @@ public final class Planner {
     Plan.Cost fastest = new Plan.Cost(0, 0, 0);
     int from = 0;
     double at = start;
+    double spareS = 0;
     for (int i = 0; i < targets.size() && !stalled; i++) {
       if (targets.get(i) instanceof Target.Stop) {
-        LegChooser.Chosen leg = chooser.choose(at, targets.subList(from, i + 1));
+        LegChooser.Chosen leg = chooser.choose(at, targets.subList(from, i + 1), spareS);
+        spareS += chooser.allowed(leg.fastest()) - leg.way().timeS();
         pieces.addAll(leg.way().leg().pieces());
         stalled = leg.way().leg().stalled();
         Rerun quick = leg.fastest().rerun();
