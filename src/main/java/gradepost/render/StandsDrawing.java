@@ -17,6 +17,10 @@ final class StandsDrawing implements Drawing {
   private static final double RIGHT = 8;
   private static final double CAR = 7;
   private static final double FACE = 5;
+
+  /** Foot of a mark's number under the top of the platform: clear of mark and broken line. */
+  private static final double NUMBER = FACE + 11;
+
   private static final Type NAME = new Type(8, true);
   private static final Type SMALL = new Type(7.4, false);
   private final StandsChart chart;
@@ -124,9 +128,9 @@ final class StandsDrawing implements Drawing {
     placer
         .place(
             List.of(
-                new Box(at - width / 2 - 1, top + FACE + 1, width + 2, 9),
-                new Box(at + 1, top + FACE + 1, width + 2, 9),
-                new Box(at - width - 3, top + FACE + 1, width + 2, 9)))
-        .ifPresent(b -> canvas.text(b.x() + 1, top + FACE + 9, m.cars(), type, Anchor.START));
+                new Box(at - width / 2 - 1, top + NUMBER - 8, width + 2, 9),
+                new Box(at + 1, top + NUMBER - 8, width + 2, 9),
+                new Box(at - width - 3, top + NUMBER - 8, width + 2, 9)))
+        .ifPresent(b -> canvas.text(b.x() + 1, top + NUMBER, m.cars(), type, Anchor.START));
   }
 }

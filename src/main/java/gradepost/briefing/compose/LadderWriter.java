@@ -137,10 +137,11 @@ final class LadderWriter {
     if (c.plannedM().isPresent() && Math.abs(c.protectedM().get() - c.plannedM().get()) < 0.5) {
       return words.text("ladder.same");
     }
+    long longer = Math.round(Math.ceil(c.protectedCostS()));
     return words.text(
-        "ladder.protected-point",
+        longer > 0 ? "ladder.protected-point" : "ladder.protected-free",
         place(approach, c.protectedM().get()),
-        Math.round(Math.ceil(c.protectedCostS())));
+        longer);
   }
 
   private String atTarget(FailureAnswer answer) {
@@ -155,11 +156,12 @@ final class LadderWriter {
     return sentence(words.text("answer.at-once", called(use.brake())));
   }
 
-  /** What comes of it, and until where. */
+  /** What comes of it, and until where; said to be of the first state of the rail only. */
   List<String> rest(Approach approach) {
     CaseResult c = approach.cases().get(0);
     Target target = approach.target();
     List<String> out = new ArrayList<>();
+    String rail = words.text("answer.rail", c.adhesion().name()) + " ";
     String kind = target instanceof Target.Stop ? "stop" : "board";
     for (FailureAnswer answer : c.answers()) {
       String next = out.isEmpty() ? "answer." : "answer.next-";
@@ -186,12 +188,15 @@ final class LadderWriter {
     } else if (c.plannedM().isPresent() && c.plannedM().get() - c.protectedM().get() >= 0.5) {
       out.add(
           words.text(
-              "answer.protected",
+              Math.ceil(c.protectedCostS()) > 0 ? "answer.protected" : "answer.protected-free",
               placeBefore(approach, c.protectedM().get()),
               words.seconds(Math.ceil(c.protectedCostS()))));
     }
     if (c.answers().stream().anyMatch(a -> a.brake().role() == BrakeSystem.Role.EMERGENCY)) {
       out.add(words.text("answer.last-recourse"));
+    }
+    if (!out.isEmpty()) {
+      out.set(0, rail + out.get(0));
     }
     return out.stream().map(LadderWriter::sentence).toList();
   }

@@ -39,7 +39,7 @@ public final class Sheets {
     for (Part part : briefing.parts()) {
       String id = part.id();
       out.add(sheet(id + "-train-page", id + " train", "train.title", train(part)));
-      out.add(sheet(id + "-strip", id + " strip", "strip.title", rounded(part.strip())));
+      out.add(sheet(id + "-strip", id + " strip", "sheet.strips", rounded(part.strip())));
       out.add(sheet(id + "-story", id + " story", "story.title", rounded(part.story())));
       for (ApproachPage page : part.approaches()) {
         String title = messages.text("approach.heading", page.number(), page.title());
