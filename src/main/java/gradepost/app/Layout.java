@@ -29,6 +29,7 @@ final class Layout {
           "reading.ftlh",
           "reissue.ftlh",
           "screen.css",
+          "seldom.ftlh",
           "signoff.css",
           "signoff.ftlh",
           "story.ftlh",

@@ -28,8 +28,10 @@ public record Supplement(
    * The changed sheets of one part.
    *
    * @param part with its changed approaches only
+   * @param seldom the sheet of what is seldom met and of what is not supplied
    */
-  public record Section(Part part, boolean train, boolean strip, boolean story, boolean tables) {}
+  public record Section(
+      Part part, boolean train, boolean strip, boolean story, boolean tables, boolean seldom) {}
 
   public Supplement {
     facts = List.copyOf(facts);

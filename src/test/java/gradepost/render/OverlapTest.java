@@ -124,6 +124,22 @@ class OverlapTest {
                     List.of()),
             out);
     apart(out.toByteArray());
+    noSheetForTheSpreadAlone(out.toByteArray());
+  }
+
+  /** An approach of many actions is set smaller before its last lines go to another sheet. */
+  private static void noSheetForTheSpreadAlone(byte[] pdf) throws IOException {
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      PDFTextStripper stripper = new PDFTextStripper();
+      for (int page = 1; page <= document.getNumberOfPages(); page++) {
+        stripper.setStartPage(page);
+        stripper.setEndPage(page);
+        String text = stripper.getText(document);
+        assertThat(text.contains("If nothing is corrected") && !text.contains("Fallback ladder"))
+            .as(text)
+            .isFalse();
+      }
+    }
   }
 
   @ParameterizedTest

@@ -62,7 +62,8 @@ public final class ReissuePapers {
     List<Supplement.Section> sections =
         now.parts().stream()
             .map(p -> section(p, changed))
-            .filter(s -> s.train() || s.strip() || s.story() || s.tables() || pages(s))
+            .filter(
+                s -> s.train() || s.strip() || s.story() || s.tables() || s.seldom() || pages(s))
             .toList();
     return new Supplement(
         now.language(),
@@ -107,9 +108,8 @@ public final class ReissuePapers {
         changed.contains(p.id() + "-train-page"),
         changed.contains(p.id() + "-strip"),
         changed.contains(p.id() + "-story"),
-        changed.contains(p.id() + "-tables")
-            || changed.contains(p.seldom().id())
-            || changed.contains(p.id() + "-not-supplied"));
+        changed.contains(p.id() + "-tables"),
+        changed.contains(p.seldom().id()));
   }
 
   private Table pageList(List<Aged> sheets, Map<String, Aged> old, int number) {

@@ -50,13 +50,8 @@ public final class Sheets {
       part.tables().forEach(t -> tables.append(table(t)));
       out.add(sheet(id + "-tables", id + " tables", "tables.title", tables.toString()));
       Table seldom = part.seldom();
-      out.add(new Sheet(seldom.id(), id + " seldom", seldom.title(), table(seldom)));
       out.add(
-          sheet(
-              id + "-not-supplied",
-              id + " not supplied",
-              "not-supplied.title",
-              part.notSupplied().toString()));
+          sheet(seldom.id(), id + " seldom", "sheet.seldom", table(seldom) + part.notSupplied()));
     }
     return out;
   }

@@ -112,7 +112,7 @@ final class SpeedTables {
         r.until().map(words::moment).orElse(words.text("table.temporary.further-notice"));
     String span = words.text("table.temporary.when", words.moment(r.imposed()), until);
     return r.hours()
-        .map(h -> span + " " + words.text("table.temporary.hours", h.from(), h.to()))
+        .map(h -> span + "\n" + words.text("table.temporary.hours", h.from(), h.to()))
         .orElse(span);
   }
 
