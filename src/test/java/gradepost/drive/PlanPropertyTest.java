@@ -11,8 +11,8 @@ import java.util.Locale;
 import org.junit.jupiter.api.Test;
 
 /**
- * Property: what holds of every plan, on lines that {@link RandomLines} makes up. Fifty of them
- * here; {@code -Dgradepost.lines=200} plans more, {@code -Dgradepost.first=51} others. None of
+ * Property: what holds of every plan, on lines that {@link RandomLines} makes up. 200 of them
+ * here; {@code -Dgradepost.lines} plans more, {@code -Dgradepost.first} others. None of
  * these lines defeats its train, so that every plan has to stand its own re-run.
  */
 class PlanPropertyTest {
