@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.IntFunction;
 
 /**
  * Works out each stretch of a leg, from one braking to the next, in several manners that all obey
@@ -21,9 +20,6 @@ final class LegChooser {
   /** So many of the best that were put together are tried as a whole. */
   private static final int MOST_TRIED = 5;
 
-  /** Where the policy's own manner comes to nothing another may take so much longer. */
-  private static final double LEAST_WHERE_IT_FAILS = 0.15;
-
   /** The coasting of the best is made longer by so much where the time allows, seconds. */
   private static final double[] LONGER_S = {8, 4, 2};
 
@@ -33,17 +29,31 @@ final class LegChooser {
   private final Assignment assignment;
   private final Bench bench;
   private final Ceiling ceiling;
-  private final Places places;
+  private final double startM;
+  private final List<Target> targets;
+  private final Manner usual;
+  private final LegPlanner planner;
 
-  LegChooser(Assignment assignment, Bench bench, Ceiling ceiling) {
+  /** From a stand at {@code startM} over the targets up to the stop that is the last of them. */
+  LegChooser(
+      Assignment assignment, Bench bench, Ceiling ceiling, double startM, List<Target> targets) {
     this.assignment = assignment;
     this.bench = bench;
     this.ceiling = ceiling;
-    this.places = new Places(assignment);
+    this.startM = startM;
+    this.targets = targets;
+    this.usual = Manner.of(assignment.policy().run());
+    DriverRules rules = new DriverRules(assignment, bench, ceiling, startM, usual);
+    this.planner = new LegPlanner(assignment, bench, rules, new Places(assignment));
   }
 
-  /** One way of driving the leg, run again from its printed numbers. */
-  record Way(LegPlanner.Leg leg, Rerun rerun) {
+  /**
+   * One way of driving the leg, run again from its printed numbers.
+   *
+   * @param manners other than the usual one, by the index of the first target ahead
+   * @param idleBrakings in which the brake is released again at once
+   */
+  record Way(Map<Integer, Manner> manners, LegPlanner.Leg leg, Rerun rerun, long idleBrakings) {
     boolean stands() {
       return !leg.stalled() && rerun.failures().isEmpty();
     }
@@ -52,88 +62,98 @@ final class LegChooser {
       return rerun.timeS();
     }
 
-    /** Fewer movements first, then less energy. */
+    boolean within(double allowedS) {
+      return stands() && timeS() <= allowedS;
+    }
+
+    /** No brake put on for nothing, fewer movements, then less energy. */
     boolean betterThan(Way other) {
       if (stands() != other.stands()) {
         return stands();
+      }
+      if (idleBrakings != other.idleBrakings) {
+        return idleBrakings < other.idleBrakings;
       }
       int fewer = rerun.actions().size() - other.rerun.actions().size();
       return fewer != 0 ? fewer < 0 : rerun.energyJ() < other.rerun.energyJ();
     }
   }
 
-  /** The way that was taken, and the fastest one. */
-  record Chosen(Way way, Way fastest) {}
+  /**
+   * The way that was taken, and the fastest one.
+   *
+   * @param spareS what is left of the allowance for the legs behind, seconds
+   */
+  record Chosen(Way way, Way fastest, double spareS) {}
 
   /**
-   * From a stand at {@code startM} over the targets up to the stop that is the last of them.
-   *
    * @param spareS of the allowance, what the legs before did not use; negative where they took
    *     more: seconds
    */
-  Chosen choose(double startM, List<Target> targets, double spareS) {
-    RunRules policy = assignment.policy().run();
-    Manner usual = Manner.of(policy);
-    DriverRules rules = new DriverRules(assignment, bench, ceiling, startM, usual);
-    LegPlanner planner = new LegPlanner(assignment, bench, rules, places);
-    Way own = way(planner, startM, targets, i -> usual);
-    Way fast = way(planner, startM, targets, i -> Manner.of(fastest(policy)));
+  Chosen choose(double spareS) {
+    Way own = way(Map.of(), usual);
+    Way fast = way(Map.of(), Manner.of(fastest(usual.run())));
     Way fastest = fast.stands() && fast.timeS() < own.timeS() ? fast : own;
-    double allowedS =
-        own.stands()
-            ? Math.max(own.timeS(), allowed(fastest) + spareS)
-            : (1 + Math.max(LEAST_WHERE_IT_FAILS, policy.timeAllowance())) * fastest.timeS();
+    double shareS = (1 + usual.run().timeAllowance()) * fastest.timeS() + spareS;
+    double allowedS = own.stands() ? Math.max(own.timeS(), shareS) : shareS;
     Way taken = own;
-    Map<Integer, Manner> kept = Map.of();
     List<Mix> mixes =
         new Mixes(assignment, bench, ceiling, planner, targets, allowedS).of(startM, usual);
     for (Mix mix : mixes.subList(0, Math.min(mixes.size(), MOST_TRIED))) {
-      Map<Integer, Manner> manners = new HashMap<>(mix.manners());
-      Way way = way(planner, startM, targets, i -> manners.getOrDefault(i, usual));
-      for (double shorter : SHORTER_S) {
-        for (int next : mix.manners().keySet()) {
-          Manner manner = manners.get(next);
-          if (way.stands() && way.timeS() > allowedS && manner.coastS() > usual.coastS()) {
-            manners.put(next, manner.coasting(manner.coastS() - shorter));
-            way = way(planner, startM, targets, i -> manners.getOrDefault(i, usual));
-          }
+      Way way = inTime(way(mix.manners(), usual), allowedS);
+      taken = way.within(allowedS) && way.betterThan(taken) ? way : taken;
+    }
+    taken = usingTime(taken, allowedS);
+    taken = taken.stands() || !fast.stands() ? taken : fast;
+    return new Chosen(taken, fastest, shareS - taken.timeS());
+  }
+
+  /** Coasts for a shorter time, stretch by stretch, where it takes too long. */
+  private Way inTime(Way slow, double allowedS) {
+    Way way = slow;
+    for (double shorter : SHORTER_S) {
+      for (int next : slow.manners().keySet()) {
+        Manner manner = way.manners().getOrDefault(next, usual);
+        boolean longer = manner.coastS() > usual.coastS();
+        if (way.stands() && way.timeS() > allowedS && longer) {
+          way = way(next, manner.coasting(manner.coastS() - shorter), way.manners());
         }
       }
-      if (way.stands() && way.timeS() <= allowedS && way.betterThan(taken)) {
-        taken = way;
-        kept = manners;
-      }
     }
+    return way;
+  }
+
+  /** Coasts for longer, stretch by stretch, where that is better and there is time for it. */
+  private Way usingTime(Way best, double allowedS) {
+    Way taken = best;
     for (double longer : LONGER_S) {
       for (int next = 0; next < targets.size(); next++) {
-        Manner manner = kept.getOrDefault(next, usual);
-        Map<Integer, Manner> manners = new HashMap<>(kept);
-        manners.put(next, manner.coasting(manner.coastS() + longer));
-        Way way = way(planner, startM, targets, i -> manners.getOrDefault(i, usual));
-        if (way.stands() && way.timeS() <= allowedS && way.betterThan(taken)) {
-          taken = way;
-          kept = manners;
-        }
+        Manner manner = taken.manners().getOrDefault(next, usual);
+        Way way = way(next, manner.coasting(manner.coastS() + longer), taken.manners());
+        taken = way.within(allowedS) && way.betterThan(taken) ? way : taken;
       }
     }
-    return new Chosen(taken.stands() || !fast.stands() ? taken : fast, fastest);
+    return taken;
   }
 
-  /** The running time allowed for a leg by itself, seconds. */
-  double allowed(Way fastest) {
-    return (1 + assignment.policy().run().timeAllowance()) * fastest.timeS();
+  private Way way(int next, Manner manner, Map<Integer, Manner> others) {
+    Map<Integer, Manner> manners = new HashMap<>(others);
+    manners.put(next, manner);
+    return way(manners, usual);
   }
 
-  private Way way(
-      LegPlanner planner, double startM, List<Target> targets, IntFunction<Manner> manners) {
-    LegPlanner.Leg leg = planner.plan(startM, targets, manners);
+  private Way way(Map<Integer, Manner> manners, Manner otherwise) {
+    LegPlanner.Leg leg =
+        planner.plan(startM, targets, next -> manners.getOrDefault(next, otherwise));
     Rerun rerun = new Rerun(assignment, bench, ceiling);
     List<Instruction> instructions = new ArrayList<>();
     leg.pieces().forEach(p -> instructions.addAll(p.instructions()));
     Map<Target, Integer> numbers = new HashMap<>();
     targets.forEach(t -> numbers.put(t, 0));
     rerun.run(startM, instructions, numbers);
-    return new Way(leg, rerun);
+    double unit = assignment.route().units().speedUnitMps();
+    long idle = leg.pieces().stream().filter(p -> p.hardlyBrakes(unit)).count();
+    return new Way(manners, leg, rerun, idle);
   }
 
   /** Close under the ceiling, and no coasting that only spares energy. */

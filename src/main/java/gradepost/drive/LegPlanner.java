@@ -72,15 +72,8 @@ final class LegPlanner {
       if (choice.tooLate() && starts.size() > 1) {
         starts.remove(starts.size() - 1);
         pieces.remove(pieces.size() - 1);
-        LegStart earlier = starts.get(starts.size() - 1);
-        starts.set(
-            starts.size() - 1,
-            new LegStart(
-                earlier.state(),
-                earlier.capMps(),
-                earlier.capUntilM(),
-                earlier.line(),
-                choice.index()));
+        LegStart earlier = starts.remove(starts.size() - 1);
+        starts.add(earlier.towards(choice.index()));
         continue;
       }
       Stretch stretch = commit(with, start, choice, targets);

@@ -3,4 +3,10 @@ package gradepost.drive;
 import gradepost.motion.Snapshot;
 
 /** Where the leg stands at the start of a piece. */
-record LegStart(Snapshot state, double capMps, double capUntilM, Line line, int next) {}
+record LegStart(Snapshot state, double capMps, double capUntilM, Line line, int next) {
+
+  /** The same, with a target further on as the first that is looked at. */
+  LegStart towards(int later) {
+    return new LegStart(state, capMps, capUntilM, line, later);
+  }
+}

@@ -30,8 +30,7 @@ record Mix(
    * The same with the next target left for the one behind it, which has to be braked for sooner.
    */
   Mix towards(int next) {
-    LegStart later = new LegStart(end.state(), end.capMps(), end.capUntilM(), end.line(), next);
-    return new Mix(before, last, later, movements, timeS, energyJ);
+    return new Mix(before, last, end.towards(next), movements, timeS, energyJ);
   }
 
   /** By the index of the first target ahead. */

@@ -49,7 +49,6 @@ public final class Planner {
     Bench bench = new Bench(assignment);
     List<Target> targets = Targets.of(assignment, ceiling);
     double start = Stops.markM(assignment, assignment.calls().get(0));
-    LegChooser chooser = new LegChooser(assignment, bench, ceiling);
     List<Piece> pieces = new ArrayList<>();
     boolean stalled = false;
     Plan.Cost fastest = new Plan.Cost(0, 0, 0);
@@ -58,8 +57,10 @@ public final class Planner {
     double spareS = 0;
     for (int i = 0; i < targets.size() && !stalled; i++) {
       if (targets.get(i) instanceof Target.Stop) {
-        LegChooser.Chosen leg = chooser.choose(at, targets.subList(from, i + 1), spareS);
-        spareS += chooser.allowed(leg.fastest()) - leg.way().timeS();
+        List<Target> ahead = targets.subList(from, i + 1);
+        LegChooser.Chosen leg =
+            new LegChooser(assignment, bench, ceiling, at, ahead).choose(spareS);
+        spareS = leg.spareS();
         pieces.addAll(leg.way().leg().pieces());
         stalled = leg.way().leg().stalled();
         Rerun quick = leg.fastest().rerun();
