@@ -4,6 +4,9 @@ import gradepost.drive.Finding;
 
 /** Bad news, in words. */
 final class FindingWords {
+  /** 20 mph, by which a drop is a big one; a hair more, so that it is still 20 rounded down. */
+  private static final double BIG_DROP_MPS = 20 * 0.44704 + 1e-6;
+
   private final Words words;
 
   FindingWords(Words words) {
@@ -20,7 +23,11 @@ final class FindingWords {
     } else if (finding instanceof Finding.NoBoard) {
       return words.text("finding.no-board");
     } else if (finding instanceof Finding.BigDrop drop) {
-      return words.text("finding.big-drop", words.speed(drop.fromMps()), words.speed(drop.toMps()));
+      return words.text(
+          "finding.big-drop",
+          words.speed(drop.fromMps()),
+          words.speed(drop.toMps()),
+          words.speed(BIG_DROP_MPS));
     } else if (finding instanceof Finding.PlatformTooShort s) {
       String text =
           words.text(
