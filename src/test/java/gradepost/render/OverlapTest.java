@@ -151,6 +151,15 @@ class OverlapTest {
   }
 
   @Test
+  void aBigDropIsNamedInTheUnitsOfThePack() throws IOException {
+    try (PDDocument document = Loader.loadPDF(Papers.pdf(UnitStyle.METRIC))) {
+      assertThat(new PDFTextStripper().getText(document).replaceAll("\\s+", " "))
+          .contains("a third or more, or more than 32 km/h.")
+          .doesNotContain("20 mph");
+    }
+  }
+
+  @Test
   void tablesForTheDeskAreOfTenPoints() throws IOException {
     long body =
         words(Papers.pdf(UnitStyle.MILES)).stream()
