@@ -157,6 +157,21 @@ class ReissueTest {
   }
 
   @Test
+  void aSlipInTheNameOfTheRouteKeepsEverythingBack() throws IOException {
+    String slip = Files.readString(notice).replace(SyntheticNetwork.name(0), "Invented lime 000");
+    Files.writeString(notice, slip);
+    for (boolean dry : new boolean[] {true, false}) {
+      Answer answer = reissue(NOON, Optional.of(notice), dry);
+      assertThat(answer.good()).isFalse();
+      assertThat(answer.problems()).anyMatch(p -> p.contains("\"Invented lime 000\" is no route here"));
+      assertThat(answer.problems()).endsWith("error: nothing was issued");
+      assertThat(answer.said()).isEmpty();
+    }
+    assertThat(store.exists()).isFalse();
+    assertThat(folder.resolve("out")).doesNotExist();
+  }
+
+  @Test
   void whatTheClerkEditedByHandIsComparedWithTheLastIssue() throws IOException {
     reissue();
     Path file = routes.resolve("line-000/restrictions.yaml");
