@@ -137,6 +137,11 @@ record Braking(
     return easePa.length > 0 && easePa[easePa.length - 1] == 0;
   }
 
+  /** The falling speed at which the brake of one that releases comes off. */
+  double releasedAtMps() {
+    return easeAtMps[easeAtMps.length - 1];
+  }
+
   /** So slow already that only the last, light pressure is needed. */
   private boolean creeping(double speedMps) {
     return !releases()

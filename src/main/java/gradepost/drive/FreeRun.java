@@ -19,6 +19,16 @@ final class FreeRun {
   /** So many decisions in one moment bring the run no further: it is given up. */
   private static final int MOST_IDLE = 20;
 
+  /**
+   * So close under the ceiling, any gain of speed is checked; further below, a slight one is not.
+   */
+  private static final double CLOSE_MPS = 0.1;
+
+  private static final double HARDLY_MPS2 = 0.01;
+
+  /** A rise of the ceiling no further ahead than this at the present speed may be waited for. */
+  private static final double RISE_SOON_S = 8;
+
   /** One handle movement: the state just after it. */
   record Step(Trigger trigger, Command command, Snapshot after) {}
 
@@ -32,6 +42,7 @@ final class FreeRun {
   private final Assignment assignment;
   private final Bench bench;
   private final Stepper stepper;
+  private final Stepper probe;
   private final Path path;
   private final double endM;
   private final double capMps;
@@ -64,6 +75,7 @@ final class FreeRun {
     this.assignment = assignment;
     this.bench = bench;
     this.stepper = stepper;
+    this.probe = bench.plannedStepper();
     this.path = assignment.path();
     this.endM = endM;
     this.capMps = capMps;
@@ -197,8 +209,9 @@ final class FreeRun {
     }
     double from = Math.max(rules.checkFromMps(ceiling), on + rules.unitMps());
     boolean riseSoon = riseComesInTime(ceiling);
-    boolean mustCheck = stepper.speedMps() >= (riseSoon ? ceiling - 0.1 : from - 1e-9);
-    if (mustCheck && stepper.accelerationMps2() > 0.01) {
+    boolean mustCheck = stepper.speedMps() >= (riseSoon ? ceiling : from - 1e-9);
+    double gains = stepper.speedMps() < ceiling - CLOSE_MPS ? HARDLY_MPS2 : 0;
+    if (mustCheck && stepper.accelerationMps2() > gains) {
       boolean rose = stepper.speedMps() <= from + 1e-6;
       if (!rose && !onGrid(stepper.atM())) {
         return toNextPrintedPlace(edge);
@@ -253,9 +266,12 @@ final class FreeRun {
   /** Whether the ceiling rises ahead before the train, left to itself, is too fast for this one. */
   private boolean riseComesInTime(double ceiling) {
     double ahead = rules.nextRise(stepper.atM()) - stepper.atM();
-    double v = stepper.speedMps();
-    double most = ceiling - 0.15;
-    return ahead < 8 * v && v * v + 2 * stepper.accelerationMps2() * ahead < most * most;
+    if (ahead >= RISE_SOON_S * stepper.speedMps()) {
+      return false;
+    }
+    probe.restore(stepper.save());
+    Until there = new Until().place(stepper.atM() + ahead).speedUp(ceiling - CLOSE_MPS);
+    return probe.advance(there) == Ended.PLACE;
   }
 
   /** Whether coasting to the far end of the next stretch without power costs too much speed. */

@@ -51,8 +51,9 @@ final class LegChooser {
    * One way of driving the leg, run again from its printed numbers.
    *
    * @param manners other than the usual one, by the index of the first target ahead
+   * @param idleBrakings in which the brake is released again at once
    */
-  record Way(Map<Integer, Manner> manners, LegPlanner.Leg leg, Rerun rerun) {
+  record Way(Map<Integer, Manner> manners, LegPlanner.Leg leg, Rerun rerun, long idleBrakings) {
     boolean stands() {
       return !leg.stalled() && rerun.failures().isEmpty();
     }
@@ -65,10 +66,13 @@ final class LegChooser {
       return stands() && timeS() <= allowedS;
     }
 
-    /** Fewer movements first, then less energy. */
+    /** No brake put on for nothing, fewer movements, then less energy. */
     boolean betterThan(Way other) {
       if (stands() != other.stands()) {
         return stands();
+      }
+      if (idleBrakings != other.idleBrakings) {
+        return idleBrakings < other.idleBrakings;
       }
       int fewer = rerun.actions().size() - other.rerun.actions().size();
       return fewer != 0 ? fewer < 0 : rerun.energyJ() < other.rerun.energyJ();
@@ -147,7 +151,9 @@ final class LegChooser {
     Map<Target, Integer> numbers = new HashMap<>();
     targets.forEach(t -> numbers.put(t, 0));
     rerun.run(startM, instructions, numbers);
-    return new Way(manners, leg, rerun);
+    double unit = assignment.route().units().speedUnitMps();
+    long idle = leg.pieces().stream().filter(p -> p.hardlyBrakes(unit)).count();
+    return new Way(manners, leg, rerun, idle);
   }
 
   /** Close under the ceiling, and no coasting that only spares energy. */

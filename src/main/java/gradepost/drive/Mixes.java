@@ -27,6 +27,7 @@ final class Mixes {
   private final LegPlanner planner;
   private final List<Target> targets;
   private final double longestS;
+  private final double unitMps;
   private final Map<Target, Integer> numbers = new HashMap<>();
 
   /** By the index of the next target. */
@@ -48,6 +49,7 @@ final class Mixes {
     this.planner = planner;
     this.targets = targets;
     this.longestS = (1 + SUM_ERRS) * longestS;
+    this.unitMps = assignment.route().units().speedUnitMps();
     targets.forEach(t -> numbers.put(t, 0));
   }
 
@@ -93,7 +95,7 @@ final class Mixes {
           break;
         }
         LegPlanner.Stretch stretch = trial.stretch().get();
-        if (stretch.piece().found()) {
+        if (stretch.piece().found() && !stretch.piece().hardlyBrakes(unitMps)) {
           extend(alike, manner, start, stretch);
         }
         if (!usesBand(stretch)) {

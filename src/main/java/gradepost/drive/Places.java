@@ -11,6 +11,9 @@ final class Places {
   /** Nearer to its target than this, a place is given by the distance before it. */
   private static final double NEAR_M = 100;
 
+  /** Nearer still, by the single yard or metre: five of them are as much as a stop may miss. */
+  private static final double FINE_M = 40;
+
   /** A landmark is not taken if it lengthens the braking by more than this share. */
   private static final double MOST_SHARE = 0.2;
 
@@ -60,7 +63,7 @@ final class Places {
     if (!near(ahead)) {
       return path.printedAtOrBefore(exactM);
     }
-    double step = path.units().lengthUnitM() * (ahead < 25 ? 1 : 5);
+    double step = path.units().lengthUnitM() * (ahead < FINE_M ? 1 : 5);
     return targetM - Math.ceil(ahead / step - 1e-6) * step;
   }
 

@@ -17,14 +17,14 @@ import org.junit.jupiter.api.Test;
  * that of the planned technique: at no speed more pressure than the planned leg has there.
  *
  * <p>Property: no plan needs less than the bound (but for 3 %, the grid of the bound). Regression:
- * the ratio measured on 25 November 2026 was 1.44 for the Down run of the valley line and 1.09 to
+ * the ratio measured on 25 November 2026 was 1.46 for the Down run of the valley line and 1.09 to
  * 1.15 for the others, 1.20 on average. Legs without a reduction are mostly within 10 %; in the
  * others a plan of few movements, with a band instead of a held speed, loses time at each reduction
  * that the bound spends coasting.
  */
 class EnergyBoundTest {
   private static final double GRID = 0.97;
-  private static final double MOST = 1.46;
+  private static final double MOST = 1.48;
   private static final double MOST_ON_AVERAGE = 1.22;
 
   /** One stop-to-stop run of a plan. */

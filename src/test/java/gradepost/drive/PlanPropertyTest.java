@@ -11,9 +11,9 @@ import java.util.Locale;
 import org.junit.jupiter.api.Test;
 
 /**
- * Property: what holds of every plan, on lines that {@link RandomLines} makes up. Fifty of them
- * here; {@code -Dgradepost.lines=200} plans more, {@code -Dgradepost.first=51} others. None of
- * these lines defeats its train, so that every plan has to stand its own re-run.
+ * Property: what holds of every plan, on lines that {@link RandomLines} makes up. 200 of them here;
+ * {@code -Dgradepost.lines} plans more, {@code -Dgradepost.first} others. None of these lines
+ * defeats its train, so that every plan has to stand its own re-run.
  */
 class PlanPropertyTest {
   /** Rounding of a printed speed, and of the points between which a speed is read, m/s. */
@@ -29,7 +29,7 @@ class PlanPropertyTest {
   @Test
   void everyMadeUpLineIsPlannedWithinTheRules() {
     int first = Integer.getInteger("gradepost.first", 1);
-    int lines = Integer.getInteger("gradepost.lines", 50);
+    int lines = Integer.getInteger("gradepost.lines", 200);
     List<String> wrong = new ArrayList<>();
     for (int seed = first; seed < first + lines; seed++) {
       for (String fault : faults(RandomLines.of(seed))) {
