@@ -32,7 +32,7 @@ public final class Exchange {
       if (java.util.Arrays.equals(bytes, Files.readAllBytes(route))) {
         return Answer.said(route + " has all that already");
       }
-      Path beside = Files.createTempFile(route.toAbsolutePath().getParent(), ".import-", ".tmp");
+      Path beside = Files.createTempFile(Disk.folder(route), ".import-", ".tmp");
       Files.write(beside, bytes);
       Files.move(beside, route, StandardCopyOption.REPLACE_EXISTING);
       return Answer.wrote(java.util.List.of(route));

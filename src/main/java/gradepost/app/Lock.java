@@ -45,10 +45,7 @@ final class Lock implements AutoCloseable {
    * @param holder who takes it, in words, for whoever finds it taken
    */
   static Lock take(Path file, String holder, Duration patience) throws IOException {
-    Path folder = file.toAbsolutePath().getParent();
-    if (folder != null) {
-      Files.createDirectories(folder);
-    }
+    Files.createDirectories(Disk.folder(file));
     FileChannel channel =
         FileChannel.open(
             file, StandardOpenOption.CREATE, StandardOpenOption.WRITE, StandardOpenOption.READ);

@@ -25,15 +25,14 @@ import java.util.stream.Stream;
  */
 final class Neighbours {
 
-  static void takeIn(List<Outcome> looked, By by, Register register, Archive archive)
+  static void takeIn(Sources disk, List<Outcome> looked, By by, Register register, Archive archive)
       throws IOException, RegisterException {
-    Sources disk = Disk.sources();
     Set<Path> touched = new TreeSet<>();
     Set<Path> folders = new TreeSet<>();
     for (Outcome outcome : looked) {
       if (outcome.state() == State.TOUCHED) {
-        touched.add(absolute(outcome.file()));
-        folders.add(folder(outcome.file()));
+        touched.add(Disk.absolute(outcome.file()));
+        folders.add(Disk.folder(Disk.absolute(outcome.file())));
       }
     }
     for (Path folder : folders) {
@@ -56,14 +55,6 @@ final class Neighbours {
     }
   }
 
-  private static Path absolute(Path file) {
-    return file.toAbsolutePath().normalize();
-  }
-
-  private static Path folder(Path file) {
-    return Optional.ofNullable(absolute(file).getParent()).orElse(Path.of(""));
-  }
-
   private static List<Path> packs(Path folder) throws IOException {
     try (Stream<Path> files = Files.list(folder)) {
       List<Path> all = files.filter(Files::isRegularFile).sorted().toList();
@@ -81,7 +72,7 @@ final class Neighbours {
   private static List<Path> others(Path pack, PackFile read) {
     List<Path> files = new ArrayList<>();
     for (Input input : read.inputs()) {
-      files.add(absolute(pack.resolveSibling(input.name())));
+      files.add(Disk.absolute(pack.resolveSibling(input.name())));
     }
     files.remove(pack);
     return files;

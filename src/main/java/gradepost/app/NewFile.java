@@ -22,7 +22,7 @@ public final class NewFile {
       if (Files.exists(file)) {
         return Answer.refused(file + ": error: there is such a file already");
       }
-      Path folder = Optional.ofNullable(file.toAbsolutePath().getParent()).orElse(Path.of(""));
+      Path folder = Disk.folder(file);
       if (!Files.isDirectory(folder)) {
         return Answer.refused(folder + ": error: there is no such folder");
       }

@@ -31,6 +31,7 @@ import java.util.concurrent.ConcurrentHashMap;
  * neighbour has altered: the next run puts in place what is registered, and works out the rest.
  */
 public final class Reissue {
+  private final Sources disk = Disk.sources();
   private final Clock clock;
   private final String who;
   private final Progress progress;
@@ -95,11 +96,10 @@ public final class Reissue {
   }
 
   /** Whether each notice is for a route of these packs. What cannot be read is told later. */
-  private static Answer noticeFits(Order order, List<Path> packs) throws IOException {
+  private Answer noticeFits(Order order, List<Path> packs) throws IOException {
     if (order.notice().isEmpty()) {
       return Answer.GOOD;
     }
-    Sources disk = Disk.sources();
     Map<String, Route> routes = new ConcurrentHashMap<>();
     Crew.outcomes(
         order.threads(),
@@ -176,7 +176,6 @@ public final class Reissue {
   private List<Outcome> workedOut(Order order, List<Path> packs, By by, Optional<Register> register)
       throws IOException, RegisterException {
     progress.expect(packs.size());
-    Sources disk = Disk.sources();
     List<Outcome> looked =
         Crew.outcomes(
             order.threads(),
@@ -197,18 +196,17 @@ public final class Reissue {
           register.get().takeIn(by, outcome.base().get());
         }
       }
-      Neighbours.takeIn(looked, by, register.get(), new Archive(order.store().archive()));
+      Neighbours.takeIn(disk, looked, by, register.get(), new Archive(order.store().archive()));
     }
     Map<Path, Outcome> all = new LinkedHashMap<>();
     looked.forEach(o -> all.put(o.file(), o));
     List<Path> touched =
         looked.stream().filter(o -> o.state() == State.TOUCHED).map(Outcome::file).toList();
-    made(order, disk, touched, by, register).forEach(o -> all.put(o.file(), o));
+    made(order, touched, by, register).forEach(o -> all.put(o.file(), o));
     return new ArrayList<>(all.values());
   }
 
-  private List<Outcome> made(
-      Order order, Sources disk, List<Path> touched, By by, Optional<Register> register)
+  private List<Outcome> made(Order order, List<Path> touched, By by, Optional<Register> register)
       throws IOException {
     ThreadLocal<Optional<Layout>> layouts = ThreadLocal.withInitial(Optional::empty);
     return Crew.outcomes(

@@ -30,10 +30,7 @@ public record Store(String url, Optional<Path> file, Path archive) {
 
   Register open() throws RegisterException, IOException {
     if (file.isPresent()) {
-      Path folder = file.get().toAbsolutePath().getParent();
-      if (folder != null) {
-        Files.createDirectories(folder);
-      }
+      Files.createDirectories(Disk.folder(file.get()));
     }
     return Register.open(url);
   }

@@ -35,24 +35,22 @@ final class RegisterCommand implements Runnable {
         "What to do is missing: " + String.join(", ", spec.subcommands().keySet()));
   }
 
-  private int act(
-      RegisterOptions register, CommandSpec command, String issue, String done, Desk.Act act) {
-    return Saying.exitCode(command, desk(register).act(issue, done, act));
+  private static int act(RegisterOptions register, String issue, String done, Desk.Act act) {
+    return Saying.exitCode(register.command(), desk(register).act(issue, done, act));
   }
 
   private static Desk desk(RegisterOptions register) {
     return new Desk(register.store(), Clock.systemDefaultZone(), register.who());
   }
 
-  private int list(
-      RegisterOptions register, ListFormat format, CommandSpec command, Question question) {
+  private static int list(RegisterOptions register, ListFormat format, Question question) {
     Desk.Found found = desk(register).list(question);
     if (found instanceof Desk.Found.Rows rows) {
-      format.print(rows.listing(), command.commandLine().getOut());
+      format.print(rows.listing(), register.command().commandLine().getOut());
       return 0;
     }
     Answer why = ((Desk.Found.Nothing) found).why();
-    return Saying.exitCode(command, why);
+    return Saying.exitCode(register.command(), why);
   }
 
   @Command(
@@ -65,10 +63,9 @@ final class RegisterCommand implements Runnable {
       @Option(names = "--out", paramLabel = "DIR", defaultValue = ".") Path out,
       @Option(names = "--templates", paramLabel = "DIR") @Nullable Path templates,
       @Mixin RegisterOptions register) {
-    CommandSpec command = spec.subcommands().get("enter").getCommandSpec();
     try (TerminalProgress progress = TerminalProgress.forThisTerminal()) {
       return Saying.exitCode(
-          command,
+          register.command(),
           desk(register)
               .enter(packs, out, Optional.ofNullable(templates), Duration.ofSeconds(10), progress));
     }
@@ -85,7 +82,6 @@ final class RegisterCommand implements Runnable {
       @Mixin RegisterOptions register) {
     return act(
         register,
-        spec.subcommands().get("hand-out").getCommandSpec(),
         issue,
         "copy %s handed out to %s".formatted(copy, holder),
         (r, by, entry) -> r.handOut(by, entry, copy, holder));
@@ -101,7 +97,6 @@ final class RegisterCommand implements Runnable {
       @Mixin RegisterOptions register) {
     return act(
         register,
-        spec.subcommands().get("return").getCommandSpec(),
         issue,
         "copy %s is back".formatted(copy),
         (r, by, entry) -> r.takeBack(by, entry, copy));
@@ -117,7 +112,6 @@ final class RegisterCommand implements Runnable {
       @Mixin RegisterOptions register) {
     return act(
         register,
-        spec.subcommands().get("acknowledge").getCommandSpec(),
         issue,
         "acknowledged by " + person,
         (r, by, entry) -> r.acknowledge(by, entry, person));
@@ -136,7 +130,6 @@ final class RegisterCommand implements Runnable {
       @Mixin RegisterOptions register) {
     return act(
         register,
-        spec.subcommands().get("sign-off").getCommandSpec(),
         issue,
         "%s signed off, %s, until %s".formatted(person, direction, lapses),
         (r, by, entry) -> r.signOff(by, entry, person, direction, assessor, lapses));
@@ -151,11 +144,7 @@ final class RegisterCommand implements Runnable {
       @Option(names = "--reason", paramLabel = "WORDS", required = true) String reason,
       @Mixin RegisterOptions register) {
     return act(
-        register,
-        spec.subcommands().get("recall").getCommandSpec(),
-        issue,
-        "recalled: " + reason,
-        (r, by, entry) -> r.recall(by, entry, reason));
+        register, issue, "recalled: " + reason, (r, by, entry) -> r.recall(by, entry, reason));
   }
 
   @Command(
@@ -165,18 +154,12 @@ final class RegisterCommand implements Runnable {
   int placed(
       @Parameters(paramLabel = "ISSUE", description = ISSUE) String issue,
       @Mixin RegisterOptions register) {
-    return act(
-        register,
-        spec.subcommands().get("placed").getCommandSpec(),
-        issue,
-        "put in place",
-        (r, by, entry) -> r.delivered(by, entry));
+    return act(register, issue, "put in place", (r, by, entry) -> r.delivered(by, entry));
   }
 
   @Command(name = "issues", mixinStandardHelpOptions = true, description = "Lists every issue.")
   int issues(@Mixin RegisterOptions register, @Mixin ListFormat format) {
-    CommandSpec command = spec.subcommands().get("issues").getCommandSpec();
-    return list(register, format, command, Question.issues());
+    return list(register, format, Question.issues());
   }
 
   @Command(
@@ -184,8 +167,7 @@ final class RegisterCommand implements Runnable {
       mixinStandardHelpOptions = true,
       description = "Lists the copies that are out, and which of them are recalled.")
   int out(@Mixin RegisterOptions register, @Mixin ListFormat format) {
-    CommandSpec command = spec.subcommands().get("out").getCommandSpec();
-    return list(register, format, command, Question.out());
+    return list(register, format, Question.out());
   }
 
   @Command(
@@ -196,9 +178,8 @@ final class RegisterCommand implements Runnable {
       @Option(names = "--days", paramLabel = "N", defaultValue = "28") long days,
       @Mixin RegisterOptions register,
       @Mixin ListFormat format) {
-    CommandSpec command = spec.subcommands().get("lapsing").getCommandSpec();
     LocalDate last = desk(register).now().toLocalDate().plusDays(days);
-    return list(register, format, command, Question.lapsing(last));
+    return list(register, format, Question.lapsing(last));
   }
 
   @Command(
@@ -206,8 +187,7 @@ final class RegisterCommand implements Runnable {
       mixinStandardHelpOptions = true,
       description = "Lists who knows an earlier issue and has not acknowledged the latest.")
   int toBrief(@Mixin RegisterOptions register, @Mixin ListFormat format) {
-    CommandSpec command = spec.subcommands().get("to-brief").getCommandSpec();
-    return list(register, format, command, Question.toBrief());
+    return list(register, format, Question.toBrief());
   }
 
   @Command(
@@ -215,7 +195,6 @@ final class RegisterCommand implements Runnable {
       mixinStandardHelpOptions = true,
       description = "Lists every act: when, who, what.")
   int log(@Mixin RegisterOptions register, @Mixin ListFormat format) {
-    CommandSpec command = spec.subcommands().get("log").getCommandSpec();
-    return list(register, format, command, Question.acts());
+    return list(register, format, Question.acts());
   }
 }

@@ -4,10 +4,15 @@ import gradepost.app.Store;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
 
 /** Where the register is, and who is at work; common to every command that needs it. */
 final class RegisterOptions {
+  @Spec(Spec.Target.MIXEE)
+  private CommandSpec command = CommandSpec.create();
+
   @Option(
       names = "--register",
       paramLabel = "FILE|URL",
@@ -27,6 +32,11 @@ final class RegisterOptions {
       defaultValue = "${sys:user.name}",
       description = "Who does it, for the register (default: the user of this machine).")
   private String by = "";
+
+  /** The command that these options were given to. */
+  CommandSpec command() {
+    return command;
+  }
 
   Store store() {
     return Store.of(register, Optional.ofNullable(archive));

@@ -3,32 +3,41 @@ package gradepost.drive;
 import gradepost.route.Path;
 import gradepost.route.Platform;
 import gradepost.route.StopMark;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 
 /** Where a train stops at a platform. */
-final class Stops {
+public final class Stops {
 
-  /** The mark for this number of cars and direction. */
-  static Optional<StopMark> mark(Assignment assignment, Platform platform) {
+  /** The marks for trains of this direction, that for the shortest first. */
+  public static List<StopMark> marks(Assignment assignment, Platform platform) {
     return platform.stopMarks().stream()
         .filter(m -> m.direction() == assignment.direction())
+        .sorted(Comparator.comparingInt(StopMark::cars))
+        .toList();
+  }
+
+  /** The mark for this number of cars and direction. */
+  public static Optional<StopMark> mark(Assignment assignment, Platform platform) {
+    return marks(assignment, platform).stream()
         .filter(m -> m.cars() == assignment.formation().cars())
         .findFirst();
   }
 
   /** Where the front stops: at its mark, or else at the end of the platform. */
-  static double markM(Assignment assignment, Call call) {
+  public static double markM(Assignment assignment, Call call) {
     Path path = assignment.path();
     return mark(assignment, call.platform())
         .map(m -> path.metresAt(m.location()))
         .orElseGet(() -> platformEndM(path, call.platform()));
   }
 
-  static double platformStartM(Path path, Platform platform) {
+  public static double platformStartM(Path path, Platform platform) {
     return Math.min(path.metresAt(platform.extent().from()), path.metresAt(platform.extent().to()));
   }
 
-  static double platformEndM(Path path, Platform platform) {
+  public static double platformEndM(Path path, Platform platform) {
     return Math.max(path.metresAt(platform.extent().from()), path.metresAt(platform.extent().to()));
   }
 

@@ -1,15 +1,12 @@
 package gradepost.app;
 
+import static gradepost.app.Depot.NOON;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import gradepost.render.PdfTest;
 import gradepost.source.PaperKind;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
-import java.time.Duration;
-import java.time.Instant;
-import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -67,22 +64,7 @@ class ArchivalIT {
     Path notice = folder.resolve("notice.yaml");
     Files.writeString(notice, SyntheticNetwork.notice("T 1", 0, "Out", 900, 30));
     Answer answer =
-        new Reissue(
-                Clock.fixed(Instant.parse("2026-11-25T12:00:00Z"), ZoneOffset.UTC),
-                "a clerk",
-                PackReissue.SILENT)
-            .of(
-                new Reissue.Order(
-                    List.of(routes),
-                    Optional.of(notice),
-                    folder.resolve("out"),
-                    Store.of(folder.resolve("reg/register.db").toString(), Optional.empty()),
-                    Optional.empty(),
-                    true,
-                    false,
-                    1,
-                    Duration.ofSeconds(1),
-                    Optional.empty()));
+        new Depot(folder).reissue(NOON, List.of(routes), Optional.of(notice), true, false);
     allComply(
         answer.written(),
         "-car.pdf",

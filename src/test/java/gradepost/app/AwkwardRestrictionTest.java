@@ -1,11 +1,5 @@
 package gradepost.app;
 
-import static gradepost.app.Changes.at;
-import static gradepost.app.Changes.ceilingMps;
-import static gradepost.app.Changes.compared;
-import static gradepost.app.Changes.mayDiffer;
-import static gradepost.app.Changes.pack;
-import static gradepost.app.Changes.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -19,30 +13,16 @@ import gradepost.reissue.RestrictionChange.Kind;
 import gradepost.route.TemporaryRestriction;
 import gradepost.source.PackFile;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /**
  * Property: every awkward restriction has a defined result. That the rear has to clear it is common
  * practice.
  */
-class AwkwardRestrictionTest {
+class AwkwardRestrictionTest extends Changes {
   private static final double MPH = 0.44704;
-  @TempDir Path folder;
-  private List<Path> packs = List.of();
-
-  @BeforeEach
-  void network() throws IOException {
-    packs = new SyntheticNetwork(folder, 2).packs(2, 21);
-  }
-
-  private PackFile with(PackFile pack, String... entries) throws IOException {
-    return new Changes(folder).with(pack, entries);
-  }
 
   @Test
   void adjoiningAndNestedRestrictionsTakeTheLowerSpeed() throws IOException {
@@ -76,8 +56,7 @@ class AwkwardRestrictionTest {
     PackFile one = with(none, at("0.900 km", "0.920 km", "Out", "reference: A, speed: 20 km/h"));
     double train = none.formations().get(0).lengthM();
     var speed = compared(none, one).speeds().get(0);
-    assertThat(speed.toM() - speed.fromM())
-        .isCloseTo(20 + train, org.assertj.core.api.Assertions.within(1e-6));
+    assertThat(speed.toM() - speed.fromM()).isCloseTo(20 + train, within(1e-6));
   }
 
   @Test
@@ -119,7 +98,7 @@ class AwkwardRestrictionTest {
    */
   @Test
   void atADivergingJunctionOnlyTheWayTakenCounts() throws IOException {
-    PackFile before = Changes.valley();
+    PackFile before = valley();
     for (int taken = 1; taken <= 2; taken++) {
       PackFile after =
           with(
@@ -155,7 +134,7 @@ class AwkwardRestrictionTest {
   /** On the stretch of single line, a restriction stands for the trains it is written for. */
   @Test
   void onASingleLineEachDirectionIsMetByItself() throws IOException {
-    PackFile before = Changes.valley();
+    PackFile before = valley();
     for (String directions : List.of("both", "Down", "Up")) {
       PackFile after =
           with(before, valley("Mill, at: 13m 60ch", "Mill, at: 13m 50ch", "Single", directions));

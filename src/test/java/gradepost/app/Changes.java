@@ -18,13 +18,20 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.io.TempDir;
 
-/** Packs before and after a notice, through the readers that a reissue uses. */
-final class Changes {
-  private final Path folder;
+/**
+ * Packs before and after a notice, through the readers that a reissue uses; and an invented line
+ * with a pack for each direction.
+ */
+abstract class Changes {
+  @TempDir Path folder;
+  List<Path> packs = List.of();
 
-  Changes(Path folder) {
-    this.folder = folder;
+  @BeforeEach
+  void network() throws IOException {
+    packs = new SyntheticNetwork(folder, 2).packs(2, 21);
   }
 
   static PackFile pack(Path file) {

@@ -1,10 +1,5 @@
 package gradepost.app;
 
-import static gradepost.app.Changes.at;
-import static gradepost.app.Changes.compared;
-import static gradepost.app.Changes.km;
-import static gradepost.app.Changes.mayDiffer;
-import static gradepost.app.Changes.pack;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import gradepost.app.IssueMaker.Before;
@@ -20,27 +15,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /**
  * Property: the comparison that a reissue finds, planning only what it must, is the one that is
  * found by planning everything.
  */
-class ComparisonFoundTest {
+class ComparisonFoundTest extends Changes {
   private static final int ROUNDS = Integer.getInteger("gradepost.rounds", 20);
-  @TempDir Path folder;
-  private List<Path> packs = List.of();
-
-  @BeforeEach
-  void network() throws IOException {
-    packs = new SyntheticNetwork(folder, 2).packs(2, 21);
-  }
-
-  private PackFile with(PackFile pack, String... entries) throws IOException {
-    return new Changes(folder).with(pack, entries);
-  }
 
   @Test
   void equalInputsGiveNoChange() {

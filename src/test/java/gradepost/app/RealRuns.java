@@ -14,14 +14,13 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
 /** Reissues that are processes of their own, and a look at what they left behind. */
 final class RealRuns {
   private final Path routes;
-  private final Path work;
+  private final Depot depot;
   private final Set<String> looked = new HashSet<>();
 
   /**
@@ -30,15 +29,15 @@ final class RealRuns {
    */
   RealRuns(Path routes, Path work) {
     this.routes = routes;
-    this.work = work;
+    this.depot = new Depot(work);
   }
 
   Path out() {
-    return work.resolve("out");
+    return depot.out();
   }
 
   Store store() {
-    return Store.of(work.resolve("reg/register.db").toString(), Optional.empty());
+    return depot.store();
   }
 
   List<String> command(Path notice, String... more) {
@@ -60,7 +59,7 @@ final class RealRuns {
                 "--out",
                 out().toString(),
                 "--register",
-                work.resolve("reg/register.db").toString(),
+                depot.register().toString(),
                 "--by",
                 "a clerk"));
     command.addAll(List.of(more));

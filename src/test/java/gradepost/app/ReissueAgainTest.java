@@ -1,5 +1,6 @@
 package gradepost.app;
 
+import static gradepost.app.Depot.NOON;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import gradepost.reissue.register.Entry;
@@ -8,10 +9,6 @@ import gradepost.reissue.register.Register;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
-import java.time.Duration;
-import java.time.Instant;
-import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
@@ -23,9 +20,6 @@ import org.junit.jupiter.api.io.TempDir;
  * done in the wrong order. One line, one pack for each direction, one file of restrictions.
  */
 class ReissueAgainTest {
-  private static final Clock NOON =
-      Clock.fixed(Instant.parse("2026-11-25T12:00:00Z"), ZoneOffset.UTC);
-
   @TempDir Path folder;
   private List<Path> packs = List.of();
   private Store store = Store.of("register.db", Optional.empty());
@@ -33,7 +27,7 @@ class ReissueAgainTest {
   @BeforeEach
   void network() throws IOException {
     packs = new SyntheticNetwork(folder.resolve("routes"), 2).packs(2, 7);
-    store = Store.of(folder.resolve("reg/register.db").toString(), Optional.empty());
+    store = new Depot(folder).store();
   }
 
   private Path notice(String reference, int kmh) throws IOException {
@@ -46,19 +40,8 @@ class ReissueAgainTest {
   }
 
   private Answer reissue(Path notice, boolean dry, Path... of) {
-    return new Reissue(NOON, "a clerk", PackReissue.SILENT)
-        .of(
-            new Reissue.Order(
-                of.length == 0 ? packs : List.of(of),
-                Optional.of(notice),
-                folder.resolve("out"),
-                store,
-                Optional.empty(),
-                false,
-                dry,
-                2,
-                Duration.ofMillis(200),
-                Optional.empty()));
+    return new Depot(folder)
+        .reissue(NOON, of.length == 0 ? packs : List.of(of), Optional.of(notice), false, dry);
   }
 
   private List<List<String>> acts() throws Exception {

@@ -1,5 +1,6 @@
 package gradepost.app;
 
+import static gradepost.app.Depot.NOON;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import gradepost.reissue.register.Question;
@@ -25,9 +26,6 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Property: a reissue touches what a notice touches, once, and nothing is lost on the way. */
 class ReissueTest {
-  private static final Clock NOON =
-      Clock.fixed(Instant.parse("2026-11-25T12:00:00Z"), ZoneOffset.UTC);
-
   @TempDir Path folder;
   private Path routes;
   private Path notice;
@@ -39,23 +37,11 @@ class ReissueTest {
     new SyntheticNetwork(routes, 2).packs(4, 7);
     notice = folder.resolve("notice.yaml");
     Files.writeString(notice, SyntheticNetwork.notice("T 1", 0, "Out", 900, 30));
-    store = Store.of(folder.resolve("reg/register.db").toString(), Optional.empty());
+    store = new Depot(folder).store();
   }
 
   private Answer reissue(Clock clock, Optional<Path> by, boolean dry) {
-    return new Reissue(clock, "a clerk", PackReissue.SILENT)
-        .of(
-            new Reissue.Order(
-                List.of(routes),
-                by,
-                folder.resolve("out"),
-                store,
-                Optional.empty(),
-                true,
-                dry,
-                2,
-                Duration.ofMillis(200),
-                Optional.empty()));
+    return new Depot(folder).reissue(clock, List.of(routes), by, true, dry);
   }
 
   private Answer reissue() {
@@ -154,6 +140,22 @@ class ReissueTest {
           .extracting(row -> row.get(0))
           .isSortedAccordingTo(java.util.Comparator.reverseOrder());
     }
+  }
+
+  @Test
+  void aSlipInTheNameOfTheRouteKeepsEverythingBack() throws IOException {
+    String slip = Files.readString(notice).replace(SyntheticNetwork.name(0), "Invented lime 000");
+    Files.writeString(notice, slip);
+    for (boolean dry : new boolean[] {true, false}) {
+      Answer answer = reissue(NOON, Optional.of(notice), dry);
+      assertThat(answer.good()).isFalse();
+      assertThat(answer.problems())
+          .anyMatch(p -> p.contains("\"Invented lime 000\" is no route here"));
+      assertThat(answer.problems()).endsWith("error: nothing was issued");
+      assertThat(answer.said()).isEmpty();
+    }
+    assertThat(store.exists()).isFalse();
+    assertThat(folder.resolve("out")).doesNotExist();
   }
 
   @Test

@@ -9,7 +9,6 @@ import java.lang.management.MemoryType;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Tag;
@@ -55,19 +54,8 @@ class ThousandPacksIT {
     Path file = Files.writeString(folder.resolve(name + ".yaml"), notice);
     long start = System.nanoTime();
     Answer answer =
-        new Reissue(Clock.systemDefaultZone(), "a clerk", PackReissue.SILENT)
-            .of(
-                new Reissue.Order(
-                    List.of(routes),
-                    Optional.of(file),
-                    folder.resolve("out"),
-                    Store.of(folder.resolve("reg/register.db").toString(), Optional.empty()),
-                    Optional.empty(),
-                    false,
-                    false,
-                    2,
-                    Duration.ofSeconds(1),
-                    Optional.empty()));
+        new Depot(folder)
+            .reissue(Clock.systemDefaultZone(), List.of(routes), Optional.of(file), false, false);
     assertThat(answer.problems()).isEmpty();
     return (System.nanoTime() - start) / 1e9;
   }

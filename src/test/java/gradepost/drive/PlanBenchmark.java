@@ -1,34 +1,20 @@
 package gradepost.drive;
 
-import java.lang.management.ManagementFactory;
-import java.lang.management.ThreadMXBean;
-import java.util.Arrays;
+import gradepost.OneThread;
 import java.util.Optional;
-import java.util.concurrent.TimeUnit;
-import java.util.function.Supplier;
+import java.util.concurrent.Callable;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
-import org.openjdk.jmh.annotations.Fork;
-import org.openjdk.jmh.annotations.Measurement;
 import org.openjdk.jmh.annotations.Mode;
-import org.openjdk.jmh.annotations.OutputTimeUnit;
-import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
-import org.openjdk.jmh.annotations.State;
-import org.openjdk.jmh.annotations.Warmup;
 
 /**
  * What a plan costs: the demo valley with all ladders and cases, with and without the spread, and
  * lines of 50, 100 and 200 km. Run with the test class path: {@code org.openjdk.jmh.Main
  * PlanBenchmark}; on a machine with other work, {@link #main} gives medians of processor time.
  */
-@State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
-@OutputTimeUnit(TimeUnit.MILLISECONDS)
-@Warmup(iterations = 5, time = 2)
-@Measurement(iterations = 5, time = 2)
-@Fork(1)
-public class PlanBenchmark {
+public class PlanBenchmark extends OneThread {
   private Assignment valley;
   private Assignment valleyWithSpread;
   private Assignment km50;
@@ -98,7 +84,7 @@ public class PlanBenchmark {
   }
 
   /** Medians of the processor time of this thread. */
-  public static void main(String[] args) {
+  public static void main(String[] args) throws Exception {
     PlanBenchmark all = new PlanBenchmark();
     all.read();
     int runs = args.length > 0 ? Integer.parseInt(args[0]) : 21;
@@ -110,18 +96,10 @@ public class PlanBenchmark {
     median("10 miles", all::tenMiles, runs);
   }
 
-  private static void median(String what, Supplier<Plan> work, int runs) {
-    ThreadMXBean threads = ManagementFactory.getThreadMXBean();
+  private static void median(String what, Callable<Plan> work, int runs) throws Exception {
     for (int i = 0; i < runs; i++) {
-      work.get();
+      work.call();
     }
-    double[] ms = new double[runs];
-    for (int i = 0; i < runs; i++) {
-      long before = threads.getCurrentThreadCpuTime();
-      work.get();
-      ms[i] = (threads.getCurrentThreadCpuTime() - before) / 1e6;
-    }
-    Arrays.sort(ms);
-    System.out.printf("%-22s %8.1f ms (least %.1f)%n", what, ms[runs / 2], ms[0]);
+    System.out.println(cost(work, runs).text(what));
   }
 }

@@ -1,16 +1,14 @@
 package gradepost.motion;
 
+import gradepost.OneThread;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
-import org.openjdk.jmh.annotations.Fork;
 import org.openjdk.jmh.annotations.Measurement;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Param;
-import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
-import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
 /**
@@ -18,13 +16,11 @@ import org.openjdk.jmh.annotations.Warmup;
  * independent solver. Run with the test class path: {@code org.openjdk.jmh.Main MotionBenchmark
  * -prof gc}.
  */
-@State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
 @Warmup(iterations = 3, time = 1)
 @Measurement(iterations = 5, time = 1)
-@Fork(1)
-public class MotionBenchmark {
+public class MotionBenchmark extends OneThread {
   private static final double FROM_M = 4000;
   private static final double TARGET_M = 5500;
 

@@ -1,5 +1,6 @@
 package gradepost.render;
 
+import gradepost.OneThread;
 import gradepost.briefing.Briefing;
 import gradepost.briefing.Messages;
 import gradepost.briefing.SamplePlan;
@@ -9,26 +10,17 @@ import gradepost.drive.Planner;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.lang.management.ManagementFactory;
-import java.lang.management.MemoryPoolMXBean;
-import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
-import java.util.concurrent.TimeUnit;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
-import org.openjdk.jmh.annotations.Fork;
 import org.openjdk.jmh.annotations.Measurement;
 import org.openjdk.jmh.annotations.Mode;
-import org.openjdk.jmh.annotations.OutputTimeUnit;
-import org.openjdk.jmh.annotations.Scope;
-import org.openjdk.jmh.annotations.Setup;
-import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
 /**
@@ -37,13 +29,10 @@ import org.openjdk.jmh.annotations.Warmup;
  * two threads; on a machine with other work, {@link #main} gives medians of processor time,
  * allocation, size and the peak of the heap.
  */
-@State(Scope.Thread)
 @BenchmarkMode(Mode.SampleTime)
-@OutputTimeUnit(TimeUnit.MILLISECONDS)
 @Warmup(iterations = 5, time = 3)
 @Measurement(iterations = 5, time = 3)
-@Fork(1)
-public class PackBenchmark {
+public class PackBenchmark extends OneThread {
   private static final int LONG_ENOUGH = 60;
   private static final Briefing BRIEFING = briefing();
   private final Renderer tagged = renderer(true);
@@ -63,14 +52,6 @@ public class PackBenchmark {
       return new Renderer(TemplateSource.bundled(), Messages.english(), tagged);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
-    }
-  }
-
-  /** Nothing to do but to have the pack composed before the clock runs. */
-  @Setup
-  public void compose() {
-    if (BRIEFING.parts().isEmpty()) {
-      throw new IllegalStateException("nothing to lay out");
     }
   }
 
@@ -135,27 +116,9 @@ public class PackBenchmark {
   }
 
   private static void report(String what, Callable<byte[]> work, int runs) throws Exception {
-    var threads = (com.sun.management.ThreadMXBean) ManagementFactory.getThreadMXBean();
-    long self = Thread.currentThread().getId();
-    double[] ms = new double[runs];
-    System.gc();
-    ManagementFactory.getMemoryPoolMXBeans().forEach(MemoryPoolMXBean::resetPeakUsage);
-    long allocated = threads.getThreadAllocatedBytes(self);
-    int size = 0;
-    for (int i = 0; i < runs; i++) {
-      long before = threads.getCurrentThreadCpuTime();
-      size = work.call().length;
-      ms[i] = (threads.getCurrentThreadCpuTime() - before) / 1e6;
-    }
-    allocated = threads.getThreadAllocatedBytes(self) - allocated;
-    Arrays.sort(ms);
-    long peak =
-        ManagementFactory.getMemoryPoolMXBeans().stream()
-            .filter(p -> p.getType() == java.lang.management.MemoryType.HEAP)
-            .mapToLong(p -> p.getPeakUsage().getUsed())
-            .sum();
+    Cost cost = cost(work, runs);
     System.out.printf(
-        "%-22s %8.1f ms (least %.1f), %d MB allocated, %d kB, peak of the heap %d MB%n",
-        what, ms[runs / 2], ms[0], allocated / runs >> 20, size >> 10, peak >> 20);
+        "%s, %d MB allocated, %d kB, peak of the heap %d MB%n",
+        cost.text(what), cost.allocated() >> 20, work.call().length >> 10, cost.peak() >> 20);
   }
 }

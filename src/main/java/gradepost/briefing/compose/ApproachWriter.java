@@ -6,8 +6,8 @@ import gradepost.drive.Approach;
 import gradepost.drive.Assignment;
 import gradepost.drive.Command;
 import gradepost.drive.Plan;
+import gradepost.drive.Stops;
 import gradepost.drive.Target;
-import gradepost.route.StopMark;
 import gradepost.stock.BrakeSystem;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -194,9 +194,7 @@ final class ApproachWriter {
       return "";
     }
     String marks =
-        stop.call().platform().stopMarks().stream()
-            .filter(m -> m.direction() == assignment.direction())
-            .sorted(Comparator.comparingInt(StopMark::cars))
+        Stops.marks(assignment, stop.call().platform()).stream()
             .map(
                 m ->
                     words.text(

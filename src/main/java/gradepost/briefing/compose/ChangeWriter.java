@@ -122,7 +122,8 @@ public final class ChangeWriter {
       return new Change(
           words.text("change.approach.changed"),
           place,
-          words.text("change.renumbered", any.number(), change.before().get().number()));
+          words.text("change.renumbered", any.number(), change.before().get().number()),
+          false);
     }
     List<String> said = new ArrayList<>();
     Optional<String> point = point(change);
@@ -142,7 +143,8 @@ public final class ChangeWriter {
     return new Change(
         words.text(point.isPresent() ? "change.approach.point" : "change.approach.changed"),
         place,
-        String.join(words.text("change.sentence"), said));
+        String.join(words.text("change.sentence"), said),
+        point.isPresent());
   }
 
   private Optional<String> point(ApproachChange change) {

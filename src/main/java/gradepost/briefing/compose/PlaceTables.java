@@ -3,10 +3,10 @@ package gradepost.briefing.compose;
 import gradepost.briefing.Table;
 import gradepost.drive.Assignment;
 import gradepost.drive.Plan;
+import gradepost.drive.Stops;
 import gradepost.route.Curve;
 import gradepost.route.Platform;
 import gradepost.route.Signal;
-import gradepost.route.StopMark;
 import gradepost.route.Structure;
 import java.util.Comparator;
 import java.util.List;
@@ -48,9 +48,7 @@ final class PlaceTables {
           assignment.calls().stream()
               .anyMatch(c -> c.platform().equals(p) && c.station().equals(o.what().station()));
       String marks =
-          p.stopMarks().stream()
-              .filter(m -> m.direction() == assignment.direction())
-              .sorted(Comparator.comparingInt(StopMark::cars))
+          Stops.marks(assignment, p).stream()
               .map(
                   m ->
                       words.text(

@@ -212,11 +212,9 @@ public final class ReissuePapers {
       Briefing now, List<Concerned> people, List<Change> changes, List<String> questions) {
     List<Concerned> all =
         people.isEmpty() ? List.of(new Concerned(messages.text("slip.person.blank"), "")) : people;
-    // What the number alone differs of is for the page list: a slip is to fit on a sheet.
-    String approach = messages.text("change.approach.changed");
     List<String> told =
         changes.stream()
-            .filter(c -> !c.kind().equals(approach))
+            .filter(Change::onSlip)
             .map(c -> c.kind() + ", " + c.place() + ": " + c.text())
             .toList();
     List<String> fields = Arrays.asList(messages.text("slip.fields").split("\\|"));

@@ -5,6 +5,7 @@ import gradepost.drive.Approach;
 import gradepost.drive.Assignment;
 import gradepost.drive.Finding;
 import gradepost.drive.Plan;
+import gradepost.drive.Stops;
 import gradepost.drive.Target;
 import gradepost.route.Accepted;
 import gradepost.route.Junction;
@@ -109,13 +110,7 @@ final class SeldomWriter {
     missing(out, "posts", route.posts().isBlank());
     String noMarks =
         assignment.calls().stream()
-            .filter(
-                c ->
-                    c.platform().stopMarks().stream()
-                        .noneMatch(
-                            m ->
-                                m.direction() == assignment.direction()
-                                    && m.cars() == assignment.formation().cars()))
+            .filter(c -> Stops.mark(assignment, c.platform()).isEmpty())
             .map(c -> c.station().name())
             .distinct()
             .collect(Collectors.joining(", "));

@@ -4,16 +4,19 @@ import gradepost.briefing.StandsChart;
 import gradepost.drive.Assignment;
 import gradepost.drive.Call;
 import gradepost.drive.Plan;
+import gradepost.drive.Stops;
 import gradepost.drive.Target;
 import gradepost.route.Platform;
 import gradepost.route.StopMark;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 
 /** Where the formation stands at each platform that it is booked to call at. */
 final class StandWriter {
+  /** Nobody on a platform sees less. */
+  private static final double NEAR_M = 0.5;
+
   private final Plan plan;
   private final Assignment assignment;
   private final Words words;
@@ -46,38 +49,43 @@ final class StandWriter {
 
   private StandsChart.Stand stand(Call call) {
     Platform platform = call.platform();
-    double from = words.path().metresAt(platform.extent().from());
-    double to = words.path().metresAt(platform.extent().to());
-    double start = Math.min(from, to);
-    double end = Math.max(from, to);
-    List<StopMark> marks =
-        platform.stopMarks().stream()
-            .filter(m -> m.direction() == assignment.direction())
-            .sorted(Comparator.comparingInt(StopMark::cars))
-            .toList();
-    List<StopMark> own =
-        marks.stream().filter(m -> m.cars() == assignment.formation().cars()).toList();
-    double front = own.isEmpty() ? end : words.path().metresAt(own.get(0).location());
+    double start = Stops.platformStartM(assignment.path(), platform);
+    double end = Stops.platformEndM(assignment.path(), platform);
+    double front = Stops.markM(assignment, call);
+    double rear = front - lengthM;
+    List<Double> buffersM = buffersM(call);
     String at =
-        own.isEmpty()
-            ? words.text("stands.no-mark", words.place(end))
-            : words.text("stands.mark", own.get(0).cars(), words.place(front));
+        Stops.mark(assignment, platform)
+            .map(m -> words.text("stands.mark", m.cars(), words.place(front)))
+            .orElseGet(() -> words.text("stands.no-mark", words.place(end)));
+    boolean past = front > end + NEAR_M;
+    boolean off = rear < start - NEAR_M;
+    String ahead =
+        !buffersM.isEmpty()
+            ? words.text("stands.buffers", words.room(buffersM.get(0) - front))
+            : past
+                ? words.text("stands.front-past", words.overrun(front - end))
+                : words.text("stands.front", words.room(end - front));
+    String behind =
+        off
+            ? words.text("stands.rear-off", words.overrun(start - rear))
+            : words.text("stands.rear", words.room(rear - start));
     return new StandsChart.Stand(
         words.text("approach.stop", call.station().name(), platform.number()),
         at,
-        room(start, end, front, buffersM(call)),
-        end - start < lengthM || front > end + 0.5 || front - lengthM < start - 0.5,
+        words.text("stands.room", ahead, behind),
+        end - start < lengthM || past || off,
         start - front,
         end - front,
-        marks.stream()
-            .map(
-                m ->
-                    new StandsChart.Mark(
-                        Integer.toString(m.cars()),
-                        words.path().metresAt(m.location()) - front,
-                        own.contains(m)))
-            .toList(),
-        buffersM(call).stream().map(b -> b - front).toList());
+        Stops.marks(assignment, platform).stream().map(m -> mark(m, front)).toList(),
+        buffersM.stream().map(b -> b - front).toList());
+  }
+
+  private StandsChart.Mark mark(StopMark mark, double front) {
+    return new StandsChart.Mark(
+        Integer.toString(mark.cars()),
+        assignment.path().metresAt(mark.location()) - front,
+        mark.cars() == assignment.formation().cars());
   }
 
   /** As the plan has them: only those that this train comes up to. */
@@ -87,20 +95,5 @@ final class StandWriter {
         .filter(t -> t instanceof Target.Stop stop && stop.call().equals(call))
         .flatMap(t -> ((Target.Stop) t).buffersM().stream())
         .toList();
-  }
-
-  private String room(double start, double end, double front, List<Double> buffersM) {
-    double rear = front - lengthM;
-    String ahead =
-        buffersM.isEmpty()
-            ? words.text(
-                front > end + 0.5 ? "stands.front-past" : "stands.front",
-                front > end + 0.5 ? words.overrun(front - end) : words.room(end - front))
-            : words.text("stands.buffers", words.room(buffersM.get(0) - front));
-    String behind =
-        rear < start - 0.5
-            ? words.text("stands.rear-off", words.overrun(start - rear))
-            : words.text("stands.rear", words.room(rear - start));
-    return words.text("stands.room", ahead, behind);
   }
 }

@@ -1,0 +1,47 @@
+package gradepost.app;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * An office with a clerk, who keeps everything in one folder.
+ *
+ * @param folder where register, archive and papers go
+ */
+record Depot(Path folder) {
+  static final Clock NOON = Clock.fixed(Instant.parse("2026-11-25T12:00:00Z"), ZoneOffset.UTC);
+
+  Path out() {
+    return folder.resolve("out");
+  }
+
+  Path register() {
+    return folder.resolve("reg/register.db");
+  }
+
+  Store store() {
+    return Store.of(register().toString(), Optional.empty());
+  }
+
+  Answer reissue(
+      Clock clock, List<Path> packs, Optional<Path> notice, boolean emergency, boolean dry) {
+    return new Reissue(clock, "a clerk", PackReissue.SILENT)
+        .of(
+            new Reissue.Order(
+                packs,
+                notice,
+                out(),
+                store(),
+                Optional.empty(),
+                emergency,
+                dry,
+                2,
+                Duration.ofMillis(200),
+                Optional.empty()));
+  }
+}

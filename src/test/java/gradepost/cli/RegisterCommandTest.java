@@ -1,0 +1,72 @@
+package gradepost.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import gradepost.app.SyntheticNetwork;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Property: every act and every list answers on the streams that the program was given. */
+class RegisterCommandTest {
+  @TempDir Path folder;
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+
+  private int run(String words) {
+    List<String> args = new ArrayList<>(List.of(("register " + words).split(" ")));
+    args.addAll(List.of("--register", folder.resolve("reg/register.db").toString()));
+    return Main.run(new PrintWriter(out), new PrintWriter(err), args.toArray(new String[0]));
+  }
+
+  @Test
+  void whatToDoIsAskedFor() {
+    assertThat(Main.run(new PrintWriter(out), new PrintWriter(err), "register")).isEqualTo(2);
+    assertThat(err.toString())
+        .startsWith("What to do is missing: ")
+        .contains("enter", "hand-out", "return", "placed", "recall", "to-brief", "log");
+  }
+
+  private String good(String words) {
+    out.getBuffer().setLength(0);
+    assertThat(run(words)).as(() -> words + ": " + err).isZero();
+    assertThat(err.toString()).isEmpty();
+    return out.toString();
+  }
+
+  @Test
+  void everyActIsSaidAndStandsInTheLists() throws IOException {
+    Path pack = Files.createDirectories(folder.resolve("routes"));
+    new SyntheticNetwork(pack, 2).packs(2, 7);
+    assertThat(run("enter " + pack + " --by Ash --out " + folder.resolve("papers"))).isZero();
+    assertThat(out.toString()).contains("0000");
+    // Notes on what the invented line leaves out.
+    err.getBuffer().setLength(0);
+    assertThat(good("hand-out 0000/1 --copy 7 --to Thorne"))
+        .contains("copy 7 handed out to Thorne");
+    assertThat(good("out")).contains("0000/1", "7", "Thorne");
+    assertThat(good("return 0000/1 --copy 7")).contains("copy 7 is back");
+    assertThat(good("out")).isEqualTo("NONE\n");
+    assertThat(
+            good(
+                "sign-off 0000/1 --person Elm --direction Out --assessor Rowe --lapses 2020-01-31"))
+        .contains("Elm signed off, Out, until 2020-01-31");
+    assertThat(good("lapsing --days 1")).contains("Elm", "2020-01-31");
+    assertThat(good("to-brief")).isEqualTo("NONE\n");
+    assertThat(good("acknowledge 0000/1 --person Elm")).contains("acknowledged by Elm");
+    assertThat(good("placed 0000/1")).contains("put in place");
+    assertThat(good("recall 0000/1 --reason misprint")).contains("recalled: misprint");
+    assertThat(good("issues --csv")).contains("0000/1", "0001/1").contains("recalled");
+    assertThat(good("log --json")).contains("Ash", "Thorne", "Elm", "misprint");
+    assertThat(run("placed 0000/4")).isEqualTo(1);
+    assertThat(err.toString()).contains("0000/4");
+    assertThat(run("placed")).isEqualTo(2);
+    assertThat(err.toString()).contains("gradepost register placed");
+  }
+}
