@@ -13,6 +13,7 @@ import java.util.List;
  * be printed.
  *
  * @param aimMps speed that the train is braked to: 0, or a little under the reduction's
+ * @param onHeldS so long an application that checked the speed stays on before the main one
  * @param easeAtMps falling speeds at which the brake is eased to {@code easePa}
  */
 record Braking(
@@ -20,6 +21,7 @@ record Braking(
     double aimMps,
     double firstPa,
     double firstHeldS,
+    double onHeldS,
     double mainPa,
     double[] easeAtMps,
     double[] easePa) {
@@ -76,6 +78,7 @@ record Braking(
         aim,
         firstPa,
         technique.firstHeld().seconds(),
+        0,
         Math.max(technique.main().pascals(), firstPa),
         at,
         to);
@@ -107,15 +110,23 @@ record Braking(
 
   Braking withMain(double pressurePa) {
     return new Braking(
-        rig, aimMps, Math.min(firstPa, pressurePa), firstHeldS, pressurePa, easeAtMps, easePa);
+        rig,
+        aimMps,
+        Math.min(firstPa, pressurePa),
+        firstHeldS,
+        onHeldS,
+        pressurePa,
+        easeAtMps,
+        easePa);
   }
 
   Braking withRig(BrakeRig other) {
-    return new Braking(other, aimMps, firstPa, firstHeldS, mainPa, easeAtMps, easePa);
+    return new Braking(other, aimMps, firstPa, firstHeldS, onHeldS, mainPa, easeAtMps, easePa);
   }
 
   Braking withFirstHeld(double seconds) {
-    return new Braking(rig, aimMps, firstPa, seconds, mainPa, easeAtMps, easePa);
+    double on = Math.max(0, onHeldS + seconds - firstHeldS);
+    return new Braking(rig, aimMps, firstPa, seconds, on, mainPa, easeAtMps, easePa);
   }
 
   /** Moves the speed of one ease; it stays above the next one, and above half of what it was. */
@@ -123,14 +134,14 @@ record Braking(
     double[] at = easeAtMps.clone();
     double next = index + 1 < at.length ? at[index + 1] : 0;
     at[index] = Math.max(at[index] + byMps, Math.max(1.5 * next, 0.5 * easeAtMps[index]));
-    return new Braking(rig, aimMps, firstPa, firstHeldS, mainPa, at, easePa);
+    return new Braking(rig, aimMps, firstPa, firstHeldS, onHeldS, mainPa, at, easePa);
   }
 
   /** Eases less far: so much more pressure is kept, up to the main application's. */
   Braking withEasePressed(int index, double byPa) {
     double[] to = easePa.clone();
     to[index] = Math.min(to[index] + byPa, index == 0 ? mainPa : to[index - 1]);
-    return new Braking(rig, aimMps, firstPa, firstHeldS, mainPa, easeAtMps, to);
+    return new Braking(rig, aimMps, firstPa, firstHeldS, onHeldS, mainPa, easeAtMps, to);
   }
 
   boolean releases() {
@@ -183,13 +194,20 @@ record Braking(
       next = new Trigger.After(firstHeldS);
     }
     boolean heavier = mainPa > present && stepper.speedMps() > mainAboveMps() + 1e-6;
-    if (next == start && present > 0 && !heavier) {
+    boolean staysOn = next == start && present > 0 && (!heavier || onHeldS > 0);
+    if (staysOn) {
       // The application that checked the speed stays on: from here it is for the target.
       apply(
           stepper,
           present,
           new Instruction(target, next, brake(present, Command.Stage.FIRST)),
           out);
+    }
+    if (staysOn && heavier) {
+      stepper.advance(
+          until.clear().place(hopeless).time(stepper.timeS() + onHeldS).speedDown(felt));
+      next = new Trigger.After(onHeldS);
+      heavier = stepper.speedMps() > mainAboveMps() + 1e-6;
     }
     if (heavier) {
       apply(stepper, mainPa, new Instruction(target, next, brake(mainPa, Command.Stage.MAIN)), out);

@@ -1,8 +1,13 @@
 package gradepost.drive;
 
-/** The target that must be braked for first, and from where on the free run. */
+/**
+ * The target that must be braked for first, and from where on the free run.
+ *
+ * @param aimM where its speed is to be reached
+ */
 record Choice(
     int index,
+    double aimM,
     double atM,
     double brakingM,
     boolean coastOnly,

@@ -16,9 +16,6 @@ import java.util.function.IntFunction;
  * something ahead must be braked for, then that braking, and on from there.
  */
 final class LegPlanner {
-  /** A higher notch is not taken so shortly before power comes off. */
-  private static final double HARDLY_USED_S = 5;
-
   private final Assignment assignment;
   private final Bench bench;
   private final DriverRules rules;
@@ -126,28 +123,19 @@ final class LegPlanner {
     line.addAll(start.line());
     Fitting.Fit fit = with.fitting().fit(choice, start, target);
     double braking = fit.brakingM();
-    boolean powered = fit.powered();
-    double upTo = powered ? fit.shutOffM() : braking;
-    choice.line().pickUp(stepper, upTo);
-    double offS = powered ? stepper.timeS() : Double.POSITIVE_INFINITY;
-    for (FreeRun.Step step : choice.free().steps()) {
-      boolean hardlyUsed = higherNotch(step) && step.after().timeS() > offS - HARDLY_USED_S;
-      boolean dropped = step.after().atM() >= fit.dropFromM();
-      if (step.after().atM() <= upTo + 1e-6 && !hardlyUsed && !dropped) {
-        out.add(new Instruction(target, step.trigger(), step.command()));
-        line.add(step.after());
-      }
+    for (FreeRun.Step step : with.fitting().run(choice, start, fit)) {
+      out.add(new Instruction(target, step.trigger(), step.command()));
+      line.add(step.after());
     }
-    line.pickUp(stepper, upTo);
     Optional<Double> off = Optional.empty();
     if (stepper.notch() >= 0) {
       stepper.shutOff();
-      out.add(new Instruction(target, new Trigger.AtPlace(upTo), new Command.ShutOff()));
+      out.add(new Instruction(target, new Trigger.AtPlace(fit.upToM()), new Command.ShutOff()));
       line.add(stepper.save());
-      off = Optional.of(upTo);
+      off = Optional.of(fit.upToM());
     }
     if (choice.coastOnly()) {
-      stepper.advance(until.clear().place(Math.max(stepper.atM(), runIn.aimM(target))));
+      stepper.advance(until.clear().place(Math.max(stepper.atM(), choice.aimM())));
       Piece coasted =
           new Piece(
               target,
@@ -167,7 +155,7 @@ final class LegPlanner {
     Snapshot atBraking = stepper.save();
     Braking solved =
         solver.forPlace(
-            runIn.braking(target), stepper, atBraking, runIn.aimM(target), target.speedMps() == 0);
+            runIn.braking(target), stepper, atBraking, choice.aimM(), target.speedMps() == 0);
     stepper.restore(atBraking);
     Line before = new Line();
     before.addAll(line);
@@ -197,10 +185,6 @@ final class LegPlanner {
             outcome.endM(),
             !choice.tooLate() && outcome.held());
     return new Stretch(piece, next(line, target, choice.index()));
-  }
-
-  private static boolean higherNotch(FreeRun.Step step) {
-    return step.command() instanceof Command.Power power && power.notch() > 0;
   }
 
   private LegStart next(Line line, Target target, int index) {

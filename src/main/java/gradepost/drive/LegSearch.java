@@ -99,37 +99,37 @@ final class LegSearch {
       return null;
     }
     Braking braking = runIn.braking(target);
+    double aim = runIn.aimM(line, target, braking);
     double from = start.state().atM();
-    double atEnd = runIn.margin(line, end, targets, start.next(), index, braking);
+    double atEnd = runIn.margin(line, end, aim, targets.subList(start.next(), index), braking);
     if (atEnd >= 0) {
       return null;
     }
     if (target.speedMps() > 0) {
-      Choice coast = coastFor(from, end, target, index, free, line);
+      Choice coast = coastFor(from, end, target, aim, index, free, line);
       if (coast != null) {
         return coast;
       }
     }
-    double atStart = runIn.margin(line, from, targets, start.next(), index, braking);
+    double atStart = runIn.margin(line, from, aim, targets.subList(start.next(), index), braking);
     if (atStart < 0) {
-      return new Choice(index, from, from, false, true, free, line);
+      return new Choice(index, aim, from, from, false, true, free, line);
     }
     double x =
         Root.lastNotNegative(
-            at -> runIn.margin(line, at, targets, start.next(), index, braking),
+            at -> runIn.margin(line, at, aim, targets.subList(start.next(), index), braking),
             from,
             end,
             atStart,
             atEnd,
             TOLERANCE_M);
     runIn.approach(line, x);
-    return new Choice(index, x, stepper.atM(), false, false, free, line);
+    return new Choice(index, aim, x, stepper.atM(), false, false, free, line);
   }
 
   /** Whether shutting off early enough does without a brake before a reduction. */
   private @Nullable Choice coastFor(
-      double from, double end, Target target, int index, FreeRun free, Line line) {
-    double aim = runIn.aimM(target);
+      double from, double end, Target target, double aim, int index, FreeRun free, Line line) {
     if (aim <= from) {
       return null;
     }
@@ -153,7 +153,7 @@ final class LegSearch {
     if (checking || ended != Ended.PLACE || stepper.timeS() - startS > LONGEST_COAST_S) {
       return null;
     }
-    return new Choice(index, x, x, true, false, free, line);
+    return new Choice(index, aim, x, x, true, false, free, line);
   }
 
   /** In m/s: how far below the wanted speed the train is at the aim when it coasts from here. */
@@ -186,9 +186,8 @@ final class LegSearch {
               && runIn.margin(
                       choice.line(),
                       choice.atM(),
-                      targets,
-                      start.next(),
-                      choice.index(),
+                      choice.aimM(),
+                      targets.subList(start.next(), choice.index()),
                       runIn.braking(targets.get(choice.index())))
                   > JUMP_M;
       choice.line().pickUp(stepper, Math.max(choice.atM(), at));

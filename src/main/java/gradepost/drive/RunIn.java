@@ -26,11 +26,17 @@ final class RunIn {
     this.leadS = rules.manner().coastS();
   }
 
-  /** Where the speed of the target is to be reached. */
-  double aimM(Target target) {
-    return target.speedMps() == 0
-        ? target.atM()
-        : target.atM() - assignment.policy().margins().beforeBoard().metres();
+  /**
+   * Where the speed of the target is to be reached on this run: before its board; at the board by a
+   * train that starts so close to it that it is slower there anyway.
+   */
+  double aimM(Line line, Target target, Braking braking) {
+    if (target.speedMps() == 0) {
+      return target.atM();
+    }
+    double before = target.atM() - assignment.policy().margins().beforeBoard().metres();
+    line.pickUp(stepper, before);
+    return stepper.speedMps() <= braking.aimMps() ? target.atM() : before;
   }
 
   Braking braking(Target target) {
@@ -64,16 +70,18 @@ final class RunIn {
   /**
    * How far short of its aim the train is when power is taken off at {@code x}; negative when it
    * runs past, or when it is too fast at a reduction on the way.
+   *
+   * @param before the targets on the way
    */
-  double margin(Line line, double x, List<Target> targets, int next, int index, Braking braking) {
+  double margin(Line line, double x, double aimM, List<Target> before, Braking braking) {
     approach(line, x);
-    Guard guard = new Guard(targets.subList(next, index));
+    Guard guard = new Guard(before);
     stepper.record(guard);
     Braking.Outcome outcome = braking.run(stepper);
     stepper.record(null);
     if (!outcome.held()) {
       return NOT_HELD;
     }
-    return Math.min(aimM(targets.get(index)) - outcome.endM(), guard.marginM());
+    return Math.min(aimM - outcome.endM(), guard.marginM());
   }
 }

@@ -78,7 +78,25 @@ final class Solver {
         best = eased(base, best, stepper, start, aimM);
       }
     }
-    return best.braking();
+    return (best.shortM() > toleranceM ? heldAndEased(nominal, best, stepper, start, aimM) : best)
+        .braking();
+  }
+
+  /** The time of the first application and the speed of easing together, where one alone fails. */
+  private Tried heldAndEased(
+      Braking nominal, Tried bestYet, Stepper stepper, Snapshot start, double aimM) {
+    double unit = assignment.route().units().speedUnitMps();
+    Tried best = bestYet;
+    for (int ease = 0; ease < nominal.easeAtMps().length; ease++) {
+      for (int k = 0; k <= MOST_EASE_STEPS; k++) {
+        Braking moved = nominal.withEaseMoved(ease, -k * unit);
+        for (int more = 0; more <= MOST_HELD_S && best.shortM() > toleranceM / 4; more++) {
+          Braking longer = moved.withFirstHeld(nominal.firstHeldS() + more);
+          best = better(best, tried(longer, stepper, start, aimM));
+        }
+      }
+    }
+    return best;
   }
 
   /** The first application where a main one follows it; else what the brake is eased to. */

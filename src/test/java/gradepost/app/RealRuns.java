@@ -77,7 +77,7 @@ final class RealRuns {
   static Path notice(Path folder, int number, int routes) throws IOException {
     StringBuilder text = new StringBuilder("gradepost: restrictions\nnotices:\n");
     for (int route = 0; route < routes; route++) {
-      int speed = 25 + 5 * (number % 4);
+      int speed = 20 + 5 * (number % 4);
       String one =
           SyntheticNetwork.notice("T " + number, route, "Out", 800 + 10 * (number % 10), speed);
       text.append(one.substring(one.indexOf("  - ")));

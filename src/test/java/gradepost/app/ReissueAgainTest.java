@@ -67,7 +67,7 @@ class ReissueAgainTest {
 
   @Test
   void whatWasRegisteredIsKeptAndTheRestIsWorkedOut() throws Exception {
-    Path first = notice("T 1", 30);
+    Path first = notice("T 1", 20);
     Answer cut = interrupted(first, packs.get(0));
     assertThat(cut.problems().get(0)).contains("0000/2 is registered, and is put in place then");
     assertThat(Files.readString(packs.get(0))).contains("number: 1");
@@ -94,7 +94,7 @@ class ReissueAgainTest {
   /** Else the next notice would print the restriction of the first one as withdrawn. */
   @Test
   void anotherNoticeFindsTheFilesOfTheOneThatWasCutShort() throws Exception {
-    interrupted(notice("T 1", 30));
+    interrupted(notice("T 1", 20));
     Answer dry = reissue(notice("T 2", 40), true);
     assertThat(dry.said())
         .contains("0000: 0000/2 is registered and not put in place: a run begins with that");
@@ -113,7 +113,7 @@ class ReissueAgainTest {
   /** Both packs name one file of restrictions: the first one's run must not hide the change. */
   @Test
   void aNeighbourThatWasNotAskedForStillGetsTheChange() throws Exception {
-    Path first = notice("T 1", 30);
+    Path first = notice("T 1", 20);
     assertThat(reissue(first, packs.get(0)).good()).isTrue();
     assertThat(reissue(first, packs.get(1)).said())
         .anyMatch(s -> s.startsWith("0001: issue 2 takes the place of 1: "))
@@ -122,7 +122,7 @@ class ReissueAgainTest {
 
   @Test
   void whereFilesHaveTheNoticeAndNoIssueIsKnownAPersonDecides() throws Exception {
-    Path first = notice("T 1", 30);
+    Path first = notice("T 1", 20);
     String entry = Files.readString(first);
     Files.writeString(packs.get(0).resolveSibling("restrictions.yaml"), entry);
     Answer answer = reissue(first, packs.get(1));
@@ -136,9 +136,9 @@ class ReissueAgainTest {
 
   @Test
   void anOldNoticeIsNotTakenInTwice() throws Exception {
-    reissue(notice("T 1", 30));
+    reissue(notice("T 1", 20));
     reissue(notice("T 1", 50));
-    Answer old = reissue(notice("T 1", 30));
+    Answer old = reissue(notice("T 1", 20));
     assertThat(old.good()).isFalse();
     assertThat(old.problems().get(0))
         .contains("error: issue 2 took this notice in, and issue 3, which came after it, changed");
@@ -147,7 +147,7 @@ class ReissueAgainTest {
 
   @Test
   void anEditInTheWayIsToldUntilItIsSettled() throws Exception {
-    Path first = notice("T 1", 30);
+    Path first = notice("T 1", 20);
     interrupted(first, packs.get(0));
     Path restrictions = packs.get(0).resolveSibling("restrictions.yaml");
     Files.writeString(restrictions, Files.readString(restrictions) + "# mine\n");

@@ -36,7 +36,7 @@ class ReissueTest {
     routes = folder.resolve("routes");
     new SyntheticNetwork(routes, 2).packs(4, 7);
     notice = folder.resolve("notice.yaml");
-    Files.writeString(notice, SyntheticNetwork.notice("T 1", 0, "Out", 900, 30));
+    Files.writeString(notice, SyntheticNetwork.notice("T 1", 0, "Out", 900, 20));
     store = new Depot(folder).store();
   }
 
@@ -162,11 +162,11 @@ class ReissueTest {
   void whatTheClerkEditedByHandIsComparedWithTheLastIssue() throws IOException {
     reissue();
     Path file = routes.resolve("line-000/restrictions.yaml");
-    Files.writeString(file, Files.readString(file).replace("30 km/h", "50 km/h"));
+    Files.writeString(file, Files.readString(file).replace("20 km/h", "50 km/h"));
     Answer answer = reissue(NOON, Optional.empty(), false);
     assertThat(answer.said())
         .anyMatch(s -> s.startsWith("0000: issue 3 takes the place of 2: "))
-        .anyMatch(s -> s.contains("eased, 0.90 km to 1.10 km: T 1: was 30 km/h"));
+        .anyMatch(s -> s.contains("eased, 0.90 km to 1.10 km: T 1: was 20 km/h"));
   }
 
   @Test
@@ -230,9 +230,9 @@ class ReissueTest {
 
   @Test
   void aMistakeInTheNoticeStopsEverythingAndSaysWhere() throws IOException {
-    Files.writeString(notice, Files.readString(notice).replace("speed: 30 km/h", "speed: 30"));
+    Files.writeString(notice, Files.readString(notice).replace("speed: 20 km/h", "speed: 20"));
     Answer answer = reissue();
-    assertThat(answer.problems().get(0)).contains("notice.yaml:3:", "speed \"30\" has no unit");
+    assertThat(answer.problems().get(0)).contains("notice.yaml:3:", "speed \"20\" has no unit");
     assertThat(folder.resolve("out")).doesNotExist();
   }
 

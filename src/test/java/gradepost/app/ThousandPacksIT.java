@@ -46,7 +46,7 @@ class ThousandPacksIT {
   }
 
   private static String entry(String reference, int line, String way) {
-    String notice = SyntheticNetwork.notice(reference, line, way, 900, 30);
+    String notice = SyntheticNetwork.notice(reference, line, way, 900, 20);
     return notice.substring(notice.indexOf("  - "));
   }
 
