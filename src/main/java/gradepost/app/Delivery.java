@@ -25,6 +25,7 @@ final class Delivery {
     List<Path> beside = new ArrayList<>();
     try {
       for (Paper paper : papers) {
+        inside(paper.name());
         Path part = Files.createTempFile(folder, "." + paper.name() + "-", ".part");
         beside.add(part);
         Archive.write(part, paper.bytes());
@@ -50,7 +51,7 @@ final class Delivery {
    * @param name of that folder
    */
   List<Path> putTogether(String name, List<Paper> papers) throws IOException {
-    Path place = folder.resolve(name);
+    Path place = inside(name);
     if (Files.exists(place)) {
       return new Delivery(place).put(papers);
     }
@@ -62,6 +63,15 @@ final class Delivery {
     Files.move(beside, place, StandardCopyOption.ATOMIC_MOVE);
     Archive.force(folder);
     return papers.stream().map(p -> place.resolve(p.name())).toList();
+  }
+
+  /** A place in the folder itself: a name that leads elsewhere is refused. */
+  private Path inside(String name) throws IOException {
+    Path place = folder.resolve(name);
+    if (!Path.of(name).equals(place.getFileName()) || name.equals("..") || name.equals(".")) {
+      throw new IOException("the name " + name + " leads out of the folder " + folder);
+    }
+    return place;
   }
 
   private static void move(Path from, Path to) throws IOException {

@@ -15,6 +15,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -35,7 +36,7 @@ public final class Desk {
 
   /** An act upon an issue. */
   public interface Act {
-    void on(Register register, By by, Entry issue) throws RegisterException;
+    void on(Register register, By by, Entry issue) throws RegisterException, IOException;
   }
 
   public Answer act(String called, String done, Act act) {
@@ -56,6 +57,25 @@ public final class Desk {
     } catch (RegisterException e) {
       return Answer.refused("error: " + e.getMessage());
     }
+  }
+
+  /** A driver is signed off for a direction of the pack, for no longer than its policy lets him. */
+  public Answer signOff(
+      String called, String person, String direction, String assessor, LocalDate lapses) {
+    return act(
+        called,
+        "%s signed off, %s, until %s".formatted(person, direction, lapses),
+        (register, by, issue) -> {
+          PackFile pack =
+              Kits.pack(new Archive(store.archive()), issue)
+                  .orElseThrow(
+                      () ->
+                          new RegisterException(
+                              "the archive does not hold the inputs of %s whole"
+                                  .formatted(issue.name())));
+          new SignOffTerms(pack, by.when().toLocalDate()).require(issue, direction, lapses);
+          register.signOff(by, issue, person, direction, assessor, lapses);
+        });
   }
 
   private By by() {

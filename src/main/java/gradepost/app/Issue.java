@@ -24,7 +24,7 @@ final class Issue {
         issue.supersedes(),
         Optional.of(issue.knownUpTo()),
         issue.preparedBy(),
-        issue.checkedBy(),
+        issue.checkedBy().orElse(""),
         issue.copy().orElse(""),
         issue.holder().orElse(""),
         issue.sources(),

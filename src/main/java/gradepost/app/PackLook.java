@@ -76,7 +76,7 @@ final class PackLook {
     Answer noted = Answer.GOOD;
     List<TemporaryRestriction> notices = List.of();
     if (order.notice().isPresent()) {
-      var read = disk.notices(Disk.name(order.notice().get()), found.value().route());
+      var read = disk.notices(Disk.name(order.notice().get()), found.value());
       noted = noted(read.problems());
       if (!(read instanceof Reading.Good<List<TemporaryRestriction>> good)) {
         return done(file, State.UNREADABLE, Answer.of(read.problems()));
@@ -123,6 +123,10 @@ final class PackLook {
       return done(file, State.UNREADABLE, Answer.refused(said));
     }
     List<Input> inputs = notices.isEmpty() ? found.inputs() : Amendment.withNotices(found, notices);
+    Optional<String> outside = outside(file, found, inputs);
+    if (outside.isPresent()) {
+      return done(file, State.FAILED, noted.and(Answer.refused(outside.get())));
+    }
     Reading<PackFile> amended = Kits.read(inputs);
     if (!(amended instanceof Reading.Good<PackFile> same)) {
       return done(file, State.FAILED, Answer.of(amended.problems()));
@@ -148,6 +152,22 @@ final class PackLook {
         base.get(),
         digest,
         latest);
+  }
+
+  /** A file that would be changed though it lies outside of the folders of the data. */
+  private static Optional<String> outside(Path file, PackFile found, List<Input> inputs) {
+    Path own = Disk.folder(Disk.absolute(file));
+    Path data = Optional.ofNullable(own.getParent()).orElse(own);
+    for (int i = 0; i < inputs.size(); i++) {
+      boolean changes = inputs.get(i).bytes() != found.inputs().get(i).bytes();
+      Path changed = own.resolve(inputs.get(i).name()).normalize();
+      if (changes && !changed.startsWith(data)) {
+        return Optional.of(
+            "%s: error: the notice would change %s, which lies outside of %s; no file there is changed%n  Maybe keep the restrictions beside the pack, or in a folder beside its folder"
+                .formatted(file, changed, data));
+      }
+    }
+    return Optional.empty();
   }
 
   private static String stands(Path file) {

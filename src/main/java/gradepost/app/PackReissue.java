@@ -89,7 +89,13 @@ final class PackReissue {
         new Input(
             own.name(),
             Amendment.issue(
-                own.bytes(), before + 1, issued, from, issued, String.valueOf(before))));
+                own.bytes(),
+                before + 1,
+                issued,
+                from,
+                issued,
+                String.valueOf(before),
+                order.checkedBy())));
     Reading<PackFile> read = Kits.read(next);
     return read instanceof Reading.Good<PackFile> good
         ? made(file, touched, good.value(), told)

@@ -41,6 +41,7 @@ public final class Reissue {
    *
    * @param notice empty where the files in place have been edited by hand
    * @param validFrom empty means from the moment of issue
+   * @param checkedBy who checked the data of the new issues; empty leaves a line to sign
    * @param threads how many packs are worked on at once
    * @param patience how long to wait for another run
    */
@@ -50,6 +51,7 @@ public final class Reissue {
       Path out,
       Store store,
       Optional<LocalDateTime> validFrom,
+      Optional<String> checkedBy,
       boolean emergency,
       boolean dryRun,
       int threads,

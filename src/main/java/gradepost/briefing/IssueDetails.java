@@ -9,6 +9,7 @@ import java.util.Optional;
  *
  * @param number as printed; amendments may be "3A"
  * @param knownUpTo until when information was taken in
+ * @param checkedBy empty where nobody has yet: printed as a line to sign
  * @param copy number of this copy, where copies are counted
  * @param sources the records that the data was taken from
  * @param fingerprint of the canonical inputs, hexadecimal; the same inputs give the same one

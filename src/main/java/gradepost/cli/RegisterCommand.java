@@ -90,16 +90,24 @@ final class RegisterCommand implements Runnable {
   @Command(
       name = "return",
       mixinStandardHelpOptions = true,
-      description = "Notes that a copy came back.")
+      description = "Notes that a copy came back, or was destroyed.")
   int takeBack(
       @Parameters(paramLabel = "ISSUE", description = ISSUE) String issue,
       @Option(names = "--copy", paramLabel = "NUMBER", required = true) String copy,
+      @Option(names = "--destroyed", description = "It was destroyed where it was.")
+          boolean destroyed,
       @Mixin RegisterOptions register) {
-    return act(
-        register,
-        issue,
-        "copy %s is back".formatted(copy),
-        (r, by, entry) -> r.takeBack(by, entry, copy));
+    return destroyed
+        ? act(
+            register,
+            issue,
+            "copy %s is destroyed".formatted(copy),
+            (r, by, entry) -> r.destroyed(by, entry, copy))
+        : act(
+            register,
+            issue,
+            "copy %s is back".formatted(copy),
+            (r, by, entry) -> r.takeBack(by, entry, copy));
   }
 
   @Command(
@@ -128,11 +136,8 @@ final class RegisterCommand implements Runnable {
       @Option(names = "--assessor", paramLabel = "NAME", required = true) String assessor,
       @Option(names = "--lapses", paramLabel = "DATE", required = true) LocalDate lapses,
       @Mixin RegisterOptions register) {
-    return act(
-        register,
-        issue,
-        "%s signed off, %s, until %s".formatted(person, direction, lapses),
-        (r, by, entry) -> r.signOff(by, entry, person, direction, assessor, lapses));
+    return Saying.exitCode(
+        register.command(), desk(register).signOff(issue, person, direction, assessor, lapses));
   }
 
   @Command(

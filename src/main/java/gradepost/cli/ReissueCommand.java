@@ -57,6 +57,14 @@ final class ReissueCommand implements Callable<Integer> {
       description = "From when the issue is valid (default: from now).")
   private @Nullable LocalDateTime validFrom;
 
+  @Option(
+      names = "--checked-by",
+      paramLabel = "NAME",
+      description =
+          "Who has checked the data with the notice (default: nobody; the cover has a line to"
+              + " sign).")
+  private @Nullable String checkedBy;
+
   @Option(names = "--emergency", description = "Also make an emergency addendum of half a page.")
   private boolean emergency;
 
@@ -105,6 +113,7 @@ final class ReissueCommand implements Callable<Integer> {
               out,
               register.store(),
               Optional.ofNullable(validFrom),
+              Optional.ofNullable(checkedBy),
               emergency,
               dryRun,
               jobs,

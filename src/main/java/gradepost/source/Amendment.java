@@ -54,14 +54,19 @@ public final class Amendment {
         .toList();
   }
 
-  /** The pack file as that of a later issue. */
+  /**
+   * The pack file as that of a later issue.
+   *
+   * @param checkedBy who checked the data of that issue; who checked the last one has not
+   */
   public static byte[] issue(
       byte[] packFile,
       int number,
       LocalDateTime issued,
       LocalDateTime validFrom,
       LocalDateTime knownUpTo,
-      String supersedes) {
+      String supersedes,
+      Optional<String> checkedBy) {
     String text = text(packFile);
     MappingNode root = (MappingNode) node(packFile);
     MappingNode issue = (MappingNode) Reader.valueOf(root, PackTable.ISSUE.name()).orElseThrow();
@@ -70,17 +75,48 @@ public final class Amendment {
     cut(cuts, text, issue, PackTable.ISSUED, MOMENT.format(issued));
     cut(cuts, text, issue, PackTable.VALID_FROM, MOMENT.format(validFrom));
     cut(cuts, text, issue, PackTable.KNOWN_UP_TO, MOMENT.format(knownUpTo));
-    String quoted = NoticeText.quoted(supersedes);
-    if (Reader.valueOf(issue, PackTable.SUPERSEDES.name()).isPresent()) {
-      cut(cuts, text, issue, PackTable.SUPERSEDES, quoted);
+    put(cuts, text, issue, PackTable.SUPERSEDES, supersedes);
+    if (checkedBy.isPresent()) {
+      put(cuts, text, issue, PackTable.CHECKED_BY, checkedBy.get());
     } else {
-      Mark first = issue.getValue().get(0).getKeyNode().getStartMark();
-      int at = index(text, first);
-      String gap =
-          issue.getFlowStyle() == FlowStyle.FLOW ? ", " : "\n" + " ".repeat(first.getColumn());
-      cuts.add(new Cut(at, at, PackTable.SUPERSEDES.name() + ": " + quoted + gap));
+      drop(cuts, text, issue, PackTable.CHECKED_BY);
     }
     return applied(text, cuts);
+  }
+
+  private static void put(
+      List<Cut> cuts, String text, MappingNode group, Key<?> key, String words) {
+    String quoted = NoticeText.quoted(words);
+    if (Reader.valueOf(group, key.name()).isPresent()) {
+      cut(cuts, text, group, key, quoted);
+      return;
+    }
+    Mark first = group.getValue().get(0).getKeyNode().getStartMark();
+    int at = index(text, first);
+    String gap =
+        group.getFlowStyle() == FlowStyle.FLOW ? ", " : "\n" + " ".repeat(first.getColumn());
+    cuts.add(new Cut(at, at, key.name() + ": " + quoted + gap));
+  }
+
+  /** A block loses the whole lines of the key, a comment behind its value too. */
+  private static void drop(List<Cut> cuts, String text, MappingNode group, Key<?> key) {
+    List<NodeTuple> all = group.getValue();
+    for (int i = 0; i < all.size(); i++) {
+      int from = index(text, all.get(i).getKeyNode().getStartMark());
+      int to = end(text, all.get(i).getValueNode());
+      if (!((ScalarNode) all.get(i).getKeyNode()).getValue().equals(key.name())) {
+        continue;
+      }
+      if (group.getFlowStyle() != FlowStyle.FLOW) {
+        int next = text.indexOf('\n', to);
+        cuts.add(
+            new Cut(text.lastIndexOf('\n', from) + 1, next < 0 ? text.length() : next + 1, ""));
+      } else if (i + 1 < all.size()) {
+        cuts.add(new Cut(from, index(text, all.get(i + 1).getKeyNode().getStartMark()), ""));
+      } else {
+        cuts.add(new Cut(end(text, all.get(i - 1).getValueNode()), to, ""));
+      }
+    }
   }
 
   private static void cut(List<Cut> cuts, String text, MappingNode group, Key<?> key, String by) {
@@ -188,10 +224,13 @@ public final class Amendment {
   }
 
   private static byte[] applied(String text, List<Cut> cuts) {
-    StringBuilder out = new StringBuilder(text);
-    cuts.stream()
-        .sorted(Comparator.comparingInt(Cut::from).reversed())
-        .forEach(c -> out.replace(c.from(), c.to(), c.by()));
+    StringBuilder out = new StringBuilder();
+    int at = 0;
+    for (Cut cut : cuts.stream().sorted(Comparator.comparingInt(Cut::from)).toList()) {
+      out.append(text, at, cut.from()).append(cut.by());
+      at = cut.to();
+    }
+    out.append(text, at, text.length());
     return out.toString().getBytes(StandardCharsets.UTF_8);
   }
 

@@ -9,6 +9,7 @@ import java.util.Optional;
  *
  * @param supersedes the issue that it takes the place of, in words; empty for a first issue
  * @param knownUpTo until when information was taken in
+ * @param checkedBy who checked the data of this very issue; empty where nobody has yet
  * @param copy number or name of the copy; empty where copies are not numbered
  * @param holder who holds the copy; empty where it is not assigned
  * @param sources what the data were taken from
@@ -21,7 +22,7 @@ public record IssueDetails(
     Optional<String> supersedes,
     LocalDateTime knownUpTo,
     String preparedBy,
-    String checkedBy,
+    Optional<String> checkedBy,
     Optional<String> copy,
     Optional<String> holder,
     List<String> sources) {

@@ -1,6 +1,5 @@
 package gradepost.source;
 
-import gradepost.route.Applies;
 import gradepost.route.Board;
 import gradepost.route.BoardKind;
 import gradepost.route.Direction;
@@ -24,11 +23,13 @@ final class NoticeAudit {
   private final Route route;
   private final Reader in;
   private final Path forward;
+  private final Map<String, List<Extent>> features;
 
   NoticeAudit(Route route, Reader in) {
     this.route = route;
     this.in = in;
     this.forward = new Path(route, Direction.FORWARD);
+    this.features = featuresByName();
   }
 
   /** A feature that is not where the notice says it is: one of the two is wrong. */
@@ -41,21 +42,17 @@ final class NoticeAudit {
 
   void all(List<TemporaryRestriction> notices) {
     features(notices);
-    for (int i = 0; i < notices.size(); i++) {
-      TemporaryRestriction notice = notices.get(i);
+    for (TemporaryRestriction notice : notices) {
       boards(notice);
       dates(notice);
-      for (TemporaryRestriction other : notices.subList(0, i)) {
-        overlap(other, notice);
-      }
     }
+    new NoticeOverlaps(forward, in).tell(notices);
   }
 
   private void near(TemporaryRestriction n, Key<String> key, String feature, Location at) {
     if (feature.isEmpty()) {
       return;
     }
-    Map<String, List<Extent>> features = featuresByName();
     List<Extent> found = features.getOrDefault(feature, List.of());
     Spot spot = in.spot(n, key);
     if (found.isEmpty()) {
@@ -150,41 +147,6 @@ final class NoticeAudit {
         .isPresent()) {
       warn(in.spot(n, SpeedTables.NORMAL_SPEED), "the normal speed is not above the restriction");
     }
-  }
-
-  private void overlap(TemporaryRestriction first, TemporaryRestriction second) {
-    double from = forward.metresAt(second.extent().from());
-    double to = forward.metresAt(second.extent().to());
-    boolean meet =
-        forward.metresAt(first.extent().from()) < to
-            && forward.metresAt(first.extent().to()) > from;
-    boolean sameTime =
-        first.status() != TemporaryRestriction.Status.WITHDRAWN
-            && second.status() != TemporaryRestriction.Status.WITHDRAWN
-            && first.until().map(u -> u.isAfter(second.imposed())).orElse(true)
-            && second.until().map(u -> u.isAfter(first.imposed())).orElse(true);
-    if (meet && sameTime && sameTrains(first.applies(), second.applies())) {
-      in.add(
-          new Problem(
-              in.spot(second, Common.FROM),
-              Severity.NOTE,
-              "%s and %s overlap from %s to %s: the lower speed stands there"
-                  .formatted(
-                      first.reference(),
-                      second.reference(),
-                      forward.text(Math.max(from, forward.metresAt(first.extent().from()))),
-                      forward.text(Math.min(to, forward.metresAt(first.extent().to())))),
-              "",
-              ""));
-    }
-  }
-
-  private static boolean sameTrains(Applies a, Applies b) {
-    boolean lines =
-        a.lines().isEmpty()
-            || b.lines().isEmpty()
-            || a.lines().stream().anyMatch(b.lines()::contains);
-    return lines && a.directions().stream().anyMatch(b.directions()::contains);
   }
 
   private void warn(Spot spot, String what) {

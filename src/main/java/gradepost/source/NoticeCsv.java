@@ -126,7 +126,8 @@ final class NoticeCsv {
       return each(text, cell, item -> word(item, cell));
     } else if (key.equals(SpeedTables.DIFFERENTIALS.name())) {
       return each(text, cell, item -> differential(item, cell));
-    } else if (key.equals(SpeedTables.BOARDS.name())) {
+    } else if (key.equals(SpeedTables.BOARDS.name())
+        && !text.equalsIgnoreCase(SpeedTables.NO_BOARDS)) {
       return each(text, cell, item -> board(item, cell));
     }
     return word(text, cell);

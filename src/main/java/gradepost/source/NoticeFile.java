@@ -15,17 +15,31 @@ import org.yaml.snakeyaml.nodes.SequenceNode;
 /** A file of notices to be applied: YAML, or CSV where its name ends so. */
 final class NoticeFile {
 
-  /** The notices that are for this route; those that name another are left unread. */
-  static Reading<List<TemporaryRestriction>> read(Content content, String name, Route route) {
+  /** The notices that are for the route of this pack; those that name another are left unread. */
+  static Reading<List<TemporaryRestriction>> read(
+      Shelf.Read<SequenceNode> list, String name, PackFile pack) {
+    Route route = pack.route();
     Reader in = new Reader(name, RouteFrame.of(route));
+    list.in().problems().all().forEach(in::add);
     Optional<List<TemporaryRestriction>> notices =
-        list(content, name, in)
+        list.value()
             .flatMap(all -> NoticesTable.NOTICES.kind().read(of(route, all), "notices", in));
-    notices.ifPresent(all -> new NoticeAudit(route, in).all(all));
-    return Sources.result(notices.filter(n -> !in.problems().hasErrors()), in.problems());
+    notices.ifPresent(
+        all -> {
+          new NoticeAudit(route, in).all(all);
+          new NoticeSequel(pack, in).all(all);
+        });
+    Problems problems = in.problems();
+    return Sources.result(notices.filter(n -> !problems.hasErrors()), problems);
   }
 
-  static Optional<SequenceNode> list(Content content, String name, Reader in) {
+  /** The entries as they stand in the file, and what is wrong with the file itself. */
+  static Shelf.Read<SequenceNode> list(Content content, byte[] bytes, String name) {
+    Reader in = new Reader(name, RouteFrame.UNKNOWN);
+    return new Shelf.Read<>(bytes, list(content, name, in), in);
+  }
+
+  private static Optional<SequenceNode> list(Content content, String name, Reader in) {
     Optional<Node> list;
     if (name.toLowerCase(Locale.ROOT).endsWith(".csv") && content instanceof Bytes bytes) {
       list =

@@ -1,7 +1,6 @@
 package gradepost.source;
 
 import gradepost.route.Route;
-import gradepost.source.SourceFiles.Content;
 import gradepost.units.Nearest;
 import java.util.Collection;
 import java.util.LinkedHashSet;
@@ -11,6 +10,7 @@ import java.util.Set;
 import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
 import org.yaml.snakeyaml.nodes.ScalarNode;
+import org.yaml.snakeyaml.nodes.SequenceNode;
 
 /**
  * Whether each notice of a file finds its route among those that it is to be taken into. One that
@@ -19,15 +19,14 @@ import org.yaml.snakeyaml.nodes.ScalarNode;
 final class NoticeRoutes {
   private static final int NAMED = 5;
 
-  static Problems check(Content content, String name, Collection<Route> routes) {
+  static Problems check(Shelf.Read<SequenceNode> list, String name, Collection<Route> routes) {
     Reader in = new Reader(name, RouteFrame.UNKNOWN);
     List<String> names = routes.stream().map(Route::name).distinct().sorted().toList();
     String here = String.join(", ", names);
     Set<String> strays = new LinkedHashSet<>();
     Optional<Node> first = Optional.empty();
     // What is wrong with the file itself is told where it is read for a route.
-    List<Node> all =
-        NoticeFile.list(content, name, new Reader(in)).map(n -> n.getValue()).orElse(List.of());
+    List<Node> all = list.value().map(SequenceNode::getValue).orElse(List.of());
     for (Node each : all) {
       Optional<ScalarNode> named = route(each);
       if (named.isEmpty()) {

@@ -94,7 +94,10 @@ final class PackTable {
   static final Key<String> PREPARED_BY =
       Key.required("prepared-by", Common.text("a person by office"), "Who prepared the data.");
   static final Key<String> CHECKED_BY =
-      Key.required("checked-by", Common.text("a person by office"), "Who checked the data.");
+      Key.optional(
+          "checked-by",
+          Common.text("a person by office"),
+          "Who checked the data of this issue; left out, the cover has a line to sign.");
   static final Key<String> COPY =
       Key.optional("copy", Common.text("a copy"), "Number or name of the copy.");
   static final Key<String> HOLDER =
@@ -232,7 +235,7 @@ final class PackTable {
         v.find(SUPERSEDES),
         v.get(KNOWN_UP_TO),
         v.get(PREPARED_BY),
-        v.get(CHECKED_BY),
+        v.find(CHECKED_BY),
         v.find(COPY),
         v.find(HOLDER),
         v.get(SOURCES));

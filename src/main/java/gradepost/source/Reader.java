@@ -100,6 +100,13 @@ final class Reader {
         .orElse(spot(record));
   }
 
+  /** Whether the key stands in what a record was read from. */
+  boolean says(Object record, Key<?> key) {
+    return Optional.ofNullable(origins.get(record))
+        .flatMap(n -> valueOf(n, key.name()))
+        .isPresent();
+  }
+
   /** The same by the name of the key, which may be empty. */
   Spot spot(Object record, String key) {
     return Optional.ofNullable(origins.get(record))

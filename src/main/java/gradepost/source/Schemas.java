@@ -49,7 +49,7 @@ public final class Schemas {
       return variants(variants);
     } else if (kind instanceof WordOr<?> either) {
       Map<String, Object> schema = new LinkedHashMap<>();
-      schema.put("anyOf", List.of(Map.of("const", either.word()), kind(either.shape())));
+      schema.put("anyOf", List.of(Map.of("const", either.word()), kind(either.other())));
       return schema;
     } else if (kind instanceof Forms<?> forms) {
       return anyOf(List.copyOf(forms.forms().values()));

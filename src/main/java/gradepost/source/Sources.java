@@ -18,6 +18,7 @@ import java.util.function.BiFunction;
 import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
 import org.yaml.snakeyaml.nodes.ScalarNode;
+import org.yaml.snakeyaml.nodes.SequenceNode;
 
 /**
  * The way in: reads any of the five kinds of file, a pack with all that it names. What several
@@ -26,6 +27,7 @@ import org.yaml.snakeyaml.nodes.ScalarNode;
 public final class Sources {
   private final SourceFiles files;
   private final PackReader.Shelves shelves = new PackReader.Shelves();
+  private final Shelf<SequenceNode> noticeLists = new Shelf<>();
 
   public Sources(SourceFiles files) {
     this.files = files;
@@ -60,14 +62,21 @@ public final class Sources {
         (root, in) -> NoticesTable.NOTICES_FILE.read(root, "the file", in));
   }
 
-  /** Notices to be applied to a pack of this route, from YAML or CSV; those of others left out. */
-  public Reading<List<TemporaryRestriction>> notices(String name, Route route) {
-    return NoticeFile.read(files.read(name), name, route);
+  /** Notices to be taken into this pack, from YAML or CSV; those for other routes left out. */
+  public Reading<List<TemporaryRestriction>> notices(String name, PackFile pack) {
+    return NoticeFile.read(noticeList(name), name, pack);
   }
 
   /** Whether every notice of a file is for one of these routes. */
   public Problems noticeRoutes(String name, Collection<Route> routes) {
-    return NoticeRoutes.check(files.read(name), name, routes);
+    return NoticeRoutes.check(noticeList(name), name, routes);
+  }
+
+  private Shelf.Read<SequenceNode> noticeList(String name) {
+    Content content = files.read(name);
+    return content instanceof Bytes bytes
+        ? noticeLists.get(name, bytes.bytes(), b -> NoticeFile.list(content, b, name))
+        : NoticeFile.list(content, new byte[0], name);
   }
 
   public Reading<PackFile> pack(String name) {

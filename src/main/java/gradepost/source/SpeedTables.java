@@ -45,13 +45,17 @@ final class SpeedTables {
           "a board",
           List.of(BOARD_KIND, Common.AT, Common.DIRECTION),
           v -> new Board(v.get(BOARD_KIND), v.get(Common.AT), v.get(Common.DIRECTION)));
+
+  /** What is typed where none stands at the lineside: PAPER ONLY. */
+  static final String NO_BOARDS = "none";
+
   static final Key<List<Board>> BOARDS =
       Key.preset(
           "boards",
-          ListOf.any(BOARD),
+          new WordOr<>(NO_BOARDS, List.of(), ListOf.any(BOARD)),
           List.of(),
           "none at the lineside",
-          "The boards that stand at the lineside for it.");
+          "The boards that stand at the lineside for it, or none.");
 
   static final Key<String> RESTRICTION_NAME =
       Common.name("What the restriction is called in the briefing.");

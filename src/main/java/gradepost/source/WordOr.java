@@ -6,12 +6,12 @@ import java.util.Optional;
 import org.yaml.snakeyaml.nodes.Node;
 import org.yaml.snakeyaml.nodes.ScalarNode;
 
-/** Either one fixed word with its value, or a group of keys. */
-public record WordOr<T>(String word, T value, Shape<? extends T> shape) implements Kind<T> {
+/** Either one fixed word with its value, or a list or a group of keys. */
+public record WordOr<T>(String word, T value, Kind<? extends T> other) implements Kind<T> {
 
   @Override
   public String allowed() {
-    return word + ", or " + shape.allowed();
+    return word + ", or " + other.allowed();
   }
 
   @Override
@@ -24,6 +24,6 @@ public record WordOr<T>(String word, T value, Shape<? extends T> shape) implemen
       in.error(node, label + " is " + Nodes.described(node), allowed(), near);
       return Optional.empty();
     }
-    return shape.read(node, label, in).map(v -> v);
+    return other.read(node, label, in).map(v -> v);
   }
 }

@@ -58,7 +58,7 @@ abstract class Changes {
           "  - {type: temporary, imposed: 2026-11-24 04:00, %s%s}%n".formatted(until, entry));
     }
     Path file = Files.writeString(folder.resolve("n.yaml"), text);
-    var notices = Disk.sources().notices(Disk.name(file), pack.route());
+    var notices = Disk.sources().notices(Disk.name(file), pack);
     assertThat(notices.problems().hasErrors()).as(notices.problems().text()).isFalse();
     List<Input> inputs =
         Amendment.withNotices(pack, ((Reading.Good<List<TemporaryRestriction>>) notices).value());

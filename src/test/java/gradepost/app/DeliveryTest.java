@@ -37,6 +37,19 @@ class DeliveryTest {
     assertThat(names(folder)).containsExactly("p.html");
   }
 
+  @Test
+  void refusesANameThatLeadsOut() throws IOException {
+    Path out = Files.createDirectories(folder.resolve("out"));
+    for (String name : List.of("../p.html", "a/p.html", "/p.html", "..", ".")) {
+      assertThatThrownBy(() -> new Delivery(out).put(List.of(paper(name, "x"))))
+          .hasMessage("the name " + name + " leads out of the folder " + out);
+      assertThatThrownBy(() -> new Delivery(out).putTogether(name, List.of(paper("p", "x"))))
+          .isInstanceOf(IOException.class);
+    }
+    assertThat(names(folder)).containsExactly("out");
+    assertThat(names(out)).isEmpty();
+  }
+
   private static Paper paper(String name, String text) {
     return new Paper(name, text.getBytes(StandardCharsets.UTF_8));
   }

@@ -38,6 +38,7 @@ record Depot(Path folder) {
                 out(),
                 store(),
                 Optional.empty(),
+                Optional.empty(),
                 emergency,
                 dry,
                 2,

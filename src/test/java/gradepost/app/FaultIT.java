@@ -146,6 +146,30 @@ class FaultIT {
     }
   }
 
+  /** The papers stay in the archive until the folder lets itself be written. */
+  @Test
+  @EnabledIf("canMount")
+  void aFolderThatMayOnlyBeReadIsTold() throws Exception {
+    new SyntheticNetwork(routes(), 2).packs(2, 3);
+    Path out = Files.createDirectories(runs.out());
+    Path notice = RealRuns.notice(folder, 1, 1);
+    assertThat(quietly("mount", "-t", "tmpfs", "-o", "ro,size=9m", "tmpfs", out.toString()))
+        .isTrue();
+    try {
+      assertThat(run(runs.command(notice))).isEqualTo(1);
+      assertThat(log())
+          .contains(out + "/", ": error: Read-only file system")
+          .contains("Maybe run it again when the cause is mended: 0000/2 is registered")
+          .doesNotContain("Exception");
+      assertThat(Files.readString(routes().resolve("line-000/pack-0000.yaml")))
+          .contains("number: 1");
+      assertThat(quietly("mount", "-o", "remount,rw", out.toString())).isTrue();
+      complete(1, 1);
+    } finally {
+      quietly("umount", out.toString());
+    }
+  }
+
   /**
    * Everything lies on a small disk of its own, which has a little more room each time: it fills at
    * the register, the archive, the papers, until it holds all.

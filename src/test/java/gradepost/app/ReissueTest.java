@@ -69,7 +69,11 @@ class ReissueTest {
             "0000-out-3-car.pdf");
     assertThat(routes.resolve("line-001/pack-0002.yaml")).hasContent(untouched);
     assertThat(Files.readString(routes.resolve("line-000/pack-0000.yaml")))
-        .contains("number: 2", "issued: 2026-11-25 12:00", "supersedes: \"1\"");
+        .contains("number: 2", "issued: 2026-11-25 12:00", "supersedes: \"1\"")
+        .doesNotContain("checked-by");
+    assertThat(Files.readString(folder.resolve("out/0000-issue-2/0000-out-3-car.html")))
+        .contains("not yet: …")
+        .doesNotContain("driver instructor");
     assertThat(Files.readString(routes.resolve("line-000/restrictions.yaml")))
         .contains("T 1")
         .doesNotContain("none:");
@@ -234,6 +238,46 @@ class ReissueTest {
     Answer answer = reissue();
     assertThat(answer.problems().get(0)).contains("notice.yaml:3:", "speed \"20\" has no unit");
     assertThat(folder.resolve("out")).doesNotExist();
+  }
+
+  /** Restrictions far from the pack may be anybody's: they are read, and never written. */
+  @Test
+  void aFileOutsideOfTheDataIsNotChanged() throws IOException {
+    Path away = Files.createDirectories(folder.resolve("away")).resolve("restrictions.yaml");
+    Path own = routes.resolve("line-000/restrictions.yaml");
+    Files.move(own, away);
+    String before = Files.readString(away);
+    for (String pack : List.of("pack-0000.yaml", "pack-0001.yaml")) {
+      Path file = routes.resolve("line-000").resolve(pack);
+      String text = Files.readString(file);
+      Files.writeString(file, text.replace("[restr", "[../../away/restr"));
+    }
+    Answer answer = reissue();
+    assertThat(answer.good()).isFalse();
+    assertThat(answer.problems())
+        .anyMatch(
+            p ->
+                p.contains("pack-0000.yaml: error: the notice would change " + away)
+                    && p.contains("which lies outside of " + routes));
+    assertThat(away).hasContent(before);
+    assertThat(folder.resolve("out")).doesNotExist();
+  }
+
+  @Test
+  void aReferenceThatLooksLikeAPathIsOnlyAReference() throws IOException {
+    Path route = routes.resolve("line-000/route.yaml");
+    Files.writeString(route, Files.readString(route).replace("Out", "../../Out"));
+    Path pack = routes.resolve("line-000/pack-0000.yaml");
+    Files.writeString(pack, Files.readString(pack).replace("Out", "../../Out"));
+    Files.delete(routes.resolve("line-000/pack-0001.yaml"));
+    Files.writeString(notice, SyntheticNetwork.notice("../../T", 0, "../../Out", 900, 20));
+    Answer answer = reissue();
+    assertThat(answer.said())
+        .as(answer.problems().toString())
+        .anyMatch(s -> s.startsWith("0000: issue 2 takes the place of 1: "));
+    assertThat(names(folder)).containsExactly("notice.yaml", "out", "reg", "routes");
+    assertThat(names(folder.resolve("out"))).containsExactly("0000-issue-2");
+    assertThat(names(folder.resolve("out/0000-issue-2"))).contains("0000-out-3-car.pdf");
   }
 
   private List<String> all() throws IOException {

@@ -77,7 +77,7 @@ class KeyTableTest {
       Kind<?> shape = variants.shapes().get(((ScalarNode) word).getValue());
       walk(file, shape, node, met);
     } else if (kind instanceof WordOr<?> either) {
-      walk(file, either.shape(), node, met);
+      walk(file, either.other(), node, met);
     } else if (kind instanceof Forms<?> forms && node instanceof MappingNode group) {
       forms.forms().entrySet().stream()
           .filter(form -> Reader.valueOf(group, form.getKey()).isPresent())
@@ -198,7 +198,7 @@ class KeyTableTest {
     } else if (kind instanceof Variants<?> variants) {
       List.copyOf(variants.shapes().values()).forEach(shape -> collect(shape, keys));
     } else if (kind instanceof WordOr<?> either) {
-      collect(either.shape(), keys);
+      collect(either.other(), keys);
     } else if (kind instanceof Forms<?> forms) {
       List.copyOf(forms.forms().values()).forEach(form -> collect(form, keys));
     } else if (kind instanceof ListOr<?> list) {

@@ -14,7 +14,6 @@ import gradepost.route.Path;
 import gradepost.route.Route;
 import gradepost.route.TemporaryRestriction;
 import gradepost.units.Speed;
-import java.nio.charset.StandardCharsets;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.util.ArrayList;
@@ -50,8 +49,10 @@ class NoticeTextTest {
   }
 
   private static Reading<List<TemporaryRestriction>> reading(String name, String text) {
-    return NoticeFile.read(
-        new SourceFiles.Bytes(text.getBytes(StandardCharsets.UTF_8)), name, ROUTE);
+    Fixture fixture = Fixture.good();
+    PackFile pack = ((Reading.Good<PackFile>) fixture.sources().pack(Fixture.PACK)).value();
+    fixture.put(name, text);
+    return fixture.sources().notices(name, pack);
   }
 
   private static TemporaryRestriction notice(String reference, Random random) {
@@ -181,7 +182,8 @@ class NoticeTextTest {
             LocalDateTime.of(2026, 12, 1, 8, 0),
             LocalDateTime.of(2026, 12, 2, 4, 0),
             LocalDateTime.of(2026, 12, 1, 7, 0),
-            "8");
+            "8",
+            Optional.empty());
     List<Input> next = new ArrayList<>(inputs);
     next.set(0, new Input(inputs.get(0).name(), issue));
     var details =
@@ -190,6 +192,7 @@ class NoticeTextTest {
             .issue();
     assertThat(details.number()).isEqualTo(9);
     assertThat(details.supersedes()).contains("8");
+    assertThat(details.checkedBy()).isEmpty();
     assertThat(details.validFrom()).isEqualTo(LocalDateTime.of(2026, 12, 2, 4, 0));
   }
 

@@ -92,7 +92,11 @@ final class CoverWriter {
         fact("copy", orNot(issue.copy())),
         fact("holder", orNot(issue.holder())),
         fact("prepared-by", orNot(issue.preparedBy())),
-        fact("checked-by", orNot(issue.checkedBy())));
+        fact("checked-by", checkedBy()));
+  }
+
+  private String checkedBy() {
+    return issue.checkedBy().isBlank() ? messages.text("cover.to-check") : issue.checkedBy();
   }
 
   private String orNot(String text) {

@@ -302,10 +302,20 @@ public final class Register implements AutoCloseable {
         });
   }
 
+  /** Notes that a copy came back. */
   public void takeBack(By by, Entry issue, String copy) throws RegisterException {
+    noLongerOut(by, issue, copy, "took back copy " + copy);
+  }
+
+  /** Notes that a copy was destroyed where it was. */
+  public void destroyed(By by, Entry issue, String copy) throws RegisterException {
+    noLongerOut(by, issue, copy, "noted as destroyed copy " + copy);
+  }
+
+  private void noLongerOut(By by, Entry issue, String copy, String what) throws RegisterException {
     acting(
         by,
-        "took back copy " + copy,
+        what,
         issue.name(),
         (db, act) -> {
           int changed =

@@ -1,0 +1,49 @@
+package gradepost.app;
+
+import gradepost.reissue.register.Entry;
+import gradepost.reissue.register.RegisterException;
+import gradepost.source.PackFile;
+import gradepost.units.Nearest;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/** What a driver can be signed off for on a day, by the pack and its policy. */
+final class SignOffTerms {
+  private final PackFile pack;
+  private final LocalDate today;
+
+  SignOffTerms(PackFile pack, LocalDate today) {
+    this.pack = pack;
+    this.today = today;
+  }
+
+  void require(Entry issue, String direction, LocalDate lapses) throws RegisterException {
+    List<String> directions =
+        pack.directions().stream().map(d -> pack.route().nameOf(d.direction())).toList();
+    if (!directions.contains(direction)) {
+      throw new RegisterException(
+          "%s has no direction %s; allowed: %s%s"
+              .formatted(
+                  issue.name(),
+                  direction,
+                  String.join(", ", directions),
+                  Nearest.to(direction, directions).map(d -> "\n  Maybe " + d).orElse("")));
+    }
+    LocalDate last = latest().orElse(LocalDate.MAX);
+    if (!lapses.isAfter(today) || lapses.isAfter(last)) {
+      String end =
+          latest()
+              .map(d -> " to %s, as the policy %s has it".formatted(d, pack.policy().name()))
+              .orElse("");
+      throw new RegisterException(
+          "a sign-off of %s cannot lapse on %s; allowed: a day from %s%s"
+              .formatted(today, lapses, today.plusDays(1), end));
+    }
+  }
+
+  /** A signature lapses so many months after the last trip, and the last trip is not to come. */
+  private Optional<LocalDate> latest() {
+    return pack.policy().signOff().map(rules -> today.plusMonths(rules.currency().lapseMonths()));
+  }
+}

@@ -1,0 +1,113 @@
+package gradepost.source;
+
+import gradepost.route.Applies;
+import gradepost.route.Path;
+import gradepost.route.TemporaryRestriction;
+import gradepost.route.TemporaryRestriction.Status;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import java.util.TreeSet;
+
+/**
+ * Restrictions that overlap for the same trains at the same time. Met in order of their beginnings,
+ * each is compared only with those that have not ended before it: a file of ten thousand is looked
+ * through in a moment.
+ */
+final class NoticeOverlaps {
+  /** So many of those that one overlaps are told one by one. */
+  private static final int NAMED = 5;
+
+  private final Path forward;
+  private final Reader in;
+
+  /** A restriction by its place in the file, from and to in metres along the forward way. */
+  private record Stretch(int index, TemporaryRestriction notice, double from, double to) {}
+
+  NoticeOverlaps(Path forward, Reader in) {
+    this.forward = forward;
+    this.in = in;
+  }
+
+  /** Each is told at the later of the two in the file. */
+  void tell(List<TemporaryRestriction> notices) {
+    List<Stretch> stretches = new ArrayList<>();
+    List<Earlier> earlier = new ArrayList<>();
+    for (int i = 0; i < notices.size(); i++) {
+      TemporaryRestriction n = notices.get(i);
+      earlier.add(new Earlier());
+      if (n.status() != Status.WITHDRAWN) {
+        stretches.add(
+            new Stretch(
+                i, n, forward.metresAt(n.extent().from()), forward.metresAt(n.extent().to())));
+      }
+    }
+    stretches.sort(Comparator.comparingDouble(Stretch::from));
+    List<Stretch> open = new ArrayList<>();
+    for (Stretch next : stretches) {
+      open.removeIf(s -> s.to() <= next.from());
+      for (Stretch other : open) {
+        if (other.from() < next.to() && sameTrains(next.notice(), other.notice())) {
+          boolean later = next.index() > other.index();
+          earlier.get(later ? next.index() : other.index()).add(later ? other : next);
+        }
+      }
+      open.add(next);
+    }
+    stretches.sort(Comparator.comparingInt(Stretch::index));
+    stretches.forEach(s -> tell(s, earlier.get(s.index())));
+  }
+
+  /**
+   * The first ones that a restriction overlaps, in the order of the file, and how many there are.
+   */
+  private static final class Earlier {
+    private final TreeSet<Stretch> first = new TreeSet<>(Comparator.comparingInt(Stretch::index));
+    private int count;
+
+    void add(Stretch stretch) {
+      count++;
+      first.add(stretch);
+      if (first.size() > NAMED) {
+        first.pollLast();
+      }
+    }
+  }
+
+  private void tell(Stretch second, Earlier earlier) {
+    for (Stretch first : earlier.first) {
+      note(
+          second,
+          "%s and %s overlap from %s to %s: the lower speed stands there"
+              .formatted(
+                  first.notice().reference(),
+                  second.notice().reference(),
+                  forward.text(Math.max(first.from(), second.from())),
+                  forward.text(Math.min(first.to(), second.to()))));
+    }
+    if (earlier.count > NAMED) {
+      note(
+          second,
+          "%s overlaps %d more before it in the file: the lower speed stands there"
+              .formatted(second.notice().reference(), earlier.count - NAMED));
+    }
+  }
+
+  private void note(Stretch at, String what) {
+    in.add(new Problem(in.spot(at.notice(), Common.FROM), Severity.NOTE, what, "", ""));
+  }
+
+  private static boolean sameTrains(TemporaryRestriction first, TemporaryRestriction second) {
+    boolean sameTime =
+        first.until().map(u -> u.isAfter(second.imposed())).orElse(true)
+            && second.until().map(u -> u.isAfter(first.imposed())).orElse(true);
+    return sameTime && sameTrains(first.applies(), second.applies());
+  }
+
+  private static boolean sameTrains(Applies a, Applies b) {
+    boolean lines =
+        a.lines().isEmpty() || b.lines().isEmpty() || !Collections.disjoint(a.lines(), b.lines());
+    return lines && !Collections.disjoint(a.directions(), b.directions());
+  }
+}
