@@ -67,6 +67,12 @@ final class Fitting {
     return fit.withEveryNotch();
   }
 
+  /** To the yard, and as computed. */
+  Fit toTheUnit(Choice choice, LegStart start, Target target) {
+    List<Fit> points = points(choice, start, target);
+    return points.get(points.size() - 1).withEveryNotch();
+  }
+
   private List<Fit> offs(Choice choice, LegStart start, Target target) {
     double exact = choice.brakingM();
     return List.of(

@@ -198,7 +198,7 @@ final class FreeRun {
 
   private Ended coast(double ceiling, double edge) {
     double on = rules.onMps(ceiling);
-    boolean may = mayTakePower();
+    boolean may = mayTakePower() && !gathersByItself();
     if (may && stepper.speedMps() <= on + 1e-9) {
       if (stepper.speedMps() < on - 1e-6 && !onGrid(stepper.atM())) {
         return toNextPrintedPlace(edge);
@@ -234,6 +234,11 @@ final class FreeRun {
     }
     Ended ended = stepper.advance(until);
     return ended == Ended.NEVER ? Ended.STANDSTILL : ended;
+  }
+
+  /** Hardly below the band on a falling grade: it comes back without power. */
+  private boolean gathersByItself() {
+    return !slow() && stepper.accelerationInNotch(-1) > HARDLY_MPS2;
   }
 
   private Trigger here() {

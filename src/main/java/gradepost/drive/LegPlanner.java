@@ -114,14 +114,27 @@ final class LegPlanner {
         });
   }
 
+  /** To the yard where a coarser place would end too far short of a stop. */
   private Stretch commit(Tools with, LegStart start, Choice choice, List<Target> targets) {
-    RunIn runIn = with.runIn();
     Target target = targets.get(choice.index());
+    Stretch usual = commit(with, start, choice, target, with.fitting().fit(choice, start, target));
+    double shortM = target.atM() - usual.piece().endM();
+    boolean misses =
+        target.speedMps() == 0
+            && !choice.tooLate()
+            && shortM > assignment.policy().margins().stopTolerance().metres();
+    return misses
+        ? commit(with, start, choice, target, with.fitting().toTheUnit(choice, start, target))
+        : usual;
+  }
+
+  private Stretch commit(
+      Tools with, LegStart start, Choice choice, Target target, Fitting.Fit fit) {
+    RunIn runIn = with.runIn();
     List<Instruction> out = new ArrayList<>();
     double exact = choice.brakingM();
     Line line = new Line();
     line.addAll(start.line());
-    Fitting.Fit fit = with.fitting().fit(choice, start, target);
     double braking = fit.brakingM();
     for (FreeRun.Step step : with.fitting().run(choice, start, fit)) {
       out.add(new Instruction(target, step.trigger(), step.command()));

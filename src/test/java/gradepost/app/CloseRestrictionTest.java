@@ -33,6 +33,8 @@ class CloseRestrictionTest extends Changes {
     // The brake that checks the speed inside it is on where the braking for the stop begins.
     "1, 2, 3.200, 3.400, 25",
     "2, 3, 1.750, 1.950, 15",
+    // Fifty metres before the mark a step of five is as much as the stop may miss.
+    "13, 0, 1.350, 1.550, 20",
   })
   void isDrivenAsPrinted(int seed, int number, String from, String to, int kmh) throws IOException {
     Path made = new SyntheticNetwork(folder.resolve("more"), 2).packs(4, seed).get(number);
