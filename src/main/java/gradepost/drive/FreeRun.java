@@ -57,6 +57,9 @@ final class FreeRun {
   private double notchSinceS;
   private boolean stalled;
 
+  /** Whether it was let be so slow, since the last movement, that power would be taken. */
+  private boolean wasSlow;
+
   /**
    * @param capMps ceiling that already binds up to {@code capUntilM}, since it was braked for
    * @param noPowerFromM from here on power is not taken again, until {@code noPowerToM}
@@ -198,12 +201,18 @@ final class FreeRun {
 
   private Ended coast(double ceiling, double edge) {
     double on = rules.onMps(ceiling);
-    boolean may = mayTakePower() && !gathersByItself();
-    if (may && stepper.speedMps() <= on + 1e-9) {
-      if (stepper.speedMps() < on - 1e-6 && !onGrid(stepper.atM())) {
+    boolean may = mayTakePower();
+    boolean slow = stepper.speedMps() <= on + 1e-9;
+    if (may && slow && gathersByItself()) {
+      may = false;
+      wasSlow = true;
+    }
+    if (may && slow) {
+      // A speed that it has had since the last movement would tell him to act too soon.
+      boolean fell = stepper.speedMps() >= on - 1e-6 && !wasSlow;
+      if (!fell && !onGrid(stepper.atM())) {
         return toNextPrintedPlace(edge);
       }
-      boolean fell = stepper.speedMps() >= on - 1e-6;
       powerUp(fell ? new Trigger.SpeedDownTo(on) : here(), true);
       return Ended.SPEED_DOWN;
     }
@@ -335,5 +344,6 @@ final class FreeRun {
       stepper.shutOff();
     }
     steps.add(new Step(trigger, command, stepper.save()));
+    wasSlow = false;
   }
 }

@@ -70,6 +70,10 @@ final class LegSearch {
       double end = stepper.atM();
       Choice first = null;
       for (int i = start.next(); i < targets.size(); i++) {
+        if (first != null && targets.get(i).speedMps() >= targets.get(first.index()).speedMps()) {
+          // Braking for it would end before the lower speed on the way, and be over it there.
+          continue;
+        }
         Choice choice = brakingFor(start, targets, i, end, free, line);
         if (choice != null && (first == null || choice.brakingM() < first.brakingM())) {
           first = choice;

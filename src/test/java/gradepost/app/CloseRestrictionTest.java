@@ -6,14 +6,15 @@ import gradepost.drive.Action;
 import gradepost.drive.Command;
 import gradepost.drive.Plan;
 import gradepost.drive.Planner;
+import gradepost.source.DirectionPart;
 import gradepost.source.PackFile;
 import gradepost.stock.Formation;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Property: a low restriction close to where the train starts or stops gives a plan that stands its
@@ -45,16 +46,26 @@ class CloseRestrictionTest extends Changes {
     assertStands(plan(slow));
   }
 
-  /** Up 1 in 60 from the mark: eight cars coasted to a stand at 4m 19ch. */
-  @Test
-  void eightCarsComeUpTheBankToIt() throws IOException {
-    PackFile slow =
-        with(
-            valley(),
-            "status: in force, from: 4m 20ch, to: 4m 40ch, lines: [Down Main], reference: A,"
-                + " speed: 10 mph");
+  /**
+   * Up 1 in 60 from the mark eight cars coasted to a stand at 4m 19ch. And a speed that the train
+   * had when the brake came off told the driver to take power, long before he was meant to.
+   */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "from: 4m 20ch, to: 4m 40ch, lines: [Down Main], reference: A, speed: 10 mph",
+        "from: 13m 20ch, to: 13m 04ch, lines: [Single], reference: T 26/104, speed: 15 mph,"
+            + " boards: none",
+        // Braked for the higher speed behind it only, the train passed its board at 32 mph.
+        "from: 5m 77ch, to: 6m 15ch, reference: Z, speed: 20 mph",
+        "from: 13m 51ch, to: 13m 34ch, reference: Z, speed: 20 mph"
+      })
+  void everyFormationComesToIt(String notice) throws IOException {
+    PackFile slow = with(valley(), "status: in force, " + notice);
     for (Formation formation : slow.formations()) {
-      assertStands(Planner.plan(slow.assignment(slow.directions().get(0), formation)));
+      for (DirectionPart part : slow.directions()) {
+        assertStands(Planner.plan(slow.assignment(part, formation)));
+      }
     }
   }
 
