@@ -2,6 +2,7 @@ package gradepost.app;
 
 import gradepost.briefing.Briefing;
 import gradepost.briefing.Change;
+import gradepost.briefing.compose.AddendumWriter;
 import gradepost.briefing.compose.ChangeMarks;
 import gradepost.briefing.compose.ChangeWriter;
 import gradepost.briefing.compose.Composer;
@@ -217,8 +218,9 @@ final class IssueMaker {
           papers.add(
               layout.pdf(
                   stem + "-addendum",
-                  beside.addendum(
-                      briefing, work.comparison(), MOMENT.format(briefing.issue().issued()))));
+                  new AddendumWriter(layout.messages(), work.plan().assignment().path())
+                      .addendum(
+                          briefing, work.comparison(), MOMENT.format(briefing.issue().issued()))));
         }
         if (!work.comparison().isEmpty()) {
           ChangeWriter writer = writer(work);

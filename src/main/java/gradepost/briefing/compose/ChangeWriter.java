@@ -147,6 +147,18 @@ public final class ChangeWriter {
         point.isPresent());
   }
 
+  /** Where the brake goes on now, by the sheet of the old pack where it had one. */
+  String pointOnly(ApproachChange change) {
+    Approach old = change.before().orElse(change.any());
+    String sheet = words.text("approach.heading", old.number(), name(old.target()));
+    return change
+            .before()
+            .map(b -> words.text("change.approach", sheet))
+            .orElse(words.text("addendum.new-sheet", name(old.target())))
+        + ": "
+        + point(change).orElse("");
+  }
+
   private Optional<String> point(ApproachChange change) {
     Optional<Double> before = change.before().flatMap(Approach::brakingPointM);
     Optional<Double> after = change.after().flatMap(Approach::brakingPointM);

@@ -1,6 +1,5 @@
 package gradepost.briefing.compose;
 
-import gradepost.briefing.Addendum;
 import gradepost.briefing.ApproachPage;
 import gradepost.briefing.Briefing;
 import gradepost.briefing.Change;
@@ -11,10 +10,7 @@ import gradepost.briefing.OfficePaper;
 import gradepost.briefing.Part;
 import gradepost.briefing.Supplement;
 import gradepost.briefing.Table;
-import gradepost.reissue.Comparison;
-import gradepost.reissue.RestrictionChange;
 import gradepost.route.Path;
-import gradepost.route.TemporaryRestriction;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -140,50 +136,6 @@ public final class ReissuePapers {
       }
     }
     return table.build();
-  }
-
-  /** Half a page for what cannot wait. */
-  public Addendum addendum(Briefing now, Comparison comparison, String printed) {
-    Tables table = new Tables(words, "addendum", "stands");
-    for (RestrictionChange change : comparison.restrictions()) {
-      TemporaryRestriction any = change.any();
-      boolean gone = change.after().isEmpty();
-      table.row(
-          true,
-          change.reference(),
-          writer.extent(any),
-          gone ? messages.text("addendum.withdrawn") : writer.speed(any),
-          gone ? "" : words.moment(any.imposed()) + ",\n" + writer.until(any),
-          gone ? "" : writer.boards(any),
-          change
-              .before()
-              .map(
-                  b ->
-                      messages.text(
-                          "addendum.old-row", b.reference(), writer.extent(b), writer.speed(b)))
-              .orElse(messages.text("addendum.new-row")));
-    }
-    List<String> notes =
-        writer
-            .changes(
-                new Comparison(
-                    List.of(),
-                    List.of(),
-                    comparison.approaches().stream().filter(a -> !a.renumberedOnly()).toList(),
-                    List.of()))
-            .stream()
-            .map(c -> c.place() + ": " + c.text())
-            .toList();
-    return new Addendum(
-        now.language(),
-        messages.text("addendum.title", now.cover().heading(), now.issue().number()),
-        now.subject(),
-        now.issueLine(),
-        now.issue(),
-        now.cover().heading(),
-        messages.text("addendum.printed", printed, now.issue().number()),
-        table.build(),
-        notes);
   }
 
   /** Who has to be told, and what has to come back. */
