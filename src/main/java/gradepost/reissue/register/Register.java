@@ -1,20 +1,19 @@
 package gradepost.reissue.register;
 
-import gradepost.reissue.register.Entry.Kept;
-import gradepost.reissue.register.Entry.Sheet;
 import java.sql.SQLException;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /** What was issued, and what became of it. */
 public final class Register implements AutoCloseable {
   private final Database data;
+  private final IssueRows issues;
 
   private Register(Database data) {
     this.data = data;
+    this.issues = new IssueRows(data);
   }
 
   /** Opens a register, makes it where there is none, and brings it to the present schema. */
@@ -83,7 +82,7 @@ public final class Register implements AutoCloseable {
         "issued",
         entry.name(),
         (db, act) -> {
-          insert(entry, act, false);
+          issues.insert(nextId(), entry, act, false);
           if (entry.base().isPresent()) {
             db.change(
                 "INSERT INTO recall (issue, reason, act) SELECT id, ?, ? FROM issue"
@@ -98,59 +97,7 @@ public final class Register implements AutoCloseable {
 
   /** Takes in an issue that was made elsewhere: its inputs are known, its papers are not. */
   public void takeIn(By by, Entry entry) throws RegisterException {
-    acting(by, "taken in", entry.name(), (db, act) -> insert(entry, act, true));
-  }
-
-  private void insert(Entry e, long act, boolean delivered) throws SQLException {
-    long id = nextId();
-    data.change(
-        "INSERT INTO issue (id, pack, number, fingerprint, maker, issued, valid_from, valid_to,"
-            + " base, notice, urgent, delivered, act)"
-            + " VALUES (?, ?, ?, ?, ?, ?, ?, ?,"
-            + " (SELECT id FROM issue WHERE pack = ? AND number = ?), ?, ?, ?, ?)",
-        id,
-        e.pack(),
-        e.number(),
-        e.fingerprint(),
-        e.maker(),
-        e.issued(),
-        e.validFrom(),
-        e.validTo(),
-        e.pack(),
-        e.base().orElse(-1),
-        e.notice(),
-        e.urgent(),
-        delivered,
-        act);
-    files(id, "input", e.inputs());
-    files(id, "found", e.found());
-    files(id, "paper", e.papers());
-    int place = 0;
-    for (Sheet s : e.sheets()) {
-      data.change(
-          "INSERT INTO sheet (issue, paper, place, sheet, title, digest, since)"
-              + " VALUES (?, ?, ?, ?, ?, ?, ?)",
-          id,
-          s.paper(),
-          place++,
-          s.sheet(),
-          s.title(),
-          s.digest(),
-          s.since());
-    }
-  }
-
-  private void files(long id, String role, List<Kept> files) throws SQLException {
-    int place = 0;
-    for (Kept file : files) {
-      data.change(
-          "INSERT INTO issue_file (issue, role, place, name, digest) VALUES (?, ?, ?, ?, ?)",
-          id,
-          role,
-          place++,
-          file.name(),
-          file.digest());
-    }
+    acting(by, "taken in", entry.name(), (db, act) -> issues.insert(nextId(), entry, act, true));
   }
 
   /** Notes that the papers of an issue lie where they belong. */
@@ -200,11 +147,11 @@ public final class Register implements AutoCloseable {
   }
 
   public Optional<Entry> latest(String pack) throws RegisterException {
-    return reading(db -> entry("pack = ? ORDER BY issue.number DESC LIMIT 1", pack));
+    return reading(db -> issues.first("pack = ? ORDER BY issue.number DESC LIMIT 1", pack));
   }
 
   public Optional<Entry> issue(String pack, int number) throws RegisterException {
-    return reading(db -> entry("pack = ? AND number = ?", pack, number));
+    return reading(db -> issues.first("pack = ? AND number = ?", pack, number));
   }
 
   /** By its name, "valley/4", or by the beginning of its fingerprint, eight digits at least. */
@@ -214,68 +161,8 @@ public final class Register implements AutoCloseable {
       return issue(called.substring(0, cut), Integer.parseInt(called.substring(cut + 1)));
     }
     return called.matches("[0-9a-f]{8,64}")
-        ? reading(db -> entry("fingerprint LIKE ? ORDER BY issue.id LIMIT 1", called + "%"))
+        ? reading(db -> issues.first("fingerprint LIKE ? ORDER BY issue.id LIMIT 1", called + "%"))
         : Optional.empty();
-  }
-
-  private Optional<Entry> entry(String where, Object... values) throws SQLException {
-    List<List<String>> found =
-        data.rows(
-            "SELECT id, pack, number, fingerprint, maker, issued, valid_from, valid_to,"
-                + " (SELECT b.number FROM issue b WHERE b.id = issue.base), notice, urgent"
-                + " FROM issue WHERE "
-                + where,
-            values);
-    if (found.isEmpty()) {
-      return Optional.empty();
-    }
-    List<String> row = found.get(0);
-    long id = Long.parseLong(row.get(0));
-    List<Sheet> sheets = new ArrayList<>();
-    for (List<String> s :
-        data.rows(
-            "SELECT paper, sheet, title, digest, since FROM sheet WHERE issue = ? ORDER BY place",
-            id)) {
-      sheets.add(new Sheet(s.get(0), s.get(1), s.get(2), s.get(3), Integer.parseInt(s.get(4))));
-    }
-    return Optional.of(
-        new Entry(
-            row.get(1),
-            Integer.parseInt(row.get(2)),
-            row.get(3),
-            row.get(4),
-            LocalDateTime.parse(row.get(5)),
-            LocalDateTime.parse(row.get(6)),
-            LocalDateTime.parse(row.get(7)),
-            row.get(8).isEmpty() ? Optional.empty() : Optional.of(Integer.parseInt(row.get(8))),
-            row.get(9),
-            row.get(10).equals("1"),
-            kept(id, "input"),
-            kept(id, "found"),
-            kept(id, "paper"),
-            sheets));
-  }
-
-  private List<Kept> kept(long id, String role) throws SQLException {
-    return data
-        .rows(
-            "SELECT name, digest FROM issue_file WHERE issue = ? AND role = ? ORDER BY place",
-            id,
-            role)
-        .stream()
-        .map(r -> new Kept(r.get(0), r.get(1)))
-        .toList();
-  }
-
-  private Optional<Long> id(String pack, int number) throws SQLException {
-    return data.rows("SELECT id FROM issue WHERE pack = ? AND number = ?", pack, number).stream()
-        .findFirst()
-        .map(r -> Long.parseLong(r.get(0)));
-  }
-
-  private long known(Entry entry) throws SQLException, RegisterException {
-    return id(entry.pack(), entry.number())
-        .orElseThrow(() -> new RegisterException("there is no issue " + entry.name()));
   }
 
   /** Hands out a copy; a number is given once. */
@@ -285,7 +172,7 @@ public final class Register implements AutoCloseable {
         "handed out copy " + copy + " to " + holder,
         issue.name(),
         (db, act) -> {
-          long id = known(issue);
+          long id = issues.known(issue);
           List<List<String>> out =
               db.rows("SELECT holder FROM copy WHERE issue = ? AND number = ?", id, copy);
           if (!out.isEmpty()) {
@@ -322,7 +209,7 @@ public final class Register implements AutoCloseable {
               db.change(
                   "UPDATE copy SET returned = ? WHERE issue = ? AND number = ? AND returned IS NULL",
                   act,
-                  known(issue),
+                  issues.known(issue),
                   copy);
           if (changed == 0) {
             throw new RegisterException("copy %s of %s is not out".formatted(copy, issue.name()));
@@ -336,7 +223,7 @@ public final class Register implements AutoCloseable {
         person + " acknowledged",
         issue.name(),
         (db, act) -> {
-          long id = known(issue);
+          long id = issues.known(issue);
           if (!db.rows("SELECT 1 FROM acknowledgement WHERE issue = ? AND person = ?", id, person)
               .isEmpty()) {
             throw new RegisterException(person + " has acknowledged " + issue.name() + " already");
@@ -359,7 +246,7 @@ public final class Register implements AutoCloseable {
                 "INSERT INTO sign_off (id, issue, person, direction, assessor, signed, lapses, act)"
                     + " VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
                 nextId(),
-                known(issue),
+                issues.known(issue),
                 person,
                 direction,
                 assessor,
@@ -378,7 +265,7 @@ public final class Register implements AutoCloseable {
             db.change(
                 "INSERT INTO recall (issue, reason, act) VALUES (?, ?, ?)"
                     + " ON CONFLICT (issue) DO NOTHING",
-                known(issue),
+                issues.known(issue),
                 reason,
                 act));
   }

@@ -1,0 +1,131 @@
+package gradepost.reissue.register;
+
+import gradepost.reissue.register.Entry.Kept;
+import gradepost.reissue.register.Entry.Sheet;
+import java.sql.SQLException;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** An issue as rows of the tables: written, and put together again. */
+final class IssueRows {
+  private final Database data;
+
+  IssueRows(Database data) {
+    this.data = data;
+  }
+
+  void insert(long id, Entry e, long act, boolean delivered) throws SQLException {
+    data.change(
+        "INSERT INTO issue (id, pack, number, fingerprint, maker, issued, valid_from, valid_to,"
+            + " base, notice, urgent, delivered, act)"
+            + " VALUES (?, ?, ?, ?, ?, ?, ?, ?,"
+            + " (SELECT id FROM issue WHERE pack = ? AND number = ?), ?, ?, ?, ?)",
+        id,
+        e.pack(),
+        e.number(),
+        e.fingerprint(),
+        e.maker(),
+        e.issued(),
+        e.validFrom(),
+        e.validTo(),
+        e.pack(),
+        e.base().orElse(-1),
+        e.notice(),
+        e.urgent(),
+        delivered,
+        act);
+    files(id, "input", e.inputs());
+    files(id, "found", e.found());
+    files(id, "paper", e.papers());
+    int place = 0;
+    for (Sheet s : e.sheets()) {
+      data.change(
+          "INSERT INTO sheet (issue, paper, place, sheet, title, digest, since)"
+              + " VALUES (?, ?, ?, ?, ?, ?, ?)",
+          id,
+          s.paper(),
+          place++,
+          s.sheet(),
+          s.title(),
+          s.digest(),
+          s.since());
+    }
+  }
+
+  private void files(long id, String role, List<Kept> files) throws SQLException {
+    int place = 0;
+    for (Kept file : files) {
+      data.change(
+          "INSERT INTO issue_file (issue, role, place, name, digest) VALUES (?, ?, ?, ?, ?)",
+          id,
+          role,
+          place++,
+          file.name(),
+          file.digest());
+    }
+  }
+
+  /** The first issue that answers to a condition. */
+  Optional<Entry> first(String where, Object... values) throws SQLException {
+    List<List<String>> found =
+        data.rows(
+            "SELECT id, pack, number, fingerprint, maker, issued, valid_from, valid_to,"
+                + " (SELECT b.number FROM issue b WHERE b.id = issue.base), notice, urgent"
+                + " FROM issue WHERE "
+                + where,
+            values);
+    if (found.isEmpty()) {
+      return Optional.empty();
+    }
+    List<String> row = found.get(0);
+    long id = Long.parseLong(row.get(0));
+    List<Sheet> sheets = new ArrayList<>();
+    for (List<String> s :
+        data.rows(
+            "SELECT paper, sheet, title, digest, since FROM sheet WHERE issue = ? ORDER BY place",
+            id)) {
+      sheets.add(new Sheet(s.get(0), s.get(1), s.get(2), s.get(3), Integer.parseInt(s.get(4))));
+    }
+    return Optional.of(
+        new Entry(
+            row.get(1),
+            Integer.parseInt(row.get(2)),
+            row.get(3),
+            row.get(4),
+            LocalDateTime.parse(row.get(5)),
+            LocalDateTime.parse(row.get(6)),
+            LocalDateTime.parse(row.get(7)),
+            row.get(8).isEmpty() ? Optional.empty() : Optional.of(Integer.parseInt(row.get(8))),
+            row.get(9),
+            row.get(10).equals("1"),
+            kept(id, "input"),
+            kept(id, "found"),
+            kept(id, "paper"),
+            sheets));
+  }
+
+  private List<Kept> kept(long id, String role) throws SQLException {
+    return data
+        .rows(
+            "SELECT name, digest FROM issue_file WHERE issue = ? AND role = ? ORDER BY place",
+            id,
+            role)
+        .stream()
+        .map(r -> new Kept(r.get(0), r.get(1)))
+        .toList();
+  }
+
+  private Optional<Long> id(String pack, int number) throws SQLException {
+    return data.rows("SELECT id FROM issue WHERE pack = ? AND number = ?", pack, number).stream()
+        .findFirst()
+        .map(r -> Long.parseLong(r.get(0)));
+  }
+
+  /** Under which number the rows of an issue stand. */
+  long known(Entry entry) throws SQLException, RegisterException {
+    return id(entry.pack(), entry.number())
+        .orElseThrow(() -> new RegisterException("there is no issue " + entry.name()));
+  }
+}
