@@ -72,7 +72,7 @@ class ReissueTest {
         .contains("number: 2", "issued: 2026-11-25 12:00", "supersedes: \"1\"")
         .doesNotContain("checked-by");
     assertThat(Files.readString(folder.resolve("out/0000-issue-2/0000-out-3-car.html")))
-        .contains("not yet: …")
+        .contains("not yet:\u00a0…")
         .doesNotContain("driver instructor");
     assertThat(Files.readString(routes.resolve("line-000/restrictions.yaml")))
         .contains("T 1")
