@@ -178,7 +178,7 @@ final class TrackBands {
     canvas.line(x.start(), middle, x.end(), middle, new Pen(1.6, Ink.BLACK));
     Type type = new Type(7.4, true);
     LabelPlacer placer =
-        new LabelPlacer(new Box(x.start() - 1, top - 1, x.end() - x.start() + 2, LINE + 2));
+        new LabelPlacer(new Box(x.start() - 4, top - 1, x.end() - x.start() + 8, LINE + 2));
     for (TrackStrip.Stretch p : track.platforms()) {
       double a = x.at(p.fromM());
       double e = x.at(p.toM());

@@ -148,6 +148,11 @@ final class LadderWriter {
     return words.units().speed(answer.speedAtTargetMps(), gradepost.units.Rounding.UP);
   }
 
+  /** The state of the rail that the answer is for. */
+  String rail(Approach approach) {
+    return words.text("answer.rail", approach.cases().get(0).adhesion().name());
+  }
+
   /** The sentence that counts. */
   String first(Approach approach) {
     CaseResult c = approach.cases().get(0);
@@ -161,7 +166,6 @@ final class LadderWriter {
     CaseResult c = approach.cases().get(0);
     Target target = approach.target();
     List<String> out = new ArrayList<>();
-    String rail = words.text("answer.rail", c.adhesion().name()) + " ";
     String kind = target instanceof Target.Stop ? "stop" : "board";
     for (FailureAnswer answer : c.answers()) {
       String next = out.isEmpty() ? "answer." : "answer.next-";
@@ -196,7 +200,7 @@ final class LadderWriter {
       out.add(words.text("answer.last-recourse"));
     }
     if (!out.isEmpty()) {
-      out.set(0, rail + out.get(0));
+      out.set(0, rail(approach) + " " + out.get(0));
     }
     return out.stream().map(LadderWriter::sentence).toList();
   }
