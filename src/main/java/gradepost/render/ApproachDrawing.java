@@ -13,7 +13,7 @@ import java.util.List;
 
 /** Speed against distance to a target, over the track. */
 final class ApproachDrawing implements Drawing {
-  private static final double LEFT = 27;
+  private static final double LEFT = 29;
   private static final double RIGHT = 6;
   private static final double TOP = 5;
   private static final double PLOT = 106;

@@ -11,7 +11,7 @@ import java.util.List;
 
 /** A row of the strip: speeds, the line with what stands beside it, gradient, curves, mileage. */
 final class StripDrawing implements Drawing {
-  private static final double LEFT = 27;
+  private static final double LEFT = 29;
   private static final double RIGHT = 4;
   private static final double TOP = 4;
   private static final double SPEEDS = 34;

@@ -81,7 +81,7 @@ final class TrackBands {
   }
 
   private void name(Canvas canvas, double base, String text) {
-    canvas.text(x.start() - 3, base, text, new Type(6.6, false), Anchor.END);
+    canvas.text(x.start() - 3, base, text, SMALL, Anchor.END);
   }
 
   void profile(Canvas canvas, double top) {

@@ -26,6 +26,11 @@ public final class Glyphs {
 
   private static final double TOUCH_PT = 0.3;
 
+  /** Margins of the paper: what stands in them is repeated on every page. */
+  private static final double HEAD_PT = 16.9 * 72 / 25.4;
+
+  private static final double FOOT_PT = 13.9 * 72 / 25.4;
+
   /**
    * One letter; from the upper left, in points.
    *
@@ -81,6 +86,22 @@ public final class Glyphs {
       }
     }
     assertThat(faults).isEmpty();
+  }
+
+  /**
+   * That on a paper for the desk every text has the size that is promised: 10 points, in charts 7
+   * at least, in running heads and feet 8.5.
+   */
+  public static void legible(byte[] pdf) throws IOException {
+    List<Glyph> small = new ArrayList<>();
+    for (Glyph g : of(pdf)) {
+      boolean running = g.y < HEAD_PT || g.fromFoot < FOOT_PT;
+      double least = g.drawn ? 7 : running ? 8.5 : 10;
+      if (g.size < least - 0.02) {
+        small.add(g);
+      }
+    }
+    assertThat(small).isEmpty();
   }
 
   private static final class Reader extends PDFTextStripper {
