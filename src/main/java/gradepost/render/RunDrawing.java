@@ -67,7 +67,7 @@ final class RunDrawing implements Drawing {
     bands.axis(canvas, bottom);
     double top = bottom + TrackBands.AXIS;
     bands.profile(canvas, top);
-    bands.line(canvas, top + TrackBands.PROFILE, true);
+    bands.line(canvas, top + TrackBands.PROFILE);
   }
 
   /** The planned run steps back behind the driven one here. */

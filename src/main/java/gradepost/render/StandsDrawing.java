@@ -11,7 +11,7 @@ import java.util.stream.DoubleStream;
 
 /** The train over each of its platforms, to one scale, its front on one line through all. */
 final class StandsDrawing implements Drawing {
-  private static final double ROW = 31;
+  private static final double ROW = 29;
   private static final double TOP = 6;
   private static final double LEFT = 172;
   private static final double RIGHT = 8;

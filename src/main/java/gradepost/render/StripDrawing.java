@@ -55,7 +55,7 @@ final class StripDrawing implements Drawing {
   public void draw(Canvas canvas) {
     speeds(canvas);
     double top = TOP + SPEEDS + 2;
-    bands.line(canvas, top, true);
+    bands.line(canvas, top);
     top += TrackBands.LINE;
     fan.draw(canvas, top);
     top += fan.height();

@@ -111,9 +111,11 @@ final class LadderWriter {
     Latest.Point point = (Latest.Point) latest;
     long seconds = (long) Math.floor(point.afterPlannedS());
     return words.text(
-        "ladder.latest-point",
+        seconds == 0
+            ? "ladder.latest-at-once"
+            : seconds > 0 ? "ladder.latest-later" : "ladder.latest-earlier",
         place(approach, point.printedM()),
-        (seconds > 0 ? "+" : seconds < 0 ? "−" : "") + Math.abs(seconds));
+        words.seconds(Math.abs(seconds)));
   }
 
   private String place(Approach approach, double atM) {
@@ -122,12 +124,17 @@ final class LadderWriter {
 
   private String outcome(Target target, FailureAnswer answer) {
     if (answer.holds()) {
-      return words.text("ladder.short", words.room(answer.shortM()));
+      return words.text("ladder.short", spare(answer));
     }
     return words.text(
         target instanceof Target.Stop ? "ladder.past" : "ladder.past-board",
         words.overrun(-answer.shortM()),
         atTarget(answer));
+  }
+
+  private String spare(FailureAnswer answer) {
+    String room = words.room(answer.shortM());
+    return room.startsWith("0 ") ? words.text("ladder.nothing") : room;
   }
 
   private String protectedPoint(Approach approach, CaseResult c) {
@@ -172,10 +179,10 @@ final class LadderWriter {
       out.add(
           answer.holds()
               ? words.text(
-                  next + "holds-" + kind,
+                  out.isEmpty() ? "answer.holds-" + kind : "answer.next-holds",
                   called(answer.brake()),
                   words.seconds(noticingS),
-                  words.room(answer.shortM()),
+                  spare(answer),
                   words.speed(target.speedMps()))
               : words.text(
                   next + "fails-" + kind,
