@@ -41,7 +41,7 @@ public final class Renderer {
   }
 
   private String svg(Chart chart) {
-    return SvgCanvas.svg(chart.id(), chart.name(), chart.says(), Drawings.of(chart, fonts));
+    return SvgCanvas.svg(chart.id(), chart.name(), chart.says(), Drawings.of(chart, fonts), fonts);
   }
 
   /** Tagged and archival: PDF/A-2a and PDF/UA-1. */

@@ -93,12 +93,13 @@ final class StripDrawing implements Drawing {
       Type type = new Type(9, true);
       double width = fonts.width(s.text(), type);
       double middle = (x.at(s.fromM()) + x.at(s.toM())) / 2;
+      double start = Math.max(LEFT, Math.min(middle - width / 2 - 1.5, x.end() - width - 3));
       double v = y.at(s.speed());
       List<Box> wanted =
           List.of(
-              new Box(middle - width / 2 - 1.5, v + 2, width + 3, 8.5),
-              new Box(middle - width / 2 - 1.5, bottom - 9, width + 3, 8.5),
-              new Box(middle - width / 2 - 1.5, v - 11, width + 3, 8.5));
+              new Box(start, v + 2, width + 3, 8.5),
+              new Box(start, bottom - 9, width + 3, 8.5),
+              new Box(start, v - 11, width + 3, 8.5));
       placer
           .place(wanted)
           .ifPresent(
