@@ -104,7 +104,12 @@ public final class Brief {
       failures.addAll(Failures.inWords(file, task, plan));
       Briefing briefing =
           new Composer(layout.messages())
-              .compose(task.title(), List.of(plan), Issue.of(pack), List.of(), pack.accepted());
+              .compose(
+                  task.title(),
+                  List.of(plan),
+                  Issue.of(pack, task.assignment().direction()),
+                  List.of(),
+                  pack.accepted());
       List<Paper> faces = layout.papers(task.stem(), briefing);
       if (wanted.contains(PaperKind.BRIEFING)) {
         papers.addAll(faces);

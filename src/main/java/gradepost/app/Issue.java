@@ -1,12 +1,14 @@
 package gradepost.app;
 
 import gradepost.briefing.IssueDetails;
+import gradepost.route.Direction;
 import gradepost.source.Input;
 import gradepost.source.PackFile;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
@@ -14,8 +16,14 @@ import java.util.Optional;
 /** What a pack file says of its issue, as the cover wants it. */
 final class Issue {
 
-  static IssueDetails of(PackFile pack) {
+  /** For the papers of one direction. */
+  static IssueDetails of(PackFile pack, Direction direction) {
     var issue = pack.issue();
+    List<String> highRisk = new ArrayList<>();
+    pack.directions().stream()
+        .filter(p -> p.direction() == direction)
+        .forEach(p -> highRisk.addAll(p.highRisk()));
+    highRisk.addAll(pack.highRisk());
     return new IssueDetails(
         String.valueOf(issue.number()),
         issue.issued(),
@@ -29,7 +37,7 @@ final class Issue {
         issue.holder().orElse(""),
         issue.sources(),
         fingerprint(pack.inputs()),
-        pack.highRisk());
+        highRisk);
   }
 
   /** SHA-256 over each file's name and content, each preceded by its length. */

@@ -155,7 +155,12 @@ final class IssueMaker {
 
   private Briefing compose(Task task, Plan plan, PackFile pack, List<Change> changes) {
     return new Composer(layout.messages())
-        .compose(task.title(), List.of(plan), Issue.of(pack), changes);
+        .compose(
+            task.title(),
+            List.of(plan),
+            Issue.of(pack, task.assignment().direction()),
+            changes,
+            pack.accepted());
   }
 
   /** The sheets of the issue before: as registered, else as they would have been. */

@@ -82,13 +82,11 @@ final class Layout {
 
   /** Single cards, and the sheets that they are cut from. */
   List<Paper> cards(String stem, CabCards cards) throws IOException {
-    ByteArrayOutputStream single = new ByteArrayOutputStream();
-    renderer.pdf(cards, single);
+    byte[] single = renderer.cards(cards);
     ByteArrayOutputStream sheets = new ByteArrayOutputStream();
-    renderer.cut(cards, sheets);
+    renderer.cut(cards, single, sheets);
     return List.of(
-        new Paper(stem + ".pdf", single.toByteArray()),
-        new Paper(stem + "-to-cut.pdf", sheets.toByteArray()));
+        new Paper(stem + ".pdf", single), new Paper(stem + "-to-cut.pdf", sheets.toByteArray()));
   }
 
   List<Paper> papers(String stem, Printable briefing) throws IOException {

@@ -9,6 +9,7 @@ import java.util.List;
  * @param headline what it is, where, from what speed, on what track
  * @param marks where each formation stops; empty for a reduction
  * @param question "If the … gives nothing at 3:"; empty where the train needs no brake
+ * @param rail the state of the rail that the answer is for, "On … rail:"
  * @param answer its sentences, the one that counts first
  * @param goBy the cues at the braking point: by day, by night, by the clock, and the backstop
  * @param spread where the train comes to when nothing is corrected; empty where not computed
@@ -23,6 +24,7 @@ public record ApproachPage(
     ApproachChart chart,
     List<ActionLine> actions,
     String question,
+    String rail,
     String firstAnswer,
     List<String> answer,
     boolean graveAnswer,
@@ -80,6 +82,7 @@ public record ApproachPage(
         chart,
         lines,
         question,
+        rail,
         firstAnswer,
         answer,
         graveAnswer,

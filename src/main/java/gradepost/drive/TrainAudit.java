@@ -43,12 +43,18 @@ public final class TrainAudit {
 
   private void add(
       AuditRule rule, Object element, String key, String what, String bound, String maybe) {
-    out.add(new AuditFinding(rule, element, key, train() + ": " + what, bound, maybe));
+    out.add(new AuditFinding(rule, element, key, train(assignment) + what, bound, maybe));
   }
 
-  /** "8-car, Down". */
-  private String train() {
-    return assignment.formation().name() + ", " + assignment.route().nameOf(assignment.direction());
+  /** Whether a finding, in its own words, is one about this train in this direction. */
+  public static boolean concerns(Assignment assignment, String finding) {
+    return finding.startsWith(train(assignment));
+  }
+
+  /** "8-car, Down: ". */
+  private static String train(Assignment assignment) {
+    String direction = assignment.route().nameOf(assignment.direction());
+    return assignment.formation().name() + ", " + direction + ": ";
   }
 
   private void approach(Approach approach, Finding finding) {

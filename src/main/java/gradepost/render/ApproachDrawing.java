@@ -13,7 +13,7 @@ import java.util.List;
 
 /** Speed against distance to a target, over the track. */
 final class ApproachDrawing implements Drawing {
-  private static final double LEFT = 27;
+  private static final double LEFT = 29;
   private static final double RIGHT = 6;
   private static final double TOP = 5;
   private static final double PLOT = 106;
@@ -68,8 +68,9 @@ final class ApproachDrawing implements Drawing {
     canvas.line(target, under, target, height() - 2, mark);
     LabelPlacer placer = new LabelPlacer(new Box(LEFT, TOP, x.end() - LEFT, PLOT));
     placer.take(new Box(target - 1, TOP, 2, PLOT));
-    pins(canvas, placer);
+    List<Runnable> rings = pins(canvas, placer);
     new LineLabels(chart, x, y, fonts, placer).draw(canvas);
+    rings.forEach(Runnable::run);
     bands.axis(canvas, bottom);
     double top = bottom + TrackBands.AXIS;
     bands.flags(canvas, top);
@@ -78,7 +79,7 @@ final class ApproachDrawing implements Drawing {
     top += TrackBands.PROFILE;
     bands.curves(canvas, top);
     top += TrackBands.CURVES;
-    bands.line(canvas, top, true);
+    bands.line(canvas, top);
   }
 
   private void grid(Canvas canvas, double bottom) {
@@ -118,9 +119,10 @@ final class ApproachDrawing implements Drawing {
     };
   }
 
-  private void pins(Canvas canvas, LabelPlacer placer) {
+  /** Strokes to the rings, and the rings: to be drawn when no stroke can run through one. */
+  private List<Runnable> pins(Canvas canvas, LabelPlacer placer) {
     double r = 5.4;
-    Pen rim = new Pen(0.9, Ink.BLACK);
+    List<Runnable> rings = new ArrayList<>();
     for (ApproachChart.Pin pin : chart.pins()) {
       placer.take(new Box(x.at(pin.atM()) - 1.5, y.at(pin.speed()) - 1.5, 3, 3));
     }
@@ -147,9 +149,14 @@ final class ApproachDrawing implements Drawing {
                 double cy = box.y() + size / 2;
                 canvas.line(px, py, cx, cy, new Pen(0.6, Ink.BLACK));
                 canvas.disc(px, py, 1.5, Ink.BLACK, new Pen(0.3, Ink.BLACK));
-                canvas.disc(cx, cy, r, Ink.PAPER, rim);
-                canvas.text(cx, cy + 2.7, pin.number(), new Type(8, true), Anchor.MIDDLE);
+                rings.add(() -> ring(canvas, cx, cy, r, pin.number()));
               });
     }
+    return rings;
+  }
+
+  private static void ring(Canvas canvas, double cx, double cy, double r, String number) {
+    canvas.disc(cx, cy, r, Ink.PAPER, new Pen(0.9, Ink.BLACK));
+    canvas.text(cx, cy + 2.7, number, new Type(8, true), Anchor.MIDDLE);
   }
 }

@@ -70,6 +70,7 @@ final class PdfWriter {
       builder.usePdfAConformance(tagged ? PdfAConformance.PDFA_2_A : PdfAConformance.PDFA_2_U);
       builder.usePdfUaAccessibility(tagged);
       builder.useColorProfile(profile);
+      builder.useUnicodeLineBreaker(new LineBreaks());
       builder.withProducer("gradepost");
       builder.useObjectDrawerFactory(new Charts(document, loaded, drawings));
       builder.withW3cDocument(page, "");

@@ -11,9 +11,9 @@ import java.util.List;
 
 /** Brake pressure against time. */
 final class PressureDrawing implements Drawing {
-  private static final double LEFT = 27;
+  private static final double LEFT = 29;
   private static final double TOP = 6;
-  private static final double PLOT = 96;
+  private static final double PLOT = 84;
   private static final Type SMALL = new Type(7.6, false);
   private final PressureChart chart;
   private final Fonts fonts;

@@ -41,7 +41,7 @@ public final class Renderer {
   }
 
   private String svg(Chart chart) {
-    return SvgCanvas.svg(chart.id(), chart.name(), chart.says(), Drawings.of(chart, fonts));
+    return SvgCanvas.svg(chart.id(), chart.name(), chart.says(), Drawings.of(chart, fonts), fonts);
   }
 
   /** Tagged and archival: PDF/A-2a and PDF/UA-1. */
@@ -59,11 +59,22 @@ public final class Renderer {
     pdf.write(briefing, markup.read(page), drawings, out);
   }
 
-  /** The same cards laid side by side on A4 with marks to cut by; archival, for the printer. */
-  public void cut(CabCards cards, OutputStream out) throws IOException {
-    ByteArrayOutputStream single = new ByteArrayOutputStream();
-    pdf(cards, single);
-    Imposition.write(cards, single.toByteArray(), out);
+  /** A card a page; what one card does not hold goes on on another that says so. */
+  public byte[] cards(CabCards draft) throws IOException {
+    ByteArrayOutputStream tried = new ByteArrayOutputStream();
+    pdf(draft, tried);
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    pdf(draft.split(CardCuts.of(draft, tried.toByteArray())), out);
+    return out.toByteArray();
+  }
+
+  /**
+   * Cards laid side by side on A4 with marks to cut by; archival, for the printer.
+   *
+   * @param single the same cards, one a page
+   */
+  public void cut(CabCards cards, byte[] single, OutputStream out) throws IOException {
+    Imposition.write(cards, single, out);
   }
 
   private static String placeholder(Chart chart, Drawing drawing) {

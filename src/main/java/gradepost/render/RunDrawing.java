@@ -11,7 +11,7 @@ import java.util.List;
 
 /** A driven run over the planned one, and where the brake went on in each. */
 final class RunDrawing implements Drawing {
-  private static final double LEFT = 27;
+  private static final double LEFT = 29;
   private static final double RIGHT = 6;
   private static final double LEGEND = 12;
   private static final double PLOT = 104;
@@ -67,7 +67,7 @@ final class RunDrawing implements Drawing {
     bands.axis(canvas, bottom);
     double top = bottom + TrackBands.AXIS;
     bands.profile(canvas, top);
-    bands.line(canvas, top + TrackBands.PROFILE, true);
+    bands.line(canvas, top + TrackBands.PROFILE);
   }
 
   /** The planned run steps back behind the driven one here. */

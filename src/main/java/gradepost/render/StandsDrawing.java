@@ -11,9 +11,9 @@ import java.util.stream.DoubleStream;
 
 /** The train over each of its platforms, to one scale, its front on one line through all. */
 final class StandsDrawing implements Drawing {
-  private static final double ROW = 31;
+  private static final double ROW = 29;
   private static final double TOP = 6;
-  private static final double LEFT = 162;
+  private static final double LEFT = 172;
   private static final double RIGHT = 8;
   private static final double CAR = 7;
   private static final double FACE = 5;
@@ -21,6 +21,7 @@ final class StandsDrawing implements Drawing {
   /** Foot of a mark's number under the top of the platform: clear of mark and broken line. */
   private static final double NUMBER = FACE + 11;
 
+  private static final double SMALLEST = 7;
   private static final Type NAME = new Type(8, true);
   private static final Type SMALL = new Type(7.4, false);
   private final StandsChart chart;
@@ -71,7 +72,7 @@ final class StandsDrawing implements Drawing {
 
   private void words(Canvas canvas, StandsChart.Stand s, double top) {
     double fits = Math.min(1, (LEFT - 6) / fonts.width(s.station(), NAME));
-    Type name = new Type(Math.max(6.6, NAME.size() * fits), true);
+    Type name = new Type(Math.max(SMALLEST, NAME.size() * fits), true);
     canvas.text(0, top + 6, s.station(), name, Anchor.START);
     canvas.text(0, top + 15, s.at(), SMALL, Anchor.START);
     canvas.text(0, top + 24, s.room(), new Type(7.4, s.tooShort()), Anchor.START);

@@ -11,7 +11,7 @@ import java.util.List;
 
 /** A row of the strip: speeds, the line with what stands beside it, gradient, curves, mileage. */
 final class StripDrawing implements Drawing {
-  private static final double LEFT = 27;
+  private static final double LEFT = 29;
   private static final double RIGHT = 4;
   private static final double TOP = 4;
   private static final double SPEEDS = 34;
@@ -55,7 +55,7 @@ final class StripDrawing implements Drawing {
   public void draw(Canvas canvas) {
     speeds(canvas);
     double top = TOP + SPEEDS + 2;
-    bands.line(canvas, top, true);
+    bands.line(canvas, top);
     top += TrackBands.LINE;
     fan.draw(canvas, top);
     top += fan.height();
@@ -93,12 +93,13 @@ final class StripDrawing implements Drawing {
       Type type = new Type(9, true);
       double width = fonts.width(s.text(), type);
       double middle = (x.at(s.fromM()) + x.at(s.toM())) / 2;
+      double start = Math.max(LEFT, Math.min(middle - width / 2 - 1.5, x.end() - width - 3));
       double v = y.at(s.speed());
       List<Box> wanted =
           List.of(
-              new Box(middle - width / 2 - 1.5, v + 2, width + 3, 8.5),
-              new Box(middle - width / 2 - 1.5, bottom - 9, width + 3, 8.5),
-              new Box(middle - width / 2 - 1.5, v - 11, width + 3, 8.5));
+              new Box(start, v + 2, width + 3, 8.5),
+              new Box(start, bottom - 9, width + 3, 8.5),
+              new Box(start, v - 11, width + 3, 8.5));
       placer
           .place(wanted)
           .ifPresent(

@@ -4,17 +4,20 @@ package gradepost.render;
 final class SvgCanvas implements Canvas {
   private final StringBuilder out = new StringBuilder(8192);
   private final String prefix;
+  private final Fonts fonts;
   private int clips;
 
   /**
    * @param prefix makes ids unique on the page
+   * @param fonts those of the paper
    */
-  SvgCanvas(String prefix) {
+  SvgCanvas(String prefix, Fonts fonts) {
     this.prefix = prefix;
+    this.fonts = fonts;
   }
 
-  static String svg(String id, String title, String says, Drawing drawing) {
-    SvgCanvas canvas = new SvgCanvas(id);
+  static String svg(String id, String title, String says, Drawing drawing, Fonts fonts) {
+    SvgCanvas canvas = new SvgCanvas(id, fonts);
     drawing.draw(canvas);
     StringBuilder svg = new StringBuilder(canvas.out.length() + 512);
     svg.append("<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" viewBox=\"0 0 ");
@@ -57,12 +60,14 @@ final class SvgCanvas implements Canvas {
     out.append("/>");
   }
 
+  /** As wide as on paper in any font: another one is squeezed, so that names stay apart. */
   @Override
   public void text(double x, double y, String text, Type type, Anchor anchor, double degrees) {
     out.append("<text x=\"");
     number(out, x).append("\" y=\"");
     number(out, y).append("\" font-size=\"");
-    number(out, type.size()).append('"');
+    number(out, type.size()).append("\" lengthAdjust=\"spacingAndGlyphs\" textLength=\"");
+    number(out, fonts.width(text, type)).append('"');
     if (type.bold()) {
       out.append(" font-weight=\"700\"");
     }

@@ -18,11 +18,17 @@ final class TrackBands {
   static final double LINE = 21;
   static final double AXIS = 12;
   private static final Type SMALL = new Type(7, false);
+
+  /** Room for the stroke that shows whether a slope rises. */
+  private static final double ARROW = 10;
+
   private final TrackStrip track;
   private final Scale x;
   private final Fonts fonts;
   private final Flags flags;
   private final double rightEdge;
+
+  private final Standing standing;
 
   TrackBands(TrackStrip track, Scale x, Fonts fonts, double rightEdge) {
     this.track = track;
@@ -30,6 +36,7 @@ final class TrackBands {
     this.fonts = fonts;
     this.rightEdge = rightEdge;
     this.flags = Flags.of(names(), x.start(), rightEdge, fonts);
+    this.standing = Standing.of(track, x);
   }
 
   /** What stands beside the line, by name; what a driver must not miss counts more. */
@@ -81,7 +88,7 @@ final class TrackBands {
   }
 
   private void name(Canvas canvas, double base, String text) {
-    canvas.text(x.start() - 3, base, text, new Type(6.6, false), Anchor.END);
+    canvas.text(x.start() - 3, base, text, SMALL, Anchor.END);
   }
 
   void profile(Canvas canvas, double top) {
@@ -119,19 +126,24 @@ final class TrackBands {
       TrackStrip.Slope s = track.slopes().get(i);
       canvas.line(px[i + 1], py[i + 1], px[i + 1], top + PROFILE - 6, Pen.HAIR);
       double middle = (px[i] + px[i + 1]) / 2;
-      double width = fonts.width(s.text(), SMALL);
-      if (width + 9 < px[i + 1] - px[i]
-          && placer
-              .place(List.of(new Box(middle - width / 2 - 4, top + PROFILE - 9, width + 8, 9)))
-              .isPresent()) {
-        canvas.text(middle + 4, top + PROFILE - 2, s.text(), SMALL, Anchor.MIDDLE);
-        if (s.permille() != 0) {
-          double left = middle - width / 2 - 5;
-          double rise = s.permille() > 0 ? 2.2 : -2.2;
-          double y = top + PROFILE - 4.5;
-          canvas.line(left, y + rise, left + 6, y - rise, new Pen(0.9, Ink.BLACK));
+      double width = fonts.width(s.text(), SMALL) + ARROW;
+      for (double start : standing.starts(middle - width / 2, width)) {
+        if (start >= px[i]
+            && start + width <= px[i + 1]
+            && placer.place(List.of(new Box(start, top + PROFILE - 9, width, 9))).isPresent()) {
+          slope(canvas, s, start, top + PROFILE - 2);
+          break;
         }
       }
+    }
+  }
+
+  private static void slope(Canvas canvas, TrackStrip.Slope s, double start, double base) {
+    canvas.text(start + ARROW - 1, base, s.text(), SMALL, Anchor.START);
+    if (s.permille() != 0) {
+      double rise = s.permille() > 0 ? 2.2 : -2.2;
+      double y = base - 2.5;
+      canvas.line(start + 1, y + rise, start + 7, y - rise, new Pen(0.9, Ink.BLACK));
     }
   }
 
@@ -163,49 +175,18 @@ final class TrackBands {
       double centre = Math.max(x.start() + width / 2, Math.min((a + e) / 2, x.end() - width / 2));
       boolean crowded = b.left() ? b.checkRight() : b.checkLeft();
       double base = other + (crowded ? (b.left() ? 3 : -3) : 0);
-      if (placer
-          .place(List.of(new Box(centre - width / 2 - 2, base - 6.5, width + 4, 7)))
-          .isPresent()) {
-        canvas.text(centre, base, b.text(), SMALL, Anchor.MIDDLE);
-      }
+      placer
+          .place(
+              standing.starts(centre - width / 2, width).stream()
+                  .map(start -> new Box(start - 2, base - 6.5, width + 4, 7))
+                  .toList())
+          .ifPresent(box -> canvas.text(box.x() + 2, base, b.text(), SMALL, Anchor.START));
     }
   }
 
   /** The line itself with its platforms and signals, and the platforms' names where they fit. */
-  void line(Canvas canvas, double top, boolean names) {
-    double middle = top + LINE / 2;
-    name(canvas, middle + 2.2, track.names().line());
-    canvas.line(x.start(), middle, x.end(), middle, new Pen(1.6, Ink.BLACK));
-    Type type = new Type(7.4, true);
-    LabelPlacer placer =
-        new LabelPlacer(new Box(x.start() - 1, top - 1, x.end() - x.start() + 2, LINE + 2));
-    for (TrackStrip.Stretch p : track.platforms()) {
-      double a = x.at(p.fromM());
-      double e = x.at(p.toM());
-      double y = p.left() ? middle - 6.5 : middle + 2;
-      canvas.box(a, y, e - a, 4.5, Ink.PALE);
-      canvas.frame(a, y, e - a, 4.5, new Pen(0.8, Ink.BLACK));
-      if (!names) {
-        continue;
-      }
-      double width = fonts.width(p.text(), type);
-      double base = p.left() ? middle + 9 : middle - 3.5;
-      double start = Math.max(x.start(), Math.min(a, x.end() - width));
-      if (placer.place(List.of(new Box(start - 3, base - 6, width + 6, 7))).isPresent()) {
-        canvas.text(start, base, p.text(), type, Anchor.START);
-      }
-    }
-    for (TrackStrip.Sign s : track.signs()) {
-      double at = x.at(s.atM());
-      switch (s.kind()) {
-        case SIGNAL -> {
-          canvas.line(at, middle, at, middle - 8, new Pen(1, Ink.BLACK));
-          canvas.disc(at, middle - 8, 1.9, Ink.PAPER, new Pen(1, Ink.BLACK));
-        }
-        case GAP -> canvas.box(at - 1, middle - 3, 2, 6, Ink.BLACK);
-        case STRUCTURE -> canvas.line(at, middle - 2.6, at, middle + 2.6, new Pen(1.2, Ink.BLACK));
-        case LANDMARK, BOARD, TARGET -> {}
-      }
-    }
+  void line(Canvas canvas, double top) {
+    name(canvas, top + LINE / 2 + 2.2, track.names().line());
+    new LineBand(track, x, fonts, standing).draw(canvas, top);
   }
 }

@@ -15,15 +15,18 @@ import java.util.Map;
  * @param junctionRoutes by junction, in the order listed; a junction not named takes its first
  *     route
  * @param calls in order of travel
+ * @param highRisk items of this direction alone
  */
 public record DirectionPart(
     Direction direction,
     List<String> lines,
     Map<String, JunctionRoute> junctionRoutes,
-    List<Call> calls) {
+    List<Call> calls,
+    List<String> highRisk) {
   public DirectionPart {
     lines = List.copyOf(lines);
     junctionRoutes = Collections.unmodifiableMap(new LinkedHashMap<>(junctionRoutes));
     calls = List.copyOf(calls);
+    highRisk = List.copyOf(highRisk);
   }
 }

@@ -68,7 +68,8 @@ final class DirectionResolver {
     }
     return in.count() > before
         ? Optional.empty()
-        : Optional.of(new DirectionPart(direction.get(), typed.lines(), junctions, calls));
+        : Optional.of(
+            new DirectionPart(direction.get(), typed.lines(), junctions, calls, typed.highRisk()));
   }
 
   private List<RunningLine> lines(TypedDirection typed, Direction direction) {

@@ -17,7 +17,11 @@ final class PackTable {
 
   /** A direction as typed; junctions are a group whose keys are the names of the junctions. */
   record TypedDirection(
-      String direction, List<String> lines, Map<String, String> junctions, List<TypedCall> calls) {}
+      String direction,
+      List<String> lines,
+      Map<String, String> junctions,
+      List<TypedCall> calls,
+      List<String> highRisk) {}
 
   /** A pack as typed. */
   record TypedPack(
@@ -73,11 +77,24 @@ final class PackTable {
           "calls",
           new ListOf<>(CALL, 2, 200, List.of()),
           "The calls in order of travel; the train starts at the first and ends at the last.");
+  static final Key<List<String>> HIGH_RISK_HERE =
+      Key.preset(
+          "high-risk",
+          ListOf.any(Common.text("an item in words")),
+          List.of(),
+          "none",
+          "Items of this direction alone that a learner initials one by one.");
   static final Shape<TypedDirection> DIRECTION_PART =
       Shape.of(
           "a direction of the pack",
-          List.of(DIRECTION, LINES, JUNCTIONS, CALLS),
-          v -> new TypedDirection(v.get(DIRECTION), v.get(LINES), v.get(JUNCTIONS), v.get(CALLS)));
+          List.of(DIRECTION, LINES, JUNCTIONS, CALLS, HIGH_RISK_HERE),
+          v ->
+              new TypedDirection(
+                  v.get(DIRECTION),
+                  v.get(LINES),
+                  v.get(JUNCTIONS),
+                  v.get(CALLS),
+                  v.get(HIGH_RISK_HERE)));
 
   static final Key<Double> NUMBER =
       Key.required(
@@ -151,7 +168,7 @@ final class PackTable {
           ListOf.any(Common.text("an item in words")),
           List.of(),
           "none",
-          "Items that a learner initials one by one.");
+          "Items of both directions that a learner initials one by one.");
 
   static final Key<List<Accepted>> ACCEPTED =
       Key.preset(

@@ -3,6 +3,7 @@ package gradepost.app;
 import static gradepost.app.Depot.NOON;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gradepost.render.Glyphs;
 import gradepost.render.PdfTest;
 import gradepost.source.PaperKind;
 import java.nio.file.Files;
@@ -15,7 +16,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.verapdf.pdfa.flavours.PDFAFlavour;
 
-/** Validation by veraPDF: every kind of paper is PDF/A-2a and PDF/UA-1; sheets to cut PDF/A-2b. */
+/**
+ * Validation by veraPDF: every kind of paper is PDF/A-2a and PDF/UA-1; sheets to cut PDF/A-2b.
+ * Property: every text has the size that is promised and stands clear of all others.
+ */
 class ArchivalIT {
   @TempDir Path folder;
 
@@ -25,6 +29,10 @@ class ArchivalIT {
       assertThat(pdfs).as(kind).anyMatch(p -> p.getFileName().toString().endsWith(kind));
     }
     for (Path pdf : pdfs) {
+      Glyphs.apart(Files.readAllBytes(pdf));
+      if (!pdf.toString().contains("-cards")) {
+        Glyphs.legible(Files.readAllBytes(pdf));
+      }
       if (pdf.toString().endsWith("-to-cut.pdf")) {
         PdfTest.complies(Files.readAllBytes(pdf), PDFAFlavour.PDFA_2_B);
       } else {

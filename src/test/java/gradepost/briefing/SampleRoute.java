@@ -78,7 +78,7 @@ final class SampleRoute {
     "Harrow Top",
     "Weir Lane",
     "Millbeck",
-    "Saint Osyth’s Cross and Meadows",
+    "Saint Wimmel’s Cross and Meadows",
     "Tannery Road",
     "Quarry Halt",
     "Long Acre",

@@ -14,6 +14,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -36,14 +37,12 @@ class CardsTest {
   }
 
   private static byte[] single(UnitStyle units, CabCards.Format format) throws IOException {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    Papers.renderer().pdf(cards(units, format), out);
-    return out.toByteArray();
+    return Papers.renderer().cards(cards(units, format));
   }
 
   private static byte[] cut(UnitStyle units, CabCards.Format format) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    Papers.renderer().cut(cards(units, format), out);
+    Papers.renderer().cut(cards(units, format), single(units, format), out);
     return out.toByteArray();
   }
 
@@ -73,29 +72,91 @@ class CardsTest {
   }
 
   @ParameterizedTest
-  @EnumSource(UnitStyle.class)
-  void keyFiguresAreOfFourteenPointsAndTheRestOfTwelve(UnitStyle units) throws IOException {
-    List<String> small = new ArrayList<>();
-    List<String> key = new ArrayList<>();
-    PDFTextStripper stripper =
-        new PDFTextStripper() {
-          @Override
-          protected void writeString(String text, List<TextPosition> positions) {
-            TextPosition first = positions.get(0);
-            boolean running =
-                first.getYDirAdj() < 34 || first.getYDirAdj() > first.getPageHeight() - 28;
-            if (!running) {
-              (first.getYScale() >= 13.9f ? key : small).add(text.strip());
-              assertThat(first.getYScale()).as(text).isGreaterThanOrEqualTo(11.9f);
-            }
+  @MethodSource("formats")
+  void whatOneCardDoesNotHoldGoesOnOnAnotherThatSaysSo(CabCards.Format format) throws IOException {
+    List<String> left = pages(single(UnitStyle.MILES, format));
+    for (ApproachPage a : Papers.briefing(UnitStyle.MILES).parts().get(0).approaches()) {
+      String heading = a.number() + " · " + a.title();
+      List<String> own = left.stream().takeWhile(p -> p.contains(heading)).toList();
+      assertThat(own).as(heading).isNotEmpty();
+      left = left.subList(own.size(), left.size());
+      List<String> numbers = new ArrayList<>();
+      for (int i = 0; i < own.size(); i++) {
+        String piece = " (" + (i + 1) + " of " + own.size() + ")";
+        assertThat(own.get(i).contains(heading + piece)).isEqualTo(own.size() > 1);
+        assertThat(own.get(i).contains(" mph gauge")).isEqualTo(own.get(i).contains("do, where"));
+        for (ApproachPage.ActionLine line : a.actions()) {
+          if (own.get(i).contains(" " + line.number() + " " + line.todo())) {
+            numbers.add(line.number());
           }
-        };
-    try (PDDocument document = Loader.loadPDF(single(units, formats().get(0)))) {
-      stripper.getText(document);
+        }
+      }
+      assertThat(numbers)
+          .containsExactlyElementsOf(
+              a.actions().stream().map(ApproachPage.ActionLine::number).toList());
+      assertThat(own.get(own.size() - 1))
+          .contains(
+              a.question().isEmpty()
+                  ? "No brake is needed for this approach."
+                  : a.question()
+                      + " On dry rail: "
+                      + (a.graveAnswer() ? "▲ " : "")
+                      + a.firstAnswer());
     }
-    String pressure = units == UnitStyle.MILES ? "\\d+ psi" : "\\d\\.\\d bar";
-    assertThat(key).anyMatch(t -> t.matches(pressure)).contains("0");
-    assertThat(small).noneMatch(t -> t.matches(pressure));
+    assertThat(left).isEmpty();
+  }
+
+  private static List<String> pages(byte[] pdf) throws IOException {
+    List<String> out = new ArrayList<>();
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      PDFTextStripper stripper = new PDFTextStripper();
+      for (int i = 1; i <= document.getNumberOfPages(); i++) {
+        stripper.setStartPage(i);
+        stripper.setEndPage(i);
+        out.add(stripper.getText(document).replaceAll("[\\s\u00a0]+", " "));
+      }
+    }
+    return out;
+  }
+
+  @Test
+  void aSmallCardHasToGoOn() throws IOException {
+    assertThat(pages(single(UnitStyle.MILES, formats().get(3))))
+        .anyMatch(p -> p.contains("(2 of 2)"));
+  }
+
+  @ParameterizedTest
+  @MethodSource("formats")
+  void speedsAndPressuresAreOfFourteenPointsAndTheRestOfTwelve(CabCards.Format format)
+      throws IOException {
+    for (UnitStyle units : UnitStyle.values()) {
+      List<String> expected = new ArrayList<>();
+      for (ApproachPage a : Papers.briefing(units).parts().get(0).approaches()) {
+        a.actions().forEach(x -> expected.addAll(List.of(x.speed(), x.gauge())));
+      }
+      expected.removeIf("–"::equals);
+      List<String> key = new ArrayList<>();
+      PDFTextStripper stripper =
+          new PDFTextStripper() {
+            @Override
+            protected void writeString(String text, List<TextPosition> positions) {
+              TextPosition first = positions.get(0);
+              boolean running =
+                  first.getYDirAdj() < 34 || first.getYDirAdj() > first.getPageHeight() - 28;
+              if (!running) {
+                assertThat(first.getYScale()).as(text).isGreaterThanOrEqualTo(11.9f);
+                if (first.getYScale() >= 13.9f) {
+                  key.add(text.strip());
+                }
+              }
+            }
+          };
+      try (PDDocument document = Loader.loadPDF(single(units, format))) {
+        stripper.getText(document);
+      }
+      key.removeIf(t -> !t.matches("\\d+|falling|\\d+ psi|\\d\\.\\d bar"));
+      assertThat(key).containsExactlyInAnyOrderElementsOf(expected);
+    }
   }
 
   @ParameterizedTest

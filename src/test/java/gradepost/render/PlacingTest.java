@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Property: whatever the names and places, no name is drawn upon another or off the paper. */
 class PlacingTest {
-  private static final String LONG = "Saint Osyth’s Cross and Meadow";
+  private static final String LONG = "Saint Wimmel’s Cross and Meadow";
 
   /** Texts as they were drawn. */
   private record Drawn(double x, double y, double width, double height) {

@@ -65,6 +65,7 @@ final class ApproachWriter {
                             approach.target().atM(),
                             "where.before-short")))
             .orElse(""),
+        asked ? ladder.rail(approach) : "",
         asked ? ladder.first(approach) : "",
         asked ? ladder.rest(approach) : List.of(),
         asked && !answers(approach).get(0).holds(),

@@ -111,9 +111,11 @@ final class LadderWriter {
     Latest.Point point = (Latest.Point) latest;
     long seconds = (long) Math.floor(point.afterPlannedS());
     return words.text(
-        "ladder.latest-point",
+        seconds == 0
+            ? "ladder.latest-at-once"
+            : seconds > 0 ? "ladder.latest-later" : "ladder.latest-earlier",
         place(approach, point.printedM()),
-        (seconds > 0 ? "+" : seconds < 0 ? "−" : "") + Math.abs(seconds));
+        words.seconds(Math.abs(seconds)));
   }
 
   private String place(Approach approach, double atM) {
@@ -122,12 +124,17 @@ final class LadderWriter {
 
   private String outcome(Target target, FailureAnswer answer) {
     if (answer.holds()) {
-      return words.text("ladder.short", words.room(answer.shortM()));
+      return words.text("ladder.short", spare(answer));
     }
     return words.text(
         target instanceof Target.Stop ? "ladder.past" : "ladder.past-board",
         words.overrun(-answer.shortM()),
         atTarget(answer));
+  }
+
+  private String spare(FailureAnswer answer) {
+    String room = words.room(answer.shortM());
+    return room.startsWith("0 ") ? words.text("ladder.nothing") : room;
   }
 
   private String protectedPoint(Approach approach, CaseResult c) {
@@ -148,6 +155,11 @@ final class LadderWriter {
     return words.units().speed(answer.speedAtTargetMps(), gradepost.units.Rounding.UP);
   }
 
+  /** The state of the rail that the answer is for. */
+  String rail(Approach approach) {
+    return words.text("answer.rail", approach.cases().get(0).adhesion().name());
+  }
+
   /** The sentence that counts. */
   String first(Approach approach) {
     CaseResult c = approach.cases().get(0);
@@ -161,17 +173,16 @@ final class LadderWriter {
     CaseResult c = approach.cases().get(0);
     Target target = approach.target();
     List<String> out = new ArrayList<>();
-    String rail = words.text("answer.rail", c.adhesion().name()) + " ";
     String kind = target instanceof Target.Stop ? "stop" : "board";
     for (FailureAnswer answer : c.answers()) {
       String next = out.isEmpty() ? "answer." : "answer.next-";
       out.add(
           answer.holds()
               ? words.text(
-                  next + "holds-" + kind,
+                  out.isEmpty() ? "answer.holds-" + kind : "answer.next-holds",
                   called(answer.brake()),
                   words.seconds(noticingS),
-                  words.room(answer.shortM()),
+                  spare(answer),
                   words.speed(target.speedMps()))
               : words.text(
                   next + "fails-" + kind,
@@ -196,7 +207,7 @@ final class LadderWriter {
       out.add(words.text("answer.last-recourse"));
     }
     if (!out.isEmpty()) {
-      out.set(0, rail + out.get(0));
+      out.set(0, rail(approach) + " " + out.get(0));
     }
     return out.stream().map(LadderWriter::sentence).toList();
   }

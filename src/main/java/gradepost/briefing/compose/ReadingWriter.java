@@ -40,7 +40,8 @@ final class ReadingWriter {
                 ? words.text("not-supplied")
                 : assignment.route().posts()));
     List<Fact> symbols = new ArrayList<>();
-    for (String key : List.of("finding", "dash", "change", "pin", "lines", "hatch", "check")) {
+    for (String key :
+        List.of("finding", "dash", "change", "pin", "lines", "hatch", "check", "later")) {
       symbols.add(new Fact(words.text("symbol." + key), words.text("symbol." + key + ".says")));
     }
     return new Reading(units, symbols, method(), assumptions());
@@ -152,11 +153,13 @@ final class ReadingWriter {
   }
 
   private String range(AdhesionLaw law) {
-    double top = assignment.stock().maximum().metresPerSecond();
-    return String.format(
-        Locale.ROOT,
-        "%.2f – %.2f",
-        Math.floor(law.mu(top) * 100 + 1e-9) / 100,
-        Math.floor(law.mu(0) * 100 + 1e-9) / 100);
+    String fast = mu(law, assignment.stock().maximum().metresPerSecond());
+    String slow = mu(law, 0);
+    return fast.equals(slow) ? slow : fast + " – " + slow;
+  }
+
+  /** To two places, downwards. */
+  private static String mu(AdhesionLaw law, double mps) {
+    return String.format(Locale.ROOT, "%.2f", Math.floor(law.mu(mps) * 100 + 1e-9) / 100);
   }
 }

@@ -7,6 +7,7 @@ import gradepost.drive.Finding;
 import gradepost.drive.Plan;
 import gradepost.drive.Stops;
 import gradepost.drive.Target;
+import gradepost.drive.TrainAudit;
 import gradepost.route.Accepted;
 import gradepost.route.Junction;
 import gradepost.route.JunctionRoute;
@@ -133,7 +134,10 @@ final class SeldomWriter {
     route
         .observations()
         .forEach(o -> out.add(words.text("missing.observed", o.subject(), o.statement())));
-    Stream.concat(route.accepted().stream(), acceptedByPack.stream())
+    Stream.concat(
+            route.accepted().stream(),
+            acceptedByPack.stream()
+                .filter(a -> TrainAudit.concerns(plan.assignment(), a.finding())))
         .forEach(
             a ->
                 out.add(

@@ -1,0 +1,93 @@
+package gradepost.app;
+
+import static gradepost.app.Depot.NOON;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import gradepost.render.Glyphs;
+import gradepost.units.UnitStyle;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.Set;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * Property: where twelve cues and more stand in one mile and names are as long as they get, no text
+ * of any paper stands upon another or is cut off, and the strip names everything.
+ */
+class DensestMileIT {
+  @TempDir Path folder;
+
+  @ParameterizedTest
+  @CsvSource({
+    "MILES,A5 portrait",
+    "METRIC,A5 landscape",
+    "MILES,A6 landscape",
+    "METRIC,A6 portrait"
+  })
+  void nothingOverlapsAndNothingIsCut(UnitStyle units, String cards) throws Exception {
+    Path pack = DensestMile.pack(folder.resolve("routes"), units, cards);
+    Answer first =
+        new Brief(Optional.empty(), false, Set.of(), OptionalLong.empty(), PackReissue.SILENT)
+            .of(List.of(pack), folder.resolve("papers"));
+    assertThat(first.problems()).noneMatch(p -> p.contains(": error: "));
+    Path notice = DensestMile.notice(folder.resolve("routes"), units);
+    Answer second =
+        new Depot(folder).reissue(NOON, List.of(pack), Optional.of(notice), true, false);
+
+    List<Path> pdfs = new ArrayList<>(first.written());
+    pdfs.addAll(second.written());
+    pdfs.removeIf(p -> !p.toString().endsWith(".pdf"));
+    for (String kind :
+        new String[] {
+          "-car.pdf",
+          "-cards.pdf",
+          "-to-cut.pdf",
+          "-sign-off.pdf",
+          "-keys.pdf",
+          "-supplement.pdf",
+          "-addendum.pdf",
+          "-slips.pdf",
+          "-affected.pdf"
+        }) {
+      assertThat(pdfs).as(kind).anyMatch(p -> p.toString().endsWith(kind));
+    }
+    for (Path pdf : pdfs) {
+      Glyphs.apart(Files.readAllBytes(pdf));
+      if (!pdf.toString().contains("-cards")) {
+        Glyphs.legible(Files.readAllBytes(pdf));
+      }
+    }
+    for (Path html : first.written()) {
+      if (html.toString().endsWith("-car.html")) {
+        bothStripsNameEverything(Files.readString(html));
+      }
+    }
+  }
+
+  private static void bothStripsNameEverything(String html) {
+    String[] sheets = html.split("<div class=\"page ");
+    String strip =
+        Arrays.stream(sheets)
+            .filter(s -> s.startsWith("strip\" id=\"p1-strip"))
+            .findFirst()
+            .orElseThrow();
+    String evened =
+        Arrays.stream(sheets)
+            .filter(s -> s.startsWith("strip\" id=\"p1-evened"))
+            .findFirst()
+            .orElseThrow();
+    for (String row : List.of(strip, evened)) {
+      for (String name : DensestMile.NAMED) {
+        assertThat(row).containsPattern("<text[^>]*>(gap: )?" + Pattern.quote(name) + "( 12)?<");
+      }
+    }
+  }
+}

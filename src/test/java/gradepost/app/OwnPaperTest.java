@@ -1,0 +1,37 @@
+package gradepost.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import gradepost.briefing.Briefing;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** Property: what concerns one direction or formation alone stands on its own papers only. */
+class OwnPaperTest {
+  @Test
+  void itemsAndAcceptedFindingsStandWhereTheyBelong() throws Exception {
+    List<Briefing> papers =
+        new IssueMaker(new Layout(Optional.empty()))
+            .draft(Path.of("pack-thrumble.yaml"), Changes.valley(), Optional.empty(), false)
+            .briefings();
+    assertThat(papers).hasSize(4);
+    for (Briefing paper : papers) {
+      boolean down = paper.cover().heading().contains("Down");
+      String own = paper.cover().heading().contains("4-car") ? "4-car" : "8-car";
+      assertThat(paper.cover().highRisk())
+          .contains("Ferrow Junction: 20 mph on a check-railed curve of 9.5 chains.")
+          .hasSize(down ? 3 : 2)
+          .anyMatch(i -> i.contains(down ? "60 to 20 mph" : "comes late"))
+          .noneMatch(i -> i.contains(down ? "comes late" : "60 to 20 mph"));
+      List<String> accepted =
+          paper.parts().get(0).notSupplied().stream()
+              .filter(n -> n.startsWith("Accepted by "))
+              .toList();
+      assertThat(accepted)
+          .allMatch(a -> a.contains(": " + own + ", " + (down ? "Down" : "Up") + ": "))
+          .hasSize(own.equals("8-car") ? (down ? 0 : 1) : (down ? 1 : 2));
+    }
+  }
+}
