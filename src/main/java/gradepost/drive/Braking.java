@@ -31,6 +31,9 @@ record Braking(
   /** Up to this share of the speed of the last ease, a train creeps. */
   private static final double CREEPING = 1.3;
 
+  /** A train is braked no further below a lower speed than to this share of it. */
+  private static final double LOWEST_AIM = 0.5;
+
   /** How it came out. */
   record Outcome(double endM, double endMps, boolean held) {}
 
@@ -42,13 +45,30 @@ record Braking(
 
   /** The policy's technique for this target, before anything is solved. */
   static Braking of(Assignment assignment, Bench bench, Target target) {
+    double under = assignment.policy().margins().underSpeed().metresPerSecond();
+    boolean stop = target.speedMps() == 0;
+    return of(assignment, bench, target, stop ? 0 : aimMps(assignment, bench, target, under));
+  }
+
+  /** The same, so that the brake is released at this speed where that is lower. */
+  static Braking downTo(Assignment assignment, Bench bench, Target target, double releaseMps) {
+    Braking usual = of(assignment, bench, target);
+    double unit = assignment.route().units().speedUnitMps();
+    double lower = usual.releases() ? usual.releasedAtMps() - releaseMps : 0;
+    if (lower < unit) {
+      return usual;
+    }
+    double least = LOWEST_AIM * target.speedMps();
+    double aim = Math.round(Math.max(least, usual.aimMps() - lower) / unit) * unit;
+    return of(assignment, bench, target, aim);
+  }
+
+  private static Braking of(Assignment assignment, Bench bench, Target target, double aim) {
     Policy policy = assignment.policy();
     UnitStyle units = assignment.route().units();
     BrakeRig rig = bench.service(target);
     boolean stop = target.speedMps() == 0;
     Technique technique = stop ? policy.stopping() : policy.restriction();
-    double under = policy.margins().underSpeed().metresPerSecond();
-    double aim = stop ? 0 : aimMps(assignment, bench, target, under);
     List<Technique.Ease> eases =
         technique.eases().stream()
             .filter(e -> rig.gradualRelease() || e.to().pascals() == 0)
@@ -142,6 +162,15 @@ record Braking(
     double[] to = easePa.clone();
     to[index] = Math.min(to[index] + byPa, index == 0 ? mainPa : to[index - 1]);
     return new Braking(rig, aimMps, firstPa, firstHeldS, onHeldS, mainPa, easeAtMps, to);
+  }
+
+  /** The heaviest pressure that this is meant to have at a speed. */
+  double heaviestPa(double speedMps) {
+    double most = mainPa;
+    for (int i = 0; i < easeAtMps.length; i++) {
+      most = speedMps < easeAtMps[i] ? easePa[i] : most;
+    }
+    return most;
   }
 
   boolean releases() {

@@ -181,13 +181,13 @@ final class DriverRules {
 
   /** Where power comes off: under the checking speed by a whole unit at least. */
   double offMps(double ceilingMps) {
-    double off = printable((1 - manner.lower()) * below(ceilingMps, run.offBelow(), 0.8));
+    double off = printable(below(ceilingMps, run.offBelow(), 0.8));
     return Math.min(off, printable(checkFromMps(ceilingMps) - unitMps));
   }
 
   /** Where power is taken again: two whole units under where it comes off at least. */
   double onMps(double ceilingMps) {
-    double on = printable((1 - manner.lower()) * below(ceilingMps, run.onBelow(), 0.7));
+    double on = printable(below(ceilingMps, run.onBelow(), 0.7));
     return Math.min(on, printable(offMps(ceilingMps) - 2 * unitMps));
   }
 

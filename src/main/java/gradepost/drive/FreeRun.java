@@ -49,6 +49,7 @@ final class FreeRun {
   private final double capUntilM;
   private final double noPowerFromM;
   private final double noPowerToM;
+  private final Guide guide;
   private final List<Step> steps = new ArrayList<>();
   private final Until until = new Until();
 
@@ -56,6 +57,9 @@ final class FreeRun {
   private int top;
   private double notchSinceS;
   private boolean stalled;
+
+  /** Index in the guide of the power that was taken off last. */
+  private int done = -1;
 
   /** Whether it was let be so slow, since the last movement, that power would be taken. */
   private boolean wasSlow;
@@ -85,6 +89,7 @@ final class FreeRun {
     this.capUntilM = capUntilM;
     this.noPowerFromM = noPowerFromM;
     this.noPowerToM = noPowerToM;
+    this.guide = rules.manner().guide();
   }
 
   List<Step> steps() {
@@ -144,14 +149,16 @@ final class FreeRun {
 
   private double edge(double atM) {
     double edge = rules.nextEdge(atM);
-    for (double other : new double[] {capUntilM, noPowerToM}) {
+    double on = guide.nextOnM(atM);
+    double printed = on < path.lengthM() ? path.printedAtOrAfter(on) : on;
+    for (double other : new double[] {capUntilM, noPowerToM, printed}) {
       edge = other > atM + DriverRules.SAME_PLACE_M ? Math.min(edge, other) : edge;
     }
     return edge;
   }
 
   private Ended power(double ceiling, double edge) {
-    double off = rules.offMps(ceiling);
+    double off = offMps(ceiling);
     if (rules.powerForbidden(stepper.atM()) || stepper.speedMps() >= off) {
       done(here(), new Command.ShutOff());
       mode = Mode.COAST;
@@ -182,7 +189,9 @@ final class FreeRun {
         notch(top, new Trigger.AtPlace(place));
       }
       return reached;
-    } else if (ended == Ended.PLACE && stepper.atM() < endM - DriverRules.SAME_PLACE_M) {
+    } else if (ended == Ended.PLACE
+        && !guide.guides()
+        && stepper.atM() < endM - DriverRules.SAME_PLACE_M) {
       top =
           Math.max(
               top, rules.notchFor(stepper.atM(), rules.offMps(ceilingAt(stepper.atM())), true));
@@ -271,10 +280,32 @@ final class FreeRun {
     double at = stepper.atM();
     double rise = rules.nextRise(at) - at;
     boolean spared = at >= noPowerFromM - 1e-6 && at < noPowerToM - 1e-6;
+    if (guide.guides()) {
+      return !spared && !rules.powerForbidden(at) && guided();
+    }
     return !spared
         && (rise > least * stepper.speedMps() || slow())
         && !rules.powerForbidden(at)
         && (rules.toNoPowerM(at) > least * stepper.speedMps() || slow() || wouldLoseSpeed());
+  }
+
+  /** Whether the guide has power here, and not to a speed that is there already. */
+  private boolean guided() {
+    double off = offMps(ceilingAt(stepper.atM()));
+    return guide.wantsPower(stepper.atM(), stepper.speedMps(), done)
+        && stepper.speedMps() < off - rules.unitMps();
+  }
+
+  /** Where power comes off: by the rules, or sooner by the guide. */
+  private double offMps(double ceiling) {
+    double off = rules.offMps(ceiling);
+    int index = guide.powerAt(stepper.atM());
+    return index < 0 ? off : Math.min(off, guidedOffMps(index));
+  }
+
+  private double guidedOffMps(int index) {
+    double unit = rules.unitMps();
+    return Math.max(2, Math.rint(guide.powers().get(index).offMps() / unit)) * unit;
   }
 
   /** Whether the ceiling rises ahead before the train, left to itself, is too fast for this one. */
@@ -328,7 +359,7 @@ final class FreeRun {
 
   private void powerUp(Trigger trigger, boolean holding) {
     double at = stepper.atM();
-    top = rules.notchFor(at, rules.offMps(ceilingAt(at)), holding);
+    top = rules.notchFor(at, offMps(ceilingAt(at)), holding);
     mode = Mode.POWER;
     notch(0, trigger);
   }
@@ -342,6 +373,9 @@ final class FreeRun {
   private void done(Trigger trigger, Command command) {
     if (command instanceof Command.ShutOff) {
       stepper.shutOff();
+      int index = guide.powerAt(stepper.atM());
+      boolean reached = index >= 0 && stepper.speedMps() >= guidedOffMps(index) - 1e-6;
+      done = reached ? index : done;
     }
     steps.add(new Step(trigger, command, stepper.save()));
     wasSlow = false;

@@ -4,27 +4,29 @@ import gradepost.units.Span;
 import gradepost.units.Speed;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
- * Works out each stretch of a leg, from one braking to the next, in several manners that all obey
- * the policy, and puts together those that need the fewest handle movements, then the least energy,
- * within the running time allowed over the fastest.
- *
- * <p>Every manner comes to the next target at the same place and speed; so the stretches can be
- * worked out one by one, and what their parts cost adds up. What was put together is then planned
- * and run again as a whole, and judged by that.
+ * Works out a leg in several ways that all obey the policy: by its rules alone, as fast as they
+ * allow, and by guides that are the least energy at several prices of time and of a handle
+ * movement. Each is run again from its printed numbers, and judged by that.
  */
 final class LegChooser {
-  /** So many of the best that were put together are tried as a whole. */
-  private static final int MOST_TRIED = 5;
+  /** A second is worth so many watts for each kilogram. */
+  private static final double[] TIMES_W = {0.5, 1, 2, 3.5, 6, 11, 25, 100};
 
-  /** The coasting of the best is made longer by so much where the time allows, seconds. */
-  private static final double[] LONGER_S = {8, 4, 2};
+  /** A handle movement is worth so many joules for each kilogram. */
+  private static final double[] MOVES_J = {3, 25};
 
-  /** And shorter, where it is a little too slow. */
-  private static final double[] SHORTER_S = {2, 4, 8};
+  /** Coasting before a braking is tried longer by so much, seconds. */
+  private static final double LONGER_S = 5;
+
+  private static final double STEP_M = 50;
+  private static final double STEP_MPS = 0.3;
 
   private final Assignment assignment;
   private final Bench bench;
@@ -32,7 +34,9 @@ final class LegChooser {
   private final double startM;
   private final List<Target> targets;
   private final Manner usual;
+  private final DriverRules rules;
   private final LegPlanner planner;
+  private final Set<Manner> tried = new HashSet<>();
 
   /** From a stand at {@code startM} over the targets up to the stop that is the last of them. */
   LegChooser(
@@ -43,17 +47,16 @@ final class LegChooser {
     this.startM = startM;
     this.targets = targets;
     this.usual = Manner.of(assignment.policy().run());
-    DriverRules rules = new DriverRules(assignment, bench, ceiling, startM, usual);
+    rules = new DriverRules(assignment, bench, ceiling, startM, usual);
     this.planner = new LegPlanner(assignment, bench, rules, new Places(assignment));
   }
 
   /**
    * One way of driving the leg, run again from its printed numbers.
    *
-   * @param manners other than the usual one, by the index of the first target ahead
    * @param idleBrakings in which the brake is released again at once
    */
-  record Way(Map<Integer, Manner> manners, LegPlanner.Leg leg, Rerun rerun, long idleBrakings) {
+  record Way(Manner manner, LegPlanner.Leg leg, Rerun rerun, long idleBrakings) {
     boolean stands() {
       return !leg.stalled() && rerun.failures().isEmpty();
     }
@@ -62,8 +65,8 @@ final class LegChooser {
       return rerun.timeS();
     }
 
-    boolean within(double allowedS) {
-      return stands() && timeS() <= allowedS;
+    int movements() {
+      return rerun.actions().size();
     }
 
     /** No brake put on for nothing, fewer movements, then less energy. */
@@ -74,77 +77,82 @@ final class LegChooser {
       if (idleBrakings != other.idleBrakings) {
         return idleBrakings < other.idleBrakings;
       }
-      int fewer = rerun.actions().size() - other.rerun.actions().size();
+      int fewer = movements() - other.movements();
       return fewer != 0 ? fewer < 0 : rerun.energyJ() < other.rerun.energyJ();
     }
   }
 
-  /**
-   * The way that was taken, and the fastest one.
-   *
-   * @param spareS what is left of the allowance for the legs behind, seconds
-   */
-  record Chosen(Way way, Way fastest, double spareS) {}
-
-  /**
-   * @param spareS of the allowance, what the legs before did not use; negative where they took
-   *     more: seconds
-   */
-  Chosen choose(double spareS) {
-    Way own = way(Map.of(), usual);
-    Way fast = way(Map.of(), Manner.of(fastest(usual.run())));
-    Way fastest = fast.stands() && fast.timeS() < own.timeS() ? fast : own;
-    double shareS = (1 + usual.run().timeAllowance()) * fastest.timeS() + spareS;
-    double allowedS = own.stands() ? Math.max(own.timeS(), shareS) : shareS;
-    Way taken = own;
-    List<Mix> mixes =
-        new Mixes(assignment, bench, ceiling, planner, targets, allowedS).of(startM, usual);
-    for (Mix mix : mixes.subList(0, Math.min(mixes.size(), MOST_TRIED))) {
-      Way way = inTime(way(mix.manners(), usual), allowedS);
-      taken = way.within(allowedS) && way.betterThan(taken) ? way : taken;
-    }
-    taken = usingTime(taken, allowedS);
-    taken = taken.stands() || !fast.stands() ? taken : fast;
-    return new Chosen(taken, fastest, shareS - taken.timeS());
+  /** By the rules alone. */
+  Way own() {
+    return way(usual);
   }
 
-  /** Coasts for a shorter time, stretch by stretch, where it takes too long. */
-  private Way inTime(Way slow, double allowedS) {
-    Way way = slow;
-    for (double shorter : SHORTER_S) {
-      for (int next : slow.manners().keySet()) {
-        Manner manner = way.manners().getOrDefault(next, usual);
-        boolean longer = manner.coastS() > usual.coastS();
-        if (way.stands() && way.timeS() > allowedS && longer) {
-          way = way(next, manner.coasting(manner.coastS() - shorter), way.manners());
+  Way fastest() {
+    return way(Manner.of(fastest(usual.run())));
+  }
+
+  /** Ways near one of these, in one thing different; those that stand. */
+  List<Way> near(Way way) {
+    double unit = assignment.route().units().speedUnitMps();
+    List<Manner> manners = new ArrayList<>();
+    way.manner().guide().neighbours(unit).forEach(guide -> manners.add(way.manner().by(guide)));
+    for (double by : new double[] {-LONGER_S, LONGER_S}) {
+      manners.add(way.manner().coasting(way.manner().coastS() + by));
+    }
+    return manners.stream().filter(tried::add).map(this::way).filter(Way::stands).toList();
+  }
+
+  /** All that stand; where none does, the one by the rules alone. */
+  List<Way> ways() {
+    List<Way> ways = new ArrayList<>(guided());
+    ways.add(fastest());
+    ways.add(own());
+    List<Way> stand = ways.stream().filter(Way::stands).toList();
+    return stand.isEmpty() ? List.of(own()) : stand;
+  }
+
+  private List<Way> guided() {
+    Set<Guide> guides = new LinkedHashSet<>();
+    Target stop = targets.get(targets.size() - 1);
+    Braking braking = Braking.of(assignment, bench, stop);
+    LegGrid grid =
+        new LegGrid(
+            assignment,
+            bench,
+            rules,
+            targets,
+            startM,
+            stop.atM(),
+            braking::heaviestPa,
+            STEP_M,
+            STEP_MPS);
+    LegSteps steps =
+        new LegSteps(
+            grid,
+            assignment.stock().traction().timePerNotch().seconds(),
+            usual.run().leastPower().seconds(),
+            usual.run().coastBeforeBraking().seconds());
+    LegCosts costs = new LegCosts(new LegTable(grid, steps), 2 + braking.easeAtMps().length);
+    double kg = bench.plannedTrain().inertiaKg();
+    for (double move : MOVES_J) {
+      for (double time : TIMES_W) {
+        if (costs.priced(kg * time, kg * move) < Double.POSITIVE_INFINITY) {
+          Guide guide = costs.guide();
+          if (guide != null) {
+            guides.add(guide);
+          }
         }
       }
     }
-    return way;
-  }
-
-  /** Coasts for longer, stretch by stretch, where that is better and there is time for it. */
-  private Way usingTime(Way best, double allowedS) {
-    Way taken = best;
-    for (double longer : LONGER_S) {
-      for (int next = 0; next < targets.size(); next++) {
-        Manner manner = taken.manners().getOrDefault(next, usual);
-        Way way = way(next, manner.coasting(manner.coastS() + longer), taken.manners());
-        taken = way.within(allowedS) && way.betterThan(taken) ? way : taken;
-      }
+    List<Way> ways = new ArrayList<>();
+    for (Guide guide : guides) {
+      ways.add(way(usual.by(guide)));
     }
-    return taken;
+    return ways;
   }
 
-  private Way way(int next, Manner manner, Map<Integer, Manner> others) {
-    Map<Integer, Manner> manners = new HashMap<>(others);
-    manners.put(next, manner);
-    return way(manners, usual);
-  }
-
-  private Way way(Map<Integer, Manner> manners, Manner otherwise) {
-    LegPlanner.Leg leg =
-        planner.plan(startM, targets, next -> manners.getOrDefault(next, otherwise));
+  Way way(Manner manner) {
+    LegPlanner.Leg leg = planner.plan(startM, targets, manner);
     Rerun rerun = new Rerun(assignment, bench, ceiling);
     List<Instruction> instructions = new ArrayList<>();
     leg.pieces().forEach(p -> instructions.addAll(p.instructions()));
@@ -153,7 +161,7 @@ final class LegChooser {
     rerun.run(startM, instructions, numbers);
     double unit = assignment.route().units().speedUnitMps();
     long idle = leg.pieces().stream().filter(p -> p.hardlyBrakes(unit)).count();
-    return new Way(manners, leg, rerun, idle);
+    return new Way(manner, leg, rerun, idle);
   }
 
   /** Close under the ceiling, and no coasting that only spares energy. */

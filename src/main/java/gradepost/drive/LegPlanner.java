@@ -9,7 +9,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.IntFunction;
 
 /**
  * Works out the run from one stop to the next: under the driver's rules until the first place where
@@ -29,14 +28,7 @@ final class LegPlanner {
   private record Tools(RunIn runIn, LegSearch search, Fitting fitting) {}
 
   /** One piece of the leg, and where the next one begins. */
-  record Stretch(Piece piece, LegStart next) {}
-
-  /**
-   * One piece tried; empty where the train stalls, or it is too late for what is ahead.
-   *
-   * @param tooLateFor index of the target that had to be braked for before
-   */
-  record Trial(Optional<Stretch> stretch, Optional<Integer> tooLateFor) {}
+  private record Stretch(Piece piece, LegStart next) {}
 
   /** The leg as worked out. */
   record Leg(List<Piece> pieces, boolean stalled) {}
@@ -50,18 +42,14 @@ final class LegPlanner {
     this.solver = new Solver(assignment);
   }
 
-  /**
-   * Plans from a stand at {@code startM} over all targets, of which the last is the stop.
-   *
-   * @param manners by the index of the first target ahead
-   */
-  Leg plan(double startM, List<Target> targets, IntFunction<Manner> manners) {
+  /** Plans from a stand at {@code startM} over all targets, of which the last is the stop. */
+  Leg plan(double startM, List<Target> targets, Manner manner) {
+    Tools with = tools(manner);
     List<Piece> pieces = new ArrayList<>();
     List<LegStart> starts = new ArrayList<>();
     starts.add(start(startM));
     while (starts.get(starts.size() - 1).next() < targets.size()) {
       LegStart start = starts.get(starts.size() - 1);
-      Tools with = tools(manners.apply(start.next()));
       Choice choice = with.search().choose(start, targets);
       if (choice == null) {
         return new Leg(pieces, true);
@@ -81,24 +69,11 @@ final class LegPlanner {
   }
 
   /** At a stand, everything still ahead. */
-  LegStart start(double startM) {
+  private LegStart start(double startM) {
     stepper.place(0, startM, 0);
     Line line = new Line();
     line.add(stepper.save());
     return new LegStart(stepper.save(), Double.POSITIVE_INFINITY, 0, line, 0);
-  }
-
-  /** One piece in this manner. */
-  Trial trial(LegStart start, List<Target> targets, Manner manner) {
-    Tools with = tools(manner);
-    Choice choice = with.search().choose(start, targets);
-    if (choice == null) {
-      return new Trial(Optional.empty(), Optional.empty());
-    }
-    if (choice.tooLate()) {
-      return new Trial(Optional.empty(), Optional.of(choice.index()));
-    }
-    return new Trial(Optional.of(commit(with, start, choice, targets)), Optional.empty());
   }
 
   private Tools tools(Manner manner) {

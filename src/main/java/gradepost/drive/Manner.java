@@ -1,24 +1,23 @@
 package gradepost.drive;
 
 /**
- * In what manner a stretch is driven: by the policy's rules, or with power taken off sooner than
- * they ask.
+ * In what manner a leg is driven: by the policy's rules, and within them by a guide.
  *
  * @param coastS power is off at least this long before a braking point, seconds
- * @param lower the speeds at which power comes off and is taken again are lower by this share
  */
-record Manner(RunRules run, double coastS, double lower) {
+record Manner(RunRules run, double coastS, Guide guide) {
 
   /** As the policy has it. */
   static Manner of(RunRules run) {
-    return new Manner(run, run.coastBeforeBraking().seconds(), 0);
+    return new Manner(run, run.coastBeforeBraking().seconds(), Guide.NONE);
   }
 
+  /** With longer coasting before a braking; never less than the policy asks. */
   Manner coasting(double seconds) {
-    return new Manner(run, Math.max(seconds, run.coastBeforeBraking().seconds()), lower);
+    return new Manner(run, Math.max(seconds, run.coastBeforeBraking().seconds()), guide);
   }
 
-  Manner lowered(double share) {
-    return new Manner(run, coastS, share);
+  Manner by(Guide other) {
+    return new Manner(run, coastS, other);
   }
 }

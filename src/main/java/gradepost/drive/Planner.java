@@ -49,41 +49,28 @@ public final class Planner {
     Bench bench = new Bench(assignment);
     List<Target> targets = Targets.of(assignment, ceiling);
     double start = Stops.markM(assignment, assignment.calls().get(0));
-    List<Piece> pieces = new ArrayList<>();
-    boolean stalled = false;
-    Plan.Cost fastest = new Plan.Cost(0, 0, 0);
-    int from = 0;
-    double at = start;
-    double spareS = 0;
-    for (int i = 0; i < targets.size() && !stalled; i++) {
-      if (targets.get(i) instanceof Target.Stop) {
-        List<Target> ahead = targets.subList(from, i + 1);
-        LegChooser.Chosen leg =
-            new LegChooser(assignment, bench, ceiling, at, ahead).choose(spareS);
-        spareS = leg.spareS();
-        pieces.addAll(leg.way().leg().pieces());
-        stalled = leg.way().leg().stalled();
-        Rerun quick = leg.fastest().rerun();
-        fastest =
-            fastest.and(new Plan.Cost(quick.timeS(), quick.energyJ(), movements(quick.actions())));
-        from = i + 1;
-        at = pieces.isEmpty() ? at : pieces.get(pieces.size() - 1).endM();
-      }
-    }
+    RunChooser.Chosen chosen = new RunChooser(assignment, bench, ceiling).choose(start, targets);
+    Rerun first = rerun(assignment, bench, ceiling, start, chosen.pieces());
+    List<Piece> pieces =
+        Unbraked.with(chosen.pieces(), targets, first.actions(), new Trace(first.points()));
     Map<Target, Integer> numbers = numbers(pieces);
-    Rerun rerun = new Rerun(assignment, bench, ceiling);
-    List<Instruction> instructions = new ArrayList<>();
-    pieces.forEach(p -> instructions.addAll(p.instructions()));
-    rerun.run(start, instructions, numbers);
+    Rerun rerun = rerun(assignment, bench, ceiling, start, pieces);
     for (Piece piece : pieces) {
       if (piece.target() instanceof Target.Stop stop && !stood(rerun.actions(), numbers, stop)) {
         rerun.failures().add(new Finding.NeverComes(piece.endM(), new Trigger.Standstill()));
       }
     }
-    if (stalled) {
-      rerun.failures().add(new Finding.Stalls(at));
-    }
-    return new Worked(ceiling, bench, pieces, numbers, rerun, fastest);
+    chosen.stallsM().ifPresent(at -> rerun.failures().add(new Finding.Stalls(at)));
+    return new Worked(ceiling, bench, pieces, numbers, rerun, chosen.fastest());
+  }
+
+  private static Rerun rerun(
+      Assignment assignment, Bench bench, Ceiling ceiling, double startM, List<Piece> pieces) {
+    Rerun rerun = new Rerun(assignment, bench, ceiling);
+    List<Instruction> instructions = new ArrayList<>();
+    pieces.forEach(p -> instructions.addAll(p.instructions()));
+    rerun.run(startM, instructions, numbers(pieces));
+    return rerun;
   }
 
   private static boolean stood(
@@ -191,7 +178,7 @@ public final class Planner {
     return finder.at(point, at - before);
   }
 
-  private static int movements(List<Action> actions) {
+  static int movements(List<Action> actions) {
     return (int) actions.stream().filter(a -> !(a.command() instanceof Command.Stand)).count();
   }
 

@@ -2,7 +2,6 @@ package gradepost.drive;
 
 import gradepost.motion.BrakeRig;
 import gradepost.motion.Ended;
-import gradepost.motion.Snapshot;
 import gradepost.motion.Stepper;
 import gradepost.motion.Until;
 import gradepost.motion.Work;
@@ -70,16 +69,6 @@ final class Rerun {
   boolean run(double startM, List<Instruction> instructions, Map<Target, Integer> numbers) {
     stepper.place(0, startM, 0);
     return follow(instructions, numbers);
-  }
-
-  /** From a state under way, as far as {@code endM} or a stand. */
-  void run(
-      Snapshot start, List<Instruction> instructions, Map<Target, Integer> numbers, double endM) {
-    stepper.restore(start);
-    lastS = start.timeS();
-    if (follow(instructions, numbers)) {
-      stepper.advance(until.clear().place(endM));
-    }
   }
 
   private boolean follow(List<Instruction> instructions, Map<Target, Integer> numbers) {

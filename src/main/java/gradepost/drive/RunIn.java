@@ -40,7 +40,14 @@ final class RunIn {
   }
 
   Braking braking(Target target) {
-    return Braking.of(assignment, bench, target);
+    Braking braking = Braking.of(assignment, bench, target);
+    Guide guide = rules.manner().guide();
+    return target.speedMps() == 0
+        ? braking
+        : guide
+            .releaseBefore(target.atM())
+            .map(mps -> Braking.downTo(assignment, bench, target, mps))
+            .orElse(braking);
   }
 
   /**

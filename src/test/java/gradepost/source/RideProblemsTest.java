@@ -34,11 +34,11 @@ class RideProblemsTest {
           name,speed\\nx,44 mph | 1:1: error: the column "approach" is missing; allowed: approach, name, braked at, speed, first pressure, stop error, over, forbidden movements, note
           approach,speed\\n1,44 | 2:3: error: speed "44" has no unit; allowed: a speed, such as 40 mph or 64 km/h\\n  Maybe 44 mph or 44 km/h
           approach,speed\\n1,44 mph,x | 2:1: error: the line has 3 cells; allowed: 2, as many as there are headings
-          approach,speed\\n99,44 mph | 2:1: error: there is no approach "99"; allowed: a number from 1 to 13
+          approach,speed\\n99,44 mph | 2:1: error: there is no approach "99"; allowed: a number from 1 to 16
           approach,speed\\n1,44 mph\\n\\n1,40 mph | 4:1: error: approach 1 stands twice, first on line 2, column 1; allowed: each approach once
           approach,stop error\\n1,4 yd | 2:3: error: stop error "4 yd" does not say which way; allowed: at mark, or a length with short or past, such as 3 yd short\\n  Maybe 4 yd short or 4 yd past
           approach,braked at\\n1,12m 20ch | 2:3: error: braked at "12m 20ch" is not on approach 1; allowed: a mileage from 1m 60ch to 3m 20ch
-          approach,first pressure\\n11,15 psi | 2:4: error: first pressure is given for approach 11, which needs no brake; allowed: an empty cell
+          approach,first pressure\\n13,15 psi | 2:4: error: first pressure is given for approach 13, which needs no brake; allowed: an empty cell
           approach,stop error\\n5,at mark | 2:3: error: stop error is given for approach 5, which is no stop; allowed: an empty cell
           approach,forbidden movements\\n1,few | 2:3: error: forbidden movements "few" is no count; allowed: none, or how many there were
           approach,speed\\n1, | 1:1: error: nothing was filled in; allowed: one observation at least

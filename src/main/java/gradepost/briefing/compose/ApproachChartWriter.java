@@ -17,6 +17,12 @@ import java.util.List;
 /** The numbers of an approach chart. */
 final class ApproachChartWriter {
   private static final double LEAST_SPAN_M = 300;
+
+  /** What is drawn of the way to a target that needs no brake: at least, and at most. */
+  private static final double NEAR_M = 200;
+
+  private static final double FAR_M = 2500;
+
   private final Plan plan;
   private final Words words;
   private final TrackStripWriter strips;
@@ -27,9 +33,17 @@ final class ApproachChartWriter {
     this.strips = new TrackStripWriter(plan.assignment(), lineside);
   }
 
+  /** Where the first thing is done for a target that needs no brake, not too far before it. */
+  private static double firstM(Approach approach) {
+    double target = approach.target().atM();
+    double first =
+        approach.actions().stream().mapToDouble(Action::atM).min().orElse(target - NEAR_M);
+    return Math.max(Math.min(first, target - NEAR_M), target - FAR_M);
+  }
+
   ApproachChart chart(String id, Approach approach, String title, String headline) {
     double target = approach.target().atM();
-    double braking = approach.brakingPointM().orElse(approach.shutOffM().orElse(target - 200));
+    double braking = approach.brakingPointM().orElse(approach.shutOffM().orElse(firstM(approach)));
     double span = Math.max(LEAST_SPAN_M, target - braking);
     double from = braking - 0.3 * span;
     double shutOff = approach.shutOffM().orElse(from);
