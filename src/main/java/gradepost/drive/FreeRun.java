@@ -61,8 +61,13 @@ final class FreeRun {
   /** Index in the guide of the power that was taken off last. */
   private int done = -1;
 
-  /** Whether it was let be so slow, since the last movement, that power would be taken. */
-  private boolean wasSlow;
+  /**
+   * The lowest and the highest speed since the last movement: what it has had already would tell
+   * him to act too soon.
+   */
+  private double lowestMps;
+
+  private double highestMps;
 
   /**
    * @param capMps ceiling that already binds up to {@code capUntilM}, since it was braked for
@@ -102,6 +107,7 @@ final class FreeRun {
 
   /** Runs from where the stepper stands; leaves it at the end. */
   void run() {
+    moved();
     boolean starting = stepper.speedMps() == 0;
     if (starting) {
       powerUp(new Trigger.Start(), false);
@@ -149,7 +155,7 @@ final class FreeRun {
 
   private double edge(double atM) {
     double edge = rules.nextEdge(atM);
-    double on = guide.nextOnM(atM);
+    double on = guide.nextM(atM);
     double printed = on < path.lengthM() ? path.printedAtOrAfter(on) : on;
     for (double other : new double[] {capUntilM, noPowerToM, printed}) {
       edge = other > atM + DriverRules.SAME_PLACE_M ? Math.min(edge, other) : edge;
@@ -159,8 +165,10 @@ final class FreeRun {
 
   private Ended power(double ceiling, double edge) {
     double off = offMps(ceiling);
-    if (rules.powerForbidden(stepper.atM()) || stepper.speedMps() >= off) {
+    boolean guidedOff = guide.offAtPlace(stepper.atM(), done) && onGrid(stepper.atM());
+    if (guidedOff || rules.powerForbidden(stepper.atM()) || stepper.speedMps() >= off) {
       done(here(), new Command.ShutOff());
+      done = guidedOff ? guide.powerAt(stepper.atM()) : done;
       mode = Mode.COAST;
       return Ended.PLACE;
     }
@@ -189,20 +197,26 @@ final class FreeRun {
         notch(top, new Trigger.AtPlace(place));
       }
       return reached;
-    } else if (ended == Ended.PLACE
-        && !guide.guides()
-        && stepper.atM() < endM - DriverRules.SAME_PLACE_M) {
-      top =
-          Math.max(
-              top, rules.notchFor(stepper.atM(), rules.offMps(ceilingAt(stepper.atM())), true));
+    } else if (ended == Ended.PLACE && stepper.atM() < endM - DriverRules.SAME_PLACE_M) {
+      top = Math.max(top, notchFor(stepper.atM(), true));
     }
     return ended;
+  }
+
+  /** The guide's notch where it has power on here; else what the rules have. */
+  private int notchFor(double atM, boolean holding) {
+    if (guide.holds(atM, stepper.speedMps(), done)) {
+      int highest = assignment.stock().traction().notches().size() - 1;
+      return Math.min(highest, guide.powers().get(guide.powerAt(atM)).notchAt(atM));
+    }
+    return rules.notchFor(atM, offMps(ceilingAt(atM)), holding);
   }
 
   /** Whether the train hardly gains in this notch, and there is a higher one that would help. */
   private boolean weak(double off) {
     int next = stepper.notch() + 1;
-    return next < assignment.stock().traction().notches().size()
+    return !guide.holds(stepper.atM(), stepper.speedMps(), done)
+        && next < assignment.stock().traction().notches().size()
         && stepper.speedMps() < off - 2 * rules.unitMps()
         && stepper.accelerationMps2() < 0.02
         && stepper.accelerationInNotch(next) > stepper.accelerationMps2() + 0.005;
@@ -212,13 +226,13 @@ final class FreeRun {
     double on = rules.onMps(ceiling);
     boolean may = mayTakePower();
     boolean slow = stepper.speedMps() <= on + 1e-9;
+    lowestMps = Math.min(lowestMps, stepper.speedMps());
+    highestMps = Math.max(highestMps, stepper.speedMps());
     if (may && slow && gathersByItself()) {
       may = false;
-      wasSlow = true;
     }
     if (may && slow) {
-      // A speed that it has had since the last movement would tell him to act too soon.
-      boolean fell = stepper.speedMps() >= on - 1e-6 && !wasSlow;
+      boolean fell = lowestMps >= on - 1e-6;
       if (!fell && !onGrid(stepper.atM())) {
         return toNextPrintedPlace(edge);
       }
@@ -230,7 +244,7 @@ final class FreeRun {
     boolean mustCheck = stepper.speedMps() >= (riseSoon ? ceiling : from - 1e-9);
     double gains = stepper.speedMps() < ceiling - CLOSE_MPS ? HARDLY_MPS2 : 0;
     if (mustCheck && stepper.accelerationMps2() > gains) {
-      boolean rose = stepper.speedMps() <= from + 1e-6;
+      boolean rose = highestMps <= from + 1e-6;
       if (!rose && !onGrid(stepper.atM())) {
         return toNextPrintedPlace(edge);
       }
@@ -359,7 +373,7 @@ final class FreeRun {
 
   private void powerUp(Trigger trigger, boolean holding) {
     double at = stepper.atM();
-    top = rules.notchFor(at, offMps(ceilingAt(at)), holding);
+    top = notchFor(at, holding);
     mode = Mode.POWER;
     notch(0, trigger);
   }
@@ -378,6 +392,11 @@ final class FreeRun {
       done = reached ? index : done;
     }
     steps.add(new Step(trigger, command, stepper.save()));
-    wasSlow = false;
+    moved();
+  }
+
+  private void moved() {
+    lowestMps = stepper.speedMps();
+    highestMps = stepper.speedMps();
   }
 }

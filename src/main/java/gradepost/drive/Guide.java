@@ -16,11 +16,53 @@ record Guide(List<Power> powers, List<Release> releases, List<Release> trace) {
   /** Places of the guide are those of a grid: a train may be so far from them. */
   private static final double NEAR_M = 60;
 
+  /** Gaining no more than this in so many metres, power is not taken off at a speed. */
+  private static final double HARDLY_MPS = 0.7;
+
+  private static final double HARDLY_IN_M = 100;
+
   /** Behind the guide by this share of its speed, power is taken by the rules alone. */
   private static final double FALLEN = 0.75;
 
-  /** Power from a place on, up to a notch and a speed (infinite: as the rules have it). */
-  record Power(double onM, int notch, double offM, double offMps) {}
+  /**
+   * Power from a place on, up to a speed (infinite: as the rules have it).
+   *
+   * @param notches in order of place, from where power is taken on; each higher than the last
+   */
+  record Power(double onM, List<Notch> notches, double offM, double offMps) {
+    Power {
+      notches = List.copyOf(notches);
+    }
+
+    /** Whether it comes off at its place, if the rules have not taken it off before. */
+    boolean offAtPlace() {
+      return offMps == Double.POSITIVE_INFINITY;
+    }
+
+    /** The notch that is held at a place. */
+    int notchAt(double atM) {
+      int held = notches.get(0).notch();
+      for (Notch notch : notches) {
+        held = notch.fromM() <= atM + 1 ? notch.notch() : held;
+      }
+      return held;
+    }
+
+    private Power from(double otherM) {
+      return new Power(otherM, notches, offM, offMps);
+    }
+
+    private Power upTo(double otherMps) {
+      return new Power(onM, notches, offM, otherMps);
+    }
+
+    private Power in(List<Notch> others) {
+      return new Power(onM, others, offM, offMps);
+    }
+  }
+
+  /** A notch that is held from a place on. */
+  record Notch(double fromM, int notch) {}
 
   /** A speed at a place. */
   record Release(double atM, double mps) {}
@@ -42,11 +84,19 @@ record Guide(List<Power> powers, List<Release> releases, List<Release> trace) {
     return index;
   }
 
-  /** Where power is to be taken next. */
-  double nextOnM(double atM) {
+  /** Where power is to be taken or come off, or a higher notch be taken, next. */
+  double nextM(double atM) {
     for (Power power : powers) {
       if (power.onM() > atM) {
         return power.onM();
+      }
+      for (Notch notch : power.notches()) {
+        if (notch.fromM() > atM) {
+          return notch.fromM();
+        }
+      }
+      if (power.offAtPlace() && power.offM() > atM) {
+        return power.offM();
       }
     }
     return Double.POSITIVE_INFINITY;
@@ -57,17 +107,17 @@ record Guide(List<Power> powers, List<Release> releases, List<Release> trace) {
     List<Guide> all = new ArrayList<>();
     for (int i = 0; i < powers.size(); i++) {
       Power power = powers.get(i);
+      int index = i;
       if (power.offMps() < Double.POSITIVE_INFINITY) {
-        all.add(
-            with(i, new Power(power.onM(), power.notch(), power.offM(), power.offMps() - unitMps)));
-        all.add(
-            with(i, new Power(power.onM(), power.notch(), power.offM(), power.offMps() + unitMps)));
+        all.add(with(i, power.upTo(power.offMps() - unitMps)));
+        all.add(with(i, power.upTo(power.offMps() + unitMps)));
       }
+      otherNotches(power.notches()).forEach(n -> all.add(with(index, power.in(n))));
       if (i > 0) {
         for (double by : new double[] {-NEAR_M, NEAR_M}) {
           double onM = power.onM() + by;
           if (onM > powers.get(i - 1).offM() && onM < power.offM()) {
-            all.add(with(i, new Power(onM, power.notch(), power.offM(), power.offMps())));
+            all.add(with(i, power.from(onM)));
           }
         }
         List<Power> fewer = new ArrayList<>(powers);
@@ -85,17 +135,62 @@ record Guide(List<Power> powers, List<Release> releases, List<Release> trace) {
     return all;
   }
 
+  /** One notch less or more somewhere, or one notch not taken. */
+  private static List<List<Notch>> otherNotches(List<Notch> notches) {
+    List<List<Notch>> all = new ArrayList<>();
+    for (int i = 0; i < notches.size(); i++) {
+      Notch notch = notches.get(i);
+      int below = i == 0 ? -1 : notches.get(i - 1).notch();
+      int above = i + 1 == notches.size() ? Integer.MAX_VALUE : notches.get(i + 1).notch();
+      for (int by = -1; by <= 1; by += 2) {
+        if (notch.notch() + by > below && notch.notch() + by < above) {
+          List<Notch> others = new ArrayList<>(notches);
+          others.set(i, new Notch(notch.fromM(), notch.notch() + by));
+          all.add(others);
+        }
+      }
+      if (i > 0) {
+        List<Notch> fewer = new ArrayList<>(notches);
+        fewer.remove(i);
+        all.add(fewer);
+      }
+    }
+    return all;
+  }
+
   private Guide with(int index, Power power) {
     List<Power> other = new ArrayList<>(powers);
     other.set(index, power);
     return new Guide(other, releases, trace);
   }
 
-  /** Whether the guide has power on here, or the train has fallen far behind it. */
+  /**
+   * Whether the guide has power on here, or the train has fallen far behind it.
+   *
+   * @param done the power that was taken off last, by its index
+   */
   boolean wantsPower(double atM, double mps, int done) {
+    return on(atM, done) || fallen(atM, mps);
+  }
+
+  /** Whether the guide has power on here, and the train is about where it should be. */
+  boolean holds(double atM, double mps, int done) {
+    return on(atM, done) && !fallen(atM, mps);
+  }
+
+  /** Whether power that is on by the guide is to come off at this place, or was before it. */
+  boolean offAtPlace(double atM, int done) {
     int index = powerAt(atM);
-    boolean on = index > done && atM < powers.get(index).offM() + NEAR_M;
-    return on || mps < FALLEN * speedAt(atM);
+    return index > done && powers.get(index).offAtPlace() && atM >= powers.get(index).offM() - 1e-6;
+  }
+
+  private boolean on(double atM, int done) {
+    int index = powerAt(atM);
+    return index > done && atM < powers.get(index).offM() + NEAR_M;
+  }
+
+  private boolean fallen(double atM, double mps) {
+    return mps < FALLEN * speedAt(atM);
   }
 
   private double speedAt(double atM) {
@@ -126,20 +221,30 @@ record Guide(List<Power> powers, List<Release> releases, List<Release> trace) {
     private final List<Power> powers = new ArrayList<>();
     private final List<Release> releases = new ArrayList<>();
     private final List<Release> trace = new ArrayList<>();
-    private double onM;
-    private int notch;
+    private final List<Notch> notches = new ArrayList<>();
 
     void point(double atM, double mps) {
       trace.add(new Release(atM, mps));
     }
 
     void power(double atM, int to, boolean already) {
-      onM = already ? onM : atM;
-      notch = already ? Math.max(notch, to) : to;
+      if (!already) {
+        notches.clear();
+      }
+      if (notches.isEmpty() || to > notches.get(notches.size() - 1).notch()) {
+        notches.add(new Notch(atM, to));
+      }
     }
 
+    /** Power comes off: at a speed, or at the place where the speed hardly rises any more. */
     void off(double atM, double mps) {
-      powers.add(new Power(onM, notch, atM, mps));
+      double before = 0;
+      for (Release point : trace) {
+        before = point.atM() <= atM - HARDLY_IN_M ? point.mps() : before;
+      }
+      boolean gains = mps - before > HARDLY_MPS || atM - notches.get(0).fromM() < HARDLY_IN_M;
+      powers.add(
+          new Power(notches.get(0).fromM(), notches, atM, gains ? mps : Double.POSITIVE_INFINITY));
     }
 
     void released(double atM, double mps) {

@@ -5,10 +5,11 @@ import gradepost.units.Speed;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Works out a leg in several ways that all obey the policy: by its rules alone, as fast as they
@@ -16,12 +17,6 @@ import java.util.Set;
  * movement. Each is run again from its printed numbers, and judged by that.
  */
 final class LegChooser {
-  /** A second is worth so many watts for each kilogram. */
-  private static final double[] TIMES_W = {0.5, 1, 2, 3.5, 6, 11, 25, 100};
-
-  /** A handle movement is worth so many joules for each kilogram. */
-  private static final double[] MOVES_J = {3, 25};
-
   /** Coasting before a braking is tried longer by so much, seconds. */
   private static final double LONGER_S = 5;
 
@@ -37,6 +32,7 @@ final class LegChooser {
   private final DriverRules rules;
   private final LegPlanner planner;
   private final Set<Manner> tried = new HashSet<>();
+  private @Nullable LegCosts costs;
 
   /** From a stand at {@code startM} over the targets up to the stop that is the last of them. */
   LegChooser(
@@ -91,7 +87,7 @@ final class LegChooser {
     return way(Manner.of(fastest(usual.run())));
   }
 
-  /** Ways near one of these, in one thing different; those that stand. */
+  /** Ways near this one, in one thing different, not tried yet, without more movements. */
   List<Way> near(Way way) {
     double unit = assignment.route().units().speedUnitMps();
     List<Manner> manners = new ArrayList<>();
@@ -99,69 +95,71 @@ final class LegChooser {
     for (double by : new double[] {-LONGER_S, LONGER_S}) {
       manners.add(way.manner().coasting(way.manner().coastS() + by));
     }
-    return manners.stream().filter(tried::add).map(this::way).filter(Way::stands).toList();
+    return manners.stream()
+        .filter(tried::add)
+        .flatMap(m -> planned(m, way.movements()).stream())
+        .filter(Way::stands)
+        .toList();
   }
 
-  /** All that stand; where none does, the one by the rules alone. */
-  List<Way> ways() {
-    List<Way> ways = new ArrayList<>(guided());
-    ways.add(fastest());
-    ways.add(own());
-    List<Way> stand = ways.stream().filter(Way::stands).toList();
-    return stand.isEmpty() ? List.of(own()) : stand;
-  }
-
-  private List<Way> guided() {
-    Set<Guide> guides = new LinkedHashSet<>();
-    Target stop = targets.get(targets.size() - 1);
-    Braking braking = Braking.of(assignment, bench, stop);
-    LegGrid grid =
-        new LegGrid(
-            assignment,
-            bench,
-            rules,
-            targets,
-            startM,
-            stop.atM(),
-            braking::heaviestPa,
-            STEP_M,
-            STEP_MPS);
-    LegSteps steps =
-        new LegSteps(
-            grid,
-            assignment.stock().traction().timePerNotch().seconds(),
-            usual.run().leastPower().seconds(),
-            usual.run().coastBeforeBraking().seconds());
-    LegCosts costs = new LegCosts(new LegTable(grid, steps), 2 + braking.easeAtMps().length);
+  /**
+   * By the guide that costs least at these prices; empty where none is new, or it does not stand.
+   *
+   * @param timeW what a second is worth, watts for each kilogram
+   * @param moveJ what a handle movement is worth, joules for each kilogram
+   */
+  Optional<Way> guided(double timeW, double moveJ) {
     double kg = bench.plannedTrain().inertiaKg();
-    for (double move : MOVES_J) {
-      for (double time : TIMES_W) {
-        if (costs.priced(kg * time, kg * move) < Double.POSITIVE_INFINITY) {
-          Guide guide = costs.guide();
-          if (guide != null) {
-            guides.add(guide);
-          }
-        }
-      }
+    if (costs().priced(kg * timeW, kg * moveJ) == Double.POSITIVE_INFINITY) {
+      return Optional.empty();
     }
-    List<Way> ways = new ArrayList<>();
-    for (Guide guide : guides) {
-      ways.add(way(usual.by(guide)));
+    Guide guide = costs().guide();
+    return guide == null ? Optional.empty() : Optional.of(way(usual.by(guide))).filter(Way::stands);
+  }
+
+  private LegCosts costs() {
+    if (costs == null) {
+      RunRules run = usual.run();
+      LegGrid grid =
+          new LegGrid(
+              assignment,
+              bench,
+              rules,
+              targets,
+              startM,
+              t -> Braking.of(assignment, bench, t),
+              STEP_M,
+              STEP_MPS);
+      LegSteps steps =
+          new LegSteps(
+              grid,
+              assignment.stock().traction().timePerNotch().seconds(),
+              run.leastPower().seconds(),
+              run.coastBeforeBraking().seconds());
+      costs = new LegCosts(new LegTable(grid, steps));
     }
-    return ways;
+    return costs;
   }
 
   Way way(Manner manner) {
+    return planned(manner, Integer.MAX_VALUE).orElseThrow();
+  }
+
+  /** Worked out, and run again; empty where that takes more movements than this. */
+  private Optional<Way> planned(Manner manner, int mostMovements) {
     LegPlanner.Leg leg = planner.plan(startM, targets, manner);
-    Rerun rerun = new Rerun(assignment, bench, ceiling);
     List<Instruction> instructions = new ArrayList<>();
     leg.pieces().forEach(p -> instructions.addAll(p.instructions()));
+    if (instructions.size() > mostMovements) {
+      return Optional.empty();
+    }
+    Rerun rerun = new Rerun(assignment, bench, ceiling);
     Map<Target, Integer> numbers = new HashMap<>();
     targets.forEach(t -> numbers.put(t, 0));
     rerun.run(startM, instructions, numbers);
     double unit = assignment.route().units().speedUnitMps();
     long idle = leg.pieces().stream().filter(p -> p.hardlyBrakes(unit)).count();
-    return new Way(manner, leg, rerun, idle);
+    return Optional.of(new Way(manner, leg, rerun, idle));
   }
 
   /** Close under the ceiling, and no coasting that only spares energy. */

@@ -12,10 +12,7 @@ final class LegCosts {
   private final LegTable table;
   private final LegGrid grid;
   private final int notches;
-  private final int stopMoves;
-  private final int first;
-  private final int main;
-  private final int stop;
+  private final int check;
 
   /** By state of the handles and cell. */
   private final double[][] value;
@@ -23,15 +20,12 @@ final class LegCosts {
   private double watts;
   private double perMove;
 
-  LegCosts(LegTable table, int stopMoves) {
+  LegCosts(LegTable table) {
     this.table = table;
     this.grid = table.grid;
-    this.stopMoves = stopMoves;
     notches = grid.notches;
-    first = notches + 1;
-    main = notches + 2;
-    stop = notches + 3;
-    value = new double[notches + 4][grid.places() * table.columns];
+    check = notches + 1;
+    value = new double[notches + 2][grid.places() * table.columns];
   }
 
   /** The least cost of the whole leg at these prices: joules. */
@@ -42,8 +36,8 @@ final class LegCosts {
       Arrays.fill(row, Double.POSITIVE_INFINITY);
     }
     int last = grid.places() - 1;
-    value[stop][table.cell(last, 0)] = 0;
-    value[stop][table.cell(last, table.columns - 1)] = 0;
+    value[0][table.cell(last, 0)] = 0;
+    value[0][table.cell(last, table.columns - 1)] = 0;
     for (int k = last - 1; k >= 0; k--) {
       for (int i = 0; i < table.columns - 1 && grid.speed(k, i) < grid.mostMps[k]; i++) {
         settle(k, i);
@@ -55,22 +49,16 @@ final class LegCosts {
 
   private void settle(int k, int i) {
     int cell = table.cell(k, i);
-    boolean free = grid.speed(k, i) <= grid.releaseMps[k] + 1e-9;
-    double onStop = braked(table.stop, cell, stop);
-    double onMain = braked(table.main, cell, main);
-    double onFirst = Math.min(braked(table.first, cell, first), perMove + onMain);
-    double coasting = table.cost(table.coast, cell, watts, value[0]);
+    double coasting = Math.min(cost(table.coast, cell, 0), brakings(table.coasting, cell));
     for (int n = 0; n < notches; n++) {
       coasting = Math.min(coasting, (n + 1) * perMove + powered(table.ramp + n, cell, n));
     }
-    coasting = Math.min(coasting, perMove + braked(table.onFirst, cell, first));
-    coasting = Math.min(coasting, 2 * perMove + braked(table.onMain, cell, main));
-    coasting = Math.min(coasting, stopMoves * perMove + braked(table.onStop, cell, stop));
+    coasting = Math.min(coasting, perMove + cost(table.check, cell, check));
     value[0][cell] = coasting;
-    value[first][cell] = free ? Math.min(onFirst, perMove + coasting) : onFirst;
-    value[main][cell] = free ? Math.min(onMain, perMove + coasting) : onMain;
-    value[stop][cell] = onStop;
-    double off = perMove + table.cost(table.off, cell, watts, value[0]);
+    double checking = Math.min(cost(table.checked, cell, check), brakings(table.checking, cell));
+    value[check][cell] =
+        grid.releases(k, grid.speed(k, i)) ? Math.min(checking, perMove + coasting) : checking;
+    double off = perMove + cost(table.off, cell, 0);
     double higher = Double.POSITIVE_INFINITY;
     for (int n = notches - 1; n >= 0; n--) {
       double on = Math.min(off, powered(table.power + n, cell, n));
@@ -80,17 +68,19 @@ final class LegCosts {
   }
 
   private double powered(int kind, int cell, int notch) {
-    return table.cameOff(kind, cell)
-        ? perMove + table.cost(kind, cell, watts, value[0])
-        : table.cost(kind, cell, watts, value[1 + notch]);
+    return table.cameOff(kind, cell) ? perMove + cost(kind, cell, 0) : cost(kind, cell, 1 + notch);
   }
 
-  private double braked(int kind, int cell, int state) {
+  private double brakings(int kind, int cell) {
     double best = Double.POSITIVE_INFINITY;
-    for (int b = 0; b < LegTable.BRAKES; b++) {
-      best = Math.min(best, table.cost(kind + b, cell, watts, value[state]));
+    for (int b = 0; b < LegTable.BRAKINGS; b++) {
+      best = Math.min(best, cost(kind + b, cell, 0));
     }
     return best;
+  }
+
+  private double cost(int kind, int cell, int state) {
+    return table.cost(kind, cell, watts, perMove, value[state]);
   }
 
   /** A step that could be taken, into a state, after so many movements. */
@@ -127,8 +117,8 @@ final class LegCosts {
       } else if (was) {
         maker.off(at, v);
       }
-      if (state > notches && state != stop && take.state() == 0) {
-        maker.released(at, v);
+      if (take.move().releasedMps() > 0) {
+        maker.released(grid.placeM[take.move().place()], take.move().releasedMps());
       }
       if (is && !take.move().powered()) {
         // By the rule's own speed.
@@ -145,30 +135,21 @@ final class LegCosts {
   private List<Option> options(LegSteps steps, int k, double v, int state) {
     List<Option> all = new ArrayList<>();
     boolean rolling = v > 0;
-    boolean braking = state > notches && state != stop;
-    if (state == 0 || braking && v <= grid.releaseMps[k] + 1e-9) {
-      int moves = state == 0 ? 0 : 1;
-      if (rolling) {
-        add(all, steps.coast(k, v), 0, moves);
-      }
+    boolean released = state == check && grid.releases(k, v);
+    if (state == 0 || released) {
+      int moves = released ? 1 : 0;
       for (int n = 0; n < notches; n++) {
         add(all, steps.ramp(k, v, n), 1 + n, moves + n + 1);
       }
-      if (state == 0 && rolling) {
-        addAll(all, steps.putOn(k, v, false, true), first, 1);
-        addAll(all, steps.putOn(k, v, true, true), main, 2);
-        addAll(all, steps.putOn(k, v, true, false), stop, stopMoves);
+      if (rolling) {
+        add(all, steps.coast(k, v), 0, moves);
+        steps.brakings(k, v, 0).forEach(m -> add(all, m, 0, moves));
+        add(all, steps.check(k, v), check, moves + 1);
       }
     }
-    if (braking && rolling) {
-      double pa = grid.releasedPa(k, state != first);
-      addAll(all, steps.braked(k, v, pa, true), state, 0);
-      if (state == first) {
-        addAll(all, steps.braked(k, v, grid.releasedPa(k, true), true), main, 1);
-      }
-    }
-    if (state == stop && rolling) {
-      addAll(all, steps.braked(k, v, grid.techniqueAt(v), false), stop, 0);
+    if (state == check && rolling) {
+      add(all, steps.checked(k, v), check, 0);
+      steps.brakings(k, v, grid.checkPa[k]).forEach(m -> add(all, m, 0, 0));
     }
     if (state > 0 && state <= notches) {
       add(all, steps.shutOff(k, v), 0, 1);
@@ -181,13 +162,7 @@ final class LegCosts {
 
   private static void add(List<Option> all, LegSteps.Move move, int state, int moves) {
     if (move != null) {
-      all.add(new Option(move, state, moves));
-    }
-  }
-
-  private static void addAll(List<Option> all, LegSteps.Move[] some, int state, int moves) {
-    for (LegSteps.Move move : some) {
-      add(all, move, state, moves);
+      all.add(new Option(move, state, moves + move.moves()));
     }
   }
 

@@ -1,17 +1,34 @@
 package gradepost.drive;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /** What each control does from each place and speed, worked out once. */
 final class LegSteps {
-  /** One step or macro step: where it lands and what it costs. */
-  record Move(int place, boolean powered, double mps, double joules, double seconds) {}
+  /**
+   * One step, or several: where it lands and what it costs.
+   *
+   * @param moves handle movements on the way
+   * @param releasedMps of a braking for a lower speed: where the brake came off
+   */
+  record Move(
+      int place,
+      boolean powered,
+      double mps,
+      double joules,
+      double seconds,
+      int moves,
+      double releasedMps) {
+    Move(int place, boolean powered, double mps, double joules, double seconds) {
+      this(place, powered, mps, joules, seconds, 0, 0);
+    }
+  }
 
-  /** A brake that is released again is on down to this share of the speed for that. */
+  /** A checking application is on down to this share of the speed for its release. */
   private static final double LOWEST = 0.6;
 
-  /** Slower than this, a stand may need one light application alone. */
-  private static final double SLOW_MPS = 5;
-
-  private static final Move[] NONE = {};
+  /** Further past where the brake should have gone on than this is too late, metres. */
+  private static final double LATE_M = 2;
 
   final LegGrid grid;
   private final double perNotchS;
@@ -27,11 +44,11 @@ final class LegSteps {
 
   /** Coasting to the next place; null where it may not, or does not get there. */
   Move coast(int k, double v) {
-    double then = grid.after(k, v, grid.lengthM(k), -1);
+    double then = grid.after(k, v, grid.lengthM(k), -1, 0);
     if (Double.isNaN(then) || then > grid.mostMps[k + 1] + 1e-9) {
       return null;
     }
-    if (then > v && then > grid.checkFromMps[k] + 0.2) {
+    if (then > v && grid.checks(k, then)) {
       return null;
     }
     return new Move(k + 1, false, then, 0, 2 * grid.lengthM(k) / (v + then));
@@ -44,7 +61,7 @@ final class LegSteps {
       return null;
     }
     double length = grid.lengthM(k);
-    double then = grid.after(k, v, length, notch);
+    double then = grid.after(k, v, length, notch, 0);
     if (Double.isNaN(then)) {
       return null;
     }
@@ -60,7 +77,7 @@ final class LegSteps {
     double joules = grid.effort(notch, middle) * powered;
     double seconds = powered / middle;
     double rest = length - powered;
-    double end = rest < 1e-9 ? off : grid.after(k, off, rest, -1);
+    double end = rest < 1e-9 ? off : grid.after(k, off, rest, -1, 0);
     if (Double.isNaN(end) || end > grid.mostMps[k + 1] + 1e-9) {
       return null;
     }
@@ -114,7 +131,7 @@ final class LegSteps {
         seconds += part * slice;
         double off = grid.offMps[place];
         double rest = grid.placeM[place + 1] - end;
-        double last = rest < 1e-9 ? off : grid.after(place, off, rest, -1);
+        double last = rest < 1e-9 ? off : grid.after(place, off, rest, -1, 0);
         if (Double.isNaN(last) || last > grid.mostMps[place + 1] + 1e-9) {
           return null;
         }
@@ -143,116 +160,103 @@ final class LegSteps {
   /** Power taken off: at least so much coasting follows before a braking point. */
   Move shutOff(int k, double v) {
     Move all = new Move(k, false, v, 0, 0);
-    while (all.seconds() < leastCoastS && all.place() + 1 < grid.places()) {
+    while (all.place() + 1 < grid.places()) {
       Move more = coast(all.place(), all.mps());
       if (more == null) {
-        break;
+        double seconds = grid.lengthM(all.place()) / all.mps();
+        return all.seconds() + seconds < leastCoastS ? null : all;
+      }
+      if (all.seconds() + more.seconds() > leastCoastS) {
+        return all;
       }
       all = new Move(more.place(), false, more.mps(), 0, all.seconds() + more.seconds());
     }
     return all;
   }
 
-  /** Pressure of a first application towards a stand, at this speed. */
-  private double lightPa(double v) {
-    return Math.min(grid.techniqueAt(v), grid.firstStopPa);
-  }
-
-  /** Braked up to a pressure: as little as may be, as much, and to the most at the next place. */
-  Move[] braked(int k, double v, double mostPa, boolean released) {
-    if (released && v < LOWEST * grid.releaseMps[k]) {
-      return NONE;
-    }
-    return new Move[] {
-      braked(k, v, grid.lengthM(k), true, mostPa, released),
-      braked(k, v, grid.lengthM(k), false, mostPa, released),
-      towardsMost(k, v, grid.lengthM(k), mostPa, released)
-    };
-  }
-
   /**
-   * The brake put on: it slows the train after its lag only, and a main application comes when the
-   * first has been held.
+   * Coasting, or with a checking application on, up to where a braking begins on this segment, and
+   * that braking to its end.
+   *
+   * @param pa of the checking application; 0 without
    */
-  Move[] putOn(int k, double v, boolean heavy, boolean released) {
-    Move late = new Move(k, false, v, 0, 0);
-    double left = grid.lengthM(k);
-    double light = released ? grid.releasedPa(k, false) : lightPa(v);
-    double[] phases = {grid.lagS, heavy && v > SLOW_MPS ? grid.firstHeldS : 0};
-    for (int phase = 0; phase < 2; phase++) {
-      double seconds = phases[phase];
-      while (seconds > 1e-9) {
-        double speed = late.mps();
-        double metres = Math.min(left, speed * seconds);
-        Move part =
-            phase == 0
-                ? rolled(late.place(), speed, metres)
-                : braked(late.place(), speed, metres, false, light, released);
-        if (part == null || part.mps() <= 0 || part.mps() > grid.mostMps[late.place()] + 1) {
-          return NONE;
-        }
-        left -= metres;
-        seconds = left < 1e-6 ? seconds - part.seconds() : 0;
-        late = new Move(late.place(), false, part.mps(), 0, late.seconds() + part.seconds());
-        if (left < 1e-6) {
-          if (late.place() + 2 >= grid.places() || late.mps() > grid.mostMps[late.place() + 1]) {
-            return NONE;
-          }
-          late = new Move(late.place() + 1, false, late.mps(), 0, late.seconds());
-          left = grid.lengthM(late.place());
-        }
+  List<Move> brakings(int k, double v, double pa) {
+    double length = grid.lengthM(k);
+    double then = grid.after(k, v, length, -1, pa);
+    if (Double.isNaN(then)) {
+      return List.of();
+    }
+    double[] shares = new double[grid.curves.size()];
+    double first = Double.POSITIVE_INFINITY;
+    for (int c = 0; c < shares.length; c++) {
+      LegGrid.Curve curve = grid.curves.get(c);
+      shares[c] =
+          curve.from() <= k && curve.place() > k ? crossed(curve.brake(), k, v, then) : Double.NaN;
+      if (curve.must() && shares[c] < first) {
+        first = shares[c];
       }
     }
-    double pa = released ? grid.releasedPa(late.place(), heavy) : grid.techniqueAt(late.mps());
-    Move[] ends = {
-      braked(late.place(), late.mps(), left, true, pa, released),
-      braked(late.place(), late.mps(), left, false, pa, released),
-      towardsMost(late.place(), late.mps(), left, pa, released)
-    };
-    for (int i = 0; i < ends.length; i++) {
-      if (ends[i] != null) {
-        double seconds = late.seconds() + ends[i].seconds();
-        ends[i] = new Move(ends[i].place(), false, ends[i].mps(), 0, seconds);
+    List<Move> all = new ArrayList<>();
+    for (int c = 0; c < shares.length; c++) {
+      if (shares[c] <= first + 1e-9) {
+        LegGrid.Curve curve = grid.curves.get(c);
+        double speed = v + shares[c] * (then - v);
+        double seconds = shares[c] * 2 * length / (v + then);
+        all.add(braking(grid.curves.get(curve.instead()), k, shares[c] * length, speed, seconds));
       }
     }
-    return ends;
+    return all;
   }
 
-  private Move rolled(int k, double v, double metres) {
-    double then = grid.after(k, v, metres, -1);
-    return Double.isNaN(then) ? null : new Move(k, false, then, 0, 2 * metres / (v + then));
+  private Move braking(LegGrid.Curve curve, int k, double runM, double speed, double seconds) {
+    BrakeCurve brake = curve.brake();
+    double spareM = brake.placeM(speed) - grid.placeM[k] - runM;
+    return new Move(
+        curve.place(),
+        false,
+        brake.endMps(speed),
+        0,
+        seconds + brake.seconds(speed) + Math.max(0, spareM) / speed,
+        brake.moves(speed),
+        brake.releaseMps());
   }
 
-  /** Braked with a force; null where that comes to a stand before. */
-  private Move braked(
-      int k, double v, double length, boolean least, double mostPa, boolean released) {
-    double then = v;
-    for (int pass = 0; pass < 3; pass++) {
-      double middle = (v + then) / 2;
-      double most = Math.max(grid.brakeN(mostPa, middle), grid.leastBrakeN(k, middle, released));
-      double force = least ? Math.min(most, grid.leastBrakeN(k, middle, released)) : most;
-      double square = v * v - 2 * (force + grid.againstN(k, middle)) / grid.inertiaKg * length;
-      if (square < 0) {
-        return null;
-      }
-      then = Math.sqrt(square);
+  /** At which share of a segment a braking has to begin; NaN where it has not, or too late. */
+  private double crossed(BrakeCurve brake, int k, double v, double then) {
+    double before = brake.placeM(v) - grid.placeM[k];
+    double behind = brake.placeM(then) - grid.placeM[k + 1];
+    if (before < -LATE_M || behind > 0 || v <= brake.freeMps()) {
+      return Double.NaN;
     }
-    return v + then <= 0 ? null : new Move(k + 1, false, then, 0, 2 * length / (v + then));
+    return before <= 0 ? 0 : before / (before - behind);
   }
 
-  /** Braked as much as brings the train to the most that is allowed at the next place. */
-  private Move towardsMost(int k, double v, double length, double mostPa, boolean released) {
-    double then = grid.mostMps[k + 1];
-    if (v + then <= 0 || then > v) {
+  /** A checking application, on to the next place; null where it may not, or does not get there. */
+  Move checked(int k, double v) {
+    if (v < LOWEST * grid.checkToMps[k]) {
       return null;
     }
-    double middle = (v + then) / 2;
-    double force = grid.inertiaKg * (v * v - then * then) / (2 * length) - grid.againstN(k, middle);
-    double most = Math.max(grid.brakeN(mostPa, middle), grid.leastBrakeN(k, middle, released));
-    if (force < Math.min(most, grid.leastBrakeN(k, middle, released)) - 1
-        || force > most * (1 + 1e-4) + 1) {
+    double then = grid.after(k, v, grid.lengthM(k), -1, grid.checkPa[k]);
+    return Double.isNaN(then) || then > grid.mostMps[k + 1] + 1e-9
+        ? null
+        : new Move(k + 1, false, then, 0, 2 * grid.lengthM(k) / (v + then));
+  }
+
+  /** The speed is checked: after its lag the brake slows the train. */
+  Move check(int k, double v) {
+    if (!grid.mayCheck(k, v)) {
       return null;
     }
-    return new Move(k + 1, false, then, 0, 2 * length / (v + then));
+    double rolled = Math.min(grid.lengthM(k), v * grid.lagS);
+    double then = grid.after(k, v, rolled, -1, 0);
+    double left = grid.lengthM(k) - rolled;
+    if (Double.isNaN(then)) {
+      return null;
+    }
+    double seconds = 2 * rolled / (v + then);
+    double end = left < 1e-6 ? then : grid.after(k, then, left, -1, grid.checkPa[k]);
+    return Double.isNaN(end) || end > grid.mostMps[k + 1] + 1e-9
+        ? null
+        : new Move(k + 1, false, end, 0, seconds + 2 * left / (then + end));
   }
 }

@@ -1,13 +1,12 @@
 package gradepost.drive;
 
 import java.util.Arrays;
+import java.util.List;
 
 /** The steps of a leg from every place and speed of its grid, worked out once. */
 final class LegTable {
-  /**
-   * Kinds of brake steps: lightest, heaviest, and to the most that is allowed at the next place.
-   */
-  static final int BRAKES = 3;
+  /** From one place there is a choice of so many brakings at most. */
+  static final int BRAKINGS = 4;
 
   final LegGrid grid;
   final LegSteps steps;
@@ -16,12 +15,13 @@ final class LegTable {
   final int power = 1;
   final int ramp;
   final int off;
-  final int first;
-  final int main;
-  final int stop;
-  final int onFirst;
-  final int onMain;
-  final int onStop;
+  final int check;
+  final int checked;
+
+  /** Brakings begun coasting, and with a checking application on. */
+  final int coasting;
+
+  final int checking;
 
   /** By kind and cell: the cell below and above where it lands; −1 where it cannot be done. */
   private final int[][] low;
@@ -30,6 +30,7 @@ final class LegTable {
   private final double[][] share;
   private final double[][] joules;
   private final double[][] seconds;
+  private final byte[][] moves;
 
   /** Whether it lands without power, having begun with it. */
   private final boolean[][] came;
@@ -40,19 +41,18 @@ final class LegTable {
     columns = grid.speeds + 1;
     ramp = power + grid.notches;
     off = ramp + grid.notches;
-    first = off + 1;
-    main = first + BRAKES;
-    stop = main + BRAKES;
-    onFirst = stop + BRAKES;
-    onMain = onFirst + BRAKES;
-    onStop = onMain + BRAKES;
-    int kinds = onStop + BRAKES;
+    check = off + 1;
+    checked = check + 1;
+    coasting = checked + 1;
+    checking = coasting + BRAKINGS;
+    int kinds = checking + BRAKINGS;
     int cells = grid.places() * columns;
     low = new int[kinds][cells];
     high = new int[kinds][cells];
     share = new double[kinds][cells];
     joules = new double[kinds][cells];
     seconds = new double[kinds][cells];
+    moves = new byte[kinds][cells];
     came = new boolean[kinds][cells];
     for (int[] row : low) {
       Arrays.fill(row, -1);
@@ -84,18 +84,15 @@ final class LegTable {
       put(power + n, cell, steps.power(k, v, n));
     }
     put(off, cell, steps.shutOff(k, v));
-    LegSteps.Move[] light = steps.braked(k, v, grid.releasedPa(k, false), true);
-    put(first, cell, light);
-    put(main, cell, steps.braked(k, v, grid.releasedPa(k, true), true));
-    put(stop, cell, steps.braked(k, v, grid.techniqueAt(v), false));
-    put(onFirst, cell, steps.putOn(k, v, false, true));
-    put(onMain, cell, steps.putOn(k, v, true, true));
-    put(onStop, cell, steps.putOn(k, v, true, false));
+    put(check, cell, steps.check(k, v));
+    put(checked, cell, steps.checked(k, v));
+    put(coasting, cell, steps.brakings(k, v, 0));
+    put(checking, cell, steps.brakings(k, v, grid.checkPa[k]));
   }
 
-  private void put(int kind, int cell, LegSteps.Move[] moves) {
-    for (int b = 0; b < moves.length; b++) {
-      put(kind + b, cell, moves[b]);
+  private void put(int kind, int cell, List<LegSteps.Move> moves) {
+    for (int b = 0; b < Math.min(BRAKINGS, moves.size()); b++) {
+      put(kind + b, cell, moves.get(b));
     }
   }
 
@@ -119,22 +116,18 @@ final class LegTable {
     share[kind][cell] = part;
     joules[kind][cell] = move.joules();
     seconds[kind][cell] = move.seconds();
+    moves[kind][cell] = (byte) move.moves();
     came[kind][cell] = !move.powered();
   }
 
-  /**
-   * Cost of a step and of what follows it.
-   *
-   * @param powered what follows where power is still on
-   * @param otherwise what follows without, and what taking it off costs
-   */
-  double cost(int kind, int cell, double watts, double[] then) {
+  /** Cost of a step and of what follows it. */
+  double cost(int kind, int cell, double watts, double perMove, double[] then) {
     int at = low[kind][cell];
     if (at < 0) {
       return Double.POSITIVE_INFINITY;
     }
     double onward = LegGrid.between(then[at], then[high[kind][cell]], share[kind][cell]);
-    return joules[kind][cell] + watts * seconds[kind][cell] + onward;
+    return joules[kind][cell] + watts * seconds[kind][cell] + perMove * moves[kind][cell] + onward;
   }
 
   /** Whether power comes off by itself on this step. */

@@ -11,8 +11,20 @@ import java.util.stream.IntStream;
  * a restriction on one leaves the others as they are.
  */
 final class RunChooser {
+  /** From so many ways, of different movements, a better one is looked for near by. */
+  private static final int SEEDS = 2;
+
   /** So often the ways near the one taken are looked at. */
-  private static final int ROUNDS = 4;
+  private static final int ROUNDS = 14;
+
+  /** A second is worth so many watts for each kilogram. */
+  private static final double[] TIMES_W = {0.5, 2, 6, 18, 100};
+
+  /** So often the price of time is halved between one that is too slow and one in time. */
+  private static final int HALVINGS = 3;
+
+  /** A handle movement is worth so many joules for each kilogram. */
+  private static final double[] MOVES_J = {3, 25};
 
   /** A way comes out slower by so much from where the train really stands, seconds. */
   private static final double SLOWER_S = 0.3;
@@ -49,7 +61,7 @@ final class RunChooser {
       // From where the train really stands: a little short of the mark.
       LegChooser chooser = new LegChooser(assignment, bench, ceiling, at, leg.targets());
       LegChooser.Way way = chooser.way(leg.taken().manner());
-      LegChooser.Way taken = way.stands() ? way : chooser.own();
+      LegChooser.Way taken = way.stands() ? way : leg(at, leg.targets()).taken();
       pieces.addAll(taken.leg().pieces());
       if (taken.leg().stalled()) {
         return new Chosen(pieces, Optional.of(at), fastest);
@@ -80,25 +92,67 @@ final class RunChooser {
 
   private Leg leg(double startM, List<Target> targets) {
     LegChooser chooser = new LegChooser(assignment, bench, ceiling, startM, targets);
-    List<LegChooser.Way> ways = chooser.ways();
-    LegChooser.Way fastest = ways.get(0);
+    List<LegChooser.Way> ways = new ArrayList<>();
+    ways.add(chooser.own());
+    chooser.guided(TIMES_W[TIMES_W.length - 1], MOVES_J[0]).ifPresent(ways::add);
+    LegChooser.Way fastest = chooser.fastest();
     for (LegChooser.Way way : ways) {
-      fastest = way.timeS() < fastest.timeS() ? way : fastest;
+      fastest = !fastest.stands() || way.stands() && way.timeS() < fastest.timeS() ? way : fastest;
     }
     double share = assignment.policy().run().timeAllowance();
     double allowedS = Math.max(fastest.timeS(), (1 + share) * fastest.timeS() - SLOWER_S);
-    LegChooser.Way taken = best(fastest, ways, allowedS);
-    for (int round = 0; round < ROUNDS; round++) {
-      taken = best(taken, chooser.near(taken), allowedS);
+    for (double move : MOVES_J) {
+      double cheap = TIMES_W[0];
+      double dear = TIMES_W[TIMES_W.length - 1];
+      for (double time : TIMES_W) {
+        Optional<LegChooser.Way> way = chooser.guided(time, move);
+        way.ifPresent(ways::add);
+        boolean inTime = way.isPresent() && way.get().timeS() <= allowedS;
+        dear = inTime ? Math.min(dear, time) : dear;
+        cheap = inTime ? cheap : time < dear ? time : cheap;
+      }
+      for (int i = 0; i < HALVINGS; i++) {
+        double middle = Math.sqrt(cheap * dear);
+        Optional<LegChooser.Way> way = chooser.guided(middle, move);
+        way.ifPresent(ways::add);
+        boolean inTime = way.isPresent() && way.get().timeS() <= allowedS;
+        dear = inTime ? middle : dear;
+        cheap = inTime ? cheap : middle;
+      }
+    }
+    LegChooser.Way taken = best(ways.get(0), ways, allowedS);
+    List<LegChooser.Way> left = new ArrayList<>(ways);
+    for (int seed = 0; seed < SEEDS && !left.isEmpty(); seed++) {
+      LegChooser.Way from = best(left.get(0), left, allowedS);
+      left.removeIf(w -> w.movements() == from.movements());
+      taken = best(taken, List.of(improved(chooser, from, allowedS)), allowedS);
     }
     return new Leg(targets, taken, fastest);
   }
 
+  /** Goes to the best way near this one, and on from there, as long as that is better. */
+  private static LegChooser.Way improved(LegChooser chooser, LegChooser.Way from, double allowedS) {
+    LegChooser.Way best = from;
+    for (int round = 0; round < ROUNDS; round++) {
+      LegChooser.Way better = best(best, chooser.near(best), allowedS);
+      if (better == best) {
+        return best;
+      }
+      best = better;
+    }
+    return best;
+  }
+
+  /** Within the time that is allowed before all else; where none is, the quickest. */
   private static LegChooser.Way best(
       LegChooser.Way first, List<LegChooser.Way> others, double allowedS) {
     LegChooser.Way best = first;
     for (LegChooser.Way way : others) {
-      best = way.timeS() <= allowedS && way.betterThan(best) ? way : best;
+      boolean inTime = way.timeS() <= allowedS;
+      boolean was = best.stands() && best.timeS() <= allowedS;
+      boolean better =
+          inTime == was ? inTime ? way.betterThan(best) : way.timeS() < best.timeS() : inTime;
+      best = way.stands() && better ? way : best;
     }
     return best;
   }

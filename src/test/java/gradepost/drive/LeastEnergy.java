@@ -1,18 +1,17 @@
 package gradepost.drive;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
 
 /** Dynamic programming over place, speed, control and the movements that are left. */
 final class LeastEnergy {
   private final LegGrid grid;
   private final LegSteps moves;
   private final int most;
-  private final int stopMoves;
   private final int notches;
-  private final int states;
-  private final int first;
-  private final int main;
-  private final int stop;
+  private final int check;
 
   /** By place, movements left, state, speed. */
   private final double[][][][] value;
@@ -22,26 +21,30 @@ final class LeastEnergy {
   private final LegSteps.Move[][][] power;
   private final LegSteps.Move[][][] ramp;
   private final LegSteps.Move[][] off;
-  private final LegSteps.Move[][][] brake;
+  private final LegSteps.Move[][] on;
+  private final LegSteps.Move[][] checked;
+  private final List<List<List<LegSteps.Move>>> coasting = new ArrayList<>();
+  private final List<List<List<LegSteps.Move>>> checking = new ArrayList<>();
 
-  LeastEnergy(LegGrid grid, LegSteps moves, int most, int stopMoves) {
+  LeastEnergy(LegGrid grid, LegSteps moves, int most) {
     this.grid = grid;
     this.moves = moves;
     this.most = most;
-    this.stopMoves = stopMoves;
     notches = grid.notches;
-    first = notches + 1;
-    main = notches + 2;
-    stop = notches + 3;
-    states = notches + 4;
+    check = notches + 1;
     int cols = grid.speeds + 1;
     int n = grid.places();
-    value = new double[n][most + 1][states][cols];
+    value = new double[n][most + 1][notches + 2][cols];
     coast = new LegSteps.Move[n][cols];
     power = new LegSteps.Move[notches][n][cols];
     ramp = new LegSteps.Move[notches][n][cols];
     off = new LegSteps.Move[n][cols];
-    brake = new LegSteps.Move[18][n][cols];
+    on = new LegSteps.Move[n][cols];
+    checked = new LegSteps.Move[n][cols];
+    for (int k = 0; k < n; k++) {
+      coasting.add(new ArrayList<>(Collections.nCopies(cols, List.of())));
+      checking.add(new ArrayList<>(Collections.nCopies(cols, List.of())));
+    }
     for (int k = 0; k + 1 < n; k++) {
       for (int i = 0; i < cols; i++) {
         double v = grid.speed(k, i);
@@ -65,21 +68,10 @@ final class LeastEnergy {
       power[n][k][i] = moves.power(k, v, n);
     }
     off[k][i] = moves.shutOff(k, v);
-    double heaviest = grid.techniqueAt(v);
-    double light = grid.releasedPa(k, false);
-    for (int b = 0; b < 3; b++) {
-      LegSteps.Move[] l = moves.braked(k, v, light, true);
-      LegSteps.Move[] m = moves.braked(k, v, grid.releasedPa(k, true), true);
-      brake[b][k][i] = l.length > b ? l[b] : null;
-      brake[3 + b][k][i] = m.length > b ? m[b] : null;
-      brake[12 + b][k][i] = moves.braked(k, v, heaviest, false)[b];
-      LegSteps.Move[] f = moves.putOn(k, v, false, true);
-      LegSteps.Move[] h = moves.putOn(k, v, true, true);
-      LegSteps.Move[] st = moves.putOn(k, v, true, false);
-      brake[15 + b][k][i] = st.length > b ? st[b] : null;
-      brake[6 + b][k][i] = f.length > b ? f[b] : null;
-      brake[9 + b][k][i] = h.length > b ? h[b] : null;
-    }
+    on[k][i] = moves.check(k, v);
+    checked[k][i] = moves.checked(k, v);
+    coasting.get(k).set(i, moves.brakings(k, v, 0));
+    checking.get(k).set(i, moves.brakings(k, v, grid.checkPa[k]));
   }
 
   double leastJ(double timeS) {
@@ -122,8 +114,8 @@ final class LeastEnergy {
       }
     }
     for (int m = 0; m <= most; m++) {
-      value[n - 1][m][stop][cols - 1] = 0;
-      value[n - 1][m][stop][0] = 0;
+      value[n - 1][m][0][cols - 1] = 0;
+      value[n - 1][m][0][0] = 0;
     }
     for (int k = n - 2; k >= 0; k--) {
       for (int m = 0; m <= most; m++) {
@@ -139,32 +131,24 @@ final class LeastEnergy {
             }
             v[1 + p][i] = best;
           }
-          double released =
-              m >= 1 && grid.speed(k, i) <= grid.releaseMps[k] + 1e-9
-                  ? value[k][m - 1][0][i]
-                  : Double.POSITIVE_INFINITY;
-          v[stop][i] = brakes(12, k, i, m, stop, watts);
-          v[main][i] = Math.min(released, brakes(3, k, i, m, main, watts));
-          v[first][i] = Math.min(released, brakes(0, k, i, m, first, watts));
-          if (m >= 1) {
-            v[first][i] = Math.min(v[first][i], value[k][m - 1][main][i]);
-          }
-          double best = hold(coast[k][i], m, 0, watts);
+          double best = Math.min(hold(coast[k][i], m, 0, watts), brakes(coasting, k, i, m, watts));
           for (int p = 0; p < notches; p++) {
             if (m >= p + 1) {
               best = Math.min(best, hold(ramp[p][k][i], m - p - 1, 1 + p, watts));
             }
           }
           if (m >= 1) {
-            best = Math.min(best, brakes(6, k, i, m - 1, first, watts));
-          }
-          if (m >= 2) {
-            best = Math.min(best, brakes(9, k, i, m - 2, main, watts));
-          }
-          if (m >= stopMoves) {
-            best = Math.min(best, brakes(15, k, i, m - stopMoves, stop, watts));
+            best = Math.min(best, hold(on[k][i], m - 1, check, watts));
           }
           v[0][i] = best;
+          double released =
+              m >= 1 && grid.releases(k, grid.speed(k, i))
+                  ? value[k][m - 1][0][i]
+                  : Double.POSITIVE_INFINITY;
+          v[check][i] =
+              Math.min(
+                  released,
+                  Math.min(hold(checked[k][i], m, check, watts), brakes(checking, k, i, m, watts)));
         }
       }
     }
@@ -183,10 +167,12 @@ final class LeastEnergy {
     return cost + onward(move.place(), m, state, move.mps());
   }
 
-  private double brakes(int from, int k, int i, int m, int state, double watts) {
+  private double brakes(List<List<List<LegSteps.Move>>> all, int k, int i, int m, double watts) {
     double best = Double.POSITIVE_INFINITY;
-    for (int b = from; b < from + 3; b++) {
-      best = Math.min(best, hold(brake[b][k][i], m, state, watts));
+    for (LegSteps.Move move : all.get(k).get(i)) {
+      if (move.moves() <= m) {
+        best = Math.min(best, hold(move, m - move.moves(), 0, watts));
+      }
     }
     return best;
   }
