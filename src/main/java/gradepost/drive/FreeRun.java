@@ -61,13 +61,7 @@ final class FreeRun {
   /** Index in the guide of the power that was taken off last. */
   private int done = -1;
 
-  /**
-   * The lowest and the highest speed since the last movement: what it has had already would tell
-   * him to act too soon.
-   */
-  private double lowestMps;
-
-  private double highestMps;
+  private final SpeedsSeen seen = new SpeedsSeen();
 
   /**
    * @param capMps ceiling that already binds up to {@code capUntilM}, since it was braked for
@@ -107,7 +101,7 @@ final class FreeRun {
 
   /** Runs from where the stepper stands; leaves it at the end. */
   void run() {
-    moved();
+    seen.from(stepper.speedMps());
     boolean starting = stepper.speedMps() == 0;
     if (starting) {
       powerUp(new Trigger.Start(), false);
@@ -226,13 +220,10 @@ final class FreeRun {
     double on = rules.onMps(ceiling);
     boolean may = mayTakePower();
     boolean slow = stepper.speedMps() <= on + 1e-9;
-    lowestMps = Math.min(lowestMps, stepper.speedMps());
-    highestMps = Math.max(highestMps, stepper.speedMps());
-    if (may && slow && gathersByItself()) {
-      may = false;
-    }
+    seen.see(stepper.speedMps());
+    may = may && !(slow && gathersByItself());
     if (may && slow) {
-      boolean fell = lowestMps >= on - 1e-6;
+      boolean fell = seen.fellTo(on);
       if (!fell && !onGrid(stepper.atM())) {
         return toNextPrintedPlace(edge);
       }
@@ -244,7 +235,7 @@ final class FreeRun {
     boolean mustCheck = stepper.speedMps() >= (riseSoon ? ceiling : from - 1e-9);
     double gains = stepper.speedMps() < ceiling - CLOSE_MPS ? HARDLY_MPS2 : 0;
     if (mustCheck && stepper.accelerationMps2() > gains) {
-      boolean rose = highestMps <= from + 1e-6;
+      boolean rose = seen.roseTo(from);
       if (!rose && !onGrid(stepper.atM())) {
         return toNextPrintedPlace(edge);
       }
@@ -392,11 +383,6 @@ final class FreeRun {
       done = reached ? index : done;
     }
     steps.add(new Step(trigger, command, stepper.save()));
-    moved();
-  }
-
-  private void moved() {
-    lowestMps = stepper.speedMps();
-    highestMps = stepper.speedMps();
+    seen.from(stepper.speedMps());
   }
 }

@@ -32,6 +32,7 @@ final class LegChooser {
   private final DriverRules rules;
   private final LegPlanner planner;
   private final Set<Manner> tried = new HashSet<>();
+  private final List<Priced> priced = new ArrayList<>();
   private @Nullable LegCosts costs;
 
   /** From a stand at {@code startM} over the targets up to the stop that is the last of them. */
@@ -46,6 +47,9 @@ final class LegChooser {
     rules = new DriverRules(assignment, bench, ceiling, startM, usual);
     this.planner = new LegPlanner(assignment, bench, rules, new Places(assignment));
   }
+
+  /** The least that the leg costs at prices of a second and of a movement. */
+  private record Priced(double watts, double moveJ, double leastJ) {}
 
   /**
    * One way of driving the leg, run again from its printed numbers.
@@ -110,11 +114,24 @@ final class LegChooser {
    */
   Optional<Way> guided(double timeW, double moveJ) {
     double kg = bench.plannedTrain().inertiaKg();
-    if (costs().priced(kg * timeW, kg * moveJ) == Double.POSITIVE_INFINITY) {
+    double least = costs().priced(kg * timeW, kg * moveJ);
+    if (least == Double.POSITIVE_INFINITY) {
       return Optional.empty();
     }
+    priced.add(new Priced(kg * timeW, kg * moveJ, least));
     Guide guide = costs().guide();
     return guide == null ? Optional.empty() : Optional.of(way(usual.by(guide))).filter(Way::stands);
+  }
+
+  /**
+   * What a way of so much time and so many movements needs at least, joules: no less than the least
+   * cost at any prices without what those are worth. By as coarse a grid as the guides are.
+   */
+  double leastJ(Way way) {
+    return priced.stream()
+        .mapToDouble(p -> p.leastJ() - p.watts() * way.timeS() - p.moveJ() * way.movements())
+        .max()
+        .orElse(0);
   }
 
   private LegCosts costs() {

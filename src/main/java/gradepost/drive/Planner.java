@@ -17,7 +17,8 @@ public final class Planner {
       List<Piece> pieces,
       Map<Target, Integer> numbers,
       Rerun rerun,
-      Plan.Cost fastest) {}
+      Plan.Cost fastest,
+      double leastJ) {}
 
   /**
    * Works out the run, its approaches and their fallbacks, and runs it again. The plan that comes
@@ -36,6 +37,7 @@ public final class Planner {
         trace,
         rerun.timeS(),
         rerun.energyJ(),
+        worked.leastJ(),
         movements(rerun.actions()),
         worked.fastest(),
         rerun.failures(),
@@ -61,7 +63,7 @@ public final class Planner {
       }
     }
     chosen.stallsM().ifPresent(at -> rerun.failures().add(new Finding.Stalls(at)));
-    return new Worked(ceiling, bench, pieces, numbers, rerun, chosen.fastest());
+    return new Worked(ceiling, bench, pieces, numbers, rerun, chosen.fastest(), chosen.leastJ());
   }
 
   private static Rerun rerun(

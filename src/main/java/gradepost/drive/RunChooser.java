@@ -36,11 +36,13 @@ final class RunChooser {
   /**
    * @param stallsM where the train comes to a stand for want of power
    * @param fastest what the fastest run costs
+   * @param leastJ what a run of this time and so many movements needs at least
    */
-  record Chosen(List<Piece> pieces, Optional<Double> stallsM, Plan.Cost fastest) {}
+  record Chosen(List<Piece> pieces, Optional<Double> stallsM, Plan.Cost fastest, double leastJ) {}
 
   /** The way to the next stop that was taken, and the fastest one. */
-  private record Leg(List<Target> targets, LegChooser.Way taken, LegChooser.Way fastest) {}
+  private record Leg(
+      List<Target> targets, LegChooser.Way taken, LegChooser.Way fastest, double leastJ) {}
 
   RunChooser(Assignment assignment, Bench bench, Ceiling ceiling) {
     this.assignment = assignment;
@@ -52,23 +54,25 @@ final class RunChooser {
   Chosen choose(double startM, List<Target> targets) {
     List<Piece> pieces = new ArrayList<>();
     Plan.Cost fastest = new Plan.Cost(0, 0, 0);
+    double leastJ = 0;
     double at = startM;
     for (Leg leg : legs(startM, targets)) {
       Rerun quick = leg.fastest().rerun();
       fastest =
           fastest.and(
               new Plan.Cost(quick.timeS(), quick.energyJ(), Planner.movements(quick.actions())));
+      leastJ += leg.leastJ();
       // From where the train really stands: a little short of the mark.
       LegChooser chooser = new LegChooser(assignment, bench, ceiling, at, leg.targets());
       LegChooser.Way way = chooser.way(leg.taken().manner());
       LegChooser.Way taken = way.stands() ? way : leg(at, leg.targets()).taken();
       pieces.addAll(taken.leg().pieces());
       if (taken.leg().stalled()) {
-        return new Chosen(pieces, Optional.of(at), fastest);
+        return new Chosen(pieces, Optional.of(at), fastest, leastJ);
       }
       at = pieces.get(pieces.size() - 1).endM();
     }
-    return new Chosen(pieces, Optional.empty(), fastest);
+    return new Chosen(pieces, Optional.empty(), fastest, leastJ);
   }
 
   private List<Leg> legs(double startM, List<Target> targets) {
@@ -127,7 +131,7 @@ final class RunChooser {
       left.removeIf(w -> w.movements() == from.movements());
       taken = best(taken, List.of(improved(chooser, from, allowedS)), allowedS);
     }
-    return new Leg(targets, taken, fastest);
+    return new Leg(targets, taken, fastest, chooser.leastJ(taken));
   }
 
   /** Goes to the best way near this one, and on from there, as long as that is better. */

@@ -115,15 +115,31 @@ public final class Composer {
 
   private static List<Fact> summary(Plan plan, Words words) {
     Plan.Cost fast = plan.fastest();
-    return List.of(
+    List<Fact> facts = new ArrayList<>();
+    facts.add(
         beside(
-            words, "summary.time", words.minutes(plan.runningTimeS()), words.minutes(fast.timeS())),
-        beside(words, "summary.energy", energy(plan.energyJ()), energy(fast.energyJ())),
+            words,
+            "summary.time",
+            words.minutes(plan.runningTimeS()),
+            words.minutes(fast.timeS())));
+    facts.add(beside(words, "summary.energy", energy(plan.energyJ()), energy(fast.energyJ())));
+    facts.add(
         beside(
             words,
             "summary.movements",
             Integer.toString(plan.handleMovements()),
             Integer.toString(fast.handleMovements())));
+    if (plan.leastEnergyJ() > 0) {
+      facts.add(
+          new Fact(words.text("summary.least"), words.text("summary.least.some", overLeast(plan))));
+    }
+    return facts;
+  }
+
+  /** In whole per cent; none where the plan lies below what the grid finds. */
+  private static String overLeast(Plan plan) {
+    double over = Math.max(0, plan.energyJ() / plan.leastEnergyJ() - 1);
+    return String.format(Locale.ROOT, "%.0f %%", 100 * over);
   }
 
   private static Fact beside(Words words, String key, String planned, String fastest) {
