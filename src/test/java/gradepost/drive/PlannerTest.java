@@ -14,6 +14,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Property: what holds for every plan, on the invented test line and on the demo routes. */
 class PlannerTest {
+  private static final double EDGE_M = 0.2;
 
   static List<Assignment> assignments() {
     List<Assignment> all = new ArrayList<>(DemoPlans.assignments());
@@ -125,8 +126,11 @@ class PlannerTest {
         for (FailureAnswer answer : result.answers()) {
           Optional<Double> latest = latest(result, answer.brake().role());
           if (latest.isPresent() && latest.get() < approach.target().atM() - 1) {
-            boolean inTime = answer.askedAtM() <= latest.get() + 0.05;
-            assertThat(answer.holds() || Math.abs(answer.shortM()) < 0.2).isEqualTo(inTime);
+            double late = answer.askedAtM() - latest.get();
+            // Closer than this the two searches may differ.
+            if (Math.abs(late) > EDGE_M) {
+              assertThat(answer.holds()).isEqualTo(late < 0);
+            }
           }
         }
       }
