@@ -17,7 +17,7 @@ final class ApproachDrawing implements Drawing {
   private static final double LEFT = 29;
   private static final double RIGHT = 6;
   private static final double TOP = 5;
-  private static final double PLOT = 106;
+  private static final double PLOT = 96;
 
   /** Radius of the ring round a number, and what it takes with its rim. */
   static final double RING = 5.4;
