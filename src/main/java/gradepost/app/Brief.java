@@ -63,13 +63,15 @@ public final class Brief {
       if (obstacle.isPresent()) {
         return Answer.refused(obstacle.get());
       }
-      return briefAll(packs, new Layout(templates), new Delivery(out));
+      try (Presses presses = new Presses(templates)) {
+        return briefAll(packs, presses, new Delivery(out));
+      }
     } catch (IOException e) {
       return Answer.refused(Trouble.inWords(e));
     }
   }
 
-  private Answer briefAll(List<Path> packs, Layout layout, Delivery delivery) throws IOException {
+  private Answer briefAll(List<Path> packs, Presses presses, Delivery delivery) throws IOException {
     Sources sources = Disk.sources();
     List<Reading<PackFile>> readings =
         packs.stream().map(pack -> sources.pack(Disk.name(pack))).toList();
@@ -79,14 +81,17 @@ public final class Brief {
       Reading<PackFile> reading = readings.get(i);
       answer = answer.and(Answer.of(reading.problems()));
       if (reading instanceof Reading.Good<PackFile> good) {
-        answer = answer.and(brief(packs.get(i), good.value(), layout, delivery));
+        answer = answer.and(brief(packs.get(i), good.value(), presses, delivery));
       }
     }
     return answer;
   }
 
+  /** One paper of a pack with what goes with it. */
+  private record Made(Plan plan, List<Paper> papers, List<String> failures) {}
+
   /** The way of one pack. */
-  private Answer brief(Path file, PackFile pack, Layout layout, Delivery delivery)
+  private Answer brief(Path file, PackFile pack, Presses presses, Delivery delivery)
       throws IOException {
     Set<PaperKind> wanted = EnumSet.copyOf(pack.papers());
     wanted.addAll(with);
@@ -95,50 +100,70 @@ public final class Brief {
     if (wanted.contains(PaperKind.SIGN_OFF) && rules.isEmpty()) {
       return Answer.refused(file + NO_RULES);
     }
+    List<Presses.Job<Made>> jobs = new ArrayList<>();
+    for (Task task : Task.of(file, pack)) {
+      jobs.add(layout -> made(file, task, pack, wanted, rules, layout));
+    }
     List<Paper> papers = new ArrayList<>();
     List<String> failures = new ArrayList<>();
     TrainCheck trains = new TrainCheck();
-    for (Task task : Task.of(file, pack)) {
-      Plan plan = Planner.plan(task.assignment());
-      trains.add(plan);
-      failures.addAll(Failures.inWords(file, task, plan));
-      Briefing briefing =
-          new Composer(layout.messages())
-              .compose(
-                  task.title(),
-                  List.of(plan),
-                  Issue.of(pack, task.assignment().direction()),
-                  List.of(),
-                  pack.accepted());
-      List<Paper> faces = layout.papers(task.stem(), briefing);
-      if (wanted.contains(PaperKind.BRIEFING)) {
-        papers.addAll(faces);
-      }
-      if (rules.isPresent()) {
-        papers.addAll(
-            new SignOff(layout)
-                .papers(
-                    task.stem(),
-                    plan,
-                    pack,
-                    rules.get(),
-                    seed.orElse(SignOff.seed(pack)),
-                    briefing,
-                    faces.get(0).bytes()));
-      }
-      if (wanted.contains(PaperKind.CARDS)) {
-        papers.addAll(Cards.papers(task.stem(), briefing, pack.cards(), layout));
-      }
-      if (json) {
-        papers.add(
-            new Paper(task.stem() + ".json", HandOver.of(plan, Issue.fingerprint(pack.inputs()))));
-      }
-      progress.done(task.stem());
+    for (Made made : presses.all(jobs)) {
+      trains.add(made.plan());
+      papers.addAll(made.papers());
+      failures.addAll(made.failures());
     }
     Answer found = Answer.of(trains.problems(pack));
     return failures.isEmpty()
         ? found.and(Answer.wrote(delivery.put(papers)))
         : found.and(Answer.refused(String.join("\n", failures)));
+  }
+
+  /** The way of one paper. */
+  private Made made(
+      Path file,
+      Task task,
+      PackFile pack,
+      Set<PaperKind> wanted,
+      Optional<SignOffRules> rules,
+      Layout layout)
+      throws IOException {
+    Plan plan = Planner.plan(task.assignment());
+    Briefing briefing =
+        new Composer(layout.messages())
+            .compose(
+                task.title(),
+                List.of(plan),
+                Issue.of(pack, task.assignment().direction()),
+                List.of(),
+                pack.accepted());
+    List<Paper> papers = new ArrayList<>();
+    List<Paper> faces = layout.papers(task.stem(), briefing);
+    if (wanted.contains(PaperKind.BRIEFING)) {
+      papers.addAll(faces);
+    }
+    if (rules.isPresent()) {
+      papers.addAll(
+          new SignOff(layout)
+              .papers(
+                  task.stem(),
+                  plan,
+                  pack,
+                  rules.get(),
+                  seed.orElse(SignOff.seed(pack)),
+                  briefing,
+                  faces.get(0).bytes()));
+    }
+    if (wanted.contains(PaperKind.CARDS)) {
+      papers.addAll(Cards.papers(task.stem(), briefing, pack.cards(), layout));
+    }
+    if (json) {
+      papers.add(
+          new Paper(task.stem() + ".json", HandOver.of(plan, Issue.fingerprint(pack.inputs()))));
+    }
+    synchronized (progress) {
+      progress.done(task.stem());
+    }
+    return new Made(plan, papers, Failures.inWords(file, task, plan));
   }
 
   private static int papers(Reading<PackFile> reading) {

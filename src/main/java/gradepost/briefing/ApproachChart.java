@@ -8,7 +8,7 @@ import java.util.List;
  * @param speedUnit at the axis
  * @param topSpeed end of the axis, in that unit; curves are in it too
  * @param speedStep between its marks
- * @param pins the numbered actions on the planned line
+ * @param pins the numbered actions on the planned line; some may come before the track shown
  */
 public record ApproachChart(
     String id,

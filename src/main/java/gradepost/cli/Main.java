@@ -41,6 +41,13 @@ import picocli.CommandLine.Spec;
       "2:mistake in the command"
     })
 public final class Main implements Runnable {
+  /**
+   * The level that streams in a PDF are deflated with: a quarter of the time of the usual 6, and 3
+   * % more bytes. PDFBox takes it from this property only, for the whole process; so it is set
+   * where the process is ours.
+   */
+  private static final String DEFLATE = "org.apache.pdfbox.filter.deflatelevel";
+
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Override
@@ -51,6 +58,7 @@ public final class Main implements Runnable {
   }
 
   public static void main(String[] args) {
+    System.setProperty(DEFLATE, "4");
     PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
     PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
     int code = run(out, err, args);

@@ -9,6 +9,7 @@ import gradepost.render.Canvas.Pen;
 import gradepost.render.Canvas.Type;
 import gradepost.render.LabelPlacer.Box;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /** Speed against distance to a target, over the track. */
@@ -16,7 +17,12 @@ final class ApproachDrawing implements Drawing {
   private static final double LEFT = 29;
   private static final double RIGHT = 6;
   private static final double TOP = 5;
-  private static final double PLOT = 106;
+  private static final double PLOT = 96;
+
+  /** Radius of the ring round a number, and what it takes with its rim. */
+  static final double RING = 5.4;
+
+  private static final double SIZE = 2 * RING + 1.4;
   private final ApproachChart chart;
   private final Fonts fonts;
   private final Scale x;
@@ -119,44 +125,85 @@ final class ApproachDrawing implements Drawing {
     };
   }
 
-  /** Strokes to the rings, and the rings: to be drawn when no stroke can run through one. */
+  /**
+   * Strokes to the rings, and the rings: to be drawn when no stroke can run through one. Every pin
+   * has its ring; those of actions before the chart begins stand in a row at its foot, after an
+   * arrow.
+   */
   private List<Runnable> pins(Canvas canvas, LabelPlacer placer) {
-    double r = 5.4;
     List<Runnable> rings = new ArrayList<>();
-    for (ApproachChart.Pin pin : chart.pins()) {
+    List<ApproachChart.Pin> shown = new ArrayList<>();
+    List<ApproachChart.Pin> before = new ArrayList<>();
+    chart.pins().forEach(p -> (p.atM() < chart.track().fromM() ? before : shown).add(p));
+    earlier(canvas, before, placer, rings);
+    for (ApproachChart.Pin pin : shown) {
       placer.take(new Box(x.at(pin.atM()) - 1.5, y.at(pin.speed()) - 1.5, 3, 3));
     }
-    for (ApproachChart.Pin pin : chart.pins()) {
+    for (ApproachChart.Pin pin : shown) {
       double px = x.at(pin.atM());
       double py = y.at(pin.speed());
-      List<Box> wanted = new ArrayList<>();
-      double size = 2 * r + 1.4;
-      for (double far : new double[] {12, 20, 28, 36, 46, 58}) {
-        for (double[] way :
-            new double[][] {
-              {-0.45, 0.9}, {0, 1}, {-0.8, 0.6}, {0.5, -0.9}, {0, -1}, {-1, 0}, {1, 0}
-            }) {
-          double cx = px + way[0] * far;
-          double cy = py + way[1] * far;
-          wanted.add(new Box(cx - size / 2, cy - size / 2, size, size));
-        }
-      }
-      placer
-          .place(wanted)
-          .ifPresent(
-              box -> {
-                double cx = box.x() + size / 2;
-                double cy = box.y() + size / 2;
-                canvas.line(px, py, cx, cy, new Pen(0.6, Ink.BLACK));
-                canvas.disc(px, py, 1.5, Ink.BLACK, new Pen(0.3, Ink.BLACK));
-                rings.add(() -> ring(canvas, cx, cy, r, pin.number()));
-              });
+      Box box =
+          placer
+              .place(near(px, py))
+              .or(() -> placer.place(anywhere(px, py)))
+              .orElseThrow(() -> new IllegalStateException("no room for " + pin));
+      double cx = box.x() + SIZE / 2;
+      double cy = box.y() + SIZE / 2;
+      canvas.line(px, py, cx, cy, new Pen(0.6, Ink.BLACK));
+      canvas.disc(px, py, 1.5, Ink.BLACK, new Pen(0.3, Ink.BLACK));
+      rings.add(() -> ring(canvas, cx, cy, pin.number()));
     }
     return rings;
   }
 
-  private static void ring(Canvas canvas, double cx, double cy, double r, String number) {
-    canvas.disc(cx, cy, r, Ink.PAPER, new Pen(0.9, Ink.BLACK));
+  private void earlier(
+      Canvas canvas, List<ApproachChart.Pin> before, LabelPlacer placer, List<Runnable> rings) {
+    if (before.isEmpty()) {
+      return;
+    }
+    double cy = TOP + PLOT - SIZE / 2 - 2;
+    placer.take(new Box(LEFT, cy - SIZE / 2, 8 + before.size() * SIZE, SIZE));
+    canvas.area(
+        new double[] {LEFT + 2, LEFT + 7, LEFT + 7}, new double[] {cy, cy - 4, cy + 4}, Ink.BLACK);
+    for (int i = 0; i < before.size(); i++) {
+      double cx = LEFT + 8 + (i + 0.5) * SIZE;
+      String number = before.get(i).number();
+      rings.add(() -> ring(canvas, cx, cy, number));
+    }
+  }
+
+  private static List<Box> near(double px, double py) {
+    List<Box> wanted = new ArrayList<>();
+    for (double far : new double[] {12, 20, 28, 36, 46, 58}) {
+      for (double[] way :
+          new double[][] {
+            {-0.45, 0.9}, {0, 1}, {-0.8, 0.6}, {0.5, -0.9}, {0, -1}, {-1, 0}, {1, 0}
+          }) {
+        wanted.add(around(px + way[0] * far, py + way[1] * far));
+      }
+    }
+    return wanted;
+  }
+
+  /** The whole plot, the nearest first. */
+  private List<Box> anywhere(double px, double py) {
+    List<Box> all = new ArrayList<>();
+    for (double cx = LEFT + SIZE / 2; cx <= x.end(); cx += 4) {
+      for (double cy = TOP + SIZE / 2; cy <= TOP + PLOT; cy += 4) {
+        all.add(around(cx, cy));
+      }
+    }
+    all.sort(
+        Comparator.comparingDouble(b -> Math.hypot(b.x() + SIZE / 2 - px, b.y() + SIZE / 2 - py)));
+    return all;
+  }
+
+  private static Box around(double cx, double cy) {
+    return new Box(cx - SIZE / 2, cy - SIZE / 2, SIZE, SIZE);
+  }
+
+  private static void ring(Canvas canvas, double cx, double cy, String number) {
+    canvas.disc(cx, cy, RING, Ink.PAPER, new Pen(0.9, Ink.BLACK));
     canvas.text(cx, cy + 2.7, number, new Type(8, true), Anchor.MIDDLE);
   }
 }

@@ -1,18 +1,12 @@
 package gradepost.render;
 
 import gradepost.briefing.CabCards;
-import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import org.apache.pdfbox.Loader;
-import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPageXYZDestination;
-import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 
 /**
- * Where the approaches of a draft are cut, so that each piece fits its card. The draft has a
- * bookmark at each edge: top, what stands before the lines, the head of the lines, every line, the
- * answer, the end.
+ * Where the approaches of a draft are cut, so that each piece fits its card. The edges of each are:
+ * top, what stands before the lines, the head of the lines, every line, the answer, the end.
  */
 final class CardCuts {
   private static final double POINTS_PER_MM = 72 / 25.4;
@@ -20,7 +14,7 @@ final class CardCuts {
   /** Two layouts of one text may differ by so much, from the rounding of each line. */
   private static final double SLACK_PT = 2;
 
-  /** Edges of one approach, in points from the top of its page. */
+  /** Edges of one approach, in points down the run of text. */
   private record Edges(List<Double> at) {
     int lines() {
       return at.size() - 5;
@@ -49,11 +43,27 @@ final class CardCuts {
     }
   }
 
-  static List<List<Integer>> of(CabCards draft, byte[] pdf) throws IOException {
+  /** The elements of a draft that begin at an edge, from its first card to its last. */
+  static List<String> edges(CabCards draft) {
+    List<String> out = new ArrayList<>();
+    for (CabCards.Card card : draft.cards()) {
+      String id = card.approach().id();
+      out.addAll(List.of("card-" + id, "front-" + id, "table-" + id));
+      card.lines().forEach(line -> out.add("row-" + id + "-" + line.number()));
+      out.addAll(List.of("tail-" + id, "end-" + id));
+    }
+    return out;
+  }
+
+  /**
+   * After which lines each card is cut.
+   *
+   * @param tops where each of the edges lies, in points
+   */
+  static List<List<Integer>> of(CabCards draft, List<Double> tops) {
     CabCards.Format format = draft.format();
     double room =
         (format.heightMm() - format.headMm() - format.footMm()) * POINTS_PER_MM - SLACK_PT;
-    List<Double> tops = tops(pdf);
     List<List<Integer>> out = new ArrayList<>();
     int from = 0;
     for (CabCards.Card card : draft.cards()) {
@@ -79,20 +89,6 @@ final class CardCuts {
       above = edges.heading() + edges.head();
     } while (from < edges.lines());
     return ends;
-  }
-
-  private static List<Double> tops(byte[] pdf) throws IOException {
-    List<Double> out = new ArrayList<>();
-    try (PDDocument document = Loader.loadPDF(pdf)) {
-      double height = document.getPage(0).getMediaBox().getHeight();
-      for (PDOutlineItem item : document.getDocumentCatalog().getDocumentOutline().children()) {
-        if (!(item.getDestination() instanceof PDPageXYZDestination place)) {
-          throw new IOException("a draft of a card has a bookmark that leads nowhere");
-        }
-        out.add(height - place.getTop());
-      }
-    }
-    return out;
   }
 
   private CardCuts() {}

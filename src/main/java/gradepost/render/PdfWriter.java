@@ -8,6 +8,7 @@ import com.openhtmltopdf.pdfboxout.PdfBoxOutputDevice;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder.PdfAConformance;
+import com.openhtmltopdf.render.Box;
 import com.openhtmltopdf.util.XRLog;
 import gradepost.briefing.Printable;
 import java.awt.Rectangle;
@@ -16,9 +17,10 @@ import java.awt.color.ICC_Profile;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
-import org.apache.pdfbox.filter.Filter;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
@@ -29,8 +31,6 @@ import org.w3c.dom.Element;
 final class PdfWriter {
   static {
     XRLog.setLoggingEnabled(false);
-    // A quarter of the time of level 6, and 3 % more bytes. PDFBox takes it from here only.
-    System.setProperty(Filter.SYSPROP_DEFLATELEVEL, "4");
   }
 
   private final Fonts fonts;
@@ -52,46 +52,78 @@ final class PdfWriter {
   void write(Printable briefing, Document page, Map<String, Drawing> drawings, OutputStream out)
       throws IOException {
     try (PDDocument document = new PDDocument()) {
-      Map<Fonts.Face, PDFont> loaded = new EnumMap<>(Fonts.Face.class);
-      PdfRendererBuilder builder = new PdfRendererBuilder();
-      builder.usePDDocument(document);
-      SharedArtifacts artifacts = new SharedArtifacts();
-      builder.usePageSupplier((d, width, height, n, shadow) -> artifacts.page(d, width, height));
-      for (Fonts.Face face : Fonts.Face.values()) {
-        PDFont font = PDType0Font.load(document, fonts.font(face), true);
-        loaded.put(face, font);
-        builder.useFont(
-            new PDFontSupplier(font),
-            Fonts.FAMILY,
-            face.weight,
-            face.italic ? FontStyle.ITALIC : FontStyle.NORMAL,
-            true);
-      }
-      builder.usePdfAConformance(tagged ? PdfAConformance.PDFA_2_A : PdfAConformance.PDFA_2_U);
-      builder.usePdfUaAccessibility(tagged);
-      builder.useColorProfile(profile);
-      builder.useUnicodeLineBreaker(new LineBreaks());
-      builder.withProducer("gradepost");
-      builder.useObjectDrawerFactory(new Charts(document, loaded, drawings));
-      builder.withW3cDocument(page, "");
-      layOut(builder, new Measure(fonts, loaded));
+      layOut(document, page, drawings, PdfBoxRenderer::createPDFWithoutClosing);
       PdfIdentity.stamp(document, briefing);
       document.save(out);
     }
+  }
+
+  /** How far down the run of text, in points, each of these elements begins; nothing is painted. */
+  List<Double> tops(Document page, List<String> ids) throws IOException {
+    List<Double> out = new ArrayList<>();
+    try (PDDocument document = new PDDocument()) {
+      layOut(
+          document,
+          page,
+          Map.of(),
+          laid -> {
+            for (String id : ids) {
+              Box box = laid.getSharedContext().getBoxById(id);
+              if (box == null) {
+                throw new IOException("a draft has no " + id);
+              }
+              out.add((double) box.getAbsY() / laid.getDotsPerPoint());
+            }
+          });
+    }
+    return out;
+  }
+
+  /** What is done with a document that is laid out. */
+  private interface Use {
+    void of(PdfBoxRenderer laid) throws IOException;
+  }
+
+  private void layOut(PDDocument document, Document page, Map<String, Drawing> drawings, Use use)
+      throws IOException {
+    Map<Fonts.Face, PDFont> loaded = new EnumMap<>(Fonts.Face.class);
+    PdfRendererBuilder builder = new PdfRendererBuilder();
+    builder.usePDDocument(document);
+    SharedArtifacts artifacts = new SharedArtifacts();
+    builder.usePageSupplier((d, width, height, n, shadow) -> artifacts.page(d, width, height));
+    for (Fonts.Face face : Fonts.Face.values()) {
+      PDFont font = PDType0Font.load(document, fonts.font(face), true);
+      loaded.put(face, font);
+      builder.useFont(
+          new PDFontSupplier(font),
+          Fonts.FAMILY,
+          face.weight,
+          face.italic ? FontStyle.ITALIC : FontStyle.NORMAL,
+          true);
+    }
+    builder.usePdfAConformance(tagged ? PdfAConformance.PDFA_2_A : PdfAConformance.PDFA_2_U);
+    builder.usePdfUaAccessibility(tagged);
+    builder.useColorProfile(profile);
+    builder.useUnicodeLineBreaker(new LineBreaks());
+    builder.withProducer("gradepost");
+    builder.useObjectDrawerFactory(new Charts(document, loaded, drawings));
+    builder.withW3cDocument(page, "");
+    layOut(builder, new Measure(fonts, loaded), use);
   }
 
   /**
    * With only Java's own services to be found: looking through all libraries for an XML writer
    * takes a tenth of the time, and none of them is wanted.
    */
-  private static void layOut(PdfRendererBuilder builder, Measure measure) throws IOException {
+  private static void layOut(PdfRendererBuilder builder, Measure measure, Use use)
+      throws IOException {
     Thread self = Thread.currentThread();
     ClassLoader before = self.getContextClassLoader();
     self.setContextClassLoader(ClassLoader.getPlatformClassLoader());
     try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
       renderer.getSharedContext().setTextRenderer(measure);
       renderer.layout();
-      renderer.createPDFWithoutClosing();
+      use.of(renderer);
     } finally {
       self.setContextClassLoader(before);
     }

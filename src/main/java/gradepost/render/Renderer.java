@@ -9,7 +9,9 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import org.w3c.dom.Document;
 
 /**
  * Lays briefings out as HTML and as PDF. Fonts and templates are read once, so one renderer for
@@ -47,6 +49,10 @@ public final class Renderer {
   /** Tagged and archival: PDF/A-2a and PDF/UA-1. */
   public void pdf(Printable briefing, OutputStream out) throws IOException {
     Map<String, Drawing> drawings = new LinkedHashMap<>();
+    pdf.write(briefing, paper(briefing, drawings), drawings, out);
+  }
+
+  private Document paper(Printable briefing, Map<String, Drawing> drawings) throws IOException {
     String page =
         templates.markup(
             briefing,
@@ -56,15 +62,14 @@ public final class Renderer {
               drawings.put(chart.id(), drawing);
               return placeholder(chart, drawing);
             });
-    pdf.write(briefing, markup.read(page), drawings, out);
+    return markup.read(page);
   }
 
   /** A card a page; what one card does not hold goes on on another that says so. */
   public byte[] cards(CabCards draft) throws IOException {
-    ByteArrayOutputStream tried = new ByteArrayOutputStream();
-    pdf(draft, tried);
+    List<Double> tops = pdf.tops(paper(draft, new LinkedHashMap<>()), CardCuts.edges(draft));
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    pdf(draft.split(CardCuts.of(draft, tried.toByteArray())), out);
+    pdf(draft.split(CardCuts.of(draft, tops)), out);
     return out.toByteArray();
   }
 

@@ -14,7 +14,7 @@ final class StripDrawing implements Drawing {
   private static final double LEFT = 29;
   private static final double RIGHT = 4;
   private static final double TOP = 4;
-  private static final double SPEEDS = 34;
+  private static final double SPEEDS = 32;
   private final StripChart chart;
   private final Fonts fonts;
   private final Scale x;

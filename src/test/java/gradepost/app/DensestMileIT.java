@@ -68,8 +68,27 @@ class DensestMileIT {
     for (Path html : first.written()) {
       if (html.toString().endsWith("-car.html")) {
         bothStripsNameEverything(Files.readString(html));
+        everyActionIsOnItsChart(Files.readString(html));
       }
     }
+  }
+
+  private static void everyActionIsOnItsChart(String html) {
+    Pattern ring = Pattern.compile("<circle[^>]*r=\"5\\.4\"[^>]*/>\\s*<text[^>]*>(\\d+)<");
+    Pattern row = Pattern.compile("<tr class=\"row[^>]*><td class=\"number\"><b>(\\d+)</b>");
+    int actions = 0;
+    for (String sheet : html.split("<div class=\"page ")) {
+      if (sheet.startsWith("approach")) {
+        List<String> told = all(row, sheet);
+        assertThat(all(ring, sheet)).containsExactlyInAnyOrderElementsOf(told);
+        actions += told.size();
+      }
+    }
+    assertThat(actions).isGreaterThan(10);
+  }
+
+  private static List<String> all(Pattern pattern, String text) {
+    return pattern.matcher(text).results().map(m -> m.group(1)).toList();
   }
 
   private static void bothStripsNameEverything(String html) {

@@ -3,7 +3,14 @@ package gradepost.render;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import gradepost.briefing.ApproachPage;
+import gradepost.briefing.Briefing;
 import gradepost.briefing.CabCards;
+import gradepost.briefing.Fact;
+import gradepost.briefing.Messages;
+import gradepost.briefing.SamplePlan;
+import gradepost.briefing.compose.Composer;
+import gradepost.drive.DemoPlans;
+import gradepost.drive.Planner;
 import gradepost.units.UnitStyle;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -18,6 +25,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.verapdf.pdfa.flavours.PDFAFlavour;
 
 /** Properties of the cab cards. */
@@ -106,6 +114,51 @@ class CardsTest {
     assertThat(left).isEmpty();
   }
 
+  private static Briefing demo(int paper) {
+    return new Composer(Messages.english())
+        .compose(
+            "",
+            List.of(Planner.plan(DemoPlans.assignments().get(paper))),
+            SamplePlan.issue(),
+            List.of());
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {0, 4})
+  void aBrakingPointHasAllThatThereIsToGoByOnItsOwnCard(int paper) throws IOException {
+    Briefing demo = demo(paper);
+    int facts = 0;
+    for (CabCards.Format format : formats()) {
+      List<String> pages =
+          pages(Papers.renderer().cards(CabCards.of(demo, "Cards of the invented line", format)));
+      for (ApproachPage a : demo.parts().get(0).approaches()) {
+        for (ApproachPage.ActionLine line : a.actions()) {
+          String page =
+              pages.stream()
+                  .filter(p -> p.contains(a.number() + " · " + a.title()))
+                  .filter(p -> p.contains(" " + line.number() + " " + line.todo()))
+                  .findFirst()
+                  .orElseThrow();
+          if (line.key()) {
+            for (int i = 0; i < a.goBy().size(); i++) {
+              Fact fact = a.goBy().get(i);
+              assertThat(page)
+                  .contains(plain("· " + (i == 0 ? "" : fact.label() + " ") + fact.value()));
+              facts++;
+            }
+          } else if (!line.fromLast().equals("–")) {
+            assertThat(page).contains(plain(line.fromLast()));
+          }
+        }
+      }
+    }
+    assertThat(facts).isGreaterThan(40);
+  }
+
+  private static String plain(String text) {
+    return text.replaceAll("[\\s\u00a0]+", " ");
+  }
+
   private static List<String> pages(byte[] pdf) throws IOException {
     List<String> out = new ArrayList<>();
     try (PDDocument document = Loader.loadPDF(pdf)) {
@@ -113,7 +166,7 @@ class CardsTest {
       for (int i = 1; i <= document.getNumberOfPages(); i++) {
         stripper.setStartPage(i);
         stripper.setEndPage(i);
-        out.add(stripper.getText(document).replaceAll("[\\s\u00a0]+", " "));
+        out.add(plain(stripper.getText(document)));
       }
     }
     return out;

@@ -16,6 +16,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.filter.Filter;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -33,6 +34,11 @@ import org.openjdk.jmh.annotations.Warmup;
 @Warmup(iterations = 5, time = 3)
 @Measurement(iterations = 5, time = 3)
 public class PackBenchmark extends OneThread {
+  static {
+    // As the command does.
+    System.setProperty(Filter.SYSPROP_DEFLATELEVEL, "4");
+  }
+
   private static final int LONG_ENOUGH = 60;
   private static final Briefing BRIEFING = briefing();
   private final Renderer tagged = renderer(true);

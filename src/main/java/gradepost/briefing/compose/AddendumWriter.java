@@ -83,7 +83,7 @@ public final class AddendumWriter {
     }
     if (!others.isEmpty()) {
       notes.add(
-          messages.text("addendum.others", String.join(messages.text("change.list"), others)));
+          messages.text("addendum.others", String.join(messages.text("addendum.list"), others)));
     }
     return notes;
   }

@@ -75,11 +75,8 @@ final class ApproachChartWriter {
     List<Step> steps = Step.of(approach.actions());
     for (int i = 0; i < steps.size(); i++) {
       Action a = steps.get(i).first();
-      if (a.atM() >= from && a.atM() <= to) {
-        pins.add(
-            new ApproachChart.Pin(
-                Integer.toString(i + 1), a.atM(), words.speedValue(a.speedMps())));
-      }
+      pins.add(
+          new ApproachChart.Pin(Integer.toString(i + 1), a.atM(), words.speedValue(a.speedMps())));
     }
     return new ApproachChart(
         id,

@@ -3,8 +3,10 @@ package gradepost.briefing.compose;
 import gradepost.briefing.Fact;
 import gradepost.drive.Approach;
 import gradepost.drive.Cues;
+import gradepost.route.Landmark;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** What the driver goes by at a braking point. */
 final class CueWriter {
@@ -37,11 +39,14 @@ final class CueWriter {
             .map(a -> anchored(a.name(), approach))
             .or(() -> cues.day().map(d -> sight.past(d.name(), cues.dayBeforeM())))
             .orElse(words.text("cue.none"));
-    out.add(new Fact(words.text("cue.day", number), day));
-    cues.night()
-        .map(n -> sight.past(n.name(), cues.nightBeforeM()))
-        .filter(n -> !n.equals(day))
-        .ifPresent(n -> out.add(new Fact(words.text("cue.night"), n)));
+    Optional<String> night = cues.night().map(n -> sight.past(n.name(), cues.nightBeforeM()));
+    boolean sameByNight =
+        night.equals(Optional.of(day))
+            || night.isPresent() && night.equals(cues.anchor().map(Landmark::name));
+    out.add(
+        new Fact(
+            words.text("cue.day", number), sameByNight ? words.text("cue.night-too", day) : day));
+    night.filter(n -> !sameByNight).ifPresent(n -> out.add(new Fact(words.text("cue.night"), n)));
     if (cues.secondsBefore() >= 1) {
       out.add(
           new Fact(

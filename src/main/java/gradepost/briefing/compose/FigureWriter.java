@@ -32,7 +32,6 @@ final class FigureWriter {
     for (int i = 0; i < notches.size(); i++) {
       int index = i;
       List<String> cells = new ArrayList<>();
-      cells.add(Integer.toString(i + 1));
       cells.add(notches.get(i).name());
       cells.add(Long.toString(Math.round(notches.get(i).effortN(0) * motored / 1000)));
       for (double g : gradients) {

@@ -1,0 +1,78 @@
+package gradepost.app;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+
+/**
+ * Makes several papers at once, as many as there are cores. A layout serves one thread at a time,
+ * so that each paper under way has one of its own.
+ */
+final class Presses implements AutoCloseable {
+
+  /** The making of one paper and of what belongs to it. */
+  interface Job<T> {
+    T on(Layout layout) throws IOException;
+  }
+
+  private final Optional<Path> templates;
+  private final ConcurrentLinkedQueue<Layout> idle = new ConcurrentLinkedQueue<>();
+  private final ExecutorService pool =
+      Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors());
+
+  /**
+   * @param templates folder of a depot's own templates
+   */
+  Presses(Optional<Path> templates) throws IOException {
+    this.templates = templates;
+    idle.add(new Layout(templates));
+  }
+
+  /** What the jobs make, in their order; where one fails, the rest is left. */
+  <T> List<T> all(List<Job<T>> jobs) throws IOException {
+    List<Future<T>> begun = new ArrayList<>();
+    jobs.forEach(job -> begun.add(pool.submit(() -> one(job))));
+    try {
+      List<T> made = new ArrayList<>();
+      for (Future<T> future : begun) {
+        made.add(future.get());
+      }
+      return made;
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IOException("stopped", e);
+    } catch (ExecutionException e) {
+      if (e.getCause() instanceof IOException io) {
+        throw io;
+      }
+      if (e.getCause() instanceof RuntimeException fault) {
+        throw fault;
+      }
+      throw new IllegalStateException(e.getCause());
+    } finally {
+      begun.forEach(future -> future.cancel(false));
+    }
+  }
+
+  private <T> T one(Job<T> job) throws IOException {
+    Layout free = idle.poll();
+    Layout layout = free == null ? new Layout(templates) : free;
+    try {
+      return job.on(layout);
+    } finally {
+      idle.add(layout);
+    }
+  }
+
+  @Override
+  public void close() {
+    pool.shutdown();
+  }
+}
