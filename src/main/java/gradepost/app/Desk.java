@@ -67,7 +67,7 @@ public final class Desk {
         "%s signed off, %s, until %s".formatted(person, direction, lapses),
         (register, by, issue) -> {
           PackFile pack =
-              Kits.pack(new Archive(store.archive()), issue)
+              Kits.pack(Disk.sources(), new Archive(store.archive()), issue)
                   .orElseThrow(
                       () ->
                           new RegisterException(

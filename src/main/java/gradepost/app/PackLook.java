@@ -5,11 +5,11 @@ import gradepost.drive.Assignment;
 import gradepost.reissue.Comparison;
 import gradepost.reissue.register.Entry;
 import gradepost.reissue.register.Register;
-import gradepost.reissue.register.Register.By;
 import gradepost.reissue.register.RegisterException;
 import gradepost.route.TemporaryRestriction;
 import gradepost.source.Amendment;
 import gradepost.source.Input;
+import gradepost.source.NoticeFile;
 import gradepost.source.NoticeText;
 import gradepost.source.PackFile;
 import gradepost.source.Problems;
@@ -24,15 +24,19 @@ import java.util.Optional;
 /** Looks at one pack: whether a notice, or an edit by hand, can touch it. Plans nothing. */
 final class PackLook {
   private final Reissue.Order order;
-  private final By by;
+  private final Sources sources;
+  private final Optional<NoticeFile> notice;
   private final Optional<Register> register;
-  private final Sources disk;
   private final Archive archive;
 
-  PackLook(Reissue.Order order, Sources disk, By by, Optional<Register> register) {
-    this.disk = disk;
+  PackLook(
+      Reissue.Order order,
+      Sources sources,
+      Optional<NoticeFile> notice,
+      Optional<Register> register) {
     this.order = order;
-    this.by = by;
+    this.sources = sources;
+    this.notice = notice;
     this.register = register;
     this.archive = new Archive(order.store().archive());
   }
@@ -63,20 +67,20 @@ final class PackLook {
         implements Seen {}
   }
 
-  private static Seen done(Path file, State state, Answer told) {
+  static Seen done(Path file, State state, Answer told) {
     return new Seen.Done(Outcome.of(file, state, told));
   }
 
   Seen at(Path file) throws IOException, RegisterException {
     String name = PackFiles.stem(file);
-    Reading<PackFile> reading = disk.pack(Disk.name(file));
+    Reading<PackFile> reading = sources.pack(Disk.name(file));
     if (!(reading instanceof Reading.Good<PackFile> found)) {
       return done(file, State.UNREADABLE, Answer.of(reading.problems()));
     }
     Answer noted = Answer.GOOD;
     List<TemporaryRestriction> notices = List.of();
-    if (order.notice().isPresent()) {
-      var read = disk.notices(Disk.name(order.notice().get()), found.value());
+    if (notice.isPresent()) {
+      var read = notice.get().read(found.value());
       noted = noted(read.problems());
       if (!(read instanceof Reading.Good<List<TemporaryRestriction>> good)) {
         return done(file, State.UNREADABLE, Answer.of(read.problems()));
@@ -101,11 +105,11 @@ final class PackLook {
       synchronized (register.get()) {
         latest = register.get().latest(name);
         taken = register.get().withNotice(name, digest);
-        if (register.get().undelivered(name).isPresent()) {
+        if (latest.isPresent() && !register.get().isDelivered(latest.get())) {
           // Only a look by itself comes here: a run has put it in place.
           String said =
               "%s: %s is registered and not put in place: a run begins with that"
-                  .formatted(name, latest.orElseThrow().name());
+                  .formatted(name, latest.get().name());
           return done(file, State.KNOWN, Answer.said(said));
         }
       }
@@ -115,7 +119,7 @@ final class PackLook {
       return done(file, State.KNOWN, Answer.said(said));
     }
     Optional<PackFile> base =
-        latest.isPresent() ? Kits.pack(archive, latest.get()) : Optional.of(found);
+        latest.isPresent() ? Kits.pack(sources, archive, latest.get()) : Optional.of(found);
     if (base.isEmpty()) {
       String said =
           "%s: error: the archive does not hold the inputs of %s whole"
@@ -127,7 +131,7 @@ final class PackLook {
     if (outside.isPresent()) {
       return done(file, State.FAILED, noted.and(Answer.refused(outside.get())));
     }
-    Reading<PackFile> amended = Kits.read(inputs);
+    Reading<PackFile> amended = sources.pack(inputs);
     if (!(amended instanceof Reading.Good<PackFile> same)) {
       return done(file, State.FAILED, Answer.of(amended.problems()));
     }
@@ -159,7 +163,7 @@ final class PackLook {
     Path own = Disk.folder(Disk.absolute(file));
     Path data = Optional.ofNullable(own.getParent()).orElse(own);
     for (int i = 0; i < inputs.size(); i++) {
-      boolean changes = inputs.get(i).bytes() != found.inputs().get(i).bytes();
+      boolean changes = !inputs.get(i).equals(found.inputs().get(i));
       Path changed = own.resolve(inputs.get(i).name()).normalize();
       if (changes && !changed.startsWith(data)) {
         return Optional.of(

@@ -9,6 +9,7 @@ import gradepost.reissue.register.Entry.Kept;
 import gradepost.reissue.register.Register;
 import gradepost.reissue.register.RegisterException;
 import gradepost.source.PackFile;
+import gradepost.source.Sources;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -62,11 +63,12 @@ public final class Reproduce {
     if (base.isPresent()) {
       damaged.addAll(damaged(archive, base.get(), base.get().inputs(), "input"));
     }
-    Optional<PackFile> pack = Kits.pack(archive, entry);
+    Sources sources = Disk.sources();
+    Optional<PackFile> pack = Kits.pack(sources, archive, entry);
     Optional<Before> before = Optional.empty();
     if (base.isPresent()) {
       Entry then = base.get();
-      before = Kits.pack(archive, then).map(p -> new Before(p, then.sheets()));
+      before = Kits.pack(sources, archive, then).map(p -> new Before(p, then.sheets()));
     }
     if (pack.isEmpty() || before.isPresent() != base.isPresent()) {
       damaged.add("error: %s cannot be made again".formatted(entry.name()));

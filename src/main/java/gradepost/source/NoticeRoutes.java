@@ -10,7 +10,6 @@ import java.util.Set;
 import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
 import org.yaml.snakeyaml.nodes.ScalarNode;
-import org.yaml.snakeyaml.nodes.SequenceNode;
 
 /**
  * Whether each notice of a file finds its route among those that it is to be taken into. One that
@@ -19,14 +18,12 @@ import org.yaml.snakeyaml.nodes.SequenceNode;
 final class NoticeRoutes {
   private static final int NAMED = 5;
 
-  static Problems check(Shelf.Read<SequenceNode> list, String name, Collection<Route> routes) {
+  static Problems check(List<Node> all, String name, Collection<Route> routes) {
     Reader in = new Reader(name, RouteFrame.UNKNOWN);
     List<String> names = routes.stream().map(Route::name).distinct().sorted().toList();
     String here = String.join(", ", names);
     Set<String> strays = new LinkedHashSet<>();
     Optional<Node> first = Optional.empty();
-    // What is wrong with the file itself is told where it is read for a route.
-    List<Node> all = list.value().map(SequenceNode::getValue).orElse(List.of());
     for (Node each : all) {
       Optional<ScalarNode> named = route(each);
       if (named.isEmpty()) {

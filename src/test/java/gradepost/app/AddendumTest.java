@@ -40,7 +40,7 @@ class AddendumTest extends Changes {
     int end = text.indexOf("formations:");
     text = text.substring(0, up) + text.substring(end).replace("[4-car, 8-car]", "[8-car]");
     inputs.set(0, new Input(inputs.get(0).name(), text.getBytes(StandardCharsets.UTF_8)));
-    return good(Kits.read(inputs));
+    return good(Disk.sources().pack(inputs));
   }
 
   @Test

@@ -29,7 +29,7 @@ class NoticeRoutesTest {
 
   private String check(String file, String text, List<Route> routes) {
     fixture.put(file, text);
-    return fixture.sources().noticeRoutes(file, routes).text().replace(file + ":", "");
+    return fixture.sources().noticeFile(file).fits(routes).text().replace(file + ":", "");
   }
 
   @Test
@@ -77,7 +77,7 @@ class NoticeRoutesTest {
     assertThat(told)
         .isEqualTo(
             "4:28: note: passed over: no pack here is of the route \"Quarry branch\", \"Estuary\"\n");
-    assertThat(fixture.sources().noticeRoutes(FILE, List.of(small)).hasErrors()).isFalse();
+    assertThat(fixture.sources().noticeFile(FILE).fits(List.of(small)).hasErrors()).isFalse();
   }
 
   @Test

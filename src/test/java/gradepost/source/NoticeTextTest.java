@@ -52,7 +52,7 @@ class NoticeTextTest {
     Fixture fixture = Fixture.good();
     PackFile pack = ((Reading.Good<PackFile>) fixture.sources().pack(Fixture.PACK)).value();
     fixture.put(name, text);
-    return fixture.sources().notices(name, pack);
+    return fixture.sources().noticeFile(name).read(pack);
   }
 
   private static TemporaryRestriction notice(String reference, Random random) {

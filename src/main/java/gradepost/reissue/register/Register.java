@@ -5,6 +5,8 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 
 /** What was issued, and what became of it. */
 public final class Register implements AutoCloseable {
@@ -123,10 +125,18 @@ public final class Register implements AutoCloseable {
                 .isEmpty());
   }
 
-  /** The latest issue of a pack, where its papers do not lie where they belong yet. */
-  public Optional<Entry> undelivered(String pack) throws RegisterException {
-    Optional<Entry> latest = latest(pack);
-    return latest.isPresent() && !isDelivered(latest.get()) ? latest : Optional.empty();
+  /** The packs whose latest issue does not lie where it belongs yet. */
+  public Set<String> undelivered() throws RegisterException {
+    return reading(
+        db -> {
+          Set<String> packs = new TreeSet<>();
+          db.rows(
+                  "SELECT pack FROM issue WHERE delivered = 0 AND number ="
+                      + " (SELECT MAX(later.number) FROM issue later"
+                      + " WHERE later.pack = issue.pack)")
+              .forEach(row -> packs.add(row.get(0)));
+          return packs;
+        });
   }
 
   /** The last issue of a pack that took a notice in, by the digest of the notice. */
