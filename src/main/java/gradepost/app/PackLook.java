@@ -7,6 +7,7 @@ import gradepost.reissue.register.Entry;
 import gradepost.reissue.register.Register;
 import gradepost.reissue.register.RegisterException;
 import gradepost.route.TemporaryRestriction;
+import gradepost.route.TemporaryRestriction.Status;
 import gradepost.source.Amendment;
 import gradepost.source.Input;
 import gradepost.source.NoticeFile;
@@ -18,11 +19,16 @@ import gradepost.source.Sources;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** Looks at one pack: whether a notice, or an edit by hand, can touch it. Plans nothing. */
 final class PackLook {
+  private static final DateTimeFormatter MOMENT =
+      DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
   private final Reissue.Order order;
   private final Sources sources;
   private final Optional<NoticeFile> notice;
@@ -136,10 +142,14 @@ final class PackLook {
       return done(file, State.FAILED, Answer.of(amended.problems()));
     }
     if (!mayDiffer(file, base.get(), same.value())) {
-      boolean uncertain = latest.isEmpty() && concerned(file, same.value(), notices);
+      boolean uncertain =
+          latest.isEmpty() && concerned(file, same.value(), timely(same.value(), notices));
       return uncertain
           ? done(file, State.FAILED, noted.and(Answer.refused(stands(file))))
-          : done(file, State.UNTOUCHED, noted.and(Answer.said(name + ": not touched")));
+          : done(
+              file,
+              State.UNTOUCHED,
+              noted.and(Answer.said(name + ": not touched" + never(same.value(), notices))));
     }
     if (taken.isPresent()) {
       return done(
@@ -172,6 +182,25 @@ final class PackLook {
       }
     }
     return Optional.empty();
+  }
+
+  /** Those that stand at some time while the pack is valid, or stood in it and are withdrawn. */
+  private static List<TemporaryRestriction> timely(
+      PackFile pack, List<TemporaryRestriction> notices) {
+    LocalDateTime from = pack.issue().validFrom();
+    LocalDateTime to = pack.issue().validTo();
+    return notices.stream()
+        .filter(n -> n.status() == Status.WITHDRAWN || n.standsBetween(from, to))
+        .toList();
+  }
+
+  /** A year mistyped is a common reason why a notice touches nothing. */
+  private static String never(PackFile pack, List<TemporaryRestriction> notices) {
+    return notices.isEmpty() || !timely(pack, notices).isEmpty()
+        ? ""
+        : ": the notice stands at no time from %s to %s, when the pack is valid"
+            .formatted(
+                MOMENT.format(pack.issue().validFrom()), MOMENT.format(pack.issue().validTo()));
   }
 
   private static String stands(Path file) {

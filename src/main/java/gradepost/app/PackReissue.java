@@ -52,6 +52,10 @@ final class PackReissue {
     this.archive = new Archive(order.store().archive());
   }
 
+  private static String shown(LocalDateTime moment) {
+    return moment.toString().replace('T', ' ');
+  }
+
   private static Outcome failed(Path file, Answer told) {
     return Outcome.of(file, State.FAILED, told);
   }
@@ -68,13 +72,13 @@ final class PackReissue {
           told.and(
               Answer.said(
                   "%s: the clock says %s, before the last issue: dated %s"
-                      .formatted(name, by.when(), issued)));
+                      .formatted(name, shown(by.when()), shown(issued))));
     }
     LocalDateTime from = order.validFrom().orElse(issued);
     if (!from.isBefore(found.issue().validTo())) {
       String said =
           "%s: error: the pack is valid to %s: set a later valid-to before it is issued again"
-              .formatted(file, found.issue().validTo());
+              .formatted(file, shown(found.issue().validTo()));
       return failed(file, told.and(Answer.refused(said)));
     }
     int before = touched.latest().map(Entry::number).orElse(found.issue().number());

@@ -79,6 +79,11 @@ public final class Reissue {
         return Answer.refused(obstacle.get());
       }
       Optional<NoticeFile> notice = order.notice().map(file -> disk.noticeFile(Disk.name(file)));
+      if (notice.isPresent() && notice.get().isEmpty()) {
+        return Answer.refused(
+            "%s: error: the notice holds no restriction: nothing was issued"
+                .formatted(order.notice().orElseThrow()));
+      }
       Answer fits = notice.isPresent() ? fits(order, notice.get(), packs) : Answer.GOOD;
       if (!fits.good()) {
         return fits.and(Answer.refused("error: nothing was issued"));
@@ -88,7 +93,9 @@ public final class Reissue {
       }
       By by = new By(who, now());
       String holder =
-          "%s (process %d) since %s".formatted(who, ProcessHandle.current().pid(), by.when());
+          "%s (process %d) since %s"
+              .formatted(
+                  who, ProcessHandle.current().pid(), by.when().toString().replace('T', ' '));
       try (Lock lock = Lock.take(order.store().lock(), holder, order.patience());
           Register register = order.store().open()) {
         new Archive(order.store().archive()).tidy(lock);

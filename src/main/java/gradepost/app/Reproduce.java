@@ -36,12 +36,12 @@ public final class Reproduce {
    */
   public Answer of(String called, Optional<Path> out) {
     if (!store.exists()) {
-      return Answer.refused("error: there is no register " + store.file().orElseThrow());
+      return store.missing();
     }
     try (Register register = store.open()) {
       Optional<Entry> entry = register.find(called);
       if (entry.isEmpty()) {
-        return Answer.refused("error: the register has no issue " + called);
+        return Store.unknown(called);
       }
       Optional<Entry> base = Optional.empty();
       if (entry.get().base().isPresent()) {

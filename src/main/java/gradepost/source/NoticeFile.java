@@ -29,6 +29,11 @@ public final class NoticeFile {
     this.ofFile = in.problems();
   }
 
+  /** Whether it can be read and has no restriction in it. */
+  public boolean isEmpty() {
+    return list.filter(all -> all.getValue().isEmpty()).isPresent();
+  }
+
   /** Whether every notice is for one of these routes. */
   public Problems fits(Collection<Route> routes) {
     // What is wrong with the file itself is told where it is read for a route.

@@ -5,6 +5,7 @@ import gradepost.units.Nearest;
 import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.yaml.snakeyaml.nodes.MappingNode;
@@ -55,15 +56,34 @@ final class NoticeRoutes {
         strays.add(stated);
       }
     }
-    first.ifPresent(node -> in.add(stray(Spot.of(name, node), strays)));
+    first.ifPresent(node -> in.add(stray(Spot.of(name, node), strays, names)));
     return in.problems();
   }
 
-  private static Problem stray(Spot spot, Set<String> strays) {
-    String some = String.join(", ", strays.stream().limit(NAMED).map(Nodes::shown).toList());
-    String more = strays.size() > NAMED ? " and %d more".formatted(strays.size() - NAMED) : "";
+  private static Problem stray(Spot spot, Set<String> strays, List<String> names) {
     return new Problem(
-        spot, Severity.NOTE, "passed over: no pack here is of the route " + some + more, "", "");
+        spot,
+        Severity.NOTE,
+        "passed over: no pack here is of the route "
+            + some(strays.stream().map(Nodes::shown).toList()),
+        some(names),
+        strays.stream()
+            .flatMap(s -> names.stream().filter(n -> sameBeginning(s, n)))
+            .findFirst()
+            .orElse(""));
+  }
+
+  private static String some(List<String> names) {
+    String first = String.join(", ", names.stream().limit(NAMED).toList());
+    int more = names.size() - NAMED;
+    return more > 0 ? "%s and %d more".formatted(first, more) : first;
+  }
+
+  /** "Thrumble Valley" where the route is called "Thrumble Valley line", or the other way. */
+  private static boolean sameBeginning(String one, String other) {
+    String a = one.toLowerCase(Locale.ROOT) + " ";
+    String b = other.toLowerCase(Locale.ROOT) + " ";
+    return a.startsWith(b) || b.startsWith(a);
   }
 
   private static boolean hasLine(Route route, String name) {

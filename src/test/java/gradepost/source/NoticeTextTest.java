@@ -145,6 +145,20 @@ class NoticeTextTest {
   }
 
   @Test
+  void aSpeedThatSlowsNoTrainIsTold() {
+    String one =
+        "gradepost: restrictions\nnotices:\n"
+            + "  - {reference: A, type: temporary, status: in force, from: 1m 60ch, to: 1m 75ch,"
+            + " speed: %s, imposed: 2026-11-10 04:00, until: further notice}\n";
+    for (String fast : List.of("50 mph", "90 mph")) {
+      assertThat(reading("n.yaml", one.formatted(fast)).problems().text())
+          .isEqualTo(
+              "n.yaml:3:90: warning: A slows no train: 50 mph is permissible there without it\n");
+    }
+    assertThat(reading("n.yaml", one.formatted("45 mph")).problems().text()).isEmpty();
+  }
+
+  @Test
   void aSecondLookTellsOfBoardsOverlapsAndFeatures() {
     String two =
         "gradepost: restrictions\nnotices:\n"

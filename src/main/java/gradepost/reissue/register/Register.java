@@ -222,9 +222,24 @@ public final class Register implements AutoCloseable {
                   issues.known(issue),
                   copy);
           if (changed == 0) {
-            throw new RegisterException("copy %s of %s is not out".formatted(copy, issue.name()));
+            throw new RegisterException(
+                "copy %s of %s is not out; out of it: %s"
+                    .formatted(copy, issue.name(), copiesOut(db, issue)));
           }
         });
+  }
+
+  private String copiesOut(Database db, Entry issue) throws SQLException, RegisterException {
+    List<String> out =
+        db
+            .rows(
+                "SELECT number, holder FROM copy WHERE issue = ? AND returned IS NULL"
+                    + " ORDER BY handed_out",
+                issues.known(issue))
+            .stream()
+            .map(row -> "copy %s, %s".formatted(row.get(0), row.get(1)))
+            .toList();
+    return out.isEmpty() ? "NONE" : String.join("; ", out);
   }
 
   public void acknowledge(By by, Entry issue, String person) throws RegisterException {
@@ -271,13 +286,15 @@ public final class Register implements AutoCloseable {
         by,
         "recalled: " + reason,
         issue.name(),
-        (db, act) ->
-            db.change(
-                "INSERT INTO recall (issue, reason, act) VALUES (?, ?, ?)"
-                    + " ON CONFLICT (issue) DO NOTHING",
-                issues.known(issue),
-                reason,
-                act));
+        (db, act) -> {
+          long id = issues.known(issue);
+          List<List<String>> before = db.rows("SELECT reason FROM recall WHERE issue = ?", id);
+          if (!before.isEmpty()) {
+            throw new RegisterException(
+                "%s is recalled already: %s".formatted(issue.name(), before.get(0).get(0)));
+          }
+          db.change("INSERT INTO recall (issue, reason, act) VALUES (?, ?, ?)", id, reason, act);
+        });
   }
 
   /** The lists that are asked of it. */
