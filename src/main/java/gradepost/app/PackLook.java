@@ -121,7 +121,11 @@ final class PackLook {
       }
     }
     if (latest.isPresent() && latest.map(Entry::number).equals(taken)) {
-      String said = "%s: issue %d has this notice".formatted(name, taken.orElseThrow());
+      String late =
+          order.emergency() && !latest.get().urgent()
+              ? "; it was issued without an emergency addendum, and none is made afterwards: its supplement says the same"
+              : "";
+      String said = "%s: issue %d has this notice%s".formatted(name, taken.orElseThrow(), late);
       return done(file, State.KNOWN, Answer.said(said));
     }
     Optional<PackFile> base =

@@ -147,6 +147,17 @@ class ReissueTest {
   }
 
   @Test
+  void anEmergencyThatIsThoughtOfLateIsToldWhereItStands() throws IOException {
+    new Depot(folder).reissue(NOON, List.of(routes), Optional.of(notice), false, false);
+    Answer late = reissue();
+    assertThat(late.written()).isEmpty();
+    assertThat(late.said())
+        .contains(
+            "0000: issue 2 has this notice; it was issued without an emergency addendum, and none"
+                + " is made afterwards: its supplement says the same");
+  }
+
+  @Test
   void aNoticeWithoutARestrictionIsTold() throws IOException {
     Files.writeString(notice, "gradepost: restrictions\nnotices: []\nnone: none in force\n");
     assertThat(reissue().problems())
