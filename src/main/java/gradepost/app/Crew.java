@@ -1,9 +1,7 @@
 package gradepost.app;
 
-import gradepost.app.Outcome.State;
 import gradepost.reissue.register.RegisterException;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ExecutionException;
@@ -12,6 +10,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.BiFunction;
 
 /**
  * Works on several packs at once. Where a disk or the register fails, what is begun is brought to
@@ -20,24 +19,30 @@ import java.util.concurrent.atomic.AtomicBoolean;
 final class Crew {
 
   /** What is done to a pack. */
-  interface Work {
-    Outcome on(Path pack) throws IOException, RegisterException;
+  interface Work<P, T> {
+    T on(P pack) throws IOException, RegisterException;
   }
 
-  /** In the order of the packs. When this returns, nobody is at work any more. */
-  static List<Outcome> outcomes(int threads, List<Path> packs, Work work) throws IOException {
+  /**
+   * In the order of the packs. When this returns, nobody is at work any more.
+   *
+   * @param left what becomes of a pack that is left, and why
+   */
+  static <P, T> List<T> results(
+      int threads, List<P> packs, Work<P, T> work, BiFunction<P, Answer, T> left)
+      throws IOException {
     AtomicBoolean stopped = new AtomicBoolean();
     ExecutorService pool = Executors.newFixedThreadPool(Math.max(1, threads));
     try {
-      List<Future<Outcome>> futures = new ArrayList<>();
-      for (Path pack : packs) {
-        futures.add(pool.submit(() -> one(pack, work, stopped)));
+      List<Future<T>> futures = new ArrayList<>();
+      for (P pack : packs) {
+        futures.add(pool.submit(() -> one(pack, work, left, stopped)));
       }
-      List<Outcome> outcomes = new ArrayList<>();
-      for (Future<Outcome> future : futures) {
-        outcomes.add(future.get());
+      List<T> results = new ArrayList<>();
+      for (Future<T> future : futures) {
+        results.add(future.get());
       }
-      return outcomes;
+      return results;
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       throw new IOException("stopped", e);
@@ -53,18 +58,19 @@ final class Crew {
     }
   }
 
-  private static Outcome one(Path pack, Work work, AtomicBoolean stopped) {
+  private static <P, T> T one(
+      P pack, Work<P, T> work, BiFunction<P, Answer, T> left, AtomicBoolean stopped) {
     if (stopped.get()) {
-      return Outcome.of(pack, State.LEFT, Answer.GOOD);
+      return left.apply(pack, Answer.GOOD);
     }
     try {
       return work.on(pack);
     } catch (IOException e) {
       stopped.set(true);
-      return Outcome.of(pack, State.LEFT, Answer.refused(Trouble.inWords(e)));
+      return left.apply(pack, Answer.refused(Trouble.inWords(e)));
     } catch (RegisterException e) {
       stopped.set(true);
-      return Outcome.of(pack, State.LEFT, Answer.refused("error: " + e.getMessage()));
+      return left.apply(pack, Answer.refused("error: " + e.getMessage()));
     }
   }
 

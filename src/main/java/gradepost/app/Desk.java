@@ -41,14 +41,12 @@ public final class Desk {
 
   public Answer act(String called, String done, Act act) {
     if (!store.exists()) {
-      return Answer.refused("error: there is no register " + store.file().orElseThrow());
+      return store.missing();
     }
     try (Register register = store.open()) {
       Optional<Entry> issue = register.find(called);
       if (issue.isEmpty()) {
-        return Answer.refused(
-            "error: the register has no issue %s\n  Maybe see: gradepost register issues"
-                .formatted(called));
+        return Store.unknown(called);
       }
       act.on(register, by(), issue.get());
       return Answer.said(issue.get().name() + ": " + done);
@@ -67,7 +65,7 @@ public final class Desk {
         "%s signed off, %s, until %s".formatted(person, direction, lapses),
         (register, by, issue) -> {
           PackFile pack =
-              Kits.pack(new Archive(store.archive()), issue)
+              Kits.pack(Disk.sources(), new Archive(store.archive()), issue)
                   .orElseThrow(
                       () ->
                           new RegisterException(
@@ -95,8 +93,7 @@ public final class Desk {
 
   public Found list(Question question) {
     if (!store.exists()) {
-      return new Found.Nothing(
-          Answer.refused("error: there is no register " + store.file().orElseThrow()));
+      return new Found.Nothing(store.missing());
     }
     try (Register register = store.open()) {
       return new Found.Rows(register.list(question));
@@ -117,7 +114,12 @@ public final class Desk {
         return Answer.refused(obstacle.get());
       }
       By by = by();
-      String holder = who + " (process " + ProcessHandle.current().pid() + ") since " + by.when();
+      String holder =
+          who
+              + " (process "
+              + ProcessHandle.current().pid()
+              + ") since "
+              + by.when().toString().replace('T', ' ');
       try (Lock lock = Lock.take(store.lock(), holder, patience);
           Register register = store.open()) {
         new Archive(store.archive()).tidy(lock);

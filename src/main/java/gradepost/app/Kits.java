@@ -3,7 +3,6 @@ package gradepost.app;
 import gradepost.reissue.register.Entry;
 import gradepost.reissue.register.Entry.Kept;
 import gradepost.source.Input;
-import gradepost.source.MemoryFiles;
 import gradepost.source.PackFile;
 import gradepost.source.Reading;
 import gradepost.source.Sources;
@@ -24,7 +23,7 @@ final class Kits {
   }
 
   /** The pack of a registered issue; empty where the archive does not hold it whole. */
-  static Optional<PackFile> pack(Archive archive, Entry entry) throws IOException {
+  static Optional<PackFile> pack(Sources sources, Archive archive, Entry entry) throws IOException {
     List<Input> inputs = new ArrayList<>();
     for (Kept kept : entry.inputs()) {
       Optional<byte[]> bytes = archive.read(kept.digest());
@@ -33,14 +32,9 @@ final class Kits {
       }
       inputs.add(new Input(kept.name(), bytes.get()));
     }
-    return read(inputs) instanceof Reading.Good<PackFile> good
+    return sources.pack(inputs) instanceof Reading.Good<PackFile> good
         ? Optional.of(good.value())
         : Optional.empty();
-  }
-
-  /** The pack whose own file is the first. */
-  static Reading<PackFile> read(List<Input> inputs) {
-    return new Sources(new MemoryFiles(inputs)).pack(inputs.get(0).name());
   }
 
   /** An issue that was made elsewhere: its inputs are kept, its papers are not known. */

@@ -1,6 +1,6 @@
 package gradepost.app;
 
-import gradepost.app.Outcome.State;
+import gradepost.app.PackLook.Seen;
 import gradepost.reissue.register.Register;
 import gradepost.reissue.register.Register.By;
 import gradepost.reissue.register.RegisterException;
@@ -13,8 +13,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 
@@ -25,27 +27,23 @@ import java.util.stream.Stream;
  */
 final class Neighbours {
 
-  static void takeIn(Sources disk, List<Outcome> looked, By by, Register register, Archive archive)
+  static void takeIn(
+      Sources disk, List<Seen.Touched> touched, By by, Register register, Archive archive)
       throws IOException, RegisterException {
-    Set<Path> touched = new TreeSet<>();
-    Set<Path> folders = new TreeSet<>();
-    for (Outcome outcome : looked) {
-      if (outcome.state() == State.TOUCHED) {
-        touched.add(Disk.absolute(outcome.file()));
-        folders.add(Disk.folder(Disk.absolute(outcome.file())));
-      }
+    Set<Path> known = new TreeSet<>();
+    Map<Path, Set<Path>> folders = new TreeMap<>();
+    for (Seen.Touched each : touched) {
+      Path pack = Disk.absolute(each.outcome().file());
+      known.add(pack);
+      folders
+          .computeIfAbsent(Disk.folder(pack), f -> new TreeSet<>())
+          .addAll(others(pack, each.found()));
     }
-    for (Path folder : folders) {
-      List<Path> packs = packs(folder);
-      Set<Path> shared = new TreeSet<>();
-      for (Path pack : packs) {
-        if (touched.contains(pack)) {
-          read(disk, pack).ifPresent(p -> shared.addAll(others(pack, p)));
-        }
-      }
-      for (Path pack : packs) {
+    for (Map.Entry<Path, Set<Path>> folder : folders.entrySet()) {
+      Set<Path> shared = folder.getValue();
+      for (Path pack : packs(folder.getKey())) {
         String name = PackFiles.stem(pack);
-        if (!touched.contains(pack) && register.latest(name).isEmpty()) {
+        if (!known.contains(pack) && register.latest(name).isEmpty()) {
           Optional<PackFile> found = read(disk, pack);
           if (found.isPresent() && others(pack, found.get()).stream().anyMatch(shared::contains)) {
             register.takeIn(by, Kits.takenIn(archive, name, found.get()));

@@ -5,11 +5,12 @@ import gradepost.drive.Assignment;
 import gradepost.reissue.Comparison;
 import gradepost.reissue.register.Entry;
 import gradepost.reissue.register.Register;
-import gradepost.reissue.register.Register.By;
 import gradepost.reissue.register.RegisterException;
 import gradepost.route.TemporaryRestriction;
+import gradepost.route.TemporaryRestriction.Status;
 import gradepost.source.Amendment;
 import gradepost.source.Input;
+import gradepost.source.NoticeFile;
 import gradepost.source.NoticeText;
 import gradepost.source.PackFile;
 import gradepost.source.Problems;
@@ -18,21 +19,30 @@ import gradepost.source.Sources;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** Looks at one pack: whether a notice, or an edit by hand, can touch it. Plans nothing. */
 final class PackLook {
+  private static final DateTimeFormatter MOMENT =
+      DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
   private final Reissue.Order order;
-  private final By by;
+  private final Sources sources;
+  private final Optional<NoticeFile> notice;
   private final Optional<Register> register;
-  private final Sources disk;
   private final Archive archive;
 
-  PackLook(Reissue.Order order, Sources disk, By by, Optional<Register> register) {
-    this.disk = disk;
+  PackLook(
+      Reissue.Order order,
+      Sources sources,
+      Optional<NoticeFile> notice,
+      Optional<Register> register) {
     this.order = order;
-    this.by = by;
+    this.sources = sources;
+    this.notice = notice;
     this.register = register;
     this.archive = new Archive(order.store().archive());
   }
@@ -63,20 +73,20 @@ final class PackLook {
         implements Seen {}
   }
 
-  private static Seen done(Path file, State state, Answer told) {
+  static Seen done(Path file, State state, Answer told) {
     return new Seen.Done(Outcome.of(file, state, told));
   }
 
   Seen at(Path file) throws IOException, RegisterException {
     String name = PackFiles.stem(file);
-    Reading<PackFile> reading = disk.pack(Disk.name(file));
+    Reading<PackFile> reading = sources.pack(Disk.name(file));
     if (!(reading instanceof Reading.Good<PackFile> found)) {
       return done(file, State.UNREADABLE, Answer.of(reading.problems()));
     }
     Answer noted = Answer.GOOD;
     List<TemporaryRestriction> notices = List.of();
-    if (order.notice().isPresent()) {
-      var read = disk.notices(Disk.name(order.notice().get()), found.value());
+    if (notice.isPresent()) {
+      var read = notice.get().read(found.value());
       noted = noted(read.problems());
       if (!(read instanceof Reading.Good<List<TemporaryRestriction>> good)) {
         return done(file, State.UNREADABLE, Answer.of(read.problems()));
@@ -101,21 +111,25 @@ final class PackLook {
       synchronized (register.get()) {
         latest = register.get().latest(name);
         taken = register.get().withNotice(name, digest);
-        if (register.get().undelivered(name).isPresent()) {
+        if (latest.isPresent() && !register.get().isDelivered(latest.get())) {
           // Only a look by itself comes here: a run has put it in place.
           String said =
               "%s: %s is registered and not put in place: a run begins with that"
-                  .formatted(name, latest.orElseThrow().name());
+                  .formatted(name, latest.get().name());
           return done(file, State.KNOWN, Answer.said(said));
         }
       }
     }
     if (latest.isPresent() && latest.map(Entry::number).equals(taken)) {
-      String said = "%s: issue %d has this notice".formatted(name, taken.orElseThrow());
+      String late =
+          order.emergency() && !latest.get().urgent()
+              ? "; it was issued without an emergency addendum, and none is made afterwards: its supplement says the same"
+              : "";
+      String said = "%s: issue %d has this notice%s".formatted(name, taken.orElseThrow(), late);
       return done(file, State.KNOWN, Answer.said(said));
     }
     Optional<PackFile> base =
-        latest.isPresent() ? Kits.pack(archive, latest.get()) : Optional.of(found);
+        latest.isPresent() ? Kits.pack(sources, archive, latest.get()) : Optional.of(found);
     if (base.isEmpty()) {
       String said =
           "%s: error: the archive does not hold the inputs of %s whole"
@@ -127,15 +141,19 @@ final class PackLook {
     if (outside.isPresent()) {
       return done(file, State.FAILED, noted.and(Answer.refused(outside.get())));
     }
-    Reading<PackFile> amended = Kits.read(inputs);
+    Reading<PackFile> amended = sources.pack(inputs);
     if (!(amended instanceof Reading.Good<PackFile> same)) {
       return done(file, State.FAILED, Answer.of(amended.problems()));
     }
     if (!mayDiffer(file, base.get(), same.value())) {
-      boolean uncertain = latest.isEmpty() && concerned(file, same.value(), notices);
+      boolean uncertain =
+          latest.isEmpty() && concerned(file, same.value(), timely(same.value(), notices));
       return uncertain
           ? done(file, State.FAILED, noted.and(Answer.refused(stands(file))))
-          : done(file, State.UNTOUCHED, noted.and(Answer.said(name + ": not touched")));
+          : done(
+              file,
+              State.UNTOUCHED,
+              noted.and(Answer.said(name + ": not touched" + never(same.value(), notices))));
     }
     if (taken.isPresent()) {
       return done(
@@ -159,7 +177,7 @@ final class PackLook {
     Path own = Disk.folder(Disk.absolute(file));
     Path data = Optional.ofNullable(own.getParent()).orElse(own);
     for (int i = 0; i < inputs.size(); i++) {
-      boolean changes = inputs.get(i).bytes() != found.inputs().get(i).bytes();
+      boolean changes = !inputs.get(i).equals(found.inputs().get(i));
       Path changed = own.resolve(inputs.get(i).name()).normalize();
       if (changes && !changed.startsWith(data)) {
         return Optional.of(
@@ -168,6 +186,25 @@ final class PackLook {
       }
     }
     return Optional.empty();
+  }
+
+  /** Those that stand at some time while the pack is valid, or stood in it and are withdrawn. */
+  private static List<TemporaryRestriction> timely(
+      PackFile pack, List<TemporaryRestriction> notices) {
+    LocalDateTime from = pack.issue().validFrom();
+    LocalDateTime to = pack.issue().validTo();
+    return notices.stream()
+        .filter(n -> n.status() == Status.WITHDRAWN || n.standsBetween(from, to))
+        .toList();
+  }
+
+  /** A year mistyped is a common reason why a notice touches nothing. */
+  private static String never(PackFile pack, List<TemporaryRestriction> notices) {
+    return notices.isEmpty() || !timely(pack, notices).isEmpty()
+        ? ""
+        : ": the notice stands at no time from %s to %s, when the pack is valid"
+            .formatted(
+                MOMENT.format(pack.issue().validFrom()), MOMENT.format(pack.issue().validTo()));
   }
 
   private static String stands(Path file) {

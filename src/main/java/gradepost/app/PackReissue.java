@@ -36,32 +36,32 @@ final class PackReissue {
       };
 
   private final Reissue.Order order;
-  private final Sources disk;
+  private final Sources sources;
   private final By by;
   private final Optional<Register> register;
   private final Layout layout;
   private final Archive archive;
 
   PackReissue(
-      Reissue.Order order, Sources disk, By by, Optional<Register> register, Layout layout) {
+      Reissue.Order order, Sources sources, By by, Optional<Register> register, Layout layout) {
     this.order = order;
-    this.disk = disk;
+    this.sources = sources;
     this.by = by;
     this.register = register;
     this.layout = layout;
     this.archive = new Archive(order.store().archive());
   }
 
-  Outcome of(Path file) throws IOException, RegisterException {
-    Seen seen = new PackLook(order, disk, by, register).at(file);
-    return seen instanceof Seen.Touched touched ? numbered(file, touched) : seen.outcome();
+  private static String shown(LocalDateTime moment) {
+    return moment.toString().replace('T', ' ');
   }
 
   private static Outcome failed(Path file, Answer told) {
     return Outcome.of(file, State.FAILED, told);
   }
 
-  private Outcome numbered(Path file, Seen.Touched touched) throws IOException, RegisterException {
+  Outcome of(Seen.Touched touched) throws IOException, RegisterException {
+    Path file = touched.outcome().file();
     String name = PackFiles.stem(file);
     PackFile found = touched.found();
     LocalDateTime last = touched.before().issue().issued();
@@ -72,13 +72,13 @@ final class PackReissue {
           told.and(
               Answer.said(
                   "%s: the clock says %s, before the last issue: dated %s"
-                      .formatted(name, by.when(), issued)));
+                      .formatted(name, shown(by.when()), shown(issued))));
     }
     LocalDateTime from = order.validFrom().orElse(issued);
     if (!from.isBefore(found.issue().validTo())) {
       String said =
           "%s: error: the pack is valid to %s: set a later valid-to before it is issued again"
-              .formatted(file, found.issue().validTo());
+              .formatted(file, shown(found.issue().validTo()));
       return failed(file, told.and(Answer.refused(said)));
     }
     int before = touched.latest().map(Entry::number).orElse(found.issue().number());
@@ -96,7 +96,7 @@ final class PackReissue {
                 issued,
                 String.valueOf(before),
                 order.checkedBy())));
-    Reading<PackFile> read = Kits.read(next);
+    Reading<PackFile> read = sources.pack(next);
     return read instanceof Reading.Good<PackFile> good
         ? made(file, touched, good.value(), told)
         : failed(file, told.and(Answer.of(read.problems())));

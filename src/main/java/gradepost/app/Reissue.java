@@ -1,11 +1,13 @@
 package gradepost.app;
 
 import gradepost.app.Outcome.State;
+import gradepost.app.PackLook.Seen;
 import gradepost.reissue.register.Entry;
 import gradepost.reissue.register.Register;
 import gradepost.reissue.register.Register.By;
 import gradepost.reissue.register.RegisterException;
 import gradepost.route.Route;
+import gradepost.source.NoticeFile;
 import gradepost.source.PackFile;
 import gradepost.source.Reading;
 import gradepost.source.Sources;
@@ -20,6 +22,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
@@ -75,20 +78,28 @@ public final class Reissue {
       if (obstacle.isPresent()) {
         return Answer.refused(obstacle.get());
       }
-      Answer notice = noticeFits(order, packs);
-      if (!notice.good()) {
-        return notice.and(Answer.refused("error: nothing was issued"));
+      Optional<NoticeFile> notice = order.notice().map(file -> disk.noticeFile(Disk.name(file)));
+      if (notice.isPresent() && notice.get().isEmpty()) {
+        return Answer.refused(
+            "%s: error: the notice holds no restriction: nothing was issued"
+                .formatted(order.notice().orElseThrow()));
+      }
+      Answer fits = notice.isPresent() ? fits(order, notice.get(), packs) : Answer.GOOD;
+      if (!fits.good()) {
+        return fits.and(Answer.refused("error: nothing was issued"));
       }
       if (order.dryRun()) {
-        return notice.and(dryRun(order, packs));
+        return fits.and(dryRun(order, notice, packs));
       }
       By by = new By(who, now());
       String holder =
-          "%s (process %d) since %s".formatted(who, ProcessHandle.current().pid(), by.when());
+          "%s (process %d) since %s"
+              .formatted(
+                  who, ProcessHandle.current().pid(), by.when().toString().replace('T', ' '));
       try (Lock lock = Lock.take(order.store().lock(), holder, order.patience());
           Register register = order.store().open()) {
         new Archive(order.store().archive()).tidy(lock);
-        return notice.and(reissue(order, packs, by, register));
+        return fits.and(reissue(order, notice, packs, by, register));
       }
     } catch (IOException e) {
       return Answer.refused(Trouble.inWords(e));
@@ -98,41 +109,41 @@ public final class Reissue {
   }
 
   /** Whether each notice is for a route of these packs. What cannot be read is told later. */
-  private Answer noticeFits(Order order, List<Path> packs) throws IOException {
-    if (order.notice().isEmpty()) {
-      return Answer.GOOD;
-    }
+  private Answer fits(Order order, NoticeFile notice, List<Path> packs) throws IOException {
     Map<String, Route> routes = new ConcurrentHashMap<>();
-    Crew.outcomes(
+    Crew.results(
         order.threads(),
         packs,
         pack -> {
           if (disk.pack(Disk.name(pack)) instanceof Reading.Good<PackFile> good) {
             routes.put(good.value().route().name(), good.value().route());
           }
-          return Outcome.of(pack, State.UNTOUCHED, Answer.GOOD);
-        });
-    return Answer.of(disk.noticeRoutes(Disk.name(order.notice().get()), routes.values()));
+          return pack;
+        },
+        (pack, why) -> pack);
+    return Answer.of(notice.fits(routes.values()));
   }
 
   private LocalDateTime now() {
     return LocalDateTime.now(clock).truncatedTo(ChronoUnit.MINUTES);
   }
 
-  private Answer dryRun(Order order, List<Path> packs) throws IOException, RegisterException {
+  private Answer dryRun(Order order, Optional<NoticeFile> notice, List<Path> packs)
+      throws IOException, RegisterException {
     By by = new By(who, now());
     List<Outcome> outcomes;
     if (order.store().exists()) {
       try (Register register = order.store().open()) {
-        outcomes = workedOut(order, packs, by, Optional.of(register));
+        outcomes = workedOut(order, notice, packs, by, Optional.of(register));
       }
     } else {
-      outcomes = workedOut(order, packs, by, Optional.empty());
+      outcomes = workedOut(order, notice, packs, by, Optional.empty());
     }
     return ReissueTold.of(outcomes, true).and(Answer.said("dry run: nothing was written"));
   }
 
-  private Answer reissue(Order order, List<Path> packs, By by, Register register)
+  private Answer reissue(
+      Order order, Optional<NoticeFile> notice, List<Path> packs, By by, Register register)
       throws IOException, RegisterException {
     Answer answer = Answer.GOOD;
     for (Map.Entry<Entry, Answer> one : place(order, packs, by, register).entrySet()) {
@@ -145,9 +156,9 @@ public final class Reissue {
           Answer.refused(
               "error: nothing more was done: what an earlier run registered comes first"));
     }
-    List<Outcome> outcomes = workedOut(order, packs, by, Optional.of(register));
+    List<Outcome> outcomes = workedOut(order, notice, packs, by, Optional.of(register));
     answer = answer.and(ReissueTold.of(outcomes, false).without(answer.problems()));
-    if (outcomes.stream().anyMatch(o -> o.state() == State.LEFT)) {
+    if (any(outcomes, State.LEFT)) {
       return answer;
     }
     for (Answer one : place(order, packs, by, register).values()) {
@@ -161,57 +172,74 @@ public final class Reissue {
       throws RegisterException {
     Placing placing = new Placing(order.store(), order.out());
     Map<Entry, Answer> placed = new LinkedHashMap<>();
+    Set<String> waiting = register.undelivered();
     for (Path pack : packs) {
-      Optional<Entry> entry = register.undelivered(PackFiles.stem(pack));
-      if (entry.isPresent()) {
-        Answer answer = placing.place(pack, entry.get());
-        placed.put(entry.get(), answer);
+      if (waiting.contains(PackFiles.stem(pack))) {
+        Entry entry = register.latest(PackFiles.stem(pack)).orElseThrow();
+        Answer answer = placing.place(pack, entry);
+        placed.put(entry, answer);
         if (answer.good()) {
-          register.delivered(by, entry.get());
+          register.delivered(by, entry);
         }
       }
     }
     return placed;
   }
 
-  /** Every pack looked at, and those worked out that are touched; in the order of the packs. */
-  private List<Outcome> workedOut(Order order, List<Path> packs, By by, Optional<Register> register)
+  /**
+   * Every pack looked at, and those worked out that are touched; in the order of the packs. What
+   * the look has read is what is worked on: a file that changes meanwhile mixes nothing.
+   */
+  private List<Outcome> workedOut(
+      Order order,
+      Optional<NoticeFile> notice,
+      List<Path> packs,
+      By by,
+      Optional<Register> register)
       throws IOException, RegisterException {
     progress.expect(packs.size());
-    List<Outcome> looked =
-        Crew.outcomes(
+    PackLook look = new PackLook(order, disk, notice, register);
+    List<Seen> seen =
+        Crew.results(
             order.threads(),
             packs,
             pack -> {
-              Outcome outcome = new PackLook(order, disk, by, register).at(pack).outcome();
-              if (outcome.state() != State.TOUCHED) {
+              Seen one = look.at(pack);
+              if (one.outcome().state() != State.TOUCHED) {
                 done(pack);
               }
-              return outcome;
-            });
-    if (looked.stream().anyMatch(o -> o.state() == State.UNREADABLE || o.state() == State.LEFT)) {
+              return one;
+            },
+            (pack, why) -> PackLook.done(pack, State.LEFT, why));
+    List<Outcome> looked = seen.stream().map(Seen::outcome).toList();
+    if (any(looked, State.UNREADABLE) || any(looked, State.LEFT)) {
       return looked;
     }
+    List<Seen.Touched> touched =
+        seen.stream().filter(Seen.Touched.class::isInstance).map(Seen.Touched.class::cast).toList();
     if (register.isPresent() && !order.dryRun()) {
-      for (Outcome outcome : looked) {
-        if (outcome.base().isPresent()) {
-          register.get().takeIn(by, outcome.base().get());
+      for (Seen.Touched each : touched) {
+        if (each.outcome().base().isPresent()) {
+          register.get().takeIn(by, each.outcome().base().get());
         }
       }
-      Neighbours.takeIn(disk, looked, by, register.get(), new Archive(order.store().archive()));
+      Neighbours.takeIn(disk, touched, by, register.get(), new Archive(order.store().archive()));
     }
     Map<Path, Outcome> all = new LinkedHashMap<>();
     looked.forEach(o -> all.put(o.file(), o));
-    List<Path> touched =
-        looked.stream().filter(o -> o.state() == State.TOUCHED).map(Outcome::file).toList();
     made(order, touched, by, register).forEach(o -> all.put(o.file(), o));
     return new ArrayList<>(all.values());
   }
 
-  private List<Outcome> made(Order order, List<Path> touched, By by, Optional<Register> register)
+  private static boolean any(List<Outcome> outcomes, State state) {
+    return outcomes.stream().anyMatch(o -> o.state() == state);
+  }
+
+  private List<Outcome> made(
+      Order order, List<Seen.Touched> touched, By by, Optional<Register> register)
       throws IOException {
     ThreadLocal<Optional<Layout>> layouts = ThreadLocal.withInitial(Optional::empty);
-    return Crew.outcomes(
+    return Crew.results(
         order.threads(),
         touched,
         pack -> {
@@ -220,9 +248,10 @@ public final class Reissue {
           }
           Layout layout = layouts.get().orElseThrow();
           Outcome outcome = new PackReissue(order, disk, by, register, layout).of(pack);
-          done(pack);
+          done(outcome.file());
           return outcome;
-        });
+        },
+        (pack, why) -> Outcome.of(pack.outcome().file(), State.LEFT, why));
   }
 
   private void done(Path pack) {

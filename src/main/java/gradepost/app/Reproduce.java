@@ -9,6 +9,7 @@ import gradepost.reissue.register.Entry.Kept;
 import gradepost.reissue.register.Register;
 import gradepost.reissue.register.RegisterException;
 import gradepost.source.PackFile;
+import gradepost.source.Sources;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -35,12 +36,12 @@ public final class Reproduce {
    */
   public Answer of(String called, Optional<Path> out) {
     if (!store.exists()) {
-      return Answer.refused("error: there is no register " + store.file().orElseThrow());
+      return store.missing();
     }
     try (Register register = store.open()) {
       Optional<Entry> entry = register.find(called);
       if (entry.isEmpty()) {
-        return Answer.refused("error: the register has no issue " + called);
+        return Store.unknown(called);
       }
       Optional<Entry> base = Optional.empty();
       if (entry.get().base().isPresent()) {
@@ -62,11 +63,12 @@ public final class Reproduce {
     if (base.isPresent()) {
       damaged.addAll(damaged(archive, base.get(), base.get().inputs(), "input"));
     }
-    Optional<PackFile> pack = Kits.pack(archive, entry);
+    Sources sources = Disk.sources();
+    Optional<PackFile> pack = Kits.pack(sources, archive, entry);
     Optional<Before> before = Optional.empty();
     if (base.isPresent()) {
       Entry then = base.get();
-      before = Kits.pack(archive, then).map(p -> new Before(p, then.sheets()));
+      before = Kits.pack(sources, archive, then).map(p -> new Before(p, then.sheets()));
     }
     if (pack.isEmpty() || before.isPresent() != base.isPresent()) {
       damaged.add("error: %s cannot be made again".formatted(entry.name()));

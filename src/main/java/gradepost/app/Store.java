@@ -40,6 +40,20 @@ public record Store(String url, Optional<Path> file, Path archive) {
     return file.map(Files::exists).orElse(true);
   }
 
+  /** What is said where there is none. */
+  Answer missing() {
+    return Answer.refused(
+        "error: there is no register %s\n  Maybe name it with --register, or begin one: gradepost register enter PACK.yaml"
+            .formatted(file.orElseThrow()));
+  }
+
+  /** What is said where it does not know an issue. */
+  static Answer unknown(String called) {
+    return Answer.refused(
+        "error: the register has no issue %s; allowed: an issue, such as valley/4, or eight digits of its fingerprint or more\n  Maybe see: gradepost register issues"
+            .formatted(called));
+  }
+
   Path lock() {
     return archive.resolve("lock");
   }

@@ -3,11 +3,13 @@ package gradepost.briefing;
 import java.util.List;
 
 /**
- * Half a page that goes out at once, before the supplement.
+ * What goes out at once, before the supplement: half a page, or whole ones where that is not
+ * enough.
  *
  * @param printed when, in words
  * @param rows what stands from now, and the row of the pack that each replaces
  * @param notes what it means for the approaches
+ * @param keeping what comes first, and what to do with this sheet
  */
 public record Addendum(
     String language,
@@ -18,7 +20,8 @@ public record Addendum(
     String heading,
     String printed,
     Table rows,
-    List<String> notes)
+    List<String> notes,
+    String keeping)
     implements Printable {
 
   public Addendum {

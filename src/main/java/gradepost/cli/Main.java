@@ -73,6 +73,7 @@ public final class Main implements Runnable {
     commandLine.setOut(out);
     commandLine.setErr(err);
     commandLine.setCaseInsensitiveEnumValuesAllowed(true);
+    TypedValues.understoodBy(commandLine);
     return commandLine.execute(args);
   }
 

@@ -24,7 +24,9 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     description = "Keeps the register of issues, copies, acknowledgements and sign-offs.")
 final class RegisterCommand implements Runnable {
-  private static final String ISSUE = "The issue: \"valley/4\", or the start of a fingerprint.";
+  private static final String ISSUE =
+      "The issue: \"valley/4\", or the first eight digits of its fingerprint, or more.";
+  private static final String COPY = "The number of the copy, as it stands on its cover.";
 
   @Spec private CommandSpec spec = CommandSpec.create();
 
@@ -60,8 +62,17 @@ final class RegisterCommand implements Runnable {
   int enter(
       @Parameters(arity = "1..*", paramLabel = "PACK|FOLDER", description = "Packs, or folders.")
           List<Path> packs,
-      @Option(names = "--out", paramLabel = "DIR", defaultValue = ".") Path out,
-      @Option(names = "--templates", paramLabel = "DIR") @Nullable Path templates,
+      @Option(
+              names = "--out",
+              paramLabel = "DIR",
+              defaultValue = ".",
+              description = "Where the papers go (default: the current folder).")
+          Path out,
+      @Option(
+              names = "--templates",
+              paramLabel = "DIR",
+              description = "Lay out with the depot's own templates instead of those in the jar.")
+          @Nullable Path templates,
       @Mixin RegisterOptions register) {
     try (TerminalProgress progress = TerminalProgress.forThisTerminal()) {
       return Saying.exitCode(
@@ -77,8 +88,14 @@ final class RegisterCommand implements Runnable {
       description = "Notes that a copy was handed out.")
   int handOut(
       @Parameters(paramLabel = "ISSUE", description = ISSUE) String issue,
-      @Option(names = "--copy", paramLabel = "NUMBER", required = true) String copy,
-      @Option(names = "--to", paramLabel = "HOLDER", required = true) String holder,
+      @Option(names = "--copy", paramLabel = "NUMBER", required = true, description = COPY)
+          String copy,
+      @Option(
+              names = "--to",
+              paramLabel = "HOLDER",
+              required = true,
+              description = "Who has it now: a person, or a place.")
+          String holder,
       @Mixin RegisterOptions register) {
     return act(
         register,
@@ -93,7 +110,8 @@ final class RegisterCommand implements Runnable {
       description = "Notes that a copy came back, or was destroyed.")
   int takeBack(
       @Parameters(paramLabel = "ISSUE", description = ISSUE) String issue,
-      @Option(names = "--copy", paramLabel = "NUMBER", required = true) String copy,
+      @Option(names = "--copy", paramLabel = "NUMBER", required = true, description = COPY)
+          String copy,
       @Option(names = "--destroyed", description = "It was destroyed where it was.")
           boolean destroyed,
       @Mixin RegisterOptions register) {
@@ -116,7 +134,12 @@ final class RegisterCommand implements Runnable {
       description = "Notes that a slip came back signed.")
   int acknowledge(
       @Parameters(paramLabel = "ISSUE", description = ISSUE) String issue,
-      @Option(names = "--person", paramLabel = "NAME", required = true) String person,
+      @Option(
+              names = "--person",
+              paramLabel = "NAME",
+              required = true,
+              description = "Who signed it, the name as in the list of copies.")
+          String person,
       @Mixin RegisterOptions register) {
     return act(
         register,
@@ -131,10 +154,26 @@ final class RegisterCommand implements Runnable {
       description = "Notes that a driver was signed off for one direction.")
   int signOff(
       @Parameters(paramLabel = "ISSUE", description = ISSUE) String issue,
-      @Option(names = "--person", paramLabel = "NAME", required = true) String person,
-      @Option(names = "--direction", paramLabel = "NAME", required = true) String direction,
-      @Option(names = "--assessor", paramLabel = "NAME", required = true) String assessor,
-      @Option(names = "--lapses", paramLabel = "DATE", required = true) LocalDate lapses,
+      @Option(names = "--person", paramLabel = "NAME", required = true, description = "The driver.")
+          String person,
+      @Option(
+              names = "--direction",
+              paramLabel = "NAME",
+              required = true,
+              description = "A direction of the pack; each is signed separately.")
+          String direction,
+      @Option(
+              names = "--assessor",
+              paramLabel = "NAME",
+              required = true,
+              description = "Who signed him off.")
+          String assessor,
+      @Option(
+              names = "--lapses",
+              paramLabel = "DATE",
+              required = true,
+              description = "The day on which it lapses, such as 2027-05-25.")
+          LocalDate lapses,
       @Mixin RegisterOptions register) {
     return Saying.exitCode(
         register.command(), desk(register).signOff(issue, person, direction, assessor, lapses));
@@ -146,7 +185,12 @@ final class RegisterCommand implements Runnable {
       description = "Calls an issue back though no other takes its place.")
   int recall(
       @Parameters(paramLabel = "ISSUE", description = ISSUE) String issue,
-      @Option(names = "--reason", paramLabel = "WORDS", required = true) String reason,
+      @Option(
+              names = "--reason",
+              paramLabel = "WORDS",
+              required = true,
+              description = "Why, for the lists.")
+          String reason,
       @Mixin RegisterOptions register) {
     return act(
         register, issue, "recalled: " + reason, (r, by, entry) -> r.recall(by, entry, reason));
@@ -180,7 +224,12 @@ final class RegisterCommand implements Runnable {
       mixinStandardHelpOptions = true,
       description = "Lists the issues and sign-offs that lapse within so many days.")
   int lapsing(
-      @Option(names = "--days", paramLabel = "N", defaultValue = "28") long days,
+      @Option(
+              names = "--days",
+              paramLabel = "N",
+              defaultValue = "28",
+              description = "Within how many (default: ${DEFAULT-VALUE}).")
+          long days,
       @Mixin RegisterOptions register,
       @Mixin ListFormat format) {
     LocalDate last = desk(register).now().toLocalDate().plusDays(days);

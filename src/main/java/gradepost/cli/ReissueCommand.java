@@ -5,14 +5,11 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.LocalDateTime;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -53,8 +50,7 @@ final class ReissueCommand implements Callable<Integer> {
   @Option(
       names = "--valid-from",
       paramLabel = "'DATE HOUR'",
-      converter = MomentConverter.class,
-      description = "From when the issue is valid (default: from now).")
+      description = "From when the issue is valid, such as '2026-11-30 04:00' (default: from now).")
   private @Nullable LocalDateTime validFrom;
 
   @Option(
@@ -65,7 +61,9 @@ final class ReissueCommand implements Callable<Integer> {
               + " sign).")
   private @Nullable String checkedBy;
 
-  @Option(names = "--emergency", description = "Also make an emergency addendum of half a page.")
+  @Option(
+      names = "--emergency",
+      description = "Also make an emergency addendum, of half a page where it finds room.")
   private boolean emergency;
 
   @Option(names = "--dry-run", description = "Only say what would happen.")
@@ -93,15 +91,6 @@ final class ReissueCommand implements Callable<Integer> {
   @Mixin private RegisterOptions register = new RegisterOptions();
 
   @Spec private CommandSpec spec = CommandSpec.create();
-
-  /** "2026-11-30 04:00". */
-  static final class MomentConverter implements ITypeConverter<LocalDateTime> {
-    @Override
-    public LocalDateTime convert(String value) {
-      return LocalDateTime.parse(
-          value, DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT));
-    }
-  }
 
   @Override
   public Integer call() {

@@ -65,7 +65,11 @@ public record Comparison(
         unchanged.add(now.number());
       } else {
         changes.add(
-            new ApproachChange(then, Optional.of(now), Set.copyOf(aspects), outside(now, speeds)));
+            new ApproachChange(
+                then,
+                Optional.of(now),
+                Set.copyOf(aspects),
+                !aspects.contains(ApproachChange.Aspect.TARGET) && outside(now, speeds)));
       }
     }
     old.values()

@@ -6,6 +6,7 @@ import gradepost.route.Direction;
 import gradepost.route.Extent;
 import gradepost.route.Location;
 import gradepost.route.Path;
+import gradepost.route.PermanentRestriction;
 import gradepost.route.Route;
 import gradepost.route.TemporaryRestriction;
 import gradepost.units.Nearest;
@@ -45,6 +46,7 @@ final class NoticeAudit {
     for (TemporaryRestriction notice : notices) {
       boards(notice);
       dates(notice);
+      slows(notice);
     }
     new NoticeOverlaps(forward, in).tell(notices);
   }
@@ -81,11 +83,7 @@ final class NoticeAudit {
   }
 
   private double off(Extent extent, double place) {
-    double a = forward.metresAt(extent.from());
-    double b = forward.metresAt(extent.to());
-    double low = Math.min(a, b);
-    double high = Math.max(a, b);
-    return Math.max(0, Math.max(low - place, place - high));
+    return Math.max(0, Math.max(low(extent) - place, place - high(extent)));
   }
 
   private Map<String, List<Extent>> featuresByName() {
@@ -130,6 +128,39 @@ final class NoticeAudit {
                     path.text(should)));
       }
     }
+  }
+
+  /** Twenty typed as ninety slows nobody, and would be issued without a word. */
+  private void slows(TemporaryRestriction n) {
+    List<PermanentRestriction> there =
+        route.restrictions().stream()
+            .filter(p -> NoticeOverlaps.sameTrains(p.applies(), n.applies()))
+            .filter(p -> overlap(p.extent(), n.extent()))
+            .toList();
+    boolean classes =
+        !n.differentials().isEmpty() || there.stream().anyMatch(p -> !p.differentials().isEmpty());
+    if (n.status() == TemporaryRestriction.Status.WITHDRAWN || there.isEmpty() || classes) {
+      return;
+    }
+    double most = there.stream().mapToDouble(p -> p.speed().metresPerSecond()).max().orElseThrow();
+    if (n.speed().metresPerSecond() >= most) {
+      String speed = route.units().speed(most, gradepost.units.Rounding.NEAREST);
+      warn(
+          in.spot(n, Common.SPEED),
+          "%s slows no train: %s is permissible there without it".formatted(n.reference(), speed));
+    }
+  }
+
+  private boolean overlap(Extent one, Extent other) {
+    return low(one) < high(other) && low(other) < high(one);
+  }
+
+  private double low(Extent extent) {
+    return Math.min(forward.metresAt(extent.from()), forward.metresAt(extent.to()));
+  }
+
+  private double high(Extent extent) {
+    return Math.max(forward.metresAt(extent.from()), forward.metresAt(extent.to()));
   }
 
   private void dates(TemporaryRestriction n) {

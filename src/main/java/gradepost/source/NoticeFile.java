@@ -5,6 +5,7 @@ import gradepost.route.TemporaryRestriction;
 import gradepost.source.SourceFiles.Bytes;
 import gradepost.source.SourceFiles.Content;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -12,18 +13,40 @@ import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
 import org.yaml.snakeyaml.nodes.SequenceNode;
 
-/** A file of notices to be applied: YAML, or CSV where its name ends so. */
-final class NoticeFile {
+/**
+ * A file of notices to be applied: YAML, or CSV where its name ends so. It is read from the disk
+ * once, so that all packs get the same.
+ */
+public final class NoticeFile {
+  private final String name;
+  private final Optional<SequenceNode> list;
+  private final Problems ofFile;
+
+  NoticeFile(Content content, String name) {
+    Reader in = new Reader(name, RouteFrame.UNKNOWN);
+    this.name = name;
+    this.list = list(content, name, in);
+    this.ofFile = in.problems();
+  }
+
+  /** Whether it can be read and has no restriction in it. */
+  public boolean isEmpty() {
+    return list.filter(all -> all.getValue().isEmpty()).isPresent();
+  }
+
+  /** Whether every notice is for one of these routes. */
+  public Problems fits(Collection<Route> routes) {
+    // What is wrong with the file itself is told where it is read for a route.
+    return NoticeRoutes.check(list.map(SequenceNode::getValue).orElse(List.of()), name, routes);
+  }
 
   /** The notices that are for the route of this pack; those that name another are left unread. */
-  static Reading<List<TemporaryRestriction>> read(
-      Shelf.Read<SequenceNode> list, String name, PackFile pack) {
+  public Reading<List<TemporaryRestriction>> read(PackFile pack) {
     Route route = pack.route();
     Reader in = new Reader(name, RouteFrame.of(route));
-    list.in().problems().all().forEach(in::add);
+    ofFile.all().forEach(in::add);
     Optional<List<TemporaryRestriction>> notices =
-        list.value()
-            .flatMap(all -> NoticesTable.NOTICES.kind().read(of(route, all), "notices", in));
+        list.flatMap(all -> NoticesTable.NOTICES.kind().read(of(route, all), "notices", in));
     notices.ifPresent(
         all -> {
           new NoticeAudit(route, in).all(all);
@@ -33,12 +56,7 @@ final class NoticeFile {
     return Sources.result(notices.filter(n -> !problems.hasErrors()), problems);
   }
 
-  /** The entries as they stand in the file, and what is wrong with the file itself. */
-  static Shelf.Read<SequenceNode> list(Content content, byte[] bytes, String name) {
-    Reader in = new Reader(name, RouteFrame.UNKNOWN);
-    return new Shelf.Read<>(bytes, list(content, name, in), in);
-  }
-
+  /** The entries as they stand in the file. */
   private static Optional<SequenceNode> list(Content content, String name, Reader in) {
     Optional<Node> list;
     if (name.toLowerCase(Locale.ROOT).endsWith(".csv") && content instanceof Bytes bytes) {
@@ -70,6 +88,4 @@ final class NoticeFile {
     return new SequenceNode(
         all.getTag(), true, kept, all.getStartMark(), all.getEndMark(), all.getFlowStyle());
   }
-
-  private NoticeFile() {}
 }

@@ -105,7 +105,7 @@ final class NoticeOverlaps {
     return sameTime && sameTrains(first.applies(), second.applies());
   }
 
-  private static boolean sameTrains(Applies a, Applies b) {
+  static boolean sameTrains(Applies a, Applies b) {
     boolean lines =
         a.lines().isEmpty() || b.lines().isEmpty() || !Collections.disjoint(a.lines(), b.lines());
     return lines && !Collections.disjoint(a.directions(), b.directions());

@@ -5,12 +5,12 @@ import gradepost.units.Nearest;
 import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
 import org.yaml.snakeyaml.nodes.ScalarNode;
-import org.yaml.snakeyaml.nodes.SequenceNode;
 
 /**
  * Whether each notice of a file finds its route among those that it is to be taken into. One that
@@ -19,14 +19,12 @@ import org.yaml.snakeyaml.nodes.SequenceNode;
 final class NoticeRoutes {
   private static final int NAMED = 5;
 
-  static Problems check(Shelf.Read<SequenceNode> list, String name, Collection<Route> routes) {
+  static Problems check(List<Node> all, String name, Collection<Route> routes) {
     Reader in = new Reader(name, RouteFrame.UNKNOWN);
     List<String> names = routes.stream().map(Route::name).distinct().sorted().toList();
     String here = String.join(", ", names);
     Set<String> strays = new LinkedHashSet<>();
     Optional<Node> first = Optional.empty();
-    // What is wrong with the file itself is told where it is read for a route.
-    List<Node> all = list.value().map(SequenceNode::getValue).orElse(List.of());
     for (Node each : all) {
       Optional<ScalarNode> named = route(each);
       if (named.isEmpty()) {
@@ -58,15 +56,34 @@ final class NoticeRoutes {
         strays.add(stated);
       }
     }
-    first.ifPresent(node -> in.add(stray(Spot.of(name, node), strays)));
+    first.ifPresent(node -> in.add(stray(Spot.of(name, node), strays, names)));
     return in.problems();
   }
 
-  private static Problem stray(Spot spot, Set<String> strays) {
-    String some = String.join(", ", strays.stream().limit(NAMED).map(Nodes::shown).toList());
-    String more = strays.size() > NAMED ? " and %d more".formatted(strays.size() - NAMED) : "";
+  private static Problem stray(Spot spot, Set<String> strays, List<String> names) {
     return new Problem(
-        spot, Severity.NOTE, "passed over: no pack here is of the route " + some + more, "", "");
+        spot,
+        Severity.NOTE,
+        "passed over: no pack here is of the route "
+            + some(strays.stream().map(Nodes::shown).toList()),
+        some(names),
+        strays.stream()
+            .flatMap(s -> names.stream().filter(n -> sameBeginning(s, n)))
+            .findFirst()
+            .orElse(""));
+  }
+
+  private static String some(List<String> names) {
+    String first = String.join(", ", names.stream().limit(NAMED).toList());
+    int more = names.size() - NAMED;
+    return more > 0 ? "%s and %d more".formatted(first, more) : first;
+  }
+
+  /** "Thrumble Valley" where the route is called "Thrumble Valley line", or the other way. */
+  private static boolean sameBeginning(String one, String other) {
+    String a = one.toLowerCase(Locale.ROOT) + " ";
+    String b = other.toLowerCase(Locale.ROOT) + " ";
+    return a.startsWith(b) || b.startsWith(a);
   }
 
   private static boolean hasLine(Route route, String name) {

@@ -31,9 +31,10 @@ final class PackReader {
   }
 
   /** What packs have in common. */
-  record Shelves(Shelf<Route> routes, Shelf<Stock> stocks, Shelf<Policy> policies) {
+  record Shelves(
+      Shelf<Route> routes, Shelf<Stock> stocks, Shelf<Policy> policies, Shelf<Notices> notices) {
     Shelves() {
-      this(new Shelf<>(), new Shelf<>(), new Shelf<>());
+      this(new Shelf<>(), new Shelf<>(), new Shelf<>(), new Shelf<>());
     }
   }
 
@@ -149,8 +150,7 @@ final class PackReader {
               values.spot(PackTable.RESTRICTIONS, i),
               FileKind.RESTRICTIONS,
               frame,
-              // A restriction is read by what its route calls things: each pack for itself.
-              new Shelf<>(),
+              shelves.notices(),
               (root, reader) -> NoticesTable.NOTICES_FILE.read(root, "the file", reader))
           .ifPresent(
               read -> {
@@ -228,15 +228,14 @@ final class PackReader {
     inputs.put(tidy.get(), new Input(tidy.get(), bytes));
     Shelf.Read<T> found =
         shelf.get(
-            name,
-            bytes,
-            same -> {
+            new Shelf.Key(new Input(name, bytes), frame),
+            key -> {
               Reader reader = new Reader(name, frame);
               Optional<T> value =
                   Sources.load(content, reader)
                       .filter(root -> Sources.isKind(root, kind, reader))
                       .flatMap(root -> read.apply(root, reader));
-              return new Shelf.Read<>(same, value, reader);
+              return new Shelf.Read<>(value, reader);
             });
     fromFiles = fromFiles.and(found.in().problems());
     return found.value().map(v -> new Read<>(v, found.in()));

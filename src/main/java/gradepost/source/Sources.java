@@ -4,21 +4,20 @@ import gradepost.drive.Plan;
 import gradepost.drive.Policy;
 import gradepost.drive.ride.Ride;
 import gradepost.route.Route;
-import gradepost.route.TemporaryRestriction;
 import gradepost.source.SourceFiles.Bytes;
 import gradepost.source.SourceFiles.Content;
 import gradepost.source.SourceFiles.Unreadable;
 import gradepost.stock.Stock;
 import gradepost.units.Nearest;
 import java.util.Arrays;
-import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BiFunction;
 import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
 import org.yaml.snakeyaml.nodes.ScalarNode;
-import org.yaml.snakeyaml.nodes.SequenceNode;
 
 /**
  * The way in: reads any of the five kinds of file, a pack with all that it names. What several
@@ -27,7 +26,7 @@ import org.yaml.snakeyaml.nodes.SequenceNode;
 public final class Sources {
   private final SourceFiles files;
   private final PackReader.Shelves shelves = new PackReader.Shelves();
-  private final Shelf<SequenceNode> noticeLists = new Shelf<>();
+  private final Map<String, Reading.Good<PackFile>> packs = new ConcurrentHashMap<>();
 
   public Sources(SourceFiles files) {
     this.files = files;
@@ -62,25 +61,34 @@ public final class Sources {
         (root, in) -> NoticesTable.NOTICES_FILE.read(root, "the file", in));
   }
 
-  /** Notices to be taken into this pack, from YAML or CSV; those for other routes left out. */
-  public Reading<List<TemporaryRestriction>> notices(String name, PackFile pack) {
-    return NoticeFile.read(noticeList(name), name, pack);
+  /** Notices to be taken into packs, from YAML or CSV. */
+  public NoticeFile noticeFile(String name) {
+    return new NoticeFile(files.read(name), name);
   }
 
-  /** Whether every notice of a file is for one of these routes. */
-  public Problems noticeRoutes(String name, Collection<Route> routes) {
-    return NoticeRoutes.check(noticeList(name), name, routes);
-  }
-
-  private Shelf.Read<SequenceNode> noticeList(String name) {
-    Content content = files.read(name);
-    return content instanceof Bytes bytes
-        ? noticeLists.get(name, bytes.bytes(), b -> NoticeFile.list(content, b, name))
-        : NoticeFile.list(content, new byte[0], name);
-  }
-
+  /** A pack whose files still hold what they held when it was last read here is not read anew. */
   public Reading<PackFile> pack(String name) {
-    return new PackReader(files, shelves, name).read();
+    return Optional.ofNullable(packs.get(name))
+        .filter(there -> there.value().inputs().stream().allMatch(i -> stillThere(name, i)))
+        .<Reading<PackFile>>map(there -> there)
+        .orElseGet(
+            () -> {
+              Reading<PackFile> reading = new PackReader(files, shelves, name).read();
+              if (reading instanceof Reading.Good<PackFile> good) {
+                packs.put(name, good);
+              }
+              return reading;
+            });
+  }
+
+  private boolean stillThere(String pack, Input input) {
+    return files.read(FileNames.seenFrom(pack, input.name())) instanceof Bytes now
+        && Arrays.equals(now.bytes(), input.bytes());
+  }
+
+  /** The pack of these inputs, its own file the first, whatever lies on the disk by now. */
+  public Reading<PackFile> pack(List<Input> inputs) {
+    return new PackReader(new MemoryFiles(inputs), shelves, inputs.get(0).name()).read();
   }
 
   /** What was observed of a ride over this plan. */

@@ -58,11 +58,11 @@ abstract class Changes {
           "  - {type: temporary, imposed: 2026-11-24 04:00, %s%s}%n".formatted(until, entry));
     }
     Path file = Files.writeString(folder.resolve("n.yaml"), text);
-    var notices = Disk.sources().notices(Disk.name(file), pack);
+    var notices = Disk.sources().noticeFile(Disk.name(file)).read(pack);
     assertThat(notices.problems().hasErrors()).as(notices.problems().text()).isFalse();
     List<Input> inputs =
         Amendment.withNotices(pack, ((Reading.Good<List<TemporaryRestriction>>) notices).value());
-    return good(Kits.read(inputs));
+    return good(Disk.sources().pack(inputs));
   }
 
   static String at(String from, String to, String way, String more) {

@@ -31,6 +31,19 @@ class ComparisonFoundTest extends Changes {
     assertThat(compared(pack, pack).unchanged()).containsExactly(1, 2);
   }
 
+  /** It ends where the speed that it brakes to begins, and is about nothing else. */
+  @Test
+  void ofAnApproachToAnotherSpeedItIsNotSaidThatNoSpeedChangedThere() throws IOException {
+    String slow = ", reference: R 1, from: 0.900 km, to: 1.100 km, directions: Out";
+    PackFile before =
+        with(pack(packs.get(0)), "status: in force, boards: none, speed: 20 km/h" + slow);
+    PackFile after = with(before, "status: eased, boards: none, speed: 25 km/h" + slow);
+    assertThat(compared(before, after).approaches())
+        .filteredOn(c -> c.aspects().contains(ApproachChange.Aspect.TARGET))
+        .isNotEmpty()
+        .noneMatch(ApproachChange::outside);
+  }
+
   /** Each round has a line of its own; the second change of a round meets what the first left. */
   @Test
   void whatIsFoundIsWhatRecomputingEverythingFinds() throws IOException {

@@ -142,7 +142,7 @@ final class RealRuns {
   }
 
   private static void whole(Archive archive, Entry entry, Path placed) throws IOException {
-    assertThat(Kits.pack(archive, entry)).as(entry.name()).isPresent();
+    assertThat(Kits.pack(Disk.sources(), archive, entry)).as(entry.name()).isPresent();
     for (Kept paper : entry.papers()) {
       assertThat(archive.read(paper.digest())).as(entry.name() + paper.name()).isPresent();
       if (Files.exists(placed)) {

@@ -116,7 +116,7 @@ class ReissueTest {
     Answer answer = reissue(early, Optional.of(notice), false);
     assertThat(answer.said())
         .contains(
-            "0000: the clock says 2026-11-01T08:00, before the last issue: dated 2026-11-20T12:00");
+            "0000: the clock says 2026-11-01 08:00, before the last issue: dated 2026-11-20 12:00");
     try (Register register = store.open()) {
       assertThat(register.latest("0000").orElseThrow().issued())
           .isEqualTo(LocalDateTime.of(2026, 11, 20, 12, 0));
@@ -132,7 +132,7 @@ class ReissueTest {
     Answer answer = reissue(early, Optional.of(eased), false);
     assertThat(answer.said())
         .contains(
-            "0000: the clock says 2026-10-01T08:00, before the last issue: dated 2026-11-25T12:00")
+            "0000: the clock says 2026-10-01 08:00, before the last issue: dated 2026-11-25 12:00")
         .anyMatch(s -> s.startsWith("0000: issue 3 takes the place of 2: "));
     try (Register register = store.open()) {
       var latest = register.latest("0000").orElseThrow();
@@ -144,6 +144,35 @@ class ReissueTest {
           .extracting(row -> row.get(0))
           .isSortedAccordingTo(java.util.Comparator.reverseOrder());
     }
+  }
+
+  @Test
+  void anEmergencyThatIsThoughtOfLateIsToldWhereItStands() throws IOException {
+    new Depot(folder).reissue(NOON, List.of(routes), Optional.of(notice), false, false);
+    Answer late = reissue();
+    assertThat(late.written()).isEmpty();
+    assertThat(late.said())
+        .contains(
+            "0000: issue 2 has this notice; it was issued without an emergency addendum, and none"
+                + " is made afterwards: its supplement says the same");
+  }
+
+  @Test
+  void aNoticeWithoutARestrictionIsTold() throws IOException {
+    Files.writeString(notice, "gradepost: restrictions\nnotices: []\nnone: none in force\n");
+    assertThat(reissue().problems())
+        .containsExactly(notice + ": error: the notice holds no restriction: nothing was issued");
+  }
+
+  @Test
+  void aNoticeForAnotherYearIsToldToTouchNothing() throws IOException {
+    Files.writeString(
+        notice, Files.readString(notice).replace("imposed: 2026-11-26", "imposed: 2028-11-26"));
+    assertThat(reissue().said())
+        .contains(
+            "0000: not touched: the notice stands at no time from 2026-11-23 04:00 to"
+                + " 2027-05-31 04:00, when the pack is valid",
+            "0002: not touched, the notice is for another route");
   }
 
   @Test

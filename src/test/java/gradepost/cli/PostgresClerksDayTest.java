@@ -1,27 +1,15 @@
 package gradepost.cli;
 
 import gradepost.reissue.register.PostgresServer;
-import java.util.Optional;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.extension.RegisterExtension;
 
 @Tag("postgres")
 class PostgresClerksDayTest extends ClerksDay {
-  private static Optional<PostgresServer> server = Optional.empty();
-
-  @BeforeAll
-  static void start() throws Exception {
-    server = Optional.of(new PostgresServer());
-  }
-
-  @AfterAll
-  static void stop() throws Exception {
-    server.orElseThrow().stop();
-  }
+  @RegisterExtension static final PostgresServer SERVER = new PostgresServer();
 
   @Override
   String fresh() throws Exception {
-    return server.orElseThrow().fresh();
+    return SERVER.fresh();
   }
 }

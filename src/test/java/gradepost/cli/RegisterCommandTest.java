@@ -35,6 +35,67 @@ class RegisterCommandTest {
         .contains("enter", "hand-out", "return", "placed", "recall", "to-brief", "log");
   }
 
+  private String refused(int code, String words) {
+    err.getBuffer().setLength(0);
+    assertThat(run(words)).as(words).isEqualTo(code);
+    return err.toString();
+  }
+
+  @Test
+  void aMistakeIsToldInWordsForPeople() throws IOException {
+    assertThat(refused(1, "issues"))
+        .isEqualTo(
+            "error: there is no register %s%n  Maybe name it with --register, or begin one: gradepost register enter PACK.yaml%n"
+                .formatted(folder.resolve("reg/register.db")));
+    Path pack = Files.createDirectories(folder.resolve("routes"));
+    new SyntheticNetwork(pack, 2).packs(2, 7);
+    assertThat(run("enter " + pack + " --out " + folder.resolve("papers"))).isZero();
+    err.getBuffer().setLength(0);
+    good("hand-out 0000/1 --copy 7 --to Thorne");
+    assertThat(refused(1, "return 0000/1 --copy 6"))
+        .isEqualTo("error: copy 6 of 0000/1 is not out; out of it: copy 7, Thorne\n");
+    assertThat(refused(1, "return 0001/1 --copy 6")).contains("is not out; out of it: NONE");
+    assertThat(run("recall 0000/1 --reason misprint")).isZero();
+    assertThat(refused(1, "recall 0000/1 --reason other"))
+        .isEqualTo("error: 0000/1 is recalled already: misprint\n");
+    assertThat(refused(1, "acknowledge 971e --person Elm"))
+        .isEqualTo(
+            "error: the register has no issue 971e; allowed: an issue, such as valley/4, or eight digits of its fingerprint or more\n  Maybe see: gradepost register issues\n");
+    String signOff = "sign-off 0000/1 --person Elm --direction Out --assessor Rowe --lapses ";
+    assertThat(refused(2, signOff + "25.11.2027"))
+        .startsWith(
+            "Invalid value for option '--lapses': \"25.11.2027\" is no day; allowed: a day, such as"
+                + " 2026-11-30");
+    assertThat(refused(2, "lapsing --days many"))
+        .startsWith(
+            "Invalid value for option '--days': \"many\" is no number; allowed: a whole number, such"
+                + " as 28");
+    assertThat(
+            Main.run(
+                new PrintWriter(out),
+                new PrintWriter(err),
+                "reissue",
+                pack.toString(),
+                "--valid-from",
+                "2026-11-30"))
+        .isEqualTo(2);
+    assertThat(err.toString())
+        .contains(
+            "Invalid value for option '--valid-from': \"2026-11-30\" is no date and hour; allowed:"
+                + " a date and hour, such as '2026-11-30 04:00'");
+  }
+
+  @Test
+  void everyOptionSaysWhatItIs() {
+    for (String act : List.of("enter", "hand-out", "return", "acknowledge", "sign-off", "recall")) {
+      out.getBuffer().setLength(0);
+      assertThat(run(act + " --help")).isZero();
+      assertThat(out.toString().lines().map(String::strip))
+          .as(act)
+          .noneMatch(line -> line.matches("--[a-z-]+=[A-Z]+"));
+    }
+  }
+
   private String good(String words) {
     out.getBuffer().setLength(0);
     assertThat(run(words)).as(() -> words + ": " + err).isZero();

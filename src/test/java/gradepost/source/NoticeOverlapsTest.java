@@ -43,7 +43,7 @@ class NoticeOverlapsTest {
     Fixture fixture = Fixture.good();
     PackFile pack = ((Reading.Good<PackFile>) fixture.sources().pack(Fixture.PACK)).value();
     fixture.put("n.csv", table);
-    return fixture.sources().notices("n.csv", pack);
+    return fixture.sources().noticeFile("n.csv").read(pack);
   }
 
   @Test

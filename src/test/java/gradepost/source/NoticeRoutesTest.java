@@ -29,7 +29,7 @@ class NoticeRoutesTest {
 
   private String check(String file, String text, List<Route> routes) {
     fixture.put(file, text);
-    return fixture.sources().noticeRoutes(file, routes).text().replace(file + ":", "");
+    return fixture.sources().noticeFile(file).fits(routes).text().replace(file + ":", "");
   }
 
   @Test
@@ -76,8 +76,17 @@ class NoticeRoutesTest {
             ", route: Estuary");
     assertThat(told)
         .isEqualTo(
-            "4:28: note: passed over: no pack here is of the route \"Quarry branch\", \"Estuary\"\n");
-    assertThat(fixture.sources().noticeRoutes(FILE, List.of(small)).hasErrors()).isFalse();
+            "4:28: note: passed over: no pack here is of the route \"Quarry branch\", \"Estuary\";"
+                + " allowed: Small line\n");
+    assertThat(fixture.sources().noticeFile(FILE).fits(List.of(small)).hasErrors()).isFalse();
+  }
+
+  @Test
+  void aNameCutShortIsAskedAbout() {
+    assertThat(found(List.of(hill, small), ", route: Hill line", ", route: small"))
+        .isEqualTo(
+            "4:28: note: passed over: no pack here is of the route \"small\"; allowed: Hill line,"
+                + " Small line\n  Maybe Small line\n");
   }
 
   @Test
@@ -92,7 +101,7 @@ class NoticeRoutesTest {
                 ", route: Eskerby",
                 ", route: Fennwick",
                 ", route: Gorsehay"))
-        .endsWith("\"Dunmarsh\", \"Eskerby\" and 2 more\n")
+        .endsWith("\"Dunmarsh\", \"Eskerby\" and 2 more; allowed: Small line\n")
         .doesNotContain("Fennwick");
   }
 

@@ -18,7 +18,7 @@ class NoticeSequelTest {
     Fixture fixture = Fixture.good();
     PackFile pack = ((Reading.Good<PackFile>) fixture.sources().pack(Fixture.PACK)).value();
     fixture.put(name, text);
-    return fixture.sources().notices(name, pack);
+    return fixture.sources().noticeFile(name).read(pack);
   }
 
   @Test

@@ -52,7 +52,7 @@ class NoticeTextTest {
     Fixture fixture = Fixture.good();
     PackFile pack = ((Reading.Good<PackFile>) fixture.sources().pack(Fixture.PACK)).value();
     fixture.put(name, text);
-    return fixture.sources().notices(name, pack);
+    return fixture.sources().noticeFile(name).read(pack);
   }
 
   private static TemporaryRestriction notice(String reference, Random random) {
@@ -142,6 +142,20 @@ class NoticeTextTest {
         "route,reference,type,status,from,to,speed,imposed,until\n"
             + "Elsewhere,T 1,temporary,in force,99m 10ch,99m 20ch,x,2026-11-10 04:00,further notice\n";
     assertThat(read("n.csv", csv)).isEmpty();
+  }
+
+  @Test
+  void aSpeedThatSlowsNoTrainIsTold() {
+    String one =
+        "gradepost: restrictions\nnotices:\n"
+            + "  - {reference: A, type: temporary, status: in force, from: 1m 60ch, to: 1m 75ch,"
+            + " speed: %s, imposed: 2026-11-10 04:00, until: further notice}\n";
+    for (String fast : List.of("50 mph", "90 mph")) {
+      assertThat(reading("n.yaml", one.formatted(fast)).problems().text())
+          .isEqualTo(
+              "n.yaml:3:90: warning: A slows no train: 50 mph is permissible there without it\n");
+    }
+    assertThat(reading("n.yaml", one.formatted("45 mph")).problems().text()).isEmpty();
   }
 
   @Test

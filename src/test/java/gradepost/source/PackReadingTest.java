@@ -224,4 +224,21 @@ class PackReadingTest {
       assertThat(sources.check(Fixture.ALL.get(i)).text()).isEmpty();
     }
   }
+
+  @Test
+  void aPackIsReadAnewOnlyWhenAFileOfItHasChanged() {
+    Fixture fixture = Fixture.good();
+    Sources sources = fixture.sources();
+    PackFile first = ((Reading.Good<PackFile>) sources.pack(Fixture.PACK)).value();
+    fixture.put(Fixture.NOTICES, fixture.bytes(Fixture.NOTICES).clone());
+    assertThat(((Reading.Good<PackFile>) sources.pack(Fixture.PACK)).value()).isSameAs(first);
+    fixture.put(Fixture.NOTICES, fixture.text(Fixture.NOTICES) + "# mine\n");
+    PackFile now = ((Reading.Good<PackFile>) sources.pack(Fixture.PACK)).value();
+    assertThat(now.inputs()).isNotEqualTo(first.inputs());
+    assertThat(now.route()).isSameAs(first.route());
+    assertThat(((Reading.Good<PackFile>) sources.pack(first.inputs())).value().inputs())
+        .isEqualTo(first.inputs());
+    fixture.put(Fixture.STOCK, "gradepost: stock\n");
+    assertThat(sources.pack(Fixture.PACK)).isInstanceOf(Reading.Rejected.class);
+  }
 }

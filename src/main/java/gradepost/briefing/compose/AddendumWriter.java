@@ -3,6 +3,7 @@ package gradepost.briefing.compose;
 import gradepost.briefing.Addendum;
 import gradepost.briefing.Briefing;
 import gradepost.briefing.Messages;
+import gradepost.briefing.Table;
 import gradepost.drive.Approach;
 import gradepost.reissue.ApproachChange;
 import gradepost.reissue.Comparison;
@@ -13,12 +14,25 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Composes the half page that goes out at once: every restriction that changed; where a driver who
- * goes by the old pack would now brake too late; and which of his sheets no longer hold.
+ * Composes what goes out at once: every restriction that changed; where a driver who goes by the
+ * old pack would now brake too late; and which of his sheets no longer hold. Up to three
+ * restrictions are half a page where they find room; what does not is whole pages, and says that it
+ * is not to be cut.
  */
 public final class AddendumWriter {
-  /** Restrictions and braking points together fill half a page with so many lines. */
-  private static final int MOST_LINES = 7;
+  /** Of so many restrictions it is half a page, if their words leave room. */
+  private static final int MOST_ON_HALF = 3;
+
+  /** Restrictions and braking points together on half a page. */
+  private static final int MOST_ENTRIES = 7;
+
+  /** Lines of rows and notes on half a page, below the heading and above the last words. */
+  private static final int MOST_LINES = 15;
+
+  /** Letters that surely stand in a line of each column, and of a note. */
+  private static final int[] COLUMNS = {10, 17, 8, 17, 15, 17};
+
+  private static final int NOTE = 95;
 
   private final Messages messages;
   private final Words words;
@@ -30,7 +44,7 @@ public final class AddendumWriter {
     this.writer = new ChangeWriter(messages, path);
   }
 
-  /** Half a page for what cannot wait. */
+  /** What cannot wait. */
   public Addendum addendum(Briefing now, Comparison comparison, String printed) {
     Tables table = new Tables(words, "addendum", "stands");
     for (RestrictionChange change : comparison.restrictions()) {
@@ -51,6 +65,10 @@ public final class AddendumWriter {
                           "addendum.old-row", b.reference(), writer.extent(b), writer.speed(b)))
               .orElse(messages.text("addendum.new-row")));
     }
+    Table rows = table.build();
+    int count = comparison.restrictions().size();
+    List<String> few = notes(comparison, Math.max(0, MOST_ENTRIES - count));
+    boolean half = count <= MOST_ON_HALF && lines(rows, few) <= MOST_LINES;
     return new Addendum(
         now.language(),
         messages.text("addendum.title", now.cover().heading(), now.issue().number()),
@@ -59,13 +77,33 @@ public final class AddendumWriter {
         now.issue(),
         now.cover().heading(),
         messages.text("addendum.printed", printed, now.issue().number()),
-        table.build(),
-        notes(comparison));
+        rows,
+        half ? few : notes(comparison, Integer.MAX_VALUE),
+        half ? messages.text("addendum.half") : messages.text("addendum.whole", count));
+  }
+
+  /** How many lines they take, rather too many than too few. */
+  private static int lines(Table rows, List<String> notes) {
+    int lines = 0;
+    for (Table.Row row : rows.rows()) {
+      int most = 0;
+      for (int i = 0; i < COLUMNS.length; i++) {
+        most = Math.max(most, lines(row.cells().get(i), COLUMNS[i]));
+      }
+      lines += most;
+    }
+    for (String note : notes) {
+      lines += lines(note, NOTE);
+    }
+    return lines;
+  }
+
+  private static int lines(String text, int letters) {
+    return text.lines().mapToInt(line -> (line.length() + letters - 1) / letters).sum();
   }
 
   /** A point that does not find room is named among the sheets that do not hold: none is lost. */
-  private List<String> notes(Comparison comparison) {
-    int room = Math.max(0, MOST_LINES - comparison.restrictions().size());
+  private List<String> notes(Comparison comparison, int room) {
     List<String> notes = new ArrayList<>();
     List<String> others = new ArrayList<>();
     for (ApproachChange change : comparison.approaches()) {

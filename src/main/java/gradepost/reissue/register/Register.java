@@ -5,6 +5,8 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 
 /** What was issued, and what became of it. */
 public final class Register implements AutoCloseable {
@@ -123,10 +125,18 @@ public final class Register implements AutoCloseable {
                 .isEmpty());
   }
 
-  /** The latest issue of a pack, where its papers do not lie where they belong yet. */
-  public Optional<Entry> undelivered(String pack) throws RegisterException {
-    Optional<Entry> latest = latest(pack);
-    return latest.isPresent() && !isDelivered(latest.get()) ? latest : Optional.empty();
+  /** The packs whose latest issue does not lie where it belongs yet. */
+  public Set<String> undelivered() throws RegisterException {
+    return reading(
+        db -> {
+          Set<String> packs = new TreeSet<>();
+          db.rows(
+                  "SELECT pack FROM issue WHERE delivered = 0 AND number ="
+                      + " (SELECT MAX(later.number) FROM issue later"
+                      + " WHERE later.pack = issue.pack)")
+              .forEach(row -> packs.add(row.get(0)));
+          return packs;
+        });
   }
 
   /** The last issue of a pack that took a notice in, by the digest of the notice. */
@@ -212,9 +222,24 @@ public final class Register implements AutoCloseable {
                   issues.known(issue),
                   copy);
           if (changed == 0) {
-            throw new RegisterException("copy %s of %s is not out".formatted(copy, issue.name()));
+            throw new RegisterException(
+                "copy %s of %s is not out; out of it: %s"
+                    .formatted(copy, issue.name(), copiesOut(db, issue)));
           }
         });
+  }
+
+  private String copiesOut(Database db, Entry issue) throws SQLException, RegisterException {
+    List<String> out =
+        db
+            .rows(
+                "SELECT number, holder FROM copy WHERE issue = ? AND returned IS NULL"
+                    + " ORDER BY handed_out",
+                issues.known(issue))
+            .stream()
+            .map(row -> "copy %s, %s".formatted(row.get(0), row.get(1)))
+            .toList();
+    return out.isEmpty() ? "NONE" : String.join("; ", out);
   }
 
   public void acknowledge(By by, Entry issue, String person) throws RegisterException {
@@ -261,13 +286,15 @@ public final class Register implements AutoCloseable {
         by,
         "recalled: " + reason,
         issue.name(),
-        (db, act) ->
-            db.change(
-                "INSERT INTO recall (issue, reason, act) VALUES (?, ?, ?)"
-                    + " ON CONFLICT (issue) DO NOTHING",
-                issues.known(issue),
-                reason,
-                act));
+        (db, act) -> {
+          long id = issues.known(issue);
+          List<List<String>> before = db.rows("SELECT reason FROM recall WHERE issue = ?", id);
+          if (!before.isEmpty()) {
+            throw new RegisterException(
+                "%s is recalled already: %s".formatted(issue.name(), before.get(0).get(0)));
+          }
+          db.change("INSERT INTO recall (issue, reason, act) VALUES (?, ?, ?)", id, reason, act);
+        });
   }
 
   /** The lists that are asked of it. */

@@ -13,16 +13,23 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.extension.AfterAllCallback;
+import org.junit.jupiter.api.extension.BeforeAllCallback;
+import org.junit.jupiter.api.extension.ExtensionContext;
 
-/** A server of PostgreSQL for tests, from the distribution's package, with its data by itself. */
-public final class PostgresServer {
+/**
+ * A server of PostgreSQL that runs as long as a class of tests, from the distribution's package,
+ * with its data by itself.
+ */
+public final class PostgresServer implements BeforeAllCallback, AfterAllCallback {
   private static final String USER = "postgres";
-  private final Path data;
-  private final Path bin;
-  private final int port;
+  private Path data = Path.of("");
+  private Path bin = Path.of("");
+  private int port;
   private int databases;
 
-  public PostgresServer() throws Exception {
+  @Override
+  public void beforeAll(ExtensionContext context) throws Exception {
     try (Stream<Path> versions = Files.list(Path.of("/usr/lib/postgresql"))) {
       bin = versions.max(Comparator.naturalOrder()).orElseThrow().resolve("bin");
     }
@@ -46,7 +53,8 @@ public final class PostgresServer {
         "start");
   }
 
-  public void stop() throws Exception {
+  @Override
+  public void afterAll(ExtensionContext context) throws Exception {
     asUser("pg_ctl", "-D", data.toString(), "-m", "immediate", "stop");
     try (Stream<Path> files = Files.walk(data)) {
       for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
