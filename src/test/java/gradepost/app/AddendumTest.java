@@ -192,7 +192,9 @@ class AddendumTest extends Changes {
         stripper.setStartPage(page);
         stripper.setEndPage(page);
         String text = stripper.getText(pdf).replaceAll("\\s+", " ");
-        assertThat(text).contains("Emergency addendum", "Notice Where Speed");
+        assertThat(text).contains("Emergency addendum");
+        // The words under the table may stand on a last page of their own.
+        assertThat(text.contains("Notice Where Speed")).isEqualTo(text.contains("T 26/"));
         Matcher old = Pattern.compile("(T 26/\\d+) stood here before, .*? 25 mph").matcher(text);
         while (old.find()) {
           seen.add(old.group(1));
