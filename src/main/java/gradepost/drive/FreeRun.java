@@ -62,6 +62,7 @@ final class FreeRun {
   private int done = -1;
 
   private final SpeedsSeen seen = new SpeedsSeen();
+  private final ToldPlaces told;
 
   /**
    * @param capMps ceiling that already binds up to {@code capUntilM}, since it was braked for
@@ -89,6 +90,7 @@ final class FreeRun {
     this.noPowerFromM = noPowerFromM;
     this.noPowerToM = noPowerToM;
     this.guide = rules.manner().guide();
+    this.told = new ToldPlaces(path, stepper, probe, endM);
   }
 
   List<Step> steps() {
@@ -159,7 +161,7 @@ final class FreeRun {
 
   private Ended power(double ceiling, double edge) {
     double off = offMps(ceiling);
-    boolean guidedOff = guide.offAtPlace(stepper.atM(), done) && onGrid(stepper.atM());
+    boolean guidedOff = guide.offAtPlace(stepper.atM(), done) && told.printed();
     if (guidedOff || rules.powerForbidden(stepper.atM()) || stepper.speedMps() >= off) {
       done(here(), new Command.ShutOff());
       done = guidedOff ? guide.powerAt(stepper.atM()) : done;
@@ -170,8 +172,8 @@ final class FreeRun {
     boolean more = stepper.notch() < top;
     if (more && stepper.timeS() > notchSinceS + perNotch + 1e-6) {
       // A higher notch became useful where the ceiling changed.
-      if (!onGrid(stepper.atM())) {
-        return toNextPrintedPlace(edge);
+      if (!told.printed()) {
+        return told.toNextPrinted(edge);
       }
       notch(stepper.notch() + 1, here());
       return Ended.PLACE;
@@ -224,8 +226,8 @@ final class FreeRun {
     may = may && !(slow && gathersByItself());
     if (may && slow) {
       boolean fell = seen.fellTo(on);
-      if (!fell && !onGrid(stepper.atM())) {
-        return toNextPrintedPlace(edge);
+      if (!fell && !told.printed()) {
+        return told.toNextPrinted(edge);
       }
       powerUp(fell ? new Trigger.SpeedDownTo(on) : here(), true);
       return Ended.SPEED_DOWN;
@@ -236,8 +238,9 @@ final class FreeRun {
     double gains = stepper.speedMps() < ceiling - CLOSE_MPS ? HARDLY_MPS2 : 0;
     if (mustCheck && stepper.accelerationMps2() > gains) {
       boolean rose = seen.roseTo(from);
-      if (!rose && !onGrid(stepper.atM())) {
-        return toNextPrintedPlace(edge);
+      boolean hurries = told.tooLate(edge, ceiling - CLOSE_MPS);
+      if (!rose && !told.printed() && !(hurries && told.fromTheEnd())) {
+        return hurries ? told.toNextFromTheEnd(edge) : told.toNextPrinted(edge);
       }
       double pressure = rules.checkPressurePa(stepper.atM(), stepper.speedMps());
       stepper.brake(bench.slowing(), pressure);
@@ -266,18 +269,6 @@ final class FreeRun {
 
   private Trigger here() {
     return new Trigger.AtPlace(stepper.atM());
-  }
-
-  private Ended toNextPrintedPlace(double edge) {
-    double place = path.printedAtOrAfter(stepper.atM() + 1e-6);
-    if (place <= stepper.atM() + DriverRules.SAME_PLACE_M) {
-      place = stepper.atM() + path.units().placeStepM();
-    }
-    return stepper.advance(until.clear().place(Math.min(place, edge)));
-  }
-
-  private boolean onGrid(double atM) {
-    return Math.abs(path.printedAtOrBefore(atM) - atM) < 1e-6;
   }
 
   private boolean mayTakePower() {

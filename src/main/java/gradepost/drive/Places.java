@@ -9,7 +9,7 @@ import java.util.Optional;
 /** Turns computed places into places that can be printed and found. */
 final class Places {
   /** Nearer to its target than this, a place is given by the distance before it. */
-  private static final double NEAR_M = 100;
+  static final double NEAR_M = 100;
 
   /** Nearer still, by the single yard or metre: five of them are as much as a stop may miss. */
   private static final double FINE_M = 40;

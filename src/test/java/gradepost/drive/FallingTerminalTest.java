@@ -1,0 +1,65 @@
+package gradepost.drive;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import gradepost.source.DirectionPart;
+import gradepost.source.DiskFiles;
+import gradepost.source.PackFile;
+import gradepost.source.Reading;
+import gradepost.source.Sources;
+import gradepost.stock.Formation;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * Property: on a terminal road that falls towards the buffer stops, where a train that is let go
+ * gathers speed, the plan stands its own rerun.
+ */
+class FallingTerminalTest {
+  private static final String LEVEL = "at: 2m 07ch}, gradient: level}";
+
+  @TempDir Path folder;
+
+  @ParameterizedTest
+  @ValueSource(ints = {260, 150, 100})
+  void thePlanStandsItsRerun(int slope) throws IOException {
+    copy(Path.of("routes"), folder);
+    Path route = folder.resolve("thrumble-valley/route.yaml");
+    String text = Files.readString(route);
+    assertThat(text).containsOnlyOnce(LEVEL);
+    Files.writeString(
+        route, text.replace(LEVEL, LEVEL.replace("level", "1 in " + slope + " falling")));
+    Reading<PackFile> read =
+        new Sources(new DiskFiles(folder)).pack("thrumble-valley/pack-thrumble.yaml");
+    assertThat(read).as(read.problems().toString()).isInstanceOf(Reading.Good.class);
+    PackFile pack = ((Reading.Good<PackFile>) read).value();
+    DirectionPart down = pack.directions().get(0);
+    for (Formation formation : pack.formations()) {
+      assertThat(Planner.plan(pack.assignment(down, formation)).failures()).isEmpty();
+    }
+  }
+
+  private static void copy(Path from, Path to) throws IOException {
+    try (Stream<Path> all = Files.walk(from)) {
+      all.forEach(
+          path -> {
+            try {
+              Path copy = to.resolve(from.relativize(path).toString());
+              if (Files.isDirectory(path)) {
+                Files.createDirectories(copy);
+              } else {
+                Files.copy(path, copy);
+              }
+            } catch (IOException e) {
+              throw new UncheckedIOException(e);
+            }
+          });
+    }
+  }
+}
