@@ -13,6 +13,8 @@ import java.util.List;
  * @param answer its sentences, the one that counts first
  * @param goBy the cues at the braking point: by day, by night, by the clock, and the backstop
  * @param spread where the train comes to when nothing is corrected; empty where not computed
+ * @param unbraked at what speed a lower speed is met without a brake, and what if faster; else
+ *     empty
  * @param graveAnswer whether the first fallback does not hold
  */
 public record ApproachPage(
@@ -23,6 +25,7 @@ public record ApproachPage(
     String marks,
     ApproachChart chart,
     List<ActionLine> actions,
+    String unbraked,
     String question,
     String rail,
     String firstAnswer,
@@ -81,6 +84,7 @@ public record ApproachPage(
         marks,
         chart,
         lines,
+        unbraked,
         question,
         rail,
         firstAnswer,

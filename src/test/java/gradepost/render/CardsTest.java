@@ -105,7 +105,7 @@ class CardsTest {
       assertThat(own.get(own.size() - 1))
           .contains(
               a.question().isEmpty()
-                  ? "No brake is needed for this approach."
+                  ? a.unbraked()
                   : a.question()
                       + " On dry rail: "
                       + (a.graveAnswer() ? "▲ " : "")

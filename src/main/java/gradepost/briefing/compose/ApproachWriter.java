@@ -25,6 +25,7 @@ final class ApproachWriter {
   private final LadderWriter ladder;
   private final FindingWords findings;
   private final ApproachChartWriter charts;
+  private final Run run;
 
   ApproachWriter(Plan plan, Lineside lineside) {
     this.assignment = plan.assignment();
@@ -35,6 +36,7 @@ final class ApproachWriter {
     this.ladder = new LadderWriter(words, sight, assignment.policy().noticing().seconds());
     this.findings = new FindingWords(words);
     this.charts = new ApproachChartWriter(plan, lineside);
+    this.run = new Run(plan.trace());
   }
 
   ApproachPage page(String part, Approach approach) {
@@ -53,6 +55,7 @@ final class ApproachWriter {
         marks(approach.target()),
         charts.chart(id + "-chart", approach, title, headline),
         lines,
+        unbraked(approach),
         service
             .map(
                 s ->
@@ -73,6 +76,18 @@ final class ApproachWriter {
         new CueWriter(words, sight).goBy(approach, numberOfFirst(approach)),
         new SpreadWriter(words).chart(id, approach).stream().toList(),
         approach.findings().stream().map(findings::of).toList());
+  }
+
+  /** The speed that a run without a brake has at the lower one; whoever is faster has to brake. */
+  private String unbraked(Approach approach) {
+    Target target = approach.target();
+    return target instanceof Target.Reduction && approach.brakingPointM().isEmpty()
+        ? words.text(
+            "approach.unbraked",
+            words.place(target.atM()),
+            words.speed(target.speedMps()),
+            words.speed(run.speedAt(target.atM())))
+        : "";
   }
 
   private static List<gradepost.drive.FailureAnswer> answers(Approach approach) {

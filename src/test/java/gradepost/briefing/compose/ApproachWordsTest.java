@@ -1,0 +1,56 @@
+package gradepost.briefing.compose;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import gradepost.briefing.ApproachPage;
+import gradepost.briefing.Briefing;
+import gradepost.briefing.Messages;
+import gradepost.briefing.SamplePlan;
+import gradepost.drive.Approach;
+import gradepost.drive.DemoPlans;
+import gradepost.drive.Plan;
+import gradepost.drive.Planner;
+import gradepost.units.Rounding;
+import gradepost.units.UnitStyle;
+import java.util.List;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Properties of the sentences on the approach pages of the demo packs. */
+class ApproachWordsTest {
+
+  private static Briefing briefing(Plan plan) {
+    return new Composer(Messages.english())
+        .compose("", List.of(plan), SamplePlan.issue(), List.of());
+  }
+
+  /** Also that the speed printed is the one that the chart and the route story have there. */
+  @ParameterizedTest
+  @ValueSource(ints = {0, 7})
+  void aLowerSpeedMetWithoutABrakeSaysAtWhatSpeedAndWhatIfFaster(int paper) {
+    Plan plan = Planner.plan(DemoPlans.assignments().get(paper));
+    UnitStyle units = plan.assignment().path().units();
+    Run run = new Run(plan.trace());
+    List<ApproachPage> pages = briefing(plan).parts().get(0).approaches();
+    int met = 0;
+    for (int i = 0; i < pages.size(); i++) {
+      Approach approach = plan.approaches().get(i);
+      String says = pages.get(i).unbraked();
+      if (approach.brakingPointM().isPresent()) {
+        assertThat(says).as(pages.get(i).title()).isEmpty();
+        continue;
+      }
+      met++;
+      double there = run.speedAt(approach.target().atM());
+      assertThat(there).isLessThanOrEqualTo(approach.target().speedMps());
+      assertThat(says)
+          .as(pages.get(i).title())
+          .contains(" at " + units.speed(there, Rounding.DOWN) + " and without a brake.")
+          .endsWith(
+              "If yours would be faster than "
+                  + units.speed(approach.target().speedMps(), Rounding.DOWN)
+                  + " there, brake for it before.");
+    }
+    assertThat(met).isPositive();
+  }
+}
