@@ -26,6 +26,7 @@ final class ApproachWriter {
   private final FindingWords findings;
   private final ApproachChartWriter charts;
   private final Run run;
+  private final List<Action> actions;
 
   ApproachWriter(Plan plan, Lineside lineside) {
     this.assignment = plan.assignment();
@@ -37,6 +38,7 @@ final class ApproachWriter {
     this.findings = new FindingWords(words);
     this.charts = new ApproachChartWriter(plan, lineside);
     this.run = new Run(plan.trace());
+    this.actions = plan.actions();
   }
 
   ApproachPage page(String part, Approach approach) {
@@ -73,9 +75,19 @@ final class ApproachWriter {
         asked ? ladder.rest(approach) : List.of(),
         asked && !answers(approach).get(0).holds(),
         ladder.table(id + "-ladder", approach),
-        new CueWriter(words, sight).goBy(approach, numberOfFirst(approach)),
+        new CueWriter(words, sight)
+            .goBy(approach, numberOfFirst(approach), onEarlierPage(approach)),
         new SpreadWriter(words).chart(id, approach).stream().toList(),
         approach.findings().stream().map(findings::of).toList());
+  }
+
+  /** The action by whose clock a brake is put on that is the first thing on its own page. */
+  private Optional<String> onEarlierPage(Approach approach) {
+    return approach
+        .brakingPointM()
+        .flatMap(b -> actions.stream().filter(a -> a.atM() < b - 0.01).reduce((a, next) -> next))
+        .filter(a -> a.approach() != approach.number())
+        .map(orders::done);
   }
 
   /** The speed that a run without a brake has at the lower one; whoever is faster has to brake. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import gradepost.briefing.ApproachPage;
 import gradepost.briefing.Briefing;
+import gradepost.briefing.Cue;
 import gradepost.briefing.Messages;
 import gradepost.briefing.SamplePlan;
 import gradepost.drive.Approach;
@@ -13,6 +14,7 @@ import gradepost.drive.Planner;
 import gradepost.units.Rounding;
 import gradepost.units.UnitStyle;
 import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -52,5 +54,45 @@ class ApproachWordsTest {
                   + " there, brake for it before.");
     }
     assertThat(met).isPositive();
+  }
+
+  /** The clock of a brake that is the first thing on its page starts on a page before. */
+  @ParameterizedTest
+  @ValueSource(ints = {0, 7})
+  void theClockCueNamesWhatStartsItWhereAnotherPageTellsIt(int paper) {
+    Plan plan = Planner.plan(DemoPlans.assignments().get(paper));
+    List<ApproachPage> pages = briefing(plan).parts().get(0).approaches();
+    int named = 0;
+    for (int i = 0; i < pages.size(); i++) {
+      Approach approach = plan.approaches().get(i);
+      if (approach.brakingPointM().isEmpty()) {
+        continue;
+      }
+      double point = approach.brakingPointM().get();
+      boolean first = approach.actions().get(0).atM() > point - 0.01;
+      String goBy = pages.get(i).goBy().toString();
+      assertThat(goBy.contains("the action before it")).as(pages.get(i).title()).isEqualTo(!first);
+      assertThat(goBy.contains(", the page before")).as(pages.get(i).title()).isEqualTo(first);
+      named += first ? 1 : 0;
+    }
+    assertThat(named).isPositive();
+  }
+
+  /** The demo routes hold a test in each state of the handles that does not suit it. */
+  @Test
+  void aRunningBrakeTestThatThePlanDoesNotSuitSaysSo() {
+    assertThat(tests(0))
+        .anyMatch(t -> t.matches("(?s).*30 mph \\(planned here: \\d+ mph, under power: .*"))
+        .anyMatch(t -> t.matches("(?s).*40 mph \\(planned here: \\d+ mph, the brake already on.*"));
+    assertThat(tests(7))
+        .anyMatch(t -> t.matches("(?s).*50 km/h \\(planned here: \\d+ km/h, under power: .*"));
+  }
+
+  private static List<String> tests(int paper) {
+    Plan plan = Planner.plan(DemoPlans.assignments().get(paper));
+    return briefing(plan).parts().get(0).story().stream()
+        .map(Cue::toString)
+        .filter(c -> c.contains("running brake test"))
+        .toList();
   }
 }
