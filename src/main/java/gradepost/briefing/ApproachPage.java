@@ -6,6 +6,7 @@ import java.util.List;
  * One approach on one page.
  *
  * @param id target of links
+ * @param target the headline's first sentence: what it is, and where
  * @param headline what it is, where, from what speed, on what track
  * @param marks where each formation stops; empty for a reduction
  * @param question "If the … gives nothing at 3:"; empty where the train needs no brake
@@ -21,6 +22,7 @@ public record ApproachPage(
     String id,
     String number,
     String title,
+    String target,
     String headline,
     String marks,
     ApproachChart chart,
@@ -80,6 +82,7 @@ public record ApproachPage(
         id,
         number,
         title,
+        target,
         headline,
         marks,
         chart,

@@ -53,6 +53,7 @@ final class ApproachWriter {
         id,
         Integer.toString(approach.number()),
         title,
+        targetLine(approach.target()),
         headline,
         marks(approach.target()),
         charts.chart(id + "-chart", approach, title, headline),
@@ -173,21 +174,26 @@ final class ApproachWriter {
     return words.text(key, r.name(), words.speed(r.speedMps()));
   }
 
+  private String targetLine(Target target) {
+    if (target instanceof Target.Stop stop) {
+      return words.text("headline.stop", stop.markText(), words.place(stop.atM()));
+    }
+    Target.Reduction r = (Target.Reduction) target;
+    String key =
+        r.kind() == Target.Reduction.Kind.TEMPORARY ? "headline.temporary" : "headline.reduction";
+    return words.text(
+        key,
+        words.speed(r.fromMps()),
+        words.speed(r.speedMps()),
+        words.place(r.atM()),
+        r.reference());
+  }
+
   private String headline(Approach approach) {
     Target target = approach.target();
     List<String> parts = new ArrayList<>();
-    if (target instanceof Target.Stop stop) {
-      parts.add(words.text("headline.stop", stop.markText(), words.place(stop.atM())));
-    } else if (target instanceof Target.Reduction r) {
-      String key =
-          r.kind() == Target.Reduction.Kind.TEMPORARY ? "headline.temporary" : "headline.reduction";
-      parts.add(
-          words.text(
-              key,
-              words.speed(r.fromMps()),
-              words.speed(r.speedMps()),
-              words.place(r.atM()),
-              r.reference()));
+    parts.add(targetLine(target));
+    if (target instanceof Target.Reduction r) {
       parts.add(
           r.warningM()
               .map(w -> words.text("headline.warned", words.place(w)))
