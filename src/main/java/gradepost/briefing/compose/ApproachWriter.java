@@ -73,13 +73,41 @@ final class ApproachWriter {
             .orElse(""),
         asked ? ladder.rail(approach) : "",
         asked ? ladder.first(approach) : "",
-        asked ? ladder.rest(approach) : List.of(),
+        asked ? answer(approach) : List.of(),
         asked && !answers(approach).get(0).holds(),
         ladder.table(id + "-ladder", approach),
         new CueWriter(words, sight)
             .goBy(approach, numberOfFirst(approach), onEarlierPage(approach)),
         new SpreadWriter(words).chart(id, approach).stream().toList(),
         approach.findings().stream().map(findings::of).toList());
+  }
+
+  private List<String> answer(Approach approach) {
+    List<String> out = new ArrayList<>(ladder.rest(approach));
+    String before = brakedBefore(approach).stream().collect(Collectors.joining(", "));
+    if (!before.isEmpty()) {
+      out.add(words.text("answer.not-for", before));
+    }
+    return out;
+  }
+
+  /**
+   * Numbers of the first applications ahead of the braking point, as where a terminal platform
+   * steps its speeds down: the ladder is not for these.
+   */
+  private List<String> brakedBefore(Approach approach) {
+    double point = approach.brakingPointM().orElse(0.0);
+    List<Step> steps = Step.of(approach.actions());
+    List<String> out = new ArrayList<>();
+    for (int i = 0; i < steps.size(); i++) {
+      Action action = steps.get(i).first();
+      if (action.atM() < point - 1
+          && action.command() instanceof Command.Brake brake
+          && brake.stage() == Command.Stage.FIRST) {
+        out.add(Integer.toString(i + 1));
+      }
+    }
+    return out;
   }
 
   /** The action by whose clock a brake is put on that is the first thing on its own page. */

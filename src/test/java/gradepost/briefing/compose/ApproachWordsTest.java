@@ -78,6 +78,33 @@ class ApproachWordsTest {
     assertThat(named).isPositive();
   }
 
+  /** The terminal platform of the Down direction steps its speeds down ahead of the stop. */
+  @Test
+  void applicationsThatTheLadderIsNotForAreNamed() {
+    Plan plan = Planner.plan(DemoPlans.assignments().get(0));
+    List<ApproachPage> pages = briefing(plan).parts().get(0).approaches();
+    int named = 0;
+    for (ApproachPage page : pages) {
+      List<String> before =
+          page.actions().stream()
+              .takeWhile(a -> !a.key())
+              .filter(a -> a.todo().equals("first application"))
+              .map(ApproachPage.ActionLine::number)
+              .toList();
+      if (page.question().isEmpty() || before.isEmpty()) {
+        assertThat(page.answer()).noneMatch(a -> a.contains("no fallback is worked out"));
+      } else {
+        named++;
+        assertThat(page.answer())
+            .contains(
+                "▲ This is not for the applications before it ("
+                    + String.join(", ", before)
+                    + "): no fallback is worked out for these.");
+      }
+    }
+    assertThat(named).isPositive();
+  }
+
   /** The demo routes hold a test in each state of the handles that does not suit it. */
   @Test
   void aRunningBrakeTestThatThePlanDoesNotSuitSaysSo() {
