@@ -6,6 +6,7 @@ import java.util.List;
  * One approach on one page.
  *
  * @param id target of links
+ * @param target the headline's first sentence: what it is, and where
  * @param headline what it is, where, from what speed, on what track
  * @param marks where each formation stops; empty for a reduction
  * @param question "If the … gives nothing at 3:"; empty where the train needs no brake
@@ -13,16 +14,20 @@ import java.util.List;
  * @param answer its sentences, the one that counts first
  * @param goBy the cues at the braking point: by day, by night, by the clock, and the backstop
  * @param spread where the train comes to when nothing is corrected; empty where not computed
+ * @param unbraked at what speed a lower speed is met without a brake, and what if faster; else
+ *     empty
  * @param graveAnswer whether the first fallback does not hold
  */
 public record ApproachPage(
     String id,
     String number,
     String title,
+    String target,
     String headline,
     String marks,
     ApproachChart chart,
     List<ActionLine> actions,
+    String unbraked,
     String question,
     String rail,
     String firstAnswer,
@@ -77,10 +82,12 @@ public record ApproachPage(
         id,
         number,
         title,
+        target,
         headline,
         marks,
         chart,
         lines,
+        unbraked,
         question,
         rail,
         firstAnswer,

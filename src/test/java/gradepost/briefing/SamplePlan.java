@@ -4,6 +4,7 @@ import gradepost.drive.Action;
 import gradepost.drive.AdhesionCase;
 import gradepost.drive.Approach;
 import gradepost.drive.Assignment;
+import gradepost.drive.BrakeTest;
 import gradepost.drive.Call;
 import gradepost.drive.CaseResult;
 import gradepost.drive.CeilingStep;
@@ -157,8 +158,22 @@ public final class SamplePlan {
         new Plan.Cost(time * 0.96, 5e8, actions.size() + 9),
         List.of(),
         List.of(),
-        List.of(),
+        brakeTests(),
         new TrainFigures(List.of(), List.of(), List.of(), List.of()));
+  }
+
+  private List<BrakeTest> brakeTests() {
+    return route.brakeTests().stream()
+        .filter(t -> t.direction() == Direction.FORWARD)
+        .map(
+            t -> {
+              double at = path.metresAt(t.location());
+              double planned =
+                  points.stream().filter(p -> p.atM() >= at).findFirst().orElseThrow().speedMps();
+              return new BrakeTest(
+                  t, at, planned, 103_000, 5, t.speed().metresPerSecond() - 1, 0.2);
+            })
+        .toList();
   }
 
   private void addReductions(double from, double to) {

@@ -102,10 +102,11 @@ class CardsTest {
       assertThat(numbers)
           .containsExactlyElementsOf(
               a.actions().stream().map(ApproachPage.ActionLine::number).toList());
+      assertThat(own.get(0)).contains(a.marks().isEmpty() ? a.target() : a.marks());
       assertThat(own.get(own.size() - 1))
           .contains(
               a.question().isEmpty()
-                  ? "No brake is needed for this approach."
+                  ? a.unbraked()
                   : a.question()
                       + " On dry rail: "
                       + (a.graveAnswer() ? "▲ " : "")

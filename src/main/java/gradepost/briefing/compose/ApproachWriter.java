@@ -25,6 +25,8 @@ final class ApproachWriter {
   private final LadderWriter ladder;
   private final FindingWords findings;
   private final ApproachChartWriter charts;
+  private final Run run;
+  private final List<Action> actions;
 
   ApproachWriter(Plan plan, Lineside lineside) {
     this.assignment = plan.assignment();
@@ -35,6 +37,8 @@ final class ApproachWriter {
     this.ladder = new LadderWriter(words, sight, assignment.policy().noticing().seconds());
     this.findings = new FindingWords(words);
     this.charts = new ApproachChartWriter(plan, lineside);
+    this.run = new Run(plan.trace());
+    this.actions = plan.actions();
   }
 
   ApproachPage page(String part, Approach approach) {
@@ -49,10 +53,12 @@ final class ApproachWriter {
         id,
         Integer.toString(approach.number()),
         title,
+        targetLine(approach.target()),
         headline,
         marks(approach.target()),
         charts.chart(id + "-chart", approach, title, headline),
         lines,
+        unbraked(approach),
         service
             .map(
                 s ->
@@ -67,12 +73,62 @@ final class ApproachWriter {
             .orElse(""),
         asked ? ladder.rail(approach) : "",
         asked ? ladder.first(approach) : "",
-        asked ? ladder.rest(approach) : List.of(),
+        asked ? answer(approach) : List.of(),
         asked && !answers(approach).get(0).holds(),
         ladder.table(id + "-ladder", approach),
-        new CueWriter(words, sight).goBy(approach, numberOfFirst(approach)),
+        new CueWriter(words, sight)
+            .goBy(approach, numberOfFirst(approach), onEarlierPage(approach)),
         new SpreadWriter(words).chart(id, approach).stream().toList(),
         approach.findings().stream().map(findings::of).toList());
+  }
+
+  private List<String> answer(Approach approach) {
+    List<String> out = new ArrayList<>(ladder.rest(approach));
+    String before = brakedBefore(approach).stream().collect(Collectors.joining(", "));
+    if (!before.isEmpty()) {
+      out.add(words.text("answer.not-for", before));
+    }
+    return out;
+  }
+
+  /**
+   * Numbers of the first applications ahead of the braking point, as where a terminal platform
+   * steps its speeds down: the ladder is not for these.
+   */
+  private List<String> brakedBefore(Approach approach) {
+    double point = approach.brakingPointM().orElse(0.0);
+    List<Step> steps = Step.of(approach.actions());
+    List<String> out = new ArrayList<>();
+    for (int i = 0; i < steps.size(); i++) {
+      Action action = steps.get(i).first();
+      if (action.atM() < point - 1
+          && action.command() instanceof Command.Brake brake
+          && brake.stage() == Command.Stage.FIRST) {
+        out.add(Integer.toString(i + 1));
+      }
+    }
+    return out;
+  }
+
+  /** The action by whose clock a brake is put on that is the first thing on its own page. */
+  private Optional<String> onEarlierPage(Approach approach) {
+    return approach
+        .brakingPointM()
+        .flatMap(b -> actions.stream().filter(a -> a.atM() < b - 0.01).reduce((a, next) -> next))
+        .filter(a -> a.approach() != approach.number())
+        .map(orders::done);
+  }
+
+  /** The speed that a run without a brake has at the lower one; whoever is faster has to brake. */
+  private String unbraked(Approach approach) {
+    Target target = approach.target();
+    return target instanceof Target.Reduction && approach.brakingPointM().isEmpty()
+        ? words.text(
+            "approach.unbraked",
+            words.place(target.atM()),
+            words.speed(target.speedMps()),
+            words.speed(run.speedAt(target.atM())))
+        : "";
   }
 
   private static List<gradepost.drive.FailureAnswer> answers(Approach approach) {
@@ -146,21 +202,26 @@ final class ApproachWriter {
     return words.text(key, r.name(), words.speed(r.speedMps()));
   }
 
+  private String targetLine(Target target) {
+    if (target instanceof Target.Stop stop) {
+      return words.text("headline.stop", stop.markText(), words.place(stop.atM()));
+    }
+    Target.Reduction r = (Target.Reduction) target;
+    String key =
+        r.kind() == Target.Reduction.Kind.TEMPORARY ? "headline.temporary" : "headline.reduction";
+    return words.text(
+        key,
+        words.speed(r.fromMps()),
+        words.speed(r.speedMps()),
+        words.place(r.atM()),
+        r.reference());
+  }
+
   private String headline(Approach approach) {
     Target target = approach.target();
     List<String> parts = new ArrayList<>();
-    if (target instanceof Target.Stop stop) {
-      parts.add(words.text("headline.stop", stop.markText(), words.place(stop.atM())));
-    } else if (target instanceof Target.Reduction r) {
-      String key =
-          r.kind() == Target.Reduction.Kind.TEMPORARY ? "headline.temporary" : "headline.reduction";
-      parts.add(
-          words.text(
-              key,
-              words.speed(r.fromMps()),
-              words.speed(r.speedMps()),
-              words.place(r.atM()),
-              r.reference()));
+    parts.add(targetLine(target));
+    if (target instanceof Target.Reduction r) {
       parts.add(
           r.warningM()
               .map(w -> words.text("headline.warned", words.place(w)))

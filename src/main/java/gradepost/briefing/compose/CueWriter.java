@@ -27,8 +27,12 @@ final class CueWriter {
         : words.text("cue.before-computed", name, words.room(before));
   }
 
-  /** In the order in which it helps; empty where no brake is needed. */
-  List<Fact> goBy(Approach approach, String number) {
+  /**
+   * In the order in which it helps; empty where no brake is needed.
+   *
+   * @param onEarlierPage what is done last before the braking point, where another page tells it
+   */
+  List<Fact> goBy(Approach approach, String number, Optional<String> onEarlierPage) {
     if (approach.brakingPointM().isEmpty()) {
       return List.of();
     }
@@ -48,10 +52,13 @@ final class CueWriter {
             words.text("cue.day", number), sameByNight ? words.text("cue.night-too", day) : day));
     night.filter(n -> !sameByNight).ifPresent(n -> out.add(new Fact(words.text("cue.night"), n)));
     if (cues.secondsBefore() >= 1) {
+      String seconds = words.seconds(cues.secondsBefore());
       out.add(
           new Fact(
               words.text("cue.clock"),
-              words.text("cue.seconds-before", words.seconds(cues.secondsBefore()))));
+              onEarlierPage
+                  .map(o -> words.text("cue.seconds-after", seconds, o))
+                  .orElse(words.text("cue.seconds-before", seconds))));
     }
     double beyond = approach.brakingPointM().get() + cues.backstopAfterM();
     cues.backstop()

@@ -83,6 +83,15 @@ final class Orders {
     return words.text("do.when", todo, when(trigger));
   }
 
+  /** What was done, and where. */
+  String done(Action action) {
+    String place = words.place(action.atM());
+    return words.text(
+        "do.at",
+        todo(action.command()),
+        atPlace(action.trigger()) ? place : words.text("where.about", place));
+  }
+
   String where(Action action, Target target) {
     String before = target instanceof Target.Stop ? "where.before-mark" : "where.before-reduction";
     boolean stands = action.command() instanceof Command.Stand;

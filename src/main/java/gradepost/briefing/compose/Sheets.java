@@ -88,6 +88,7 @@ public final class Sheets {
         page.headline(),
         page.marks(),
         page.actions().toString(),
+        page.unbraked(),
         page.question(),
         page.firstAnswer(),
         page.answer().toString(),

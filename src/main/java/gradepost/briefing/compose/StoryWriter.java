@@ -3,9 +3,12 @@ package gradepost.briefing.compose;
 import gradepost.briefing.Cue;
 import gradepost.briefing.TrackStrip.Bend;
 import gradepost.briefing.TrackStrip.Slope;
+import gradepost.drive.Action;
 import gradepost.drive.Assignment;
+import gradepost.drive.BrakeTest;
 import gradepost.drive.Call;
 import gradepost.drive.CeilingStep;
+import gradepost.drive.Command;
 import gradepost.drive.Plan;
 import gradepost.drive.Target;
 import gradepost.route.Curve;
@@ -226,13 +229,25 @@ final class StoryWriter {
                     o.fromM(),
                     words.text("story.low-adhesion", o.what().name(), words.placePast(o.toM())),
                     false));
-    assignment.route().brakeTests().stream()
-        .filter(b -> b.direction() == assignment.direction())
-        .forEach(
-            b ->
-                todo(
-                    words.path().metresAt(b.location()),
-                    words.text("story.brake-test", words.speed(b.speed().metresPerSecond()))));
+    plan.brakeTests().forEach(t -> todo(t.atM(), brakeTest(t)));
+  }
+
+  /** A test belongs to its place: where the planned run does not suit it, it says so. */
+  private String brakeTest(BrakeTest test) {
+    String asked = words.speed(test.place().speed().metresPerSecond());
+    String planned = words.speed(test.plannedMps());
+    Optional<Command> handle =
+        plan.actions().stream()
+            .filter(a -> a.atM() <= test.atM())
+            .reduce((a, next) -> next)
+            .map(Action::command);
+    if (handle.filter(Command.Brake.class::isInstance).isPresent()) {
+      return words.text("story.brake-test-braked", asked, planned);
+    } else if (handle.filter(Command.Power.class::isInstance).isPresent()) {
+      return words.text("story.brake-test-power", asked, planned);
+    }
+    return words.text(
+        asked.equals(planned) ? "story.brake-test" : "story.brake-test-coasting", asked, planned);
   }
 
   private List<Cue> merged() {
