@@ -13,6 +13,8 @@ import java.util.Optional;
  * full, and released it where the planned run releases.
  */
 final class RechargeCaution {
+  private static final double SAME_M = 0.01;
+
   private final Assignment assignment;
   private final Bench bench;
 
@@ -28,7 +30,7 @@ final class RechargeCaution {
     }
     double at = piece.brakingM().get();
     BrakeSystem service = assignment.stock().service();
-    double now = timeS(piece, at);
+    double now = brakedS(actions, at);
     Optional<Action> released =
         actions.stream()
             .filter(a -> a.timeS() < now - 1e-6 && releases(a))
@@ -48,10 +50,13 @@ final class RechargeCaution {
         .flatMap(b -> less(b, false, after, availablePa(b, after)));
   }
 
-  private double timeS(Piece piece, double atM) {
-    Stepper planned = bench.plannedStepper();
-    piece.line().pickUp(planned, atM);
-    return planned.timeS();
+  /** By the clock of the run, which the pieces do not have: theirs begins at each stop. */
+  private static double brakedS(List<Action> actions, double atM) {
+    return actions.stream()
+        .filter(a -> a.command() instanceof Command.Brake && a.atM() > atM - SAME_M)
+        .mapToDouble(Action::timeS)
+        .findFirst()
+        .orElseThrow();
   }
 
   /** Before a start the brake comes off too. */

@@ -83,14 +83,15 @@ final class Unbraked {
   }
 
   private static double speedAt(Trace trace, double atM) {
-    double speed = 0;
+    Trace.Point before = trace.points().get(0);
     for (Trace.Point point : trace.points()) {
       if (point.atM() > atM) {
-        break;
+        double share = (atM - before.atM()) / (point.atM() - before.atM());
+        return before.speedMps() + share * (point.speedMps() - before.speedMps());
       }
-      speed = point.speedMps();
+      before = point;
     }
-    return speed;
+    return before.speedMps();
   }
 
   private Unbraked() {}

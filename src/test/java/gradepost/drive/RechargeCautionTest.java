@@ -74,6 +74,35 @@ class RechargeCautionTest {
     assertThat(cautions(recharging(50), Mill.policy())).isEmpty();
   }
 
+  /** Property: the seconds since the release are those of the run, at whatever stop it is. */
+  @Test
+  void theSecondsSinceTheReleaseAreThoseOfTheRun() {
+    Plan plan =
+        Planner.plan(
+            Arrangements.assignment(Direction.FORWARD, 0, recharging(0.02), Mill.policy()));
+    int cautions = 0;
+    for (Approach approach : plan.approaches()) {
+      for (Finding finding : approach.findings()) {
+        if (finding instanceof Finding.LessToGive less) {
+          Action braked =
+              plan.actions().stream()
+                  .filter(a -> a.command() instanceof Command.Brake)
+                  .filter(a -> Math.abs(a.atM() - approach.brakingPointM().orElseThrow()) < 0.01)
+                  .findFirst()
+                  .orElseThrow();
+          assertThat(plan.actions())
+              .anyMatch(
+                  a ->
+                      (a.command() instanceof Command.Release
+                              || a.trigger() instanceof Trigger.Start)
+                          && Math.abs(braked.timeS() - less.afterS() - a.timeS()) < 1e-6);
+          cautions++;
+        }
+      }
+    }
+    assertThat(cautions).isPositive();
+  }
+
   @Test
   void stockWithoutARechargeHasNone() {
     assertThat(cautions(Mill.stock(), Mill.policy())).isEmpty();
