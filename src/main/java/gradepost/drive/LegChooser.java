@@ -54,9 +54,10 @@ final class LegChooser {
   /**
    * One way of driving the leg, run again from its printed numbers.
    *
-   * @param idleBrakings in which the brake is released again at once
+   * @param idle brakings in which the brake is released again at once, and power for less than the
+   *     policy's least time
    */
-  record Way(Manner manner, LegPlanner.Leg leg, Rerun rerun, long idleBrakings) {
+  record Way(Manner manner, LegPlanner.Leg leg, Rerun rerun, long idle) {
     boolean stands() {
       return !leg.stalled() && rerun.failures().isEmpty();
     }
@@ -69,13 +70,13 @@ final class LegChooser {
       return rerun.actions().size();
     }
 
-    /** No brake put on for nothing, fewer movements, then less energy. */
+    /** No handle moved for nothing, fewer movements, then less energy. */
     boolean betterThan(Way other) {
       if (stands() != other.stands()) {
         return stands();
       }
-      if (idleBrakings != other.idleBrakings) {
-        return idleBrakings < other.idleBrakings;
+      if (idle != other.idle) {
+        return idle < other.idle;
       }
       int fewer = movements() - other.movements();
       return fewer != 0 ? fewer < 0 : rerun.energyJ() < other.rerun.energyJ();
@@ -176,6 +177,8 @@ final class LegChooser {
     rerun.run(startM, instructions, numbers);
     double unit = assignment.route().units().speedUnitMps();
     long idle = leg.pieces().stream().filter(p -> p.hardlyBrakes(unit)).count();
+    double leastS = usual.run().leastPower().seconds();
+    idle += ShortPower.count(rerun.actions(), leastS);
     return Optional.of(new Way(manner, leg, rerun, idle));
   }
 
