@@ -66,8 +66,9 @@ final class LegChooser {
       return rerun.timeS();
     }
 
+    /** A train that stands is none. */
     int movements() {
-      return rerun.actions().size();
+      return Planner.movements(rerun.actions());
     }
 
     /** No handle moved for nothing, fewer movements, then less energy. */
@@ -126,13 +127,13 @@ final class LegChooser {
 
   /**
    * What a way of so much time and so many movements needs at least, joules: no less than the least
-   * cost at any prices without what those are worth. By as coarse a grid as the guides are.
+   * cost at any prices without what those are worth; 0 where none is known. By as coarse a grid as
+   * the guides are.
    */
   double leastJ(Way way) {
     return priced.stream()
         .mapToDouble(p -> p.leastJ() - p.watts() * way.timeS() - p.moveJ() * way.movements())
-        .max()
-        .orElse(0);
+        .reduce(0, Math::max);
   }
 
   private LegCosts costs() {
@@ -168,7 +169,9 @@ final class LegChooser {
     LegPlanner.Leg leg = planner.plan(startM, targets, manner);
     List<Instruction> instructions = new ArrayList<>();
     leg.pieces().forEach(p -> instructions.addAll(p.instructions()));
-    if (instructions.size() > mostMovements) {
+    long movements =
+        instructions.stream().filter(i -> !(i.command() instanceof Command.Stand)).count();
+    if (movements > mostMovements) {
       return Optional.empty();
     }
     Rerun rerun = new Rerun(assignment, bench, ceiling);
