@@ -219,6 +219,10 @@ final class FreeRun {
   }
 
   private Ended coast(double ceiling, double edge) {
+    if (guide.offAtPlace(stepper.atM(), done)) {
+      // It was to come off by here, and is not on: taken now it would come off at once.
+      done = guide.powerAt(stepper.atM());
+    }
     double on = rules.onMps(ceiling);
     boolean may = mayTakePower();
     boolean slow = stepper.speedMps() <= on + 1e-9;

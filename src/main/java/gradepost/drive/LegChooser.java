@@ -54,9 +54,10 @@ final class LegChooser {
   /**
    * One way of driving the leg, run again from its printed numbers.
    *
-   * @param idleBrakings in which the brake is released again at once
+   * @param idle brakings in which the brake is released again at once, and power for less than the
+   *     policy's least time
    */
-  record Way(Manner manner, LegPlanner.Leg leg, Rerun rerun, long idleBrakings) {
+  record Way(Manner manner, LegPlanner.Leg leg, Rerun rerun, long idle) {
     boolean stands() {
       return !leg.stalled() && rerun.failures().isEmpty();
     }
@@ -65,17 +66,18 @@ final class LegChooser {
       return rerun.timeS();
     }
 
+    /** A train that stands is none. */
     int movements() {
-      return rerun.actions().size();
+      return Planner.movements(rerun.actions());
     }
 
-    /** No brake put on for nothing, fewer movements, then less energy. */
+    /** No handle moved for nothing, fewer movements, then less energy. */
     boolean betterThan(Way other) {
       if (stands() != other.stands()) {
         return stands();
       }
-      if (idleBrakings != other.idleBrakings) {
-        return idleBrakings < other.idleBrakings;
+      if (idle != other.idle) {
+        return idle < other.idle;
       }
       int fewer = movements() - other.movements();
       return fewer != 0 ? fewer < 0 : rerun.energyJ() < other.rerun.energyJ();
@@ -125,13 +127,13 @@ final class LegChooser {
 
   /**
    * What a way of so much time and so many movements needs at least, joules: no less than the least
-   * cost at any prices without what those are worth. By as coarse a grid as the guides are.
+   * cost at any prices without what those are worth; 0 where none is known. By as coarse a grid as
+   * the guides are.
    */
   double leastJ(Way way) {
     return priced.stream()
         .mapToDouble(p -> p.leastJ() - p.watts() * way.timeS() - p.moveJ() * way.movements())
-        .max()
-        .orElse(0);
+        .reduce(0, Math::max);
   }
 
   private LegCosts costs() {
@@ -167,7 +169,9 @@ final class LegChooser {
     LegPlanner.Leg leg = planner.plan(startM, targets, manner);
     List<Instruction> instructions = new ArrayList<>();
     leg.pieces().forEach(p -> instructions.addAll(p.instructions()));
-    if (instructions.size() > mostMovements) {
+    long movements =
+        instructions.stream().filter(i -> !(i.command() instanceof Command.Stand)).count();
+    if (movements > mostMovements) {
       return Optional.empty();
     }
     Rerun rerun = new Rerun(assignment, bench, ceiling);
@@ -176,6 +180,8 @@ final class LegChooser {
     rerun.run(startM, instructions, numbers);
     double unit = assignment.route().units().speedUnitMps();
     long idle = leg.pieces().stream().filter(p -> p.hardlyBrakes(unit)).count();
+    double leastS = usual.run().leastPower().seconds();
+    idle += ShortPower.count(rerun.actions(), leastS);
     return Optional.of(new Way(manner, leg, rerun, idle));
   }
 

@@ -207,7 +207,8 @@ final class LegSearch {
     boolean followed =
         choice.free().steps().stream()
             .filter(s -> s.command() instanceof Command.ShutOff)
-            .anyMatch(s -> s.after().atM() >= on.after().atM() && s.after().atM() <= choice.atM());
+            .anyMatch(
+                s -> s.after().timeS() > on.after().timeS() && s.after().atM() <= choice.atM());
     double place = assignment.path().printedAtOrBefore(choice.atM());
     return !followed && (since < leastS || place <= on.after().atM());
   }

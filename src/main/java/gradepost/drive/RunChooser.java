@@ -36,7 +36,8 @@ final class RunChooser {
   /**
    * @param stallsM where the train comes to a stand for want of power
    * @param fastest what the fastest run costs
-   * @param leastJ what a run of this time and so many movements needs at least
+   * @param leastJ what a run of this time and so many movements needs at least; 0 where that is not
+   *     known of every leg
    */
   record Chosen(List<Piece> pieces, Optional<Double> stallsM, Plan.Cost fastest, double leastJ) {}
 
@@ -54,14 +55,15 @@ final class RunChooser {
   Chosen choose(double startM, List<Target> targets) {
     List<Piece> pieces = new ArrayList<>();
     Plan.Cost fastest = new Plan.Cost(0, 0, 0);
-    double leastJ = 0;
+    List<Leg> legs = legs(startM, targets);
+    boolean known = legs.stream().allMatch(leg -> leg.leastJ() > 0);
+    double leastJ = known ? legs.stream().mapToDouble(Leg::leastJ).sum() : 0;
     double at = startM;
-    for (Leg leg : legs(startM, targets)) {
+    for (Leg leg : legs) {
       Rerun quick = leg.fastest().rerun();
       fastest =
           fastest.and(
               new Plan.Cost(quick.timeS(), quick.energyJ(), Planner.movements(quick.actions())));
-      leastJ += leg.leastJ();
       // From where the train really stands: a little short of the mark.
       LegChooser chooser = new LegChooser(assignment, bench, ceiling, at, leg.targets());
       LegChooser.Way way = chooser.way(leg.taken().manner());

@@ -44,6 +44,30 @@ class PlannerTest {
 
   @ParameterizedTest
   @MethodSource("assignments")
+  void powerIsTakenForTheLeastTimeAndTheHandlesAreMovedOneAfterTheOther(Assignment assignment) {
+    double least = assignment.policy().run().leastPower().seconds();
+    List<Action> actions = Planner.plan(assignment).actions();
+    double onS = Double.NaN;
+    for (int i = 0; i < actions.size(); i++) {
+      Action action = actions.get(i);
+      boolean starts = action.trigger() instanceof Trigger.Start;
+      if (i > 0 && !starts) {
+        assertThat(action.timeS() - actions.get(i - 1).timeS())
+            .as(action.toString())
+            .isGreaterThan(0.1);
+      }
+      if (action.command() instanceof Command.Power && Double.isNaN(onS)) {
+        onS = action.timeS();
+      } else if (action.command() instanceof Command.ShutOff) {
+        assertThat(action.timeS() - onS).as(action.toString()).isGreaterThan(least - 1e-3);
+        onS = Double.NaN;
+      }
+    }
+    assertThat(onS).isNaN();
+  }
+
+  @ParameterizedTest
+  @MethodSource("assignments")
   void everyPrintedPlaceIsAtOrBeforeTheComputedOne(Assignment assignment) {
     Path path = assignment.path();
     for (Approach approach : Planner.plan(assignment).approaches()) {
