@@ -17,6 +17,9 @@ import java.util.Locale;
 
 /** Composes a pack: what is common to it first, then a part for every plan. */
 public final class Composer {
+  /** What the grid of the least energy cannot tell from nothing. */
+  private static final double GRID_PERCENT = 5;
+
   private final Messages messages;
 
   public Composer(Messages messages) {
@@ -130,16 +133,17 @@ public final class Composer {
             Integer.toString(plan.handleMovements()),
             Integer.toString(fast.handleMovements())));
     if (plan.leastEnergyJ() > 0) {
-      facts.add(
-          new Fact(words.text("summary.least"), words.text("summary.least.some", overLeast(plan))));
+      facts.add(new Fact(words.text("summary.least"), overLeast(plan, words)));
     }
     return facts;
   }
 
-  /** In whole per cent; none where the plan lies below what the grid finds. */
-  private static String overLeast(Plan plan) {
-    double over = Math.max(0, plan.energyJ() / plan.leastEnergyJ() - 1);
-    return String.format(Locale.ROOT, "%.0f %%", 100 * over);
+  /** In whole per cent; the least is reckoned on a grid, and may come out above the plan. */
+  private static String overLeast(Plan plan, Words words) {
+    double over = 100 * (plan.energyJ() / plan.leastEnergyJ() - 1);
+    return over < GRID_PERCENT
+        ? words.text("summary.least.none")
+        : words.text("summary.least.some", String.format(Locale.ROOT, "%.0f %%", over));
   }
 
   private static Fact beside(Words words, String key, String planned, String fastest) {
