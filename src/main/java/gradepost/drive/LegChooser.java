@@ -54,8 +54,8 @@ final class LegChooser {
   /**
    * One way of driving the leg, run again from its printed numbers.
    *
-   * @param idle brakings in which the brake is released again at once, and power for less than the
-   *     policy's least time
+   * @param idle brakings in which the brake is released again at once, or put on again at once, and
+   *     power for less than the policy's least time
    */
   record Way(Manner manner, LegPlanner.Leg leg, Rerun rerun, long idle) {
     boolean stands() {
@@ -181,7 +181,7 @@ final class LegChooser {
     double unit = assignment.route().units().speedUnitMps();
     long idle = leg.pieces().stream().filter(p -> p.hardlyBrakes(unit)).count();
     double leastS = usual.run().leastPower().seconds();
-    idle += ShortPower.count(rerun.actions(), leastS);
+    idle += IdleMovements.count(rerun.actions(), leastS);
     return Optional.of(new Way(manner, leg, rerun, idle));
   }
 
