@@ -25,7 +25,7 @@ record Guide(List<Power> powers, List<Release> releases, List<Release> trace) {
   private static final double FALLEN = 0.75;
 
   /**
-   * Power from a place on, up to a speed (infinite: as the rules have it).
+   * Power from a place on, up to a speed (infinite: up to its place, or as the rules have it).
    *
    * @param notches in order of place, from where power is taken on; each higher than the last
    */
