@@ -164,15 +164,6 @@ record Braking(
     return new Braking(rig, aimMps, firstPa, firstHeldS, onHeldS, mainPa, easeAtMps, to);
   }
 
-  /** The heaviest pressure that this is meant to have at a speed. */
-  double heaviestPa(double speedMps) {
-    double most = mainPa;
-    for (int i = 0; i < easeAtMps.length; i++) {
-      most = speedMps < easeAtMps[i] ? easePa[i] : most;
-    }
-    return most;
-  }
-
   boolean releases() {
     return easePa.length > 0 && easePa[easePa.length - 1] == 0;
   }

@@ -31,7 +31,12 @@ final class LegChooser {
   private final Manner usual;
   private final DriverRules rules;
   private final LegPlanner planner;
+
   private final Set<Manner> tried = new HashSet<>();
+
+  /** Several prices have the same guide. */
+  private final Map<Guide, Way> byGuide = new HashMap<>();
+
   private final List<Priced> priced = new ArrayList<>();
   private @Nullable LegCosts costs;
 
@@ -109,7 +114,7 @@ final class LegChooser {
   }
 
   /**
-   * By the guide that costs least at these prices; empty where none is new, or it does not stand.
+   * By the guide that costs least at these prices; empty where there is none, or it does not stand.
    *
    * @param timeW what a second is worth, watts for each kilogram
    * @param moveJ what a handle movement is worth, joules for each kilogram
@@ -122,7 +127,9 @@ final class LegChooser {
     }
     priced.add(new Priced(kg * timeW, kg * moveJ, least));
     Guide guide = costs().guide();
-    return guide == null ? Optional.empty() : Optional.of(way(usual.by(guide))).filter(Way::stands);
+    return guide == null
+        ? Optional.empty()
+        : Optional.of(byGuide.computeIfAbsent(guide, g -> way(usual.by(g)))).filter(Way::stands);
   }
 
   /**
@@ -138,7 +145,6 @@ final class LegChooser {
 
   private LegCosts costs() {
     if (costs == null) {
-      RunRules run = usual.run();
       LegGrid grid =
           new LegGrid(
               assignment,
@@ -149,13 +155,7 @@ final class LegChooser {
               t -> Braking.of(assignment, bench, t),
               STEP_M,
               STEP_MPS);
-      LegSteps steps =
-          new LegSteps(
-              grid,
-              assignment.stock().traction().timePerNotch().seconds(),
-              run.leastPower().seconds(),
-              run.coastBeforeBraking().seconds());
-      costs = new LegCosts(new LegTable(grid, steps));
+      costs = new LegCosts(new LegTable(grid, new LegSteps(assignment, grid)));
     }
     return costs;
   }

@@ -176,17 +176,10 @@ final class LegCosts {
   }
 
   private double onward(int place, double v, double[] then) {
-    double most = grid.mostMps[place];
-    if (v > most + 1e-9) {
-      return Double.POSITIVE_INFINITY;
-    }
-    int i = Math.min((int) (v / grid.stepMps), table.columns - 2);
-    double above = Math.min(most, (i + 1) * grid.stepMps);
-    double width = above - i * grid.stepMps;
-    double part = width < 1e-9 || v >= most - 1e-9 ? 1 : (v - i * grid.stepMps) / width;
-    int top = (i + 1) * grid.stepMps < most ? i + 1 : table.columns - 1;
-    double a = part == 1 ? then[table.cell(place, top)] : then[table.cell(place, i)];
-    double b = then[table.cell(place, top)];
-    return LegGrid.between(a, b, part);
+    LegGrid.Landing at = grid.landing(place, v);
+    return at == null
+        ? Double.POSITIVE_INFINITY
+        : LegGrid.between(
+            then[table.cell(place, at.low())], then[table.cell(place, at.high())], at.share());
   }
 }

@@ -22,7 +22,6 @@ final class LegGrid {
   /** A target is told from one so near behind it that it is braked for instead. */
   private static final double SAME_M = 0.5;
 
-  final double stepM;
   final double stepMps;
   final double inertiaKg;
   final int notches;
@@ -74,7 +73,6 @@ final class LegGrid {
       Function<Target, Braking> technique,
       double stepM,
       double stepMps) {
-    this.stepM = stepM;
     this.stepMps = stepMps;
     Train train = bench.plannedTrain();
     inertiaKg = train.inertiaKg();
@@ -107,7 +105,7 @@ final class LegGrid {
       edges.add(at);
     }
     ahead.forEach(t -> edges.add(aimM(t, before)));
-    placeM = places(edges);
+    placeM = places(edges, stepM);
     int parts = placeM.length - 1;
     trackN = new double[parts];
     offMps = new double[parts];
@@ -191,7 +189,7 @@ final class LegGrid {
     }
   }
 
-  private double[] places(TreeSet<Double> edges) {
+  private static double[] places(TreeSet<Double> edges, double stepM) {
     TreeSet<Double> all = new TreeSet<>(edges);
     double last = edges.first();
     for (double place : edges) {
@@ -202,6 +200,23 @@ final class LegGrid {
       last = place;
     }
     return all.stream().mapToDouble(Double::doubleValue).toArray();
+  }
+
+  /** Between which columns a speed lies, and at which share of the way from one to the other. */
+  record Landing(int low, int high, double share) {}
+
+  /** Where a speed lies at a place; null where it is above what is allowed there. */
+  Landing landing(int k, double v) {
+    double most = mostMps[k];
+    if (v > most + 1e-9) {
+      return null;
+    }
+    int i = Math.min((int) (v / stepMps), speeds - 1);
+    boolean under = (i + 1) * stepMps < most;
+    double width = under ? stepMps : most - i * stepMps;
+    boolean top = width < 1e-9 || v >= most - 1e-9;
+    return new Landing(
+        top ? speeds : i, under ? i + 1 : speeds, top ? 1 : (v - i * stepMps) / width);
   }
 
   /** Of two costs of which one may be out of reach: then the nearer one. */

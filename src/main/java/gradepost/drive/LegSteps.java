@@ -35,11 +35,12 @@ final class LegSteps {
   private final double leastPowerS;
   private final double leastCoastS;
 
-  LegSteps(LegGrid grid, double perNotchS, double leastPowerS, double leastCoastS) {
+  LegSteps(Assignment assignment, LegGrid grid) {
     this.grid = grid;
-    this.perNotchS = perNotchS;
-    this.leastPowerS = leastPowerS;
-    this.leastCoastS = leastCoastS;
+    RunRules run = assignment.policy().run();
+    perNotchS = assignment.stock().traction().timePerNotch().seconds();
+    leastPowerS = run.leastPower().seconds();
+    leastCoastS = run.coastBeforeBraking().seconds();
   }
 
   /** Coasting to the next place; null where it may not, or does not get there. */
@@ -76,12 +77,15 @@ final class LegSteps {
     middle = (v + off) / 2;
     double joules = grid.effort(notch, middle) * powered;
     double seconds = powered / middle;
-    double rest = length - powered;
-    double end = rest < 1e-9 ? off : grid.after(k, off, rest, -1, 0);
-    if (Double.isNaN(end) || end > grid.mostMps[k + 1] + 1e-9) {
-      return null;
-    }
-    return new Move(k + 1, false, end, joules, seconds + 2 * rest / (off + end));
+    return coastedOn(k, off, length - powered, joules, seconds);
+  }
+
+  /** Without power over the rest of a segment; null where it may not, or does not get there. */
+  private Move coastedOn(int k, double v, double metres, double joules, double seconds) {
+    double end = metres < 1e-9 ? v : grid.after(k, v, metres, -1, 0);
+    return Double.isNaN(end) || end > grid.mostMps[k + 1] + 1e-9
+        ? null
+        : new Move(k + 1, false, end, joules, seconds + 2 * metres / (v + end));
   }
 
   /** Power taken notch by notch up to one, for the least time of power; lands at a place. */
@@ -129,13 +133,8 @@ final class LegSteps {
         double end = at + Math.max(0, part * run);
         joules += grid.effort(notch, (speed + then) / 2) * part * run;
         seconds += part * slice;
-        double off = grid.offMps[place];
         double rest = grid.placeM[place + 1] - end;
-        double last = rest < 1e-9 ? off : grid.after(place, off, rest, -1, 0);
-        if (Double.isNaN(last) || last > grid.mostMps[place + 1] + 1e-9) {
-          return null;
-        }
-        return new Move(place + 1, false, last, joules, seconds + 2 * rest / (off + last));
+        return coastedOn(place, grid.offMps[place], rest, joules, seconds);
       }
       joules += grid.effort(notch, (speed + then) / 2) * run;
       seconds += slice;

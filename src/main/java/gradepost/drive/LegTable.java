@@ -100,20 +100,13 @@ final class LegTable {
     if (move == null) {
       return;
     }
-    double v = move.mps();
-    double most = grid.mostMps[move.place()];
-    if (v > most + 1e-9) {
+    LegGrid.Landing at = grid.landing(move.place(), move.mps());
+    if (at == null) {
       return;
     }
-    int i = Math.min((int) (v / grid.stepMps), columns - 2);
-    double above = (i + 1) * grid.stepMps;
-    int top = cell(move.place(), columns - 1);
-    boolean under = above < most;
-    double width = under ? grid.stepMps : most - i * grid.stepMps;
-    double part = width < 1e-9 || v >= most - 1e-9 ? 1 : (v - i * grid.stepMps) / width;
-    low[kind][cell] = part == 1 ? top : cell(move.place(), i);
-    high[kind][cell] = under ? cell(move.place(), i + 1) : top;
-    share[kind][cell] = part;
+    low[kind][cell] = cell(move.place(), at.low());
+    high[kind][cell] = cell(move.place(), at.high());
+    share[kind][cell] = at.share();
     joules[kind][cell] = move.joules();
     seconds[kind][cell] = move.seconds();
     moves[kind][cell] = (byte) move.moves();

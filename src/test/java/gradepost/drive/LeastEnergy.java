@@ -179,24 +179,9 @@ final class LeastEnergy {
 
   private double onward(int k, int m, int state, double speed) {
     double[] row = value[k][m][state];
-    double mostV = grid.mostMps[k];
-    if (speed > mostV + 1e-9) {
-      return Double.POSITIVE_INFINITY;
-    }
-    int i = (int) (speed / grid.stepMps);
-    double above = (i + 1) * grid.stepMps;
-    if (above < mostV) {
-      return between(row[i], row[i + 1], speed / grid.stepMps - i);
-    }
-    double top = row[row.length - 1];
-    double width = mostV - i * grid.stepMps;
-    if (width < 1e-9 || speed >= mostV - 1e-9) {
-      return top;
-    }
-    return between(row[i], top, (speed - i * grid.stepMps) / width);
-  }
-
-  private static double between(double low, double high, double share) {
-    return LegGrid.between(low, high, share);
+    LegGrid.Landing at = grid.landing(k, speed);
+    return at == null
+        ? Double.POSITIVE_INFINITY
+        : LegGrid.between(row[at.low()], row[at.high()], at.share());
   }
 }

@@ -88,12 +88,7 @@ class LeastEnergyTest {
             t -> techniques.getOrDefault(t, Braking.of(assignment, bench, t)),
             25,
             0.1);
-    LegSteps steps =
-        new LegSteps(
-            grid,
-            assignment.stock().traction().timePerNotch().seconds(),
-            run.leastPower().seconds(),
-            run.coastBeforeBraking().seconds());
+    LegSteps steps = new LegSteps(assignment, grid);
     double seconds = stand.timeS() - start.timeS();
     return new Leg(
         stand.atM() - start.atM(),
