@@ -11,6 +11,7 @@ import gradepost.reissue.register.Register.By;
 import gradepost.reissue.register.RegisterException;
 import gradepost.source.PackFile;
 import gradepost.source.Reading;
+import gradepost.units.MomentStyle;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -119,7 +120,7 @@ public final class Desk {
               + " (process "
               + ProcessHandle.current().pid()
               + ") since "
-              + by.when().toString().replace('T', ' ');
+              + MomentStyle.MOMENT.format(by.when());
       try (Lock lock = Lock.take(store.lock(), holder, patience);
           Register register = store.open()) {
         new Archive(store.archive()).tidy(lock);

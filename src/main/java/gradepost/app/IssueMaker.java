@@ -16,14 +16,13 @@ import gradepost.drive.Planner;
 import gradepost.reissue.Comparison;
 import gradepost.reissue.register.Entry;
 import gradepost.source.PackFile;
+import gradepost.units.MomentStyle;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -33,8 +32,6 @@ import java.util.Optional;
  * made again.
  */
 final class IssueMaker {
-  private static final DateTimeFormatter MOMENT =
-      DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
   private final Layout layout;
 
   IssueMaker(Layout layout) {
@@ -225,7 +222,9 @@ final class IssueMaker {
                   stem + "-addendum",
                   new AddendumWriter(layout.messages(), work.plan().assignment().path())
                       .addendum(
-                          briefing, work.comparison(), MOMENT.format(briefing.issue().issued()))));
+                          briefing,
+                          work.comparison(),
+                          MomentStyle.MOMENT.format(briefing.issue().issued()))));
         }
         if (!work.comparison().isEmpty()) {
           ChangeWriter writer = writer(work);

@@ -16,19 +16,16 @@ import gradepost.source.PackFile;
 import gradepost.source.Problems;
 import gradepost.source.Reading;
 import gradepost.source.Sources;
+import gradepost.units.MomentStyle;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** Looks at one pack: whether a notice, or an edit by hand, can touch it. Plans nothing. */
 final class PackLook {
-  private static final DateTimeFormatter MOMENT =
-      DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
   private final Reissue.Order order;
   private final Sources sources;
   private final Optional<NoticeFile> notice;
@@ -204,7 +201,8 @@ final class PackLook {
         ? ""
         : ": the notice stands at no time from %s to %s, when the pack is valid"
             .formatted(
-                MOMENT.format(pack.issue().validFrom()), MOMENT.format(pack.issue().validTo()));
+                MomentStyle.MOMENT.format(pack.issue().validFrom()),
+                MomentStyle.MOMENT.format(pack.issue().validTo()));
   }
 
   private static String stands(Path file) {

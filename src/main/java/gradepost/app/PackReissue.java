@@ -15,6 +15,7 @@ import gradepost.source.Input;
 import gradepost.source.PackFile;
 import gradepost.source.Reading;
 import gradepost.source.Sources;
+import gradepost.units.MomentStyle;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
@@ -52,10 +53,6 @@ final class PackReissue {
     this.archive = new Archive(order.store().archive());
   }
 
-  private static String shown(LocalDateTime moment) {
-    return moment.toString().replace('T', ' ');
-  }
-
   private static Outcome failed(Path file, Answer told) {
     return Outcome.of(file, State.FAILED, told);
   }
@@ -72,13 +69,16 @@ final class PackReissue {
           told.and(
               Answer.said(
                   "%s: the clock says %s, before the last issue: dated %s"
-                      .formatted(name, shown(by.when()), shown(issued))));
+                      .formatted(
+                          name,
+                          MomentStyle.MOMENT.format(by.when()),
+                          MomentStyle.MOMENT.format(issued))));
     }
     LocalDateTime from = order.validFrom().orElse(issued);
     if (!from.isBefore(found.issue().validTo())) {
       String said =
           "%s: error: the pack is valid to %s: set a later valid-to before it is issued again"
-              .formatted(file, shown(found.issue().validTo()));
+              .formatted(file, MomentStyle.MOMENT.format(found.issue().validTo()));
       return failed(file, told.and(Answer.refused(said)));
     }
     int before = touched.latest().map(Entry::number).orElse(found.issue().number());

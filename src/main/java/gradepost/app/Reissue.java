@@ -11,6 +11,7 @@ import gradepost.source.NoticeFile;
 import gradepost.source.PackFile;
 import gradepost.source.Reading;
 import gradepost.source.Sources;
+import gradepost.units.MomentStyle;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -94,8 +95,7 @@ public final class Reissue {
       By by = new By(who, now());
       String holder =
           "%s (process %d) since %s"
-              .formatted(
-                  who, ProcessHandle.current().pid(), by.when().toString().replace('T', ' '));
+              .formatted(who, ProcessHandle.current().pid(), MomentStyle.MOMENT.format(by.when()));
       try (Lock lock = Lock.take(order.store().lock(), holder, order.patience());
           Register register = order.store().open()) {
         new Archive(order.store().archive()).tidy(lock);

@@ -1,18 +1,14 @@
 package gradepost.cli;
 
+import gradepost.units.MomentStyle;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
-import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeParseException;
-import java.util.Locale;
 import picocli.CommandLine;
 import picocli.CommandLine.TypeConversionException;
 
 /** Values as they are typed behind an option, and what is said where one cannot be read. */
 final class TypedValues {
-  private static final DateTimeFormatter MOMENT =
-      DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
-
   /** For a command with all its subcommands. */
   static void understoodBy(CommandLine commandLine) {
     commandLine.registerConverter(LocalDate.class, TypedValues::day);
@@ -31,7 +27,7 @@ final class TypedValues {
 
   private static LocalDateTime moment(String text) {
     try {
-      return LocalDateTime.parse(text, MOMENT);
+      return LocalDateTime.parse(text, MomentStyle.MOMENT);
     } catch (DateTimeParseException e) {
       throw refused(
           text, "is no date and hour; allowed: a date and hour, such as '2026-11-30 04:00'", e);

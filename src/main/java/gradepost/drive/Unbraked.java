@@ -74,24 +74,12 @@ final class Unbraked {
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
-        speedAt(trace, target.atM()),
+        new Run(trace).speedAt(target.atM()),
         Optional.empty(),
         piece.line(),
         instructions.stream().map(i -> new Instruction(target, i.trigger(), i.command())).toList(),
         target.atM(),
         true);
-  }
-
-  private static double speedAt(Trace trace, double atM) {
-    Trace.Point before = trace.points().get(0);
-    for (Trace.Point point : trace.points()) {
-      if (point.atM() > atM) {
-        double share = (atM - before.atM()) / (point.atM() - before.atM());
-        return before.speedMps() + share * (point.speedMps() - before.speedMps());
-      }
-      before = point;
-    }
-    return before.speedMps();
   }
 
   private Unbraked() {}

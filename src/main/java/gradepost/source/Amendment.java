@@ -2,14 +2,13 @@ package gradepost.source;
 
 import gradepost.route.Route;
 import gradepost.route.TemporaryRestriction;
+import gradepost.units.MomentStyle;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDateTime;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.yaml.snakeyaml.DumperOptions.FlowStyle;
@@ -26,9 +25,6 @@ import org.yaml.snakeyaml.nodes.SequenceNode;
  * anew; whatever else stands in a file, comments too, stays as it was typed.
  */
 public final class Amendment {
-  private static final DateTimeFormatter MOMENT =
-      DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
-
   /** A stretch of a text, in UTF-16 units, and what is to stand there. */
   private record Cut(int from, int to, String by) {}
 
@@ -72,9 +68,9 @@ public final class Amendment {
     MappingNode issue = (MappingNode) Reader.valueOf(root, PackTable.ISSUE.name()).orElseThrow();
     List<Cut> cuts = new ArrayList<>();
     cut(cuts, text, issue, PackTable.NUMBER, String.valueOf(number));
-    cut(cuts, text, issue, PackTable.ISSUED, MOMENT.format(issued));
-    cut(cuts, text, issue, PackTable.VALID_FROM, MOMENT.format(validFrom));
-    cut(cuts, text, issue, PackTable.KNOWN_UP_TO, MOMENT.format(knownUpTo));
+    cut(cuts, text, issue, PackTable.ISSUED, MomentStyle.MOMENT.format(issued));
+    cut(cuts, text, issue, PackTable.VALID_FROM, MomentStyle.MOMENT.format(validFrom));
+    cut(cuts, text, issue, PackTable.KNOWN_UP_TO, MomentStyle.MOMENT.format(knownUpTo));
     put(cuts, text, issue, PackTable.SUPERSEDES, supersedes);
     if (checkedBy.isPresent()) {
       put(cuts, text, issue, PackTable.CHECKED_BY, checkedBy.get());

@@ -6,12 +6,12 @@ import gradepost.route.Location;
 import gradepost.route.Route;
 import gradepost.route.TemporaryRestriction;
 import gradepost.units.Mileage;
+import gradepost.units.MomentStyle;
 import gradepost.units.Parsed;
 import gradepost.units.QuantityKind;
 import gradepost.units.Speed;
 import gradepost.units.UnitStyle;
 import java.time.LocalDateTime;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -22,8 +22,6 @@ import java.util.stream.Collectors;
 
 /** Writes notices as they would be typed; read again they are equal to the last bit. */
 public final class NoticeText {
-  private static final DateTimeFormatter MOMENT =
-      DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
   private static final int MOST_DECIMALS = 9;
   private final Route route;
 
@@ -104,10 +102,10 @@ public final class NoticeText {
     }
     n.normalSpeed().ifPresent(s -> out.put(SpeedTables.NORMAL_SPEED.name(), speed(s)));
     text(out, SpeedTables.REASON, n.reason(), yaml);
-    out.put(SpeedTables.IMPOSED.name(), MOMENT.format(n.imposed()));
+    out.put(SpeedTables.IMPOSED.name(), MomentStyle.MOMENT.format(n.imposed()));
     out.put(
         SpeedTables.UNTIL.name(),
-        n.until().map(MOMENT::format).orElse(Moment.OpenEnd.FURTHER_NOTICE));
+        n.until().map(MomentStyle.MOMENT::format).orElse(Moment.OpenEnd.FURTHER_NOTICE));
     n.hours().ifPresent(h -> out.put(SpeedTables.HOURS.name(), h.from() + " to " + h.to()));
     if (!n.boards().isEmpty()) {
       List<String> boards = new ArrayList<>();
@@ -123,7 +121,8 @@ public final class NoticeText {
     n.particulars()
         .issued()
         .ifPresent(
-            (LocalDateTime i) -> out.put(SpeedTables.NOTICE_ISSUED.name(), MOMENT.format(i)));
+            (LocalDateTime i) ->
+                out.put(SpeedTables.NOTICE_ISSUED.name(), MomentStyle.MOMENT.format(i)));
     text(out, SpeedTables.FIRST_APPEARANCE, n.particulars().firstAppearance(), yaml);
     text(out, SpeedTables.LAST_APPEARANCE, n.particulars().lastAppearance(), yaml);
     return out;

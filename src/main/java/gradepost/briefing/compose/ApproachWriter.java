@@ -6,6 +6,7 @@ import gradepost.drive.Approach;
 import gradepost.drive.Assignment;
 import gradepost.drive.Command;
 import gradepost.drive.Plan;
+import gradepost.drive.Run;
 import gradepost.drive.Stops;
 import gradepost.drive.Target;
 import gradepost.stock.BrakeSystem;

@@ -10,6 +10,7 @@ import gradepost.briefing.Part;
 import gradepost.briefing.Table;
 import gradepost.drive.Assignment;
 import gradepost.drive.Plan;
+import gradepost.drive.Run;
 import gradepost.route.Accepted;
 import java.util.ArrayList;
 import java.util.List;

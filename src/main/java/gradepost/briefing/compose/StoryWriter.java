@@ -10,6 +10,7 @@ import gradepost.drive.Call;
 import gradepost.drive.CeilingStep;
 import gradepost.drive.Command;
 import gradepost.drive.Plan;
+import gradepost.drive.Run;
 import gradepost.drive.Target;
 import gradepost.route.Curve;
 import gradepost.route.Junction;

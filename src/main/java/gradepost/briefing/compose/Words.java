@@ -4,17 +4,14 @@ import gradepost.briefing.Messages;
 import gradepost.route.Hand;
 import gradepost.route.Path;
 import gradepost.units.Gradient;
+import gradepost.units.MomentStyle;
 import gradepost.units.Rounding;
 import gradepost.units.UnitStyle;
 import java.time.LocalDateTime;
-import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 
 /** Puts quantities into words, each rounded to the side that the caller names. */
 final class Words {
-  private static final DateTimeFormatter MOMENT =
-      DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
-
   /** Places closer to their target than 100 m are planned as distances from it, in fives. */
   private static final double NEAR_M = 105;
 
@@ -150,7 +147,7 @@ final class Words {
   }
 
   String moment(LocalDateTime moment) {
-    return MOMENT.format(moment);
+    return MomentStyle.MOMENT.format(moment);
   }
 
   /** What sets a permissible speed; causes that the computation names itself have words here. */

@@ -11,6 +11,7 @@ import gradepost.drive.Approach;
 import gradepost.drive.DemoPlans;
 import gradepost.drive.Plan;
 import gradepost.drive.Planner;
+import gradepost.drive.Run;
 import gradepost.units.Rounding;
 import gradepost.units.UnitStyle;
 import java.util.List;

@@ -1,15 +1,17 @@
-package gradepost.briefing.compose;
+package gradepost.drive;
 
-import gradepost.drive.Trace;
 import java.util.List;
 
-/** The planned run read between its points. */
-final class Run {
+/** A run read between its points. */
+public final class Run {
   private final double[] at;
   private final double[] time;
   private final double[] speed;
 
-  Run(Trace trace) {
+  /**
+   * @throws IllegalArgumentException if the trace has no point
+   */
+  public Run(Trace trace) {
     List<Trace.Point> points = trace.points();
     if (points.isEmpty()) {
       throw new IllegalArgumentException("a run has points");
@@ -19,11 +21,13 @@ final class Run {
     speed = points.stream().mapToDouble(Trace.Point::speedMps).toArray();
   }
 
-  double timeAt(double distanceM) {
+  /** Seconds of the run at a distance run in metres. */
+  public double timeAt(double distanceM) {
     return between(time, distanceM);
   }
 
-  double speedAt(double distanceM) {
+  /** Metres per second there. */
+  public double speedAt(double distanceM) {
     return between(speed, distanceM);
   }
 
