@@ -16,6 +16,7 @@ final class BrakeCurve {
   private final double aimM;
   private final double freeMps;
   private final double releaseMps;
+  private final boolean staysOn;
   private final double[] placeM;
   private final double[] seconds;
   private final double[] endMps;
@@ -28,7 +29,8 @@ final class BrakeCurve {
   BrakeCurve(
       Stepper stepper, Target target, Braking braking, double aimM, double leastM, double mostMps) {
     this.aimM = aimM;
-    releaseMps = braking.releases() ? braking.releasedAtMps() : 0;
+    staysOn = braking.staysOn();
+    releaseMps = braking.releases() && !staysOn ? braking.releasedAtMps() : 0;
     freeMps = Math.max(braking.aimMps(), releaseMps);
     int count = (int) Math.ceil((mostMps - freeMps) / STEP_MPS) + 2;
     placeM = new double[count];
@@ -50,8 +52,8 @@ final class BrakeCurve {
           x = Double.NEGATIVE_INFINITY;
           break;
         }
-        seconds[i] = stepper.timeS();
-        moves[i] = (int) out.stream().filter(o -> !(o.command() instanceof Command.Stand)).count();
+        seconds[i] = outcome.endS();
+        moves[i] = (int) out.stream().filter(o -> isMove(o.command())).count();
         endMps[i] = Math.min(outcome.endMps(), freeMps);
         if (Math.abs(past) < NEAR_M) {
           break;
@@ -64,6 +66,16 @@ final class BrakeCurve {
     }
   }
 
+  /** Of those up to the aim: a brake that stays on comes off behind it. */
+  private boolean isMove(Command command) {
+    return !(command instanceof Command.Stand) && !(staysOn && command instanceof Command.Release);
+  }
+
+  /** Whether the brake is on at the aim, and comes off behind it. */
+  boolean staysOn() {
+    return staysOn;
+  }
+
   /** Where the braking is to be over. */
   double aimM() {
     return aimM;
@@ -74,7 +86,7 @@ final class BrakeCurve {
     return freeMps;
   }
 
-  /** The speed at which the brake comes off; 0 at a stop. */
+  /** The speed at which the brake comes off before the aim; 0 where it does not. */
   double releaseMps() {
     return releaseMps;
   }

@@ -1,11 +1,8 @@
 package gradepost.drive;
 
 import gradepost.motion.BrakeRig;
-import gradepost.motion.Ended;
 import gradepost.motion.Stepper;
-import gradepost.motion.Until;
 import gradepost.units.UnitStyle;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -15,6 +12,8 @@ import java.util.List;
  * @param aimMps speed that the train is braked to: 0, or a little under the reduction's
  * @param onHeldS so long an application that checked the speed stays on before the main one
  * @param easeAtMps falling speeds at which the brake is eased to {@code easePa}
+ * @param staysOn whether the aim is met with the brake on, which comes off further down: where the
+ *     train gathers speed behind a board, a brake let go there would have to check it at once
  */
 record Braking(
     BrakeRig rig,
@@ -24,18 +23,28 @@ record Braking(
     double onHeldS,
     double mainPa,
     double[] easeAtMps,
-    double[] easePa) {
-  /** A run that has not met its aim this far past the start of the brake never will. */
-  private static final double HOPELESS_M = 8000;
-
+    double[] easePa,
+    boolean staysOn) {
   /** Up to this share of the speed of the last ease, a train creeps. */
   private static final double CREEPING = 1.3;
 
   /** A train is braked no further below a lower speed than to this share of it. */
   private static final double LOWEST_AIM = 0.5;
 
-  /** How it came out. */
-  record Outcome(double endM, double endMps, boolean held) {}
+  /** Nor does the policy's margin take it below this share. */
+  private static final double LOWEST_SHARE = 0.7;
+
+  private static final double GATHERS_MPS2 = 0.02;
+
+  /** Gathering speed like this, a brake that is let go has to go on again within some seconds. */
+  private static final double AT_ONCE_MPS2 = 0.06;
+
+  /** How it came out: where, how fast and when the aim was met. */
+  record Outcome(double endM, double endMps, double endS, boolean held) {
+    static Outcome now(Stepper stepper, boolean held) {
+      return new Outcome(stepper.atM(), stepper.speedMps(), stepper.timeS(), held);
+    }
+  }
 
   /** An eased brake still slows the train by this at least, m/s². */
   private static final double EASED_MPS2 = 0.12;
@@ -45,9 +54,9 @@ record Braking(
 
   /** The policy's technique for this target, before anything is solved. */
   static Braking of(Assignment assignment, Bench bench, Target target) {
-    double under = assignment.policy().margins().underSpeed().metresPerSecond();
     boolean stop = target.speedMps() == 0;
-    return of(assignment, bench, target, stop ? 0 : aimMps(assignment, bench, target, under));
+    double aim = stop ? 0 : aimMps(assignment, target, gathersMps2(bench, target));
+    return of(assignment, bench, target, aim);
   }
 
   /** The same, so that the brake is released at this speed where that is lower. */
@@ -75,6 +84,11 @@ record Braking(
             .toList();
     double[] at = new double[eases.size()];
     double[] to = new double[eases.size()];
+    double checkTo = new Band(policy.run(), units.speedUnitMps()).checkToMps(target.speedMps());
+    boolean staysOn =
+        !stop
+            && gathersMps2(bench, target) > AT_ONCE_MPS2
+            && checkTo < aim - units.speedUnitMps() / 2;
     for (int i = 0; i < at.length; i++) {
       double above = eases.get(i).aboveTarget().metresPerSecond();
       double speed = Math.round((aim + above) / units.speedUnitMps()) * units.speedUnitMps();
@@ -85,7 +99,10 @@ record Braking(
               : Pressures.atLeast(
                   assignment.stock().service(),
                   Math.max(pressure, easedPa(assignment, bench, target.atM(), speed)));
-      at[i] = to[i] == 0 && !stop ? Math.min(speed, target.speedMps()) : speed;
+      at[i] = speed;
+      if (to[i] == 0 && !stop) {
+        at[i] = staysOn ? checkTo : Math.min(speed, target.speedMps());
+      }
     }
     double firstPa =
         Pressures.atLeast(
@@ -101,21 +118,27 @@ record Braking(
         0,
         Math.max(technique.main().pascals(), firstPa),
         at,
-        to);
+        to,
+        staysOn);
   }
 
   /**
    * A little under the reduction's speed; where the train gathers speed by itself behind the board,
    * as far under it as a checking application goes.
    */
-  private static double aimMps(Assignment assignment, Bench bench, Target target, double under) {
-    double gathers = bench.accelerationMps2(-1, target.speedMps(), target.atM() + 100);
-    double less =
-        gathers > 0.02
-            ? Math.max(under, assignment.policy().run().checkTo().metresPerSecond() - under)
-            : under;
+  private static double aimMps(Assignment assignment, Target target, double gathersMps2) {
+    double under = assignment.policy().margins().underSpeed().metresPerSecond();
+    double checkTo = assignment.policy().run().checkTo().metresPerSecond();
+    boolean further = gathersMps2 > GATHERS_MPS2 && gathersMps2 <= AT_ONCE_MPS2;
+    double less = further ? Math.max(under, checkTo - under) : under;
     double unit = assignment.route().units().speedUnitMps();
-    return Math.round(Math.max(target.speedMps() - less, 0.7 * target.speedMps()) / unit) * unit;
+    double aim = Math.max(target.speedMps() - less, LOWEST_SHARE * target.speedMps());
+    return Math.round(aim / unit) * unit;
+  }
+
+  /** How much speed the train, left to itself, gathers behind the board of a lower speed. */
+  private static double gathersMps2(Bench bench, Target target) {
+    return bench.accelerationMps2(-1, target.speedMps(), target.atM() + 100);
   }
 
   /** What still slows the train enough against the gradient near the target. */
@@ -137,16 +160,18 @@ record Braking(
         onHeldS,
         pressurePa,
         easeAtMps,
-        easePa);
+        easePa,
+        staysOn);
   }
 
   Braking withRig(BrakeRig other) {
-    return new Braking(other, aimMps, firstPa, firstHeldS, onHeldS, mainPa, easeAtMps, easePa);
+    return new Braking(
+        other, aimMps, firstPa, firstHeldS, onHeldS, mainPa, easeAtMps, easePa, staysOn);
   }
 
   Braking withFirstHeld(double seconds) {
     double on = Math.max(0, onHeldS + seconds - firstHeldS);
-    return new Braking(rig, aimMps, firstPa, seconds, on, mainPa, easeAtMps, easePa);
+    return new Braking(rig, aimMps, firstPa, seconds, on, mainPa, easeAtMps, easePa, staysOn);
   }
 
   /** Moves the speed of one ease; it stays above the next one, and above half of what it was. */
@@ -154,14 +179,14 @@ record Braking(
     double[] at = easeAtMps.clone();
     double next = index + 1 < at.length ? at[index + 1] : 0;
     at[index] = Math.max(at[index] + byMps, Math.max(1.5 * next, 0.5 * easeAtMps[index]));
-    return new Braking(rig, aimMps, firstPa, firstHeldS, onHeldS, mainPa, at, easePa);
+    return new Braking(rig, aimMps, firstPa, firstHeldS, onHeldS, mainPa, at, easePa, staysOn);
   }
 
   /** Eases less far: so much more pressure is kept, up to the main application's. */
   Braking withEasePressed(int index, double byPa) {
     double[] to = easePa.clone();
     to[index] = Math.min(to[index] + byPa, index == 0 ? mainPa : to[index - 1]);
-    return new Braking(rig, aimMps, firstPa, firstHeldS, onHeldS, mainPa, easeAtMps, to);
+    return new Braking(rig, aimMps, firstPa, firstHeldS, onHeldS, mainPa, easeAtMps, to, staysOn);
   }
 
   boolean releases() {
@@ -174,7 +199,7 @@ record Braking(
   }
 
   /** So slow already that only the last, light pressure is needed. */
-  private boolean creeping(double speedMps) {
+  boolean creeping(double speedMps) {
     return !releases()
         && easeAtMps.length > 0
         && speedMps <= CREEPING * easeAtMps[easeAtMps.length - 1];
@@ -185,96 +210,16 @@ record Braking(
     return easeAtMps.length > 0 && easePa[0] > 0 ? easeAtMps[0] : aimMps;
   }
 
-  /** Brakes from where the stepper stands; leaves it where the aim is met. */
+  /** Brakes from where the stepper stands; leaves it where the braking is over. */
   Outcome run(Stepper stepper) {
-    return run(stepper, new Trigger.AtPlace(stepper.atM()), null, new ArrayList<>());
+    Trigger here = new Trigger.AtPlace(stepper.atM());
+    return new BrakingRun(this, stepper, here, (trigger, command) -> {}).run();
   }
 
   /** The same, and writes down what is done. */
   Outcome run(Stepper stepper, Trigger start, Target target, List<Instruction> out) {
-    Until until = new Until();
-    double began = stepper.speedMps();
-    double hopeless = stepper.atM() + HOPELESS_M;
-    double lowest = easeAtMps.length > 0 ? easeAtMps[easeAtMps.length - 1] : 0;
-    double felt = lowest < 0.85 * began || releases() ? lowest : 0;
-    double present = stepper.demandPa();
-    if (stepper.speedMps() <= aimMps || (releases() && stepper.speedMps() <= lowest)) {
-      if (aimMps == 0) {
-        stand(target, out);
-      }
-      return new Outcome(stepper.atM(), stepper.speedMps(), true);
-    }
-    Trigger next = start;
-    double first = creeping(began) ? Math.min(firstPa, easePa[easePa.length - 1]) : firstPa;
-    if (present < first) {
-      apply(stepper, first, new Instruction(target, next, brake(first, Command.Stage.FIRST)), out);
-      present = first;
-      stepper.advance(
-          until.clear().place(hopeless).time(stepper.timeS() + firstHeldS).speedDown(felt));
-      next = new Trigger.After(firstHeldS);
-    }
-    boolean heavier = mainPa > present && stepper.speedMps() > mainAboveMps() + 1e-6;
-    boolean staysOn = next == start && present > 0 && (!heavier || onHeldS > 0);
-    if (staysOn) {
-      // The application that checked the speed stays on: from here it is for the target.
-      apply(
-          stepper,
-          present,
-          new Instruction(target, next, brake(present, Command.Stage.FIRST)),
-          out);
-    }
-    if (staysOn && heavier) {
-      stepper.advance(
-          until.clear().place(hopeless).time(stepper.timeS() + onHeldS).speedDown(felt));
-      next = new Trigger.After(onHeldS);
-      heavier = stepper.speedMps() > mainAboveMps() + 1e-6;
-    }
-    if (heavier) {
-      apply(stepper, mainPa, new Instruction(target, next, brake(mainPa, Command.Stage.MAIN)), out);
-      present = mainPa;
-    }
-    for (int i = 0; i < easeAtMps.length; i++) {
-      boolean tooSlow = easePa[i] > 0 && easeAtMps[i] > 0.85 * began;
-      if (easePa[i] >= present || tooSlow) {
-        continue;
-      }
-      if (stepper.speedMps() < easeAtMps[i] - 1e-9 && i + 1 < easeAtMps.length) {
-        continue;
-      }
-      Ended ended = stepper.advance(until.clear().place(hopeless).speedDown(easeAtMps[i]));
-      if (ended != Ended.SPEED_DOWN) {
-        return new Outcome(stepper.atM(), stepper.speedMps(), ended == Ended.STANDSTILL);
-      }
-      Command command =
-          easePa[i] == 0 ? new Command.Release() : brake(easePa[i], Command.Stage.EASE);
-      Trigger at = new Trigger.SpeedDownTo(easeAtMps[i]);
-      apply(stepper, easePa[i], new Instruction(target, at, command), out);
-      present = easePa[i];
-    }
-    if (releases()) {
-      double empty =
-          rig.deadTimeS() + rig.lastDelayS() + stepper.pressurePa() / rig.releasePaPerS();
-      stepper.advance(until.clear().place(hopeless).time(stepper.timeS() + empty));
-      return new Outcome(stepper.atM(), stepper.speedMps(), true);
-    }
-    Ended ended = stepper.advance(until.clear().place(hopeless));
-    if (ended == Ended.STANDSTILL) {
-      stand(target, out);
-    }
-    return new Outcome(stepper.atM(), stepper.speedMps(), ended == Ended.STANDSTILL);
-  }
-
-  private static void stand(Target target, List<Instruction> out) {
-    out.add(new Instruction(target, new Trigger.Standstill(), new Command.Stand()));
-  }
-
-  private static Command brake(double pressurePa, Command.Stage stage) {
-    return new Command.Brake(pressurePa, stage);
-  }
-
-  private void apply(
-      Stepper stepper, double pressurePa, Instruction instruction, List<Instruction> out) {
-    stepper.brake(rig, pressurePa);
-    out.add(instruction);
+    return new BrakingRun(
+            this, stepper, start, (by, command) -> out.add(new Instruction(target, by, command)))
+        .run();
   }
 }

@@ -1,10 +1,10 @@
 package gradepost.drive;
 
+import gradepost.motion.BrakeRig;
 import gradepost.route.Path;
 import gradepost.route.RailGap;
 import gradepost.stock.Formation;
 import gradepost.stock.Vehicle;
-import gradepost.units.Speed;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -31,8 +31,8 @@ final class DriverRules {
   private final Assignment assignment;
   private final Bench bench;
   private final Manner manner;
-  private final RunRules run;
-  private final double unitMps;
+  private final Band band;
+  private final double checkLagS;
   private final List<CeilingStep> ceiling;
   private final List<double[]> noPower;
 
@@ -40,8 +40,8 @@ final class DriverRules {
     this.assignment = other.assignment;
     this.bench = other.bench;
     this.manner = manner;
-    this.run = manner.run();
-    this.unitMps = other.unitMps;
+    this.band = new Band(manner.run(), other.unitMps());
+    this.checkLagS = other.checkLagS;
     this.ceiling = other.ceiling;
     this.noPower = other.noPower;
   }
@@ -50,10 +50,12 @@ final class DriverRules {
     this.assignment = assignment;
     this.bench = bench;
     this.manner = manner;
-    this.run = manner.run();
+    this.band = new Band(manner.run(), assignment.route().units().speedUnitMps());
+    BrakeRig rig = bench.slowing();
+    double toFillPa = run().checkPressure().pascals() + rig.thresholdPa();
+    this.checkLagS = rig.deadTimeS() + toFillPa / (2 * rig.applyPaPerS());
     this.ceiling = new ArrayList<>();
     this.noPower = new ArrayList<>();
-    this.unitMps = assignment.route().units().speedUnitMps();
     Path path = assignment.path();
     List<CeilingStep> steps = resolved.steps();
     for (int i = 0; i < steps.size(); i++) {
@@ -108,11 +110,20 @@ final class DriverRules {
 
   /** The rules that these are made of. */
   RunRules run() {
-    return run;
+    return band.run();
+  }
+
+  Band band() {
+    return band;
   }
 
   double unitMps() {
-    return unitMps;
+    return band.unitMps();
+  }
+
+  /** A checking application slows the train this late, seconds. */
+  double checkLagS() {
+    return checkLagS;
   }
 
   /** Where the ceiling rises next; infinite if it does not before it falls. */
@@ -137,13 +148,40 @@ final class DriverRules {
   }
 
   /**
-   * The next place ahead at which the ceiling changes or a stretch without power begins or ends.
+   * The ceiling under which a train that gathers speed is checked: a lower one already so far
+   * before it that the brake has taken hold by the policy's margin before the board.
+   */
+  double ceilingToCheckAt(double atM) {
+    for (int i = 0; i + 1 < ceiling.size(); i++) {
+      if (atM < ceiling.get(i).toM() - SAME_PLACE_M) {
+        double here = ceiling.get(i).speedMps();
+        double next = ceiling.get(i + 1).speedMps();
+        return next < here && atM >= checkedFromM(i) - SAME_PLACE_M ? next : here;
+      }
+    }
+    return ceiling.get(ceiling.size() - 1).speedMps();
+  }
+
+  /** From where a train is checked for the ceiling behind this one, where that is lower. */
+  private double checkedFromM(int index) {
+    CeilingStep step = ceiling.get(index);
+    double next = ceiling.get(index + 1).speedMps();
+    double before = assignment.policy().margins().beforeBoard().metres() + checkLagS * next;
+    return next < step.speedMps()
+        ? assignment.path().printedAtOrBefore(Math.max(step.toM() - before, step.fromM()))
+        : step.toM();
+  }
+
+  /**
+   * The next place ahead at which the ceiling changes, for the run or for its checking, or a
+   * stretch without power begins or ends.
    */
   double nextEdge(double atM) {
     double next = Double.POSITIVE_INFINITY;
-    for (CeilingStep step : ceiling) {
-      if (step.toM() > atM + SAME_PLACE_M) {
-        next = step.toM();
+    for (int i = 0; i < ceiling.size(); i++) {
+      if (ceiling.get(i).toM() > atM + SAME_PLACE_M) {
+        double checked = i + 1 < ceiling.size() ? checkedFromM(i) : ceiling.get(i).toM();
+        next = checked > atM + SAME_PLACE_M ? checked : ceiling.get(i).toM();
         break;
       }
     }
@@ -179,38 +217,6 @@ final class DriverRules {
         .orElse(Double.POSITIVE_INFINITY);
   }
 
-  /** Where power comes off: under the checking speed by a whole unit at least. */
-  double offMps(double ceilingMps) {
-    double off = printable(below(ceilingMps, run.offBelow(), 0.8));
-    return Math.min(off, printable(checkFromMps(ceilingMps) - unitMps));
-  }
-
-  /** Where power is taken again: two whole units under where it comes off at least. */
-  double onMps(double ceilingMps) {
-    double on = printable(below(ceilingMps, run.onBelow(), 0.7));
-    return Math.min(on, printable(offMps(ceilingMps) - 2 * unitMps));
-  }
-
-  double checkFromMps(double ceilingMps) {
-    return printable(below(ceilingMps, run.checkFrom(), 0.9));
-  }
-
-  double checkToMps(double ceilingMps) {
-    double to = printable(below(ceilingMps, run.checkTo(), 0.7));
-    return Math.min(to, printable(checkFromMps(ceilingMps) - 2 * unitMps));
-  }
-
-  /**
-   * So much below the ceiling, but not below a share of it: the bands of low ceilings are narrow.
-   */
-  private static double below(double ceilingMps, Speed by, double share) {
-    return Math.max(ceilingMps - by.metresPerSecond(), share * ceilingMps);
-  }
-
-  private double printable(double mps) {
-    return Math.max(1, Math.floor(mps / unitMps + 1e-6)) * unitMps;
-  }
-
   /** The lowest notch that does what is wanted at this speed against what lies ahead. */
   int notchFor(double atM, double speedMps, boolean holding) {
     int highest = assignment.stock().traction().notches().size() - 1;
@@ -235,7 +241,7 @@ final class DriverRules {
       steepest = Math.max(steepest, bench.accelerationMps2(-1, speedMps, atM + d));
     }
     double needed = bench.servicePressurePa(speedMps, steepest + CHECKING_MPS2, step);
-    double least = run.checkPressure().pascals();
+    double least = run().checkPressure().pascals();
     return Pressures.atLeast(assignment.stock().service(), Math.max(least, needed));
   }
 }

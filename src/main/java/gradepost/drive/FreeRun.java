@@ -56,12 +56,13 @@ final class FreeRun {
   private Mode mode = Mode.COAST;
   private int top;
   private double notchSinceS;
+  private double offS = Double.NEGATIVE_INFINITY;
   private boolean stalled;
 
   /** Index in the guide of the power that was taken off last. */
   private int done = -1;
 
-  private final SpeedsSeen seen = new SpeedsSeen();
+  private SpeedsSeen seen = new SpeedsSeen();
   private final ToldPlaces told;
 
   /**
@@ -101,9 +102,13 @@ final class FreeRun {
     return stalled;
   }
 
-  /** Runs from where the stepper stands; leaves it at the end. */
-  void run() {
-    seen.from(stepper.speedMps());
+  /**
+   * Runs from where the stepper stands; leaves it at the end.
+   *
+   * @param before speeds since the last handle movement
+   */
+  void run(SpeedsSeen before) {
+    seen = new SpeedsSeen(before);
     boolean starting = stepper.speedMps() == 0;
     if (starting) {
       powerUp(new Trigger.Start(), false);
@@ -223,26 +228,26 @@ final class FreeRun {
       // It was to come off by here, and is not on: taken now it would come off at once.
       done = guide.powerAt(stepper.atM());
     }
-    double on = rules.onMps(ceiling);
+    double on = rules.band().onMps(ceiling);
     boolean may = mayTakePower();
     boolean slow = stepper.speedMps() <= on + 1e-9;
-    seen.see(stepper.speedMps());
     may = may && !(slow && gathersByItself());
     if (may && slow) {
-      boolean fell = seen.fellTo(on);
+      boolean fell = seen.fallsTo(on, stepper.speedMps());
       if (!fell && !told.printed()) {
         return told.toNextPrinted(edge);
       }
       powerUp(fell ? new Trigger.SpeedDownTo(on) : here(), true);
       return Ended.SPEED_DOWN;
     }
-    double from = Math.max(rules.checkFromMps(ceiling), on + rules.unitMps());
-    boolean riseSoon = riseComesInTime(ceiling);
-    boolean mustCheck = stepper.speedMps() >= (riseSoon ? ceiling : from - 1e-9);
-    double gains = stepper.speedMps() < ceiling - CLOSE_MPS ? HARDLY_MPS2 : 0;
+    double checked = checkedCeiling(ceiling);
+    double from = rules.band().checkFromMps(checked);
+    boolean riseSoon = riseComesInTime(checked);
+    boolean mustCheck = stepper.speedMps() >= (riseSoon ? checked : from - 1e-9);
+    double gains = stepper.speedMps() < checked - CLOSE_MPS ? HARDLY_MPS2 : 0;
     if (mustCheck && stepper.accelerationMps2() > gains) {
-      boolean rose = seen.roseTo(from);
-      boolean hurries = told.tooLate(edge, ceiling - CLOSE_MPS);
+      boolean rose = seen.risesTo(from, stepper.speedMps());
+      boolean hurries = told.tooLate(edge, checked - CLOSE_MPS);
       if (!rose && !told.printed() && !(hurries && told.fromTheEnd())) {
         return hurries ? told.toNextFromTheEnd(edge) : told.toNextPrinted(edge);
       }
@@ -254,16 +259,25 @@ final class FreeRun {
       mode = Mode.CHECK;
       return Ended.SPEED_UP;
     }
-    double up = stepper.speedMps() < from - 1e-9 ? from : ceiling;
+    double up = stepper.speedMps() < from - 1e-9 ? from : checked;
     if (stepper.speedMps() >= up) {
       up = ceiling + 1;
     }
-    until.clear().place(edge).speedUp(up).time(stepper.timeS() + 5);
+    double look = stepper.timeS() + IdleMovements.OFF_S;
+    boolean justOff = stepper.timeS() < offS + IdleMovements.OFF_S - 1e-6;
+    until.clear().place(edge).speedUp(up).time(justOff ? offS + IdleMovements.OFF_S : look);
     if (may) {
       until.speedDown(on);
     }
+    seen.see(stepper.speedMps());
     Ended ended = stepper.advance(until);
     return ended == Ended.NEVER ? Ended.STANDSTILL : ended;
+  }
+
+  /** A lower ceiling close ahead, if the train is not above it. */
+  private double checkedCeiling(double ceiling) {
+    double ahead = rules.ceilingToCheckAt(stepper.atM());
+    return stepper.speedMps() <= ahead ? Math.min(ceiling, ahead) : ceiling;
   }
 
   /** Hardly below the band on a falling grade: it comes back without power. */
@@ -276,6 +290,9 @@ final class FreeRun {
   }
 
   private boolean mayTakePower() {
+    if (!slow() && stepper.timeS() < offS + IdleMovements.OFF_S - 1e-6) {
+      return false;
+    }
     double least = rules.run().leastPower().seconds();
     double at = stepper.atM();
     double rise = rules.nextRise(at) - at;
@@ -298,7 +315,7 @@ final class FreeRun {
 
   /** Where power comes off: by the rules, or sooner by the guide. */
   private double offMps(double ceiling) {
-    double off = rules.offMps(ceiling);
+    double off = rules.band().offMps(ceiling);
     int index = guide.powerAt(stepper.atM());
     return index < 0 ? off : Math.min(off, guidedOffMps(index));
   }
@@ -328,12 +345,12 @@ final class FreeRun {
 
   /** Too slow to wait for a higher ceiling. */
   private boolean slow() {
-    double on = rules.onMps(ceilingAt(stepper.atM()));
+    double on = rules.band().onMps(ceilingAt(stepper.atM()));
     return stepper.speedMps() < Math.max(2, 0.8 * on);
   }
 
   private Ended check(double ceiling, double edge) {
-    double to = rules.checkToMps(ceiling);
+    double to = rules.band().checkToMps(checkedCeiling(ceiling));
     if (stepper.speedMps() < to - 1e-6) {
       stepper.brake(bench.slowing(), 0);
       done(here(), new Command.Release());
@@ -373,6 +390,7 @@ final class FreeRun {
   private void done(Trigger trigger, Command command) {
     if (command instanceof Command.ShutOff) {
       stepper.shutOff();
+      offS = stepper.timeS();
       int index = guide.powerAt(stepper.atM());
       boolean reached = index >= 0 && stepper.speedMps() >= guidedOffMps(index) - 1e-6;
       done = reached ? index : done;

@@ -56,6 +56,10 @@ record Guide(List<Power> powers, List<Release> releases, List<Release> trace) {
       return new Power(onM, notches, offM, otherMps);
     }
 
+    private Power offAt(double otherM) {
+      return new Power(onM, notches, otherM, offMps);
+    }
+
     private Power in(List<Notch> others) {
       return new Power(onM, others, offM, offMps);
     }
@@ -111,6 +115,9 @@ record Guide(List<Power> powers, List<Release> releases, List<Release> trace) {
       if (power.offMps() < Double.POSITIVE_INFINITY) {
         all.add(with(i, power.upTo(power.offMps() - unitMps)));
         all.add(with(i, power.upTo(power.offMps() + unitMps)));
+      } else {
+        all.add(with(i, power.offAt(power.offM() - NEAR_M)));
+        all.add(with(i, power.offAt(power.offM() + NEAR_M)));
       }
       otherNotches(power.notches()).forEach(n -> all.add(with(index, power.in(n))));
       if (i > 0) {

@@ -234,7 +234,7 @@ final class Ladder {
     stepper.shutOff();
     Braking.Outcome outcome = braking.run(stepper);
     double rest = aimM(piece) - outcome.endM();
-    return stepper.timeS() + (outcome.endMps() > 0.5 ? rest / outcome.endMps() : 0);
+    return outcome.endS() + (outcome.endMps() > 0.5 ? rest / outcome.endMps() : 0);
   }
 
   /**

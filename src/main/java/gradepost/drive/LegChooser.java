@@ -59,8 +59,7 @@ final class LegChooser {
   /**
    * One way of driving the leg, run again from its printed numbers.
    *
-   * @param idle brakings in which the brake is released again at once, or put on again at once, and
-   *     power for less than the policy's least time
+   * @param idle movements for a moment
    */
   record Way(Manner manner, LegPlanner.Leg leg, Rerun rerun, long idle) {
     boolean stands() {
@@ -74,6 +73,11 @@ final class LegChooser {
     /** A train that stands is none. */
     int movements() {
       return Planner.movements(rerun.actions());
+    }
+
+    /** Whether it stands, with no more movements, and no more of those for a moment. */
+    boolean asGoodAs(Way other) {
+      return stands() && idle <= other.idle && movements() <= other.movements();
     }
 
     /** No handle moved for nothing, fewer movements, then less energy. */
@@ -132,6 +136,16 @@ final class LegChooser {
         : Optional.of(byGuide.computeIfAbsent(guide, g -> way(usual.by(g)))).filter(Way::stands);
   }
 
+  Optional<Way> guidedRaw(double timeW, double moveJ) {
+    double kg = bench.plannedTrain().inertiaKg();
+    double least = costs().priced(kg * timeW, kg * moveJ);
+    if (least == Double.POSITIVE_INFINITY) {
+      return Optional.empty();
+    }
+    Guide guide = costs().guide();
+    return guide == null ? Optional.empty() : Optional.of(way(usual.by(guide)));
+  }
+
   /**
    * What a way of so much time and so many movements needs at least, joules: no less than the least
    * cost at any prices without what those are worth; 0 where none is known. By as coarse a grid as
@@ -178,10 +192,9 @@ final class LegChooser {
     Map<Target, Integer> numbers = new HashMap<>();
     targets.forEach(t -> numbers.put(t, 0));
     rerun.run(startM, instructions, numbers);
-    double unit = assignment.route().units().speedUnitMps();
-    long idle = leg.pieces().stream().filter(p -> p.hardlyBrakes(unit)).count();
     double leastS = usual.run().leastPower().seconds();
-    idle += IdleMovements.count(rerun.actions(), leastS);
+    double heldS = assignment.policy().restriction().firstHeld().seconds();
+    long idle = IdleMovements.count(rerun.actions(), leastS, heldS);
     return Optional.of(new Way(manner, leg, rerun, idle));
   }
 

@@ -2,6 +2,7 @@ package gradepost.drive;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -9,6 +10,9 @@ import java.util.List;
  * with a price on each second and on each handle movement.
  */
 final class LegCosts {
+  /** So often a way that leads nowhere goes back. */
+  private static final int MOST_TRIES = 300;
+
   private final LegTable table;
   private final LegGrid grid;
   private final int notches;
@@ -74,7 +78,8 @@ final class LegCosts {
   private double brakings(int kind, int cell) {
     double best = Double.POSITIVE_INFINITY;
     for (int b = 0; b < LegTable.BRAKINGS; b++) {
-      best = Math.min(best, cost(kind + b, cell, 0));
+      int then = table.staysOn(kind + b, cell) ? check : 0;
+      best = Math.min(best, cost(kind + b, cell, then));
     }
     return best;
   }
@@ -86,49 +91,79 @@ final class LegCosts {
   /** A step that could be taken, into a state, after so many movements. */
   private record Option(LegSteps.Move move, int state, int moves) {}
 
+  /** Where the way is, and the steps from there that were not taken yet, the dearest first. */
+  private record Fork(int place, double mps, int state, List<Option> left) {}
+
   /**
    * The way that costs least at the prices of the last call, as a guide; null where there is none.
+   * Between the columns of the grid costs are a guess: from where it leads nowhere the way goes
+   * back and takes the next best.
    */
   Guide guide() {
-    LegSteps steps = table.steps;
-    Guide.Maker maker = new Guide.Maker();
-    int k = 0;
-    int state = 0;
-    double v = 0;
-    while (k < grid.places() - 1) {
-      double best = Double.POSITIVE_INFINITY;
-      Option take = null;
-      for (Option option : options(steps, k, v, state)) {
-        double cost = cost(option);
-        if (cost < best) {
-          best = cost;
-          take = option;
+    List<Fork> forks = new ArrayList<>();
+    List<Option> taken = new ArrayList<>();
+    forks.add(fork(0, 0, 0));
+    int tries = 0;
+    while (forks.get(forks.size() - 1).place() < grid.places() - 1) {
+      Fork fork = forks.get(forks.size() - 1);
+      if (fork.left().isEmpty()) {
+        if (taken.isEmpty() || ++tries > MOST_TRIES) {
+          return null;
         }
+        forks.remove(forks.size() - 1);
+        taken.remove(taken.size() - 1);
+        continue;
       }
-      if (take == null) {
-        return null;
-      }
-      double at = grid.placeM[k];
-      boolean was = state > 0 && state <= notches;
-      boolean is = take.state() > 0 && take.state() <= notches;
-      maker.point(at, v);
+      Option option = fork.left().remove(fork.left().size() - 1);
+      taken.add(option);
+      forks.add(fork(option.move().place(), option.move().mps(), after(option)));
+    }
+    return guide(forks, taken);
+  }
+
+  private Fork fork(int place, double mps, int state) {
+    List<Option> options = new ArrayList<>();
+    if (place < grid.places() - 1) {
+      options.addAll(options(table.steps, place, mps, state));
+      options.removeIf(o -> cost(o) == Double.POSITIVE_INFINITY);
+      options.sort(Comparator.comparingDouble((Option o) -> -cost(o)));
+    }
+    return new Fork(place, mps, state, options);
+  }
+
+  private boolean powered(int state) {
+    return state > 0 && state <= notches;
+  }
+
+  /** The state that a step leads to: power may have come off on the way. */
+  private int after(Option option) {
+    return powered(option.state()) && !option.move().powered() ? 0 : option.state();
+  }
+
+  private Guide guide(List<Fork> forks, List<Option> taken) {
+    Guide.Maker maker = new Guide.Maker();
+    for (int i = 0; i < taken.size(); i++) {
+      Fork from = forks.get(i);
+      Option take = taken.get(i);
+      double at = grid.placeM[from.place()];
+      boolean is = powered(take.state());
+      maker.point(at, from.mps());
       if (is) {
-        maker.power(at, take.state() - 1, was);
-      } else if (was) {
-        maker.off(at, v);
+        maker.power(at, take.state() - 1, powered(from.state()));
+      } else if (powered(from.state())) {
+        maker.off(at, from.mps());
       }
+      double to = grid.placeM[take.move().place()];
       if (take.move().releasedMps() > 0) {
-        maker.released(grid.placeM[take.move().place()], take.move().releasedMps());
+        maker.released(to, take.move().releasedMps());
       }
       if (is && !take.move().powered()) {
         // By the rule's own speed.
-        maker.off(grid.placeM[take.move().place()], Double.POSITIVE_INFINITY);
+        maker.off(to, Double.POSITIVE_INFINITY);
       }
-      state = is && !take.move().powered() ? 0 : take.state();
-      k = take.move().place();
-      v = take.move().mps();
     }
-    maker.point(grid.placeM[k], v);
+    Fork last = forks.get(forks.size() - 1);
+    maker.point(grid.placeM[last.place()], last.mps());
     return maker.guide();
   }
 
@@ -143,15 +178,15 @@ final class LegCosts {
       }
       if (rolling) {
         add(all, steps.coast(k, v), 0, moves);
-        steps.brakings(k, v, 0).forEach(m -> add(all, m, 0, moves));
+        steps.brakings(k, v, 0).forEach(m -> add(all, m, m.braked() ? check : 0, moves));
         add(all, steps.check(k, v), check, moves + 1);
       }
     }
     if (state == check && rolling) {
       add(all, steps.checked(k, v), check, 0);
-      steps.brakings(k, v, grid.checkPa[k]).forEach(m -> add(all, m, 0, 0));
+      steps.brakings(k, v, grid.checkPa[k]).forEach(m -> add(all, m, m.braked() ? check : 0, 0));
     }
-    if (state > 0 && state <= notches) {
+    if (powered(state)) {
       add(all, steps.shutOff(k, v), 0, 1);
       for (int s = state; s <= notches; s++) {
         add(all, steps.power(k, v, s - 1), s, s - state);
@@ -168,9 +203,8 @@ final class LegCosts {
 
   private double cost(Option option) {
     LegSteps.Move move = option.move();
-    boolean power = option.state() > 0 && option.state() <= notches;
-    boolean off = power && !move.powered();
-    double onward = onward(move.place(), move.mps(), value[off ? 0 : option.state()]);
+    boolean off = after(option) != option.state();
+    double onward = onward(move.place(), move.mps(), value[after(option)]);
     int moves = option.moves() + (off ? 1 : 0);
     return move.joules() + watts * move.seconds() + moves * perMove + onward;
   }

@@ -84,8 +84,7 @@ final class LegGrid {
     resistanceN = new double[speeds];
     perPa = new double[speeds];
     thresholdPa = rig.thresholdPa();
-    double checkPressure = assignment.policy().run().checkPressure().pascals();
-    lagS = rig.deadTimeS() + (checkPressure + thresholdPa) / (2 * rig.applyPaPerS());
+    lagS = rules.checkLagS();
     double gain = Arrays.stream(rig.gainNPerPa()).sum();
     for (int i = 0; i < speeds; i++) {
       double v = i * stepMps;
@@ -120,11 +119,12 @@ final class LegGrid {
       double middle = (placeM[k] + placeM[k + 1]) / 2;
       double ceiling = rules.ceilingAt(middle);
       trackN[k] = track.at(middle);
-      offMps[k] = rules.offMps(ceiling);
-      onMps[k] = rules.onMps(ceiling);
+      double checked = rules.ceilingToCheckAt(middle);
+      offMps[k] = rules.band().offMps(ceiling);
+      onMps[k] = rules.band().onMps(ceiling);
       boolean rises = rules.nextRise(middle) - middle < 8 * ceiling;
-      checkFromMps[k] = rises ? ceiling : Math.max(rules.checkFromMps(ceiling), 0);
-      checkToMps[k] = rules.checkToMps(ceiling);
+      checkFromMps[k] = rises ? ceiling : rules.band().checkFromMps(checked);
+      checkToMps[k] = rules.band().checkToMps(checked);
       dead[k] = rules.powerForbidden(middle);
       checkPa[k] = rules.checkPressurePa(middle, ceiling);
       double last = k == 0 ? 0 : rules.ceilingAt((placeM[k - 1] + placeM[k]) / 2);
@@ -174,7 +174,7 @@ final class LegGrid {
     for (int t = 0; t < targets.size(); t++) {
       Target target = targets.get(t);
       Braking usual = technique.apply(target);
-      if (target.speedMps() == 0 || !usual.releases()) {
+      if (target.speedMps() == 0 || !usual.releases() || usual.staysOn()) {
         continue;
       }
       for (double lower : LOWER_MPS) {

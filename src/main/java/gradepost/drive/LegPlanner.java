@@ -73,7 +73,7 @@ final class LegPlanner {
     stepper.place(0, startM, 0);
     Line line = new Line();
     line.add(stepper.save());
-    return new LegStart(stepper.save(), Double.POSITIVE_INFINITY, 0, line, 0);
+    return new LegStart(stepper.save(), Double.POSITIVE_INFINITY, 0, line, 0, new SpeedsSeen());
   }
 
   private Tools tools(Manner manner) {
@@ -110,20 +110,26 @@ final class LegPlanner {
     double exact = choice.brakingM();
     Line line = new Line();
     line.addAll(start.line());
+    SpeedsSeen seen = new SpeedsSeen(start.seen());
     double braking = fit.brakingM();
     for (FreeRun.Step step : with.fitting().run(choice, start, fit)) {
       out.add(new Instruction(target, step.trigger(), step.command()));
       line.add(step.after());
+      seen.from(step.after().speedMps());
     }
     Optional<Double> off = Optional.empty();
     if (stepper.notch() >= 0) {
       stepper.shutOff();
+      seen.from(stepper.speedMps());
       out.add(new Instruction(target, new Trigger.AtPlace(fit.upToM()), new Command.ShutOff()));
       line.add(stepper.save());
       off = Optional.of(fit.upToM());
     }
+    seen.see(stepper.speedMps());
     if (choice.coastOnly()) {
+      stepper.record((t, s, v, p, notch) -> seen.see(v));
       stepper.advance(until.clear().place(Math.max(stepper.atM(), choice.aimM())));
+      stepper.record(null);
       Piece coasted =
           new Piece(
               target,
@@ -137,7 +143,7 @@ final class LegPlanner {
               out,
               stepper.atM(),
               true);
-      return new Stretch(coasted, next(line, target, choice.index()));
+      return new Stretch(coasted, next(line, target, choice.index(), seen));
     }
     stepper.advance(until.clear().place(braking));
     Snapshot atBraking = stepper.save();
@@ -154,7 +160,7 @@ final class LegPlanner {
       stepper.restore(atBraking);
     }
     int soFar = out.size();
-    stepper.record(new LineRecorder(line, stepper));
+    stepper.record(new LineRecorder(line, stepper, seen));
     Braking.Outcome outcome = solved.run(stepper, new Trigger.AtPlace(braking), target, out);
     stepper.record(null);
     boolean braked =
@@ -172,20 +178,28 @@ final class LegPlanner {
             out,
             outcome.endM(),
             !choice.tooLate() && outcome.held());
-    return new Stretch(piece, next(line, target, choice.index()));
+    return new Stretch(piece, next(line, target, choice.index(), seen));
   }
 
-  private LegStart next(Line line, Target target, int index) {
+  private LegStart next(Line line, Target target, int index, SpeedsSeen seen) {
     Snapshot state = stepper.save();
     line.add(state);
-    return new LegStart(state, target.speedMps(), target.atM(), line, index + 1);
+    return new LegStart(state, target.speedMps(), target.atM(), line, index + 1, seen);
   }
 
-  /** Keeps the states of a braking, so that a later approach can be picked up within it. */
-  private record LineRecorder(Line line, Stepper stepper) implements Recorder {
+  /**
+   * Keeps the states of a braking, so that a later approach can be picked up within it, and the
+   * speeds since the brake came off.
+   */
+  private record LineRecorder(Line line, Stepper stepper, SpeedsSeen seen) implements Recorder {
     @Override
     public void point(double timeS, double atM, double speedMps, double pressurePa, int notch) {
       line.add(stepper.save());
+      if (stepper.demandPa() > 0) {
+        seen.from(speedMps);
+      } else {
+        seen.see(speedMps);
+      }
     }
   }
 }

@@ -61,7 +61,7 @@ final class LegSearch {
             slowest.point(t, s, v, p, notch);
             line.follow(stepper);
           });
-      free.run();
+      free.run(start.seen());
       stepper.record(null);
       if (free.stalled() || slowest.lost()) {
         // Coasting on would not get there: the power that seemed wasted is needed.

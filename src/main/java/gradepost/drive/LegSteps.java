@@ -8,6 +8,7 @@ final class LegSteps {
   /**
    * One step, or several: where it lands and what it costs.
    *
+   * @param braked whether it lands with the brake on
    * @param moves handle movements on the way
    * @param releasedMps of a braking for a lower speed: where the brake came off
    */
@@ -17,10 +18,11 @@ final class LegSteps {
       double mps,
       double joules,
       double seconds,
+      boolean braked,
       int moves,
       double releasedMps) {
     Move(int place, boolean powered, double mps, double joules, double seconds) {
-      this(place, powered, mps, joules, seconds, 0, 0);
+      this(place, powered, mps, joules, seconds, false, 0, 0);
     }
   }
 
@@ -130,6 +132,9 @@ final class LegSteps {
       if (then > grid.offMps[place]) {
         // Off at the speed for it, and on to the next place.
         double part = Math.max(0, (grid.offMps[place] - speed) / (then - speed));
+        if (v > 0 && seconds + part * slice < leastPowerS) {
+          return null;
+        }
         double end = at + Math.max(0, part * run);
         joules += grid.effort(notch, (speed + then) / 2) * part * run;
         seconds += part * slice;
@@ -216,6 +221,7 @@ final class LegSteps {
         brake.endMps(speed),
         0,
         seconds + brake.seconds(speed) + Math.max(0, spareM) / speed,
+        brake.staysOn(),
         brake.moves(speed),
         brake.releaseMps());
   }
@@ -241,14 +247,25 @@ final class LegSteps {
         : new Move(k + 1, false, then, 0, 2 * grid.lengthM(k) / (v + then));
   }
 
-  /** The speed is checked: after its lag the brake slows the train. */
+  /**
+   * The speed is checked, from here or from where it has risen so far on this segment: after its
+   * lag the brake slows the train.
+   */
   Move check(int k, double v) {
+    double length = grid.lengthM(k);
+    double from = v;
+    double before = 0;
     if (!grid.mayCheck(k, v)) {
-      return null;
+      from = grid.checkFromMps[k];
+      double coasted = grid.after(k, v, length, -1, 0);
+      if (Double.isNaN(coasted) || coasted < from) {
+        return null;
+      }
+      before = (from * from - v * v) / (coasted * coasted - v * v) * length;
     }
-    double rolled = Math.min(grid.lengthM(k), v * grid.lagS);
+    double rolled = Math.min(length, before + from * grid.lagS);
     double then = grid.after(k, v, rolled, -1, 0);
-    double left = grid.lengthM(k) - rolled;
+    double left = length - rolled;
     if (Double.isNaN(then)) {
       return null;
     }

@@ -35,6 +35,9 @@ final class LegTable {
   /** Whether it lands without power, having begun with it. */
   private final boolean[][] came;
 
+  /** Whether it lands with the brake on. */
+  private final boolean[][] braked;
+
   LegTable(LegGrid grid, LegSteps steps) {
     this.grid = grid;
     this.steps = steps;
@@ -54,6 +57,7 @@ final class LegTable {
     seconds = new double[kinds][cells];
     moves = new byte[kinds][cells];
     came = new boolean[kinds][cells];
+    braked = new boolean[kinds][cells];
     for (int[] row : low) {
       Arrays.fill(row, -1);
     }
@@ -111,6 +115,7 @@ final class LegTable {
     seconds[kind][cell] = move.seconds();
     moves[kind][cell] = (byte) move.moves();
     came[kind][cell] = !move.powered();
+    braked[kind][cell] = move.braked();
   }
 
   /** Cost of a step and of what follows it. */
@@ -121,6 +126,11 @@ final class LegTable {
     }
     double onward = LegGrid.between(then[at], then[high[kind][cell]], share[kind][cell]);
     return joules[kind][cell] + watts * seconds[kind][cell] + perMove * moves[kind][cell] + onward;
+  }
+
+  /** Whether a braking leaves the brake on at its end. */
+  boolean staysOn(int kind, int cell) {
+    return braked[kind][cell];
   }
 
   /** Whether power comes off by itself on this step. */

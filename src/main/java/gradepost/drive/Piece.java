@@ -20,13 +20,4 @@ record Piece(
     Line line,
     List<Instruction> instructions,
     double endM,
-    boolean found) {
-  /** A brake is not put on to take off less than so many units of speed. */
-  private static final int HARDLY_UNITS = 3;
-
-  /** Whether the brake is released again at once: a driver would not have put it on. */
-  boolean hardlyBrakes(double unitMps) {
-    return braking.filter(Braking::releases).isPresent()
-        && brakingMps < braking.get().releasedAtMps() + HARDLY_UNITS * unitMps;
-  }
-}
+    boolean found) {}

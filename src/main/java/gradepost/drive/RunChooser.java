@@ -67,7 +67,7 @@ final class RunChooser {
       // From where the train really stands: a little short of the mark.
       LegChooser chooser = new LegChooser(assignment, bench, ceiling, at, leg.targets());
       LegChooser.Way way = chooser.way(leg.taken().manner());
-      LegChooser.Way taken = way.stands() ? way : leg(at, leg.targets()).taken();
+      LegChooser.Way taken = way.asGoodAs(leg.taken()) ? way : leg(at, leg.targets()).taken();
       pieces.addAll(taken.leg().pieces());
       if (taken.leg().stalled()) {
         return new Chosen(pieces, Optional.of(at), fastest, leastJ);

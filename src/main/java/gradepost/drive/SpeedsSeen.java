@@ -5,9 +5,20 @@ package gradepost.drive;
  * would tell him to act too soon.
  */
 final class SpeedsSeen {
+  /** A speed that was so near was met. */
+  private static final double NEAR_MPS = 0.02;
+
   private double lowestMps;
   private double highestMps;
 
+  SpeedsSeen() {}
+
+  SpeedsSeen(SpeedsSeen other) {
+    lowestMps = other.lowestMps;
+    highestMps = other.highestMps;
+  }
+
+  /** A handle is moved at this speed. */
   void from(double mps) {
     lowestMps = mps;
     highestMps = mps;
@@ -18,13 +29,13 @@ final class SpeedsSeen {
     highestMps = Math.max(highestMps, mps);
   }
 
-  /** Whether this speed is met for the first time, falling. */
-  boolean fellTo(double mps) {
-    return lowestMps >= mps - 1e-6;
+  /** Whether the train, falling to this speed now, meets it for the first time. */
+  boolean fallsTo(double mps, double nowMps) {
+    return nowMps >= mps - 1e-6 && lowestMps > mps + NEAR_MPS;
   }
 
-  /** Whether this speed is met for the first time, rising. */
-  boolean roseTo(double mps) {
-    return highestMps <= mps + 1e-6;
+  /** Whether the train, rising to this speed now, meets it for the first time. */
+  boolean risesTo(double mps, double nowMps) {
+    return nowMps <= mps + 1e-6 && highestMps < mps - NEAR_MPS;
   }
 }

@@ -20,9 +20,9 @@ class IdleMovementsTest {
             at(30, new Command.Power(0)),
             at(30, new Command.ShutOff()),
             at(40, new Command.Brake(1e5, Command.Stage.FIRST)));
-    assertThat(IdleMovements.count(actions, 8)).isEqualTo(2);
-    assertThat(IdleMovements.count(actions, 7)).isEqualTo(1);
-    assertThat(IdleMovements.count(List.of(), 8)).isZero();
+    assertThat(IdleMovements.count(actions, 8, 3)).isEqualTo(2);
+    assertThat(IdleMovements.count(actions, 7, 3)).isEqualTo(1);
+    assertThat(IdleMovements.count(List.of(), 8, 3)).isZero();
   }
 
   @Test
@@ -37,7 +37,7 @@ class IdleMovementsTest {
             at(26, new Command.Brake(1e5, Command.Stage.CHECK)),
             at(36, new Command.Brake(1e5, Command.Stage.FIRST)),
             at(39, new Command.Brake(2e5, Command.Stage.MAIN)));
-    assertThat(IdleMovements.count(actions, 8)).isEqualTo(2);
+    assertThat(IdleMovements.count(actions, 8, 3)).isEqualTo(2);
   }
 
   private static Action at(double timeS, Command command) {

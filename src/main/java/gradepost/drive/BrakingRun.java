@@ -1,0 +1,143 @@
+package gradepost.drive;
+
+import gradepost.drive.Braking.Outcome;
+import gradepost.motion.Ended;
+import gradepost.motion.Stepper;
+import gradepost.motion.Until;
+import java.util.function.BiConsumer;
+import org.jspecify.annotations.Nullable;
+
+/** One run of a technique from where the stepper stands; leaves it where the braking is over. */
+final class BrakingRun {
+  /** A run that has not met its aim this far past the start of the brake never will. */
+  private static final double HOPELESS_M = 8000;
+
+  private final Braking braking;
+  private final Stepper stepper;
+  private final BiConsumer<Trigger, Command> told;
+  private final Until until = new Until();
+  private final double began;
+  private final double hopelessM;
+  private final double lowest;
+
+  /** Where the aim was met with the brake on. */
+  private @Nullable Outcome met;
+
+  /** What the next command is given by. */
+  private Trigger next;
+
+  private double presentPa;
+
+  /**
+   * @param told takes every command as it is given
+   */
+  BrakingRun(Braking braking, Stepper stepper, Trigger start, BiConsumer<Trigger, Command> told) {
+    this.braking = braking;
+    this.stepper = stepper;
+    this.told = told;
+    this.next = start;
+    began = stepper.speedMps();
+    hopelessM = stepper.atM() + HOPELESS_M;
+    double[] at = braking.easeAtMps();
+    lowest = at.length > 0 ? at[at.length - 1] : 0;
+    presentPa = stepper.demandPa();
+  }
+
+  Outcome run() {
+    if (began <= braking.aimMps() || (braking.releases() && began <= lowest)) {
+      if (braking.aimMps() == 0) {
+        stand();
+      }
+      return Outcome.now(stepper, true);
+    }
+    applications();
+    double[] at = braking.easeAtMps();
+    double[] to = braking.easePa();
+    for (int i = 0; i < at.length; i++) {
+      boolean tooSlow = to[i] > 0 && at[i] > 0.85 * began;
+      boolean past = stepper.speedMps() < at[i] - 1e-9 && i + 1 < at.length;
+      if (to[i] >= presentPa || tooSlow || past) {
+        continue;
+      }
+      Ended ended = advance(Double.POSITIVE_INFINITY, at[i]);
+      if (ended != Ended.SPEED_DOWN) {
+        return Outcome.now(stepper, ended == Ended.STANDSTILL);
+      }
+      next = new Trigger.SpeedDownTo(at[i]);
+      give(to[i] == 0 ? new Command.Release() : brake(to[i], Command.Stage.EASE), to[i]);
+    }
+    if (braking.releases()) {
+      double emptyS =
+          braking.rig().deadTimeS()
+              + braking.rig().lastDelayS()
+              + stepper.pressurePa() / braking.rig().releasePaPerS();
+      advance(stepper.timeS() + emptyS, 0);
+      return met != null ? met : Outcome.now(stepper, true);
+    }
+    Ended ended = stepper.advance(until.clear().place(hopelessM));
+    if (ended == Ended.STANDSTILL) {
+      stand();
+    }
+    return Outcome.now(stepper, ended == Ended.STANDSTILL);
+  }
+
+  /** The first application and the main one. */
+  private void applications() {
+    double felt = lowest < 0.85 * began || braking.releases() ? lowest : 0;
+    double[] to = braking.easePa();
+    double first =
+        braking.creeping(began)
+            ? Math.min(braking.firstPa(), to[to.length - 1])
+            : braking.firstPa();
+    boolean checked = presentPa > 0 && presentPa >= first;
+    if (presentPa < first) {
+      give(brake(first, Command.Stage.FIRST), first);
+      advance(stepper.timeS() + braking.firstHeldS(), felt);
+      next = new Trigger.After(braking.firstHeldS());
+    }
+    boolean heavier = heavier();
+    if (checked && (!heavier || braking.onHeldS() > 0)) {
+      // The application that checked the speed stays on: from here it is for the target.
+      give(brake(presentPa, Command.Stage.FIRST), presentPa);
+      if (heavier) {
+        advance(stepper.timeS() + braking.onHeldS(), felt);
+        next = new Trigger.After(braking.onHeldS());
+        heavier = heavier();
+      }
+    }
+    if (heavier) {
+      give(brake(braking.mainPa(), Command.Stage.MAIN), braking.mainPa());
+    }
+  }
+
+  private boolean heavier() {
+    return braking.mainPa() > presentPa && stepper.speedMps() > braking.mainAboveMps() + 1e-6;
+  }
+
+  /** Up to a time or down to a speed; notes where a brake that stays on has met its aim. */
+  private Ended advance(double timeS, double downToMps) {
+    if (braking.staysOn() && met == null && downToMps < braking.aimMps()) {
+      until.clear().place(hopelessM).time(timeS).speedDown(braking.aimMps());
+      Ended ended = stepper.advance(until);
+      if (ended != Ended.SPEED_DOWN) {
+        return ended;
+      }
+      met = Outcome.now(stepper, true);
+    }
+    return stepper.advance(until.clear().place(hopelessM).time(timeS).speedDown(downToMps));
+  }
+
+  private void give(Command command, double pressurePa) {
+    stepper.brake(braking.rig(), pressurePa);
+    presentPa = pressurePa;
+    told.accept(next, command);
+  }
+
+  private void stand() {
+    told.accept(new Trigger.Standstill(), new Command.Stand());
+  }
+
+  private static Command brake(double pressurePa, Command.Stage stage) {
+    return new Command.Brake(pressurePa, stage);
+  }
+}
