@@ -12,7 +12,7 @@ import java.util.stream.IntStream;
  */
 final class RunChooser {
   /** From so many ways, of different movements, a better one is looked for near by. */
-  private static final int SEEDS = 4;
+  private static final int SEEDS = 6;
 
   /** So often the ways near the one taken are looked at. */
   private static final int ROUNDS = 14;
