@@ -49,7 +49,7 @@ final class FreeRun {
   private final double capUntilM;
   private final double noPowerFromM;
   private final double noPowerToM;
-  private final Guide guide;
+  private final GuideFollower guide;
   private final List<Step> steps = new ArrayList<>();
   private final Until until = new Until();
 
@@ -58,9 +58,6 @@ final class FreeRun {
   private double notchSinceS;
   private double offS = Double.NEGATIVE_INFINITY;
   private boolean stalled;
-
-  /** Index in the guide of the power that was taken off last. */
-  private int done = -1;
 
   private SpeedsSeen seen = new SpeedsSeen();
   private final ToldPlaces told;
@@ -90,7 +87,8 @@ final class FreeRun {
     this.capUntilM = capUntilM;
     this.noPowerFromM = noPowerFromM;
     this.noPowerToM = noPowerToM;
-    this.guide = rules.manner().guide();
+    int highest = assignment.stock().traction().notches().size() - 1;
+    this.guide = new GuideFollower(rules, stepper, highest);
     this.told = new ToldPlaces(path, stepper, probe, endM);
   }
 
@@ -156,7 +154,7 @@ final class FreeRun {
 
   private double edge(double atM) {
     double edge = rules.nextEdge(atM);
-    double on = guide.nextM(atM);
+    double on = guide.nextM();
     double printed = on < path.lengthM() ? path.printedAtOrAfter(on) : on;
     for (double other : new double[] {capUntilM, noPowerToM, printed}) {
       edge = other > atM + DriverRules.SAME_PLACE_M ? Math.min(edge, other) : edge;
@@ -165,11 +163,13 @@ final class FreeRun {
   }
 
   private Ended power(double ceiling, double edge) {
-    double off = offMps(ceiling);
-    boolean guidedOff = guide.offAtPlace(stepper.atM(), done) && told.printed();
+    double off = guide.offMps(ceiling);
+    boolean guidedOff = guide.offAtPlace() && told.printed();
     if (guidedOff || rules.powerForbidden(stepper.atM()) || stepper.speedMps() >= off) {
       done(here(), new Command.ShutOff());
-      done = guidedOff ? guide.powerAt(stepper.atM()) : done;
+      if (guidedOff) {
+        guide.passed();
+      }
       mode = Mode.COAST;
       return Ended.PLACE;
     }
@@ -199,24 +199,15 @@ final class FreeRun {
       }
       return reached;
     } else if (ended == Ended.PLACE && stepper.atM() < endM - DriverRules.SAME_PLACE_M) {
-      top = Math.max(top, notchFor(stepper.atM(), true));
+      top = Math.max(top, guide.notchFor(ceilingAt(stepper.atM()), true));
     }
     return ended;
-  }
-
-  /** The guide's notch where it has power on here; else what the rules have. */
-  private int notchFor(double atM, boolean holding) {
-    if (guide.holds(atM, stepper.speedMps(), done)) {
-      int highest = assignment.stock().traction().notches().size() - 1;
-      return Math.min(highest, guide.powers().get(guide.powerAt(atM)).notchAt(atM));
-    }
-    return rules.notchFor(atM, offMps(ceilingAt(atM)), holding);
   }
 
   /** Whether the train hardly gains in this notch, and there is a higher one that would help. */
   private boolean weak(double off) {
     int next = stepper.notch() + 1;
-    return !guide.holds(stepper.atM(), stepper.speedMps(), done)
+    return !guide.holds()
         && next < assignment.stock().traction().notches().size()
         && stepper.speedMps() < off - 2 * rules.unitMps()
         && stepper.accelerationMps2() < 0.02
@@ -224,9 +215,9 @@ final class FreeRun {
   }
 
   private Ended coast(double ceiling, double edge) {
-    if (guide.offAtPlace(stepper.atM(), done)) {
+    if (guide.offAtPlace()) {
       // It was to come off by here, and is not on: taken now it would come off at once.
-      done = guide.powerAt(stepper.atM());
+      guide.passed();
     }
     double on = rules.band().onMps(ceiling);
     boolean may = mayTakePower();
@@ -298,31 +289,12 @@ final class FreeRun {
     double rise = rules.nextRise(at) - at;
     boolean spared = at >= noPowerFromM - 1e-6 && at < noPowerToM - 1e-6;
     if (guide.guides()) {
-      return !spared && !rules.powerForbidden(at) && guided();
+      return !spared && !rules.powerForbidden(at) && guide.wantsPower(ceilingAt(at));
     }
     return !spared
         && (rise > least * stepper.speedMps() || slow())
         && !rules.powerForbidden(at)
         && (rules.toNoPowerM(at) > least * stepper.speedMps() || slow() || wouldLoseSpeed());
-  }
-
-  /** Whether the guide has power here, and not to a speed that is there already. */
-  private boolean guided() {
-    double off = offMps(ceilingAt(stepper.atM()));
-    return guide.wantsPower(stepper.atM(), stepper.speedMps(), done)
-        && stepper.speedMps() < off - rules.unitMps();
-  }
-
-  /** Where power comes off: by the rules, or sooner by the guide. */
-  private double offMps(double ceiling) {
-    double off = rules.band().offMps(ceiling);
-    int index = guide.powerAt(stepper.atM());
-    return index < 0 ? off : Math.min(off, guidedOffMps(index));
-  }
-
-  private double guidedOffMps(int index) {
-    double unit = rules.unitMps();
-    return Math.max(2, Math.rint(guide.powers().get(index).offMps() / unit)) * unit;
   }
 
   /** Whether the ceiling rises ahead before the train, left to itself, is too fast for this one. */
@@ -376,7 +348,7 @@ final class FreeRun {
 
   private void powerUp(Trigger trigger, boolean holding) {
     double at = stepper.atM();
-    top = notchFor(at, holding);
+    top = guide.notchFor(ceilingAt(at), holding);
     mode = Mode.POWER;
     notch(0, trigger);
   }
@@ -391,9 +363,7 @@ final class FreeRun {
     if (command instanceof Command.ShutOff) {
       stepper.shutOff();
       offS = stepper.timeS();
-      int index = guide.powerAt(stepper.atM());
-      boolean reached = index >= 0 && stepper.speedMps() >= guidedOffMps(index) - 1e-6;
-      done = reached ? index : done;
+      guide.shutOff();
     }
     steps.add(new Step(trigger, command, stepper.save()));
     seen.from(stepper.speedMps());

@@ -20,6 +20,9 @@ final class LegChooser {
   /** Coasting before a braking is tried longer by so much, seconds. */
   private static final double LONGER_S = 5;
 
+  /** A handle movement is worth this share of the leg's energy. */
+  private static final double MOVE_SHARE = 0.03;
+
   private static final double STEP_M = 50;
   private static final double STEP_MPS = 0.3;
 
@@ -80,7 +83,10 @@ final class LegChooser {
       return stands() && idle <= other.idle && movements() <= other.movements();
     }
 
-    /** No handle moved for nothing, fewer movements, then less energy. */
+    /**
+     * No handle moved for nothing; then fewer movements, but for those that save more energy than a
+     * movement is worth.
+     */
     boolean betterThan(Way other) {
       if (stands() != other.stands()) {
         return stands();
@@ -88,8 +94,12 @@ final class LegChooser {
       if (idle != other.idle) {
         return idle < other.idle;
       }
-      int fewer = movements() - other.movements();
-      return fewer != 0 ? fewer < 0 : rerun.energyJ() < other.rerun.energyJ();
+      return dear() < other.dear();
+    }
+
+    /** Logarithm of the energy, and as much more for each movement as it is worth. */
+    private double dear() {
+      return Math.log(rerun.energyJ()) + movements() * Math.log(1 + MOVE_SHARE);
     }
   }
 
@@ -102,7 +112,7 @@ final class LegChooser {
     return way(Manner.of(fastest(usual.run())));
   }
 
-  /** Ways near this one, in one thing different, not tried yet, without more movements. */
+  /** Ways near this one, in one thing different, not tried yet, with one movement more at most. */
   List<Way> near(Way way) {
     double unit = assignment.route().units().speedUnitMps();
     List<Manner> manners = new ArrayList<>();
@@ -112,7 +122,7 @@ final class LegChooser {
     }
     return manners.stream()
         .filter(tried::add)
-        .flatMap(m -> planned(m, way.movements()).stream())
+        .flatMap(m -> planned(m, way.movements() + 1).stream())
         .filter(Way::stands)
         .toList();
   }
@@ -134,16 +144,6 @@ final class LegChooser {
     return guide == null
         ? Optional.empty()
         : Optional.of(byGuide.computeIfAbsent(guide, g -> way(usual.by(g)))).filter(Way::stands);
-  }
-
-  Optional<Way> guidedRaw(double timeW, double moveJ) {
-    double kg = bench.plannedTrain().inertiaKg();
-    double least = costs().priced(kg * timeW, kg * moveJ);
-    if (least == Double.POSITIVE_INFINITY) {
-      return Optional.empty();
-    }
-    Guide guide = costs().guide();
-    return guide == null ? Optional.empty() : Optional.of(way(usual.by(guide)));
   }
 
   /**
