@@ -30,7 +30,7 @@ final class BrakeCurve {
       Stepper stepper, Target target, Braking braking, double aimM, double leastM, double mostMps) {
     this.aimM = aimM;
     staysOn = braking.staysOn();
-    releaseMps = braking.releases() && !staysOn ? braking.releasedAtMps() : 0;
+    releaseMps = braking.releases() ? braking.releasedAtMps() : 0;
     freeMps = Math.max(braking.aimMps(), releaseMps);
     int count = (int) Math.ceil((mostMps - freeMps) / STEP_MPS) + 2;
     placeM = new double[count];
@@ -53,7 +53,7 @@ final class BrakeCurve {
           break;
         }
         seconds[i] = outcome.endS();
-        moves[i] = (int) out.stream().filter(o -> isMove(o.command())).count();
+        moves[i] = (int) out.stream().filter(o -> !(o.command() instanceof Command.Stand)).count();
         endMps[i] = Math.min(outcome.endMps(), freeMps);
         if (Math.abs(past) < NEAR_M) {
           break;
@@ -64,11 +64,6 @@ final class BrakeCurve {
       before = x > leastM ? last : before;
       last = x > leastM ? x : last;
     }
-  }
-
-  /** Of those up to the aim: a brake that stays on comes off behind it. */
-  private boolean isMove(Command command) {
-    return !(command instanceof Command.Stand) && !(staysOn && command instanceof Command.Release);
   }
 
   /** Whether the brake is on at the aim, and comes off behind it. */

@@ -12,8 +12,9 @@ import java.util.List;
  * @param aimMps speed that the train is braked to: 0, or a little under the reduction's
  * @param onHeldS so long an application that checked the speed stays on before the main one
  * @param easeAtMps falling speeds at which the brake is eased to {@code easePa}
- * @param staysOn whether the aim is met with the brake on, which comes off further down: where the
- *     train gathers speed behind a board, a brake let go there would have to check it at once
+ * @param staysOn whether the aim is met with the brake on: where the train gathers speed behind a
+ *     board, a brake let go there would have to check it at once. It comes off as a checking
+ *     application does
  */
 record Braking(
     BrakeRig rig,
@@ -78,17 +79,13 @@ record Braking(
     BrakeRig rig = bench.service(target);
     boolean stop = target.speedMps() == 0;
     Technique technique = stop ? policy.stopping() : policy.restriction();
+    boolean staysOn = !stop && gathersMps2(bench, target) > AT_ONCE_MPS2;
     List<Technique.Ease> eases =
         technique.eases().stream()
-            .filter(e -> rig.gradualRelease() || e.to().pascals() == 0)
+            .filter(e -> e.to().pascals() == 0 ? !staysOn : rig.gradualRelease())
             .toList();
     double[] at = new double[eases.size()];
     double[] to = new double[eases.size()];
-    double checkTo = new Band(policy.run(), units.speedUnitMps()).checkToMps(target.speedMps());
-    boolean staysOn =
-        !stop
-            && gathersMps2(bench, target) > AT_ONCE_MPS2
-            && checkTo < aim - units.speedUnitMps() / 2;
     for (int i = 0; i < at.length; i++) {
       double above = eases.get(i).aboveTarget().metresPerSecond();
       double speed = Math.round((aim + above) / units.speedUnitMps()) * units.speedUnitMps();
@@ -99,10 +96,7 @@ record Braking(
               : Pressures.atLeast(
                   assignment.stock().service(),
                   Math.max(pressure, easedPa(assignment, bench, target.atM(), speed)));
-      at[i] = speed;
-      if (to[i] == 0 && !stop) {
-        at[i] = staysOn ? checkTo : Math.min(speed, target.speedMps());
-      }
+      at[i] = to[i] == 0 && !stop ? Math.min(speed, target.speedMps()) : speed;
     }
     double firstPa =
         Pressures.atLeast(
@@ -201,6 +195,7 @@ record Braking(
   /** So slow already that only the last, light pressure is needed. */
   boolean creeping(double speedMps) {
     return !releases()
+        && !staysOn
         && easeAtMps.length > 0
         && speedMps <= CREEPING * easeAtMps[easeAtMps.length - 1];
   }
@@ -210,7 +205,7 @@ record Braking(
     return easeAtMps.length > 0 && easePa[0] > 0 ? easeAtMps[0] : aimMps;
   }
 
-  /** Brakes from where the stepper stands; leaves it where the braking is over. */
+  /** Brakes from where the stepper stands; leaves it where the aim is met. */
   Outcome run(Stepper stepper) {
     Trigger here = new Trigger.AtPlace(stepper.atM());
     return new BrakingRun(this, stepper, here, (trigger, command) -> {}).run();

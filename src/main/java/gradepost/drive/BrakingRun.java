@@ -5,9 +5,8 @@ import gradepost.motion.Ended;
 import gradepost.motion.Stepper;
 import gradepost.motion.Until;
 import java.util.function.BiConsumer;
-import org.jspecify.annotations.Nullable;
 
-/** One run of a technique from where the stepper stands; leaves it where the braking is over. */
+/** One run of a technique from where the stepper stands; leaves it where the aim is met. */
 final class BrakingRun {
   /** A run that has not met its aim this far past the start of the brake never will. */
   private static final double HOPELESS_M = 8000;
@@ -19,9 +18,6 @@ final class BrakingRun {
   private final double began;
   private final double hopelessM;
   private final double lowest;
-
-  /** Where the aim was met with the brake on. */
-  private @Nullable Outcome met;
 
   /** What the next command is given by. */
   private Trigger next;
@@ -66,13 +62,18 @@ final class BrakingRun {
       next = new Trigger.SpeedDownTo(at[i]);
       give(to[i] == 0 ? new Command.Release() : brake(to[i], Command.Stage.EASE), to[i]);
     }
+    if (braking.staysOn()) {
+      boolean met = stepper.speedMps() <= braking.aimMps() + 1e-9;
+      met = met || advance(Double.POSITIVE_INFINITY, braking.aimMps()) == Ended.SPEED_DOWN;
+      return Outcome.now(stepper, met);
+    }
     if (braking.releases()) {
       double emptyS =
           braking.rig().deadTimeS()
               + braking.rig().lastDelayS()
               + stepper.pressurePa() / braking.rig().releasePaPerS();
       advance(stepper.timeS() + emptyS, 0);
-      return met != null ? met : Outcome.now(stepper, true);
+      return Outcome.now(stepper, true);
     }
     Ended ended = stepper.advance(until.clear().place(hopelessM));
     if (ended == Ended.STANDSTILL) {
@@ -84,6 +85,7 @@ final class BrakingRun {
   /** The first application and the main one. */
   private void applications() {
     double felt = lowest < 0.85 * began || braking.releases() ? lowest : 0;
+    felt = Math.max(felt, braking.aimMps());
     double[] to = braking.easePa();
     double first =
         braking.creeping(began)
@@ -114,16 +116,7 @@ final class BrakingRun {
     return braking.mainPa() > presentPa && stepper.speedMps() > braking.mainAboveMps() + 1e-6;
   }
 
-  /** Up to a time or down to a speed; notes where a brake that stays on has met its aim. */
   private Ended advance(double timeS, double downToMps) {
-    if (braking.staysOn() && met == null && downToMps < braking.aimMps()) {
-      until.clear().place(hopelessM).time(timeS).speedDown(braking.aimMps());
-      Ended ended = stepper.advance(until);
-      if (ended != Ended.SPEED_DOWN) {
-        return ended;
-      }
-      met = Outcome.now(stepper, true);
-    }
     return stepper.advance(until.clear().place(hopelessM).time(timeS).speedDown(downToMps));
   }
 

@@ -26,6 +26,12 @@ final class FreeRun {
 
   private static final double HARDLY_MPS2 = 0.01;
 
+  /** So often it is looked at again whether something is to be done, seconds. */
+  private static final double LOOK_S = 5;
+
+  /** The same while the brake cylinders are emptying. */
+  private static final double EMPTYING_S = 1;
+
   /** A rise of the ceiling no further ahead than this at the present speed may be waited for. */
   private static final double RISE_SOON_S = 8;
 
@@ -183,7 +189,7 @@ final class FreeRun {
       notch(stepper.notch() + 1, here());
       return Ended.PLACE;
     }
-    double look = more ? notchSinceS + perNotch : stepper.timeS() + 5;
+    double look = more ? notchSinceS + perNotch : stepper.timeS() + LOOK_S;
     Ended ended = stepper.advance(until.clear().place(edge).speedUp(off).time(look));
     if (ended == Ended.SPEED_UP) {
       done(new Trigger.SpeedUpTo(off), new Command.ShutOff());
@@ -254,9 +260,10 @@ final class FreeRun {
     if (stepper.speedMps() >= up) {
       up = ceiling + 1;
     }
-    double look = stepper.timeS() + IdleMovements.OFF_S;
+    double look = stepper.timeS() + (stepper.pressurePa() > 0 ? EMPTYING_S : LOOK_S);
     boolean justOff = stepper.timeS() < offS + IdleMovements.OFF_S - 1e-6;
-    until.clear().place(edge).speedUp(up).time(justOff ? offS + IdleMovements.OFF_S : look);
+    double again = justOff ? offS + IdleMovements.OFF_S : Double.POSITIVE_INFINITY;
+    until.clear().place(edge).speedUp(up).time(Math.min(look, again));
     if (may) {
       until.speedDown(on);
     }
@@ -281,7 +288,8 @@ final class FreeRun {
   }
 
   private boolean mayTakePower() {
-    if (!slow() && stepper.timeS() < offS + IdleMovements.OFF_S - 1e-6) {
+    boolean justOff = !slow() && stepper.timeS() < offS + IdleMovements.OFF_S - 1e-6;
+    if (justOff || stepper.pressurePa() > 0) {
       return false;
     }
     double least = rules.run().leastPower().seconds();

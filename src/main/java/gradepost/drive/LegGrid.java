@@ -174,7 +174,7 @@ final class LegGrid {
     for (int t = 0; t < targets.size(); t++) {
       Target target = targets.get(t);
       Braking usual = technique.apply(target);
-      if (target.speedMps() == 0 || !usual.releases() || usual.staysOn()) {
+      if (target.speedMps() == 0 || !usual.releases()) {
         continue;
       }
       for (double lower : LOWER_MPS) {

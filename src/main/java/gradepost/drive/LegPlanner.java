@@ -65,7 +65,23 @@ final class LegPlanner {
       pieces.add(stretch.piece());
       starts.add(stretch.next());
     }
-    return new Leg(pieces, false);
+    return new Leg(withReleases(pieces), false);
+  }
+
+  /** A brake that stays on past its board comes off on the page of that board. */
+  private static List<Piece> withReleases(List<Piece> pieces) {
+    List<Piece> all = new ArrayList<>(pieces);
+    for (int i = 1; i < all.size(); i++) {
+      Piece before = all.get(i - 1);
+      List<Instruction> here = all.get(i).instructions();
+      if (before.staysOn() && !here.isEmpty() && here.get(0).command() instanceof Command.Release) {
+        List<Instruction> with = new ArrayList<>(before.instructions());
+        with.add(new Instruction(before.target(), here.get(0).trigger(), here.get(0).command()));
+        all.set(i - 1, before.with(with));
+        all.set(i, all.get(i).with(here.subList(1, here.size())));
+      }
+    }
+    return all;
   }
 
   /** At a stand, everything still ahead. */

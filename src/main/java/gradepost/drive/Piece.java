@@ -20,4 +20,24 @@ record Piece(
     Line line,
     List<Instruction> instructions,
     double endM,
-    boolean found) {}
+    boolean found) {
+  Piece with(List<Instruction> others) {
+    return new Piece(
+        target,
+        fromM,
+        shutOffM,
+        exactBrakingM,
+        brakingM,
+        brakingMps,
+        braking,
+        line,
+        others,
+        endM,
+        found);
+  }
+
+  /** Whether the brake is on at its end. */
+  boolean staysOn() {
+    return braking.filter(Braking::staysOn).isPresent();
+  }
+}

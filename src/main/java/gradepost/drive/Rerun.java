@@ -17,7 +17,7 @@ import java.util.Map;
  */
 final class Rerun {
   /** Rounding of a printed speed leaves this much, m/s. */
-  private static final double SPEED_SLACK_MPS = 0.01;
+  private static final double SPEED_SLACK_MPS = 0.001;
 
   private final Assignment assignment;
   private final Bench bench;

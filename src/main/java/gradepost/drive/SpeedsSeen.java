@@ -6,7 +6,7 @@ package gradepost.drive;
  */
 final class SpeedsSeen {
   /** A speed that was so near was met. */
-  private static final double NEAR_MPS = 0.02;
+  private static final double NEAR_MPS = 0.001;
 
   private double lowestMps;
   private double highestMps;

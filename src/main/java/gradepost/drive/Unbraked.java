@@ -33,19 +33,7 @@ final class Unbraked {
         action += cut;
       }
       action += left.size();
-      all.add(
-          new Piece(
-              piece.target(),
-              piece.fromM(),
-              piece.shutOffM(),
-              piece.exactBrakingM(),
-              piece.brakingM(),
-              piece.brakingMps(),
-              piece.braking(),
-              piece.line(),
-              left,
-              piece.endM(),
-              piece.found()));
+      all.add(piece.with(left));
     }
     return all;
   }

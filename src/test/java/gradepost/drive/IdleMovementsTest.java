@@ -20,8 +20,9 @@ class IdleMovementsTest {
             at(30, new Command.Power(0)),
             at(30, new Command.ShutOff()),
             at(40, new Command.Brake(1e5, Command.Stage.FIRST)));
-    assertThat(IdleMovements.count(actions, 8, 3)).isEqualTo(2);
-    assertThat(IdleMovements.count(actions, 7, 3)).isEqualTo(1);
+    // 7.9 s and none of power, and power again after 2.1 s.
+    assertThat(IdleMovements.count(actions, 8, 3)).isEqualTo(3);
+    assertThat(IdleMovements.count(actions, 7, 3)).isEqualTo(2);
     assertThat(IdleMovements.count(List.of(), 8, 3)).isZero();
   }
 
@@ -37,7 +38,20 @@ class IdleMovementsTest {
             at(26, new Command.Brake(1e5, Command.Stage.CHECK)),
             at(36, new Command.Brake(1e5, Command.Stage.FIRST)),
             at(39, new Command.Brake(2e5, Command.Stage.MAIN)));
-    assertThat(IdleMovements.count(actions, 8, 3)).isEqualTo(2);
+    // After 0.5 s, after 6 s, and one that is still on.
+    assertThat(IdleMovements.count(actions, 8, 3)).isEqualTo(3);
+  }
+
+  @Test
+  void countsABrakeThatComesOffBeforeItIsFelt() {
+    List<Action> actions =
+        List.of(
+            at(0, new Command.Brake(1e5, Command.Stage.FIRST)),
+            at(2.9, new Command.Release()),
+            at(20, new Command.Brake(1e5, Command.Stage.FIRST)),
+            at(23, new Command.Brake(2e5, Command.Stage.MAIN)),
+            at(24, new Command.Release()));
+    assertThat(IdleMovements.count(actions, 8, 3)).isEqualTo(1);
   }
 
   private static Action at(double timeS, Command command) {
