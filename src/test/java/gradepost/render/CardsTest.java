@@ -104,15 +104,15 @@ class CardsTest {
               a.actions().stream().map(ApproachPage.ActionLine::number).toList());
       assertThat(own.get(0)).contains(a.marks().isEmpty() ? a.target() : a.marks());
       assertThat(own.get(own.size() - 1))
-          .contains(
-              a.question().isEmpty()
-                  ? a.unbraked()
-                  : a.question()
-                      + " On dry rail: "
-                      + (a.graveAnswer() ? "▲ " : "")
-                      + a.firstAnswer());
+          .contains(a.points().isEmpty() ? List.of(a.unbraked()) : answers(a));
     }
     assertThat(left).isEmpty();
+  }
+
+  private static List<String> answers(ApproachPage a) {
+    return a.points().stream()
+        .map(p -> p.question() + " On dry rail: " + (p.grave() ? "▲ " : "") + p.firstAnswer())
+        .toList();
   }
 
   private static Briefing demo(int paper) {
@@ -141,8 +141,8 @@ class CardsTest {
                   .findFirst()
                   .orElseThrow();
           if (line.key()) {
-            for (int i = 0; i < a.goBy().size(); i++) {
-              Fact fact = a.goBy().get(i);
+            for (int i = 0; i < a.goBy(line).size(); i++) {
+              Fact fact = a.goBy(line).get(i);
               assertThat(page)
                   .contains(plain("· " + (i == 0 ? "" : fact.label() + " ") + fact.value()));
               facts++;
