@@ -55,15 +55,6 @@ public record ApproachPage(
     }
   }
 
-  /** The cues of the braking point at a line; none where no brake goes on there. */
-  public List<Fact> goBy(ActionLine line) {
-    return points.stream()
-        .filter(p -> p.number().equals(line.number()))
-        .findFirst()
-        .map(Point::goBy)
-        .orElse(List.of());
-  }
-
   /**
    * One numbered instruction.
    *
