@@ -14,6 +14,8 @@ import java.util.List;
  *
  * @param aimMps speed that the train is braked to: 0, or a little under the reduction's
  * @param onHeldS so long an application that checked the speed stays on before the main one
+ * @param staysOn whether the brake is still on where it would be released: something behind the
+ *     target needs it at once
  * @param easeAtMps falling speeds at which the brake is eased to {@code easePa}
  */
 record Braking(
@@ -24,7 +26,8 @@ record Braking(
     double onHeldS,
     double mainPa,
     double[] easeAtMps,
-    double[] easePa) {
+    double[] easePa,
+    boolean staysOn) {
   /** A run that has not met its aim this far past the start of the brake never will. */
   private static final double HOPELESS_M = 8000;
 
@@ -101,7 +104,8 @@ record Braking(
         0,
         Math.max(technique.main().pascals(), firstPa),
         at,
-        to);
+        to,
+        false);
   }
 
   /**
@@ -137,16 +141,23 @@ record Braking(
         onHeldS,
         pressurePa,
         easeAtMps,
-        easePa);
+        easePa,
+        staysOn);
+  }
+
+  /** The same, left on where it would be released. */
+  Braking stayingOn() {
+    return new Braking(rig, aimMps, firstPa, firstHeldS, onHeldS, mainPa, easeAtMps, easePa, true);
   }
 
   Braking withRig(BrakeRig other) {
-    return new Braking(other, aimMps, firstPa, firstHeldS, onHeldS, mainPa, easeAtMps, easePa);
+    return new Braking(
+        other, aimMps, firstPa, firstHeldS, onHeldS, mainPa, easeAtMps, easePa, staysOn);
   }
 
   Braking withFirstHeld(double seconds) {
     double on = Math.max(0, onHeldS + seconds - firstHeldS);
-    return new Braking(rig, aimMps, firstPa, seconds, on, mainPa, easeAtMps, easePa);
+    return new Braking(rig, aimMps, firstPa, seconds, on, mainPa, easeAtMps, easePa, staysOn);
   }
 
   /** Moves the speed of one ease; it stays above the next one, and above half of what it was. */
@@ -154,14 +165,14 @@ record Braking(
     double[] at = easeAtMps.clone();
     double next = index + 1 < at.length ? at[index + 1] : 0;
     at[index] = Math.max(at[index] + byMps, Math.max(1.5 * next, 0.5 * easeAtMps[index]));
-    return new Braking(rig, aimMps, firstPa, firstHeldS, onHeldS, mainPa, at, easePa);
+    return new Braking(rig, aimMps, firstPa, firstHeldS, onHeldS, mainPa, at, easePa, staysOn);
   }
 
   /** Eases less far: so much more pressure is kept, up to the main application's. */
   Braking withEasePressed(int index, double byPa) {
     double[] to = easePa.clone();
     to[index] = Math.min(to[index] + byPa, index == 0 ? mainPa : to[index - 1]);
-    return new Braking(rig, aimMps, firstPa, firstHeldS, onHeldS, mainPa, easeAtMps, to);
+    return new Braking(rig, aimMps, firstPa, firstHeldS, onHeldS, mainPa, easeAtMps, to, staysOn);
   }
 
   boolean releases() {
@@ -214,8 +225,8 @@ record Braking(
       next = new Trigger.After(firstHeldS);
     }
     boolean heavier = mainPa > present && stepper.speedMps() > mainAboveMps() + 1e-6;
-    boolean staysOn = next == start && present > 0 && (!heavier || onHeldS > 0);
-    if (staysOn) {
+    boolean still = next == start && present > 0 && (!heavier || onHeldS > 0);
+    if (still) {
       // The application that checked the speed stays on: from here it is for the target.
       apply(
           stepper,
@@ -223,7 +234,7 @@ record Braking(
           new Instruction(target, next, brake(present, Command.Stage.FIRST)),
           out);
     }
-    if (staysOn && heavier) {
+    if (still && heavier) {
       stepper.advance(
           until.clear().place(hopeless).time(stepper.timeS() + onHeldS).speedDown(felt));
       next = new Trigger.After(onHeldS);
@@ -244,6 +255,9 @@ record Braking(
       Ended ended = stepper.advance(until.clear().place(hopeless).speedDown(easeAtMps[i]));
       if (ended != Ended.SPEED_DOWN) {
         return new Outcome(stepper.atM(), stepper.speedMps(), ended == Ended.STANDSTILL);
+      }
+      if (easePa[i] == 0 && staysOn) {
+        return new Outcome(stepper.atM(), stepper.speedMps(), true);
       }
       Command command =
           easePa[i] == 0 ? new Command.Release() : brake(easePa[i], Command.Stage.EASE);

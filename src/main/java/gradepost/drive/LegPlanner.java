@@ -15,6 +15,12 @@ import java.util.Optional;
  * something ahead must be braked for, then that braking, and on from there.
  */
 final class LegPlanner {
+  /**
+   * Up a terminal platform a brake that would be off for less than this before it checks the speed
+   * again stays on, seconds.
+   */
+  private static final double OFF_S = 2.5;
+
   private final Assignment assignment;
   private final Bench bench;
   private final DriverRules rules;
@@ -48,24 +54,53 @@ final class LegPlanner {
     List<Piece> pieces = new ArrayList<>();
     List<LegStart> starts = new ArrayList<>();
     starts.add(start(startM));
+    Choice before = null;
     while (starts.get(starts.size() - 1).next() < targets.size()) {
-      LegStart start = starts.get(starts.size() - 1);
-      Choice choice = with.search().choose(start, targets);
+      int last = starts.size() - 1;
+      Choice choice = with.search().choose(starts.get(last), targets);
       if (choice == null) {
         return new Leg(pieces, true);
       }
+      if (before != null && checkedS(choice) < starts.get(last).state().timeS() + OFF_S) {
+        Stretch kept = commit(with, starts.get(last - 1), before, targets, true);
+        Choice then = with.search().choose(kept.next(), targets);
+        if (then != null && !then.tooLate()) {
+          pieces.set(last - 1, kept.piece());
+          starts.set(last, kept.next());
+          choice = then;
+        }
+      }
+      LegStart start = starts.get(last);
       if (choice.tooLate() && starts.size() > 1) {
         starts.remove(starts.size() - 1);
         pieces.remove(pieces.size() - 1);
         LegStart earlier = starts.remove(starts.size() - 1);
         starts.add(earlier.towards(choice.index()));
+        before = null;
         continue;
       }
-      Stretch stretch = commit(with, start, choice, targets);
+      Stretch stretch = commit(with, start, choice, targets, false);
+      before = steps(stretch.piece()) ? choice : null;
       pieces.add(stretch.piece());
       starts.add(stretch.next());
     }
     return new Leg(pieces, false);
+  }
+
+  /** Whether the brake is used for one step of several up a platform, all told on one page. */
+  private static boolean steps(Piece piece) {
+    return Approaches.terminalStep(piece.target())
+        && piece.braking().filter(Braking::releases).isPresent();
+  }
+
+  /** When the speed is checked, if that is the first thing done; on the clock of the leg. */
+  private static double checkedS(Choice choice) {
+    return choice.free().steps().stream()
+        .findFirst()
+        .filter(step -> step.after().atM() <= choice.atM())
+        .filter(step -> step.command() instanceof Command.Brake)
+        .map(step -> step.after().timeS())
+        .orElse(Double.POSITIVE_INFINITY);
   }
 
   /** At a stand, everything still ahead. */
@@ -89,22 +124,29 @@ final class LegPlanner {
         });
   }
 
-  /** To the yard where a coarser place would end too far short of a stop. */
-  private Stretch commit(Tools with, LegStart start, Choice choice, List<Target> targets) {
+  /**
+   * To the yard where a coarser place would end too far short of a stop.
+   *
+   * @param staysOn whether the brake is left on for what comes next
+   */
+  private Stretch commit(
+      Tools with, LegStart start, Choice choice, List<Target> targets, boolean staysOn) {
     Target target = targets.get(choice.index());
-    Stretch usual = commit(with, start, choice, target, with.fitting().fit(choice, start, target));
+    Fitting.Fit fit = with.fitting().fit(choice, start, target);
+    Stretch usual = commit(with, start, choice, target, fit, staysOn);
     double shortM = target.atM() - usual.piece().endM();
     boolean misses =
         target.speedMps() == 0
             && !choice.tooLate()
             && shortM > assignment.policy().margins().stopTolerance().metres();
     return misses
-        ? commit(with, start, choice, target, with.fitting().toTheUnit(choice, start, target))
+        ? commit(
+            with, start, choice, target, with.fitting().toTheUnit(choice, start, target), staysOn)
         : usual;
   }
 
   private Stretch commit(
-      Tools with, LegStart start, Choice choice, Target target, Fitting.Fit fit) {
+      Tools with, LegStart start, Choice choice, Target target, Fitting.Fit fit, boolean staysOn) {
     RunIn runIn = with.runIn();
     List<Instruction> out = new ArrayList<>();
     double exact = choice.brakingM();
@@ -141,9 +183,10 @@ final class LegPlanner {
     }
     stepper.advance(until.clear().place(braking));
     Snapshot atBraking = stepper.save();
-    Braking solved =
+    Braking released =
         solver.forPlace(
             runIn.braking(target), stepper, atBraking, choice.aimM(), target.speedMps() == 0);
+    Braking solved = staysOn ? released.stayingOn() : released;
     stepper.restore(atBraking);
     Line before = new Line();
     before.addAll(line);
