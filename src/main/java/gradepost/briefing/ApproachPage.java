@@ -9,14 +9,12 @@ import java.util.List;
  * @param target the headline's first sentence: what it is, and where
  * @param headline what it is, where, from what speed, on what track
  * @param marks where each formation stops; empty for a reduction
- * @param question "If the … gives nothing at 3:"; empty where the train needs no brake
- * @param rail the state of the rail that the answer is for, "On … rail:"
- * @param answer its sentences, the one that counts first
- * @param goBy the cues at the braking point: by day, by night, by the clock, and the backstop
+ * @param points where the brake goes on: one, or up a terminal platform several; none where the
+ *     train needs no brake
+ * @param ladders one for each point; where there is none, one that says so
  * @param spread where the train comes to when nothing is corrected; empty where not computed
  * @param unbraked at what speed a lower speed is met without a brake, and what if faster; else
  *     empty
- * @param graveAnswer whether the first fallback does not hold
  */
 public record ApproachPage(
     String id,
@@ -28,15 +26,34 @@ public record ApproachPage(
     ApproachChart chart,
     List<ActionLine> actions,
     String unbraked,
-    String question,
-    String rail,
-    String firstAnswer,
-    List<String> answer,
-    boolean graveAnswer,
-    Table ladder,
-    List<Fact> goBy,
+    List<Point> points,
+    List<Table> ladders,
     List<SpreadChart> spread,
     List<String> findings) {
+
+  /**
+   * A braking point, and what if the brake gives nothing there.
+   *
+   * @param number of its line
+   * @param question "If the … gives nothing at 3:"; empty where the stock has no other brake
+   * @param rail the state of the rail that the answer is for, "On … rail:"
+   * @param answer its sentences, the one that counts first
+   * @param grave whether the first fallback does not hold
+   * @param goBy the cues: by day, by night, by the clock, and the backstop
+   */
+  public record Point(
+      String number,
+      String question,
+      String rail,
+      String firstAnswer,
+      List<String> answer,
+      boolean grave,
+      List<Fact> goBy) {
+    public Point {
+      answer = List.copyOf(answer);
+      goBy = List.copyOf(goBy);
+    }
+  }
 
   /**
    * One numbered instruction.
@@ -77,32 +94,16 @@ public record ApproachPage(
   }
 
   /** The same page with these lines. */
-  public ApproachPage with(List<ActionLine> lines, Table rungs) {
+  public ApproachPage with(List<ActionLine> lines, List<Table> rungs) {
     return new ApproachPage(
-        id,
-        number,
-        title,
-        target,
-        headline,
-        marks,
-        chart,
-        lines,
-        unbraked,
-        question,
-        rail,
-        firstAnswer,
-        answer,
-        graveAnswer,
-        rungs,
-        goBy,
-        spread,
+        id, number, title, target, headline, marks, chart, lines, unbraked, points, rungs, spread,
         findings);
   }
 
   public ApproachPage {
     actions = List.copyOf(actions);
-    answer = List.copyOf(answer);
-    goBy = List.copyOf(goBy);
+    points = List.copyOf(points);
+    ladders = List.copyOf(ladders);
     spread = List.copyOf(spread);
     findings = List.copyOf(findings);
   }

@@ -1,6 +1,5 @@
 package gradepost.drive;
 
-import gradepost.route.Landmark;
 import java.util.List;
 import java.util.Optional;
 
@@ -9,36 +8,38 @@ import java.util.Optional;
  *
  * @param number 1-based, in order of travel
  * @param fromM where its page begins: the end of the approach before
- * @param shutOffM where power is taken off for it; empty where the train was coasting already
- * @param exactBrakingPointM as computed; empty when the train needs no brake for it
- * @param brakingPointM on the print grid, at or before the exact one
- * @param landmark the nearest one at or before the printed point
- * @param cues what the driver goes by at the printed point
+ * @param shutOffM where power is taken off for the first application; empty where the train was
+ *     coasting already
+ * @param brakingSpeedMps planned speed at the first braking point; without a brake, where the
+ *     target is met
  * @param endM where the planned run meets the target (a stop: where it stands)
  * @param actions in order
- * @param cases one for each adhesion case, the planned one first
+ * @param applications of the brake, in order; empty when the train needs none
  */
 public record Approach(
     int number,
     Target target,
     double fromM,
     Optional<Double> shutOffM,
-    Optional<Double> exactBrakingPointM,
-    Optional<Double> brakingPointM,
-    Optional<Landmark> landmark,
-    Cues cues,
     double brakingSpeedMps,
-    double mainPressurePa,
     double endM,
     List<Action> actions,
-    List<CaseResult> cases,
-    List<LatestCurve> curves,
+    List<Application> applications,
     Optional<Spread> spread,
     List<Finding> findings) {
   public Approach {
     actions = List.copyOf(actions);
-    cases = List.copyOf(cases);
-    curves = List.copyOf(curves);
+    applications = List.copyOf(applications);
     findings = List.copyOf(findings);
+  }
+
+  /** The one that a driver has to find: where the brake goes on first. */
+  public Optional<Application> first() {
+    return applications.stream().findFirst();
+  }
+
+  /** The printed point of the first application; empty when the train needs no brake. */
+  public Optional<Double> brakingPointM() {
+    return first().map(Application::brakingPointM);
   }
 }

@@ -37,6 +37,11 @@ record Braking(
 
   private static final double GATHERS_MPS2 = 0.02;
 
+  /** Up to this much a train hardly gathers speed. */
+  private static final double HARDLY_MPS2 = 0.01;
+
+  private static final double AT_ONCE_S = 8;
+
   /** Gathering speed like this, a brake that is let go has to go on again within some seconds. */
   private static final double AT_ONCE_MPS2 = 0.06;
 
@@ -79,7 +84,7 @@ record Braking(
     BrakeRig rig = bench.service(target);
     boolean stop = target.speedMps() == 0;
     Technique technique = stop ? policy.stopping() : policy.restriction();
-    boolean staysOn = !stop && gathersMps2(bench, target) > AT_ONCE_MPS2;
+    boolean staysOn = !stop && checksAtOnce(assignment, bench, target, aim);
     List<Technique.Ease> eases =
         technique.eases().stream()
             .filter(e -> e.to().pascals() == 0 ? !staysOn : rig.gradualRelease())
@@ -130,9 +135,27 @@ record Braking(
     return Math.round(aim / unit) * unit;
   }
 
+  /** Whether a brake that comes off for this lower speed has to go on again within some seconds. */
+  private static boolean checksAtOnce(
+      Assignment assignment, Bench bench, Target target, double aimMps) {
+    Band band = new Band(assignment.policy().run(), assignment.route().units().speedUnitMps());
+    double gathers = gathersMps2(bench, target);
+    double atBoard = bench.accelerationMps2(-1, target.speedMps(), target.atM());
+    double above =
+        assignment.policy().restriction().eases().stream()
+            .filter(e -> e.to().pascals() == 0)
+            .mapToDouble(e -> e.aboveTarget().metresPerSecond())
+            .findFirst()
+            .orElse(0);
+    double released = Math.min(aimMps + above, target.speedMps()) - band.unitMps();
+    boolean near = released > band.checkFromMps(target.speedMps()) - 1e-6;
+    return gathers > AT_ONCE_MPS2 || near && Math.max(gathers, atBoard) > HARDLY_MPS2;
+  }
+
   /** How much speed the train, left to itself, gathers behind the board of a lower speed. */
   private static double gathersMps2(Bench bench, Target target) {
-    return bench.accelerationMps2(-1, target.speedMps(), target.atM() + 100);
+    double behindM = Math.min(100, AT_ONCE_S * target.speedMps());
+    return bench.accelerationMps2(-1, target.speedMps(), target.atM() + behindM);
   }
 
   /** What still slows the train enough against the gradient near the target. */

@@ -26,4 +26,10 @@ public record CaseResult(
     ladder = List.copyOf(ladder);
     answers = List.copyOf(answers);
   }
+
+  /** The same points with another ladder. */
+  CaseResult with(List<Rung> rungs, List<FailureAnswer> instead) {
+    return new CaseResult(
+        adhesion, plannedM, mainPressurePa, rungs, instead, protectedM, protectedCostS);
+  }
 }

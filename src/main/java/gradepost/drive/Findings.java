@@ -15,25 +15,23 @@ final class Findings {
   /** A junction signal announces pointwork within this. */
   private static final double ANNOUNCES_M = 1000;
 
-  static List<Finding> of(
-      Assignment assignment, Piece piece, List<CaseResult> cases, Ladder ladder) {
+  static List<Finding> of(Assignment assignment, Piece piece, List<Application> applications) {
     List<Finding> findings = new ArrayList<>();
     if (piece.target() instanceof Target.Reduction reduction) {
       reduction(assignment, reduction, piece.brakingM().or(piece::shutOffM), findings);
     } else if (piece.target() instanceof Target.Stop stop) {
       stop(assignment, stop, findings);
     }
-    if (piece.target() instanceof Target.Stop stop && stop.buffersM().isPresent()) {
-      double speed = ladder.atBuffersMps(piece, stop.buffersM().get());
-      if (speed > 0) {
-        findings.add(new Finding.AtBuffers(speed));
-      }
-    }
-    for (CaseResult result : cases) {
-      if (piece.braking().isPresent() && result.plannedM().isEmpty()) {
-        findings.add(new Finding.NoBrakingPoint(result.adhesion().name()));
-      }
-    }
+    applications.stream()
+        .findFirst()
+        .flatMap(Application::atBuffersMps)
+        .ifPresent(speed -> findings.add(new Finding.AtBuffers(speed)));
+    applications.stream()
+        .flatMap(a -> a.cases().stream())
+        .filter(c -> c.plannedM().isEmpty())
+        .map(c -> c.adhesion().name())
+        .distinct()
+        .forEach(name -> findings.add(new Finding.NoBrakingPoint(name)));
     return findings;
   }
 

@@ -29,7 +29,7 @@ final class Ladder {
     this.places = new Places(assignment);
   }
 
-  /** Everything about one approach in one state of the rail. */
+  /** Everything about one application in one state of the rail. */
   CaseResult forCase(Piece piece, AdhesionCase adhesion) {
     Stepper planned = bench.plannedStepper();
     Stepper worst = bench.worstStepper(adhesion);
@@ -39,10 +39,10 @@ final class Ladder {
     List<FailureAnswer> answers = new ArrayList<>();
     Optional<Double> protectedM = point.atM();
     for (BrakeSystem system : assignment.stock().brakes()) {
-      Latest latest = latest(piece, planned, worst, system, point.atM());
+      Latest latest = latest(piece, piece.target(), planned, worst, system, point.atM());
       rungs.add(new Rung(system, latest));
       if (system.role() != BrakeSystem.Role.SERVICE && point.atM().isPresent()) {
-        answers.add(answer(piece, planned, worst, system, point.atM().get()));
+        answers.add(answer(piece, piece.target(), planned, worst, system, point.atM().get()));
       }
       if (system.role() == BrakeSystem.Role.FALLBACK && protectedM.isPresent()) {
         protectedM = protectedPoint(piece, planned, latest, protectedM.get());
@@ -54,6 +54,24 @@ final class Ladder {
             : 0;
     return new CaseResult(
         adhesion, point.atM(), point.mainPa(), rungs, answers, protectedM, Math.max(cost, 0));
+  }
+
+  /**
+   * The same points, and what each brake does from there for the stop behind the piece's target:
+   * the planned run is left at the braking point and coasts, as if nothing had answered.
+   */
+  CaseResult toStand(Piece piece, Target stop, CaseResult own) {
+    Stepper planned = bench.plannedStepper();
+    Stepper worst = bench.worstStepper(own.adhesion());
+    List<Rung> rungs = new ArrayList<>();
+    List<FailureAnswer> answers = new ArrayList<>();
+    for (BrakeSystem system : assignment.stock().brakes()) {
+      rungs.add(new Rung(system, latest(piece, stop, planned, worst, system, own.plannedM())));
+      if (system.role() != BrakeSystem.Role.SERVICE && own.plannedM().isPresent()) {
+        answers.add(answer(piece, stop, planned, worst, system, own.plannedM().get()));
+      }
+    }
+    return own.with(rungs, answers);
   }
 
   /** The planned point in one state of the rail, and the main application there. */
@@ -108,15 +126,20 @@ final class Ladder {
   }
 
   private Latest latest(
-      Piece piece, Stepper planned, Stepper worst, BrakeSystem system, Optional<Double> plannedM) {
+      Piece piece,
+      Target target,
+      Stepper planned,
+      Stepper worst,
+      BrakeSystem system,
+      Optional<Double> plannedM) {
     double low = piece.line().startM();
-    double high = piece.target().atM();
-    double atHigh = full(piece, planned, worst, system, high);
+    double high = target.atM();
+    double atHigh = full(piece, target, planned, worst, system, high);
     double exact;
     if (atHigh >= 0) {
       exact = high;
     } else {
-      double atLow = full(piece, planned, worst, system, low);
+      double atLow = full(piece, target, planned, worst, system, low);
       if (atLow < 0) {
         return new Latest.Nowhere(
             atLow <= -HOPELESS_M
@@ -125,7 +148,12 @@ final class Ladder {
       }
       exact =
           Root.lastNotNegative(
-              x -> full(piece, planned, worst, system, x), low, high, atLow, atHigh, TOLERANCE_M);
+              x -> full(piece, target, planned, worst, system, x),
+              low,
+              high,
+              atLow,
+              atHigh,
+              TOLERANCE_M);
     }
     piece.line().pickUp(planned, exact);
     double timeS = planned.timeS();
@@ -135,14 +163,15 @@ final class Ladder {
       piece.line().pickUp(planned, plannedM.get());
       after = timeS - planned.timeS();
     }
-    double printed = Math.max(low, places.onGrid(exact, piece.target().atM()));
+    double printed = Math.max(low, places.onGrid(exact, target.atM()));
     return new Latest.Point(exact, printed, speed, after);
   }
 
   /** How far short of the target full braking begun at {@code x} on the planned run ends. */
-  private double full(Piece piece, Stepper planned, Stepper worst, BrakeSystem system, double x) {
+  private double full(
+      Piece piece, Target target, Stepper planned, Stepper worst, BrakeSystem system, double x) {
     piece.line().pickUp(planned, x);
-    return full(piece.target(), planned, worst, system);
+    return full(target, planned, worst, system);
   }
 
   private double full(Target target, Stepper planned, Stepper worst, BrakeSystem system) {
@@ -166,13 +195,17 @@ final class Ladder {
   }
 
   private FailureAnswer answer(
-      Piece piece, Stepper planned, Stepper worst, BrakeSystem system, double plannedM) {
+      Piece piece,
+      Target target,
+      Stepper planned,
+      Stepper worst,
+      BrakeSystem system,
+      double plannedM) {
     piece.line().pickUp(planned, plannedM);
     planned.shutOff();
     planned.advance(until.clear().time(planned.timeS() + assignment.policy().noticing().seconds()));
     double askedM = planned.atM();
     double askedMps = planned.speedMps();
-    Target target = piece.target();
     double shortM = full(target, planned, worst, system);
     double atTarget = target.speedMps();
     if (shortM < 0) {
@@ -238,16 +271,16 @@ final class Ladder {
   }
 
   /**
-   * Speed at the buffer stops if nothing more is done from the braking point on; 0 if it stands.
+   * Speed at the buffer stops if nothing more is done from the braking point on; empty if the train
+   * stands before.
    */
-  double atBuffersMps(Piece piece, double buffersM) {
+  Optional<Double> atBuffersMps(Piece piece, double buffersM) {
     Stepper planned = bench.plannedStepper();
     piece.line().pickUp(planned, piece.brakingM().orElse(piece.endM()));
     planned.shutOff();
     planned.advance(until.clear().place(buffersM));
-    return planned.speedMps() > 0
-        ? planned.speedMps() + assignment.policy().safeSide().overspeed().metresPerSecond()
-        : 0;
+    double over = assignment.policy().safeSide().overspeed().metresPerSecond();
+    return planned.speedMps() > 0 ? Optional.of(planned.speedMps() + over) : Optional.empty();
   }
 
   /** The run at the latest point of each brake, to draw. */

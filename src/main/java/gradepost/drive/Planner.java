@@ -2,10 +2,8 @@ package gradepost.drive;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /** Makes the plan of one assignment. */
 public final class Planner {
@@ -26,8 +24,10 @@ public final class Planner {
    */
   public static Plan plan(Assignment assignment) {
     Worked worked = run(assignment);
-    List<Approach> approaches = approaches(assignment, worked);
     Rerun rerun = worked.rerun();
+    List<Approach> approaches =
+        new Approaches(assignment, worked.bench(), worked.numbers(), rerun.actions())
+            .of(worked.pieces());
     Trace trace = new Trace(rerun.points());
     return new Plan(
         assignment,
@@ -87,97 +87,11 @@ public final class Planner {
     int next = 1;
     for (Piece piece : pieces) {
       numbers.put(piece.target(), next);
-      if (!terminalStep(piece.target())) {
+      if (!Approaches.terminalStep(piece.target())) {
         next++;
       }
     }
     return numbers;
-  }
-
-  private static boolean terminalStep(Target target) {
-    return target instanceof Target.Reduction r && r.kind() == Target.Reduction.Kind.TERMINAL;
-  }
-
-  private static List<Approach> approaches(Assignment assignment, Worked worked) {
-    Ladder ladder = new Ladder(assignment, worked.bench());
-    Map<Piece, Optional<Spread>> spreads = spreads(assignment, worked);
-    Places places = new Places(assignment);
-    List<Approach> approaches = new ArrayList<>();
-    Optional<Double> pageFrom = Optional.empty();
-    for (Piece piece : worked.pieces()) {
-      if (terminalStep(piece.target())) {
-        pageFrom = pageFrom.or(() -> Optional.of(piece.fromM()));
-        continue;
-      }
-      int number = worked.numbers().get(piece.target());
-      List<CaseResult> cases = new ArrayList<>();
-      if (piece.braking().isPresent()) {
-        for (AdhesionCase adhesion : assignment.policy().adhesion()) {
-          cases.add(ladder.forCase(piece, adhesion));
-        }
-      }
-      approaches.add(
-          new Approach(
-              number,
-              piece.target(),
-              pageFrom.orElse(piece.fromM()),
-              piece.shutOffM(),
-              piece.exactBrakingM(),
-              piece.brakingM(),
-              piece.brakingM().flatMap(places::lastLandmark),
-              cues(piece, new CueFinder(places), worked.rerun().actions()),
-              piece.brakingMps(),
-              piece.braking().map(Braking::mainPa).orElse(0.0),
-              piece.endM(),
-              worked.rerun().actions().stream().filter(a -> a.approach() == number).toList(),
-              cases,
-              cases.isEmpty() ? List.of() : ladder.curves(piece, cases.get(0)),
-              spreads.get(piece),
-              findings(assignment, worked, piece, cases, ladder)));
-      pageFrom = Optional.empty();
-    }
-    return approaches;
-  }
-
-  private static List<Finding> findings(
-      Assignment assignment, Worked worked, Piece piece, List<CaseResult> cases, Ladder ladder) {
-    List<Finding> findings = new ArrayList<>(Findings.of(assignment, piece, cases, ladder));
-    new RechargeCaution(assignment, worked.bench())
-        .of(piece, worked.rerun().actions())
-        .ifPresent(findings::add);
-    return findings;
-  }
-
-  /** On all cores; each approach draws by a seed of its own, so that the order does not matter. */
-  private static Map<Piece, Optional<Spread>> spreads(Assignment assignment, Worked worked) {
-    Spreads spreads = new Spreads(assignment, worked.bench());
-    List<Piece> pieces = worked.pieces();
-    List<Optional<Spread>> drawn =
-        pieces.parallelStream()
-            .map(piece -> spreads.of(piece, worked.numbers().get(piece.target())))
-            .toList();
-    Map<Piece, Optional<Spread>> all = new IdentityHashMap<>();
-    for (int i = 0; i < pieces.size(); i++) {
-      all.put(pieces.get(i), drawn.get(i));
-    }
-    return all;
-  }
-
-  private static Cues cues(Piece piece, CueFinder finder, List<Action> actions) {
-    if (piece.brakingM().isEmpty()) {
-      return Cues.NONE;
-    }
-    double point = piece.brakingM().get();
-    double before = 0;
-    double at = 0;
-    for (Action action : actions) {
-      if (action.atM() < point - 0.01) {
-        before = action.timeS();
-      } else if (at == 0) {
-        at = action.timeS();
-      }
-    }
-    return finder.at(point, at - before);
   }
 
   static int movements(List<Action> actions) {

@@ -24,7 +24,7 @@ final class RechargeCaution {
   }
 
   /** The caution for one approach of the plan; empty where there is nothing to say. */
-  Optional<Finding> of(Piece piece, List<Action> actions) {
+  Optional<Finding.LessToGive> of(Piece piece, List<Action> actions) {
     if (piece.brakingM().isEmpty()) {
       return Optional.empty();
     }
@@ -74,7 +74,7 @@ final class RechargeCaution {
     return Math.min(full, law.equalPa(Math.min(pipe, filled), 0));
   }
 
-  private Optional<Finding> less(
+  private Optional<Finding.LessToGive> less(
       BrakeSystem brake, boolean planned, double afterS, double givesPa) {
     double full = brake.full().pascals();
     return givesPa > full - assignment.route().units().pressureStepPa()

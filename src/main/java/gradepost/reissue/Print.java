@@ -1,6 +1,7 @@
 package gradepost.reissue;
 
 import gradepost.drive.Action;
+import gradepost.drive.Application;
 import gradepost.drive.Approach;
 import gradepost.drive.CaseResult;
 import gradepost.drive.Command;
@@ -38,11 +39,14 @@ final class Print {
     targetM = a.target().atM();
     return switch (aspect) {
       case BRAKING_POINT ->
-          List.of(place(a.brakingPointM()), a.landmark().map(l -> l.name()).orElse(""));
+          List.of(
+              place(a.brakingPointM()),
+              a.first().flatMap(Application::landmark).map(l -> l.name()).orElse(""));
       case SHUT_OFF -> List.of(place(a.shutOffM()));
       case ENTRY_SPEED -> List.of(speed(a.brakingSpeedMps()));
-      case PRESSURE -> List.of(path.units().pressure(a.mainPressurePa()));
-      case FALLBACK -> fallback(a);
+      case PRESSURE ->
+          a.applications().stream().map(x -> path.units().pressure(x.mainPressurePa())).toList();
+      case FALLBACK -> a.applications().stream().flatMap(x -> fallback(x).stream()).toList();
       case ACTIONS -> actions(a);
       case FINDINGS -> a.findings().stream().map(this::finding).toList();
       case TARGET -> target(a.target());
@@ -66,23 +70,28 @@ final class Print {
     return path.units().speed(mps + 1e-4, Rounding.DOWN);
   }
 
-  private List<String> fallback(Approach a) {
+  private List<String> fallback(Application a) {
     List<String> out = new ArrayList<>();
-    for (CaseResult c : a.cases()) {
+    out.add(a.atBuffersMps().map(this::speed).orElse("-"));
+    if (a.forStep()) {
+      a.cases().get(0).answers().stream().map(this::outcome).forEach(out::add);
+    }
+    for (CaseResult c : a.told()) {
       out.add(c.adhesion().name() + place(c.plannedM()) + place(c.protectedM()));
       out.add(path.units().pressure(c.mainPressurePa()) + Math.round(c.protectedCostS()));
       for (Rung rung : c.ladder()) {
         out.add(rung.brake().name() + latest(rung.latest()));
       }
-      for (FailureAnswer answer : c.answers()) {
-        out.add(
-            answer.brake().name()
-                + answer.holds()
-                + path.units().length(Math.abs(answer.shortM()), Rounding.DOWN)
-                + (answer.holds() ? "" : speed(answer.speedAtTargetMps())));
-      }
+      c.answers().stream().map(this::outcome).forEach(out::add);
     }
     return out;
+  }
+
+  private String outcome(FailureAnswer answer) {
+    return answer.brake().name()
+        + answer.holds()
+        + path.units().length(Math.abs(answer.shortM()), Rounding.DOWN)
+        + (answer.holds() ? "" : speed(answer.speedAtTargetMps()));
   }
 
   private String latest(Latest latest) {

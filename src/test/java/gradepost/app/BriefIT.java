@@ -56,7 +56,7 @@ class BriefIT {
     assertThat(json.at("/train/planned/massKg")).hasSize(4);
     assertThat(json.at("/train/safeSide/brakes/Auto/delayS")).hasSize(4);
     assertThat(json.at("/train/planned/effort/Weak field/0/effortN").isNumber()).isTrue();
-    assertThat(json.at("/approaches/0/cases/0/ladder")).hasSize(3);
+    assertThat(json.at("/approaches/0/applications/0/cases/0/ladder")).hasSize(3);
     assertThat(json.at("/plan/actions/0/command/kind").asText()).isEqualTo("Power");
   }
 

@@ -2,6 +2,7 @@ package gradepost.briefing;
 
 import gradepost.drive.Action;
 import gradepost.drive.AdhesionCase;
+import gradepost.drive.Application;
 import gradepost.drive.Approach;
 import gradepost.drive.Assignment;
 import gradepost.drive.BrakeTest;
@@ -290,8 +291,19 @@ public final class SamplePlan {
         t,
         from,
         Optional.of(path.printedAtOrBefore(Math.max(from, bp - 250))),
-        needs ? Optional.of(bp + 12.3) : Optional.empty(),
-        needs ? Optional.of(bp) : Optional.empty(),
+        v,
+        t.atM() - 1.5,
+        actions,
+        needs ? List.of(application(t, bp, v, number)) : List.of(),
+        needs ? Optional.of(new Spread(-9.3, 1.2, 14.8, 0.41, 500)) : Optional.empty(),
+        findings);
+  }
+
+  private Application application(Target t, double bp, double v, int number) {
+    return new Application(
+        t,
+        bp + 12.3,
+        bp,
         route.landmarks().stream()
             .filter(
                 l -> path.metresAt(l.location()) <= bp && path.metresAt(l.location()) > bp - 200)
@@ -300,11 +312,10 @@ public final class SamplePlan {
         v,
         Pressure.ofPsi(29).pascals(),
         t.atM() - 1.5,
-        actions,
-        needs ? cases(t, bp, number) : List.of(),
-        needs ? curves(t, bp, v) : List.of(),
-        needs ? Optional.of(new Spread(-9.3, 1.2, 14.8, 0.41, 500)) : Optional.empty(),
-        findings);
+        cases(t, bp, number),
+        List.of(),
+        Optional.empty(),
+        curves(t, bp, v));
   }
 
   private void brakeActions(int number, Target t, double bp, List<Action> actions) {

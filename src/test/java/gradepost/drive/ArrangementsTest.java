@@ -47,8 +47,9 @@ class ArrangementsTest {
         assertThat(plan.approaches())
             .allSatisfy(
                 a ->
-                    assertThat(a.cases())
+                    assertThat(a.applications())
                         .as(a.target().name())
+                        .flatExtracting(Application::told)
                         .allMatch(c -> c.ladder().size() == stock.brakes().size()));
       }
     }

@@ -12,6 +12,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -19,16 +20,20 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Property: on a terminal road that falls towards the buffer stops, where a train that is let go
- * gathers speed, the plan stands its own rerun.
+ * gathers speed, the plan stands its own rerun, and the brake is not let go to be put on again at
+ * once.
  */
 class FallingTerminalTest {
   private static final String LEVEL = "at: 2m 07ch}, gradient: level}";
+
+  /** A driver keeps the brake on rather than ask for it again so soon after the release. */
+  private static final double AT_ONCE_S = 2.5;
 
   @TempDir Path folder;
 
   @ParameterizedTest
   @ValueSource(ints = {260, 150, 100})
-  void thePlanStandsItsRerun(int slope) throws IOException {
+  void thePlanStandsItsRerunAndKeepsTheBrakeOn(int slope) throws IOException {
     copy(Path.of("routes"), folder);
     Path route = folder.resolve("thrumble-valley/route.yaml");
     String text = Files.readString(route);
@@ -41,7 +46,25 @@ class FallingTerminalTest {
     PackFile pack = ((Reading.Good<PackFile>) read).value();
     DirectionPart down = pack.directions().get(0);
     for (Formation formation : pack.formations()) {
-      assertThat(Planner.plan(pack.assignment(down, formation)).failures()).isEmpty();
+      Plan plan = Planner.plan(pack.assignment(down, formation));
+      assertThat(plan.failures()).isEmpty();
+      Approach terminal = plan.approaches().get(plan.approaches().size() - 1);
+      assertThat(terminal.applications()).hasSizeGreaterThan(1);
+      keptOn(terminal.actions());
+    }
+  }
+
+  /** From one application to what follows; a check of the speed lasts as long as it has to. */
+  private static void keptOn(List<Action> actions) {
+    boolean applied = false;
+    double releasedS = Double.NEGATIVE_INFINITY;
+    for (Action action : actions) {
+      if (action.command() instanceof Command.Brake brake) {
+        assertThat(action.timeS() - releasedS).as(action.toString()).isGreaterThan(AT_ONCE_S);
+        applied = brake.stage() != Command.Stage.CHECK;
+      } else if (action.command() instanceof Command.Release && applied) {
+        releasedS = action.timeS();
+      }
     }
   }
 

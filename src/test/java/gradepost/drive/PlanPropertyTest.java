@@ -54,8 +54,11 @@ class PlanPropertyTest {
     handles(plan, faults);
     ceiling(plan, faults);
     for (Approach approach : plan.approaches()) {
-      points(approach, faults);
-      ladder(approach, faults);
+      for (Application application : approach.applications()) {
+        points(approach, application, faults);
+        ladder(approach, application.cases(), faults);
+        ladder(approach, application.toStand(), faults);
+      }
     }
     return faults;
   }
@@ -142,17 +145,15 @@ class PlanPropertyTest {
   }
 
   /** Every printed point lies at or before the computed one; a protected one before the planned. */
-  private void points(Approach approach, List<String> faults) {
-    if (approach.brakingPointM().isPresent()) {
-      brakings++;
-      before(
-          approach,
-          "braking point",
-          approach.brakingPointM().get(),
-          approach.exactBrakingPointM().get(),
-          faults);
-    }
-    for (CaseResult result : approach.cases()) {
+  private void points(Approach approach, Application application, List<String> faults) {
+    brakings++;
+    before(
+        approach,
+        "braking point",
+        application.brakingPointM(),
+        application.exactBrakingPointM(),
+        faults);
+    for (CaseResult result : application.told()) {
       String state = result.adhesion().name();
       for (Rung rung : result.ladder()) {
         if (rung.latest() instanceof Latest.Point p) {
@@ -178,8 +179,8 @@ class PlanPropertyTest {
   }
 
   /** Emergency is the last recourse, and a worse rail never leaves more room. */
-  private static void ladder(Approach approach, List<String> faults) {
-    for (CaseResult result : approach.cases()) {
+  private static void ladder(Approach approach, List<CaseResult> cases, List<String> faults) {
+    for (CaseResult result : cases) {
       notLater(
           approach,
           result.adhesion().name() + " automatic against emergency",
@@ -187,9 +188,9 @@ class PlanPropertyTest {
           latestM(result, Role.EMERGENCY),
           faults);
     }
-    for (int i = 1; i < approach.cases().size(); i++) {
-      CaseResult better = approach.cases().get(i - 1);
-      CaseResult worse = approach.cases().get(i);
+    for (int i = 1; i < cases.size(); i++) {
+      CaseResult better = cases.get(i - 1);
+      CaseResult worse = cases.get(i);
       for (Role role : Role.values()) {
         notLater(
             approach,

@@ -84,23 +84,29 @@ class RechargeCautionTest {
     for (Approach approach : plan.approaches()) {
       for (Finding finding : approach.findings()) {
         if (finding instanceof Finding.LessToGive less) {
-          Action braked =
-              plan.actions().stream()
-                  .filter(a -> a.command() instanceof Command.Brake)
-                  .filter(a -> Math.abs(a.atM() - approach.brakingPointM().orElseThrow()) < 0.01)
-                  .findFirst()
-                  .orElseThrow();
-          assertThat(plan.actions())
-              .anyMatch(
-                  a ->
-                      (a.command() instanceof Command.Release
-                              || a.trigger() instanceof Trigger.Start)
-                          && Math.abs(braked.timeS() - less.afterS() - a.timeS()) < 1e-6);
+          // Up a terminal platform for that application at which it is worst.
+          assertThat(approach.applications())
+              .map(application -> braked(plan, application))
+              .anyMatch(braked -> released(plan, braked.timeS() - less.afterS()));
           cautions++;
         }
       }
     }
     assertThat(cautions).isPositive();
+  }
+
+  private static Action braked(Plan plan, Application application) {
+    return plan.actions().stream()
+        .filter(a -> a.command() instanceof Command.Brake)
+        .filter(a -> Math.abs(a.atM() - application.brakingPointM()) < 0.01)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static boolean released(Plan plan, double atS) {
+    return plan.actions().stream()
+        .filter(a -> a.command() instanceof Command.Release || a.trigger() instanceof Trigger.Start)
+        .anyMatch(a -> Math.abs(atS - a.timeS()) < 1e-6);
   }
 
   @Test
@@ -132,7 +138,16 @@ class RechargeCautionTest {
 
   /** For full service. */
   private static double latestM(Plan plan, int approach) {
-    Latest latest = plan.approaches().get(approach).cases().get(0).ladder().get(0).latest();
+    Latest latest =
+        plan.approaches()
+            .get(approach)
+            .first()
+            .orElseThrow()
+            .cases()
+            .get(0)
+            .ladder()
+            .get(0)
+            .latest();
     assertThat(latest).isInstanceOf(Latest.Point.class);
     return ((Latest.Point) latest).exactM();
   }

@@ -91,7 +91,7 @@ class RulesOfTheRoadTest {
             3000,
             true);
     Assignment mill = Mill.assignment(Direction.FORWARD, "4-car");
-    List<Finding> findings = Findings.of(mill, piece, List.of(), new Ladder(mill, new Bench(mill)));
+    List<Finding> findings = Findings.of(mill, piece, List.of());
     assertThat(findings.stream().anyMatch(Finding.BigDrop.class::isInstance)).isEqualTo(flagged);
   }
 

@@ -104,15 +104,19 @@ class CardsTest {
               a.actions().stream().map(ApproachPage.ActionLine::number).toList());
       assertThat(own.get(0)).contains(a.marks().isEmpty() ? a.target() : a.marks());
       assertThat(own.get(own.size() - 1))
-          .contains(
-              a.question().isEmpty()
-                  ? a.unbraked()
-                  : a.question()
-                      + " On dry rail: "
-                      + (a.graveAnswer() ? "▲ " : "")
-                      + a.firstAnswer());
+          .contains(a.points().isEmpty() ? List.of(a.unbraked()) : answers(a));
     }
     assertThat(left).isEmpty();
+  }
+
+  private static List<String> answers(ApproachPage a) {
+    return a.points().stream()
+        .map(p -> p.question() + " On dry rail: " + (p.grave() ? "▲ " : "") + p.firstAnswer())
+        .toList();
+  }
+
+  private static List<String> numbers(ApproachPage a) {
+    return a.points().stream().map(ApproachPage.Point::number).toList();
   }
 
   private static Briefing demo(int paper) {
@@ -129,6 +133,7 @@ class CardsTest {
   void aBrakingPointHasAllThatThereIsToGoByOnItsOwnCard(int paper) throws IOException {
     Briefing demo = demo(paper);
     int facts = 0;
+    int answered = 0;
     for (CabCards.Format format : formats()) {
       List<String> pages =
           pages(Papers.renderer().cards(CabCards.of(demo, "Cards of the invented line", format)));
@@ -141,11 +146,21 @@ class CardsTest {
                   .findFirst()
                   .orElseThrow();
           if (line.key()) {
-            for (int i = 0; i < a.goBy().size(); i++) {
-              Fact fact = a.goBy().get(i);
+            List<Fact> goBy =
+                a.points().stream()
+                    .filter(p -> p.number().equals(line.number()))
+                    .findFirst()
+                    .orElseThrow()
+                    .goBy();
+            for (int i = 0; i < goBy.size(); i++) {
+              Fact fact = goBy.get(i);
               assertThat(page)
                   .contains(plain("· " + (i == 0 ? "" : fact.label() + " ") + fact.value()));
               facts++;
+            }
+            if (a.points().size() > 1) {
+              assertThat(page).contains(answers(a).get(numbers(a).indexOf(line.number())));
+              answered++;
             }
           } else if (!line.fromLast().equals("–")) {
             assertThat(page).contains(plain(line.fromLast()));
@@ -154,6 +169,7 @@ class CardsTest {
       }
     }
     assertThat(facts).isGreaterThan(40);
+    assertThat(answered).as("up the terminal platform, on the card of the line").isGreaterThan(5);
   }
 
   private static String plain(String text) {

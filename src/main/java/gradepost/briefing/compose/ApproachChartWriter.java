@@ -4,6 +4,7 @@ import gradepost.briefing.ApproachChart;
 import gradepost.briefing.Curve;
 import gradepost.briefing.TrackStrip;
 import gradepost.drive.Action;
+import gradepost.drive.Application;
 import gradepost.drive.Approach;
 import gradepost.drive.CeilingStep;
 import gradepost.drive.LatestCurve;
@@ -61,7 +62,7 @@ final class ApproachChartWriter {
     List<Curve> curves = new ArrayList<>();
     curves.add(permissible(from, to));
     curves.add(curve(Curve.Kind.PLANNED, "curve.planned", "", plan.trace(), from, to));
-    for (LatestCurve latest : approach.curves()) {
+    for (LatestCurve latest : approach.first().map(Application::curves).orElse(List.of())) {
       Curve.Kind kind =
           switch (latest.brake().role()) {
             case SERVICE -> Curve.Kind.SERVICE;

@@ -2,6 +2,7 @@ package gradepost.briefing.compose;
 
 import gradepost.briefing.ApproachPage;
 import gradepost.drive.Action;
+import gradepost.drive.Application;
 import gradepost.drive.Approach;
 import gradepost.drive.Assignment;
 import gradepost.drive.Command;
@@ -9,7 +10,6 @@ import gradepost.drive.Plan;
 import gradepost.drive.Run;
 import gradepost.drive.Stops;
 import gradepost.drive.Target;
-import gradepost.stock.BrakeSystem;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -35,7 +35,7 @@ final class ApproachWriter {
     this.lineside = lineside;
     this.orders = new Orders(words, assignment.stock());
     this.sight = new Sight(lineside, assignment.policy().run().landmarkReach().metres());
-    this.ladder = new LadderWriter(words, sight, assignment.policy().noticing().seconds());
+    this.ladder = new LadderWriter(words, orders, assignment.policy().noticing().seconds());
     this.findings = new FindingWords(words);
     this.charts = new ApproachChartWriter(plan, lineside);
     this.run = new Run(plan.trace());
@@ -47,9 +47,6 @@ final class ApproachWriter {
     String title = title(approach.target());
     String headline = headline(approach);
     List<ApproachPage.ActionLine> lines = lines(approach);
-    boolean asked = approach.brakingPointM().isPresent() && !answers(approach).isEmpty();
-    Optional<BrakeSystem> service =
-        asked ? Optional.of(assignment.stock().service()) : Optional.empty();
     return new ApproachPage(
         id,
         Integer.toString(approach.number()),
@@ -60,62 +57,53 @@ final class ApproachWriter {
         charts.chart(id + "-chart", approach, title, headline),
         lines,
         unbraked(approach),
-        service
-            .map(
-                s ->
-                    words.text(
-                        "answer.question",
-                        s.shortName(),
-                        numberOfFirst(approach),
-                        words.placeTo(
-                            approach.brakingPointM().orElseThrow(),
-                            approach.target().atM(),
-                            "where.before-short")))
-            .orElse(""),
-        asked ? ladder.rail(approach) : "",
-        asked ? ladder.first(approach) : "",
-        asked ? answer(approach) : List.of(),
-        asked && !answers(approach).get(0).holds(),
-        ladder.table(id + "-ladder", approach),
-        new CueWriter(words, sight)
-            .goBy(approach, numberOfFirst(approach), onEarlierPage(approach)),
+        points(approach),
+        ladder.tables(id + "-ladder", approach),
         new SpreadWriter(words).chart(id, approach).stream().toList(),
         approach.findings().stream().map(findings::of).toList());
   }
 
-  private List<String> answer(Approach approach) {
-    List<String> out = new ArrayList<>(ladder.rest(approach));
-    String before = brakedBefore(approach).stream().collect(Collectors.joining(", "));
-    if (!before.isEmpty()) {
-      out.add(words.text("answer.not-for", before));
+  private List<ApproachPage.Point> points(Approach approach) {
+    CueWriter cues = new CueWriter(words, sight);
+    List<ApproachPage.Point> out = new ArrayList<>();
+    for (Begun begun : Begun.of(approach)) {
+      Application application = begun.application();
+      AnswerWriter answer =
+          new AnswerWriter(
+              words,
+              sight,
+              assignment.policy().noticing().seconds(),
+              application,
+              approach.target());
+      boolean asked = answer.asked();
+      boolean first = out.isEmpty();
+      out.add(
+          new ApproachPage.Point(
+              begun.number(),
+              asked ? question(begun, approach.target(), first) : "",
+              asked ? answer.rail() : "",
+              asked ? answer.first() : "",
+              !asked ? List.of() : first ? answer.rest() : answer.inShort(),
+              asked && answer.grave(),
+              cues.goBy(application, begun.number(), onEarlierPage(approach, application))));
     }
     return out;
   }
 
-  /**
-   * Numbers of the first applications ahead of the braking point, as where a terminal platform
-   * steps its speeds down: the ladder is not for these.
-   */
-  private List<String> brakedBefore(Approach approach) {
-    double point = approach.brakingPointM().orElse(0.0);
-    List<Step> steps = Step.of(approach.actions());
-    List<String> out = new ArrayList<>();
-    for (int i = 0; i < steps.size(); i++) {
-      Action action = steps.get(i).first();
-      if (action.atM() < point - 1
-          && action.command() instanceof Command.Brake brake
-          && brake.stage() == Command.Stage.FIRST) {
-        out.add(Integer.toString(i + 1));
-      }
-    }
-    return out;
+  private String question(Begun begun, Target target, boolean first) {
+    return words.text(
+        first ? "answer.question" : "answer.question-later",
+        assignment.stock().service().shortName(),
+        begun.number(),
+        words.placeTo(begun.application().brakingPointM(), target.atM(), "where.before-short"));
   }
 
   /** The action by whose clock a brake is put on that is the first thing on its own page. */
-  private Optional<String> onEarlierPage(Approach approach) {
-    return approach
-        .brakingPointM()
-        .flatMap(b -> actions.stream().filter(a -> a.atM() < b - 0.01).reduce((a, next) -> next))
+  private Optional<String> onEarlierPage(Approach approach, Application application) {
+    double point = application.brakingPointM();
+    return actions.stream()
+        .filter(a -> a.atM() < point - 0.01)
+        .reduce((a, next) -> next)
         .filter(a -> a.approach() != approach.number())
         .map(orders::done);
   }
@@ -132,46 +120,24 @@ final class ApproachWriter {
         : "";
   }
 
-  private static List<gradepost.drive.FailureAnswer> answers(Approach approach) {
-    return approach.cases().isEmpty() ? List.of() : approach.cases().get(0).answers();
-  }
-
-  private String numberOfFirst(Approach approach) {
-    List<Step> steps = Step.of(approach.actions());
-    for (int i = 0; i < steps.size(); i++) {
-      if (isFirst(steps.get(i).first(), approach)) {
-        return Integer.toString(i + 1);
-      }
-    }
-    return words.text("dash");
-  }
-
-  private static boolean isFirst(Action action, Approach approach) {
-    return action.command() instanceof Command.Brake brake
-        && brake.stage() != Command.Stage.CHECK
-        && approach.brakingPointM().isPresent()
-        && action.atM() >= approach.brakingPointM().get() - 1;
-  }
-
   private List<ApproachPage.ActionLine> lines(Approach approach) {
     List<ApproachPage.ActionLine> out = new ArrayList<>();
-    boolean firstSeen = false;
+    List<Begun> begun = Begun.of(approach);
     double last = Double.NaN;
     for (Step step : Step.of(approach.actions())) {
       Action action = step.first();
-      boolean key = !firstSeen && isFirst(action, approach);
-      firstSeen |= key;
+      String number = Integer.toString(out.size() + 1);
       out.add(
           new ApproachPage.ActionLine(
-              Integer.toString(out.size() + 1),
-              orders.todo(step),
+              number,
+              orders.todo(step, begun),
               orders.when(step),
               orders.where(action, approach.target()),
               see(action, approach),
               words.number(action.speedMps()),
               orders.gauge(action.command()),
               Double.isNaN(last) ? words.text("dash") : words.seconds(action.timeS() - last),
-              key));
+              begun.stream().anyMatch(b -> b.number().equals(number))));
       last = action.timeS();
     }
     return out;

@@ -123,9 +123,16 @@ public final class ChangeMarks {
   private static ApproachPage approach(ApproachPage now, Optional<ApproachPage> before) {
     Set<List<String>> known = new HashSet<>();
     before.ifPresent(p -> p.actions().forEach(a -> known.add(cells(a))));
+    List<Table> ladders = new ArrayList<>();
+    for (int i = 0; i < now.ladders().size(); i++) {
+      int index = i;
+      ladders.add(
+          table(
+              now.ladders().get(i),
+              before.flatMap(p -> p.ladders().stream().skip(index).findFirst())));
+    }
     return now.with(
-        now.actions().stream().map(a -> a.marked(!known.contains(cells(a)))).toList(),
-        table(now.ladder(), before.map(ApproachPage::ladder)));
+        now.actions().stream().map(a -> a.marked(!known.contains(cells(a)))).toList(), ladders);
   }
 
   private static List<String> cells(ApproachPage.ActionLine a) {

@@ -1,7 +1,7 @@
 package gradepost.briefing.compose;
 
 import gradepost.briefing.Fact;
-import gradepost.drive.Approach;
+import gradepost.drive.Application;
 import gradepost.drive.Cues;
 import gradepost.route.Landmark;
 import java.util.ArrayList;
@@ -19,28 +19,24 @@ final class CueWriter {
   }
 
   /** A landmark, and how far it stands before the point that would have been needed. */
-  private String anchored(String name, Approach approach) {
-    double point = approach.brakingPointM().orElseThrow();
-    double before = approach.exactBrakingPointM().orElse(point) - point;
+  private String anchored(String name, Application application) {
+    double before = application.exactBrakingPointM() - application.brakingPointM();
     return before < words.units().lengthUnitM()
         ? name
         : words.text("cue.before-computed", name, words.room(before));
   }
 
   /**
-   * In the order in which it helps; empty where no brake is needed.
+   * In the order in which it helps.
    *
    * @param onEarlierPage what is done last before the braking point, where another page tells it
    */
-  List<Fact> goBy(Approach approach, String number, Optional<String> onEarlierPage) {
-    if (approach.brakingPointM().isEmpty()) {
-      return List.of();
-    }
-    Cues cues = approach.cues();
+  List<Fact> goBy(Application application, String number, Optional<String> onEarlierPage) {
+    Cues cues = application.cues();
     List<Fact> out = new ArrayList<>();
     String day =
         cues.anchor()
-            .map(a -> anchored(a.name(), approach))
+            .map(a -> anchored(a.name(), application))
             .or(() -> cues.day().map(d -> sight.past(d.name(), cues.dayBeforeM())))
             .orElse(words.text("cue.none"));
     Optional<String> night = cues.night().map(n -> sight.past(n.name(), cues.nightBeforeM()));
@@ -60,9 +56,9 @@ final class CueWriter {
                   .map(o -> words.text("cue.seconds-after", seconds, o))
                   .orElse(words.text("cue.seconds-before", seconds))));
     }
-    double beyond = approach.brakingPointM().get() + cues.backstopAfterM();
+    double beyond = application.brakingPointM() + cues.backstopAfterM();
     cues.backstop()
-        .filter(b -> beyond < approach.target().atM())
+        .filter(b -> beyond < application.target().atM())
         .ifPresent(
             b ->
                 out.add(

@@ -51,9 +51,7 @@ final class FindingWords {
       return words.text("finding.stalls", words.place(stalls.atM()));
     }
     if (finding instanceof Finding.AtBuffers buffers) {
-      return words.text(
-          "finding.at-buffers",
-          words.units().speed(buffers.speedMps(), gradepost.units.Rounding.UP));
+      return words.text("finding.at-buffers", words.speedAtMost(buffers.speedMps()));
     }
     if (finding instanceof Finding.LessToGive less) {
       double step = words.units().pressureStepPa();
@@ -67,7 +65,7 @@ final class FindingWords {
       return words.text(
           "finding.over-ceiling",
           words.place(over.atM()),
-          words.units().speed(over.speedMps(), gradepost.units.Rounding.UP),
+          words.speedAtMost(over.speedMps()),
           words.speed(over.ceilingMps()));
     } else if (finding instanceof Finding.ForbiddenMovement forbidden) {
       return words.text("finding.forbidden-movement", words.place(forbidden.atM()));

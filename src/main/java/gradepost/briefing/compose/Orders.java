@@ -1,6 +1,7 @@
 package gradepost.briefing.compose;
 
 import gradepost.drive.Action;
+import gradepost.drive.Application;
 import gradepost.drive.Command;
 import gradepost.drive.Target;
 import gradepost.drive.Trigger;
@@ -46,8 +47,22 @@ final class Orders {
     return words.text(command instanceof Command.Release ? "gauge.falling" : "dash");
   }
 
-  /** A step in a few words. */
-  String todo(Step step) {
+  /** A step in a few words; where more than one application is made, what this one is for. */
+  String todo(Step step, List<Begun> begun) {
+    return begun.stream()
+        .filter(b -> b.named() && b.action().equals(step.first()))
+        .findFirst()
+        .map(b -> words.text("do.named", todo(step), purpose(b.application())))
+        .orElseGet(() -> todo(step));
+  }
+
+  /** What an application is for. */
+  String purpose(Application application) {
+    double to = application.target().speedMps();
+    return to > 0 ? words.text("do.for-speed", words.speed(to)) : words.text("do.for-stand");
+  }
+
+  private String todo(Step step) {
     if (step.actions().size() > 1
         && step.first().command() instanceof Command.Power from
         && step.last().command() instanceof Command.Power to) {
@@ -70,9 +85,9 @@ final class Orders {
   }
 
   /** What it is done with, for a line of the route story. */
-  String whole(Step step) {
+  String whole(Step step, List<Begun> begun) {
     Action action = step.first();
-    String todo = todo(step);
+    String todo = todo(step, begun);
     if (action.command() instanceof Command.Brake brake) {
       todo = words.text("do.with-pressure", todo, words.pressure(brake.pressurePa()));
     }

@@ -11,7 +11,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Brake pressure against time for the first stop that has a brake application. */
+/**
+ * Brake pressure against time for the first stop that has a brake application: for its last one.
+ */
 final class PressureWriter {
   private final Plan plan;
   private final Words words;
@@ -29,7 +31,7 @@ final class PressureWriter {
   }
 
   private Optional<PressureChart> of(String part, Approach approach) {
-    double from = approach.brakingPointM().orElseThrow();
+    double from = approach.applications().get(approach.applications().size() - 1).brakingPointM();
     List<Trace.Point> points = plan.trace().between(from, approach.endM() + 0.01).points();
     if (points.size() < 2) {
       return Optional.empty();

@@ -60,6 +60,9 @@ final class ReadingWriter {
             percent(policy.safeSide().brakeFactor()),
             percent(policy.safeSide().isolatedShare())));
     out.add(words.text("method.nothing", words.seconds(policy.noticing().seconds())));
+    if (!policy.terminal().isEmpty()) {
+      out.add(words.text("method.terminal"));
+    }
     out.add(words.text("method.rounding"));
     return out;
   }

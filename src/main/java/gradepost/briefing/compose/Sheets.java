@@ -89,11 +89,8 @@ public final class Sheets {
         page.marks(),
         page.actions().toString(),
         page.unbraked(),
-        page.question(),
-        page.firstAnswer(),
-        page.answer().toString(),
-        table(page.ladder()),
-        page.goBy().toString(),
+        page.points().toString(),
+        page.ladders().stream().map(Sheets::table).toList().toString(),
         page.spread().stream().map(SpreadChart::says).toList().toString(),
         page.findings().toString());
   }

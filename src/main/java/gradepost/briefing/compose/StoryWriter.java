@@ -50,10 +50,10 @@ final class StoryWriter {
     signals();
     track();
     places();
+    Orders orders = new Orders(words, assignment.stock());
+    List<Begun> begun = plan.approaches().stream().flatMap(a -> Begun.of(a).stream()).toList();
     for (Step step : Step.of(plan.actions())) {
-      items.add(
-          new Item(
-              step.first().atM(), new Orders(words, assignment.stock()).whole(step), true, false));
+      todo(step.first().atM(), orders.whole(step, begun));
     }
     for (var approach : plan.approaches()) {
       if (approach.target() instanceof Target.Stop stop) {

@@ -35,15 +35,12 @@ public final class Taught {
   private final Words words;
   private final Lineside lineside;
   private final ApproachWriter approaches;
-  private final LadderWriter ladder;
 
   public Taught(Plan plan, Messages messages) {
     this.plan = plan;
     this.words = new Words(messages, plan.assignment().path());
     this.lineside = new Lineside(plan.assignment(), words);
     this.approaches = new ApproachWriter(plan, lineside);
-    Sight sight = new Sight(lineside, plan.assignment().policy().run().landmarkReach().metres());
-    this.ladder = new LadderWriter(words, sight, plan.assignment().policy().noticing().seconds());
   }
 
   public Plan plan() {
@@ -143,7 +140,7 @@ public final class Taught {
 
   /** What a brake is called in the ladder. */
   public String called(BrakeSystem brake) {
-    return ladder.called(brake);
+    return words.called(brake);
   }
 
   public boolean applies(Applies applies) {

@@ -3,6 +3,7 @@ package gradepost.briefing.compose;
 import gradepost.briefing.Messages;
 import gradepost.route.Hand;
 import gradepost.route.Path;
+import gradepost.stock.BrakeSystem;
 import gradepost.units.Gradient;
 import gradepost.units.MomentStyle;
 import gradepost.units.Rounding;
@@ -70,6 +71,11 @@ final class Words {
 
   String speed(double mps) {
     return units().speed(mps, Rounding.DOWN);
+  }
+
+  /** A speed that a train may have at the worst. */
+  String speedAtMost(double mps) {
+    return units().speed(mps, Rounding.UP);
   }
 
   String number(double mps) {
@@ -148,6 +154,13 @@ final class Words {
 
   String moment(LocalDateTime moment) {
     return MomentStyle.MOMENT.format(moment);
+  }
+
+  /** A brake as it is asked for: in full service, or the emergency application. */
+  String called(BrakeSystem brake) {
+    return brake.role() == BrakeSystem.Role.EMERGENCY
+        ? brake.name()
+        : text("brake.full-service", brake.shortName());
   }
 
   /** What sets a permissible speed; causes that the computation names itself have words here. */

@@ -1,10 +1,8 @@
 package gradepost.briefing.question;
 
 import gradepost.briefing.compose.Taught;
-import gradepost.drive.Action;
 import gradepost.drive.Approach;
 import gradepost.drive.CaseResult;
-import gradepost.drive.Command;
 import gradepost.drive.FailureAnswer;
 import gradepost.drive.Latest;
 import gradepost.drive.Rung;
@@ -42,17 +40,7 @@ final class ApproachItems {
         taught.plan().approaches().stream()
             .filter(a -> a.brakingPointM().isPresent())
             .filter(a -> RideJudge.firstPressure(a).isPresent())
-            .filter(a -> !brakedBefore(a))
             .toList();
-  }
-
-  /** Where a ceiling is braked for on the way, there is more than one first application. */
-  private static boolean brakedBefore(Approach a) {
-    double point = a.brakingPointM().orElseThrow();
-    return a.actions().stream()
-        .filter(x -> x.atM() < point - 1)
-        .map(Action::command)
-        .anyMatch(c -> c instanceof Command.Brake b && b.stage() != Command.Stage.CHECK);
   }
 
   private Item item(
@@ -72,9 +60,7 @@ final class ApproachItems {
       Near near = new Near(taught.place(at));
       latest(a, BrakeSystem.Role.FALLBACK).ifPresent(p -> near.place(taught, at, p.printedM()));
       a.shutOffM().ifPresent(s -> near.place(taught, at, s));
-      a.cases().stream()
-          .skip(1)
-          .forEach(c -> c.plannedM().ifPresent(p -> near.place(taught, at, p)));
+      told(a).stream().skip(1).forEach(c -> c.plannedM().ifPresent(p -> near.place(taught, at, p)));
       latest(a, BrakeSystem.Role.SERVICE).ifPresent(p -> near.place(taught, at, p.printedM()));
       near.placesAbout(taught, at);
       if (near.enough()) {
@@ -146,7 +132,7 @@ final class ApproachItems {
     Technique technique = taught.assignment().policy().stopping();
     BrakeSystem service = taught.assignment().stock().service();
     DoubleStream.Builder all = DoubleStream.builder();
-    all.add(a.mainPressurePa());
+    all.add(a.first().orElseThrow().mainPressurePa());
     if (service.control() instanceof BrakeControl.Steps steps) {
       steps.pressures().forEach(p -> all.add(p.pascals()));
     }
@@ -161,10 +147,11 @@ final class ApproachItems {
   List<Item> failureAnswers() {
     List<Item> out = new ArrayList<>();
     for (Approach a : braked) {
-      if (a.cases().isEmpty() || a.cases().get(0).answers().isEmpty()) {
+      List<FailureAnswer> answers = told(a).get(0).answers();
+      if (answers.isEmpty()) {
         continue;
       }
-      FailureAnswer answer = a.cases().get(0).answers().get(0);
+      FailureAnswer answer = answers.get(0);
       double margin = answer.shortM();
       double least =
           Math.max(MARGIN_SHARE * Math.abs(margin), MARGIN_UNITS * taught.units().lengthUnitM());
@@ -178,7 +165,7 @@ final class ApproachItems {
       if (near.enough()) {
         String ask =
             taught.text(
-                "ask.failure-answer",
+                stepped(a) ? "ask.failure-answer-first" : "ask.failure-answer",
                 taught.assignment().stock().service().shortName(),
                 called(a),
                 taught.called(answer.brake()),
@@ -211,15 +198,29 @@ final class ApproachItems {
       latest(a, BrakeSystem.Role.SERVICE).ifPresent(p -> near.place(taught, at, p.printedM()));
       near.placesAbout(taught, at);
       if (near.enough()) {
-        String ask = taught.text("ask.last-place", taught.called(rung.get().brake()), called(a));
+        String ask =
+            taught.text(
+                stepped(a) ? "ask.last-place-first" : "ask.last-place",
+                taught.called(rung.get().brake()),
+                called(a));
         out.add(item(Subject.LAST_PLACE, a, at, ask, taught.place(at), near.all()));
       }
     }
     return out;
   }
 
+  /** Of the first application, as its page tells. */
+  private static List<CaseResult> told(Approach a) {
+    return a.first().orElseThrow().told();
+  }
+
+  /** Whether it has to be said which application is meant, and for what. */
+  private static boolean stepped(Approach a) {
+    return a.first().orElseThrow().forStep();
+  }
+
   private static Optional<Rung> rung(Approach a, BrakeSystem.Role role) {
-    return a.cases().stream().findFirst().map(CaseResult::ladder).stream()
+    return told(a).stream().findFirst().map(CaseResult::ladder).stream()
         .flatMap(List::stream)
         .filter(r -> r.brake().role() == role)
         .findFirst();

@@ -55,7 +55,10 @@ public final class RideJudge {
     return ((Ride.Typed) ride).approaches();
   }
 
-  /** Pressure of the first application that the plan asks for; a check before it is none. */
+  /**
+   * Pressure that the plan asks for at the first braking point of an approach; a check before it is
+   * none.
+   */
   public static Optional<Double> firstPressure(Approach a) {
     if (a.brakingPointM().isEmpty()) {
       return Optional.empty();

@@ -7,6 +7,8 @@ import gradepost.briefing.Briefing;
 import gradepost.briefing.Cue;
 import gradepost.briefing.Messages;
 import gradepost.briefing.SamplePlan;
+import gradepost.briefing.Table;
+import gradepost.drive.Application;
 import gradepost.drive.Approach;
 import gradepost.drive.DemoPlans;
 import gradepost.drive.Plan;
@@ -71,7 +73,7 @@ class ApproachWordsTest {
       }
       double point = approach.brakingPointM().get();
       boolean first = approach.actions().get(0).atM() > point - 0.01;
-      String goBy = pages.get(i).goBy().toString();
+      String goBy = pages.get(i).points().get(0).goBy().toString();
       assertThat(goBy.contains("the action before it")).as(pages.get(i).title()).isEqualTo(!first);
       assertThat(goBy.contains(", the page before")).as(pages.get(i).title()).isEqualTo(first);
       named += first ? 1 : 0;
@@ -79,31 +81,62 @@ class ApproachWordsTest {
     assertThat(named).isPositive();
   }
 
-  /** The terminal platform of the Down direction steps its speeds down ahead of the stop. */
-  @Test
-  void applicationsThatTheLadderIsNotForAreNamed() {
-    Plan plan = Planner.plan(DemoPlans.assignments().get(0));
+  /**
+   * Up a terminal platform the brake goes on more than once: each time is a question of its own.
+   */
+  @ParameterizedTest
+  @ValueSource(ints = {0, 1, 4, 5})
+  void everyApplicationIsCalledByWhatItIsForAndHasItsAnswerAndItsLadder(int paper) {
+    Plan plan = Planner.plan(DemoPlans.assignments().get(paper));
+    UnitStyle units = plan.assignment().path().units();
     List<ApproachPage> pages = briefing(plan).parts().get(0).approaches();
-    int named = 0;
-    for (ApproachPage page : pages) {
-      List<String> before =
+    int stepped = 0;
+    for (int i = 0; i < pages.size(); i++) {
+      ApproachPage page = pages.get(i);
+      List<Application> applications = plan.approaches().get(i).applications();
+      List<String> keys =
           page.actions().stream()
-              .takeWhile(a -> !a.key())
-              .filter(a -> a.todo().equals("first application"))
-              .map(ApproachPage.ActionLine::number)
+              .filter(ApproachPage.ActionLine::key)
+              .map(ApproachPage.ActionLine::todo)
               .toList();
-      if (page.question().isEmpty() || before.isEmpty()) {
-        assertThat(page.answer()).noneMatch(a -> a.contains("no fallback is worked out"));
-      } else {
-        named++;
-        assertThat(page.answer())
-            .contains(
-                "▲ This is not for the applications before it ("
-                    + String.join(", ", before)
-                    + "): no fallback is worked out for these.");
+      assertThat(page.points()).as(page.title()).hasSameSizeAs(applications);
+      assertThat(keys).as(page.title()).hasSameSizeAs(applications).doesNotHaveDuplicates();
+      assertThat(page.points()).noneMatch(p -> p.question().isEmpty() || p.answer().isEmpty());
+      if (applications.size() < 2) {
+        assertThat(page.ladders()).hasSize(1);
+        assertThat(keys).noneMatch(k -> k.contains(" for ") || k.contains(" to "));
+        continue;
+      }
+      stepped++;
+      assertThat(page.headline())
+          .contains(
+              " Braked from "
+                  + units.speed(applications.get(0).brakingSpeedMps(), Rounding.DOWN)
+                  + ". ");
+      assertThat(page.chart().track().fromM()).isLessThan(applications.get(0).brakingPointM());
+      for (int k = 0; k < applications.size(); k++) {
+        ladder(page, k, applications.get(k), units);
       }
     }
-    assertThat(named).isPositive();
+    assertThat(stepped).isEqualTo(1);
+  }
+
+  private static void ladder(ApproachPage page, int k, Application application, UnitStyle units) {
+    String purpose =
+        application.target().speedMps() > 0
+            ? "for " + units.speed(application.target().speedMps(), Rounding.DOWN)
+            : "to stand";
+    String number = page.points().get(k).number();
+    ApproachPage.ActionLine line =
+        page.actions().stream().filter(a -> a.number().equals(number)).findFirst().orElseThrow();
+    assertThat(line.todo()).isEqualTo("first application " + purpose);
+    Table ladder = page.ladders().get(k);
+    assertThat(ladder.title()).isEqualTo("Fallback ladder at " + number + ", " + purpose);
+    String stands = application.forStep() ? "to stand: latest " : "latest for ";
+    assertThat(ladder.rows().stream().map(r -> r.cells().get(0)))
+        .contains(stands + "Auto full service", stands + "emergency");
+    assertThat(ladder.rows()).allMatch(r -> r.cells().size() == ladder.columns().size());
+    assertThat(page.points().get(k).question()).contains(" gives nothing at " + number + " (");
   }
 
   /** The demo routes hold a test in each state of the handles that does not suit it. */

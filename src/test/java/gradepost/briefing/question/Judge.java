@@ -2,6 +2,7 @@ package gradepost.briefing.question;
 
 import static gradepost.briefing.question.Ground.near;
 
+import gradepost.drive.Application;
 import gradepost.drive.Approach;
 import gradepost.drive.Assignment;
 import gradepost.drive.CaseResult;
@@ -69,7 +70,7 @@ final class Judge {
             .mapToDouble(x -> x.atM())
             .min()
             .orElseThrow();
-    return point <= a.exactBrakingPointM().orElseThrow() + 0.01
+    return point <= a.first().orElseThrow().exactBrakingPointM() + 0.01
         && near(atM, point, 1.5 * ground.step());
   }
 
@@ -114,17 +115,24 @@ final class Judge {
       throw new AssertionError(answer);
     }
     double metres = QuantityKind.LENGTH.require(m.group(2)).metres();
-    double is = a.cases().get(0).answers().get(0).shortM();
+    double is = fallbacks(a).answers().get(0).shortM();
     return near(m.group(1).startsWith("does") ? metres : -metres, is, 3);
   }
 
   private double lastPlace(Approach a) {
-    CaseResult c = a.cases().get(0);
+    CaseResult c = fallbacks(a);
     return c.ladder().stream()
         .filter(r -> r.brake().role() == BrakeSystem.Role.FALLBACK)
         .map(r -> ((Latest.Point) r.latest()).exactM())
         .findFirst()
         .orElseThrow();
+  }
+
+  /** Up a terminal platform what counts is whether it still stands at the mark. */
+  private static CaseResult fallbacks(Approach a) {
+    Application first = a.first().orElseThrow();
+    boolean stops = first.target().equals(a.target());
+    return (stops ? first.cases() : first.toStand()).get(0);
   }
 
   private boolean changed(Item item, String answer) {

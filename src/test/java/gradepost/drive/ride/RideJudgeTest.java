@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import gradepost.drive.Approach;
 import gradepost.drive.CeilingStep;
+import gradepost.drive.Command;
 import gradepost.drive.DemoPlans;
 import gradepost.drive.Plan;
 import gradepost.drive.Planner;
@@ -82,8 +83,7 @@ class RideJudgeTest {
     double late = rules(plan).late().metres() + 30;
     RideResult result = judge(plan, s -> s.atM() < 1000 ? s : at(s, s.atM() + late));
     for (RideResult.OfApproach a : result.approaches()) {
-      boolean stepByStep = a.approach().target() instanceof Target.Stop s && s.terminal();
-      if (a.approach().fromM() > 1000 && a.approach().brakingPointM().isPresent() && !stepByStep) {
+      if (a.approach().fromM() > 1000 && a.approach().brakingPointM().isPresent()) {
         assertThat(a.outside(Aspect.POINT)).as("approach " + a.approach().number()).isTrue();
       }
       if (a.approach().fromM() > 1000 && a.approach().target() instanceof Target.Stop) {
@@ -92,6 +92,47 @@ class RideJudgeTest {
     }
     assertThat(result.faults()).contains(RideFault.PAST_THE_MARK);
     assertThat(result.outcome()).isNotEqualTo(Outcome.PASSED);
+  }
+
+  /** Up a terminal platform it is the first brake that is scored, not the last dab of it. */
+  @Test
+  void atATerminalTheFirstApplicationIsScored() {
+    int terminals = 0;
+    for (Plan plan : PLANS) {
+      Approach last = plan.approaches().get(plan.approaches().size() - 1);
+      if (last.applications().size() < 2) {
+        continue;
+      }
+      terminals++;
+      double first = last.applications().get(0).brakingPointM();
+      double second = last.applications().get(1).brakingPointM();
+      double late = rules(plan).late().metres();
+      RideResult.OfApproach asBriefed = last(judge(plan, s -> s));
+      assertThat(asBriefed.observed().brakedAtM().orElseThrow()).isBetween(first - 3, first + 3);
+      assertThat(asBriefed.briefedPressurePa())
+          .contains(
+              last.actions().stream()
+                  .filter(x -> x.command() instanceof Command.Brake)
+                  .map(x -> ((Command.Brake) x.command()).pressurePa())
+                  .findFirst()
+                  .orElseThrow());
+      // Nothing on the gauge up to where the brake is twice as late as it may be.
+      RideResult.OfApproach tooLate =
+          last(
+              judge(
+                  plan,
+                  s ->
+                      s.atM() > last.fromM() && s.atM() < first + 2 * late
+                          ? new Sample(s.atM(), s.speedMps(), Optional.of(0.0), s.notch())
+                          : s));
+      assertThat(second).isGreaterThan(first + 4 * late);
+      assertThat(tooLate.outside(Aspect.POINT)).isTrue();
+    }
+    assertThat(terminals).isPositive();
+  }
+
+  private static RideResult.OfApproach last(RideResult result) {
+    return result.approaches().get(result.approaches().size() - 1);
   }
 
   /** The front is past the board where the speed rises, the rear is not. */

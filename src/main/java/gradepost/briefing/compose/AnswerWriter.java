@@ -1,0 +1,213 @@
+package gradepost.briefing.compose;
+
+import gradepost.drive.Application;
+import gradepost.drive.CaseResult;
+import gradepost.drive.FailureAnswer;
+import gradepost.drive.Latest;
+import gradepost.drive.Rung;
+import gradepost.drive.Target;
+import gradepost.stock.BrakeSystem;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** What to do when the brake gives nothing at one braking point, and what comes of it. */
+final class AnswerWriter {
+  private final Words words;
+  private final Sight sight;
+  private final double noticingS;
+  private final Application application;
+
+  /** Of the first state of the rail. */
+  private final CaseResult told;
+
+  /** What the told answers are measured to. */
+  private final Target target;
+
+  /**
+   * @param of the target of the whole approach
+   */
+  AnswerWriter(Words words, Sight sight, double noticingS, Application application, Target of) {
+    this.words = words;
+    this.sight = sight;
+    this.noticingS = noticingS;
+    this.application = application;
+    this.told = application.told().get(0);
+    this.target = application.forStep() ? of : application.target();
+  }
+
+  boolean asked() {
+    return !told.answers().isEmpty();
+  }
+
+  boolean grave() {
+    return !told.answers().get(0).holds();
+  }
+
+  /** The state of the rail that the answer is for. */
+  String rail() {
+    return words.text("answer.rail", told.adhesion().name());
+  }
+
+  /** The sentence that counts. */
+  String first() {
+    return sentence(words.text("answer.at-once", words.called(use().brake())));
+  }
+
+  /** The first brake that holds; where none does, the last there is. */
+  private FailureAnswer use() {
+    List<FailureAnswer> answers = told.answers();
+    return answers.stream()
+        .filter(FailureAnswer::holds)
+        .findFirst()
+        .orElse(answers.get(answers.size() - 1));
+  }
+
+  /** What comes of it, and until where; said to be of the first state of the rail only. */
+  List<String> rest() {
+    List<String> out = new ArrayList<>();
+    for (FailureAnswer answer : told.answers()) {
+      out.add(outcome(answer, out.isEmpty()));
+    }
+    if (application.forStep()) {
+      out.add(step());
+    }
+    told.ladder().stream()
+        .filter(r -> r.brake().role() != BrakeSystem.Role.SERVICE)
+        .forEach(r -> out.add(until(r)));
+    protectedPoint().ifPresent(out::add);
+    if (told.answers().stream().anyMatch(a -> a.brake().role() == BrakeSystem.Role.EMERGENCY)) {
+      out.add(words.text("answer.last-recourse"));
+    }
+    out.set(0, rail() + " " + out.get(0));
+    return out.stream().map(AnswerWriter::sentence).toList();
+  }
+
+  /** The same in short, for an application after another: its ladder tells until where. */
+  List<String> inShort() {
+    List<String> out = new ArrayList<>();
+    for (FailureAnswer answer : told.answers()) {
+      out.add(
+          answer.holds()
+              ? words.text(
+                  "answer.next-holds",
+                  words.called(answer.brake()),
+                  words.seconds(noticingS),
+                  spare(answer))
+              : past(answer));
+      if (answer.holds()) {
+        break;
+      }
+    }
+    application
+        .atBuffersMps()
+        .ifPresent(v -> out.add(words.text("answer.at-buffers", words.speedAtMost(v))));
+    return out.stream().map(AnswerWriter::sentence).toList();
+  }
+
+  private String outcome(FailureAnswer answer, boolean firstOfAll) {
+    return answer.holds()
+        ? words.text(
+            firstOfAll ? "answer.holds-" + kind() : "answer.next-holds",
+            words.called(answer.brake()),
+            words.seconds(noticingS),
+            spare(answer),
+            words.speed(target.speedMps()))
+        : words.text(
+            (firstOfAll ? "answer.fails-" : "answer.next-fails-") + kind(),
+            words.called(answer.brake()),
+            words.seconds(noticingS),
+            words.overrun(-answer.shortM()),
+            atTarget(answer));
+  }
+
+  /** In short, how far it runs past the target; where there are buffer stops, how near to them. */
+  private String past(FailureAnswer answer) {
+    double pastM = -answer.shortM();
+    Optional<Double> leftM = Optional.empty();
+    if (target instanceof Target.Stop stop) {
+      leftM = stop.buffersM().map(b -> b - stop.atM() - pastM);
+    }
+    String key =
+        leftM
+            .map(left -> left > 0 ? "answer.past-short" : "answer.past-buffers")
+            .orElse("answer.next-fails-" + kind());
+    return words.text(
+        key,
+        words.called(answer.brake()),
+        words.seconds(noticingS),
+        words.overrun(pastM),
+        atTarget(answer),
+        words.room(Math.max(0, leftM.orElse(0.0))));
+  }
+
+  private String kind() {
+    return target instanceof Target.Stop ? "stop" : "board";
+  }
+
+  /** What the brake that is to be used makes of the step that the application was for. */
+  private String step() {
+    BrakeSystem brake = use().brake();
+    FailureAnswer own =
+        application.cases().get(0).answers().stream()
+            .filter(a -> a.brake().equals(brake))
+            .findFirst()
+            .orElseThrow();
+    String speed = words.speed(application.target().speedMps());
+    return own.holds()
+        ? words.text("answer.step-holds", words.called(brake), speed)
+        : words.text("answer.step-fails", words.called(brake), speed, atTarget(own));
+  }
+
+  private Optional<String> protectedPoint() {
+    String step = application.forStep() ? "-step" : "";
+    String speed = words.speed(application.target().speedMps());
+    if (told.protectedM().isEmpty()) {
+      return Optional.of(words.text("answer.no-protected" + step, speed));
+    }
+    if (told.plannedM().isEmpty()
+        || told.plannedM().get() - told.protectedM().get() < LadderWriter.SAME_M) {
+      return Optional.empty();
+    }
+    double longer = Math.ceil(told.protectedCostS());
+    return Optional.of(
+        words.text(
+            (longer > 0 ? "answer.protected" : "answer.protected-free") + step,
+            placeBefore(told.protectedM().get()),
+            words.seconds(longer),
+            speed));
+  }
+
+  private String until(Rung rung) {
+    if (rung.latest() instanceof Latest.Point point) {
+      String see = sight.near(point.printedM());
+      String place = placeBefore(point.printedM());
+      String where =
+          see.equals(words.text("dash")) ? place : words.text("answer.place-see", place, see);
+      return words.text("answer.until", words.called(rung.brake()), where);
+    }
+    return words.text("answer.nowhere", words.called(rung.brake()));
+  }
+
+  private String placeBefore(double atM) {
+    return words.placeTo(
+        atM,
+        target.atM(),
+        target instanceof Target.Stop ? "where.before-mark" : "where.before-reduction");
+  }
+
+  private String spare(FailureAnswer answer) {
+    return LadderWriter.spare(words, answer);
+  }
+
+  private String atTarget(FailureAnswer answer) {
+    return words.speedAtMost(answer.speedAtTargetMps());
+  }
+
+  private static String sentence(String text) {
+    return text.isEmpty()
+        ? text
+        : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+  }
+}

@@ -1,0 +1,138 @@
+package gradepost.drive;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Makes the approaches of a run: what was planned for each target, and what is left when a brake
+ * gives nothing. The steps of a terminal platform belong to the approach of the stop behind them.
+ */
+final class Approaches {
+  private final Assignment assignment;
+  private final Bench bench;
+  private final Map<Target, Integer> numbers;
+  private final List<Action> actions;
+  private final Ladder ladder;
+  private final Places places;
+
+  /**
+   * @param numbers the approach that each target belongs to
+   * @param actions of the whole run
+   */
+  Approaches(
+      Assignment assignment, Bench bench, Map<Target, Integer> numbers, List<Action> actions) {
+    this.assignment = assignment;
+    this.bench = bench;
+    this.numbers = numbers;
+    this.actions = actions;
+    this.ladder = new Ladder(assignment, bench);
+    this.places = new Places(assignment);
+  }
+
+  List<Approach> of(List<Piece> pieces) {
+    Map<Piece, Optional<Spread>> spreads = spreads(pieces);
+    List<Approach> approaches = new ArrayList<>();
+    List<Piece> page = new ArrayList<>();
+    for (Piece piece : pieces) {
+      page.add(piece);
+      if (!terminalStep(piece.target())) {
+        approaches.add(approach(page, spreads.get(piece)));
+        page.clear();
+      }
+    }
+    return approaches;
+  }
+
+  static boolean terminalStep(Target target) {
+    return target instanceof Target.Reduction r && r.kind() == Target.Reduction.Kind.TERMINAL;
+  }
+
+  private Approach approach(List<Piece> page, Optional<Spread> spread) {
+    Piece last = page.get(page.size() - 1);
+    List<Piece> braked = page.stream().filter(p -> p.braking().isPresent()).toList();
+    Piece first = braked.isEmpty() ? last : braked.get(0);
+    int number = numbers.get(last.target());
+    List<Application> applications =
+        braked.stream().map(piece -> application(piece, last.target())).toList();
+    List<Finding> findings = new ArrayList<>(Findings.of(assignment, last, applications));
+    RechargeCaution caution = new RechargeCaution(assignment, bench);
+    braked.stream()
+        .flatMap(piece -> caution.of(piece, actions).stream())
+        .min(Comparator.comparingDouble(Finding.LessToGive::givesPa))
+        .ifPresent(findings::add);
+    return new Approach(
+        number,
+        last.target(),
+        page.get(0).fromM(),
+        first.shutOffM(),
+        first.brakingMps(),
+        last.endM(),
+        actions.stream().filter(a -> a.approach() == number).toList(),
+        applications,
+        spread,
+        findings);
+  }
+
+  /**
+   * @param target of the whole approach
+   */
+  private Application application(Piece piece, Target target) {
+    double point = piece.brakingM().orElseThrow();
+    List<CaseResult> cases = new ArrayList<>();
+    List<CaseResult> toStand = new ArrayList<>();
+    for (AdhesionCase adhesion : assignment.policy().adhesion()) {
+      CaseResult own = ladder.forCase(piece, adhesion);
+      cases.add(own);
+      if (piece.target() != target && target instanceof Target.Stop stop) {
+        toStand.add(ladder.toStand(piece, stop, own));
+      }
+    }
+    return new Application(
+        piece.target(),
+        piece.exactBrakingM().orElseThrow(),
+        point,
+        places.lastLandmark(point),
+        cues(point),
+        piece.brakingMps(),
+        piece.braking().orElseThrow().mainPa(),
+        piece.endM(),
+        cases,
+        toStand,
+        target instanceof Target.Stop stop
+            ? stop.buffersM().flatMap(b -> ladder.atBuffersMps(piece, b))
+            : Optional.empty(),
+        ladder.curves(piece, cases.get(0)));
+  }
+
+  private Cues cues(double pointM) {
+    double before = 0;
+    double at = 0;
+    for (Action action : actions) {
+      if (action.atM() < pointM - 0.01) {
+        before = action.timeS();
+      } else if (at == 0) {
+        at = action.timeS();
+      }
+    }
+    return new CueFinder(places).at(pointM, at - before);
+  }
+
+  /** On all cores; each approach draws by a seed of its own, so that the order does not matter. */
+  private Map<Piece, Optional<Spread>> spreads(List<Piece> pieces) {
+    Spreads spreads = new Spreads(assignment, bench);
+    List<Piece> whole = pieces.stream().filter(p -> !terminalStep(p.target())).toList();
+    List<Optional<Spread>> drawn =
+        whole.parallelStream()
+            .map(piece -> spreads.of(piece, numbers.get(piece.target())))
+            .toList();
+    Map<Piece, Optional<Spread>> all = new IdentityHashMap<>();
+    for (int i = 0; i < whole.size(); i++) {
+      all.put(whole.get(i), drawn.get(i));
+    }
+    return all;
+  }
+}
