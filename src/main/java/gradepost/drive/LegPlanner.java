@@ -5,10 +5,9 @@ import gradepost.motion.Snapshot;
 import gradepost.motion.Stepper;
 import gradepost.motion.Until;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Works out the run from one stop to the next: under the driver's rules until the first place where
@@ -22,16 +21,36 @@ final class LegPlanner {
   private final Solver solver;
   private final Stepper stepper;
   private final Until until = new Until();
-  private final Map<Manner, Tools> tools = new HashMap<>();
 
   /** What one manner of driving is worked out with. */
   private record Tools(RunIn runIn, LegSearch search, Fitting fitting) {}
 
   /** One piece of the leg, and where the next one begins. */
-  private record Stretch(Piece piece, LegStart next) {}
+  record Stretch(Piece piece, LegStart next) {}
 
-  /** The leg as worked out. */
-  record Leg(List<Piece> pieces, boolean stalled) {}
+  /**
+   * What was decided at one place, from what went before and what the guide says of the way ahead.
+   *
+   * @param choice empty-handed, null, where the train stalls
+   * @param stretch null where there is none: the target is passed too fast from here
+   */
+  record Decision(@Nullable Choice choice, @Nullable Stretch stretch, Asked asked) {}
+
+  /**
+   * The leg as worked out.
+   *
+   * @param decisions in the order in which they were made
+   */
+  record Leg(List<Piece> pieces, boolean stalled, List<Decision> decisions) {
+
+    /** What is decided alike, driven in another manner than that of this leg. */
+    List<Decision> alike(Manner own, Manner other) {
+      boolean onlyGuided = own.run().equals(other.run()) && own.coastS() == other.coastS();
+      return onlyGuided
+          ? decisions.stream().takeWhile(d -> d.asked().sameOf(own.guide(), other.guide())).toList()
+          : List.of();
+    }
+  }
 
   LegPlanner(Assignment assignment, Bench bench, DriverRules rules, Places places) {
     this.assignment = assignment;
@@ -42,30 +61,46 @@ final class LegPlanner {
     this.solver = new Solver(assignment);
   }
 
-  /** Plans from a stand at {@code startM} over all targets, of which the last is the stop. */
-  Leg plan(double startM, List<Target> targets, Manner manner) {
+  /**
+   * Plans from a stand at {@code startM} over all targets, of which the last is the stop.
+   *
+   * @param known what is decided first, from another leg that was decided alike up to there
+   */
+  Leg plan(double startM, List<Target> targets, Manner manner, List<Decision> known) {
     Tools with = tools(manner);
     List<Piece> pieces = new ArrayList<>();
     List<LegStart> starts = new ArrayList<>();
+    List<Decision> decisions = new ArrayList<>();
     starts.add(start(startM));
     while (starts.get(starts.size() - 1).next() < targets.size()) {
       LegStart start = starts.get(starts.size() - 1);
-      Choice choice = with.search().choose(start, targets);
-      if (choice == null) {
-        return new Leg(pieces, true);
+      int number = decisions.size();
+      Decision decision =
+          number < known.size()
+              ? known.get(number)
+              : decision(with, start, targets, starts.size() == 1);
+      decisions.add(decision);
+      if (decision.choice() == null) {
+        return new Leg(pieces, true, decisions);
       }
-      if (choice.tooLate() && starts.size() > 1) {
+      if (decision.stretch() == null) {
         starts.remove(starts.size() - 1);
         pieces.remove(pieces.size() - 1);
         LegStart earlier = starts.remove(starts.size() - 1);
-        starts.add(earlier.towards(choice.index()));
+        starts.add(earlier.towards(decision.choice().index()));
         continue;
       }
-      Stretch stretch = commit(with, start, choice, targets);
-      pieces.add(stretch.piece());
-      starts.add(stretch.next());
+      pieces.add(decision.stretch().piece());
+      starts.add(decision.stretch().next());
     }
-    return new Leg(pieces, false);
+    return new Leg(pieces, false, decisions);
+  }
+
+  private Decision decision(Tools with, LegStart start, List<Target> targets, boolean first) {
+    Asked asked = with.runIn().askedFromNow();
+    Choice choice = with.search().choose(start, targets);
+    boolean goes = choice != null && (first || !choice.tooLate());
+    return new Decision(choice, goes ? commit(with, start, choice, targets) : null, asked);
   }
 
   /** At a stand, everything still ahead. */
@@ -77,16 +112,12 @@ final class LegPlanner {
   }
 
   private Tools tools(Manner manner) {
-    return tools.computeIfAbsent(
-        manner,
-        m -> {
-          DriverRules driver = rules.in(m);
-          RunIn runIn = new RunIn(assignment, bench, driver, stepper);
-          return new Tools(
-              runIn,
-              new LegSearch(assignment, bench, driver, runIn, stepper),
-              new Fitting(driver, places, runIn, stepper));
-        });
+    DriverRules driver = rules.in(manner);
+    RunIn runIn = new RunIn(assignment, bench, driver, stepper);
+    return new Tools(
+        runIn,
+        new LegSearch(assignment, bench, driver, runIn, stepper),
+        new Fitting(driver, places, runIn, stepper));
   }
 
   /** To the yard where a coarser place would end too far short of a stop. */

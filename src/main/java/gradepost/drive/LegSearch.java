@@ -63,6 +63,7 @@ final class LegSearch {
           });
       free.run();
       stepper.record(null);
+      runIn.askedUpTo(stepper.atM() + 2 * units.placeStepM());
       if (free.stalled() || slowest.lost()) {
         // Coasting on would not get there: the power that seemed wasted is needed.
         return unspared;
