@@ -261,11 +261,9 @@ public final class Stepper {
     double corner = pull.nextCornerS() - t;
     limit = corner < limit ? corner : limit;
     double ahead = forces.nextCornerM() - s;
-    double root = v * v + 2 * a * ahead;
-    if (root > 0 && ahead < Double.POSITIVE_INFINITY) {
-      double time = 2 * ahead / (v + Math.sqrt(root));
-      double over = time + Forces.CORNER_M / 4 / (v > Forces.CORNER_M ? v : Forces.CORNER_M);
-      limit = over < limit ? over : limit;
+    double gains = a > 0 ? a * limit : 0;
+    if (2 * ahead < (2 * v + gains) * limit + Forces.CORNER_M) {
+      limit = Math.min(limit, toCornerS(a, ahead));
     }
     if (a < 0 && v > 0) {
       // The laws of friction and adhesion do not hold for a train that runs back.
@@ -273,5 +271,13 @@ public final class Stepper {
       limit = stands < limit ? stands : limit;
     }
     return limit > Crossing.AT_ONCE_S ? limit : Crossing.AT_ONCE_S;
+  }
+
+  /** Time to the next corner of the track, and a hair over it; infinite where it is not met. */
+  private double toCornerS(double a, double ahead) {
+    double root = v * v + 2 * a * ahead;
+    return root > 0
+        ? 2 * ahead / (v + Math.sqrt(root)) + Forces.CORNER_M / 4 / Math.max(v, Forces.CORNER_M)
+        : Double.POSITIVE_INFINITY;
   }
 }
