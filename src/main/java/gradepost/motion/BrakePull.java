@@ -147,15 +147,20 @@ final class BrakePull {
       return;
     }
     for (int i = 0; i < gain.length; i++) {
-      double now = Math.max(0, (rests ? cylinder.demandPa() : at(time, delay[i])) - threshold);
-      double then = rests ? now : Math.max(0, at(toS, delay[i]) - threshold);
+      double now = above(threshold, rests ? cylinder.demandPa() : at(time, delay[i]));
+      double then = rests ? now : above(threshold, at(toS, delay[i]));
       pressedPa[i] = now;
       pressedPaPerS[i] = rests ? 0 : (then - now) / (toS - time);
       sumN += gain[i] * now;
       sumNPerS += gain[i] * pressedPaPerS[i];
-      greatest = Math.max(greatest, gain[i] * Math.max(now, then) / grip.weightN(i));
+      double share = gain[i] * (now > then ? now : then) / grip.weightN(i);
+      greatest = share > greatest ? share : greatest;
     }
     pulling = greatest > 0;
+  }
+
+  private static double above(double threshold, double pressurePa) {
+    return pressurePa > threshold ? pressurePa - threshold : 0;
   }
 
   private double at(double time, double delay) {
