@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What one decision on a leg has asked of its guide. Under another guide that gives the same
- * answers it comes out the same, and need not be worked out again.
+ * What one stage of working out a leg has asked of its guide. Under another guide that gives the
+ * same answers it comes out the same, and need not be worked out again.
  */
 final class Asked {
   private double toM = Double.NEGATIVE_INFINITY;

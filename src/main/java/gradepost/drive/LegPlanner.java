@@ -7,7 +7,6 @@ import gradepost.motion.Until;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Works out the run from one stop to the next: under the driver's rules until the first place where
@@ -26,28 +25,27 @@ final class LegPlanner {
   private record Tools(RunIn runIn, LegSearch search, Fitting fitting) {}
 
   /** One piece of the leg, and where the next one begins. */
-  record Stretch(Piece piece, LegStart next) {}
+  private record Stretch(Piece piece, LegStart next) {}
 
   /**
-   * What was decided at one place, from what went before and what the guide says of the way ahead.
+   * How far a leg was worked out at one time.
    *
-   * @param choice empty-handed, null, where the train stalls
-   * @param stretch null where there is none: the target is passed too fast from here
+   * @param asked of the guide since the stage before
    */
-  record Decision(@Nullable Choice choice, @Nullable Stretch stretch, Asked asked) {}
+  record Stage(List<Piece> pieces, List<LegStart> starts, Asked asked) {}
 
   /**
    * The leg as worked out.
    *
-   * @param decisions in the order in which they were made
+   * @param stages in which it was worked out, but for the last
    */
-  record Leg(List<Piece> pieces, boolean stalled, List<Decision> decisions) {
+  record Leg(List<Piece> pieces, boolean stalled, List<Stage> stages) {
 
-    /** What is decided alike, driven in another manner than that of this leg. */
-    List<Decision> alike(Manner own, Manner other) {
+    /** The stages that are the same in another manner than that of this leg. */
+    List<Stage> alike(Manner own, Manner other) {
       boolean onlyGuided = own.run().equals(other.run()) && own.coastS() == other.coastS();
       return onlyGuided
-          ? decisions.stream().takeWhile(d -> d.asked().sameOf(own.guide(), other.guide())).toList()
+          ? stages.stream().takeWhile(s -> s.asked().sameOf(own.guide(), other.guide())).toList()
           : List.of();
     }
   }
@@ -64,43 +62,38 @@ final class LegPlanner {
   /**
    * Plans from a stand at {@code startM} over all targets, of which the last is the stop.
    *
-   * @param known what is decided first, from another leg that was decided alike up to there
+   * @param known the first stages, from another leg that is alike so far
    */
-  Leg plan(double startM, List<Target> targets, Manner manner, List<Decision> known) {
+  Leg plan(double startM, List<Target> targets, Manner manner, List<Stage> known) {
     Tools with = tools(manner);
-    List<Piece> pieces = new ArrayList<>();
-    List<LegStart> starts = new ArrayList<>();
-    List<Decision> decisions = new ArrayList<>();
-    starts.add(start(startM));
+    List<Stage> stages = new ArrayList<>(known);
+    Stage from =
+        stages.isEmpty()
+            ? new Stage(List.of(), List.of(start(startM)), new Asked())
+            : stages.remove(stages.size() - 1);
+    List<Piece> pieces = new ArrayList<>(from.pieces());
+    List<LegStart> starts = new ArrayList<>(from.starts());
+    Asked asked = from.asked();
     while (starts.get(starts.size() - 1).next() < targets.size()) {
+      stages.add(new Stage(List.copyOf(pieces), List.copyOf(starts), asked));
+      asked = with.runIn().askedFromNow();
       LegStart start = starts.get(starts.size() - 1);
-      int number = decisions.size();
-      Decision decision =
-          number < known.size()
-              ? known.get(number)
-              : decision(with, start, targets, starts.size() == 1);
-      decisions.add(decision);
-      if (decision.choice() == null) {
-        return new Leg(pieces, true, decisions);
+      Choice choice = with.search().choose(start, targets);
+      if (choice == null) {
+        return new Leg(pieces, true, stages);
       }
-      if (decision.stretch() == null) {
+      if (choice.tooLate() && starts.size() > 1) {
         starts.remove(starts.size() - 1);
         pieces.remove(pieces.size() - 1);
         LegStart earlier = starts.remove(starts.size() - 1);
-        starts.add(earlier.towards(decision.choice().index()));
+        starts.add(earlier.towards(choice.index()));
         continue;
       }
-      pieces.add(decision.stretch().piece());
-      starts.add(decision.stretch().next());
+      Stretch stretch = commit(with, start, choice, targets);
+      pieces.add(stretch.piece());
+      starts.add(stretch.next());
     }
-    return new Leg(pieces, false, decisions);
-  }
-
-  private Decision decision(Tools with, LegStart start, List<Target> targets, boolean first) {
-    Asked asked = with.runIn().askedFromNow();
-    Choice choice = with.search().choose(start, targets);
-    boolean goes = choice != null && (first || !choice.tooLate());
-    return new Decision(choice, goes ? commit(with, start, choice, targets) : null, asked);
+    return new Leg(pieces, false, stages);
   }
 
   /** At a stand, everything still ahead. */

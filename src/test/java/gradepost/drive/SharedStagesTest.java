@@ -8,12 +8,12 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /**
- * Property: a way that takes over what a way near it has decided alike is the same, to the last
- * bit, as when it is worked out alone.
+ * Property: a way that takes over the stages in which a way near it is alike is the same, to the
+ * last bit, as when it is worked out alone.
  */
-class SharedDecisionsTest {
+class SharedStagesTest {
   @Test
-  void aWayThatTakesOverDecisionsIsTheSameAsWorkedOutAlone() {
+  void aWayThatTakesOverStagesIsTheSameAsWorkedOutAlone() {
     int shared = 0;
     int all = 0;
     for (Assignment assignment : DemoPlans.assignments()) {
@@ -25,7 +25,7 @@ class SharedDecisionsTest {
         for (LegChooser.Way near : chooser.near(seed.get())) {
           LegChooser.Way alone = chooser.way(near.manner());
           assertThat(told(near)).isEqualTo(told(alone));
-          shared += near.leg().decisions().get(0) == seed.get().leg().decisions().get(0) ? 1 : 0;
+          shared += near.leg().pieces().get(0) == seed.get().leg().pieces().get(0) ? 1 : 0;
           all++;
         }
       }
