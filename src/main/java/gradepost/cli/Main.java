@@ -80,7 +80,9 @@ public final class Main implements Runnable {
     return commandLine.execute(args);
   }
 
-  /** The command that is named, or else all: to read what the others take costs 0.1 s. */
+  /**
+   * The command that is named, or else all: to read what the others take costs a tenth of a second.
+   */
   private static List<Class<?>> asked(String... args) {
     return COMMANDS.stream()
         .filter(c -> args.length > 0 && c.getAnnotation(Command.class).name().equals(args[0]))
