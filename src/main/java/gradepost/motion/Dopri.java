@@ -44,9 +44,8 @@ final class Dopri {
   private boolean placed;
   private boolean sped;
 
-  /** The stages of the last step that the interpolants are made of: speeds, accelerations. */
+  // The stages of the last step that the interpolants are made of: speeds, accelerations.
   private double p3;
-
   private double p4;
   private double p5;
   private double p6;
@@ -130,9 +129,7 @@ final class Dopri {
                     + 125.0 / 192 * a4
                     - 2187.0 / 6784 * a5
                     + 11.0 / 84 * a6);
-    double p7 = v1;
-    double a7 = forces.acceleration(t + h, s1, v1);
-    endA = a7;
+    endA = forces.acceleration(t + h, s1, v1);
     this.p3 = p3;
     this.p4 = p4;
     this.p5 = p5;
@@ -143,10 +140,8 @@ final class Dopri {
     this.a6 = a6;
     placed = false;
     sped = false;
-    double errorS = h * Math.abs(error(p1, p3, p4, p5, p6, p7));
-    double errorV = h * Math.abs(error(a1, a3, a4, a5, a6, a7));
-    double ofS = errorS / tolS;
-    double ofV = errorV / tolV;
+    double ofS = h * Math.abs(error(p1, p3, p4, p5, p6, v1)) / tolS;
+    double ofV = h * Math.abs(error(a1, a3, a4, a5, a6, endA)) / tolV;
     return ofS > ofV ? ofS : ofV;
   }
 
