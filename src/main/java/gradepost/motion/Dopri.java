@@ -43,7 +43,6 @@ final class Dopri {
   private double vr5;
   private boolean placed;
   private boolean sped;
-
   // The stages of the last step that the interpolants are made of: speeds, accelerations.
   private double p3;
   private double p4;
@@ -59,15 +58,14 @@ final class Dopri {
   }
 
   /**
-   * Tries a step from a state whose acceleration is {@code a}; returns its error on a scale where 1
-   * is as much as is allowed.
+   * Tries a step from a state whose acceleration is {@code a1}; returns its error on a scale where
+   * 1 is as much as is allowed.
    */
-  double step(double t, double s, double v, double a, double h, double tolS, double tolV) {
+  double step(double t, double s, double v, double a1, double h, double tolS, double tolV) {
     this.h = h;
     s0 = s;
     v0 = v;
-    startA = a;
-    double a1 = a;
+    startA = a1;
     double p1 = v;
     double p2 = v + h * (a1 / 5);
     double a2 = forces.acceleration(t + h / 5, s + h * (p1 / 5), p2);
