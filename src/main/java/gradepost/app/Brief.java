@@ -75,6 +75,7 @@ public final class Brief {
     Sources sources = Disk.sources();
     List<Reading<PackFile>> readings =
         packs.stream().map(pack -> sources.pack(Disk.name(pack))).toList();
+    presses.ready();
     progress.expect(readings.stream().mapToInt(Brief::papers).sum());
     Answer answer = Answer.GOOD;
     for (int i = 0; i < packs.size(); i++) {

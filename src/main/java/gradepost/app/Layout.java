@@ -7,12 +7,14 @@ import gradepost.render.Renderer;
 import gradepost.render.TemplateSource;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.ForkJoinTask;
 
 /** Both faces of a briefing, by the depot's templates where there are any. */
 final class Layout {
@@ -89,13 +91,27 @@ final class Layout {
         new Paper(stem + ".pdf", single), new Paper(stem + "-to-cut.pdf", sheets.toByteArray()));
   }
 
+  /** PDF and HTML; the latter is made by another core where one is idle. */
   List<Paper> papers(String stem, Printable briefing) throws IOException {
-    ByteArrayOutputStream pdf = new ByteArrayOutputStream();
-    renderer.pdf(briefing, pdf);
+    ForkJoinTask<Paper> html = ForkJoinTask.adapt(() -> html(stem, briefing)).fork();
+    try {
+      Paper pdf = pdf(stem, briefing);
+      return List.of(pdf, html.join());
+    } catch (UncheckedIOException e) {
+      throw e.getCause();
+    } finally {
+      html.quietlyJoin();
+    }
+  }
+
+  private Paper html(String stem, Printable briefing) {
     ByteArrayOutputStream html = new ByteArrayOutputStream();
-    renderer.html(briefing, html);
-    return List.of(
-        new Paper(stem + ".pdf", pdf.toByteArray()), new Paper(stem + ".html", html.toByteArray()));
+    try {
+      renderer.html(briefing, html);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return new Paper(stem + ".html", html.toByteArray());
   }
 
   private static TemplateSource own(Path folder) {

@@ -27,12 +27,15 @@ final class Presses implements AutoCloseable {
   private final ExecutorService pool =
       Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors());
 
+  /** The first layout is made while the packs are read. */
+  private final Future<Layout> first;
+
   /**
    * @param templates folder of a depot's own templates
    */
-  Presses(Optional<Path> templates) throws IOException {
+  Presses(Optional<Path> templates) {
     this.templates = templates;
-    idle.add(new Layout(templates));
+    first = pool.submit(() -> new Layout(templates));
   }
 
   /** What the jobs make, in their order; where one fails, the rest is left. */
@@ -42,9 +45,22 @@ final class Presses implements AutoCloseable {
     try {
       List<T> made = new ArrayList<>();
       for (Future<T> future : begun) {
-        made.add(future.get());
+        made.add(result(future));
       }
       return made;
+    } finally {
+      begun.forEach(future -> future.cancel(false));
+    }
+  }
+
+  /** Waits for the first layout, which fails where the templates cannot be used. */
+  void ready() throws IOException {
+    idle.add(result(first));
+  }
+
+  private static <T> T result(Future<T> future) throws IOException {
+    try {
+      return future.get();
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       throw new IOException("stopped", e);
@@ -56,8 +72,6 @@ final class Presses implements AutoCloseable {
         throw fault;
       }
       throw new IllegalStateException(e.getCause());
-    } finally {
-      begun.forEach(future -> future.cancel(false));
     }
   }
 

@@ -212,6 +212,24 @@ record Guide(List<Power> powers, List<Release> releases, List<Release> trace) {
     return 0;
   }
 
+  /** The place where the first power begins that the other guide does not have like this. */
+  double sameUpToM(Guide other) {
+    if (guides() != other.guides() || !trace.equals(other.trace)) {
+      return Double.NEGATIVE_INFINITY;
+    }
+    int i = 0;
+    while (i < powers.size()
+        && i < other.powers.size()
+        && powers.get(i).equals(other.powers.get(i))) {
+      i++;
+    }
+    return Math.min(onM(i), other.onM(i)) - 1;
+  }
+
+  private double onM(int index) {
+    return index < powers.size() ? powers.get(index).onM() : Double.POSITIVE_INFINITY;
+  }
+
   /** The speed that a brake before this place is released at. */
   Optional<Double> releaseBefore(double atM) {
     Optional<Double> found = Optional.empty();

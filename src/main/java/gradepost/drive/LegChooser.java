@@ -33,7 +33,7 @@ final class LegChooser {
   private final List<Target> targets;
   private final Manner usual;
   private final DriverRules rules;
-  private final LegPlanner planner;
+  private final Places places;
 
   private final Set<Manner> tried = new HashSet<>();
 
@@ -53,7 +53,7 @@ final class LegChooser {
     this.targets = targets;
     this.usual = Manner.of(assignment.policy().run());
     rules = new DriverRules(assignment, bench, ceiling, startM, usual);
-    this.planner = new LegPlanner(assignment, bench, rules, new Places(assignment));
+    places = new Places(assignment);
   }
 
   /** The least that the leg costs at prices of a second and of a movement. */
@@ -120,9 +120,9 @@ final class LegChooser {
     for (double by : new double[] {-LONGER_S, LONGER_S}) {
       manners.add(way.manner().coasting(way.manner().coastS() + by));
     }
-    return manners.stream()
-        .filter(tried::add)
-        .flatMap(m -> planned(m, way.movements() + 1).stream())
+    List<Manner> untried = manners.stream().filter(tried::add).toList();
+    return untried.parallelStream()
+        .flatMap(m -> planned(m, Optional.of(way)).stream())
         .filter(Way::stands)
         .toList();
   }
@@ -175,12 +175,19 @@ final class LegChooser {
   }
 
   Way way(Manner manner) {
-    return planned(manner, Integer.MAX_VALUE).orElseThrow();
+    return planned(manner, Optional.empty()).orElseThrow();
   }
 
-  /** Worked out, and run again; empty where that takes more movements than this. */
-  private Optional<Way> planned(Manner manner, int mostMovements) {
-    LegPlanner.Leg leg = planner.plan(startM, targets, manner);
+  /** Worked out, and run again; empty where it has too many more movements than the one near it. */
+  private Optional<Way> planned(Manner manner, Optional<Way> near) {
+    int mostMovements = near.map(way -> way.movements() + 1).orElse(Integer.MAX_VALUE);
+    LegPlanner planner = new LegPlanner(assignment, bench, rules, places);
+    LegPlanner.Leg leg =
+        planner.plan(
+            startM,
+            targets,
+            manner,
+            near.map(way -> way.leg().alike(way.manner(), manner)).orElse(List.of()));
     List<Instruction> instructions = new ArrayList<>();
     leg.pieces().forEach(p -> instructions.addAll(p.instructions()));
     long movements =

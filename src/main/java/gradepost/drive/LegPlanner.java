@@ -5,9 +5,7 @@ import gradepost.motion.Snapshot;
 import gradepost.motion.Stepper;
 import gradepost.motion.Until;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -22,7 +20,6 @@ final class LegPlanner {
   private final Solver solver;
   private final Stepper stepper;
   private final Until until = new Until();
-  private final Map<Manner, Tools> tools = new HashMap<>();
 
   /** What one manner of driving is worked out with. */
   private record Tools(RunIn runIn, LegSearch search, Fitting fitting) {}
@@ -30,8 +27,28 @@ final class LegPlanner {
   /** One piece of the leg, and where the next one begins. */
   private record Stretch(Piece piece, LegStart next) {}
 
-  /** The leg as worked out. */
-  record Leg(List<Piece> pieces, boolean stalled) {}
+  /**
+   * How far a leg was worked out at one time.
+   *
+   * @param asked of the guide since the stage before
+   */
+  record Stage(List<Piece> pieces, List<LegStart> starts, Asked asked) {}
+
+  /**
+   * The leg as worked out.
+   *
+   * @param stages in which it was worked out, but for the last
+   */
+  record Leg(List<Piece> pieces, boolean stalled, List<Stage> stages) {
+
+    /** The stages that are the same in another manner than that of this leg. */
+    List<Stage> alike(Manner own, Manner other) {
+      boolean onlyGuided = own.run().equals(other.run()) && own.coastS() == other.coastS();
+      return onlyGuided
+          ? stages.stream().takeWhile(s -> s.asked().sameOf(own.guide(), other.guide())).toList()
+          : List.of();
+    }
+  }
 
   LegPlanner(Assignment assignment, Bench bench, DriverRules rules, Places places) {
     this.assignment = assignment;
@@ -42,17 +59,28 @@ final class LegPlanner {
     this.solver = new Solver(assignment);
   }
 
-  /** Plans from a stand at {@code startM} over all targets, of which the last is the stop. */
-  Leg plan(double startM, List<Target> targets, Manner manner) {
+  /**
+   * Plans from a stand at {@code startM} over all targets, of which the last is the stop.
+   *
+   * @param known the first stages, from another leg that is alike so far
+   */
+  Leg plan(double startM, List<Target> targets, Manner manner, List<Stage> known) {
     Tools with = tools(manner);
-    List<Piece> pieces = new ArrayList<>();
-    List<LegStart> starts = new ArrayList<>();
-    starts.add(start(startM));
+    List<Stage> stages = new ArrayList<>(known);
+    Stage from =
+        stages.isEmpty()
+            ? new Stage(List.of(), List.of(start(startM)), new Asked())
+            : stages.remove(stages.size() - 1);
+    List<Piece> pieces = new ArrayList<>(from.pieces());
+    List<LegStart> starts = new ArrayList<>(from.starts());
+    Asked asked = from.asked();
     while (starts.get(starts.size() - 1).next() < targets.size()) {
+      stages.add(new Stage(List.copyOf(pieces), List.copyOf(starts), asked));
+      asked = with.runIn().askedFromNow();
       LegStart start = starts.get(starts.size() - 1);
       Choice choice = with.search().choose(start, targets);
       if (choice == null) {
-        return new Leg(pieces, true);
+        return new Leg(pieces, true, stages);
       }
       if (choice.tooLate() && starts.size() > 1) {
         starts.remove(starts.size() - 1);
@@ -65,7 +93,7 @@ final class LegPlanner {
       pieces.add(stretch.piece());
       starts.add(stretch.next());
     }
-    return new Leg(withReleases(pieces), false);
+    return new Leg(withReleases(pieces), false, stages);
   }
 
   /** A brake that stays on past its board comes off on the page of that board. */
@@ -93,16 +121,12 @@ final class LegPlanner {
   }
 
   private Tools tools(Manner manner) {
-    return tools.computeIfAbsent(
-        manner,
-        m -> {
-          DriverRules driver = rules.in(m);
-          RunIn runIn = new RunIn(assignment, bench, driver, stepper);
-          return new Tools(
-              runIn,
-              new LegSearch(assignment, bench, driver, runIn, stepper),
-              new Fitting(driver, places, runIn, stepper));
-        });
+    DriverRules driver = rules.in(manner);
+    RunIn runIn = new RunIn(assignment, bench, driver, stepper);
+    return new Tools(
+        runIn,
+        new LegSearch(assignment, bench, driver, runIn, stepper),
+        new Fitting(driver, places, runIn, stepper));
   }
 
   /** To the yard where a coarser place would end too far short of a stop. */

@@ -63,6 +63,7 @@ final class LegSearch {
           });
       free.run(start.seen());
       stepper.record(null);
+      runIn.askedUpTo(stepper.atM() + 2 * units.placeStepM());
       if (free.stalled() || slowest.lost()) {
         // Coasting on would not get there: the power that seemed wasted is needed.
         return unspared;
@@ -140,8 +141,11 @@ final class LegSearch {
     double under = assignment.policy().margins().underSpeed().metresPerSecond();
     double wanted = Math.max(target.speedMps() - under, 0.5 * target.speedMps());
     double low = Math.max(from, end - LONGEST_COAST_S * 40);
-    double atLow = coastMargin(line, low, aim, wanted);
     double high = Math.min(end, aim);
+    if (coastsTooLong(line, low, high, aim, wanted)) {
+      return null;
+    }
+    double atLow = coastMargin(line, low, aim, wanted);
     double atHigh = coastMargin(line, high, aim, wanted);
     if (atLow < 0 || atHigh >= 0) {
       return null;
@@ -158,6 +162,20 @@ final class LegSearch {
       return null;
     }
     return new Choice(index, aim, x, x, true, false, free, line);
+  }
+
+  /**
+   * Whether coasting even longer than is allowed leaves the train too fast at the aim, which spares
+   * the search: where nothing brakes, shutting off later leaves it faster everywhere behind.
+   */
+  private boolean coastsTooLong(Line line, double low, double high, double aim, double wanted) {
+    line.pickUp(stepper, high);
+    double longerAgo = line.lastBefore(stepper.timeS() - LONGEST_COAST_S - 1).atM();
+    if (longerAgo < low || line.brakesFrom(low)) {
+      return false;
+    }
+    line.pickUp(stepper, longerAgo);
+    return stepper.pressurePa() == 0 && coastMargin(line, longerAgo, aim, wanted) < 0;
   }
 
   /** In m/s: how far below the wanted speed the train is at the aim when it coasts from here. */

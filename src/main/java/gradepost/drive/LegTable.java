@@ -23,20 +23,25 @@ final class LegTable {
 
   final int checking;
 
-  /** By kind and cell: the cell below and above where it lands; −1 where it cannot be done. */
-  private final int[][] low;
+  private final int kinds;
 
-  private final int[][] high;
-  private final double[][] share;
-  private final double[][] joules;
-  private final double[][] seconds;
-  private final byte[][] moves;
+  /**
+   * By cell and, within it, kind, as they are read: the cell below and above where it lands; −1
+   * where it cannot be done.
+   */
+  private final int[] low;
+
+  private final int[] high;
+  private final double[] share;
+  private final double[] joules;
+  private final double[] seconds;
+  private final byte[] moves;
 
   /** Whether it lands without power, having begun with it. */
-  private final boolean[][] came;
+  private final boolean[] came;
 
   /** Whether it lands with the brake on. */
-  private final boolean[][] braked;
+  private final boolean[] braked;
 
   LegTable(LegGrid grid, LegSteps steps) {
     this.grid = grid;
@@ -48,19 +53,17 @@ final class LegTable {
     checked = check + 1;
     coasting = checked + 1;
     checking = coasting + BRAKINGS;
-    int kinds = checking + BRAKINGS;
-    int cells = grid.places() * columns;
-    low = new int[kinds][cells];
-    high = new int[kinds][cells];
-    share = new double[kinds][cells];
-    joules = new double[kinds][cells];
-    seconds = new double[kinds][cells];
-    moves = new byte[kinds][cells];
-    came = new boolean[kinds][cells];
-    braked = new boolean[kinds][cells];
-    for (int[] row : low) {
-      Arrays.fill(row, -1);
-    }
+    kinds = checking + BRAKINGS;
+    int all = grid.places() * columns * kinds;
+    low = new int[all];
+    high = new int[all];
+    share = new double[all];
+    joules = new double[all];
+    seconds = new double[all];
+    moves = new byte[all];
+    came = new boolean[all];
+    braked = new boolean[all];
+    Arrays.fill(low, -1);
     for (int k = 0; k + 1 < grid.places(); k++) {
       for (int i = 0; i < columns; i++) {
         double v = grid.speed(k, i);
@@ -108,33 +111,35 @@ final class LegTable {
     if (at == null) {
       return;
     }
-    low[kind][cell] = cell(move.place(), at.low());
-    high[kind][cell] = cell(move.place(), at.high());
-    share[kind][cell] = at.share();
-    joules[kind][cell] = move.joules();
-    seconds[kind][cell] = move.seconds();
-    moves[kind][cell] = (byte) move.moves();
-    came[kind][cell] = !move.powered();
-    braked[kind][cell] = move.braked();
+    int step = cell * kinds + kind;
+    low[step] = cell(move.place(), at.low());
+    high[step] = cell(move.place(), at.high());
+    share[step] = at.share();
+    joules[step] = move.joules();
+    seconds[step] = move.seconds();
+    moves[step] = (byte) move.moves();
+    came[step] = !move.powered();
+    braked[step] = move.braked();
   }
 
   /** Cost of a step and of what follows it. */
   double cost(int kind, int cell, double watts, double perMove, double[] then) {
-    int at = low[kind][cell];
+    int step = cell * kinds + kind;
+    int at = low[step];
     if (at < 0) {
       return Double.POSITIVE_INFINITY;
     }
-    double onward = LegGrid.between(then[at], then[high[kind][cell]], share[kind][cell]);
-    return joules[kind][cell] + watts * seconds[kind][cell] + perMove * moves[kind][cell] + onward;
+    double onward = LegGrid.between(then[at], then[high[step]], share[step]);
+    return joules[step] + watts * seconds[step] + perMove * moves[step] + onward;
   }
 
   /** Whether a braking leaves the brake on at its end. */
   boolean staysOn(int kind, int cell) {
-    return braked[kind][cell];
+    return braked[cell * kinds + kind];
   }
 
   /** Whether power comes off by itself on this step. */
   boolean cameOff(int kind, int cell) {
-    return came[kind][cell];
+    return came[cell * kinds + kind];
   }
 }

@@ -50,6 +50,20 @@ final class Line {
     return i;
   }
 
+  /** The last state that is no later than this; the first where all are. */
+  Snapshot lastBefore(double timeS) {
+    int i = states.size() - 1;
+    while (i > 0 && states.get(i).timeS() > timeS) {
+      i--;
+    }
+    return states.get(i);
+  }
+
+  /** Whether a brake is asked for anywhere from this place on. */
+  boolean brakesFrom(double atM) {
+    return states.subList(indexAt(atM), states.size()).stream().anyMatch(s -> s.demandPa() > 0);
+  }
+
   Snapshot state(int index) {
     return states.get(index);
   }

@@ -17,6 +17,7 @@ final class RunIn {
   private final Stepper stepper;
   private final Until until = new Until();
   private final double leadS;
+  private Asked asked = new Asked();
 
   RunIn(Assignment assignment, Bench bench, DriverRules rules, Stepper stepper) {
     this.assignment = assignment;
@@ -39,15 +40,29 @@ final class RunIn {
     return stepper.speedMps() <= braking.aimMps() ? target.atM() : before;
   }
 
+  /** What is asked of the guide from now on. */
+  Asked askedFromNow() {
+    asked = new Asked();
+    return asked;
+  }
+
+  /** The guide was asked what to do all along the way up to a place. */
+  void askedUpTo(double atM) {
+    asked.upTo(atM);
+  }
+
   Braking braking(Target target) {
     Braking braking = Braking.of(assignment, bench, target);
-    Guide guide = rules.manner().guide();
-    return target.speedMps() == 0
-        ? braking
-        : guide
-            .releaseBefore(target.atM())
-            .map(mps -> Braking.downTo(assignment, bench, target, mps))
-            .orElse(braking);
+    if (target.speedMps() == 0) {
+      return braking;
+    }
+    asked.release(target);
+    return rules
+        .manner()
+        .guide()
+        .releaseBefore(target.atM())
+        .map(mps -> Braking.downTo(assignment, bench, target, mps))
+        .orElse(braking);
   }
 
   /**

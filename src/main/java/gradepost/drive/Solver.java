@@ -117,14 +117,21 @@ final class Solver {
     double sign = base.shortM() >= 0 ? 1 : -1;
     Tried best = bestYet;
     for (int ease = 0; ease < base.braking().easeAtMps().length; ease++) {
+      double movedMps = base.braking().easeAtMps()[ease];
+      double pressedPa = base.braking().easePa()[ease];
       for (int k = 1; k <= MOST_EASE_STEPS; k++) {
+        // One that goes no further than the last comes out the same.
         Braking moved = base.braking().withEaseMoved(ease, sign * k * unit);
-        best = better(best, tried(moved, stepper, start, aimM));
+        if (moved.easeAtMps()[ease] != movedMps) {
+          movedMps = moved.easeAtMps()[ease];
+          best = better(best, tried(moved, stepper, start, aimM));
+        }
         if (best.shortM() <= toleranceM / 4) {
           return best;
         }
-        if (anyPressure && sign < 0) {
-          Braking pressed = base.braking().withEasePressed(ease, k * step);
+        Braking pressed = base.braking().withEasePressed(ease, k * step);
+        if (anyPressure && sign < 0 && pressed.easePa()[ease] != pressedPa) {
+          pressedPa = pressed.easePa()[ease];
           best = better(best, tried(pressed, stepper, start, aimM));
         }
       }

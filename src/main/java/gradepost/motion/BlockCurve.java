@@ -17,6 +17,9 @@ final class BlockCurve {
   /** Piece {@code i} lies between corner {@code i − 1} and corner {@code i}. */
   private final double[] corner;
 
+  /** Where a piece's level is counted from. */
+  private final double[] from;
+
   private final double[] level;
   private final double[] slope;
 
@@ -25,6 +28,8 @@ final class BlockCurve {
     this.law = law;
     this.smooth = smooth;
     this.corner = corner;
+    this.from = new double[corner.length + 1];
+    System.arraycopy(corner, 0, from, 1, corner.length);
     this.level = level;
     this.slope = slope;
   }
@@ -106,11 +111,7 @@ final class BlockCurve {
 
   /** Friction by the rule of this piece, also a little outside it. */
   double friction(int piece, double speed) {
-    if (smooth) {
-      return law.friction(speed);
-    }
-    double from = piece == 0 ? 0 : corner[piece - 1];
-    return level[piece] + slope[piece] * (speed - from);
+    return smooth ? law.friction(speed) : level[piece] + slope[piece] * (speed - from[piece]);
   }
 
   /**

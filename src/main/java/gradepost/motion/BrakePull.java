@@ -56,9 +56,9 @@ final class BrakePull {
     charge.copyFrom(other.charge);
   }
 
-  void saveTo(CylinderPressure kept, Charge keptCharge) {
-    kept.copyFrom(cylinder);
+  CylinderPressure saveTo(Charge keptCharge) {
     keptCharge.copyFrom(charge);
+    return cylinder.kept();
   }
 
   void restore(@Nullable BrakeRig keptRig, CylinderPressure kept, Charge keptCharge) {
@@ -142,16 +142,25 @@ final class BrakePull {
     sumN = 0;
     sumNPerS = 0;
     greatest = 0;
+    pulling = !rests || cylinder.demandPa() > threshold;
+    if (!pulling) {
+      return;
+    }
     for (int i = 0; i < gain.length; i++) {
-      double now = Math.max(0, (rests ? cylinder.demandPa() : at(time, delay[i])) - threshold);
-      double then = rests ? now : Math.max(0, at(toS, delay[i]) - threshold);
+      double now = above(threshold, rests ? cylinder.demandPa() : at(time, delay[i]));
+      double then = rests ? now : above(threshold, at(toS, delay[i]));
       pressedPa[i] = now;
       pressedPaPerS[i] = rests ? 0 : (then - now) / (toS - time);
       sumN += gain[i] * now;
       sumNPerS += gain[i] * pressedPaPerS[i];
-      greatest = Math.max(greatest, gain[i] * Math.max(now, then) / grip.weightN(i));
+      double share = gain[i] * (now > then ? now : then) / grip.weightN(i);
+      greatest = share > greatest ? share : greatest;
     }
     pulling = greatest > 0;
+  }
+
+  private static double above(double threshold, double pressurePa) {
+    return pressurePa > threshold ? pressurePa - threshold : 0;
   }
 
   private double at(double time, double delay) {
@@ -171,11 +180,15 @@ final class BrakePull {
     return pulling && blocks != null ? blocks.high(blockPiece) : Double.POSITIVE_INFINITY;
   }
 
+  boolean pulls() {
+    return pulling;
+  }
+
   double forceN(double time, double at, double speed) {
-    BlockCurve present = blocks;
-    if (!pulling || present == null) {
-      return 0;
-    }
+    return pulling && blocks != null ? forceN(blocks, time, at, speed) : 0;
+  }
+
+  private double forceN(BlockCurve present, double time, double at, double speed) {
     double friction = present.friction(blockPiece, speed);
     double after = time - fromS;
     if (grip.ample(greatest * friction)) {

@@ -57,14 +57,13 @@ final class Crossing {
     if (dopri.endS() > corner + Forces.CORNER_M) {
       first = sooner(What.NOTHING, dopri.timeOfPlace(corner), first);
     }
-    if (dopri.highestV() >= until.speedUpMps) {
+    if (dopri.risesTo(until.speedUpMps)) {
       first = sooner(What.UP, dopri.timeOfRise(until.speedUpMps), first);
     }
-    double lowest = dopri.lowestV();
-    if (lowest <= until.speedDownMps) {
+    if (dopri.fallsTo(until.speedDownMps)) {
       first = sooner(What.DOWN, dopri.timeOfFall(until.speedDownMps), first);
     }
-    if (lowest <= 0 && v > 0) {
+    if (v > 0 && dopri.fallsTo(0)) {
       first = sooner(What.STOP, dopri.timeOfFall(0), first);
     }
     double high = forces.highCornerMps();
@@ -79,6 +78,9 @@ final class Crossing {
 
   /** Where adhesion begins or ceases to hold a pull back the step ends too. */
   private double kink(double first, double step) {
+    if (!forces.pullsOrBrakes()) {
+      return first;
+    }
     int before = capped(step, 0);
     double share = first / step;
     if (capped(step, share) == before) {

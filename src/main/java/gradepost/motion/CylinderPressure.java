@@ -8,10 +8,26 @@ package gradepost.motion;
 final class CylinderPressure {
   private static final int MOST_CORNERS = 64;
 
-  private final double[] cornerS = new double[MOST_CORNERS];
-  private final double[] cornerPa = new double[MOST_CORNERS];
+  private final double[] cornerS;
+  private final double[] cornerPa;
   private int corners;
   private double demandPa;
+
+  CylinderPressure() {
+    this(MOST_CORNERS);
+  }
+
+  private CylinderPressure(int room) {
+    cornerS = new double[room];
+    cornerPa = new double[room];
+  }
+
+  /** The same as it is now, to be kept: it takes no more demands. */
+  CylinderPressure kept() {
+    CylinderPressure kept = new CylinderPressure(corners);
+    kept.copyFrom(this);
+    return kept;
+  }
 
   /** All cylinders empty since ever. */
   void clear() {

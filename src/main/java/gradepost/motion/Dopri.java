@@ -41,21 +41,31 @@ final class Dopri {
   private double vr3;
   private double vr4;
   private double vr5;
+  private boolean placed;
+  private boolean sped;
+  // The stages of the last step that the interpolants are made of: speeds, accelerations.
+  private double p3;
+  private double p4;
+  private double p5;
+  private double p6;
+  private double a3;
+  private double a4;
+  private double a5;
+  private double a6;
 
   Dopri(Forces forces) {
     this.forces = forces;
   }
 
   /**
-   * Tries a step from a state whose acceleration is {@code a}; returns its error on a scale where 1
-   * is as much as is allowed.
+   * Tries a step from a state whose acceleration is {@code a1}; returns its error on a scale where
+   * 1 is as much as is allowed.
    */
-  double step(double t, double s, double v, double a, double step, double tolS, double tolV) {
-    h = step;
+  double step(double t, double s, double v, double a1, double h, double tolS, double tolV) {
+    this.h = h;
     s0 = s;
     v0 = v;
-    startA = a;
-    double a1 = a;
+    startA = a1;
     double p1 = v;
     double p2 = v + h * (a1 / 5);
     double a2 = forces.acceleration(t + h / 5, s + h * (p1 / 5), p2);
@@ -117,13 +127,20 @@ final class Dopri {
                     + 125.0 / 192 * a4
                     - 2187.0 / 6784 * a5
                     + 11.0 / 84 * a6);
-    double p7 = v1;
-    double a7 = forces.acceleration(t + h, s1, v1);
-    endA = a7;
-    interpolant(p1, p3, p4, p5, p6, p7, a1, a3, a4, a5, a6, a7);
-    double errorS = h * Math.abs(error(p1, p3, p4, p5, p6, p7));
-    double errorV = h * Math.abs(error(a1, a3, a4, a5, a6, a7));
-    return Math.max(errorS / tolS, errorV / tolV);
+    endA = forces.acceleration(t + h, s1, v1);
+    this.p3 = p3;
+    this.p4 = p4;
+    this.p5 = p5;
+    this.p6 = p6;
+    this.a3 = a3;
+    this.a4 = a4;
+    this.a5 = a5;
+    this.a6 = a6;
+    placed = false;
+    sped = false;
+    double ofS = h * Math.abs(error(p1, p3, p4, p5, p6, v1)) / tolS;
+    double ofV = h * Math.abs(error(a1, a3, a4, a5, a6, endA)) / tolV;
+    return ofS > ofV ? ofS : ofV;
   }
 
   private static double error(double k1, double k3, double k4, double k5, double k6, double k7) {
@@ -135,27 +152,21 @@ final class Dopri {
         - 1.0 / 40 * k7;
   }
 
-  private void interpolant(
-      double p1,
-      double p3,
-      double p4,
-      double p5,
-      double p6,
-      double p7,
-      double a1,
-      double a3,
-      double a4,
-      double a5,
-      double a6,
-      double a7) {
+  /** Worked out only where a step is looked into. */
+  private void interpolatePlace() {
     sr2 = s1 - s0;
-    sr3 = h * p1 - sr2;
-    sr4 = sr2 - h * p7 - sr3;
-    sr5 = h * (D1 * p1 + D3 * p3 + D4 * p4 + D5 * p5 + D6 * p6 + D7 * p7);
+    sr3 = h * v0 - sr2;
+    sr4 = sr2 - h * v1 - sr3;
+    sr5 = h * (D1 * v0 + D3 * p3 + D4 * p4 + D5 * p5 + D6 * p6 + D7 * v1);
+    placed = true;
+  }
+
+  private void interpolateSpeed() {
     vr2 = v1 - v0;
-    vr3 = h * a1 - vr2;
-    vr4 = vr2 - h * a7 - vr3;
-    vr5 = h * (D1 * a1 + D3 * a3 + D4 * a4 + D5 * a5 + D6 * a6 + D7 * a7);
+    vr3 = h * startA - vr2;
+    vr4 = vr2 - h * endA - vr3;
+    vr5 = h * (D1 * startA + D3 * a3 + D4 * a4 + D5 * a5 + D6 * a6 + D7 * endA);
+    sped = true;
   }
 
   double endS() {
@@ -168,24 +179,50 @@ final class Dopri {
 
   /** Place at a share of the last step. */
   double placeAt(double share) {
+    if (share == 0) {
+      return s0;
+    }
+    if (share == 1) {
+      return s0 + (s1 - s0);
+    }
+    if (!placed) {
+      interpolatePlace();
+    }
     double rest = 1 - share;
     return s0 + share * (sr2 + rest * (sr3 + share * (sr4 + rest * sr5)));
   }
 
   /** Speed at a share of the last step. */
   double speedAt(double share) {
+    if (share == 0) {
+      return v0;
+    }
+    if (share == 1) {
+      return v0 + (v1 - v0);
+    }
+    if (!sped) {
+      interpolateSpeed();
+    }
     double rest = 1 - share;
     return v0 + share * (vr2 + rest * (vr3 + share * (vr4 + rest * vr5)));
   }
 
-  /** Greatest speed within the last step, also where the speed turns within it. */
-  double highestV() {
-    return startA > 0 && endA < 0 ? Math.max(v1, speedAt(turn())) : v1;
+  /** Whether the speed comes up to this within the last step, also where it turns within it. */
+  boolean risesTo(double speed) {
+    boolean turns = v1 < speed && startA > 0 && endA < 0 && v0 + farthestV() >= speed;
+    return v1 >= speed || turns && speedAt(turn()) >= speed;
   }
 
-  /** Least speed within the last step. */
-  double lowestV() {
-    return startA < 0 && endA > 0 ? Math.min(v1, speedAt(turn())) : v1;
+  /** Whether the speed comes down to this within the last step. */
+  boolean fallsTo(double speed) {
+    boolean turns = v1 > speed && startA < 0 && endA > 0 && v0 - farthestV() <= speed;
+    return v1 <= speed || turns && speedAt(turn()) <= speed;
+  }
+
+  /** The speed goes no further than this from that at the start: spares a look for its turn. */
+  private double farthestV() {
+    interpolateSpeed();
+    return Math.abs(vr2) + Math.abs(vr3) + Math.abs(vr4) + Math.abs(vr5) + 1e-6;
   }
 
   /** Share of the last step at which the speed stops rising, or stops falling. */
@@ -209,15 +246,17 @@ final class Dopri {
   double timeOfPlace(double place) {
     double low = 0;
     double high = 1;
+    double atLow = placeAt(low) - place;
+    double atHigh = placeAt(high) - place;
     for (int i = 0; i < 60 && (high - low) * h > 1e-10; i++) {
-      double middle =
-          i % 3 == 2
-              ? (low + high) / 2
-              : inside(low, high, placeAt(low) - place, placeAt(high) - place);
-      if (placeAt(middle) < place) {
+      double middle = i % 3 == 2 ? (low + high) / 2 : inside(low, high, atLow, atHigh);
+      double there = placeAt(middle);
+      if (there < place) {
         low = middle;
+        atLow = there - place;
       } else {
         high = middle;
+        atHigh = there - place;
       }
     }
     return high * h;
@@ -236,15 +275,17 @@ final class Dopri {
   private double timeOfSpeed(double speed, double end, double sign) {
     double low = 0;
     double high = end;
+    double atLow = speedAt(low) - speed;
+    double atHigh = speedAt(high) - speed;
     for (int i = 0; i < 60 && (high - low) * h > 1e-10; i++) {
-      double middle =
-          i % 3 == 2
-              ? (low + high) / 2
-              : inside(low, high, speedAt(low) - speed, speedAt(high) - speed);
-      if (sign * (speedAt(middle) - speed) < 0) {
+      double middle = i % 3 == 2 ? (low + high) / 2 : inside(low, high, atLow, atHigh);
+      double there = speedAt(middle) - speed;
+      if (sign * there < 0) {
         low = middle;
+        atLow = there;
       } else {
         high = middle;
+        atHigh = there;
       }
     }
     return high * h;

@@ -3,6 +3,7 @@ package gradepost.motion;
 import gradepost.stock.AdhesionLaw;
 import gradepost.stock.RunningResistance;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The right-hand side of the equation of motion. Every force is smooth within a piece; {@link
@@ -30,6 +31,7 @@ final class Forces {
   private double trackX;
   private double trackN;
   private double trackNPerM;
+  private @Nullable PiecewiseLinear effortLine;
   private int effortPiece;
   private double effortV;
   private double effortN;
@@ -69,7 +71,7 @@ final class Forces {
     grip.select(at);
     brake.select(time, speed);
     if (notch >= 0) {
-      effortPiece(effort.get(notch).piece(speed + ON_CORNER_MPS));
+      selectEffort(speed + ON_CORNER_MPS);
     }
     double a = acceleration(time, at, speed);
     if (a >= 0) {
@@ -96,8 +98,16 @@ final class Forces {
     trackNPerM = track.slope(trackPiece);
   }
 
+  private void selectEffort(double speed) {
+    PiecewiseLinear line = effort.get(notch);
+    if (line != effortLine || line.x(effortPiece) > speed || line.x(effortPiece + 1) <= speed) {
+      effortPiece(line.piece(speed));
+    }
+  }
+
   private void effortPiece(int piece) {
     PiecewiseLinear line = effort.get(notch);
+    effortLine = line;
     effortPiece = piece;
     effortV = line.x(piece);
     effortN = line.y(piece);
@@ -138,14 +148,20 @@ final class Forces {
   }
 
   double tractionN(double at, double speed) {
-    if (notch < 0) {
-      return 0;
-    }
+    return notch < 0 ? 0 : poweredN(at, speed);
+  }
+
+  private double poweredN(double at, double speed) {
     double force = effortN + effortNPerMps * (speed - effortV);
     if (grip.ampleForMotors(force)) {
-      return Math.max(force, 0);
+      return force > 0 ? force : 0;
     }
     return Math.min(force, grip.motoredN(at, speed));
+  }
+
+  /** Whether adhesion may hold something back: power is on, or the brake. */
+  boolean pullsOrBrakes() {
+    return notch >= 0 || brake.pulls();
   }
 
   /** How many pulls adhesion holds back. Where the number changes a force has a kink. */

@@ -9,6 +9,7 @@ final class Grip {
   private final AdhesionLaw law;
   private final AdhesionLaw poorLaw;
   private final double leastMu;
+  private final double ampleForMotorsN;
   private final PiecewiseLinear met;
   private final double[] weightN;
   private final double[] motoredN;
@@ -49,6 +50,7 @@ final class Grip {
       endM[i + 1] = endM[i] + train.lengthM()[i];
     }
     this.motoredSumN = sum;
+    this.ampleForMotorsN = leastMu * sum;
     this.cornerM = corners(poor);
   }
 
@@ -125,7 +127,7 @@ final class Grip {
 
   /** Whether the driven axles can use so much at any speed. */
   boolean ampleForMotors(double forceN) {
-    return even && forceN <= leastMu * motoredSumN;
+    return even && forceN <= ampleForMotorsN;
   }
 
   /** What the driven axles can use together. */

@@ -9,15 +9,16 @@ public final class Snapshot {
   final double speedMps;
   final int notch;
   final @Nullable BrakeRig rig;
-  final CylinderPressure cylinder = new CylinderPressure();
+  final CylinderPressure cylinder;
   final Charge charge = new Charge();
 
-  Snapshot(double timeS, double atM, double speedMps, int notch, @Nullable BrakeRig rig) {
+  Snapshot(double timeS, double atM, double speedMps, int notch, BrakePull brake) {
     this.timeS = timeS;
     this.atM = atM;
     this.speedMps = speedMps;
     this.notch = notch;
-    this.rig = rig;
+    this.rig = brake.rig();
+    this.cylinder = brake.saveTo(charge);
   }
 
   public double timeS() {

@@ -72,9 +72,7 @@ public final class Stepper {
 
   /** The whole state, to come back to with {@link #restore}. */
   public Snapshot save() {
-    Snapshot kept = new Snapshot(t, s, v, forces.notch(), pull.rig());
-    pull.saveTo(kept.cylinder, kept.charge);
-    return kept;
+    return new Snapshot(t, s, v, forces.notch(), pull);
   }
 
   /** Goes back to a state that this stepper, or one for the same train, has saved. */
@@ -199,13 +197,14 @@ public final class Stepper {
         v = 0;
         return Ended.STANDSTILL;
       }
-      double step = Math.min(h, limitS(a, end - t));
+      double limit = limitS(a, end - t);
+      double step = h < limit ? h : limit;
       double error = dopri.step(t, s, v, a, step, TOLERANCE_M, TOLERANCE_MPS);
       while (error > 1 && step > Crossing.AT_ONCE_S) {
         step *= Math.max(0.2, 0.9 * Math.pow(error, -0.2));
         error = dopri.step(t, s, v, a, step, TOLERANCE_M, TOLERANCE_MPS);
       }
-      h = step * (error < 1e-4 ? 5 : 0.9 * Math.pow(error, -0.2));
+      double tried = step;
       double first = crossing.first(until, t, v, step);
       if (first < step) {
         step = first;
@@ -222,6 +221,7 @@ public final class Stepper {
       if (ended != null) {
         return ended;
       }
+      h = tried * (error < 1e-4 ? 5 : 0.9 * Math.pow(error, -0.2));
     }
     return Ended.NEVER;
   }
@@ -257,18 +257,27 @@ public final class Stepper {
 
   /** Shortens a step so that it ends near the next corner of pressure or track, or at a stand. */
   private double limitS(double a, double mostS) {
-    double limit = Math.min(LONGEST_S, mostS);
-    limit = Math.min(limit, pull.nextCornerS() - t);
+    double limit = mostS < LONGEST_S ? mostS : LONGEST_S;
+    double corner = pull.nextCornerS() - t;
+    limit = corner < limit ? corner : limit;
     double ahead = forces.nextCornerM() - s;
-    double root = v * v + 2 * a * ahead;
-    if (root > 0 && ahead < Double.POSITIVE_INFINITY) {
-      double time = 2 * ahead / (v + Math.sqrt(root));
-      limit = Math.min(limit, time + Forces.CORNER_M / 4 / Math.max(v, Forces.CORNER_M));
+    double gains = a > 0 ? a * limit : 0;
+    if (2 * ahead < (2 * v + gains) * limit + Forces.CORNER_M) {
+      limit = Math.min(limit, toCornerS(a, ahead));
     }
     if (a < 0 && v > 0) {
       // The laws of friction and adhesion do not hold for a train that runs back.
-      limit = Math.min(limit, v / -a + 1e-3);
+      double stands = v / -a + 1e-3;
+      limit = stands < limit ? stands : limit;
     }
-    return Math.max(limit, Crossing.AT_ONCE_S);
+    return limit > Crossing.AT_ONCE_S ? limit : Crossing.AT_ONCE_S;
+  }
+
+  /** Time to the next corner of the track, and a hair over it; infinite where it is not met. */
+  private double toCornerS(double a, double ahead) {
+    double root = v * v + 2 * a * ahead;
+    return root > 0
+        ? 2 * ahead / (v + Math.sqrt(root)) + Forces.CORNER_M / 4 / Math.max(v, Forces.CORNER_M)
+        : Double.POSITIVE_INFINITY;
   }
 }

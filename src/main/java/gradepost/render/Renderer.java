@@ -15,12 +15,16 @@ import org.w3c.dom.Document;
 
 /**
  * Lays briefings out as HTML and as PDF. Fonts and templates are read once, so one renderer for
- * many packs is fast; it serves one thread at a time.
+ * many packs is fast; it serves one thread at a time, and another one for HTML.
  */
 public final class Renderer {
   private final Fonts fonts;
   private final Templates templates;
   private final Markup markup;
+
+  /** A reader of its own, so that the page is read while the paper is laid out. */
+  private final Markup screen;
+
   private final PdfWriter pdf;
 
   public Renderer(TemplateSource source, Messages messages) throws IOException {
@@ -31,13 +35,14 @@ public final class Renderer {
     this.fonts = new Fonts();
     this.templates = new Templates(source, messages);
     this.markup = new Markup(fonts);
+    this.screen = new Markup(fonts);
     this.pdf = new PdfWriter(fonts, tagged);
   }
 
   /** One self-contained file, in UTF-8. */
   public void html(Printable briefing, OutputStream out) throws IOException {
     String page = templates.markup(briefing, "screen", this::svg);
-    markup.read(page);
+    screen.read(page);
     out.write("<!DOCTYPE html>\n".getBytes(StandardCharsets.UTF_8));
     out.write(page.getBytes(StandardCharsets.UTF_8));
   }
