@@ -1,6 +1,8 @@
 package gradepost.drive;
 
+import gradepost.motion.Ended;
 import gradepost.motion.Stepper;
+import gradepost.motion.Until;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -12,12 +14,17 @@ final class BrakeCurve {
   private static final double STEP_MPS = 0.5;
   private static final int ROUNDS = 6;
   private static final double NEAR_M = 0.5;
+  private static final double LONGEST_M = 2000;
 
   private final double aimM;
   private final double freeMps;
   private final double releaseMps;
   private final boolean staysOn;
   private final double[] placeM;
+
+  /** How far behind the aim the brake is off. */
+  private final double[] offM;
+
   private final double[] seconds;
   private final double[] endMps;
   private final int[] moves;
@@ -25,9 +32,16 @@ final class BrakeCurve {
   /**
    * @param leastM places before this one are of no interest
    * @param mostMps nor are speeds above this
+   * @param offMps where a brake that stays on past the aim comes off
    */
   BrakeCurve(
-      Stepper stepper, Target target, Braking braking, double aimM, double leastM, double mostMps) {
+      Stepper stepper,
+      Target target,
+      Braking braking,
+      double aimM,
+      double leastM,
+      double mostMps,
+      double offMps) {
     this.aimM = aimM;
     staysOn = braking.staysOn();
     releaseMps = braking.releases() ? braking.releasedAtMps() : 0;
@@ -37,6 +51,7 @@ final class BrakeCurve {
     seconds = new double[count];
     endMps = new double[count];
     moves = new int[count];
+    offM = new double[count];
     placeM[0] = aimM;
     endMps[0] = freeMps;
     double last = aimM;
@@ -52,9 +67,19 @@ final class BrakeCurve {
           x = Double.NEGATIVE_INFINITY;
           break;
         }
-        seconds[i] = outcome.endS();
+        seconds[i] = stepper.timeS();
         moves[i] = (int) out.stream().filter(o -> !(o.command() instanceof Command.Stand)).count();
         endMps[i] = Math.min(outcome.endMps(), freeMps);
+        if (staysOn && !comesOff(stepper, braking, offMps)) {
+          x = Double.NEGATIVE_INFINITY;
+          break;
+        }
+        if (staysOn) {
+          offM[i] = stepper.atM() - outcome.endM();
+          seconds[i] = stepper.timeS();
+          endMps[i] = stepper.speedMps();
+          moves[i]++;
+        }
         if (Math.abs(past) < NEAR_M) {
           break;
         }
@@ -66,9 +91,21 @@ final class BrakeCurve {
     }
   }
 
-  /** Whether the brake is on at the aim, and comes off behind it. */
-  boolean staysOn() {
-    return staysOn;
+  /** Runs on with the brake on down to a speed, and until it is empty. */
+  private static boolean comesOff(Stepper stepper, Braking braking, double offMps) {
+    Until until = new Until().place(stepper.atM() + LONGEST_M).speedDown(offMps);
+    if (stepper.speedMps() > offMps && stepper.advance(until) != Ended.SPEED_DOWN) {
+      return false;
+    }
+    double emptyS = braking.emptyS(stepper.pressurePa());
+    stepper.brake(braking.rig(), 0);
+    stepper.advance(until.clear().time(stepper.timeS() + emptyS));
+    return stepper.speedMps() > 0;
+  }
+
+  /** How far behind the aim the brake is off. */
+  double offM(double mps) {
+    return mps <= freeMps ? 0 : between(offM, mps);
   }
 
   /** Where the braking is to be over. */
@@ -100,7 +137,7 @@ final class BrakeCurve {
     return mps <= freeMps ? 0 : between(seconds, mps);
   }
 
-  /** The speed that is left at the aim. */
+  /** The speed that is left there. */
   double endMps(double mps) {
     return mps <= freeMps ? mps : between(endMps, mps);
   }

@@ -130,7 +130,7 @@ final class LegGrid {
       double last = k == 0 ? 0 : rules.ceilingAt((placeM[k - 1] + placeM[k]) / 2);
       mostMps[k] = Math.min(last, ceiling);
     }
-    addCurves(assignment, bench, ahead, technique, fromM);
+    addCurves(assignment, bench, rules.band(), ahead, technique, fromM);
   }
 
   private static double aimM(Target target, double beforeM) {
@@ -140,6 +140,7 @@ final class LegGrid {
   private void addCurves(
       Assignment assignment,
       Bench bench,
+      Band band,
       List<Target> targets,
       Function<Target, Braking> technique,
       double fromM) {
@@ -149,7 +150,8 @@ final class LegGrid {
     List<BrakeCurve> brakes = new ArrayList<>();
     for (Target target : targets) {
       double aim = aimM(target, before);
-      brakes.add(new BrakeCurve(stepper, target, technique.apply(target), aim, fromM, most));
+      double off = band.checkToMps(target.speedMps());
+      brakes.add(new BrakeCurve(stepper, target, technique.apply(target), aim, fromM, most, off));
     }
     for (int t = 0; t < targets.size(); t++) {
       BrakeCurve brake = brakes.get(t);
@@ -181,7 +183,7 @@ final class LegGrid {
         Braking further = Braking.downTo(assignment, bench, target, usual.releasedAtMps() - lower);
         if (further.aimMps() < usual.aimMps()) {
           double aim = brakes.get(t).aimM();
-          BrakeCurve brake = new BrakeCurve(stepper, target, further, aim, fromM, most);
+          BrakeCurve brake = new BrakeCurve(stepper, target, further, aim, fromM, most, 0);
           Curve must = curves.get(t);
           curves.add(new Curve(brake, must.from(), must.place(), false, curves.size()));
         }

@@ -8,7 +8,6 @@ final class LegSteps {
   /**
    * One step, or several: where it lands and what it costs.
    *
-   * @param braked whether it lands with the brake on
    * @param moves handle movements on the way
    * @param releasedMps of a braking for a lower speed: where the brake came off
    */
@@ -18,11 +17,10 @@ final class LegSteps {
       double mps,
       double joules,
       double seconds,
-      boolean braked,
       int moves,
       double releasedMps) {
     Move(int place, boolean powered, double mps, double joules, double seconds) {
-      this(place, powered, mps, joules, seconds, false, 0, 0);
+      this(place, powered, mps, joules, seconds, 0, 0);
     }
   }
 
@@ -206,24 +204,39 @@ final class LegSteps {
         LegGrid.Curve curve = grid.curves.get(c);
         double speed = v + shares[c] * (then - v);
         double seconds = shares[c] * 2 * length / (v + then);
-        all.add(braking(grid.curves.get(curve.instead()), k, shares[c] * length, speed, seconds));
+        Move move =
+            braking(grid.curves.get(curve.instead()), k, shares[c] * length, speed, seconds);
+        if (move != null) {
+          all.add(move);
+        }
       }
     }
     return all;
   }
 
+  /** Null where a brake that stays on is not off before the end of the leg. */
   private Move braking(LegGrid.Curve curve, int k, double runM, double speed, double seconds) {
     BrakeCurve brake = curve.brake();
     double spareM = brake.placeM(speed) - grid.placeM[k] - runM;
-    return new Move(
-        curve.place(),
-        false,
-        brake.endMps(speed),
-        0,
-        seconds + brake.seconds(speed) + Math.max(0, spareM) / speed,
-        brake.staysOn(),
-        brake.moves(speed),
-        brake.releaseMps());
+    double offM = brake.aimM() + brake.offM(speed);
+    int place = curve.place();
+    while (place < grid.places() - 1 && grid.placeM[place] < offM - 1e-6) {
+      place++;
+    }
+    double rest = Math.max(0, grid.placeM[place] - offM);
+    double end = brake.endMps(speed);
+    double then = rest > 1e-6 && place > 0 ? grid.after(place - 1, end, rest, -1, 0) : end;
+    double restS = rest > 1e-6 ? 2 * rest / (end + then) : 0;
+    return Double.isNaN(then) || grid.placeM[place] < offM - 1e-6
+        ? null
+        : new Move(
+            place,
+            false,
+            then,
+            0,
+            seconds + brake.seconds(speed) + Math.max(0, spareM) / speed + restS,
+            brake.moves(speed),
+            brake.releaseMps());
   }
 
   /** At which share of a segment a braking has to begin; NaN where it has not, or too late. */
