@@ -22,8 +22,13 @@ final class BrakeCurve {
   private final boolean staysOn;
   private final double[] placeM;
 
-  /** How far behind the aim the brake is off. */
+  /**
+   * Of a brake that stays on: how far and how long behind the aim it is off, and the speed then.
+   */
   private final double[] offM;
+
+  private final double[] offS;
+  private final double[] offMps;
 
   private final double[] seconds;
   private final double[] endMps;
@@ -32,7 +37,7 @@ final class BrakeCurve {
   /**
    * @param leastM places before this one are of no interest
    * @param mostMps nor are speeds above this
-   * @param offMps where a brake that stays on past the aim comes off
+   * @param comesOffMps where a brake that stays on past the aim comes off
    */
   BrakeCurve(
       Stepper stepper,
@@ -41,7 +46,7 @@ final class BrakeCurve {
       double aimM,
       double leastM,
       double mostMps,
-      double offMps) {
+      double comesOffMps) {
     this.aimM = aimM;
     staysOn = braking.staysOn();
     releaseMps = braking.releases() ? braking.releasedAtMps() : 0;
@@ -52,6 +57,8 @@ final class BrakeCurve {
     endMps = new double[count];
     moves = new int[count];
     offM = new double[count];
+    offS = new double[count];
+    offMps = new double[count];
     placeM[0] = aimM;
     endMps[0] = freeMps;
     double last = aimM;
@@ -67,19 +74,16 @@ final class BrakeCurve {
           x = Double.NEGATIVE_INFINITY;
           break;
         }
-        seconds[i] = stepper.timeS();
+        seconds[i] = outcome.endS();
         moves[i] = (int) out.stream().filter(o -> !(o.command() instanceof Command.Stand)).count();
         endMps[i] = Math.min(outcome.endMps(), freeMps);
-        if (staysOn && !comesOff(stepper, braking, offMps)) {
+        if (staysOn && !comesOff(stepper, braking, comesOffMps)) {
           x = Double.NEGATIVE_INFINITY;
           break;
         }
-        if (staysOn) {
-          offM[i] = stepper.atM() - outcome.endM();
-          seconds[i] = stepper.timeS();
-          endMps[i] = stepper.speedMps();
-          moves[i]++;
-        }
+        offM[i] = stepper.atM() - outcome.endM();
+        offS[i] = stepper.timeS() - outcome.endS();
+        offMps[i] = stepper.speedMps();
         if (Math.abs(past) < NEAR_M) {
           break;
         }
@@ -103,9 +107,24 @@ final class BrakeCurve {
     return stepper.speedMps() > 0;
   }
 
-  /** How far behind the aim the brake is off. */
+  /** Whether the brake is on at the aim, and comes off behind it. */
+  boolean staysOn() {
+    return staysOn;
+  }
+
+  /** Of a brake that stays on: how far behind the aim it is off. */
   double offM(double mps) {
-    return mps <= freeMps ? 0 : between(offM, mps);
+    return between(offM, Math.max(mps, freeMps + STEP_MPS));
+  }
+
+  /** How long behind the aim. */
+  double offS(double mps) {
+    return between(offS, Math.max(mps, freeMps + STEP_MPS));
+  }
+
+  /** The speed then. */
+  double offMps(double mps) {
+    return between(offMps, Math.max(mps, freeMps + STEP_MPS));
   }
 
   /** Where the braking is to be over. */
@@ -137,7 +156,7 @@ final class BrakeCurve {
     return mps <= freeMps ? 0 : between(seconds, mps);
   }
 
-  /** The speed that is left there. */
+  /** The speed that is left at the aim. */
   double endMps(double mps) {
     return mps <= freeMps ? mps : between(endMps, mps);
   }

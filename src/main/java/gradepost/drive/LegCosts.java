@@ -78,7 +78,8 @@ final class LegCosts {
   private double brakings(int kind, int cell) {
     double best = Double.POSITIVE_INFINITY;
     for (int b = 0; b < LegTable.BRAKINGS; b++) {
-      best = Math.min(best, cost(kind + b, cell, 0));
+      int then = table.staysOn(kind + b, cell) ? check : 0;
+      best = Math.min(best, cost(kind + b, cell, then));
     }
     return best;
   }
@@ -177,13 +178,13 @@ final class LegCosts {
       }
       if (rolling) {
         add(all, steps.coast(k, v), 0, moves);
-        steps.brakings(k, v, 0).forEach(m -> add(all, m, 0, moves));
+        steps.brakings(k, v, 0).forEach(m -> add(all, m, m.braked() ? check : 0, moves));
         add(all, steps.check(k, v), check, moves + 1);
       }
     }
     if (state == check && rolling) {
       add(all, steps.checked(k, v), check, 0);
-      steps.brakings(k, v, grid.checkPa[k]).forEach(m -> add(all, m, 0, 0));
+      steps.brakings(k, v, grid.checkPa[k]).forEach(m -> add(all, m, m.braked() ? check : 0, 0));
     }
     if (powered(state)) {
       add(all, steps.shutOff(k, v), 0, 1);

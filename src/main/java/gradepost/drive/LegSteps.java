@@ -8,6 +8,7 @@ final class LegSteps {
   /**
    * One step, or several: where it lands and what it costs.
    *
+   * @param braked whether it lands with the brake on
    * @param moves handle movements on the way
    * @param releasedMps of a braking for a lower speed: where the brake came off
    */
@@ -17,10 +18,11 @@ final class LegSteps {
       double mps,
       double joules,
       double seconds,
+      boolean braked,
       int moves,
       double releasedMps) {
     Move(int place, boolean powered, double mps, double joules, double seconds) {
-      this(place, powered, mps, joules, seconds, 0, 0);
+      this(place, powered, mps, joules, seconds, false, 0, 0);
     }
   }
 
@@ -214,29 +216,37 @@ final class LegSteps {
     return all;
   }
 
-  /** Null where a brake that stays on is not off before the end of the leg. */
   private Move braking(LegGrid.Curve curve, int k, double runM, double speed, double seconds) {
     BrakeCurve brake = curve.brake();
     double spareM = brake.placeM(speed) - grid.placeM[k] - runM;
-    double offM = brake.aimM() + brake.offM(speed);
-    int place = curve.place();
-    while (place < grid.places() - 1 && grid.placeM[place] < offM - 1e-6) {
-      place++;
-    }
-    double rest = Math.max(0, grid.placeM[place] - offM);
-    double end = brake.endMps(speed);
-    double then = rest > 1e-6 && place > 0 ? grid.after(place - 1, end, rest, -1, 0) : end;
-    double restS = rest > 1e-6 ? 2 * rest / (end + then) : 0;
-    return Double.isNaN(then) || grid.placeM[place] < offM - 1e-6
-        ? null
-        : new Move(
-            place,
+    Move move =
+        new Move(
+            curve.place(),
             false,
-            then,
+            brake.endMps(speed),
             0,
-            seconds + brake.seconds(speed) + Math.max(0, spareM) / speed + restS,
+            seconds + brake.seconds(speed) + Math.max(0, spareM) / speed,
+            brake.staysOn(),
             brake.moves(speed),
             brake.releaseMps());
+    return brake.staysOn() ? released(move, brake, speed) : move;
+  }
+
+  /** With the brake off and on to the next place; with the brake on if it is too fast there. */
+  private Move released(Move on, BrakeCurve brake, double speed) {
+    double offM = brake.aimM() + brake.offM(speed);
+    int place = on.place();
+    while (place < grid.places() - 1 && grid.placeM[place] < offM) {
+      place++;
+    }
+    double rest = grid.placeM[place] - offM;
+    double end = brake.offMps(speed);
+    double then = rest < 0 || place == 0 ? Double.NaN : grid.after(place - 1, end, rest, -1, 0);
+    if (Double.isNaN(then) || grid.landing(place, then) == null) {
+      return on;
+    }
+    double seconds = on.seconds() + brake.offS(speed) + 2 * rest / (end + then);
+    return new Move(place, false, then, 0, seconds, false, on.moves() + 1, 0);
   }
 
   /** At which share of a segment a braking has to begin; NaN where it has not, or too late. */

@@ -40,6 +40,9 @@ final class LegTable {
   /** Whether it lands without power, having begun with it. */
   private final boolean[] came;
 
+  /** Whether it lands with the brake on. */
+  private final boolean[] braked;
+
   LegTable(LegGrid grid, LegSteps steps) {
     this.grid = grid;
     this.steps = steps;
@@ -59,6 +62,7 @@ final class LegTable {
     seconds = new double[all];
     moves = new byte[all];
     came = new boolean[all];
+    braked = new boolean[all];
     Arrays.fill(low, -1);
     for (int k = 0; k + 1 < grid.places(); k++) {
       for (int i = 0; i < columns; i++) {
@@ -115,6 +119,7 @@ final class LegTable {
     seconds[step] = move.seconds();
     moves[step] = (byte) move.moves();
     came[step] = !move.powered();
+    braked[step] = move.braked();
   }
 
   /** Cost of a step and of what follows it. */
@@ -126,6 +131,11 @@ final class LegTable {
     }
     double onward = LegGrid.between(then[at], then[high[step]], share[step]);
     return joules[step] + watts * seconds[step] + perMove * moves[step] + onward;
+  }
+
+  /** Whether a braking leaves the brake on at its end. */
+  boolean staysOn(int kind, int cell) {
+    return braked[cell * kinds + kind];
   }
 
   /** Whether power comes off by itself on this step. */

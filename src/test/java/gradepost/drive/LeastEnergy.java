@@ -171,7 +171,7 @@ final class LeastEnergy {
     double best = Double.POSITIVE_INFINITY;
     for (LegSteps.Move move : all.get(k).get(i)) {
       if (move.moves() <= m) {
-        best = Math.min(best, hold(move, m - move.moves(), 0, watts));
+        best = Math.min(best, hold(move, m - move.moves(), move.braked() ? check : 0, watts));
       }
     }
     return best;
