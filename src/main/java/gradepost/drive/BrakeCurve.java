@@ -1,8 +1,6 @@
 package gradepost.drive;
 
-import gradepost.motion.Ended;
 import gradepost.motion.Stepper;
-import gradepost.motion.Until;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -14,22 +12,12 @@ final class BrakeCurve {
   private static final double STEP_MPS = 0.5;
   private static final int ROUNDS = 6;
   private static final double NEAR_M = 0.5;
-  private static final double LONGEST_M = 2000;
 
   private final double aimM;
   private final double freeMps;
   private final double releaseMps;
   private final boolean staysOn;
   private final double[] placeM;
-
-  /**
-   * Of a brake that stays on: how far and how long behind the aim it is off, and the speed then.
-   */
-  private final double[] offM;
-
-  private final double[] offS;
-  private final double[] offMps;
-
   private final double[] seconds;
   private final double[] endMps;
   private final int[] moves;
@@ -37,16 +25,9 @@ final class BrakeCurve {
   /**
    * @param leastM places before this one are of no interest
    * @param mostMps nor are speeds above this
-   * @param comesOffMps where a brake that stays on past the aim comes off
    */
   BrakeCurve(
-      Stepper stepper,
-      Target target,
-      Braking braking,
-      double aimM,
-      double leastM,
-      double mostMps,
-      double comesOffMps) {
+      Stepper stepper, Target target, Braking braking, double aimM, double leastM, double mostMps) {
     this.aimM = aimM;
     staysOn = braking.staysOn();
     releaseMps = braking.releases() ? braking.releasedAtMps() : 0;
@@ -56,9 +37,6 @@ final class BrakeCurve {
     seconds = new double[count];
     endMps = new double[count];
     moves = new int[count];
-    offM = new double[count];
-    offS = new double[count];
-    offMps = new double[count];
     placeM[0] = aimM;
     endMps[0] = freeMps;
     double last = aimM;
@@ -77,13 +55,6 @@ final class BrakeCurve {
         seconds[i] = outcome.endS();
         moves[i] = (int) out.stream().filter(o -> !(o.command() instanceof Command.Stand)).count();
         endMps[i] = Math.min(outcome.endMps(), freeMps);
-        if (staysOn && !comesOff(stepper, braking, comesOffMps)) {
-          x = Double.NEGATIVE_INFINITY;
-          break;
-        }
-        offM[i] = stepper.atM() - outcome.endM();
-        offS[i] = stepper.timeS() - outcome.endS();
-        offMps[i] = stepper.speedMps();
         if (Math.abs(past) < NEAR_M) {
           break;
         }
@@ -95,36 +66,9 @@ final class BrakeCurve {
     }
   }
 
-  /** Runs on with the brake on down to a speed, and until it is empty. */
-  private static boolean comesOff(Stepper stepper, Braking braking, double offMps) {
-    Until until = new Until().place(stepper.atM() + LONGEST_M).speedDown(offMps);
-    if (stepper.speedMps() > offMps && stepper.advance(until) != Ended.SPEED_DOWN) {
-      return false;
-    }
-    double emptyS = braking.emptyS(stepper.pressurePa());
-    stepper.brake(braking.rig(), 0);
-    stepper.advance(until.clear().time(stepper.timeS() + emptyS));
-    return stepper.speedMps() > 0;
-  }
-
   /** Whether the brake is on at the aim, and comes off behind it. */
   boolean staysOn() {
     return staysOn;
-  }
-
-  /** Of a brake that stays on: how far behind the aim it is off. */
-  double offM(double mps) {
-    return between(offM, Math.max(mps, freeMps + STEP_MPS));
-  }
-
-  /** How long behind the aim. */
-  double offS(double mps) {
-    return between(offS, Math.max(mps, freeMps + STEP_MPS));
-  }
-
-  /** The speed then. */
-  double offMps(double mps) {
-    return between(offMps, Math.max(mps, freeMps + STEP_MPS));
   }
 
   /** Where the braking is to be over. */

@@ -206,11 +206,6 @@ record Braking(
     return new Braking(rig, aimMps, firstPa, firstHeldS, onHeldS, mainPa, easeAtMps, to, staysOn);
   }
 
-  /** How long a brake that is let go at this pressure takes to be off, seconds. */
-  double emptyS(double pressurePa) {
-    return rig.deadTimeS() + rig.lastDelayS() + pressurePa / rig.releasePaPerS();
-  }
-
   boolean releases() {
     return easePa.length > 0 && easePa[easePa.length - 1] == 0;
   }

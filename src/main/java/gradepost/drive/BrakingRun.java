@@ -68,7 +68,11 @@ final class BrakingRun {
       return Outcome.now(stepper, met);
     }
     if (braking.releases()) {
-      advance(stepper.timeS() + braking.emptyS(stepper.pressurePa()), 0);
+      double emptyS =
+          braking.rig().deadTimeS()
+              + braking.rig().lastDelayS()
+              + stepper.pressurePa() / braking.rig().releasePaPerS();
+      advance(stepper.timeS() + emptyS, 0);
       return Outcome.now(stepper, true);
     }
     Ended ended = stepper.advance(until.clear().place(hopelessM));

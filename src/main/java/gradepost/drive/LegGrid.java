@@ -130,7 +130,7 @@ final class LegGrid {
       double last = k == 0 ? 0 : rules.ceilingAt((placeM[k - 1] + placeM[k]) / 2);
       mostMps[k] = Math.min(last, ceiling);
     }
-    addCurves(assignment, bench, rules.band(), ahead, technique, fromM);
+    addCurves(assignment, bench, ahead, technique, fromM);
   }
 
   private static double aimM(Target target, double beforeM) {
@@ -140,7 +140,6 @@ final class LegGrid {
   private void addCurves(
       Assignment assignment,
       Bench bench,
-      Band band,
       List<Target> targets,
       Function<Target, Braking> technique,
       double fromM) {
@@ -150,8 +149,7 @@ final class LegGrid {
     List<BrakeCurve> brakes = new ArrayList<>();
     for (Target target : targets) {
       double aim = aimM(target, before);
-      double off = band.checkToMps(target.speedMps());
-      brakes.add(new BrakeCurve(stepper, target, technique.apply(target), aim, fromM, most, off));
+      brakes.add(new BrakeCurve(stepper, target, technique.apply(target), aim, fromM, most));
     }
     for (int t = 0; t < targets.size(); t++) {
       BrakeCurve brake = brakes.get(t);
@@ -183,7 +181,7 @@ final class LegGrid {
         Braking further = Braking.downTo(assignment, bench, target, usual.releasedAtMps() - lower);
         if (further.aimMps() < usual.aimMps()) {
           double aim = brakes.get(t).aimM();
-          BrakeCurve brake = new BrakeCurve(stepper, target, further, aim, fromM, most, 0);
+          BrakeCurve brake = new BrakeCurve(stepper, target, further, aim, fromM, most);
           Curve must = curves.get(t);
           curves.add(new Curve(brake, must.from(), must.place(), false, curves.size()));
         }

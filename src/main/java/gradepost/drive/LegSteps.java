@@ -90,15 +90,25 @@ final class LegSteps {
         : new Move(k + 1, false, end, joules, seconds + 2 * metres / (v + end));
   }
 
-  /** Power taken notch by notch up to one, for the least time of power; lands at a place. */
+  /**
+   * Power taken notch by notch up to one, from here or from where the speed has fallen so far on
+   * this segment, for the least time of power; lands at a place.
+   */
   Move ramp(int k, double v, int top) {
-    if (v > grid.onMps[k] + 1e-9) {
-      return null;
+    double speed = Math.min(v, grid.onMps[k]);
+    double at = grid.placeM[k];
+    double coastedS = 0;
+    if (v > speed + 1e-9) {
+      double then = grid.after(k, v, grid.lengthM(k), -1, 0);
+      if (Double.isNaN(then) || then > speed) {
+        return null;
+      }
+      double coastedM = (v * v - speed * speed) / (v * v - then * then) * grid.lengthM(k);
+      at += coastedM;
+      coastedS = 2 * coastedM / (v + speed);
     }
     double seconds = 0;
     double joules = 0;
-    double speed = v;
-    double at = grid.placeM[k];
     int place = k;
     double longEnough = Math.max(leastPowerS, top * perNotchS);
     while (true) {
@@ -139,7 +149,7 @@ final class LegSteps {
         joules += grid.effort(notch, (speed + then) / 2) * part * run;
         seconds += part * slice;
         double rest = grid.placeM[place + 1] - end;
-        return coastedOn(place, grid.offMps[place], rest, joules, seconds);
+        return coastedOn(place, grid.offMps[place], rest, joules, coastedS + seconds);
       }
       joules += grid.effort(notch, (speed + then) / 2) * run;
       seconds += slice;
@@ -152,7 +162,7 @@ final class LegSteps {
           return null;
         }
         if (seconds >= longEnough - 1e-9) {
-          return new Move(place, true, speed, joules, seconds);
+          return new Move(place, true, speed, joules, coastedS + seconds);
         }
         if (place + 1 >= grid.places()) {
           return null;
@@ -206,11 +216,7 @@ final class LegSteps {
         LegGrid.Curve curve = grid.curves.get(c);
         double speed = v + shares[c] * (then - v);
         double seconds = shares[c] * 2 * length / (v + then);
-        Move move =
-            braking(grid.curves.get(curve.instead()), k, shares[c] * length, speed, seconds);
-        if (move != null) {
-          all.add(move);
-        }
+        all.add(braking(grid.curves.get(curve.instead()), k, shares[c] * length, speed, seconds));
       }
     }
     return all;
@@ -219,34 +225,15 @@ final class LegSteps {
   private Move braking(LegGrid.Curve curve, int k, double runM, double speed, double seconds) {
     BrakeCurve brake = curve.brake();
     double spareM = brake.placeM(speed) - grid.placeM[k] - runM;
-    Move move =
-        new Move(
-            curve.place(),
-            false,
-            brake.endMps(speed),
-            0,
-            seconds + brake.seconds(speed) + Math.max(0, spareM) / speed,
-            brake.staysOn(),
-            brake.moves(speed),
-            brake.releaseMps());
-    return brake.staysOn() ? released(move, brake, speed) : move;
-  }
-
-  /** With the brake off and on to the next place; with the brake on if it is too fast there. */
-  private Move released(Move on, BrakeCurve brake, double speed) {
-    double offM = brake.aimM() + brake.offM(speed);
-    int place = on.place();
-    while (place < grid.places() - 1 && grid.placeM[place] < offM) {
-      place++;
-    }
-    double rest = grid.placeM[place] - offM;
-    double end = brake.offMps(speed);
-    double then = rest < 0 || place == 0 ? Double.NaN : grid.after(place - 1, end, rest, -1, 0);
-    if (Double.isNaN(then) || grid.landing(place, then) == null) {
-      return on;
-    }
-    double seconds = on.seconds() + brake.offS(speed) + 2 * rest / (end + then);
-    return new Move(place, false, then, 0, seconds, false, on.moves() + 1, 0);
+    return new Move(
+        curve.place(),
+        false,
+        brake.endMps(speed),
+        0,
+        seconds + brake.seconds(speed) + Math.max(0, spareM) / speed,
+        brake.staysOn(),
+        brake.moves(speed),
+        brake.releaseMps());
   }
 
   /** At which share of a segment a braking has to begin; NaN where it has not, or too late. */

@@ -1,6 +1,7 @@
 package gradepost.drive;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -100,31 +101,20 @@ final class RunChooser {
     LegChooser chooser = new LegChooser(assignment, bench, ceiling, startM, targets);
     List<LegChooser.Way> ways = new ArrayList<>();
     ways.add(chooser.own());
-    chooser.guided(TIMES_W[TIMES_W.length - 1], MOVES_J[0]).ifPresent(ways::add);
-    LegChooser.Way fastest = chooser.fastest();
+    ways.add(chooser.fastest());
+    List<List<Optional<LegChooser.Way>>> priced = new ArrayList<>();
+    for (double move : MOVES_J) {
+      priced.add(Arrays.stream(TIMES_W).mapToObj(time -> chooser.guided(time, move)).toList());
+    }
+    priced.forEach(all -> all.forEach(way -> way.ifPresent(ways::add)));
+    LegChooser.Way fastest = ways.get(0);
     for (LegChooser.Way way : ways) {
-      fastest = !fastest.stands() || way.stands() && way.timeS() < fastest.timeS() ? way : fastest;
+      fastest = way.quickerThan(fastest) ? way : fastest;
     }
     double share = assignment.policy().run().timeAllowance();
     double allowedS = Math.max(fastest.timeS(), (1 + share) * fastest.timeS() - SLOWER_S);
-    for (double move : MOVES_J) {
-      double cheap = TIMES_W[0];
-      double dear = TIMES_W[TIMES_W.length - 1];
-      for (double time : TIMES_W) {
-        Optional<LegChooser.Way> way = chooser.guided(time, move);
-        way.ifPresent(ways::add);
-        boolean inTime = way.isPresent() && way.get().timeS() <= allowedS;
-        dear = inTime ? Math.min(dear, time) : dear;
-        cheap = inTime ? cheap : time < dear ? time : cheap;
-      }
-      for (int i = 0; i < HALVINGS; i++) {
-        double middle = Math.sqrt(cheap * dear);
-        Optional<LegChooser.Way> way = chooser.guided(middle, move);
-        way.ifPresent(ways::add);
-        boolean inTime = way.isPresent() && way.get().timeS() <= allowedS;
-        dear = inTime ? middle : dear;
-        cheap = inTime ? cheap : middle;
-      }
+    for (int move = 0; move < MOVES_J.length; move++) {
+      ways.addAll(between(chooser, MOVES_J[move], priced.get(move), allowedS));
     }
     LegChooser.Way taken = best(ways.get(0), ways, allowedS);
     List<LegChooser.Way> left = new ArrayList<>(ways);
@@ -134,6 +124,36 @@ final class RunChooser {
       taken = best(taken, List.of(improved(chooser, from, allowedS)), allowedS);
     }
     return new Leg(targets, taken, fastest, chooser.leastJ(taken));
+  }
+
+  /**
+   * Ways at prices of time between one that is too slow and one in time, ever nearer.
+   *
+   * @param priced the ways at the prices of {@link #TIMES_W}
+   */
+  private static List<LegChooser.Way> between(
+      LegChooser chooser, double moveJ, List<Optional<LegChooser.Way>> priced, double allowedS) {
+    List<LegChooser.Way> ways = new ArrayList<>();
+    double cheap = TIMES_W[0];
+    double dear = TIMES_W[TIMES_W.length - 1];
+    for (int i = 0; i < TIMES_W.length; i++) {
+      double time = TIMES_W[i];
+      boolean inTime = inTime(priced.get(i), allowedS);
+      dear = inTime ? Math.min(dear, time) : dear;
+      cheap = !inTime && time < dear ? time : cheap;
+    }
+    for (int i = 0; i < HALVINGS; i++) {
+      double middle = Math.sqrt(cheap * dear);
+      Optional<LegChooser.Way> way = chooser.guided(middle, moveJ);
+      way.ifPresent(ways::add);
+      dear = inTime(way, allowedS) ? middle : dear;
+      cheap = inTime(way, allowedS) ? cheap : middle;
+    }
+    return ways;
+  }
+
+  private static boolean inTime(Optional<LegChooser.Way> way, double allowedS) {
+    return way.isPresent() && way.get().timeS() <= allowedS;
   }
 
   /** Goes to the best way near this one, and on from there, as long as that is better. */
