@@ -1,7 +1,10 @@
 package gradepost.drive;
 
 import gradepost.motion.BrakeRig;
+import gradepost.motion.Ended;
+import gradepost.motion.Snapshot;
 import gradepost.motion.Stepper;
+import gradepost.motion.Until;
 import gradepost.units.UnitStyle;
 import java.util.List;
 
@@ -41,6 +44,9 @@ record Braking(
   private static final double HARDLY_MPS2 = 0.01;
 
   private static final double AT_ONCE_S = 8;
+
+  /** No brake is kept on for longer behind a board. */
+  private static final double LONGEST_S = 120;
 
   /** Gathering speed like this, a brake that is let go has to go on again within some seconds. */
   private static final double AT_ONCE_MPS2 = 0.06;
@@ -204,6 +210,27 @@ record Braking(
     double[] to = easePa.clone();
     to[index] = Math.min(to[index] + byPa, index == 0 ? mainPa : to[index - 1]);
     return new Braking(rig, aimMps, firstPa, firstHeldS, onHeldS, mainPa, easeAtMps, to, staysOn);
+  }
+
+  /** How long a brake that is let go at this pressure takes to be off, seconds. */
+  double emptyS(double pressurePa) {
+    return rig.deadTimeS() + rig.lastDelayS() + pressurePa / rig.releasePaPerS();
+  }
+
+  /**
+   * Where a brake that is on is off, if it is let go at this speed; the stepper stays where it is.
+   */
+  double offM(Stepper stepper, double mps) {
+    Snapshot on = stepper.save();
+    Until until = new Until().time(stepper.timeS() + LONGEST_S).speedDown(mps);
+    if (stepper.speedMps() <= mps || stepper.advance(until) == Ended.SPEED_DOWN) {
+      double emptyS = emptyS(stepper.pressurePa());
+      stepper.brake(rig, 0);
+      stepper.advance(until.clear().time(stepper.timeS() + emptyS));
+    }
+    double offM = stepper.atM();
+    stepper.restore(on);
+    return offM;
   }
 
   boolean releases() {

@@ -68,11 +68,7 @@ final class BrakingRun {
       return Outcome.now(stepper, met);
     }
     if (braking.releases()) {
-      double emptyS =
-          braking.rig().deadTimeS()
-              + braking.rig().lastDelayS()
-              + stepper.pressurePa() / braking.rig().releasePaPerS();
-      advance(stepper.timeS() + emptyS, 0);
+      advance(stepper.timeS() + braking.emptyS(stepper.pressurePa()), 0);
       return Outcome.now(stepper, true);
     }
     Ended ended = stepper.advance(until.clear().place(hopelessM));

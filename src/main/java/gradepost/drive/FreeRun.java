@@ -260,11 +260,12 @@ final class FreeRun {
     if (stepper.speedMps() >= up) {
       up = ceiling + 1;
     }
-    double look = stepper.timeS() + (stepper.pressurePa() > 0 ? EMPTYING_S : LOOK_S);
+    double look = stepper.timeS() + (stepper.brakeOff() ? LOOK_S : EMPTYING_S);
     boolean justOff = stepper.timeS() < offS + IdleMovements.OFF_S - 1e-6;
     double again = justOff ? offS + IdleMovements.OFF_S : Double.POSITIVE_INFINITY;
     until.clear().place(edge).speedUp(up).time(Math.min(look, again));
-    if (may) {
+    if (!slow) {
+      // Also where it may not be taken yet: then this speed has been met.
       until.speedDown(on);
     }
     seen.see(stepper.speedMps());
@@ -289,7 +290,7 @@ final class FreeRun {
 
   private boolean mayTakePower() {
     boolean justOff = !slow() && stepper.timeS() < offS + IdleMovements.OFF_S - 1e-6;
-    if (justOff || stepper.pressurePa() > 0) {
+    if (justOff || !stepper.brakeOff()) {
       return false;
     }
     double least = rules.run().leastPower().seconds();

@@ -216,7 +216,9 @@ final class LegPlanner {
             braked ? Optional.of(solved) : Optional.empty(),
             before,
             out,
-            outcome.endM(),
+            solved.staysOn() && stepper.demandPa() > 0
+                ? solved.offM(stepper, rules.band().checkToMps(target.speedMps()))
+                : outcome.endM(),
             !choice.tooLate() && outcome.held());
     return new Stretch(piece, next(line, target, choice.index(), seen));
   }

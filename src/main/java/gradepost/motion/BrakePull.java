@@ -105,6 +105,11 @@ final class BrakePull {
     return cylinder.demandPa();
   }
 
+  /** Whether every cylinder is empty, and stays so. */
+  boolean off(double timeS) {
+    return cylinder.demandPa() == 0 && (rig == null || cylinder.settled(timeS, lastDelayS));
+  }
+
   /** Picks the pieces that hold from this state on, as for a train that slows. */
   void select(double time, double speed) {
     if (rig == null || blocks == null) {

@@ -119,6 +119,11 @@ public final class Stepper {
     return pull.demandPa();
   }
 
+  /** Whether the brake is off on every vehicle, and stays off. */
+  public boolean brakeOff() {
+    return pull.off(t);
+  }
+
   /**
    * The most that this brake gives if it is asked now: less than full while its reservoirs still
    * fill after a release.

@@ -28,7 +28,9 @@ final class Near {
 
   /** A place, if it can be told from the right one and is on the route. */
   Near place(Taught taught, double rightM, double atM) {
-    boolean apart = Math.abs(atM - rightM) >= LEAST_STEPS * taught.units().placeStepM() - 1e-6;
+    double least = LEAST_STEPS * taught.units().placeStepM() - 1e-6;
+    double printedM = taught.path().printedAtOrBefore(Math.max(0, atM));
+    boolean apart = Math.abs(atM - rightM) >= least && Math.abs(printedM - rightM) >= least;
     return apart && atM >= 0 && atM <= taught.path().lengthM() ? add(taught.place(atM)) : this;
   }
 
