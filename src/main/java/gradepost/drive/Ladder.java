@@ -112,8 +112,17 @@ final class Ladder {
                 atHigh,
                 TOLERANCE_M);
     double latest = Math.min(exact, piece.brakingM().orElse(exact));
-    return new PlannedPoint(
-        Optional.of(Math.max(low, places.onGrid(latest, piece.target().atM()))), braking.mainPa());
+    double at = Math.max(low, places.onGrid(latest, piece.target().atM()));
+    Braking own = piece.braking().orElse(braking);
+    if (technique(piece, planned, stepper, own, at) > -TOLERANCE_M) {
+      return new PlannedPoint(Optional.of(at), own.mainPa());
+    }
+    stepper.place(planned.timeS(), planned.atM(), planned.speedMps());
+    stepper.chargeAs(planned);
+    boolean stop = piece.target().speedMps() == 0;
+    Braking solved =
+        new Solver(assignment).forPlace(braking, stepper, stepper.save(), aimM(piece), stop);
+    return new PlannedPoint(Optional.of(at), solved.mainPa());
   }
 
   private double technique(
