@@ -33,7 +33,6 @@ import gradepost.units.Pressure;
 import gradepost.units.Span;
 import gradepost.units.Speed;
 import gradepost.units.UnitStyle;
-import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -81,23 +80,6 @@ public final class SamplePlan {
 
   public static Plan of(UnitStyle units) {
     return new SamplePlan(units).plan();
-  }
-
-  public static IssueDetails issue() {
-    return new IssueDetails(
-        "3",
-        LocalDateTime.of(2026, 11, 20, 12, 0),
-        LocalDateTime.of(2026, 11, 23, 4, 0),
-        LocalDateTime.of(2027, 2, 28, 4, 0),
-        Optional.of("2"),
-        Optional.of(LocalDateTime.of(2026, 11, 19, 18, 0)),
-        "A. Instructor",
-        "",
-        "7",
-        "",
-        List.of("Sectional appendix of the invented line, 2026"),
-        "3f786850e387550fdab836ed7e6dc881de23001b3f786850e387550fdab836ed",
-        List.of("The swing bridge is 15 mph in both directions."));
   }
 
   private static CeilingStep step(double from, double to, double mph, String cause) {

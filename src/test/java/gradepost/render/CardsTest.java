@@ -7,7 +7,7 @@ import gradepost.briefing.Briefing;
 import gradepost.briefing.CabCards;
 import gradepost.briefing.Fact;
 import gradepost.briefing.Messages;
-import gradepost.briefing.SamplePlan;
+import gradepost.briefing.SampleIssue;
 import gradepost.briefing.compose.Composer;
 import gradepost.drive.DemoPlans;
 import gradepost.drive.Planner;
@@ -124,7 +124,7 @@ class CardsTest {
         .compose(
             "",
             List.of(Planner.plan(DemoPlans.assignments().get(paper))),
-            SamplePlan.issue(),
+            SampleIssue.details(),
             List.of());
   }
 

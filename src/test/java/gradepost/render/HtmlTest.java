@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import gradepost.briefing.Briefing;
 import gradepost.briefing.Messages;
+import gradepost.briefing.SampleIssue;
 import gradepost.briefing.SamplePlan;
 import gradepost.briefing.compose.Composer;
 import gradepost.units.UnitStyle;
@@ -78,7 +79,7 @@ class HtmlTest {
             .compose(
                 "<b onclick='x'>& \"quoted\"",
                 List.of(SamplePlan.of(UnitStyle.MILES)),
-                SamplePlan.issue(),
+                SampleIssue.details(),
                 List.of());
     Document page = parsed(Papers.html(Papers.renderer(), briefing));
     assertThat(page.getElementsByTagName("h1").item(0).getTextContent())
@@ -90,7 +91,10 @@ class HtmlTest {
     Briefing briefing =
         new Composer(Messages.english())
             .compose(
-                "Line 漢", List.of(SamplePlan.of(UnitStyle.MILES)), SamplePlan.issue(), List.of());
+                "Line 漢",
+                List.of(SamplePlan.of(UnitStyle.MILES)),
+                SampleIssue.details(),
+                List.of());
     assertThatThrownBy(() -> Papers.renderer().pdf(briefing, OutputStream.nullOutputStream()))
         .isInstanceOf(MissingGlyphException.class)
         .hasMessageContaining("漢 (U+6F22)");

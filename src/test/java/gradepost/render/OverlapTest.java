@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import gradepost.briefing.CabCards;
 import gradepost.briefing.Messages;
-import gradepost.briefing.SamplePlan;
+import gradepost.briefing.SampleIssue;
 import gradepost.briefing.compose.Composer;
 import gradepost.drive.DemoPlans;
 import gradepost.drive.Planner;
@@ -43,7 +43,7 @@ class OverlapTest {
                 .compose(
                     "",
                     List.of(Planner.plan(DemoPlans.assignments().get(assignment))),
-                    SamplePlan.issue(),
+                    SampleIssue.details(),
                     List.of()),
             out);
     Glyphs.apart(out.toByteArray());

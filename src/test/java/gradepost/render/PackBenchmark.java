@@ -3,7 +3,7 @@ package gradepost.render;
 import gradepost.OneThread;
 import gradepost.briefing.Briefing;
 import gradepost.briefing.Messages;
-import gradepost.briefing.SamplePlan;
+import gradepost.briefing.SampleIssue;
 import gradepost.briefing.compose.Composer;
 import gradepost.drive.DemoPlans;
 import gradepost.drive.Planner;
@@ -49,7 +49,7 @@ public class PackBenchmark extends OneThread {
         .compose(
             "",
             List.of(Planner.plan(DemoPlans.assignments().get(4))),
-            SamplePlan.issue(),
+            SampleIssue.details(),
             List.of());
   }
 

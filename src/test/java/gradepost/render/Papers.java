@@ -2,6 +2,7 @@ package gradepost.render;
 
 import gradepost.briefing.Briefing;
 import gradepost.briefing.Messages;
+import gradepost.briefing.SampleIssue;
 import gradepost.briefing.SamplePlan;
 import gradepost.briefing.compose.Composer;
 import gradepost.units.UnitStyle;
@@ -14,7 +15,7 @@ import java.util.List;
 final class Papers {
   static Briefing briefing(UnitStyle units) {
     return new Composer(Messages.english())
-        .compose("", List.of(SamplePlan.of(units)), SamplePlan.issue(), List.of());
+        .compose("", List.of(SamplePlan.of(units)), SampleIssue.details(), List.of());
   }
 
   static Renderer renderer() throws IOException {

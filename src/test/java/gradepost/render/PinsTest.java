@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import gradepost.briefing.ApproachPage;
 import gradepost.briefing.Briefing;
 import gradepost.briefing.Messages;
-import gradepost.briefing.SamplePlan;
+import gradepost.briefing.SampleIssue;
 import gradepost.briefing.compose.Composer;
 import gradepost.drive.DemoPlans;
 import gradepost.drive.Planner;
@@ -60,7 +60,7 @@ class PinsTest {
             .compose(
                 "",
                 List.of(Planner.plan(DemoPlans.assignments().get(assignment))),
-                SamplePlan.issue(),
+                SampleIssue.details(),
                 List.of());
     Fonts fonts = new Fonts();
     int actions = 0;

@@ -6,7 +6,7 @@ import gradepost.briefing.Briefing;
 import gradepost.briefing.Chart;
 import gradepost.briefing.Messages;
 import gradepost.briefing.Part;
-import gradepost.briefing.SamplePlan;
+import gradepost.briefing.SampleIssue;
 import gradepost.briefing.compose.Composer;
 import gradepost.drive.DemoPlans;
 import gradepost.drive.Planner;
@@ -172,7 +172,7 @@ class StruckTest {
             .compose(
                 "",
                 List.of(Planner.plan(DemoPlans.assignments().get(assignment))),
-                SamplePlan.issue(),
+                SampleIssue.details(),
                 List.of()));
   }
 }

@@ -6,7 +6,7 @@ import gradepost.briefing.ApproachPage;
 import gradepost.briefing.Briefing;
 import gradepost.briefing.Cue;
 import gradepost.briefing.Messages;
-import gradepost.briefing.SamplePlan;
+import gradepost.briefing.SampleIssue;
 import gradepost.briefing.Table;
 import gradepost.drive.Action;
 import gradepost.drive.Application;
@@ -29,7 +29,7 @@ class ApproachWordsTest {
 
   private static Briefing briefing(Plan plan) {
     return new Composer(Messages.english())
-        .compose("", List.of(plan), SamplePlan.issue(), List.of());
+        .compose("", List.of(plan), SampleIssue.details(), List.of());
   }
 
   /** Also that the speed printed is the one that the chart and the route story have there. */

@@ -3,7 +3,7 @@ package gradepost.briefing.question;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import gradepost.briefing.Messages;
-import gradepost.briefing.SamplePlan;
+import gradepost.briefing.SampleIssue;
 import gradepost.briefing.Table;
 import gradepost.briefing.compose.Taught;
 import gradepost.drive.PaperRules;
@@ -38,7 +38,7 @@ class QuestionBankTest {
       return new QuestionBank(
           new Taught(plan, Messages.english()),
           "p1",
-          new Issued(SamplePlan.issue(), notices, changes),
+          new Issued(SampleIssue.details(), notices, changes),
           rules);
     }
   }
