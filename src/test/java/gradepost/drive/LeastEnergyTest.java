@@ -21,11 +21,11 @@ import org.junit.jupiter.api.Test;
  * <p>Property: within 5 % on the whole run, to the percent; and not below the bound by more than
  * its grid is worth (a brake that stays on past a board is on with the policy's checking pressure
  * there, not with the plan's). Measured on 26 November 2026, short and long trains: the valley down
- * −2.5 and 3.0 %, up 5.0 and 2.6 %; the coast outwards 0.6 and 0.8 %, inwards 0.1 and 2.6 %. Legs
- * without lower speeds are within 1 % (one: 2 %).
+ * under 0 and 3.0 %, up 5.0 and 2.6 %; the coast outwards 0.6 and 0.8 %, inwards 0.1 and 2.6 %.
+ * Legs without lower speeds are within 1 % (one: 2 %).
  */
 class LeastEnergyTest {
-  private static final double GRID = 0.97;
+  private static final double GRID = 0.98;
   private static final double MOST = 1.055;
   private static final int MORE_MOVES = 2;
 
