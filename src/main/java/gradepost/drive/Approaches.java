@@ -59,6 +59,7 @@ final class Approaches {
     List<Application> applications =
         braked.stream().map(piece -> application(piece, last.target())).toList();
     List<Finding> findings = new ArrayList<>(Findings.of(assignment, last, applications));
+    spread.flatMap(s -> Findings.oftenLate(last.target(), s)).ifPresent(findings::add);
     RechargeCaution caution = new RechargeCaution(assignment, bench);
     braked.stream()
         .flatMap(piece -> caution.of(piece, actions).stream())
@@ -125,10 +126,7 @@ final class Approaches {
   private Map<Piece, Optional<Spread>> spreads(List<Piece> pieces) {
     Spreads spreads = new Spreads(assignment, bench);
     List<Piece> whole = pieces.stream().filter(p -> !terminalStep(p.target())).toList();
-    List<Optional<Spread>> drawn =
-        whole.parallelStream()
-            .map(piece -> spreads.of(piece, numbers.get(piece.target())))
-            .toList();
+    List<Optional<Spread>> drawn = whole.parallelStream().map(spreads::of).toList();
     Map<Piece, Optional<Spread>> all = new IdentityHashMap<>();
     for (int i = 0; i < whole.size(); i++) {
       all.put(whole.get(i), drawn.get(i));

@@ -41,6 +41,14 @@ public sealed interface Finding {
   /** Rolling on from the planned braking point with no brake, the train meets the buffer stops. */
   record AtBuffers(double speedMps) implements Finding {}
 
+  /**
+   * Many runs in which nothing is corrected are still too fast at the board.
+   *
+   * @param share of them
+   * @param earlierM begun so much earlier, one in ten would be
+   */
+  record OftenLate(double share, double earlierM) implements Finding {}
+
   /** The planned stop from its printed instructions ends outside the tolerance. */
   record StopOutsideTolerance(double shortM, double toleranceM) implements Finding {}
 

@@ -15,6 +15,9 @@ final class Findings {
   /** A junction signal announces pointwork within this. */
   private static final double ANNOUNCES_M = 1000;
 
+  /** Of runs in which nothing is corrected, no more than this share should be late at a board. */
+  private static final double LATE_SHARE = 0.1;
+
   static List<Finding> of(Assignment assignment, Piece piece, List<Application> applications) {
     List<Finding> findings = new ArrayList<>();
     if (piece.target() instanceof Target.Reduction reduction) {
@@ -33,6 +36,13 @@ final class Findings {
         .distinct()
         .forEach(name -> findings.add(new Finding.NoBrakingPoint(name)));
     return findings;
+  }
+
+  /** Whether too many are late at a board; at a stop half of them run past the mark a little. */
+  static Optional<Finding> oftenLate(Target target, Spread spread) {
+    return target.speedMps() > 0 && spread.pastShare() > LATE_SHARE
+        ? Optional.of(new Finding.OftenLate(spread.pastShare(), -spread.shortM10()))
+        : Optional.empty();
   }
 
   private static void reduction(

@@ -12,6 +12,7 @@ import java.util.List;
  */
 final class Line {
   private static final double NEAR_S = 3;
+  private static final double SAME_M = 1e-6;
 
   private final List<Snapshot> states = new ArrayList<>();
   private final Until until = new Until();
@@ -77,6 +78,22 @@ final class Line {
     Snapshot from = states.get(indexAt(atM));
     stepper.restore(from);
     stepper.advance(until.clear().place(atM));
+  }
+
+  /**
+   * The same where the run ends, with the brake that checked the speed up to there still on: the
+   * last state of a line is without it.
+   */
+  void pickUpBraked(Stepper stepper, double atM) {
+    int last = states.size() - 1;
+    boolean takenOff =
+        last > 0 && states.get(last).demandPa() == 0 && states.get(last - 1).demandPa() > 0;
+    if (takenOff && indexAt(atM) == last && Math.abs(states.get(last).atM() - atM) < SAME_M) {
+      stepper.restore(states.get(last - 1));
+      stepper.advance(until.clear().place(atM));
+    } else {
+      pickUp(stepper, atM);
+    }
   }
 
   /** When power was last taken off before a place: running seconds, or −1 where it is on. */

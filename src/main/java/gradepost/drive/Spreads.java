@@ -1,7 +1,9 @@
 package gradepost.drive;
 
 import gradepost.motion.BrakeRig;
+import gradepost.motion.Snapshot;
 import gradepost.motion.Stepper;
+import gradepost.motion.Until;
 import gradepost.stock.AdhesionLaw;
 import gradepost.stock.ShareOf;
 import java.util.Arrays;
@@ -9,9 +11,11 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 
 /**
- * Draws runs of one braking by the policy's scatter. Seeded by the approach, so that the same input
- * gives the same figures. A mass that differs by a factor is a brake that differs by its inverse:
- * gradient and the greater part of running resistance go with the mass.
+ * Draws runs of one braking by the policy's scatter. Seeded by the target and its place, so that
+ * the same input gives the same figures, and so does the same approach on another issue. A mass
+ * that differs by a factor is a brake that differs by its inverse: gradient and the greater part of
+ * running resistance go with the mass. Each run begins as the planned one comes to the braking
+ * point, with the brake that is on there.
  */
 final class Spreads {
   private static final long SEED = 0x5eed_9057L;
@@ -26,15 +30,17 @@ final class Spreads {
   }
 
   /** Empty where the policy sets no scatter, or no brake is needed. */
-  Optional<Spread> of(Piece piece, int number) {
+  Optional<Spread> of(Piece piece) {
     if (assignment.policy().scatter().isEmpty() || piece.braking().isEmpty()) {
       return Optional.empty();
     }
     Scatter scatter = assignment.policy().scatter().get();
     Braking braking = piece.braking().get();
-    SplittableRandom random = new SplittableRandom(SEED + number);
+    SplittableRandom random = new SplittableRandom(seed(piece.target()));
     Stepper[] steppers = steppers(scatter);
-    double at = piece.brakingM().orElseThrow();
+    Snapshot planned = atBraking(piece);
+    ToldBraking told = new ToldBraking(piece);
+    Until until = new Until();
     double[] shorts = new double[scatter.samples()];
     int past = 0;
     for (int i = 0; i < shorts.length; i++) {
@@ -45,20 +51,36 @@ final class Spreads {
       double faster = scatter.speed().metresPerSecond() * normal(random);
       int grip = (int) Math.round((normal(random) + 3) / 6 * (ADHESION_CLASSES - 1));
       Stepper stepper = steppers[grip];
-      double speed = Math.max(piece.brakingMps() + faster, 0.1);
-      stepper.place(0, at + late * speed, speed);
-      Braking.Outcome outcome = braking.withRig(rig(braking.rig(), force, fill)).run(stepper);
-      shorts[i] = piece.target().atM() - outcome.endM();
+      BrakeRig drawn = rig(braking.rig(), force, fill);
+      stepper.restore(planned);
+      stepper.move(planned.atM(), Math.max(piece.brakingMps() + faster, 0.1));
+      if (planned.demandPa() > 0) {
+        stepper.brake(drawn, planned.demandPa());
+      }
+      stepper.advance(until.clear().time(planned.timeS() + late));
+      shorts[i] = piece.target().atM() - told.metM(stepper, drawn);
       past += shorts[i] < 0 ? 1 : 0;
     }
     Arrays.sort(shorts);
     return Optional.of(
         new Spread(
             shorts[(int) (0.05 * shorts.length)],
+            shorts[(int) (0.1 * shorts.length)],
             shorts[shorts.length / 2],
             shorts[(int) (0.95 * shorts.length)],
             (double) past / shorts.length,
             shorts.length));
+  }
+
+  private static long seed(Target target) {
+    return SEED + 31L * target.name().hashCode() + Math.round(target.atM());
+  }
+
+  /** The planned run at its braking point, a brake that checked the speed still on. */
+  private Snapshot atBraking(Piece piece) {
+    Stepper stepper = bench.plannedStepper();
+    piece.line().pickUpBraked(stepper, piece.brakingM().orElseThrow());
+    return stepper.save();
   }
 
   /** One for each class of adhesion, from three deviations below to three above. */

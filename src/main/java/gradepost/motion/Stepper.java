@@ -70,6 +70,12 @@ public final class Stepper {
     pull.clear();
   }
 
+  /** Puts the train elsewhere, or at another speed, with handles and cylinders as they are. */
+  public void move(double atM, double speedMps) {
+    s = atM;
+    v = speedMps;
+  }
+
   /** The whole state, to come back to with {@link #restore}. */
   public Snapshot save() {
     return new Snapshot(t, s, v, forces.notch(), pull);

@@ -145,6 +145,10 @@ final class Print {
       return "forbidden" + place(movement.atM());
     } else if (finding instanceof Finding.NeverComes never) {
       return "never" + place(never.atM());
+    } else if (finding instanceof Finding.OftenLate late) {
+      return "often late"
+          + Math.round(100 * late.share())
+          + path.units().length(late.earlierM(), Rounding.UP);
     }
     return finding.toString();
   }

@@ -53,6 +53,10 @@ final class FindingWords {
     if (finding instanceof Finding.AtBuffers buffers) {
       return words.text("finding.at-buffers", words.speedAtMost(buffers.speedMps()));
     }
+    if (finding instanceof Finding.OftenLate late) {
+      return words.text(
+          "finding.often-late", Math.round(100 * late.share()), words.overrun(late.earlierM()));
+    }
     if (finding instanceof Finding.LessToGive less) {
       double step = words.units().pressureStepPa();
       return words.text(

@@ -1,0 +1,134 @@
+package gradepost.drive;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import gradepost.motion.Stepper;
+import gradepost.motion.Until;
+import gradepost.units.Span;
+import gradepost.units.Speed;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Property: what is drawn differs from the plan by the scatter alone, and is measured at the board.
+ */
+class SpreadTest {
+  private static final Span AT_ONCE = new Span(0);
+
+  /** Down with eight cars: boards on falling grades, where the brake stays on. */
+  private static Plan plan(Scatter scatter) {
+    Assignment a = DemoPlans.assignments().get(1);
+    Policy p = a.policy();
+    Policy other =
+        new Policy(
+            p.name(),
+            p.adhesion(),
+            p.noticing(),
+            p.safeSide(),
+            p.margins(),
+            p.stopping(),
+            p.restriction(),
+            p.terminal(),
+            p.run(),
+            Optional.of(scatter),
+            p.purposes());
+    return Planner.plan(
+        new Assignment(
+            a.route(),
+            a.direction(),
+            a.lines(),
+            a.junctionRoutes(),
+            a.calls(),
+            a.stock(),
+            a.formation(),
+            a.load(),
+            other,
+            a.restrictions()));
+  }
+
+  private static List<Approach> drawn(Plan plan) {
+    return plan.approaches().stream().filter(a -> a.spread().isPresent()).toList();
+  }
+
+  /** The last place at which the planned run is faster than this, before the target. */
+  private static double downM(Run run, Target target) {
+    double at = target.atM();
+    while (run.speedAt(at) <= target.speedMps()) {
+      at -= 0.05;
+    }
+    return at;
+  }
+
+  @Test
+  void withoutScatterEveryRunIsThePlannedOne() {
+    Plan plan = plan(new Scatter(0, 0, 0, AT_ONCE, Speed.ofMph(0), 0, 20));
+    Run run = new Run(plan.trace());
+    assertThat(drawn(plan)).anyMatch(a -> a.target().speedMps() > 0);
+    for (Approach approach : drawn(plan)) {
+      Target target = approach.target();
+      double planned =
+          target.speedMps() == 0
+              ? target.atM() - approach.endM()
+              : target.atM() - downM(run, target);
+      Spread spread = approach.spread().orElseThrow();
+      assertThat(spread.shortM05()).as(target.name()).isCloseTo(planned, within(0.5));
+      assertThat(spread.shortM95()).as(target.name()).isCloseTo(planned, within(0.5));
+    }
+  }
+
+  /** A train that is a little faster has the same pressures on, not an ease that is not printed. */
+  @Test
+  void aFasterTrainBrakesAsItIsPrinted() {
+    double deviation = Speed.ofMph(1).metresPerSecond();
+    Plan plan = plan(new Scatter(0, 0, 0, AT_ONCE, Speed.ofMph(1), 0, 200));
+    Run run = new Run(plan.trace());
+    for (Approach approach : drawn(plan)) {
+      Target target = approach.target();
+      if (target.speedMps() == 0) {
+        continue;
+      }
+      Action main =
+          approach.actions().stream()
+              .filter(a -> a.command() instanceof Command.Brake)
+              .reduce((a, b) -> b)
+              .orElseThrow();
+      double down = downM(run, target);
+      double least = Double.POSITIVE_INFINITY;
+      for (double at = main.atM() + 40; at + 10 < down; at += 5) {
+        double slower = run.speedAt(at) * run.speedAt(at) - Math.pow(run.speedAt(at + 10), 2);
+        least = Math.min(least, slower / 20);
+      }
+      if (least == Double.POSITIVE_INFINITY) {
+        continue;
+      }
+      double v = approach.brakingSpeedMps();
+      double faster = v + 1.645 * deviation;
+      double longer = (faster * faster - v * v) / (2 * least) + 10 * deviation;
+      assertThat(approach.spread().orElseThrow().shortM05())
+          .as(target.name())
+          .isGreaterThan(target.atM() - down - 1.3 * longer);
+    }
+  }
+
+  @Test
+  void aBrakeThatChecksTheSpeedIsOnWhereTheRunIsPickedUp() {
+    Bench bench = new Bench(DemoPlans.assignments().get(0));
+    Stepper stepper = bench.plannedStepper();
+    Line line = new Line();
+    stepper.place(0, 5000, 15);
+    stepper.brake(bench.slowing(), 80_000);
+    line.add(stepper.save());
+    stepper.advance(new Until().place(5200));
+    double braked = stepper.speedMps();
+    stepper.place(stepper.timeS(), 5200, braked);
+    line.add(stepper.save());
+
+    line.pickUpBraked(stepper, 5200);
+    assertThat(stepper.pressurePa()).isCloseTo(80_000, within(1.0));
+    assertThat(stepper.speedMps()).isCloseTo(braked, within(1e-9));
+    line.pickUp(stepper, 5200);
+    assertThat(stepper.pressurePa()).isZero();
+  }
+}
