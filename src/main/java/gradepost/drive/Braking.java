@@ -187,6 +187,11 @@ record Braking(
         staysOn);
   }
 
+  Braking withEases(double[] pressuresPa) {
+    return new Braking(
+        rig, aimMps, firstPa, firstHeldS, onHeldS, mainPa, easeAtMps, pressuresPa, staysOn);
+  }
+
   Braking withRig(BrakeRig other) {
     return new Braking(
         other, aimMps, firstPa, firstHeldS, onHeldS, mainPa, easeAtMps, easePa, staysOn);

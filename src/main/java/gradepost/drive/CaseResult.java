@@ -1,5 +1,6 @@
 package gradepost.drive;
 
+import gradepost.stock.BrakeSystem;
 import java.util.List;
 import java.util.Optional;
 
@@ -22,9 +23,25 @@ public record CaseResult(
     List<FailureAnswer> answers,
     Optional<Double> protectedM,
     double protectedCostS) {
+  private static final double SAME_M = 0.01;
+
   public CaseResult {
     ladder = List.copyOf(ladder);
     answers = List.copyOf(answers);
+  }
+
+  /**
+   * How far the planned point lies past the last place for the service brake itself, which counts
+   * on less than the plan does; empty where it is at or before that.
+   */
+  public Optional<Double> pastLastM() {
+    return ladder.stream()
+        .filter(r -> r.brake().role() == BrakeSystem.Role.SERVICE)
+        .findFirst()
+        .map(Rung::latest)
+        .filter(Latest.Point.class::isInstance)
+        .map(last -> plannedM.orElse(0.0) - ((Latest.Point) last).printedM())
+        .filter(past -> past > SAME_M);
   }
 
   /** The same points with another ladder. */

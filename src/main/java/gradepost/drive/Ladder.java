@@ -21,12 +21,14 @@ final class Ladder {
   private final Assignment assignment;
   private final Bench bench;
   private final Places places;
+  private final PlannedPoints points;
   private final Until until = new Until();
 
   Ladder(Assignment assignment, Bench bench) {
     this.assignment = assignment;
     this.bench = bench;
     this.places = new Places(assignment);
+    this.points = new PlannedPoints(assignment, bench, places);
   }
 
   /** Everything about one application in one state of the rail. */
@@ -34,7 +36,7 @@ final class Ladder {
     Stepper planned = bench.plannedStepper();
     Stepper worst = bench.worstStepper(adhesion);
     boolean first = adhesion.equals(assignment.policy().plannedAdhesion());
-    PlannedPoint point = first ? PlannedPoint.of(piece) : replanned(piece, adhesion);
+    PlannedPoint point = first ? PlannedPoint.of(piece) : points.in(adhesion, piece);
     List<Rung> rungs = new ArrayList<>();
     List<FailureAnswer> answers = new ArrayList<>();
     Optional<Double> protectedM = point.atM();
@@ -72,66 +74,6 @@ final class Ladder {
       }
     }
     return own.with(rungs, answers);
-  }
-
-  /** The planned point in one state of the rail, and the main application there. */
-  private record PlannedPoint(Optional<Double> atM, double mainPa) {
-    static PlannedPoint of(Piece piece) {
-      return new PlannedPoint(
-          piece.found() ? piece.brakingM() : Optional.empty(),
-          piece.braking().map(Braking::mainPa).orElse(0.0));
-    }
-  }
-
-  private double aimM(Piece piece) {
-    return piece.target().speedMps() == 0
-        ? piece.target().atM()
-        : piece.target().atM() - assignment.policy().margins().beforeBoard().metres();
-  }
-
-  /** The policy's technique begun on the planned run, for another state of the rail. */
-  private PlannedPoint replanned(Piece piece, AdhesionCase adhesion) {
-    Stepper planned = bench.plannedStepper();
-    Stepper stepper = bench.plannedStepper(adhesion);
-    Braking braking = Braking.of(assignment, bench, piece.target());
-    double high = Math.max(piece.line().startM(), aimM(piece));
-    double low = piece.line().startM();
-    double atLow = technique(piece, planned, stepper, braking, low);
-    double atHigh = technique(piece, planned, stepper, braking, high);
-    if (atLow < 0) {
-      return new PlannedPoint(Optional.empty(), braking.mainPa());
-    }
-    double exact =
-        atHigh >= 0
-            ? high
-            : Root.lastNotNegative(
-                x -> technique(piece, planned, stepper, braking, x),
-                low,
-                high,
-                atLow,
-                atHigh,
-                TOLERANCE_M);
-    double latest = Math.min(exact, piece.brakingM().orElse(exact));
-    double at = Math.max(low, places.onGrid(latest, piece.target().atM()));
-    Braking own = piece.braking().orElse(braking);
-    if (technique(piece, planned, stepper, own, at) > -TOLERANCE_M) {
-      return new PlannedPoint(Optional.of(at), own.mainPa());
-    }
-    stepper.place(planned.timeS(), planned.atM(), planned.speedMps());
-    stepper.chargeAs(planned);
-    boolean stop = piece.target().speedMps() == 0;
-    Braking solved =
-        new Solver(assignment).forPlace(braking, stepper, stepper.save(), aimM(piece), stop);
-    return new PlannedPoint(Optional.of(at), solved.mainPa());
-  }
-
-  private double technique(
-      Piece piece, Stepper planned, Stepper stepper, Braking braking, double x) {
-    piece.line().pickUp(planned, x);
-    stepper.place(planned.timeS(), planned.atM(), planned.speedMps());
-    stepper.chargeAs(planned);
-    Braking.Outcome outcome = braking.run(stepper);
-    return outcome.held() ? aimM(piece) - outcome.endM() : -1e6;
   }
 
   private Latest latest(
@@ -259,7 +201,8 @@ final class Ladder {
   /** Running time that braking from an earlier place costs, with the pressure solved again. */
   private double cost(Piece piece, AdhesionCase adhesion, double earlierM, PlannedPoint point) {
     Stepper stepper = bench.plannedStepper(adhesion);
-    Braking braking = Braking.of(assignment, bench, piece.target());
+    Target target = piece.target();
+    Braking braking = point.technique().orElseGet(() -> Braking.of(assignment, bench, target));
     double later =
         timeToAim(piece, stepper, braking.withMain(point.mainPa()), point.atM().orElse(earlierM));
     piece.line().pickUp(stepper, earlierM);
@@ -267,7 +210,7 @@ final class Ladder {
     Braking solved =
         new Solver(assignment)
             .forPlace(
-                braking, stepper, stepper.save(), aimM(piece), piece.target().speedMps() == 0);
+                braking, stepper, stepper.save(), points.aimM(target), target.speedMps() == 0);
     return timeToAim(piece, stepper, solved, earlierM) - later;
   }
 
@@ -275,7 +218,7 @@ final class Ladder {
     piece.line().pickUp(stepper, fromM);
     stepper.shutOff();
     Braking.Outcome outcome = braking.run(stepper);
-    double rest = aimM(piece) - outcome.endM();
+    double rest = points.aimM(piece.target()) - outcome.endM();
     return outcome.endS() + (outcome.endMps() > 0.5 ? rest / outcome.endMps() : 0);
   }
 

@@ -21,6 +21,21 @@ final class Pressures {
     return Math.min(pascals, system.full().pascals());
   }
 
+  /**
+   * The heaviest one that can be asked for and read from the gauge, and is not above {@code
+   * pascals}; the lightest if none is.
+   */
+  static double atMost(BrakeSystem system, double pascals, double stepPa) {
+    if (system.control() instanceof BrakeControl.Steps steps) {
+      return steps.pressures().stream()
+          .mapToDouble(Pressure::pascals)
+          .filter(p -> p <= pascals + 1)
+          .max()
+          .orElse(steps.pressures().get(0).pascals());
+    }
+    return Math.max(1, Math.floor(pascals / stepPa + 1e-9)) * stepPa;
+  }
+
   /** What the main application can be, from the heaviest down to the first application. */
   static List<Double> mains(BrakeSystem system, double firstPa, double mainPa, double stepPa) {
     List<Double> mains = new ArrayList<>();

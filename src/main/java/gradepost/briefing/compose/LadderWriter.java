@@ -56,7 +56,12 @@ final class LadderWriter {
   private List<Table.Row> rows(Approach approach, Application application) {
     List<Table.Row> rows = new ArrayList<>();
     List<CaseResult> cases = application.told();
-    rows.add(row(words.text("ladder.planned"), cases, c -> planned(approach, c), c -> false));
+    rows.add(
+        row(
+            words.text("ladder.planned"),
+            cases,
+            c -> planned(approach, c),
+            c -> c.pastLastM().isPresent()));
     List<Rung> rungs = cases.get(0).ladder();
     for (int i = 0; i < rungs.size(); i++) {
       int index = i;
@@ -100,8 +105,22 @@ final class LadderWriter {
     return c.plannedM()
         .map(
             at ->
-                words.text("ladder.point", place(approach, at), words.pressure(c.mainPressurePa())))
+                words.text(
+                    c.pastLastM().isPresent() ? "ladder.point-past" : "ladder.point",
+                    place(approach, at),
+                    words.pressure(c.mainPressurePa()),
+                    words.overrun(c.pastLastM().orElse(0.0)),
+                    service(c)))
         .orElse(words.text("ladder.no-point"));
+  }
+
+  private static String service(CaseResult c) {
+    return c.ladder().stream()
+        .map(Rung::brake)
+        .filter(b -> b.role() == BrakeSystem.Role.SERVICE)
+        .map(BrakeSystem::shortName)
+        .findFirst()
+        .orElse("");
   }
 
   private Table.Row row(
