@@ -1,9 +1,11 @@
 package gradepost.briefing.compose;
 
 import gradepost.drive.Application;
+import gradepost.drive.Assignment;
 import gradepost.drive.CaseResult;
 import gradepost.drive.FailureAnswer;
 import gradepost.drive.Latest;
+import gradepost.drive.Leeway;
 import gradepost.drive.Rung;
 import gradepost.drive.Target;
 import gradepost.stock.BrakeSystem;
@@ -16,7 +18,9 @@ import java.util.Optional;
 final class AnswerWriter {
   private final Words words;
   private final Sight sight;
+  private final Leeway leeway;
   private final double noticingS;
+  private final double overspeedMps;
   private final Application application;
 
   /** Of the first state of the rail. */
@@ -28,10 +32,13 @@ final class AnswerWriter {
   /**
    * @param of the target of the whole approach
    */
-  AnswerWriter(Words words, Sight sight, double noticingS, Application application, Target of) {
+  AnswerWriter(
+      Words words, Sight sight, Assignment assignment, Application application, Target of) {
     this.words = words;
     this.sight = sight;
-    this.noticingS = noticingS;
+    this.leeway = new Leeway(assignment);
+    this.noticingS = assignment.policy().noticing().seconds();
+    this.overspeedMps = assignment.policy().safeSide().overspeed().metresPerSecond();
     this.application = application;
     this.told = application.told().get(0);
     this.target = application.forStep() ? of : application.target();
@@ -41,8 +48,13 @@ final class AnswerWriter {
     return !told.answers().isEmpty();
   }
 
+  /** Whether the first fallback does not do. */
   boolean grave() {
-    return !told.answers().get(0).holds();
+    return !bears(told.answers().get(0));
+  }
+
+  private boolean bears(FailureAnswer answer) {
+    return leeway.bears(target, answer);
   }
 
   /** The state of the rail that the answer is for. */
@@ -55,13 +67,10 @@ final class AnswerWriter {
     return sentence(words.text("answer.at-once", words.called(use().brake())));
   }
 
-  /** The first brake that holds; where none does, the last there is. */
+  /** The first brake that holds or nearly does; where none does, the last there is. */
   private FailureAnswer use() {
     List<FailureAnswer> answers = told.answers();
-    return answers.stream()
-        .filter(FailureAnswer::holds)
-        .findFirst()
-        .orElse(answers.get(answers.size() - 1));
+    return answers.stream().filter(this::bears).findFirst().orElse(answers.get(answers.size() - 1));
   }
 
   /** What comes of it, and until where; said to be of the first state of the rail only. */
@@ -69,6 +78,9 @@ final class AnswerWriter {
     List<String> out = new ArrayList<>();
     for (FailureAnswer answer : told.answers()) {
       out.add(outcome(answer, out.isEmpty()));
+      if (answer.equals(use())) {
+        borne(answer).or(() -> noDifference(answer)).ifPresent(out::add);
+      }
     }
     if (application.forStep()) {
       out.add(step());
@@ -84,6 +96,32 @@ final class AnswerWriter {
     return out.stream().map(AnswerWriter::sentence).toList();
   }
 
+  /** Why a brake that does not quite hold is the one to use. */
+  private Optional<String> borne(FailureAnswer answer) {
+    if (answer.holds() || !bears(answer)) {
+      return Optional.empty();
+    }
+    if (!(target instanceof Target.Stop stop)) {
+      return Optional.of(words.text("answer.borne-board", words.speedAtMost(overspeedMps)));
+    }
+    return Optional.of(
+        words.text(
+            stop.terminal() ? "answer.borne-buffers" : "answer.borne-stop",
+            words.room(stop.buffersM().orElse(0.0) - stop.atM() + answer.shortM())));
+  }
+
+  /** Whether the last recourse comes to the same, as printed, as the brake before it. */
+  private Optional<String> noDifference(FailureAnswer last) {
+    return told.answers().stream()
+        .filter(a -> !a.equals(last) && !bears(last))
+        .filter(
+            a ->
+                words.overrun(-a.shortM()).equals(words.overrun(-last.shortM()))
+                    && atTarget(a).equals(atTarget(last)))
+        .findFirst()
+        .map(a -> words.text("answer.no-difference", words.called(last.brake())));
+  }
+
   /** The same in short, for an application after another: its ladder tells until where. */
   List<String> inShort() {
     List<String> out = new ArrayList<>();
@@ -96,7 +134,7 @@ final class AnswerWriter {
                   words.seconds(noticingS),
                   spare(answer))
               : past(answer));
-      if (answer.holds()) {
+      if (bears(answer)) {
         break;
       }
     }

@@ -69,12 +69,7 @@ final class ApproachWriter {
     for (Begun begun : Begun.of(approach)) {
       Application application = begun.application();
       AnswerWriter answer =
-          new AnswerWriter(
-              words,
-              sight,
-              assignment.policy().noticing().seconds(),
-              application,
-              approach.target());
+          new AnswerWriter(words, sight, assignment, application, approach.target());
       boolean asked = answer.asked();
       boolean first = out.isEmpty();
       out.add(

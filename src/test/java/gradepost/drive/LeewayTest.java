@@ -1,0 +1,84 @@
+package gradepost.drive;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import gradepost.stock.BrakeSystem;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** What is worth an emergency application, and what is not. */
+class LeewayTest {
+  private static final Assignment DOWN = DemoPlans.assignments().get(0);
+  private static final Leeway LEEWAY = new Leeway(DOWN);
+
+  private static FailureAnswer auto(double shortM, double atTargetMps) {
+    BrakeSystem auto =
+        DOWN.stock().brakes().stream()
+            .filter(b -> b.role() == BrakeSystem.Role.FALLBACK)
+            .findFirst()
+            .orElseThrow();
+    return new FailureAnswer(auto, 0, 10, shortM, atTargetMps);
+  }
+
+  private static List<Target> targets() {
+    return Planner.plan(DOWN).approaches().stream().map(Approach::target).toList();
+  }
+
+  @Test
+  void withinThePlatformItIsNotPastItsEndItIs() {
+    Target.Stop mill = stop("Thrumble Mill");
+    double room = mill.platformEndM() - mill.atM();
+    assertThat(room).isGreaterThan(20);
+    assertThat(LEEWAY.bears(mill, auto(3, 0))).isTrue();
+    assertThat(LEEWAY.bears(mill, auto(-7, 3))).isTrue();
+    assertThat(LEEWAY.bears(mill, auto(-room - 1, 6))).isFalse();
+  }
+
+  /** The policy's six yards before the buffer stops are kept, the rest of the room is not. */
+  @Test
+  void theMarginBeforeTheBuffersIsKept() {
+    Target.Stop end = stop("Brackhythe Harbour");
+    double toBuffers = end.buffersM().orElseThrow() - end.atM();
+    double room = toBuffers - 6 * 0.9144;
+    assertThat(LEEWAY.bears(end, auto(-room + 0.1, 3))).isTrue();
+    assertThat(LEEWAY.bears(end, auto(-room - 0.1, 3))).isFalse();
+  }
+
+  /** A stop signal between the mark and the platform's end is not run past. */
+  @Test
+  void aSignalBehindTheMarkEndsTheRoom() {
+    Target.Stop mill = stop("Thrumble Mill");
+    double signal =
+        DOWN.route().signals().stream()
+            .filter(s -> s.direction() == DOWN.direction())
+            .mapToDouble(s -> DOWN.path().metresAt(s.location()))
+            .filter(at -> at > mill.atM())
+            .min()
+            .orElseThrow();
+    Target.Stop longer =
+        new Target.Stop(
+            mill.name(),
+            mill.call(),
+            mill.markText(),
+            mill.atM(),
+            mill.platformStartM(),
+            signal + 50,
+            Optional.empty());
+    assertThat(LEEWAY.roomM(longer)).isEqualTo(signal - mill.atM());
+  }
+
+  /** Two miles an hour over at the worst: the figures count them in already. */
+  @Test
+  void aBoardPassedByTheOverspeedAllowanceIsBorne() {
+    Target board = targets().stream().filter(t -> t.speedMps() > 0).findFirst().orElseThrow();
+    double mph = 0.44704;
+    assertThat(LEEWAY.bears(board, auto(-15, board.speedMps() + 2 * mph))).isTrue();
+    assertThat(LEEWAY.bears(board, auto(-15, board.speedMps() + 2.1 * mph))).isFalse();
+  }
+
+  private static Target.Stop stop(String name) {
+    return (Target.Stop)
+        targets().stream().filter(t -> t.name().equals(name)).findFirst().orElseThrow();
+  }
+}
