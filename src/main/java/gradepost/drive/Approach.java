@@ -15,6 +15,8 @@ import java.util.Optional;
  * @param endM where the planned run meets the target (a stop: where it stands)
  * @param actions in order
  * @param applications of the brake, in order; empty when the train needs none
+ * @param ifFaster what a faster train has to do where the planned one needs no brake; empty where
+ *     it does
  */
 public record Approach(
     int number,
@@ -25,6 +27,7 @@ public record Approach(
     double endM,
     List<Action> actions,
     List<Application> applications,
+    Optional<IfFaster> ifFaster,
     Optional<Spread> spread,
     List<Finding> findings) {
   public Approach {

@@ -18,19 +18,27 @@ final class Approaches {
   private final List<Action> actions;
   private final Ladder ladder;
   private final Places places;
+  private final CueFinder cueFinder;
+  private final PermittedRun permitted;
 
   /**
    * @param numbers the approach that each target belongs to
    * @param actions of the whole run
    */
   Approaches(
-      Assignment assignment, Bench bench, Map<Target, Integer> numbers, List<Action> actions) {
+      Assignment assignment,
+      Bench bench,
+      Ceiling ceiling,
+      Map<Target, Integer> numbers,
+      List<Action> actions) {
     this.assignment = assignment;
     this.bench = bench;
     this.numbers = numbers;
     this.actions = actions;
     this.ladder = new Ladder(assignment, bench);
     this.places = new Places(assignment);
+    this.cueFinder = new CueFinder(places);
+    this.permitted = new PermittedRun(assignment, bench, ceiling, places);
   }
 
   List<Approach> of(List<Piece> pieces) {
@@ -57,7 +65,9 @@ final class Approaches {
     Piece first = braked.isEmpty() ? last : braked.get(0);
     int number = numbers.get(last.target());
     List<Application> applications =
-        braked.stream().map(piece -> application(piece, last.target())).toList();
+        braked.stream()
+            .map(p -> application(p, last.target(), cues(p.brakingM().orElseThrow())))
+            .toList();
     List<Finding> findings = new ArrayList<>(Findings.of(assignment, last, applications));
     spread.flatMap(s -> Findings.oftenLate(last.target(), s)).ifPresent(findings::add);
     RechargeCaution caution = new RechargeCaution(assignment, bench);
@@ -74,14 +84,28 @@ final class Approaches {
         last.endM(),
         actions.stream().filter(a -> a.approach() == number).toList(),
         applications,
+        braked.isEmpty() ? ifFaster(last, number) : Optional.empty(),
         spread,
         findings);
+  }
+
+  private Optional<IfFaster> ifFaster(Piece unbraked, int number) {
+    Target target = unbraked.target();
+    if (target.speedMps() == 0) {
+      return Optional.empty();
+    }
+    Optional<Piece> braked = permitted.to(unbraked);
+    return Optional.of(
+        new IfFaster(
+            permitted.mostMps(unbraked),
+            braked.map(p -> application(p, target, cueFinder.at(p.brakingM().orElseThrow(), 0))),
+            braked.map(p -> permitted.actions(p, number)).orElse(List.of())));
   }
 
   /**
    * @param target of the whole approach
    */
-  private Application application(Piece piece, Target target) {
+  private Application application(Piece piece, Target target, Cues cues) {
     double point = piece.brakingM().orElseThrow();
     List<CaseResult> cases = new ArrayList<>();
     List<CaseResult> toStand = new ArrayList<>();
@@ -97,7 +121,7 @@ final class Approaches {
         piece.exactBrakingM().orElseThrow(),
         point,
         places.lastLandmark(point),
-        cues(point),
+        cues,
         piece.brakingMps(),
         piece.braking().orElseThrow().mainPa(),
         piece.endM(),
@@ -119,7 +143,7 @@ final class Approaches {
         at = action.timeS();
       }
     }
-    return new CueFinder(places).at(pointM, at - before);
+    return cueFinder.at(pointM, at - before);
   }
 
   /** On all cores; each approach draws by a seed of its own, so that the order does not matter. */

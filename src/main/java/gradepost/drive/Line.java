@@ -10,7 +10,7 @@ import java.util.List;
  * A run that can be picked up again anywhere along it: its states just after each handle movement.
  * Between two of them the handles rest.
  */
-final class Line {
+class Line {
   private static final double NEAR_S = 3;
   private static final double SAME_M = 1e-6;
 

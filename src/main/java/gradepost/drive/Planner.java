@@ -26,7 +26,8 @@ public final class Planner {
     Worked worked = run(assignment);
     Rerun rerun = worked.rerun();
     List<Approach> approaches =
-        new Approaches(assignment, worked.bench(), worked.numbers(), rerun.actions())
+        new Approaches(
+                assignment, worked.bench(), worked.ceiling(), worked.numbers(), rerun.actions())
             .of(worked.pieces());
     Trace trace = new Trace(rerun.points());
     return new Plan(

@@ -7,6 +7,7 @@ import gradepost.drive.CaseResult;
 import gradepost.drive.Command;
 import gradepost.drive.FailureAnswer;
 import gradepost.drive.Finding;
+import gradepost.drive.IfFaster;
 import gradepost.drive.Latest;
 import gradepost.drive.Rung;
 import gradepost.drive.Target;
@@ -16,6 +17,7 @@ import gradepost.units.Rounding;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What a driver reads of an approach, aspect by aspect. A run that is computed again after another
@@ -46,7 +48,11 @@ final class Print {
       case ENTRY_SPEED -> List.of(speed(a.brakingSpeedMps()));
       case PRESSURE ->
           a.applications().stream().map(x -> path.units().pressure(x.mainPressurePa())).toList();
-      case FALLBACK -> a.applications().stream().flatMap(x -> fallback(x).stream()).toList();
+      case FALLBACK ->
+          Stream.concat(
+                  a.applications().stream(), a.ifFaster().flatMap(IfFaster::application).stream())
+              .flatMap(x -> fallback(x).stream())
+              .toList();
       case ACTIONS -> actions(a);
       case FINDINGS -> a.findings().stream().map(this::finding).toList();
       case TARGET -> target(a.target());

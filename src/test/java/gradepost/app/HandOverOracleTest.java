@@ -42,6 +42,11 @@ class HandOverOracleTest {
           ladder(file, application.get("target"), application.get("cases"), of);
           ladder(file, approach.get("target"), application.get("toStand"), of + " to stand");
         }
+        JsonNode faster = approach.at("/ifFaster/application");
+        if (faster.isObject()) {
+          ladder(file, faster.get("target"), faster.get("cases"), of + " if faster");
+          faster(file, faster, approach.at("/ifFaster/actions"), of + " if faster");
+        }
       }
     }
     System.out.printf(
@@ -96,6 +101,32 @@ class HandOverOracleTest {
       train.runFor(train.releaseS());
     }
     compare(of + " end", train.atM(), application.get("endM").doubleValue());
+    brakings++;
+  }
+
+  /** The braking of a train that is as fast as it may be, from its point to the end. */
+  private void faster(JsonNode file, JsonNode application, JsonNode actions, String of) {
+    HandOverTrain train =
+        new HandOverTrain(file, "planned", brakeOf(file, "SERVICE"), file.at("/policy/adhesion/0"));
+    train.place(
+        actions.get(0).get("timeS").doubleValue(),
+        application.get("brakingPointM").doubleValue(),
+        application.get("brakingSpeedMps").doubleValue());
+    double last = train.timeS();
+    boolean let = false;
+    for (JsonNode action : actions) {
+      if (!action.at("/trigger/kind").textValue().equals("AtPlace")) {
+        await(train, action.get("trigger"), last);
+      }
+      compare(of + " " + action.get("command"), train.atM(), action.get("atM").doubleValue());
+      last = train.timeS();
+      let = !braking(action);
+      train.brake(let ? 0 : action.at("/command/pressurePa").doubleValue());
+    }
+    if (let) {
+      train.runFor(train.releaseS());
+      compare(of + " end", train.atM(), application.get("endM").doubleValue());
+    }
     brakings++;
   }
 

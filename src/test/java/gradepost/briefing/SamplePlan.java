@@ -277,6 +277,7 @@ public final class SamplePlan {
         t.atM() - 1.5,
         actions,
         needs ? List.of(application(t, bp, v, number)) : List.of(),
+        Optional.empty(),
         needs ? Optional.of(new Spread(-9.3, -7.1, 1.2, 14.8, 0.41, 500)) : Optional.empty(),
         findings);
   }

@@ -7,6 +7,7 @@ import gradepost.drive.Action;
 import gradepost.drive.Application;
 import gradepost.drive.Approach;
 import gradepost.drive.CeilingStep;
+import gradepost.drive.IfFaster;
 import gradepost.drive.LatestCurve;
 import gradepost.drive.Plan;
 import gradepost.drive.Target;
@@ -39,7 +40,13 @@ final class ApproachChartWriter {
     double target = approach.target().atM();
     double first =
         approach.actions().stream().mapToDouble(Action::atM).min().orElse(target - NEAR_M);
-    return Math.max(Math.min(first, target - NEAR_M), target - FAR_M);
+    double faster =
+        approach
+            .ifFaster()
+            .flatMap(IfFaster::application)
+            .map(Application::brakingPointM)
+            .orElse(target);
+    return Math.max(Math.min(Math.min(first, faster), target - NEAR_M), target - FAR_M);
   }
 
   ApproachChart chart(String id, Approach approach, String title, String headline) {
@@ -62,7 +69,7 @@ final class ApproachChartWriter {
     List<Curve> curves = new ArrayList<>();
     curves.add(permissible(from, to));
     curves.add(curve(Curve.Kind.PLANNED, "curve.planned", "", plan.trace(), from, to));
-    for (LatestCurve latest : approach.first().map(Application::curves).orElse(List.of())) {
+    for (LatestCurve latest : latest(approach)) {
       Curve.Kind kind =
           switch (latest.brake().role()) {
             case SERVICE -> Curve.Kind.SERVICE;
@@ -93,6 +100,15 @@ final class ApproachChartWriter {
             from,
             to,
             new TrackStrip.Sign(target, called(approach.target()), TrackStrip.Kind.TARGET)));
+  }
+
+  /** Where the planned run needs no brake, those of a train that is as fast as it may be. */
+  private static List<LatestCurve> latest(Approach approach) {
+    return approach
+        .first()
+        .or(() -> approach.ifFaster().flatMap(IfFaster::application))
+        .map(Application::curves)
+        .orElse(List.of());
   }
 
   private String called(Target target) {

@@ -24,6 +24,7 @@ final class ApproachWriter {
   private final Orders orders;
   private final Sight sight;
   private final LadderWriter ladder;
+  private final FasterWriter faster;
   private final FindingWords findings;
   private final ApproachChartWriter charts;
   private final Run run;
@@ -36,6 +37,7 @@ final class ApproachWriter {
     this.orders = new Orders(words, assignment.stock());
     this.sight = new Sight(lineside, assignment.policy().run().landmarkReach().metres());
     this.ladder = new LadderWriter(words, orders, assignment.policy().noticing().seconds());
+    this.faster = new FasterWriter(words, orders, sight);
     this.findings = new FindingWords(words);
     this.charts = new ApproachChartWriter(plan, lineside);
     this.run = new Run(plan.trace());
@@ -56,7 +58,7 @@ final class ApproachWriter {
         marks(approach.target()),
         charts.chart(id + "-chart", approach, title, headline),
         lines,
-        unbraked(approach),
+        (unbraked(approach) + " " + String.join(" ", faster.sentences(approach))).strip(),
         points(approach),
         ladder.tables(id + "-ladder", approach),
         new SpreadWriter(words).chart(id, approach).stream().toList(),

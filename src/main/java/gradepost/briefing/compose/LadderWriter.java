@@ -5,6 +5,7 @@ import gradepost.drive.Application;
 import gradepost.drive.Approach;
 import gradepost.drive.CaseResult;
 import gradepost.drive.FailureAnswer;
+import gradepost.drive.IfFaster;
 import gradepost.drive.Latest;
 import gradepost.drive.Rung;
 import gradepost.drive.Target;
@@ -41,9 +42,20 @@ final class LadderWriter {
       String own = out.isEmpty() ? id : id + "-" + begun.number();
       out.add(table(own, title, begun.application().cases(), rows(approach, begun.application())));
     }
-    return out.isEmpty()
-        ? List.of(table(id, words.text("ladder.title"), List.of(), List.of()))
-        : out;
+    if (out.isEmpty()) {
+      Optional<Application> faster = approach.ifFaster().flatMap(IfFaster::application);
+      out.add(
+          faster
+              .map(
+                  a ->
+                      table(
+                          id,
+                          words.text("faster.ladder", words.speed(a.brakingSpeedMps())),
+                          a.cases(),
+                          rows(approach, a)))
+              .orElse(table(id, words.text("ladder.title"), List.of(), List.of())));
+    }
+    return out;
   }
 
   private Table table(String id, String title, List<CaseResult> cases, List<Table.Row> rows) {

@@ -14,6 +14,7 @@ import gradepost.drive.Approach;
 import gradepost.drive.BrakeTest;
 import gradepost.drive.Command;
 import gradepost.drive.DemoPlans;
+import gradepost.drive.IfFaster;
 import gradepost.drive.Plan;
 import gradepost.drive.Planner;
 import gradepost.drive.Run;
@@ -54,12 +55,37 @@ class ApproachWordsTest {
       assertThat(says)
           .as(pages.get(i).title())
           .contains(" at " + units.speed(there, Rounding.DOWN) + " and without a brake.")
-          .endsWith(
+          .contains(
               "If yours would be faster than "
                   + units.speed(approach.target().speedMps(), Rounding.DOWN)
-                  + " there, brake for it before.");
+                  + " there, brake for it before. ");
+      faster(pages.get(i), approach, says, units);
     }
     assertThat(met).isPositive();
+  }
+
+  /** A train that can be too fast is told where to brake, in every state of the rail. */
+  private static void faster(ApproachPage page, Approach approach, String says, UnitStyle units) {
+    IfFaster faster = approach.ifFaster().orElseThrow();
+    assertThat(faster.application().isPresent())
+        .as(page.title())
+        .isEqualTo(faster.mostMps() > approach.target().speedMps());
+    if (faster.application().isEmpty()) {
+      assertThat(says)
+          .endsWith("it would be at " + units.speed(faster.mostMps(), Rounding.UP) + " there.");
+      assertThat(page.ladders().get(0).rows()).isEmpty();
+      return;
+    }
+    Application application = faster.application().get();
+    String speed = units.speed(application.brakingSpeedMps(), Rounding.DOWN);
+    assertThat(says)
+        .contains(" At " + speed + ", the most that the train can and may be doing, brake at ")
+        .contains(": first application, ")
+        .contains("The latest on dry rail: ")
+        .contains(" On damp rail: ")
+        .contains(" On low rail: ");
+    assertThat(page.ladders().get(0).title()).endsWith(" for " + speed);
+    assertThat(page.ladders().get(0).rows()).hasSizeGreaterThan(4);
   }
 
   /** The clock of a brake that is the first thing on its page starts on a page before. */

@@ -1,0 +1,77 @@
+package gradepost.briefing.compose;
+
+import gradepost.drive.Application;
+import gradepost.drive.Approach;
+import gradepost.drive.CaseResult;
+import gradepost.drive.IfFaster;
+import gradepost.drive.Latest;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** What a train does that comes to a lower speed faster than planned, in sentences. */
+final class FasterWriter {
+  private final Words words;
+  private final Orders orders;
+  private final Sight sight;
+
+  FasterWriter(Words words, Orders orders, Sight sight) {
+    this.words = words;
+    this.orders = orders;
+    this.sight = sight;
+  }
+
+  List<String> sentences(Approach approach) {
+    return approach.ifFaster().map(f -> sentences(approach, f)).orElse(List.of());
+  }
+
+  private List<String> sentences(Approach approach, IfFaster faster) {
+    if (faster.application().isEmpty()) {
+      return List.of(words.text("faster.none", words.speedAtMost(faster.mostMps())));
+    }
+    Application application = faster.application().get();
+    List<String> out = new ArrayList<>();
+    double point = application.brakingPointM();
+    String see = sight.near(point);
+    String place = place(approach, point);
+    out.add(
+        words.text(
+            "faster.brake",
+            words.speed(application.brakingSpeedMps()),
+            see.equals(words.text("dash")) ? place : words.text("answer.place-see", place, see),
+            Step.of(faster.actions()).stream()
+                .map(s -> orders.whole(s, List.of()))
+                .collect(Collectors.joining("; "))));
+    List<CaseResult> cases = application.cases();
+    out.add(
+        words.text(
+            "faster.latest",
+            cases.get(0).adhesion().name(),
+            cases.get(0).ladder().stream()
+                .filter(r -> r.latest() instanceof Latest.Point)
+                .map(
+                    r ->
+                        words.text(
+                            "faster.latest-one",
+                            words.called(r.brake()),
+                            place(approach, ((Latest.Point) r.latest()).printedM())))
+                .collect(Collectors.joining(", "))));
+    for (CaseResult c : cases.subList(1, cases.size())) {
+      out.add(
+          c.plannedM()
+              .map(
+                  at ->
+                      words.text(
+                          "faster.rail",
+                          c.adhesion().name(),
+                          place(approach, at),
+                          words.pressure(c.mainPressurePa())))
+              .orElse(words.text("faster.rail-none", c.adhesion().name())));
+    }
+    return out;
+  }
+
+  private String place(Approach approach, double atM) {
+    return words.placeTo(atM, approach.target().atM(), "where.before-reduction");
+  }
+}

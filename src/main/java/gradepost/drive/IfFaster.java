@@ -1,0 +1,19 @@
+package gradepost.drive;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a train has to do that comes to a lower speed as fast as it may, where the planned one needs
+ * no brake: full power from the last stand on, and never over the permissible speed.
+ *
+ * @param mostMps how fast such a train comes to the lower speed if it is not braked
+ * @param application its braking point, its ladder, and the other states of the rail; empty where
+ *     that is not too fast
+ * @param actions from that point until the brake is let go
+ */
+public record IfFaster(double mostMps, Optional<Application> application, List<Action> actions) {
+  public IfFaster {
+    actions = List.copyOf(actions);
+  }
+}

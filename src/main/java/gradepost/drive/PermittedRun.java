@@ -1,0 +1,140 @@
+package gradepost.drive;
+
+import gradepost.motion.Snapshot;
+import gradepost.motion.Stepper;
+import gradepost.motion.Until;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The run to a lower speed of a train that is as fast as it may be: full power from the last stand,
+ * held at the permissible speed where it comes to that. No train can be faster, so that a point
+ * found on this run is early enough for all.
+ */
+final class PermittedRun {
+  private static final double STEP_M = 10;
+
+  private static final double TOLERANCE_M = 0.01;
+  private static final double NOT_HELD = -1e6;
+
+  private final Assignment assignment;
+  private final Bench bench;
+  private final Ceiling ceiling;
+  private final Places places;
+  private final PlannedPoints points;
+
+  PermittedRun(Assignment assignment, Bench bench, Ceiling ceiling, Places places) {
+    this.assignment = assignment;
+    this.bench = bench;
+    this.ceiling = ceiling;
+    this.places = places;
+    this.points = new PlannedPoints(assignment, bench, places);
+  }
+
+  /** Braked for the same target as this piece; empty where no train is too fast for it. */
+  Optional<Piece> to(Piece unbraked) {
+    Target target = unbraked.target();
+    Braking braking = Braking.of(assignment, bench, target);
+    Line line = line(unbraked.line().startM(), target.atM());
+    Stepper stepper = bench.plannedStepper();
+    double low = line.startM();
+    double high = points.aimM(target);
+    line.pickUp(stepper, target.atM());
+    if (stepper.speedMps() <= target.speedMps() || high <= low) {
+      return Optional.empty();
+    }
+    double atHigh = shortM(line, stepper, braking, high, high);
+    double exact =
+        atHigh >= 0
+            ? high
+            : Root.lastNotNegative(
+                x -> shortM(line, stepper, braking, x, high),
+                low,
+                high,
+                shortM(line, stepper, braking, low, high),
+                atHigh,
+                TOLERANCE_M);
+    double point = Math.max(low, places.printed(exact, target.atM(), low));
+    line.pickUp(stepper, point);
+    Snapshot there = stepper.save();
+    Braking solved = new Solver(assignment).forPlace(braking, stepper, there, high, false);
+    stepper.restore(there);
+    List<Instruction> told = new ArrayList<>();
+    Braking.Outcome outcome = solved.run(stepper, new Trigger.AtPlace(point), target, told);
+    return told.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Piece(
+                target,
+                unbraked.fromM(),
+                Optional.empty(),
+                Optional.of(exact),
+                Optional.of(point),
+                there.speedMps(),
+                Optional.of(solved),
+                line,
+                told,
+                outcome.endM(),
+                outcome.held()));
+  }
+
+  /** The speed of such a run where the lower speed of this piece begins. */
+  double mostMps(Piece unbraked) {
+    Stepper stepper = bench.plannedStepper();
+    double at = unbraked.target().atM();
+    line(unbraked.line().startM(), at).pickUp(stepper, at);
+    return stepper.speedMps();
+  }
+
+  /** What is done on a piece of such a run, and where. */
+  List<Action> actions(Piece piece, int approach) {
+    Stepper stepper = bench.plannedStepper();
+    piece.line().pickUp(stepper, piece.brakingM().orElseThrow());
+    List<Action> out = new ArrayList<>();
+    Trigger here = new Trigger.AtPlace(stepper.atM());
+    new BrakingRun(
+            piece.braking().orElseThrow(),
+            stepper,
+            here,
+            (by, command) ->
+                out.add(
+                    new Action(
+                        approach, by, command, stepper.atM(), stepper.speedMps(), stepper.timeS())))
+        .run();
+    return out;
+  }
+
+  private static double shortM(
+      Line line, Stepper stepper, Braking braking, double atM, double aimM) {
+    line.pickUp(stepper, atM);
+    Braking.Outcome outcome = braking.run(stepper);
+    return outcome.held() ? aimM - outcome.endM() : NOT_HELD;
+  }
+
+  private Line line(double startM, double toM) {
+    int top = assignment.stock().traction().notches().size() - 1;
+    Stepper stepper = bench.plannedStepper();
+    Until until = new Until();
+    HeldLine line = new HeldLine();
+    stepper.place(0, startM, 0);
+    line.addHeld(stepper);
+    while (stepper.atM() < toM) {
+      stepper.power(top);
+      double next = Math.min(stepper.atM() + STEP_M, toM);
+      stepper.advance(until.clear().place(next).time(stepper.timeS() + 600));
+      if (stepper.atM() < next - 1e-6) {
+        return line;
+      }
+      double mps = Math.min(stepper.speedMps(), before(next));
+      stepper.place(stepper.timeS(), next, mps);
+      line.addHeld(stepper);
+    }
+    return line;
+  }
+
+  /** What is permissible up to a place; a lower speed that begins there is not yet kept. */
+  private double before(double atM) {
+    return ceiling.speedAt(atM - 1e-6);
+  }
+}
