@@ -37,7 +37,7 @@ final class Approaches {
     this.actions = actions;
     this.ladder = new Ladder(assignment, bench);
     this.places = new Places(assignment);
-    this.cueFinder = new CueFinder(places);
+    this.cueFinder = new CueFinder(places, assignment.policy().run().landmarkReach().metres());
     this.permitted = new PermittedRun(assignment, bench, ceiling, places);
   }
 

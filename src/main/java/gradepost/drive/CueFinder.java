@@ -7,16 +7,18 @@ import java.util.Optional;
 
 /** Picks what a driver goes by at a braking point. */
 final class CueFinder {
-  /** Landmarks further back than this are forgotten by the time of the point. */
-  private static final double REACH_M = 400;
-
   /** The same name within this makes a landmark easy to mistake. */
   private static final double ALIKE_M = 800;
 
   private final Places places;
+  private final double reachM;
 
-  CueFinder(Places places) {
+  /**
+   * @param reachM a landmark further back than this is no cue: nobody judges such a distance by eye
+   */
+  CueFinder(Places places, double reachM) {
     this.places = places;
+    this.reachM = reachM;
   }
 
   Cues at(double pointM, double secondsBefore) {
@@ -40,7 +42,7 @@ final class CueFinder {
     List<Landmark> near =
         places.all().stream()
             .filter(l -> places.placeOf(l) <= pointM + 0.01)
-            .filter(l -> places.placeOf(l) >= pointM - REACH_M)
+            .filter(l -> places.placeOf(l) >= pointM - reachM - 0.01)
             .filter(l -> !atNight || l.night())
             .toList();
     return near.stream().min(Comparator.comparingDouble(l -> cost(l, pointM)));

@@ -68,6 +68,61 @@ class RouteAuditTest {
             + " [check-rail-side]\n  Maybe check-rail: low rail");
   }
 
+  /** The curve turns left for the forward train, which comes to it at 1m 10ch. */
+  @Test
+  void aCheckRailLandmarkThatTheCurveContradicts() {
+    String by = "landmarks:\n";
+    Expect.finding(
+        by,
+        by + "  - {name: check rail, at: 1m 11ch, side: «right, night: no, sighting: 50 yd}\n",
+        "warning: the landmark check rail at 1m 11ch is on the right, and the check rail there on"
+            + " the left; allowed: the side of the check rail, forward [check-rail-landmark]\n"
+            + "  Maybe side: left");
+    Expect.finding(
+        by,
+        by
+            + "  - «{name: check rail begins, at: 1m 10ch, side: left, night: no, sighting: 50 yd}\n",
+        "warning: the landmark check rail begins at 1m 10ch stands where the check rail ends for a"
+            + " train going Up; allowed: a name for each direction [check-rail-landmark]\n"
+            + "  Maybe directions: Down");
+    Expect.finding(
+        by,
+        by
+            + "  - {name: check rail begins, at: 1m 10ch, side: left, night: no, sighting: 50 yd,"
+            + " directions: Down}\n"
+            + "  - {name: check rail ends, at: 1m 10ch, side: left, night: no, sighting: 50 yd,"
+            + " directions: Up}\n",
+        "");
+  }
+
+  /** One name for two ends is no mistake where no train meets both. */
+  @Test
+  void aNameThatEachDirectionMeetsOnce() {
+    String by = "landmarks:\n";
+    String end = ", side: left, night: no, sighting: 50 yd, directions: ";
+    Expect.finding(
+        by,
+        by
+            + "  - {name: wall begins, at: 1m 11ch"
+            + end
+            + "Down}\n"
+            + "  - {name: wall begins, at: 1m 15ch"
+            + end
+            + "Up}\n",
+        "");
+    Expect.among(
+        by,
+        by
+            + "  - {name: wall begins, at: 1m 11ch"
+            + end
+            + "Down}\n"
+            + "  - {name: wall begins, at: «1m 15ch"
+            + end
+            + "both}\n",
+        "warning: the landmark wall begins is at 1m 15ch, and at 1m 11ch too; allowed: a name that"
+            + " no other landmark has [name-place]");
+  }
+
   /** Cant of 150 mm at most, 110 mm at platforms: British design practice, secondary source. */
   @Test
   void cantAboveWhatIsUsual() {

@@ -23,6 +23,7 @@ final class ApproachWriter {
   private final Lineside lineside;
   private final Orders orders;
   private final Sight sight;
+  private final CueWriter cues;
   private final LadderWriter ladder;
   private final FasterWriter faster;
   private final FindingWords findings;
@@ -36,8 +37,9 @@ final class ApproachWriter {
     this.lineside = lineside;
     this.orders = new Orders(words, assignment.stock());
     this.sight = new Sight(lineside, assignment.policy().run().landmarkReach().metres());
+    this.cues = new CueWriter(words, sight);
     this.ladder = new LadderWriter(words, orders, assignment.policy().noticing().seconds());
-    this.faster = new FasterWriter(words, orders, sight);
+    this.faster = new FasterWriter(words, orders, cues);
     this.findings = new FindingWords(words);
     this.charts = new ApproachChartWriter(plan, lineside);
     this.run = new Run(plan.trace());
@@ -66,7 +68,6 @@ final class ApproachWriter {
   }
 
   private List<ApproachPage.Point> points(Approach approach) {
-    CueWriter cues = new CueWriter(words, sight);
     List<ApproachPage.Point> out = new ArrayList<>();
     for (Begun begun : Begun.of(approach)) {
       Application application = begun.application();
@@ -130,7 +131,11 @@ final class ApproachWriter {
               orders.todo(step, begun),
               orders.when(step),
               orders.where(action, approach.target()),
-              see(action, approach),
+              begun.stream()
+                  .filter(b -> b.number().equals(number))
+                  .findFirst()
+                  .map(b -> cues.see(b.application()))
+                  .orElseGet(() -> see(action, approach)),
               words.number(action.speedMps()),
               orders.gauge(action.command()),
               Double.isNaN(last) ? words.text("dash") : words.seconds(action.timeS() - last),

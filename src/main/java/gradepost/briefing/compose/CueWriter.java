@@ -26,6 +26,34 @@ final class CueWriter {
         : words.text("cue.before-computed", name, words.room(before));
   }
 
+  /** By day: the landmark that tells most; without one, whatever else stands near. */
+  private Optional<String> day(Application application) {
+    Cues cues = application.cues();
+    return cues.anchor()
+        .map(Landmark::name)
+        .or(() -> cues.day().map(d -> sight.past(d.name(), cues.dayBeforeM())))
+        .or(() -> sight.day(application.brakingPointM()));
+  }
+
+  private Optional<String> night(Application application) {
+    Cues cues = application.cues();
+    return cues.night()
+        .map(n -> sight.past(n.name(), cues.nightBeforeM()))
+        .or(() -> sight.night(application.brakingPointM()));
+  }
+
+  /** The same cues in a cell; a dash where there is none by day. */
+  String see(Application application) {
+    Optional<String> day = day(application);
+    return day.map(
+            d ->
+                night(application)
+                    .filter(n -> !n.equals(d))
+                    .map(n -> words.text("see.night", d, n))
+                    .orElse(d))
+        .orElse(words.text("dash"));
+  }
+
   /**
    * In the order in which it helps.
    *
@@ -37,16 +65,16 @@ final class CueWriter {
     String day =
         cues.anchor()
             .map(a -> anchored(a.name(), application))
-            .or(() -> cues.day().map(d -> sight.past(d.name(), cues.dayBeforeM())))
+            .or(() -> day(application))
             .orElse(words.text("cue.none"));
-    Optional<String> night = cues.night().map(n -> sight.past(n.name(), cues.nightBeforeM()));
-    boolean sameByNight =
-        night.equals(Optional.of(day))
-            || night.isPresent() && night.equals(cues.anchor().map(Landmark::name));
+    Optional<String> night = night(application);
+    boolean sameByNight = night.isPresent() && night.equals(day(application));
     out.add(
         new Fact(
             words.text("cue.day", number), sameByNight ? words.text("cue.night-too", day) : day));
-    night.filter(n -> !sameByNight).ifPresent(n -> out.add(new Fact(words.text("cue.night"), n)));
+    if (!sameByNight) {
+      out.add(new Fact(words.text("cue.night"), night.orElse(words.text("cue.night-none"))));
+    }
     if (cues.secondsBefore() >= 1) {
       String seconds = words.seconds(cues.secondsBefore());
       out.add(

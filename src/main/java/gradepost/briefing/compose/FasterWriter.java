@@ -13,12 +13,12 @@ import java.util.stream.Collectors;
 final class FasterWriter {
   private final Words words;
   private final Orders orders;
-  private final Sight sight;
+  private final CueWriter cues;
 
-  FasterWriter(Words words, Orders orders, Sight sight) {
+  FasterWriter(Words words, Orders orders, CueWriter cues) {
     this.words = words;
     this.orders = orders;
-    this.sight = sight;
+    this.cues = cues;
   }
 
   List<String> sentences(Approach approach) {
@@ -32,7 +32,7 @@ final class FasterWriter {
     Application application = faster.application().get();
     List<String> out = new ArrayList<>();
     double point = application.brakingPointM();
-    String see = sight.near(point);
+    String see = cues.see(application);
     String place = place(approach, point);
     out.add(
         words.text(

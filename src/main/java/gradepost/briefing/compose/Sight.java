@@ -45,6 +45,16 @@ final class Sight {
         .orElse(seen);
   }
 
+  /** The last cue of any kind at or before a place. */
+  Optional<String> day(double atM) {
+    return last(atM, false).map(c -> past(c, atM));
+  }
+
+  /** The last one that serves at night or in fog. */
+  Optional<String> night(double atM) {
+    return last(atM, true).map(c -> past(c, atM));
+  }
+
   private Optional<Cue> last(double atM, boolean night) {
     return cues.stream()
         .filter(c -> c.atM() <= atM + 0.5 && c.atM() >= atM - reachM)

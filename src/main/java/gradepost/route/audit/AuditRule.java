@@ -21,6 +21,9 @@ public enum AuditRule {
   CHECK_RAIL_MISSING("A curve of 200 m radius or less has a check rail."),
   /** A check rail guides the inner wheels: it lies beside the low rail. */
   CHECK_RAIL_SIDE("A check rail lies beside the low rail."),
+  /** What begins for one direction ends for the other, on its other hand. */
+  CHECK_RAIL_LANDMARK(
+      "A landmark says of a check rail what the curve says, in each direction that it is for."),
   /** A third or more, or more than 20 mph (FRA Safety Advisory 2015-03). */
   BIG_DROP("A fall of the permissible speed by a third or by 20 mph has a warning board."),
   /** A board stands where a driver can obey it. */

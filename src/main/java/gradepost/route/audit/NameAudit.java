@@ -127,7 +127,9 @@ final class NameAudit {
         Landmark first = all.get(j);
         Landmark second = all.get(i);
         double apart = Math.abs(ground.at(first.location()) - ground.at(second.location()));
-        if (first.name().equals(second.name()) && apart > ONE_PLACE_M) {
+        boolean toOneTrain =
+            first.applies().directions().stream().anyMatch(second.applies().directions()::contains);
+        if (first.name().equals(second.name()) && apart > ONE_PLACE_M && toOneTrain) {
           out.add(
               new AuditFinding(
                   AuditRule.NAME_PLACE,

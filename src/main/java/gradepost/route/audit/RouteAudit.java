@@ -17,6 +17,7 @@ public final class RouteAudit {
     new SignalAudit(ground, out).run();
     new OrderAudit(ground, out).run();
     new NameAudit(ground, out).run();
+    new LandmarkAudit(ground, out).run();
     new SupplyAudit(route, out).run();
     return List.copyOf(out);
   }
