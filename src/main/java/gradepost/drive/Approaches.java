@@ -16,6 +16,7 @@ final class Approaches {
   private final Bench bench;
   private final Map<Target, Integer> numbers;
   private final List<Action> actions;
+  private final List<BrakeTest> tests;
   private final Ladder ladder;
   private final Places places;
   private final CueFinder cueFinder;
@@ -30,11 +31,13 @@ final class Approaches {
       Bench bench,
       Ceiling ceiling,
       Map<Target, Integer> numbers,
-      List<Action> actions) {
+      List<Action> actions,
+      List<BrakeTest> tests) {
     this.assignment = assignment;
     this.bench = bench;
     this.numbers = numbers;
     this.actions = actions;
+    this.tests = tests;
     this.ladder = new Ladder(assignment, bench);
     this.places = new Places(assignment);
     this.cueFinder = new CueFinder(places, assignment.policy().run().landmarkReach().metres());
@@ -70,6 +73,7 @@ final class Approaches {
             .toList();
     List<Finding> findings = new ArrayList<>(Findings.of(assignment, last, applications));
     spread.flatMap(s -> Findings.oftenLate(last.target(), s)).ifPresent(findings::add);
+    findings.addAll(Findings.brakeTests(tests, applications));
     RechargeCaution caution = new RechargeCaution(assignment, bench);
     braked.stream()
         .flatMap(piece -> caution.of(piece, actions).stream())

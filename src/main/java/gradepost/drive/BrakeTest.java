@@ -11,6 +11,7 @@ import gradepost.route.BrakeTestPlace;
  * @param heldS how long it is held
  * @param speedAfterMps speed after that, begun at the speed of the test
  * @param decelerationMps2 at the end of it
+ * @param endM distance run where the brake is off again
  */
 public record BrakeTest(
     BrakeTestPlace place,
@@ -19,4 +20,5 @@ public record BrakeTest(
     double pressurePa,
     double heldS,
     double speedAfterMps,
-    double decelerationMps2) {}
+    double decelerationMps2,
+    double endM) {}

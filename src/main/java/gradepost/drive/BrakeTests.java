@@ -25,14 +25,19 @@ final class BrakeTests {
     stepper.place(0, at, place.speed().metresPerSecond());
     stepper.brake(bench.service(), pressure);
     stepper.advance(new Until().time(HELD_S));
+    double after = stepper.speedMps();
+    double deceleration = -stepper.accelerationMps2();
+    double emptyS = bench.service().deadTimeS() + bench.service().lastDelayS();
+    emptyS += pressure / bench.service().releasePaPerS();
+    stepper.brake(bench.service(), 0);
+    stepper.advance(new Until().time(HELD_S + emptyS));
     double planned =
         trace.points().stream()
             .filter(p -> p.atM() <= at)
             .reduce((first, second) -> second)
             .map(Trace.Point::speedMps)
             .orElse(0.0);
-    return new BrakeTest(
-        place, at, planned, pressure, HELD_S, stepper.speedMps(), -stepper.accelerationMps2());
+    return new BrakeTest(place, at, planned, pressure, HELD_S, after, deceleration, stepper.atM());
   }
 
   private BrakeTests() {}

@@ -49,6 +49,13 @@ public sealed interface Finding {
    */
   record OftenLate(double share, double earlierM) implements Finding {}
 
+  /**
+   * A running brake test made at its place runs into a braking point.
+   *
+   * @param endM where its brake is off again
+   */
+  record BrakeTestTooNear(double testM, double endM, double brakingM) implements Finding {}
+
   /** The planned stop from its printed instructions ends outside the tolerance. */
   record StopOutsideTolerance(double shortM, double toleranceM) implements Finding {}
 

@@ -15,8 +15,11 @@ final class Findings {
   /** A junction signal announces pointwork within this. */
   private static final double ANNOUNCES_M = 1000;
 
-  /** Of runs in which nothing is corrected, no more than this share should be late at a board. */
-  private static final double LATE_SHARE = 0.1;
+  /**
+   * Of runs in which nothing is corrected no more than this share should be late at a board: what a
+   * normal spread has beyond one standard deviation.
+   */
+  private static final double LATE_SHARE = 0.16;
 
   static List<Finding> of(Assignment assignment, Piece piece, List<Application> applications) {
     List<Finding> findings = new ArrayList<>();
@@ -43,6 +46,20 @@ final class Findings {
     return target.speedMps() > 0 && spread.pastShare() > LATE_SHARE
         ? Optional.of(new Finding.OftenLate(spread.pastShare(), -spread.shortM10()))
         : Optional.empty();
+  }
+
+  /** For those that begin before a braking point and are not over at it. */
+  static List<Finding> brakeTests(List<BrakeTest> tests, List<Application> applications) {
+    List<Finding> findings = new ArrayList<>();
+    for (BrakeTest test : tests) {
+      applications.stream()
+          .map(Application::brakingPointM)
+          .filter(point -> test.atM() < point && point < test.endM())
+          .findFirst()
+          .ifPresent(
+              point -> findings.add(new Finding.BrakeTestTooNear(test.atM(), test.endM(), point)));
+    }
+    return findings;
   }
 
   private static void reduction(

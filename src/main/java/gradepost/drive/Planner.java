@@ -25,11 +25,17 @@ public final class Planner {
   public static Plan plan(Assignment assignment) {
     Worked worked = run(assignment);
     Rerun rerun = worked.rerun();
+    Trace trace = new Trace(rerun.points());
+    List<BrakeTest> tests = BrakeTests.of(assignment, worked.bench(), trace);
     List<Approach> approaches =
         new Approaches(
-                assignment, worked.bench(), worked.ceiling(), worked.numbers(), rerun.actions())
+                assignment,
+                worked.bench(),
+                worked.ceiling(),
+                worked.numbers(),
+                rerun.actions(),
+                tests)
             .of(worked.pieces());
-    Trace trace = new Trace(rerun.points());
     return new Plan(
         assignment,
         worked.ceiling().steps(),
@@ -43,7 +49,7 @@ public final class Planner {
         worked.fastest(),
         rerun.failures(),
         new Signals(assignment, worked.bench(), worked.ceiling(), trace).all(),
-        BrakeTests.of(assignment, worked.bench(), trace),
+        tests,
         new FigureTables(assignment, worked.bench()).figures());
   }
 

@@ -151,6 +151,8 @@ final class Print {
       return "forbidden" + place(movement.atM());
     } else if (finding instanceof Finding.NeverComes never) {
       return "never" + place(never.atM());
+    } else if (finding instanceof Finding.BrakeTestTooNear test) {
+      return "brake test" + place(test.testM()) + place(test.brakingM());
     } else if (finding instanceof Finding.OftenLate late) {
       return "often late"
           + Math.round(100 * late.share())

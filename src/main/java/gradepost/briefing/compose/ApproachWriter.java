@@ -5,6 +5,7 @@ import gradepost.drive.Action;
 import gradepost.drive.Application;
 import gradepost.drive.Approach;
 import gradepost.drive.Assignment;
+import gradepost.drive.BrakeTest;
 import gradepost.drive.Command;
 import gradepost.drive.Plan;
 import gradepost.drive.Run;
@@ -18,6 +19,7 @@ import java.util.stream.Collectors;
 
 /** One approach on one page. */
 final class ApproachWriter {
+  private final Plan plan;
   private final Assignment assignment;
   private final Words words;
   private final Lineside lineside;
@@ -32,6 +34,7 @@ final class ApproachWriter {
   private final List<Action> actions;
 
   ApproachWriter(Plan plan, Lineside lineside) {
+    this.plan = plan;
     this.assignment = plan.assignment();
     this.words = lineside.words();
     this.lineside = lineside;
@@ -217,7 +220,22 @@ final class ApproachWriter {
                         b.text(),
                         words.text(b.left() ? "hand.left" : "hand.right"),
                         words.place(b.fromM()))));
+    tests(approach)
+        .forEach(t -> parts.add(words.text("headline.brake-test", words.place(t.atM()))));
     return String.join(" ", parts);
+  }
+
+  /** The running brake tests between the target before this one and this one. */
+  private List<BrakeTest> tests(Approach approach) {
+    double from =
+        plan.approaches().stream()
+            .filter(a -> a.number() < approach.number())
+            .mapToDouble(a -> a.target().atM())
+            .max()
+            .orElse(0);
+    return plan.brakeTests().stream()
+        .filter(t -> t.atM() > from && t.atM() <= approach.target().atM())
+        .toList();
   }
 
   private String marks(Target target) {

@@ -57,6 +57,13 @@ final class FindingWords {
       return words.text(
           "finding.often-late", Math.round(100 * late.share()), words.overrun(late.earlierM()));
     }
+    if (finding instanceof Finding.BrakeTestTooNear test) {
+      return words.text(
+          "finding.brake-test-too-near",
+          words.place(test.testM()),
+          words.overrun(test.brakingM() - test.testM()),
+          words.overrun(test.endM() - test.testM()));
+    }
     if (finding instanceof Finding.LessToGive less) {
       double step = words.units().pressureStepPa();
       return words.text(

@@ -185,6 +185,65 @@ class ApproachWordsTest {
     }
   }
 
+  /** On the page in whose range it lies, and there alone. */
+  @Test
+  void thePageOfARunningBrakeTestSaysThatItsFiguresAreWithoutIt() {
+    Plan plan = Planner.plan(DemoPlans.assignments().get(0));
+    List<ApproachPage> pages = briefing(plan).parts().get(0).approaches();
+    int said = 0;
+    double from = 0;
+    for (int i = 0; i < pages.size(); i++) {
+      double to = plan.approaches().get(i).target().atM();
+      double begin = from;
+      boolean lies = plan.brakeTests().stream().anyMatch(t -> t.atM() > begin && t.atM() <= to);
+      assertThat(pages.get(i).headline().contains("Running brake test at "))
+          .as(pages.get(i).title())
+          .isEqualTo(lies);
+      said += lies ? 1 : 0;
+      from = to;
+    }
+    assertThat(said).isEqualTo(plan.brakeTests().size());
+  }
+
+  /** What the row of a braking point names is what stands below it, and near enough to judge. */
+  @ParameterizedTest
+  @ValueSource(ints = {0, 3, 7})
+  void theRowOfABrakingPointNamesItsCues(int paper) {
+    Plan plan = Planner.plan(DemoPlans.assignments().get(paper));
+    double reach = plan.assignment().policy().run().landmarkReach().metres();
+    List<ApproachPage> pages = briefing(plan).parts().get(0).approaches();
+    int none = 0;
+    for (int i = 0; i < pages.size(); i++) {
+      ApproachPage page = pages.get(i);
+      for (Application application : plan.approaches().get(i).applications()) {
+        assertThat(application.cues().dayBeforeM()).isLessThanOrEqualTo(reach + 0.02);
+        assertThat(application.cues().nightBeforeM()).isLessThanOrEqualTo(reach + 0.02);
+      }
+      for (ApproachPage.Point point : page.points()) {
+        String see =
+            page.actions().stream()
+                .filter(a -> a.number().equals(point.number()))
+                .findFirst()
+                .orElseThrow()
+                .see();
+        String day = point.goBy().get(0).value();
+        if (see.equals("–")) {
+          assertThat(day).as(page.title()).startsWith("the post count");
+        } else {
+          String seen =
+              see.contains(" (night: ") ? see.substring(0, see.indexOf(" (night: ")) : see;
+          assertThat(day).as(page.title()).startsWith(seen);
+        }
+        boolean byNight = day.endsWith(", by night or in fog too");
+        assertThat(byNight || point.goBy().get(1).label().equals("by night or in fog"))
+            .as(page.title())
+            .isTrue();
+        none += !byNight && point.goBy().get(1).value().equals("NONE") ? 1 : 0;
+      }
+    }
+    assertThat(none).isPositive();
+  }
+
   /** The same plan, with its first running brake test somewhere else. */
   private static Plan at(Plan plan, double atM) {
     BrakeTest test = plan.brakeTests().get(0);
@@ -197,7 +256,8 @@ class ApproachWordsTest {
             test.pressurePa(),
             test.heldS(),
             test.speedAfterMps(),
-            test.decelerationMps2());
+            test.decelerationMps2(),
+            test.endM() + atM - test.atM());
     return new Plan(
         plan.assignment(),
         plan.ceiling(),
