@@ -59,7 +59,14 @@ final class ReadingWriter {
             words.units().speed(policy.safeSide().overspeed().metresPerSecond(), Rounding.UP),
             percent(policy.safeSide().brakeFactor()),
             percent(policy.safeSide().isolatedShare())));
-    out.add(words.text("method.nothing", words.seconds(policy.noticing().seconds())));
+    out.add(
+        words.text(
+            "method.nothing",
+            words.seconds(policy.noticing().seconds()),
+            words.speedAtMost(policy.safeSide().overspeed().metresPerSecond())));
+    if (policy.adhesion().size() > 1) {
+      out.add(words.text("method.light"));
+    }
     if (!policy.terminal().isEmpty()) {
       out.add(words.text("method.terminal"));
     }
