@@ -89,6 +89,7 @@ final class ApproachChartWriter {
         curves,
         pins,
         target,
+        approach.brakingPointM().isEmpty(),
         strips.strip(
             from,
             to,

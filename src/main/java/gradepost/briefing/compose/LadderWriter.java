@@ -30,7 +30,7 @@ final class LadderWriter {
     this.noticingS = noticingS;
   }
 
-  /** One for each application; where the train needs no brake, one that says so. */
+  /** One for each application; none where the train needs no brake. */
   List<Table> tables(String id, Approach approach) {
     List<Table> out = new ArrayList<>();
     for (Begun begun : Begun.of(approach)) {
@@ -41,16 +41,14 @@ final class LadderWriter {
       String own = out.isEmpty() ? id : id + "-" + begun.number();
       out.add(table(own, title, begun.application().cases(), rows(approach, begun.application())));
     }
-    return out.isEmpty()
-        ? List.of(table(id, words.text("ladder.title"), List.of(), List.of()))
-        : out;
+    return out;
   }
 
   private Table table(String id, String title, List<CaseResult> cases, List<Table.Row> rows) {
     List<Table.Column> columns = new ArrayList<>();
     columns.add(new Table.Column(words.text("ladder.brake"), "text"));
     cases.forEach(c -> columns.add(new Table.Column(c.adhesion().name(), "place")));
-    return new Table(id, "ladder", title, "", columns, rows, words.text("ladder.none"));
+    return new Table(id, "ladder", title, "", columns, rows, "");
   }
 
   private List<Table.Row> rows(Approach approach, Application application) {
