@@ -73,7 +73,7 @@ class GoldenTest {
           Map.entry("approach", "If the EP brake gives nothing at 3"),
           Map.entry("terminal", "12 · Harbour, platform 1 Down"),
           Map.entry("tables", "Tables Down"),
-          Map.entry("seldom", "Seldom met"));
+          Map.entry("seldom", "Seldom met · Not supplied Down"));
 
   @Test
   void everyKindOfPageLooksAsItDid() throws IOException {
