@@ -150,7 +150,7 @@ final class Approaches {
     return cueFinder.at(pointM, at - before);
   }
 
-  /** On all cores; each approach draws by a seed of its own, so that the order does not matter. */
+  /** On all cores; each piece draws by a seed of its own, so that the order does not matter. */
   private Map<Piece, Optional<Spread>> spreads(List<Piece> pieces) {
     Spreads spreads = new Spreads(assignment, bench);
     List<Piece> whole = pieces.stream().filter(p -> !terminalStep(p.target())).toList();

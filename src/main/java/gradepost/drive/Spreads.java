@@ -11,11 +11,11 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 
 /**
- * Draws runs of one braking by the policy's scatter. Seeded by the target and its place, so that
- * the same input gives the same figures, and so does the same approach on another issue. A mass
- * that differs by a factor is a brake that differs by its inverse: gradient and the greater part of
- * running resistance go with the mass. Each run begins as the planned one comes to the braking
- * point, with the brake that is on there.
+ * Draws runs of one braking by the policy's scatter. Seeded by where the target is, so that the
+ * same input gives the same figures, and an approach that only gets another number keeps its own. A
+ * mass that differs by a factor is a brake that differs by its inverse: gradient and the greater
+ * part of running resistance go with the mass. Each run begins as the planned one comes to the
+ * braking point, with the brake that is on there.
  */
 final class Spreads {
   private static final long SEED = 0x5eed_9057L;
@@ -36,7 +36,7 @@ final class Spreads {
     }
     Scatter scatter = assignment.policy().scatter().get();
     Braking braking = piece.braking().get();
-    SplittableRandom random = new SplittableRandom(seed(piece.target()));
+    SplittableRandom random = new SplittableRandom(SEED + Math.round(piece.target().atM()));
     Stepper[] steppers = steppers(scatter);
     Snapshot planned = atBraking(piece);
     ToldBraking told = new ToldBraking(piece);
@@ -70,10 +70,6 @@ final class Spreads {
             shorts[(int) (0.95 * shorts.length)],
             (double) past / shorts.length,
             shorts.length));
-  }
-
-  private static long seed(Target target) {
-    return SEED + 31L * target.name().hashCode() + Math.round(target.atM());
   }
 
   /** The planned run at its braking point, a brake that checked the speed still on. */

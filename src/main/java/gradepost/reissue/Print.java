@@ -157,8 +157,17 @@ final class Print {
       return "often late"
           + Math.round(100 * late.share())
           + path.units().length(late.earlierM(), Rounding.UP);
+    } else if (finding instanceof Finding.AtBuffers buffers) {
+      return "buffers" + path.units().speed(buffers.speedMps() - 1e-4, Rounding.UP);
+    } else if (finding instanceof Finding.LessToGive less) {
+      return "less" + less.brake().name() + less.planned() + (long) less.afterS() + gives(less);
     }
     return finding.toString();
+  }
+
+  private String gives(Finding.LessToGive less) {
+    double step = path.units().pressureStepPa();
+    return path.units().pressure(Math.floor(less.givesPa() / step) * step);
   }
 
   private List<String> target(Target target) {

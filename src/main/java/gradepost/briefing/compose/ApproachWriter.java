@@ -1,6 +1,8 @@
 package gradepost.briefing.compose;
 
+import gradepost.briefing.ApproachChart;
 import gradepost.briefing.ApproachPage;
+import gradepost.briefing.Table;
 import gradepost.drive.Action;
 import gradepost.drive.Application;
 import gradepost.drive.Approach;
@@ -54,6 +56,11 @@ final class ApproachWriter {
     String title = title(approach.target());
     String headline = headline(approach);
     List<ApproachPage.ActionLine> lines = lines(approach);
+    ApproachChart chart = charts.chart(id + "-chart", approach, title, headline);
+    List<Table> tables = new ArrayList<>(ladder.tables(id + "-ladder", approach));
+    if (approach.applications().isEmpty()) {
+      tables.add(0, new PassingWriter(words, run).table(id, approach, chart.track()));
+    }
     return new ApproachPage(
         id,
         Integer.toString(approach.number()),
@@ -61,11 +68,11 @@ final class ApproachWriter {
         targetLine(approach.target()),
         headline,
         marks(approach.target()),
-        charts.chart(id + "-chart", approach, title, headline),
+        chart,
         lines,
         (unbraked(approach) + " " + String.join(" ", faster.sentences(approach))).strip(),
         points(approach),
-        ladder.tables(id + "-ladder", approach),
+        tables,
         new SpreadWriter(words).chart(id, approach).stream().toList(),
         approach.findings().stream().map(findings::of).toList());
   }

@@ -31,7 +31,7 @@ final class LadderWriter {
     this.noticingS = noticingS;
   }
 
-  /** One for each application; where the train needs no brake, one that says so. */
+  /** One for each application; where the train needs no brake, one for a faster train. */
   List<Table> tables(String id, Approach approach) {
     List<Table> out = new ArrayList<>();
     for (Begun begun : Begun.of(approach)) {
@@ -43,17 +43,17 @@ final class LadderWriter {
       out.add(table(own, title, begun.application().cases(), rows(approach, begun.application())));
     }
     if (out.isEmpty()) {
-      Optional<Application> faster = approach.ifFaster().flatMap(IfFaster::application);
-      out.add(
-          faster
-              .map(
-                  a ->
+      approach
+          .ifFaster()
+          .flatMap(IfFaster::application)
+          .ifPresent(
+              a ->
+                  out.add(
                       table(
                           id,
                           words.text("faster.ladder", words.speed(a.brakingSpeedMps())),
                           a.cases(),
-                          rows(approach, a)))
-              .orElse(table(id, words.text("ladder.title"), List.of(), List.of())));
+                          rows(approach, a))));
     }
     return out;
   }
@@ -62,7 +62,7 @@ final class LadderWriter {
     List<Table.Column> columns = new ArrayList<>();
     columns.add(new Table.Column(words.text("ladder.brake"), "text"));
     cases.forEach(c -> columns.add(new Table.Column(c.adhesion().name(), "place")));
-    return new Table(id, "ladder", title, "", columns, rows, words.text("ladder.none"));
+    return new Table(id, "ladder", title, "", columns, rows, "");
   }
 
   private List<Table.Row> rows(Approach approach, Application application) {
