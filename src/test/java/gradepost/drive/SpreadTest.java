@@ -52,26 +52,36 @@ class SpreadTest {
     return plan.approaches().stream().filter(a -> a.spread().isPresent()).toList();
   }
 
-  /** The last place at which the planned run is faster than this, before the target. */
-  private static double downM(Run run, Target target) {
-    double at = target.atM();
-    while (run.speedAt(at) <= target.speedMps()) {
-      at -= 0.05;
+  /**
+   * The last place at which the planned run is faster than this, before the target: between two
+   * points of the trace the square of the speed is linear.
+   */
+  private static double downM(Plan plan, Target target) {
+    double square = target.speedMps() * target.speedMps();
+    double down = Double.NaN;
+    List<Trace.Point> points = plan.trace().points();
+    for (int i = 1; i < points.size() && points.get(i - 1).atM() < target.atM(); i++) {
+      double from = points.get(i - 1).speedMps() * points.get(i - 1).speedMps();
+      double to = points.get(i).speedMps() * points.get(i).speedMps();
+      if (from > square && to <= square) {
+        double share = (from - square) / (from - to);
+        double over = points.get(i).atM() - points.get(i - 1).atM();
+        down = points.get(i - 1).atM() + share * over;
+      }
     }
-    return at;
+    return down;
   }
 
   @Test
   void withoutScatterEveryRunIsThePlannedOne() {
     Plan plan = plan(new Scatter(0, 0, 0, AT_ONCE, Speed.ofMph(0), 0, 20));
-    Run run = new Run(plan.trace());
     assertThat(drawn(plan)).anyMatch(a -> a.target().speedMps() > 0);
     for (Approach approach : drawn(plan)) {
       Target target = approach.target();
       double planned =
           target.speedMps() == 0
               ? target.atM() - approach.endM()
-              : target.atM() - downM(run, target);
+              : target.atM() - downM(plan, target);
       Spread spread = approach.spread().orElseThrow();
       assertThat(spread.shortM05()).as(target.name()).isCloseTo(planned, within(0.5));
       assertThat(spread.shortM95()).as(target.name()).isCloseTo(planned, within(0.5));
@@ -94,7 +104,7 @@ class SpreadTest {
               .filter(a -> a.command() instanceof Command.Brake)
               .reduce((a, b) -> b)
               .orElseThrow();
-      double down = downM(run, target);
+      double down = downM(plan, target);
       double least = Double.POSITIVE_INFINITY;
       for (double at = main.atM() + 40; at + 10 < down; at += 5) {
         double slower = run.speedAt(at) * run.speedAt(at) - Math.pow(run.speedAt(at + 10), 2);
