@@ -45,11 +45,11 @@ class CardsTest {
     return CabCards.of(Papers.briefing(units), "Cards of the invented line", format);
   }
 
-  private static byte[] single(UnitStyle units, CabCards.Format format) throws IOException {
+  static byte[] single(UnitStyle units, CabCards.Format format) throws IOException {
     return Papers.renderer().cards(cards(units, format));
   }
 
-  private static byte[] cut(UnitStyle units, CabCards.Format format) throws IOException {
+  static byte[] cut(UnitStyle units, CabCards.Format format) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     Papers.renderer().cut(cards(units, format), single(units, format), out);
     return out.toByteArray();
