@@ -37,8 +37,8 @@ final class ApproachWriter {
     this.sight = new Sight(lineside, assignment.policy().run().landmarkReach().metres());
     this.ladder = new LadderWriter(words, orders, assignment.policy().noticing().seconds());
     this.findings = new FindingWords(words);
-    this.charts = new ApproachChartWriter(plan, lineside);
     this.run = new Run(plan.trace());
+    this.charts = new ApproachChartWriter(plan, lineside, run);
     this.actions = plan.actions();
   }
 
@@ -58,7 +58,7 @@ final class ApproachWriter {
         lines,
         unbraked(approach),
         points(approach),
-        ladder.tables(id + "-ladder", approach),
+        ladder.tables(id + "-ladder", approach, BrakeThere.of(approach, actions)),
         new SpreadWriter(words).chart(id, approach).stream().toList(),
         approach.findings().stream().map(findings::of).toList());
   }
@@ -84,6 +84,7 @@ final class ApproachWriter {
               asked ? answer.rail() : "",
               asked ? answer.first() : "",
               !asked ? List.of() : first ? answer.rest() : answer.inShort(),
+              asked ? answer.last() : "",
               asked && answer.grave(),
               cues.goBy(application, begun.number(), onEarlierPage(approach, application))));
     }
@@ -95,7 +96,7 @@ final class ApproachWriter {
         first ? "answer.question" : "answer.question-later",
         assignment.stock().service().shortName(),
         begun.number(),
-        words.placeTo(begun.application().brakingPointM(), target.atM(), "where.before-short"));
+        words.placeTo(begun.application().brakingPointM(), target));
   }
 
   /** The action by whose clock a brake is put on that is the first thing on its own page. */
@@ -108,15 +109,18 @@ final class ApproachWriter {
         .map(orders::done);
   }
 
-  /** The speed that a run without a brake has at the lower one; whoever is faster has to brake. */
+  /**
+   * The speed that the run has at a lower one for which no brake is put on; whoever is faster has
+   * to brake. At the worst: rounded down it could look as if a margin were kept.
+   */
   private String unbraked(Approach approach) {
     Target target = approach.target();
     return target instanceof Target.Reduction && approach.brakingPointM().isEmpty()
         ? words.text(
-            "approach.unbraked",
+            BrakeThere.of(approach, actions).key("approach.unbraked"),
             words.place(target.atM()),
             words.speed(target.speedMps()),
-            words.speed(run.speedAt(target.atM())))
+            words.speedAtMost(run.speedAt(target.atM())))
         : "";
   }
 
@@ -181,7 +185,24 @@ final class ApproachWriter {
         words.speed(r.fromMps()),
         words.speed(r.speedMps()),
         words.place(r.atM()),
-        r.reference());
+        r.reference(),
+        until(r));
+  }
+
+  /** When a notice ceases, and at what hours of the day it stands. */
+  private String until(Target.Reduction reduction) {
+    return assignment.restrictions().stream()
+        .filter(r -> r.reference().equals(reduction.reference()))
+        .map(
+            r ->
+                r.hours()
+                    .map(
+                        h ->
+                            words.text(
+                                "change.hours", SpeedTables.until(words, r), h.from(), h.to()))
+                    .orElse(SpeedTables.until(words, r)))
+        .findFirst()
+        .orElse("");
   }
 
   private String headline(Approach approach) {

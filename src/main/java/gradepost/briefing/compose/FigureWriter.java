@@ -8,6 +8,7 @@ import gradepost.stock.BrakeSystem;
 import gradepost.stock.Notch;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** What the train does by itself: its notches, how soon it is fast, and how soon it stands. */
 final class FigureWriter {
@@ -122,6 +123,17 @@ final class FigureWriter {
   /** Reductions of the brake pipe and what the gauges then show. */
   Table pipe(String part) {
     Tables table = new Tables(words, part, "pipe");
+    List<BrakeSystem> brakes = assignment.stock().brakes();
+    Optional<BrakeSystem> piped = brakes.stream().filter(b -> b.pipe().isPresent()).findFirst();
+    Optional<String> charged =
+        piped.flatMap(BrakeSystem::pipe).map(law -> words.pressure(law.pipe().pascals()));
+    charged.ifPresent(
+        pipe ->
+            table.row(
+                piped.orElseThrow().shortName(),
+                words.text("pipe.charged"),
+                pipe,
+                words.pressure(0)));
     figures
         .pipe()
         .forEach(
@@ -131,6 +143,17 @@ final class FigureWriter {
                     words.pressure(r.reductionPa()),
                     words.pressure(r.pipePa()),
                     words.pressure(r.cylinderPa())));
+    BrakeSystem service = assignment.stock().service();
+    if (service.pipe().isEmpty()) {
+      // A brake that no pipe governs leaves the pipe charged: common practice.
+      charged.ifPresent(
+          pipe ->
+              table.row(
+                  service.shortName(),
+                  words.text("pipe.not-governed"),
+                  pipe,
+                  words.pressure(service.full().pascals())));
+    }
     return table.build();
   }
 }

@@ -31,7 +31,7 @@ final class LadderWriter {
   }
 
   /** One for each application; where the train needs no brake, one that says so. */
-  List<Table> tables(String id, Approach approach) {
+  List<Table> tables(String id, Approach approach, BrakeThere there) {
     List<Table> out = new ArrayList<>();
     for (Begun begun : Begun.of(approach)) {
       String title =
@@ -39,18 +39,28 @@ final class LadderWriter {
               ? words.text("ladder.title-at", begun.number(), orders.purpose(begun.application()))
               : words.text("ladder.title");
       String own = out.isEmpty() ? id : id + "-" + begun.number();
-      out.add(table(own, title, begun.application().cases(), rows(approach, begun.application())));
+      List<Table.Column> columns = new ArrayList<>();
+      columns.add(new Table.Column(words.text("ladder.brake"), "text"));
+      begun
+          .application()
+          .cases()
+          .forEach(c -> columns.add(new Table.Column(c.adhesion().name(), "place")));
+      out.add(table(own, title, columns, rows(approach, begun.application()), ""));
     }
     return out.isEmpty()
-        ? List.of(table(id, words.text("ladder.title"), List.of(), List.of()))
+        ? List.of(
+            table(
+                id,
+                words.text("ladder.title"),
+                List.of(),
+                List.of(),
+                words.text(there.key("ladder.none"))))
         : out;
   }
 
-  private Table table(String id, String title, List<CaseResult> cases, List<Table.Row> rows) {
-    List<Table.Column> columns = new ArrayList<>();
-    columns.add(new Table.Column(words.text("ladder.brake"), "text"));
-    cases.forEach(c -> columns.add(new Table.Column(c.adhesion().name(), "place")));
-    return new Table(id, "ladder", title, "", columns, rows, words.text("ladder.none"));
+  private static Table table(
+      String id, String title, List<Table.Column> columns, List<Table.Row> rows, String whenEmpty) {
+    return new Table(id, "ladder", title, "", columns, rows, whenEmpty);
   }
 
   private List<Table.Row> rows(Approach approach, Application application) {
@@ -139,7 +149,7 @@ final class LadderWriter {
   }
 
   private String place(Approach approach, double atM) {
-    return words.placeTo(atM, approach.target().atM(), "where.before-short");
+    return words.placeTo(atM, approach.target());
   }
 
   private String outcome(Target target, CaseResult c, int index) {
