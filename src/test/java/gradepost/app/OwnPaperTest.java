@@ -26,6 +26,20 @@ class OwnPaperTest {
           .anyMatch(i -> i.contains(down ? "60 to 20 mph" : "comes late"))
           .noneMatch(i -> i.contains(down ? "comes late" : "60 to 20 mph"))
           .noneMatch(i -> i.startsWith("Sallowdene Halt") && own.equals("4-car"));
+      assertThat(
+              paper.parts().get(0).tables().stream()
+                  .filter(t -> t.name().equals("withdrawn"))
+                  .flatMap(t -> t.rows().stream())
+                  .map(r -> r.cells().get(0)))
+          .as("withdrawn, of Down lines")
+          .containsExactlyElementsOf(down ? List.of("T 26/098") : List.of());
+      assertThat(
+              paper.parts().get(0).approaches().stream()
+                  .filter(a -> a.title().startsWith("T 26/104"))
+                  .map(a -> a.target()))
+          .singleElement()
+          .asString()
+          .endsWith(", notice T 26/104, until 2027-01-15 04:00.");
       List<String> accepted =
           paper.parts().get(0).answeredFor().stream()
               .filter(n -> n.startsWith("Accepted by "))

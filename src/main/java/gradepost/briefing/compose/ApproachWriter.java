@@ -10,6 +10,7 @@ import gradepost.drive.Plan;
 import gradepost.drive.Run;
 import gradepost.drive.Stops;
 import gradepost.drive.Target;
+import gradepost.drive.Trigger;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -27,6 +28,7 @@ final class ApproachWriter {
   private final FindingWords findings;
   private final ApproachChartWriter charts;
   private final Run run;
+  private final Stands stands;
   private final List<Action> actions;
 
   ApproachWriter(Plan plan, Lineside lineside) {
@@ -38,6 +40,7 @@ final class ApproachWriter {
     this.ladder = new LadderWriter(words, orders, assignment.policy().noticing().seconds());
     this.findings = new FindingWords(words);
     this.run = new Run(plan.trace());
+    this.stands = Stands.of(plan, run);
     this.charts = new ApproachChartWriter(plan, lineside, run);
     this.actions = plan.actions();
   }
@@ -136,7 +139,7 @@ final class ApproachWriter {
               number,
               orders.todo(step, begun),
               orders.when(step),
-              orders.where(action, approach.target()),
+              where(action, approach.target()),
               see(action, approach),
               words.number(action.speedMps()),
               orders.gauge(action.command()),
@@ -145,6 +148,12 @@ final class ApproachWriter {
       last = action.timeS();
     }
     return out;
+  }
+
+  private String where(Action action, Target target) {
+    return action.trigger() instanceof Trigger.Start
+        ? words.place(stands.markM(action.atM()))
+        : orders.where(action, target);
   }
 
   private String see(Action action, Approach approach) {

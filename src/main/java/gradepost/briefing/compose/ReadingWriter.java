@@ -41,9 +41,7 @@ final class ReadingWriter {
                 : assignment.route().posts()));
     List<Fact> symbols = new ArrayList<>();
     for (String key :
-        List.of(
-            "finding", "dash", "change", "pin", "lines", "hatch", "notice", "check", "beside",
-            "later")) {
+        List.of("finding", "dash", "change", "pin", "lines", "hatch", "check", "beside", "later")) {
       symbols.add(new Fact(words.text("symbol." + key), words.text("symbol." + key + ".says")));
     }
     return new Reading(units, symbols, method(), assumptions());

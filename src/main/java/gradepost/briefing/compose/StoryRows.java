@@ -6,7 +6,6 @@ import gradepost.drive.Approach;
 import gradepost.drive.Command;
 import gradepost.drive.Plan;
 import gradepost.drive.Run;
-import gradepost.drive.Target;
 import gradepost.drive.Trigger;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -18,9 +17,6 @@ import java.util.Optional;
  * and one for the start, both at the mark, as the page of the stop has them.
  */
 final class StoryRows {
-  /** A start is given from the stand of a stop that is no further off than this, m. */
-  private static final double AT_STOP_M = 25;
-
   /** Something that is told of a place. */
   record Told(double atM, String text) {}
 
@@ -35,20 +31,9 @@ final class StoryRows {
   private record Item(
       double atM, Phase phase, String text, boolean todo, boolean heading, boolean falls) {}
 
-  /**
-   * A stand of the train.
-   *
-   * @param endM where its front comes to, within the policy's tolerance before the mark
-   */
-  private record Stand(double endM, double markM, double timeS) {
-    boolean holds(double atM) {
-      return atM > endM && atM <= markM;
-    }
-  }
-
   private final Words words;
   private final Run run;
-  private final List<Stand> stands;
+  private final Stands stands;
   private final double startM;
   private final List<Item> items = new ArrayList<>();
 
@@ -56,19 +41,7 @@ final class StoryRows {
     this.words = words;
     this.run = run;
     this.startM = plan.trace().points().get(0).atM();
-    this.stands =
-        plan.approaches().stream()
-            .filter(a -> a.target() instanceof Target.Stop)
-            .map(a -> new Stand(a.endM(), a.target().atM(), standsAt(plan, a)))
-            .toList();
-  }
-
-  private double standsAt(Plan plan, Approach approach) {
-    return plan.actions().stream()
-        .filter(a -> a.approach() == approach.number() && a.command() instanceof Command.Stand)
-        .mapToDouble(Action::timeS)
-        .findFirst()
-        .orElseGet(() -> run.timeAt(approach.endM()));
+    this.stands = Stands.of(plan, run);
   }
 
   void see(double atM, String text, boolean heading) {
@@ -89,27 +62,20 @@ final class StoryRows {
   }
 
   void action(Action action, String text) {
-    boolean starts = action.trigger() instanceof Trigger.Start;
+    boolean starts =
+        action.command() instanceof Command.Power
+            && (action.trigger() instanceof Trigger.Start || stands.hold(action.atM()));
     Phase phase =
         action.command() instanceof Command.Stand
             ? Phase.STANDS
             : starts ? Phase.STARTS : Phase.PASSES;
-    double at = phase == Phase.PASSES ? action.atM() : markM(action.atM());
+    double at = phase == Phase.PASSES ? action.atM() : stands.markM(action.atM());
     add(at, phase, text, true, false, false);
   }
 
   private void add(
       double atM, Phase phase, String text, boolean todo, boolean heading, boolean falls) {
     items.add(new Item(Math.max(0, atM), phase, text, todo, heading, falls));
-  }
-
-  /** The mark of the stop where the train stands. */
-  private double markM(double atM) {
-    return stands.stream()
-        .filter(s -> Math.abs(s.endM() - atM) < AT_STOP_M)
-        .mapToDouble(Stand::markM)
-        .findFirst()
-        .orElse(atM);
   }
 
   List<Told> told() {
@@ -145,7 +111,7 @@ final class StoryRows {
 
   private Cue cue(List<Item> here, Optional<Item> last) {
     Item first = here.get(0);
-    double end = stands.isEmpty() ? words.path().lengthM() : stands.get(stands.size() - 1).markM();
+    double end = stands.last().map(Stands.Stand::markM).orElse(words.path().lengthM());
     boolean ridden = first.atM() <= end + 1;
     boolean waited = last.isPresent() && last.get().phase() == Phase.STANDS;
     boolean starts = first.phase() == Phase.STARTS && waited;
@@ -165,9 +131,9 @@ final class StoryRows {
   }
 
   private double timeS(Item item) {
-    return stands.stream()
+    return stands.all().stream()
         .filter(s -> item.phase() == Phase.PASSES ? s.holds(item.atM()) : s.markM() == item.atM())
-        .mapToDouble(Stand::timeS)
+        .mapToDouble(Stands.Stand::timeS)
         .findFirst()
         .orElseGet(() -> run.timeAt(item.atM()));
   }
@@ -176,9 +142,7 @@ final class StoryRows {
   private String speed(List<Item> here) {
     Item first = here.get(0);
     boolean stands =
-        first.phase() != Phase.PASSES
-            || first.atM() <= startM
-            || this.stands.stream().anyMatch(s -> s.holds(first.atM()));
+        first.phase() != Phase.PASSES || first.atM() <= startM || this.stands.hold(first.atM());
     if (stands) {
       return words.number(0);
     }

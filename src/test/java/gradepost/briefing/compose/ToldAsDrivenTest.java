@@ -132,6 +132,8 @@ class ToldAsDrivenTest {
           assertThat(starts.place()).isEqualTo(stands.place());
           assertThat(starts.todo().toString()).startsWith("[power: ");
           assertThat(starts.seconds()).isEmpty();
+          ApproachPage.ActionLine start = paper.part().approaches().get(i + 1).actions().get(0);
+          assertThat(start.where()).isEqualTo(stands.place());
           assertThat(stands.what().toString()).contains("; booked for ");
         }
       }
@@ -196,9 +198,87 @@ class ToldAsDrivenTest {
     }
   }
 
+  /** The signal of another junction leads elsewhere; a way of the other direction is none. */
+  @Test
+  void aDivergingWayIsShownByTheJunctionsOwnSignal() {
+    assertThat(seldom(0, "diverging way"))
+        .containsExactly(
+            "Ferrow Junction: diverging way Harbour, 20 mph|signal FJ 62 at 11m 30ch: position 4",
+            "Brackhythe Points: diverging way Platform 2, 15 mph|signal BH 90 at 1m 52ch: 2");
+    assertThat(seldom(1, "diverging way"))
+        .containsExactly(
+            "Cinderhowe End: diverging way Single to Up Main, 35 mph|signal CH 33 at 5m 52ch: position 1",
+            "Ferrow End: diverging way Up Main to Single, 35 mph|signal FR 53 at 12m 04ch: position 1",
+            "Ferrow Junction: diverging way Harbour, 20 mph|signal FJ 63 at 0m 16ch: green alone",
+            "Eddle Points: diverging way Bridge Single to Up Harbour, 20 mph|signal EB 81 at 1m 47ch: position 1",
+            "Brackhythe Points: diverging way Platform 2, 15 mph|–");
+  }
+
+  /** Also that what a page has leads to the page. */
+  @Test
+  void aPlatformThatIsTooShortIsSeldomMet() {
+    assertThat(seldom(0, "is shorter than the train")).isEmpty();
+    assertThat(seldom(2, "is shorter than the train"))
+        .singleElement()
+        .asString()
+        .startsWith("Sandrake, platform 1: ")
+        .contains("|approach ");
+    for (Paper paper : papers) {
+      List<String> pages = paper.part().approaches().stream().map(ApproachPage::id).toList();
+      paper.part().seldom().rows().stream()
+          .filter(r -> r.cells().get(2).startsWith("approach "))
+          .forEach(r -> assertThat(pages).contains(r.link()));
+    }
+  }
+
+  private static List<String> seldom(int paper, String holding) {
+    return papers.get(paper).part().seldom().rows().stream()
+        .map(r -> r.cells().get(1) + "|" + r.cells().get(2))
+        .filter(r -> r.contains(holding))
+        .toList();
+  }
+
+  @Test
+  void whatIsMissingIsListedAndWhatIsThereIsNot() {
+    for (Paper paper : papers) {
+      assertThat(paper.part().notSupplied())
+          .noneMatch(n -> n.contains("checked on") || n.startsWith("Accepted"))
+          .anyMatch(n -> n.startsWith("Boards at the lineside: none given for "))
+          .anyMatch(n -> n.startsWith("Cautions: no signal known that warns of signals "))
+          .anyMatch(n -> n.startsWith("Cues by night or in fog: none near "));
+      assertThat(paper.part().answeredFor()).anyMatch(n -> n.contains("checked on"));
+    }
+  }
+
+  /** A question may ask what the gauges show with the pipe charged. */
+  @Test
+  void theGaugeTableHasTheChargedPipeAndTheBrakeThatNoPipeGoverns() {
+    Table pipe =
+        papers.get(0).part().train().tables().stream()
+            .filter(t -> t.name().equals("pipe"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(pipe.rows().get(0).cells())
+        .containsExactly("Auto", "none: charged", "70 psi", "0 psi");
+    assertThat(pipe.rows().get(pipe.rows().size() - 1).cells())
+        .containsExactly("EP", "none: full application", "70 psi", "50 psi");
+  }
+
+  /** A bare number beside that of the action could be read as either. */
+  @Test
+  void aNumberedNotchIsCalledANotch() {
+    assertThat(
+            papers.get(3).part().approaches().stream()
+                .flatMap(a -> a.actions().stream())
+                .map(ApproachPage.ActionLine::todo)
+                .filter(t -> t.startsWith("power: ")))
+        .isNotEmpty()
+        .allMatch(t -> t.startsWith("power: notch "));
+  }
+
   /** An action's place is told by what it is so far from. */
   @Test
-  void adistanceSaysToWhat() {
+  void aDistanceSaysToWhat() {
     for (Paper paper : papers) {
       for (ApproachPage page : paper.part().approaches()) {
         for (ApproachPage.ActionLine line : page.actions()) {
