@@ -108,6 +108,12 @@ class BrowserIT {
     show(360, 740, "light");
     long wide = (Long) driver.executeScript("return document.documentElement.scrollWidth");
     assertThat(wide).isLessThanOrEqualTo(360);
+    Object cut =
+        driver.executeScript(
+            "return [...document.querySelectorAll('table.story, table.actions')]"
+                + ".map(t => t.parentElement).filter(p => p.scrollWidth > p.clientWidth)"
+                + ".map(p => p.getAttribute('aria-label') + ' in ' + p.closest('[id]').id)");
+    assertThat((List<?>) cut).as("the story and what to do are not cut").isEmpty();
   }
 
   @Test

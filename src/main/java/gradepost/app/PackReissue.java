@@ -97,6 +97,18 @@ final class PackReissue {
                 String.valueOf(before),
                 order.checkedBy())));
     Reading<PackFile> read = sources.pack(next);
+    Map<String, String> stale = Map.of();
+    if (read instanceof Reading.Good<PackFile> good) {
+      stale = new SaidFirst(layout.messages()).stale(touched.before(), good.value());
+    }
+    if (!stale.isEmpty()) {
+      next.set(0, new Input(own.name(), Amendment.highRisk(next.get(0).bytes(), stale)));
+      read = sources.pack(next);
+      for (String item : stale.keySet()) {
+        String said = "%s: say this first: “%s” was written for an earlier issue, and is marked so";
+        told = told.and(Answer.said(said.formatted(name, item)));
+      }
+    }
     return read instanceof Reading.Good<PackFile> good
         ? made(file, touched, good.value(), told)
         : failed(file, told.and(Answer.of(read.problems())));

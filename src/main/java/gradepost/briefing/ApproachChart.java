@@ -8,6 +8,7 @@ import java.util.List;
  * @param speedUnit at the axis
  * @param topSpeed end of the axis, in that unit; curves are in it too
  * @param speedStep between its marks
+ * @param tall whether it is drawn higher, where its sheet has room
  * @param pins the numbered actions on the planned line; some may come before the track shown
  */
 public record ApproachChart(
@@ -20,6 +21,7 @@ public record ApproachChart(
     List<Curve> curves,
     List<Pin> pins,
     double targetM,
+    boolean tall,
     TrackStrip track)
     implements Chart {
 

@@ -11,7 +11,7 @@ import java.util.List;
  * @param marks where each formation stops; empty for a reduction
  * @param points where the brake goes on: one, or up a terminal platform several; none where the
  *     train needs no brake
- * @param ladders one for each point; where there is none, one that says so
+ * @param ladders one for each point; where there is none, the speeds on the way
  * @param spread where the train comes to when nothing is corrected; empty where not computed
  * @param unbraked at what speed a lower speed is met without a brake, and what if faster; else
  *     empty

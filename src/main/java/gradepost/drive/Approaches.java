@@ -121,14 +121,11 @@ final class Approaches {
     return new CueFinder(places).at(pointM, at - before);
   }
 
-  /** On all cores; each approach draws by a seed of its own, so that the order does not matter. */
+  /** On all cores; each piece draws by a seed of its own, so that the order does not matter. */
   private Map<Piece, Optional<Spread>> spreads(List<Piece> pieces) {
     Spreads spreads = new Spreads(assignment, bench);
     List<Piece> whole = pieces.stream().filter(p -> !terminalStep(p.target())).toList();
-    List<Optional<Spread>> drawn =
-        whole.parallelStream()
-            .map(piece -> spreads.of(piece, numbers.get(piece.target())))
-            .toList();
+    List<Optional<Spread>> drawn = whole.parallelStream().map(spreads::of).toList();
     Map<Piece, Optional<Spread>> all = new IdentityHashMap<>();
     for (int i = 0; i < whole.size(); i++) {
       all.put(whole.get(i), drawn.get(i));

@@ -155,4 +155,15 @@ public final class Ceiling {
   public double speedAt(double distanceM) {
     return at(distanceM).speedMps();
   }
+
+  /** The lowest speed from one place to another. */
+  double lowest(double fromM, double toM) {
+    double lowest = speedAt(fromM);
+    for (CeilingStep step : steps) {
+      if (step.fromM() > fromM && step.fromM() <= toM) {
+        lowest = Math.min(lowest, step.speedMps());
+      }
+    }
+    return lowest;
+  }
 }

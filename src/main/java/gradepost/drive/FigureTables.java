@@ -18,7 +18,7 @@ import java.util.TreeSet;
 
 /** Works out what the train does by itself. */
 final class FigureTables {
-  private static final double[] RISING_PERMILLE = {0, 5, 10, 1000.0 / 60};
+  private static final double[] PERMILLE = {-10, -5, 0, 5, 10, 1000.0 / 60};
   private static final double HOPELESS_M = 20_000;
 
   private final Assignment assignment;
@@ -43,8 +43,8 @@ final class FigureTables {
   private List<TrainFigures.Balance> balancing() {
     List<TrainFigures.Balance> all = new ArrayList<>();
     Train train = bench.plannedTrain();
-    for (int n = 0; n < train.effort().size(); n++) {
-      for (double permille : RISING_PERMILLE) {
+    for (int n = -1; n < train.effort().size(); n++) {
+      for (double permille : PERMILLE) {
         all.add(new TrainFigures.Balance(n, permille, balance(train, n, permille)));
       }
     }
@@ -70,7 +70,7 @@ final class FigureTables {
   }
 
   private double surplusN(Train train, int notch, double permille, double mps) {
-    double effort = train.effort().get(notch).at(mps);
+    double effort = notch < 0 ? 0 : train.effort().get(notch).at(mps);
     double grip = adhesion.mu(mps) * train.motoredKg() * Exact.G;
     double hold = train.resistance().atN(mps) + train.weightN() * permille / 1000;
     return Math.min(effort, grip) - hold;

@@ -211,7 +211,9 @@ final class LegChooser {
     rerun.run(startM, instructions, numbers);
     double leastS = usual.run().leastPower().seconds();
     double heldS = assignment.policy().restriction().firstHeld().seconds();
-    long idle = IdleMovements.count(rerun.actions(), leastS, heldS);
+    long idle =
+        IdleMovements.count(rerun.actions(), leastS, heldS)
+            + Creeping.count(rerun.points(), ceiling);
     return Optional.of(new Way(manner, leg, rerun, idle));
   }
 

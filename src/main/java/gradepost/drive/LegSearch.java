@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Finds the target that must be braked for first, and where on the free run that begins. */
 final class LegSearch {
-  private static final double TOLERANCE_M = 0.01;
+  private static final double TOLERANCE_M = 0.05;
 
   /** Longest coasting that stands in for a brake application before a reduction. */
   private static final double LONGEST_COAST_S = 45;
@@ -116,18 +116,16 @@ final class LegSearch {
         return coast;
       }
     }
-    double atStart = runIn.margin(line, from, aim, targets.subList(start.next(), index), braking);
-    if (atStart < 0) {
-      return new Choice(index, aim, from, from, false, true, free, line);
-    }
     double x =
-        Root.lastNotNegative(
+        Root.lastShort(
             at -> runIn.margin(line, at, aim, targets.subList(start.next(), index), braking),
             from,
             end,
-            atStart,
             atEnd,
             TOLERANCE_M);
+    if (Double.isNaN(x)) {
+      return new Choice(index, aim, from, from, false, true, free, line);
+    }
     runIn.approach(line, x);
     return new Choice(index, aim, x, stepper.atM(), false, false, free, line);
   }
@@ -142,12 +140,13 @@ final class LegSearch {
     double wanted = Math.max(target.speedMps() - under, 0.5 * target.speedMps());
     double low = Math.max(from, end - LONGEST_COAST_S * 40);
     double high = Math.min(end, aim);
-    if (coastsTooLong(line, low, high, aim, wanted)) {
+    low = longestCoastFrom(line, low, high);
+    double atLow = coastMargin(line, low, aim, wanted);
+    if (atLow < 0) {
       return null;
     }
-    double atLow = coastMargin(line, low, aim, wanted);
     double atHigh = coastMargin(line, high, aim, wanted);
-    if (atLow < 0 || atHigh >= 0) {
+    if (atHigh >= 0) {
       return null;
     }
     double x =
@@ -165,17 +164,17 @@ final class LegSearch {
   }
 
   /**
-   * Whether coasting even longer than is allowed leaves the train too fast at the aim, which spares
-   * the search: where nothing brakes, shutting off later leaves it faster everywhere behind.
+   * From further back coasting would last too long; where nothing brakes, shutting off later leaves
+   * the train faster everywhere behind.
    */
-  private boolean coastsTooLong(Line line, double low, double high, double aim, double wanted) {
+  private double longestCoastFrom(Line line, double low, double high) {
     line.pickUp(stepper, high);
     double longerAgo = line.lastBefore(stepper.timeS() - LONGEST_COAST_S - 1).atM();
     if (longerAgo < low || line.brakesFrom(low)) {
-      return false;
+      return low;
     }
     line.pickUp(stepper, longerAgo);
-    return stepper.pressurePa() == 0 && coastMargin(line, longerAgo, aim, wanted) < 0;
+    return stepper.pressurePa() == 0 ? longerAgo : low;
   }
 
   /** In m/s: how far below the wanted speed the train is at the aim when it coasts from here. */

@@ -90,9 +90,12 @@ final class Solver {
     for (int ease = 0; ease < nominal.easeAtMps().length; ease++) {
       for (int k = 0; k <= MOST_EASE_STEPS; k++) {
         Braking moved = nominal.withEaseMoved(ease, -k * unit);
-        for (int more = 0; more <= MOST_HELD_S && best.shortM() > toleranceM / 4; more++) {
+        boolean holds = true;
+        for (int more = 0; more <= MOST_HELD_S && holds && best.shortM() > toleranceM / 4; more++) {
           Braking longer = moved.withFirstHeld(nominal.firstHeldS() + more);
-          best = better(best, tried(longer, stepper, start, aimM));
+          Tried tried = tried(longer, stepper, start, aimM);
+          best = better(best, tried);
+          holds = tried.shortM() >= 0;
         }
       }
     }
@@ -119,30 +122,46 @@ final class Solver {
     for (int ease = 0; ease < base.braking().easeAtMps().length; ease++) {
       double movedMps = base.braking().easeAtMps()[ease];
       double pressedPa = base.braking().easePa()[ease];
-      for (int k = 1; k <= MOST_EASE_STEPS; k++) {
+      boolean moves = true;
+      boolean presses = anyPressure && sign < 0;
+      for (int k = 1; k <= MOST_EASE_STEPS && (moves || presses); k++) {
         // One that goes no further than the last comes out the same.
         Braking moved = base.braking().withEaseMoved(ease, sign * k * unit);
-        if (moved.easeAtMps()[ease] != movedMps) {
+        moves = moves && moved.easeAtMps()[ease] != movedMps;
+        if (moves) {
           movedMps = moved.easeAtMps()[ease];
-          best = better(best, tried(moved, stepper, start, aimM));
+          Tried tried = tried(moved, stepper, start, aimM);
+          best = better(best, tried);
+          moves = !crossed(base, tried);
         }
         if (best.shortM() <= toleranceM / 4) {
           return best;
         }
         Braking pressed = base.braking().withEasePressed(ease, k * step);
-        if (anyPressure && sign < 0 && pressed.easePa()[ease] != pressedPa) {
+        presses = presses && pressed.easePa()[ease] != pressedPa;
+        if (presses) {
           pressedPa = pressed.easePa()[ease];
-          best = better(best, tried(pressed, stepper, start, aimM));
+          Tried tried = tried(pressed, stepper, start, aimM);
+          best = better(best, tried);
+          presses = !crossed(base, tried);
         }
       }
     }
-    for (int k = 1; k <= MOST_EASE_STEPS && best.shortM() > toleranceM / 4; k++) {
+    boolean holds = true;
+    for (int k = 1; k <= MOST_EASE_STEPS && holds && best.shortM() > toleranceM / 4; k++) {
       double held = base.braking().firstHeldS() + sign * k;
       if (held >= LEAST_HELD_S) {
-        best = better(best, tried(base.braking().withFirstHeld(held), stepper, start, aimM));
+        Tried tried = tried(base.braking().withFirstHeld(held), stepper, start, aimM);
+        best = better(best, tried);
+        holds = !crossed(base, tried);
       }
     }
     return best;
+  }
+
+  /** Whether one ends short of the aim and one past it: to go on only leads further away. */
+  private static boolean crossed(Tried base, Tried tried) {
+    return base.shortM() >= 0 != tried.shortM() >= 0;
   }
 
   private static Tried better(Tried best, Tried tried) {

@@ -9,9 +9,10 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 
 /**
- * Draws runs of one braking by the policy's scatter. Seeded by the approach, so that the same input
- * gives the same figures. A mass that differs by a factor is a brake that differs by its inverse:
- * gradient and the greater part of running resistance go with the mass.
+ * Draws runs of one braking by the policy's scatter. Seeded by where the target is, so that the
+ * same input gives the same figures, and an approach that only gets another number keeps its own. A
+ * mass that differs by a factor is a brake that differs by its inverse: gradient and the greater
+ * part of running resistance go with the mass.
  */
 final class Spreads {
   private static final long SEED = 0x5eed_9057L;
@@ -26,13 +27,13 @@ final class Spreads {
   }
 
   /** Empty where the policy sets no scatter, or no brake is needed. */
-  Optional<Spread> of(Piece piece, int number) {
+  Optional<Spread> of(Piece piece) {
     if (assignment.policy().scatter().isEmpty() || piece.braking().isEmpty()) {
       return Optional.empty();
     }
     Scatter scatter = assignment.policy().scatter().get();
     Braking braking = piece.braking().get();
-    SplittableRandom random = new SplittableRandom(SEED + number);
+    SplittableRandom random = new SplittableRandom(SEED + Math.round(piece.target().atM()));
     Stepper[] steppers = steppers(scatter);
     double at = piece.brakingM().orElseThrow();
     double[] shorts = new double[scatter.samples()];

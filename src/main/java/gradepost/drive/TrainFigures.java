@@ -23,8 +23,9 @@ public record TrainFigures(
   /**
    * Where effort and resistance are equal.
    *
+   * @param notch −1 with power off
    * @param permille gradient, rising positive
-   * @param speedMps 0 where the train does not start
+   * @param speedMps 0 where the train does not start, or rolls to a stand
    */
   public record Balance(int notch, double permille, double speedMps) {}
 

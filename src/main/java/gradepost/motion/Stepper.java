@@ -15,7 +15,7 @@ public final class Stepper {
   private static final double TOLERANCE_M = 1e-6;
   private static final double TOLERANCE_MPS = 1e-7;
   private static final double LONGEST_S = 8.0;
-  private static final double FIRST_S = 0.5;
+  private static final double FIRST_S = 4;
 
   /** Without a place or a time to end at, a speed not reached by now is never reached. */
   private static final double GIVE_UP_S = 3600;
@@ -203,7 +203,8 @@ public final class Stepper {
         return Ended.STANDSTILL;
       }
       double limit = limitS(a, end - t);
-      double step = h < limit ? h : limit;
+      double wanted = h < limit ? h : limit;
+      double step = wanted;
       double error = dopri.step(t, s, v, a, step, TOLERANCE_M, TOLERANCE_MPS);
       while (error > 1 && step > Crossing.AT_ONCE_S) {
         step *= Math.max(0.2, 0.9 * Math.pow(error, -0.2));
@@ -226,7 +227,9 @@ public final class Stepper {
       if (ended != null) {
         return ended;
       }
-      h = tried * (error < 1e-4 ? 5 : 0.9 * Math.pow(error, -0.2));
+      double next = tried * (error < 1e-4 ? 5 : 0.9 * Math.pow(error, -0.2));
+      // A step that only a corner made short says nothing against longer ones.
+      h = tried < h && tried == wanted ? Math.max(h, next) : next;
     }
     return Ended.NEVER;
   }

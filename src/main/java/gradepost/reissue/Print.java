@@ -145,8 +145,17 @@ final class Print {
       return "forbidden" + place(movement.atM());
     } else if (finding instanceof Finding.NeverComes never) {
       return "never" + place(never.atM());
+    } else if (finding instanceof Finding.AtBuffers buffers) {
+      return "buffers" + path.units().speed(buffers.speedMps() - 1e-4, Rounding.UP);
+    } else if (finding instanceof Finding.LessToGive less) {
+      return "less" + less.brake().name() + less.planned() + (long) less.afterS() + gives(less);
     }
     return finding.toString();
+  }
+
+  private String gives(Finding.LessToGive less) {
+    double step = path.units().pressureStepPa();
+    return path.units().pressure(Math.floor(less.givesPa() / step) * step);
   }
 
   private List<String> target(Target target) {

@@ -18,6 +18,7 @@ final class ApproachDrawing implements Drawing {
   private static final double RIGHT = 6;
   private static final double TOP = 5;
   private static final double PLOT = 96;
+  private static final double TALL = 170;
 
   /** Radius of the ring round a number, and what it takes with its rim. */
   static final double RING = 5.4;
@@ -25,6 +26,7 @@ final class ApproachDrawing implements Drawing {
   private static final double SIZE = 2 * RING + 1.4;
   private final ApproachChart chart;
   private final Fonts fonts;
+  private final double plot;
   private final Scale x;
   private final Scale y;
   private final TrackBands bands;
@@ -32,9 +34,10 @@ final class ApproachDrawing implements Drawing {
   ApproachDrawing(ApproachChart chart, Fonts fonts) {
     this.chart = chart;
     this.fonts = fonts;
+    this.plot = chart.tall() ? TALL : PLOT;
     TrackStrip track = chart.track();
     this.x = new Scale(track.fromM(), track.toM(), LEFT, FULL_WIDTH - RIGHT);
-    this.y = new Scale(0, chart.topSpeed(), TOP + PLOT, TOP);
+    this.y = new Scale(0, chart.topSpeed(), TOP + plot, TOP);
     this.bands = new TrackBands(track, x, fonts, FULL_WIDTH - 1);
   }
 
@@ -46,7 +49,7 @@ final class ApproachDrawing implements Drawing {
   @Override
   public double height() {
     return TOP
-        + PLOT
+        + plot
         + TrackBands.AXIS
         + bands.flagsHeight()
         + TrackBands.PROFILE
@@ -57,9 +60,9 @@ final class ApproachDrawing implements Drawing {
 
   @Override
   public void draw(Canvas canvas) {
-    double bottom = TOP + PLOT;
+    double bottom = TOP + plot;
     grid(canvas, bottom);
-    canvas.clip(LEFT, TOP, x.end() - LEFT, PLOT + 1);
+    canvas.clip(LEFT, TOP, x.end() - LEFT, plot + 1);
     chart.curves().stream()
         .filter(c -> c.kind() == Curve.Kind.PERMISSIBLE)
         .forEach(c -> hatch(canvas, c));
@@ -72,8 +75,8 @@ final class ApproachDrawing implements Drawing {
     canvas.line(target, TOP, target, bottom, mark);
     double under = bottom + TrackBands.AXIS + bands.flagsHeight();
     canvas.line(target, under, target, height() - 2, mark);
-    LabelPlacer placer = new LabelPlacer(new Box(LEFT, TOP, x.end() - LEFT, PLOT));
-    placer.take(new Box(target - 1, TOP, 2, PLOT));
+    LabelPlacer placer = new LabelPlacer(new Box(LEFT, TOP, x.end() - LEFT, plot));
+    placer.take(new Box(target - 1, TOP, 2, plot));
     List<Runnable> rings = pins(canvas, placer);
     new LineLabels(chart, x, y, fonts, placer).draw(canvas);
     rings.forEach(Runnable::run);
@@ -161,7 +164,7 @@ final class ApproachDrawing implements Drawing {
     if (before.isEmpty()) {
       return;
     }
-    double cy = TOP + PLOT - SIZE / 2 - 2;
+    double cy = TOP + plot - SIZE / 2 - 2;
     placer.take(new Box(LEFT, cy - SIZE / 2, 8 + before.size() * SIZE, SIZE));
     canvas.area(
         new double[] {LEFT + 2, LEFT + 7, LEFT + 7}, new double[] {cy, cy - 4, cy + 4}, Ink.BLACK);
@@ -189,7 +192,7 @@ final class ApproachDrawing implements Drawing {
   private List<Box> anywhere(double px, double py) {
     List<Box> all = new ArrayList<>();
     for (double cx = LEFT + SIZE / 2; cx <= x.end(); cx += 4) {
-      for (double cy = TOP + SIZE / 2; cy <= TOP + PLOT; cy += 4) {
+      for (double cy = TOP + SIZE / 2; cy <= TOP + plot; cy += 4) {
         all.add(around(cx, cy));
       }
     }

@@ -6,14 +6,17 @@ import java.util.List;
 
 /**
  * Where the approaches of a draft are cut, so that each piece fits its card. The edges of each are:
- * top, what stands before the lines, the head of the lines, every line, the answer, the last place
- * of the brake to use, the end.
+ * top, what stands before the lines, the head of the lines, every line with its answer, what ends
+ * the card, the last place of the brake to use, the end.
  */
 final class CardCuts {
   private static final double POINTS_PER_MM = 72 / 25.4;
 
   /** Two layouts of one text may differ by so much, from the rounding of each line. */
   private static final double SLACK_PT = 2;
+
+  /** By how much less room is tried for an even cut. */
+  private static final double STEP_PT = 4;
 
   /** Edges of one approach, in points down the run of text. */
   private record Edges(List<Double> at) {
@@ -80,23 +83,45 @@ final class CardCuts {
     return out;
   }
 
-  /** As many lines a piece as it holds, and one at least; the answer stands with the last line. */
+  /** The last place of the brake to use stands behind all else, where there is room. */
   private static CabCards.Cut cut(Edges edges, double room) {
+    List<Integer> ends = ends(edges, room);
+    int from = ends.size() > 1 ? ends.get(ends.size() - 2) : 0;
+    double above = (ends.size() > 1 ? edges.heading() : edges.front()) + edges.head();
+    double all = above + edges.height(from, edges.lines()) + edges.last();
+    return new CabCards.Cut(ends, all <= room);
+  }
+
+  /** As few pieces as there is room for, and of these the most even: no line alone on the last. */
+  private static List<Integer> ends(Edges edges, double room) {
+    List<Integer> best = filled(edges, room);
+    for (double less = room - STEP_PT; less > 0; less -= STEP_PT) {
+      List<Integer> even = filled(edges, less);
+      if (even.size() > best.size()) {
+        break;
+      }
+      best = even;
+    }
+    return best;
+  }
+
+  /**
+   * As many lines a piece as it holds, and one at least; what ends the card stands with the last.
+   */
+  private static List<Integer> filled(Edges edges, double room) {
     List<Integer> ends = new ArrayList<>();
     int from = 0;
     double above = edges.front() + edges.head();
-    boolean withLast;
     do {
       int to = Math.min(from + 1, edges.lines());
       while (to < edges.lines() && above + edges.height(from, to + 1) <= room) {
         to++;
       }
-      withLast = above + edges.height(from, to) + edges.last() <= room;
       ends.add(to);
       from = to;
       above = edges.heading() + edges.head();
     } while (from < edges.lines());
-    return new CabCards.Cut(ends, withLast);
+    return ends;
   }
 
   private CardCuts() {}

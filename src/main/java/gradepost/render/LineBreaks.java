@@ -7,8 +7,8 @@ import java.util.regex.Pattern;
 
 /**
  * Where a line of the paper may end: after a space or between the letters of a hyphened word. A
- * number stays with its unit, a gradient and a mileage stay whole, and a date is not broken. The
- * library would break after the stroke of km/h too.
+ * number stays with its unit, a date with its hour, and a number that ends a name with the name; a
+ * gradient and a mileage stay whole. The library would break after the stroke of km/h too.
  */
 final class LineBreaks implements FSTextBreaker {
   private static final Set<String> UNITS =
@@ -20,6 +20,9 @@ final class LineBreaks implements FSTextBreaker {
   private static final Pattern NUMBER = Pattern.compile("[^\\p{L}]*\\d[^\\p{L}]*");
   private static final Pattern CHAINS = Pattern.compile("\\d\\d(\\.\\d)?ch\\W*");
   private static final Pattern MILES = Pattern.compile("\\W*\\d+m");
+  private static final Pattern DATE = Pattern.compile("\\W*\\d{4}-\\d\\d-\\d\\d");
+  private static final Pattern HOUR = Pattern.compile("\\d\\d:\\d\\d\\W*");
+  private static final Pattern LAST = Pattern.compile("\\d{1,2}[.,;:)]*");
   private static final Pattern TAIL = Pattern.compile("[.,;:)]+$");
   private String text = "";
   private int at;
@@ -60,9 +63,20 @@ final class LineBreaks implements FSTextBreaker {
     if (MILES.matcher(left).matches() && CHAINS.matcher(right).matches()) {
       return true;
     }
+    if (DATE.matcher(left).matches() && HOUR.matcher(right).matches()) {
+      return true;
+    }
+    boolean ends = i + right.length() == text.length() || !Character.isDigit(end(right));
+    if (Character.isLetter(end(left)) && LAST.matcher(right).matches() && ends) {
+      return true;
+    }
     boolean gradient = left.endsWith("1") && right.equals("in");
     boolean slope = left.equals("in") && wordBefore(i - 1 - left.length() - 1).endsWith("1");
     return (gradient && left.length() <= 2 || slope) && Character.isDigit(digitAfter(i, gradient));
+  }
+
+  private static char end(String word) {
+    return word.isEmpty() ? ' ' : word.charAt(word.length() - 1);
   }
 
   private char digitAfter(int i, boolean pastIn) {

@@ -13,8 +13,12 @@ import java.util.List;
 final class StripDrawing implements Drawing {
   private static final double LEFT = 29;
   private static final double RIGHT = 4;
-  private static final double TOP = 4;
-  private static final double SPEEDS = 32;
+  private static final double TOP = 2;
+  private static final double SPEEDS = 36;
+
+  /** Under the lowest speed there can be: room for its number. */
+  private static final double UNDER = 9;
+
   private final StripChart chart;
   private final Fonts fonts;
   private final Scale x;
@@ -29,7 +33,7 @@ final class StripDrawing implements Drawing {
     double full = FULL_WIDTH - RIGHT - LEFT;
     double share = Math.min(1, track.lengthM() / chart.scaleM());
     this.x = new Scale(track.fromM(), track.toM(), LEFT, LEFT + full * share);
-    this.y = new Scale(0, chart.topSpeed() * 1.12, TOP + SPEEDS, TOP);
+    this.y = new Scale(0, chart.topSpeed() * 1.12, TOP + SPEEDS - UNDER, TOP);
     this.bands = new TrackBands(track, x, fonts, FULL_WIDTH - 1);
     this.fan = new Fan(bands.names(), LEFT - 20, FULL_WIDTH, fonts);
   }
@@ -48,7 +52,7 @@ final class StripDrawing implements Drawing {
         + TrackBands.PROFILE
         + TrackBands.CURVES
         + TrackBands.AXIS
-        + 4;
+        + 2;
   }
 
   @Override
@@ -89,6 +93,12 @@ final class StripDrawing implements Drawing {
       }
     }
     canvas.line(px, py, new Pen(2, Ink.BLACK));
+    for (int i = 0; i + 1 < px.length; i++) {
+      double left = Math.min(px[i], px[i + 1]) - 1;
+      double high = Math.min(py[i], py[i + 1]) - 1;
+      double wide = Math.abs(px[i + 1] - px[i]) + 2;
+      placer.take(new Box(left, high, wide, Math.abs(py[i + 1] - py[i]) + 2));
+    }
     for (StripChart.Step s : chart.permissible()) {
       Type type = new Type(9, true);
       double width = fonts.width(s.text(), type);
@@ -98,7 +108,7 @@ final class StripDrawing implements Drawing {
       List<Box> wanted =
           List.of(
               new Box(start, v + 2, width + 3, 8.5),
-              new Box(start, bottom - 9, width + 3, 8.5),
+              new Box(start, bottom - 8.6, width + 3, 8.5),
               new Box(start, v - 11, width + 3, 8.5));
       placer
           .place(wanted)
@@ -111,7 +121,7 @@ final class StripDrawing implements Drawing {
     for (TrackStrip.Stretch r : chart.restrictions()) {
       Type type = new Type(7, true);
       double width = fonts.width(r.text(), type);
-      double a = Math.max(LEFT, Math.min(x.at(r.fromM()), x.end() - width));
+      double a = Math.max(LEFT, Math.min(x.at(r.fromM()) + 2.5, x.end() - width));
       placer
           .place(
               List.of(

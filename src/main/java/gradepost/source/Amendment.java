@@ -80,6 +80,34 @@ public final class Amendment {
     return applied(text, cuts);
   }
 
+  /**
+   * The pack file with other words for some of what is to be said first.
+   *
+   * @param instead what stands in the place of each item, by the item's words
+   */
+  public static byte[] highRisk(byte[] packFile, Map<String, String> instead) {
+    String text = text(packFile);
+    MappingNode root = (MappingNode) node(packFile);
+    List<Node> groups = new ArrayList<>(List.of(root));
+    Reader.valueOf(root, PackTable.DIRECTIONS.name())
+        .ifPresent(list -> groups.addAll(((SequenceNode) list).getValue()));
+    List<Cut> cuts = new ArrayList<>();
+    for (Node group : groups) {
+      Reader.valueOf((MappingNode) group, PackTable.HIGH_RISK.name())
+          .map(list -> ((SequenceNode) list).getValue())
+          .orElse(List.of())
+          .forEach(
+              item -> {
+                String words = instead.getOrDefault(((ScalarNode) item).getValue().strip(), "");
+                if (!words.isEmpty()) {
+                  int from = index(text, item.getStartMark());
+                  cuts.add(new Cut(from, end(text, item), NoticeText.quoted(words)));
+                }
+              });
+    }
+    return applied(text, cuts);
+  }
+
   private static void put(
       List<Cut> cuts, String text, MappingNode group, Key<?> key, String words) {
     String quoted = NoticeText.quoted(words);
@@ -222,7 +250,7 @@ public final class Amendment {
   private static byte[] applied(String text, List<Cut> cuts) {
     StringBuilder out = new StringBuilder();
     int at = 0;
-    for (Cut cut : cuts.stream().sorted(Comparator.comparingInt(Cut::from)).toList()) {
+    for (Cut cut : cuts.stream().distinct().sorted(Comparator.comparingInt(Cut::from)).toList()) {
       out.append(text, at, cut.from()).append(cut.by());
       at = cut.to();
     }

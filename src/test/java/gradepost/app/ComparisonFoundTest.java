@@ -44,6 +44,25 @@ class ComparisonFoundTest extends Changes {
         .noneMatch(ApproachChange::outside);
   }
 
+  /** A sheet of which only the number differs is not exchanged, and says of itself what it said. */
+  @Test
+  void whatOnlyGetsAnotherNumberKeepsItsSheet() throws IOException {
+    PackFile before = pack(packs.get(0));
+    PackFile after = with(before, at(km(400), km(450), "Out", "reference: R 1, speed: 80 km/h"));
+    IssueMaker maker = new IssueMaker(new Layout(Optional.empty()));
+    var then = maker.draft(packs.get(0), before, Optional.empty(), false).made();
+    var now =
+        maker.draft(packs.get(0), after, Optional.of(new Before(before, List.of())), false).made();
+    assertThat(now.comparisons().get(0).approaches())
+        .filteredOn(ApproachChange::renumberedOnly)
+        .extracting(c -> c.any().number() + " · " + c.any().target().name())
+        .containsExactly("3 · Corrow");
+    assertThat(now.sheets())
+        .filteredOn(s -> s.title().startsWith("3 · Corrow"))
+        .hasSize(1)
+        .allMatch(s -> then.sheets().stream().anyMatch(t -> t.digest().equals(s.digest())));
+  }
+
   /** Each round has a line of its own; the second change of a round meets what the first left. */
   @Test
   void whatIsFoundIsWhatRecomputingEverythingFinds() throws IOException {

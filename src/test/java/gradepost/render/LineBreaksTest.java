@@ -29,6 +29,8 @@ class LineBreaksTest {
         "From 40 mph to 20 mph at 2m 70ch, notice; From |40 mph |to |20 mph |at |2m 70ch, |notice",
         "way: 1 in 66 falling. 25 ch check-railed; way: |1 in 66 |falling. |25 ch |check-|railed",
         "2026-10-01 · 4-car mark; 2026-10-01 · |4-car |mark",
+        "from 2026-12-11 04:00, to; from |2026-12-11 04:00, |to",
+        "14 for 13, at platform 1; 14 |for 13, |at |platform 1",
         "10 in 100 run; 10 |in |100 |run",
         "track 1 in use; track |1 |in |use",
         "(night: 44 yd past); (night: |44 yd |past)",

@@ -11,7 +11,9 @@ import gradepost.drive.Planner;
 import gradepost.units.UnitStyle;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -26,6 +28,9 @@ import org.junit.jupiter.params.provider.ValueSource;
  * invented line has a station of more than 30 letters), and none is smaller than is promised.
  */
 class OverlapTest {
+  private static final Pattern PLACE =
+      Pattern.compile("^(\\d+m \\d\\dch|\\d+\\.\\d\\d km) ", Pattern.MULTILINE);
+
   @ParameterizedTest
   @EnumSource(UnitStyle.class)
   void onTheInventedLineNothingOverlaps(UnitStyle units) throws IOException {
@@ -49,20 +54,45 @@ class OverlapTest {
     Glyphs.apart(out.toByteArray());
     Glyphs.legible(out.toByteArray());
     noSheetForTheSpreadAlone(out.toByteArray());
+    noSheetForALineAlone(out.toByteArray());
   }
 
-  /** Where an approach does not fit one sheet, the ladder goes to the next one with it. */
-  private static void noSheetForTheSpreadAlone(byte[] pdf) throws IOException {
+  /** The story does not end in a line or two on a sheet; several ladders stand on one together. */
+  private static void noSheetForALineAlone(byte[] pdf) throws IOException {
+    int stories = 0;
+    for (String text : pages(pdf)) {
+      if (text.startsWith("Route story")) {
+        stories++;
+        assertThat(PLACE.matcher(text).results().count()).as(text).isGreaterThan(6);
+      }
+      boolean ladders = text.contains("Fallback ladder at");
+      assertThat(text.contains(": fallback ladders")).as(text).isEqualTo(ladders);
+      assertThat(ladders && !text.contains("If nothing is corrected"))
+          .as("the last of the ladders stands elsewhere: " + text)
+          .isFalse();
+    }
+    assertThat(stories).isGreaterThan(3);
+  }
+
+  private static List<String> pages(byte[] pdf) throws IOException {
+    List<String> out = new ArrayList<>();
     try (PDDocument document = Loader.loadPDF(pdf)) {
       PDFTextStripper stripper = new PDFTextStripper();
       for (int page = 1; page <= document.getNumberOfPages(); page++) {
         stripper.setStartPage(page);
         stripper.setEndPage(page);
-        String text = stripper.getText(document);
-        assertThat(text.contains("If nothing is corrected") && !text.contains("Fallback ladder"))
-            .as(text)
-            .isFalse();
+        out.add(stripper.getText(document));
       }
+    }
+    return out;
+  }
+
+  /** Where an approach does not fit one sheet, the ladder goes to the next one with it. */
+  private static void noSheetForTheSpreadAlone(byte[] pdf) throws IOException {
+    for (String text : pages(pdf)) {
+      assertThat(text.contains("If nothing is corrected") && !text.contains("Fallback ladder"))
+          .as(text)
+          .isFalse();
     }
   }
 

@@ -30,7 +30,7 @@ public final class AddendumWriter {
   private static final int MOST_LINES = 15;
 
   /** Letters that surely stand in a line of each column, and of a note. */
-  private static final int[] COLUMNS = {10, 17, 8, 17, 15, 17};
+  private static final int[] COLUMNS = {9, 24, 7, 17, 12, 22};
 
   private static final int NOTE = 95;
 

@@ -95,6 +95,7 @@ final class ApproachChartWriter {
         curves,
         pins,
         target,
+        approach.brakingPointM().isEmpty(),
         strips.strip(
             from,
             to,

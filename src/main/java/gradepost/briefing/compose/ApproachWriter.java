@@ -1,6 +1,8 @@
 package gradepost.briefing.compose;
 
+import gradepost.briefing.ApproachChart;
 import gradepost.briefing.ApproachPage;
+import gradepost.briefing.Table;
 import gradepost.drive.Action;
 import gradepost.drive.Application;
 import gradepost.drive.Approach;
@@ -50,6 +52,11 @@ final class ApproachWriter {
     String title = title(approach.target());
     String headline = headline(approach);
     List<ApproachPage.ActionLine> lines = lines(approach);
+    ApproachChart chart = charts.chart(id + "-chart", approach, title, headline);
+    List<Table> tables = new ArrayList<>(ladder.tables(id + "-ladder", approach));
+    if (tables.isEmpty()) {
+      tables.add(new PassingWriter(words, run).table(id, approach, chart.track()));
+    }
     return new ApproachPage(
         id,
         Integer.toString(approach.number()),
@@ -57,11 +64,11 @@ final class ApproachWriter {
         targetLine(approach.target()),
         headline,
         marks(approach.target()),
-        charts.chart(id + "-chart", approach, title, headline),
+        chart,
         lines,
         unbraked(approach),
         points(approach),
-        ladder.tables(id + "-ladder", approach, BrakeThere.of(approach, actions)),
+        tables,
         new SpreadWriter(words).chart(id, approach).stream().toList(),
         approach.findings().stream().map(findings::of).toList());
   }

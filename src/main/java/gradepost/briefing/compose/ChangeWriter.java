@@ -19,6 +19,10 @@ import java.util.stream.Collectors;
 /** What changed, in words: for the page of changes, the addendum and the slips. */
 public final class ChangeWriter {
   private static final int MOST_QUESTIONS = 3;
+
+  /** So many sheets with only another number have a line each. */
+  private static final int MOST_NUMBERS = 2;
+
   private final Words words;
   private final Path path;
 
@@ -27,13 +31,41 @@ public final class ChangeWriter {
     this.path = path;
   }
 
-  /** A line for every change, what matters most first. */
+  /** A line for every change, what matters most first; one for all that get another number only. */
   public List<Change> changes(Comparison comparison) {
     List<Change> out = new ArrayList<>();
     comparison.restrictions().forEach(r -> out.add(restriction(r)));
     comparison.speeds().forEach(s -> out.add(speed(s)));
-    comparison.approaches().forEach(a -> out.add(approach(a)));
+    List<ApproachChange> numbers = new ArrayList<>();
+    for (ApproachChange change : comparison.approaches()) {
+      if (change.renumberedOnly()) {
+        numbers.add(change);
+      } else {
+        out.add(approach(change));
+      }
+    }
+    if (numbers.size() > MOST_NUMBERS) {
+      out.add(renumbered(numbers));
+    } else {
+      numbers.forEach(n -> out.add(approach(n)));
+    }
     return out;
+  }
+
+  private Change renumbered(List<ApproachChange> changes) {
+    String list =
+        changes.stream()
+            .map(c -> words.text("change.renumbered.one", c.any().number(), before(c)))
+            .collect(Collectors.joining(words.text("change.list")));
+    return new Change(
+        words.text("change.approach.changed"),
+        words.text("change.renumbered.sheets", changes.size()),
+        words.text("change.renumbered.all", list),
+        false);
+  }
+
+  private static int before(ApproachChange change) {
+    return change.before().orElseThrow().number();
   }
 
   private Change restriction(RestrictionChange change) {
@@ -122,7 +154,7 @@ public final class ChangeWriter {
       return new Change(
           words.text("change.approach.changed"),
           place,
-          words.text("change.renumbered", any.number(), change.before().get().number()),
+          words.text("change.renumbered", any.number(), before(change)),
           false);
     }
     List<String> said = new ArrayList<>();

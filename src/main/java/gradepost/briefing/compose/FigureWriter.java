@@ -4,11 +4,13 @@ import gradepost.briefing.Table;
 import gradepost.drive.Assignment;
 import gradepost.drive.Plan;
 import gradepost.drive.TrainFigures;
+import gradepost.stock.BrakeControl;
 import gradepost.stock.BrakeSystem;
 import gradepost.stock.Notch;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** What the train does by itself: its notches, how soon it is fast, and how soon it stands. */
 final class FigureWriter {
@@ -22,7 +24,7 @@ final class FigureWriter {
     this.words = words;
   }
 
-  /** Each notch, and the speed at which it no longer gains on each gradient. */
+  /** Power off and each notch, and the speed at which it no longer gains on each gradient. */
   Table notches(String part) {
     Tables table = new Tables(words, part, "notches");
     List<Double> gradients =
@@ -30,11 +32,12 @@ final class FigureWriter {
     gradients.forEach(g -> table.column(words.gradient(g), "number"));
     List<Notch> notches = assignment.stock().traction().notches();
     double motored = assignment.formation().motoredVehicles();
-    for (int i = 0; i < notches.size(); i++) {
+    for (int i = -1; i < notches.size(); i++) {
       int index = i;
       List<String> cells = new ArrayList<>();
-      cells.add(notches.get(i).name());
-      cells.add(Long.toString(Math.round(notches.get(i).effortN(0) * motored / 1000)));
+      cells.add(i < 0 ? words.text("notch.off") : notches.get(i).name());
+      double newtons = i < 0 ? 0 : notches.get(i).effortN(0) * motored;
+      cells.add(Long.toString(Math.round(newtons / 1000)));
       for (double g : gradients) {
         cells.add(
             figures.balancing().stream()
@@ -51,7 +54,7 @@ final class FigureWriter {
   private String balance(TrainFigures.Balance b) {
     double most = assignment.stock().maximum().metresPerSecond();
     if (b.speedMps() <= 0) {
-      return words.text("notch.does-not-start");
+      return words.text(b.notch() < 0 ? "notch.rolls-to-a-stand" : "notch.does-not-start");
     }
     return b.speedMps() > most
         ? words.text("notch.over-maximum", words.speed(most))
@@ -146,14 +149,17 @@ final class FigureWriter {
     BrakeSystem service = assignment.stock().service();
     if (service.pipe().isEmpty()) {
       // A brake that no pipe governs leaves the pipe charged: common practice.
-      charged.ifPresent(
-          pipe ->
-              table.row(
-                  service.shortName(),
-                  words.text("pipe.not-governed"),
-                  pipe,
-                  words.pressure(service.full().pascals())));
+      charged.ifPresent(pipe -> table.row(service.shortName(), "", pipe, asked(service)));
     }
     return table.build();
+  }
+
+  /** What its handle can put into the cylinders. */
+  private String asked(BrakeSystem brake) {
+    return brake.control() instanceof BrakeControl.Steps steps
+        ? steps.pressures().stream()
+            .map(p -> words.pressure(p.pascals()))
+            .collect(Collectors.joining(", "))
+        : words.text("pipe.up-to", words.pressure(brake.full().pascals()));
   }
 }

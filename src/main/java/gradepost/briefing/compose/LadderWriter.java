@@ -30,8 +30,8 @@ final class LadderWriter {
     this.noticingS = noticingS;
   }
 
-  /** One for each application; where the train needs no brake, one that says so. */
-  List<Table> tables(String id, Approach approach, BrakeThere there) {
+  /** One for each application; none where the train needs no brake. */
+  List<Table> tables(String id, Approach approach) {
     List<Table> out = new ArrayList<>();
     for (Begun begun : Begun.of(approach)) {
       String title =
@@ -39,28 +39,16 @@ final class LadderWriter {
               ? words.text("ladder.title-at", begun.number(), orders.purpose(begun.application()))
               : words.text("ladder.title");
       String own = out.isEmpty() ? id : id + "-" + begun.number();
-      List<Table.Column> columns = new ArrayList<>();
-      columns.add(new Table.Column(words.text("ladder.brake"), "text"));
-      begun
-          .application()
-          .cases()
-          .forEach(c -> columns.add(new Table.Column(c.adhesion().name(), "place")));
-      out.add(table(own, title, columns, rows(approach, begun.application()), ""));
+      out.add(table(own, title, begun.application().cases(), rows(approach, begun.application())));
     }
-    return out.isEmpty()
-        ? List.of(
-            table(
-                id,
-                words.text("ladder.title"),
-                List.of(),
-                List.of(),
-                words.text(there.key("ladder.none"))))
-        : out;
+    return out;
   }
 
-  private static Table table(
-      String id, String title, List<Table.Column> columns, List<Table.Row> rows, String whenEmpty) {
-    return new Table(id, "ladder", title, "", columns, rows, whenEmpty);
+  private Table table(String id, String title, List<CaseResult> cases, List<Table.Row> rows) {
+    List<Table.Column> columns = new ArrayList<>();
+    columns.add(new Table.Column(words.text("ladder.brake"), "text"));
+    cases.forEach(c -> columns.add(new Table.Column(c.adhesion().name(), "place")));
+    return new Table(id, "ladder", title, "", columns, rows, "");
   }
 
   private List<Table.Row> rows(Approach approach, Application application) {

@@ -15,6 +15,9 @@ import java.util.Optional;
  * Brake pressure against time for the first stop that has a brake application: for its last one.
  */
 final class PressureWriter {
+  /** So long after the train stands the chart ends. */
+  private static final double HELD_S = 4;
+
   private final Plan plan;
   private final Words words;
 
@@ -30,12 +33,28 @@ final class PressureWriter {
         .flatMap(a -> of(part, a));
   }
 
+  /** At the stand the pressure is held, for as long as the plan leaves the train there. */
+  private static void hold(List<Trace.Point> points) {
+    int stands = points.size() - 1;
+    while (stands > 1 && points.get(stands - 1).speedMps() == 0) {
+      stands--;
+    }
+    Trace.Point before = points.get(stands - 1);
+    Trace.Point at = points.get(stands);
+    points.subList(stands, points.size()).clear();
+    for (double later : new double[] {0, HELD_S}) {
+      points.add(new Trace.Point(at.timeS() + later, at.atM(), 0, before.pressurePa(), -1));
+    }
+  }
+
   private Optional<PressureChart> of(String part, Approach approach) {
     double from = approach.applications().get(approach.applications().size() - 1).brakingPointM();
-    List<Trace.Point> points = plan.trace().between(from, approach.endM() + 0.01).points();
+    List<Trace.Point> points =
+        new ArrayList<>(plan.trace().between(from, approach.endM() + 0.01).points());
     if (points.size() < 2) {
       return Optional.empty();
     }
+    hold(points);
     double start = points.get(0).timeS();
     double unit = words.units().pressureStepPa() * (words.units().pressureStepPa() > 8000 ? 10 : 1);
     List<PressureChart.Note> notes = new ArrayList<>();
@@ -54,6 +73,10 @@ final class PressureWriter {
                     "do.with-pressure", orders.todo(brake), words.pressure(brake.pressurePa()))));
       }
     }
+    Trace.Point last = points.get(points.size() - 1);
+    notes.add(
+        new PressureChart.Note(
+            last.timeS() - start - HELD_S, last.pressurePa() / unit, words.text("do.stand")));
     double step = most > 10 ? 10 : 1;
     return Optional.of(
         new PressureChart(

@@ -13,7 +13,7 @@ import java.util.List;
 
 /** What a learner keeps: trips, cues met, risks and cases talked through. */
 final class LearnerSheets {
-  private static final int TRIPS = 22;
+  private static final int TRIPS = 28;
   private final Course course;
 
   LearnerSheets(Course course) {

@@ -203,14 +203,14 @@ class ToldAsDrivenTest {
   void aDivergingWayIsShownByTheJunctionsOwnSignal() {
     assertThat(seldom(0, "diverging way"))
         .containsExactly(
-            "Ferrow Junction: diverging way Harbour, 20 mph|signal FJ 62 at 11m 30ch: position 4",
-            "Brackhythe Points: diverging way Platform 2, 15 mph|signal BH 90 at 1m 52ch: 2");
+            "Ferrow Junction: diverging way Harbour, 20 mph|signal FJ 62 at 11m 30ch shows position 4",
+            "Brackhythe Points: diverging way Platform 2, 15 mph|signal BH 90 at 1m 52ch shows 2");
     assertThat(seldom(1, "diverging way"))
         .containsExactly(
-            "Cinderhowe End: diverging way Single to Up Main, 35 mph|signal CH 33 at 5m 52ch: position 1",
-            "Ferrow End: diverging way Up Main to Single, 35 mph|signal FR 53 at 12m 04ch: position 1",
-            "Ferrow Junction: diverging way Harbour, 20 mph|signal FJ 63 at 0m 16ch: green alone",
-            "Eddle Points: diverging way Bridge Single to Up Harbour, 20 mph|signal EB 81 at 1m 47ch: position 1",
+            "Cinderhowe End: diverging way Single to Up Main, 35 mph|signal CH 33 at 5m 52ch shows position 1",
+            "Ferrow End: diverging way Up Main to Single, 35 mph|signal FR 53 at 12m 04ch shows position 1",
+            "Ferrow Junction: diverging way Harbour, 20 mph|signal FJ 63 at 0m 16ch shows green alone",
+            "Eddle Points: diverging way Bridge Single to Up Harbour, 20 mph|signal EB 81 at 1m 47ch shows position 1",
             "Brackhythe Points: diverging way Platform 2, 15 mph|–");
   }
 
@@ -261,7 +261,7 @@ class ToldAsDrivenTest {
     assertThat(pipe.rows().get(0).cells())
         .containsExactly("Auto", "none: charged", "70 psi", "0 psi");
     assertThat(pipe.rows().get(pipe.rows().size() - 1).cells())
-        .containsExactly("EP", "none: full application", "70 psi", "50 psi");
+        .containsExactly("EP", "–", "70 psi", "as asked, up to 50 psi");
   }
 
   /** A bare number beside that of the action could be read as either. */

@@ -1,0 +1,44 @@
+package gradepost.drive;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import gradepost.motion.Train;
+import gradepost.stock.RunningResistance;
+import org.junit.jupiter.api.Test;
+
+/** What the train does by itself, against the closed formula of its resistance. */
+class TrainFiguresTest {
+
+  /** With power off a train rolls at the speed at which a + bv + cv² is the pull of the grade. */
+  @Test
+  void onAFallItRollsAtTheRootOfItsResistance() {
+    for (Assignment assignment : DemoPlans.assignments()) {
+      Bench bench = new Bench(assignment);
+      Train train = bench.plannedTrain();
+      RunningResistance r = train.resistance();
+      TrainFigures figures = new FigureTables(assignment, bench).figures();
+      int falling = 0;
+      for (TrainFigures.Balance b : figures.balancing()) {
+        double pull = -train.weightN() * b.permille() / 1000;
+        if (b.notch() >= 0) {
+          double rolls =
+              figures.balancing().stream()
+                  .filter(o -> o.notch() < 0 && o.permille() == b.permille())
+                  .findFirst()
+                  .orElseThrow()
+                  .speedMps();
+          assertThat(b.speedMps()).isGreaterThanOrEqualTo(rolls - 1e-9);
+        } else if (pull <= r.aN()) {
+          assertThat(b.speedMps()).as("%s permille", b.permille()).isZero();
+        } else {
+          falling++;
+          double d = r.bNsPerM() * r.bNsPerM() + 4 * r.cNs2PerM2() * (pull - r.aN());
+          double root = (Math.sqrt(d) - r.bNsPerM()) / (2 * r.cNs2PerM2());
+          assertThat(Math.min(b.speedMps(), 100)).isCloseTo(Math.min(root, 100), within(1e-6));
+        }
+      }
+      assertThat(falling).isEqualTo(2);
+    }
+  }
+}
