@@ -20,6 +20,9 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -74,6 +77,11 @@ class ReissueTest {
     assertThat(Files.readString(folder.resolve("out/0000-issue-2/0000-out-3-car.html")))
         .contains("not yet:\u00a0…")
         .doesNotContain("driver instructor");
+    Path paper = folder.resolve("out/0000-issue-2/0000-out-3-car.pdf");
+    try (PDDocument pdf = Loader.loadPDF(paper.toFile())) {
+      assertThat(new PDFTextStripper().getText(pdf).replaceAll("\\s+", " "))
+          .contains("Issue 2 · valid", "Sheet of issue 1, stands in issue 2");
+    }
     assertThat(Files.readString(routes.resolve("line-000/restrictions.yaml")))
         .contains("T 1")
         .doesNotContain("none:");
