@@ -83,11 +83,7 @@ public final class AssessRide {
     Layout layout = new Layout(templates);
     Briefing briefing =
         new Composer(layout.messages())
-            .compose(
-                task.title(),
-                List.of(plan),
-                Issue.of(pack, task.assignment().direction()),
-                List.of());
+            .compose(task.title(), List.of(plan), Issue.of(pack, task.assignment()), List.of());
     Course course = new Course(new Taught(plan, layout.messages()), briefing, rules);
     String name = String.valueOf(file.getFileName());
     Papers report = new RideReport(course).of(good.value(), result, name, on);

@@ -134,9 +134,10 @@ public final class Brief {
             .compose(
                 task.title(),
                 List.of(plan),
-                Issue.of(pack, task.assignment().direction()),
+                Issue.of(pack, task.assignment()),
                 List.of(),
-                pack.accepted());
+                pack.accepted(),
+                pack.withdrawn());
     List<Paper> papers = new ArrayList<>();
     List<Paper> faces = layout.papers(task.stem(), briefing);
     if (wanted.contains(PaperKind.BRIEFING)) {

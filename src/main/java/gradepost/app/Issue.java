@@ -1,14 +1,13 @@
 package gradepost.app;
 
 import gradepost.briefing.IssueDetails;
-import gradepost.route.Direction;
+import gradepost.drive.Assignment;
 import gradepost.source.Input;
 import gradepost.source.PackFile;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
-import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
@@ -16,14 +15,9 @@ import java.util.Optional;
 /** What a pack file says of its issue, as the cover wants it. */
 final class Issue {
 
-  /** For the papers of one direction. */
-  static IssueDetails of(PackFile pack, Direction direction) {
+  /** For the papers of one direction and formation. */
+  static IssueDetails of(PackFile pack, Assignment assignment) {
     var issue = pack.issue();
-    List<String> highRisk = new ArrayList<>();
-    pack.directions().stream()
-        .filter(p -> p.direction() == direction)
-        .forEach(p -> highRisk.addAll(p.highRisk()));
-    highRisk.addAll(pack.highRisk());
     return new IssueDetails(
         String.valueOf(issue.number()),
         issue.issued(),
@@ -37,7 +31,7 @@ final class Issue {
         issue.holder().orElse(""),
         issue.sources(),
         fingerprint(pack.inputs()),
-        highRisk);
+        pack.highRisk(assignment.direction(), assignment.formation().name()));
   }
 
   /** SHA-256 over each file's name and content, each preceded by its length. */

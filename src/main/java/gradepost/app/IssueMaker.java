@@ -155,9 +155,10 @@ final class IssueMaker {
         .compose(
             task.title(),
             List.of(plan),
-            Issue.of(pack, task.assignment().direction()),
+            Issue.of(pack, task.assignment()),
             changes,
-            pack.accepted());
+            pack.accepted(),
+            pack.withdrawn());
   }
 
   /** The sheets of the issue before: as registered, else as they would have been. */

@@ -2,14 +2,19 @@ package gradepost.app;
 
 import gradepost.briefing.Briefing;
 import gradepost.briefing.Cover;
+import gradepost.briefing.Cue;
+import gradepost.briefing.Part;
+import gradepost.briefing.Table;
 import gradepost.briefing.compose.Taught;
 import gradepost.briefing.question.Issued;
+import gradepost.briefing.question.Item;
 import gradepost.briefing.question.QuestionBank;
 import gradepost.briefing.signoff.Course;
 import gradepost.briefing.signoff.SignOffWriter;
 import gradepost.drive.Plan;
 import gradepost.drive.SignOffRules;
 import gradepost.render.PageIndex;
+import gradepost.render.PageTexts;
 import gradepost.source.PackFile;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -17,6 +22,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Makes the sign-off papers that belong to a briefing. */
 final class SignOff {
@@ -68,6 +74,25 @@ final class SignOff {
     for (int i = 0; i < Math.min(pages.size(), contents.size()); i++) {
       out.put(contents.get(i).anchor(), pages.get(i));
     }
+    PageTexts texts = PageTexts.of(pdf);
+    for (Part part : briefing.parts()) {
+      tables(part.train().tables(), out.getOrDefault(part.id() + "-train-page", 1), texts, out);
+      tables(part.tables(), out.getOrDefault(part.id() + "-tables", 1), texts, out);
+      int page = out.getOrDefault(part.id() + "-story", 1);
+      for (Cue cue : part.story()) {
+        Optional<Integer> found = texts.lineFrom(page, cue.place() + " ");
+        page = found.orElse(page);
+        found.ifPresent(
+            p -> out.putIfAbsent(Item.Reference.line(part.id() + "-story", cue.place()), p));
+      }
+    }
     return out;
+  }
+
+  private static void tables(
+      List<Table> tables, int from, PageTexts texts, Map<String, Integer> out) {
+    for (Table table : tables) {
+      texts.lineFrom(from, table.title()).ifPresent(page -> out.put(table.id(), page));
+    }
   }
 }

@@ -39,6 +39,7 @@ public record ApproachPage(
    * @param rail the state of the rail that the answer is for, "On … rail:"
    * @param answer its sentences, the one that counts first
    * @param grave whether the first fallback does not hold
+   * @param last the last place of the brake to use; empty where it has none
    * @param goBy the cues: by day, by night, by the clock, and the backstop
    */
   public record Point(
@@ -47,6 +48,7 @@ public record ApproachPage(
       String rail,
       String firstAnswer,
       List<String> answer,
+      String last,
       boolean grave,
       List<Fact> goBy) {
     public Point {

@@ -1,5 +1,6 @@
 package gradepost.briefing;
 
+import gradepost.units.MomentStyle;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -10,6 +11,7 @@ import java.util.List;
  * @param format the finished size
  * @param draft whether it is laid out only to measure how high everything is
  * @param pageMm how high a page is
+ * @param validTo the end of the issue's validity, in words
  * @param approaches how many there are
  */
 public record CabCards(
@@ -17,6 +19,7 @@ public record CabCards(
     String title,
     String subject,
     String issueLine,
+    String validTo,
     IssueDetails issue,
     Format format,
     boolean draft,
@@ -61,30 +64,50 @@ public record CabCards(
    * @param head the direction and formation that it is for
    * @param piece from 1
    * @param lines that stand on this piece
+   * @param withLast whether there is room for the last place of the brake to use
    */
   public record Card(
       String head,
       ApproachPage approach,
       int piece,
       int pieces,
-      List<ApproachPage.ActionLine> lines) {
+      List<ApproachPage.ActionLine> lines,
+      boolean withLast) {
     public Card {
       lines = List.copyOf(lines);
     }
 
     private static Card whole(String head, ApproachPage approach) {
-      return new Card(head, approach, 1, 1, approach.actions());
+      return new Card(head, approach, 1, 1, approach.actions(), true);
     }
 
-    /** The same on several cards: the first goes to the line before {@code ends}, and so on. */
-    private List<Card> over(List<Integer> ends) {
+    /** The same on several cards. */
+    private List<Card> over(Cut cut) {
       List<Card> out = new ArrayList<>();
       int from = 0;
-      for (int end : ends) {
-        out.add(new Card(head, approach, out.size() + 1, ends.size(), lines.subList(from, end)));
+      for (int end : cut.ends()) {
+        out.add(
+            new Card(
+                head,
+                approach,
+                out.size() + 1,
+                cut.ends().size(),
+                lines.subList(from, end),
+                cut.withLast()));
         from = end;
       }
       return out;
+    }
+  }
+
+  /**
+   * How an approach is cut: the first piece goes to the line before the first end, and so on.
+   *
+   * @param withLast whether the last piece has room for the last place of the brake to use
+   */
+  public record Cut(List<Integer> ends, boolean withLast) {
+    public Cut {
+      ends = List.copyOf(ends);
     }
   }
 
@@ -103,6 +126,7 @@ public record CabCards(
         title,
         pack.subject(),
         pack.issueLine(),
+        MomentStyle.MOMENT.format(pack.issue().validTo()),
         pack.issue(),
         format,
         true,
@@ -114,18 +138,19 @@ public record CabCards(
   /**
    * A draft cut to size.
    *
-   * @param ends for each card after which of its lines each of its pieces ends
+   * @param cuts one for each card
    */
-  public CabCards split(List<List<Integer>> ends) {
+  public CabCards split(List<Cut> cuts) {
     List<Card> pieces = new ArrayList<>();
     for (int i = 0; i < cards.size(); i++) {
-      pieces.addAll(cards.get(i).over(ends.get(i)));
+      pieces.addAll(cards.get(i).over(cuts.get(i)));
     }
     return new CabCards(
         language,
         title,
         subject,
         issueLine,
+        validTo,
         issue,
         format,
         false,

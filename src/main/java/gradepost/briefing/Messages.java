@@ -18,6 +18,8 @@ import java.util.TreeMap;
  * <p>A text may hold {@code {0}} to {@code {9}}; nothing else in it is special.
  */
 public final class Messages {
+  private static final String ENGLISH = "messages.properties";
+
   private final Map<String, String> texts;
 
   private Messages(Map<String, String> texts) {
@@ -26,13 +28,9 @@ public final class Messages {
 
   /** The texts that come with the program. */
   public static Messages english() {
-    return bundled("messages.properties").overriddenBy(bundled("signoff.properties"));
-  }
-
-  private static Messages bundled(String name) {
-    try (InputStream in = Messages.class.getResourceAsStream(name)) {
+    try (InputStream in = Messages.class.getResourceAsStream(ENGLISH)) {
       if (in == null) {
-        throw new IllegalStateException(name + " is missing");
+        throw new IllegalStateException(ENGLISH + " is missing");
       }
       return read(new InputStreamReader(in, StandardCharsets.UTF_8));
     } catch (IOException e) {
@@ -47,13 +45,6 @@ public final class Messages {
     Map<String, String> texts = new TreeMap<>();
     properties.forEach((key, value) -> texts.put(key.toString(), value.toString()));
     return new Messages(texts);
-  }
-
-  /** These texts where {@code other} has none of its own. */
-  public Messages overriddenBy(Messages other) {
-    Map<String, String> both = new TreeMap<>(texts);
-    both.putAll(other.texts);
-    return new Messages(both);
   }
 
   public Set<String> keys() {

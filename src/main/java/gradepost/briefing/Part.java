@@ -11,6 +11,7 @@ import java.util.List;
  * @param strip rows of the strip, in the order of travel
  * @param evened the same rows with equal steps between what is met
  * @param notSupplied what the data lacks, in words
+ * @param answeredFor what was looked for and found not to be, and what somebody accepted
  */
 public record Part(
     String id,
@@ -24,7 +25,8 @@ public record Part(
     List<ApproachPage> approaches,
     List<Table> tables,
     Table seldom,
-    List<String> notSupplied) {
+    List<String> notSupplied,
+    List<String> answeredFor) {
 
   public Part {
     summary = List.copyOf(summary);
@@ -34,5 +36,6 @@ public record Part(
     approaches = List.copyOf(approaches);
     tables = List.copyOf(tables);
     notSupplied = List.copyOf(notSupplied);
+    answeredFor = List.copyOf(answeredFor);
   }
 }

@@ -1,6 +1,7 @@
 package gradepost.briefing;
 
 import java.util.List;
+import java.util.function.Predicate;
 
 /**
  * A table with a heading of its own. Where it has no rows, {@code whenEmpty} is printed instead: an
@@ -26,15 +27,37 @@ public record Table(
    *
    * @param changed since the issue before
    * @param grave to be marked
+   * @param link the anchor that its last cell leads to; empty text where it leads nowhere
    */
-  public record Row(List<String> cells, boolean changed, boolean grave) {
+  public record Row(List<String> cells, boolean changed, boolean grave, String link) {
     public Row {
       cells = List.copyOf(cells);
+    }
+
+    public Row(List<String> cells, boolean changed, boolean grave) {
+      this(cells, changed, grave, "");
     }
 
     public static Row of(String... cells) {
       return new Row(List.of(cells), false, false);
     }
+  }
+
+  /** The same table; a link that leads out of the document is none. */
+  public Table linkedTo(Predicate<String> anchors) {
+    return new Table(
+        id,
+        name,
+        title,
+        note,
+        columns,
+        rows.stream()
+            .map(
+                r ->
+                    new Row(
+                        r.cells(), r.changed(), r.grave(), anchors.test(r.link()) ? r.link() : ""))
+            .toList(),
+        whenEmpty);
   }
 
   public Table {

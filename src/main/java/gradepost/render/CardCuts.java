@@ -7,7 +7,7 @@ import java.util.List;
 /**
  * Where the approaches of a draft are cut, so that each piece fits its card. The edges of each are:
  * top, what stands before the lines, the head of the lines, every line with its answer, what ends
- * the card, the end.
+ * the card, the last place of the brake to use, the end.
  */
 final class CardCuts {
   private static final double POINTS_PER_MM = 72 / 25.4;
@@ -21,7 +21,7 @@ final class CardCuts {
   /** Edges of one approach, in points down the run of text. */
   private record Edges(List<Double> at) {
     int lines() {
-      return at.size() - 5;
+      return at.size() - 6;
     }
 
     double heading() {
@@ -42,8 +42,13 @@ final class CardCuts {
 
     /** Of some lines, with the answer after the last. */
     double height(int from, int to) {
-      double end = to == lines() ? at.get(at.size() - 1) : line(to);
+      double end = to == lines() ? at.get(at.size() - 2) : line(to);
       return end - line(from);
+    }
+
+    /** Of what stands behind all else where there is room. */
+    double last() {
+      return at.get(at.size() - 1) - at.get(at.size() - 2);
     }
   }
 
@@ -54,28 +59,37 @@ final class CardCuts {
       String id = card.approach().id();
       out.addAll(List.of("card-" + id, "front-" + id, "table-" + id));
       card.lines().forEach(line -> out.add("row-" + id + "-" + line.number()));
-      out.addAll(List.of("tail-" + id, "end-" + id));
+      out.addAll(List.of("tail-" + id, "last-" + id, "end-" + id));
     }
     return out;
   }
 
   /**
-   * After which lines each card is cut.
+   * How each card is cut.
    *
    * @param tops where each of the edges lies, in points
    */
-  static List<List<Integer>> of(CabCards draft, List<Double> tops) {
+  static List<CabCards.Cut> of(CabCards draft, List<Double> tops) {
     CabCards.Format format = draft.format();
     double room =
         (format.heightMm() - format.headMm() - format.footMm()) * POINTS_PER_MM - SLACK_PT;
-    List<List<Integer>> out = new ArrayList<>();
+    List<CabCards.Cut> out = new ArrayList<>();
     int from = 0;
     for (CabCards.Card card : draft.cards()) {
-      int to = from + card.lines().size() + 5;
-      out.add(ends(new Edges(tops.subList(from, to)), room));
+      int to = from + card.lines().size() + 6;
+      out.add(cut(new Edges(tops.subList(from, to)), room));
       from = to;
     }
     return out;
+  }
+
+  /** The last place of the brake to use stands behind all else, where there is room. */
+  private static CabCards.Cut cut(Edges edges, double room) {
+    List<Integer> ends = ends(edges, room);
+    int from = ends.size() > 1 ? ends.get(ends.size() - 2) : 0;
+    double above = (ends.size() > 1 ? edges.heading() : edges.front()) + edges.head();
+    double all = above + edges.height(from, edges.lines()) + edges.last();
+    return new CabCards.Cut(ends, all <= room);
   }
 
   /** As few pieces as there is room for, and of these the most even: no line alone on the last. */

@@ -16,17 +16,20 @@ import java.util.Map;
  *     route
  * @param calls in order of travel
  * @param highRisk items of this direction alone
+ * @param formationRisks such items of one formation
  */
 public record DirectionPart(
     Direction direction,
     List<String> lines,
     Map<String, JunctionRoute> junctionRoutes,
     List<Call> calls,
-    List<String> highRisk) {
+    List<String> highRisk,
+    List<FormationRisk> formationRisks) {
   public DirectionPart {
     lines = List.copyOf(lines);
     junctionRoutes = Collections.unmodifiableMap(new LinkedHashMap<>(junctionRoutes));
     calls = List.copyOf(calls);
     highRisk = List.copyOf(highRisk);
+    formationRisks = List.copyOf(formationRisks);
   }
 }

@@ -69,7 +69,13 @@ final class DirectionResolver {
     return in.count() > before
         ? Optional.empty()
         : Optional.of(
-            new DirectionPart(direction.get(), typed.lines(), junctions, calls, typed.highRisk()));
+            new DirectionPart(
+                direction.get(),
+                typed.lines(),
+                junctions,
+                calls,
+                typed.highRisk(),
+                typed.formationRisks()));
   }
 
   private List<RunningLine> lines(TypedDirection typed, Direction direction) {

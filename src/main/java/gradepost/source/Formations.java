@@ -40,5 +40,23 @@ final class Formations {
     return found;
   }
 
+  /** Items of one formation name one that the stock has; it need not be printed now. */
+  static void ofRisks(Values pack, Reader in, Stock stock) {
+    List<String> known = stock.formations().stream().map(Formation::name).toList();
+    List<FormationRisk> risks = new ArrayList<>();
+    pack.find(PackTable.DIRECTIONS)
+        .ifPresent(all -> all.forEach(d -> risks.addAll(d.formationRisks())));
+    pack.find(PackTable.FORMATION_RISKS).ifPresent(risks::addAll);
+    for (FormationRisk risk : risks) {
+      if (!known.contains(risk.formation())) {
+        in.error(
+            in.spot(risk, PackTable.RISK_FORMATION),
+            "the stock has no formation " + Nodes.shown(risk.formation()),
+            String.join(", ", known),
+            Nearest.to(risk.formation(), known).orElse(""));
+      }
+    }
+  }
+
   private Formations() {}
 }

@@ -10,9 +10,11 @@ import gradepost.route.audit.AuditFinding;
 import gradepost.stock.Formation;
 import gradepost.stock.LoadCase;
 import gradepost.stock.Stock;
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A pack and all that it names, read and resolved.
@@ -37,6 +39,7 @@ public record PackFile(
     LoadCase load,
     IssueDetails issue,
     List<String> highRisk,
+    List<FormationRisk> formationRisks,
     List<Accepted> accepted,
     CardSize cards,
     List<PaperKind> papers,
@@ -48,6 +51,7 @@ public record PackFile(
     directions = List.copyOf(directions);
     formations = List.copyOf(formations);
     highRisk = List.copyOf(highRisk);
+    formationRisks = List.copyOf(formationRisks);
     accepted = List.copyOf(accepted);
     papers = List.copyOf(papers);
     inputs = List.copyOf(inputs);
@@ -60,11 +64,31 @@ public record PackFile(
         .toList();
   }
 
+  /** The notices that stand no more because they were withdrawn. */
+  public List<TemporaryRestriction> withdrawn() {
+    return notices.stream()
+        .filter(n -> n.status() == TemporaryRestriction.Status.WITHDRAWN)
+        .toList();
+  }
+
   /**
    * What its trains were found to be at odds with, less what is accepted, at places in the files.
    */
   public Problems problems(List<AuditFinding> findings) {
     return origins.problems(this, findings);
+  }
+
+  /** What is said before all else on the papers of one direction and formation. */
+  public List<String> highRisk(Direction direction, String formation) {
+    List<DirectionPart> parts =
+        directions.stream().filter(p -> p.direction() == direction).toList();
+    List<String> out = new ArrayList<>();
+    parts.forEach(p -> out.addAll(p.highRisk()));
+    Stream.concat(parts.stream().flatMap(p -> p.formationRisks().stream()), formationRisks.stream())
+        .filter(r -> r.formation().equals(formation))
+        .forEach(r -> out.add(r.item()));
+    out.addAll(highRisk);
+    return out;
   }
 
   /** What one plan is made for; {@code formation} as the stock file lists it. */

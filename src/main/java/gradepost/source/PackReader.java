@@ -92,6 +92,7 @@ final class PackReader {
     }
     List<gradepost.stock.Formation> formations =
         stock.map(s -> Formations.named(values, s.value())).orElse(List.of());
+    stock.ifPresent(s -> Formations.ofRisks(values, in, s.value()));
     signOffHasRules(values, policy.map(Read::value));
     if (typed.isEmpty() || route.isEmpty() || stock.isEmpty() || policy.isEmpty()) {
       return Optional.empty();
@@ -112,6 +113,7 @@ final class PackReader {
             pack.load(),
             pack.issue(),
             pack.highRisk(),
+            pack.formationRisks(),
             pack.accepted(),
             pack.cards(),
             pack.papers(),

@@ -21,7 +21,8 @@ final class PackTable {
       List<String> lines,
       Map<String, String> junctions,
       List<TypedCall> calls,
-      List<String> highRisk) {}
+      List<String> highRisk,
+      List<FormationRisk> formationRisks) {}
 
   /** A pack as typed. */
   record TypedPack(
@@ -35,6 +36,7 @@ final class PackTable {
       LoadCase load,
       IssueDetails issue,
       List<String> highRisk,
+      List<FormationRisk> formationRisks,
       List<Accepted> accepted,
       CardSize cards,
       List<PaperKind> papers) {}
@@ -84,17 +86,35 @@ final class PackTable {
           List.of(),
           "none",
           "Items of this direction alone that a learner initials one by one.");
+  static final Key<String> RISK_FORMATION =
+      Key.required(
+          "formation", Common.text("the name of a formation"), "The formation that it is about.");
+  static final Key<String> RISK_ITEM =
+      Key.required("item", Common.text("an item in words"), "What is said and initialled.");
+  static final Shape<FormationRisk> FORMATION_RISK =
+      Shape.of(
+          "an item of one formation",
+          List.of(RISK_FORMATION, RISK_ITEM),
+          v -> new FormationRisk(v.get(RISK_FORMATION), v.get(RISK_ITEM)));
+  static final Key<List<FormationRisk>> FORMATION_RISKS_HERE =
+      Key.preset(
+          "formation-risks",
+          ListOf.any(FORMATION_RISK),
+          List.of(),
+          "none",
+          "Such items that stand on the papers of one formation only.");
   static final Shape<TypedDirection> DIRECTION_PART =
       Shape.of(
           "a direction of the pack",
-          List.of(DIRECTION, LINES, JUNCTIONS, CALLS, HIGH_RISK_HERE),
+          List.of(DIRECTION, LINES, JUNCTIONS, CALLS, HIGH_RISK_HERE, FORMATION_RISKS_HERE),
           v ->
               new TypedDirection(
                   v.get(DIRECTION),
                   v.get(LINES),
                   v.get(JUNCTIONS),
                   v.get(CALLS),
-                  v.get(HIGH_RISK_HERE)));
+                  v.get(HIGH_RISK_HERE),
+                  v.get(FORMATION_RISKS_HERE)));
 
   static final Key<Double> NUMBER =
       Key.required(
@@ -169,6 +189,13 @@ final class PackTable {
           List.of(),
           "none",
           "Items of both directions that a learner initials one by one.");
+  static final Key<List<FormationRisk>> FORMATION_RISKS =
+      Key.preset(
+          "formation-risks",
+          ListOf.any(FORMATION_RISK),
+          List.of(),
+          "none",
+          "Such items that stand on the papers of one formation only, in both directions.");
 
   static final Key<List<Accepted>> ACCEPTED =
       Key.preset(
@@ -208,6 +235,7 @@ final class PackTable {
               LOAD,
               ISSUE,
               HIGH_RISK,
+              FORMATION_RISKS,
               ACCEPTED,
               CARDS,
               PAPERS),
@@ -223,6 +251,7 @@ final class PackTable {
                   v.get(LOAD),
                   v.get(ISSUE),
                   v.get(HIGH_RISK),
+                  v.get(FORMATION_RISKS),
                   v.get(ACCEPTED),
                   v.get(CARDS),
                   v.get(PAPERS)));

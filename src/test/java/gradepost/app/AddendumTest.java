@@ -8,7 +8,6 @@ import gradepost.briefing.Addendum;
 import gradepost.briefing.IssueDetails;
 import gradepost.briefing.Messages;
 import gradepost.briefing.Table;
-import gradepost.route.Direction;
 import gradepost.source.Input;
 import gradepost.source.PackFile;
 import java.io.IOException;
@@ -170,7 +169,8 @@ class AddendumTest extends Changes {
         Stream.of(messages.text("table.stands.columns").split("\\|"))
             .map(heading -> new Table.Column(heading.replace("@", ""), "text"))
             .toList();
-    IssueDetails issue = Issue.of(valley(), Direction.FORWARD);
+    IssueDetails issue =
+        Issue.of(valley(), Task.of(Path.of("pack.yaml"), valley()).get(0).assignment());
     Addendum addendum =
         new Addendum(
             "en-GB",

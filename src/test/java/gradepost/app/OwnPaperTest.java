@@ -22,11 +22,26 @@ class OwnPaperTest {
       String own = paper.cover().heading().contains("4-car") ? "4-car" : "8-car";
       assertThat(paper.cover().highRisk())
           .contains("Ferrow Junction: 20 mph on a check-railed curve of 9.5 chains.")
-          .hasSize(down ? 3 : 2)
+          .hasSize(down && own.equals("8-car") ? 3 : 2)
           .anyMatch(i -> i.contains(down ? "60 to 20 mph" : "comes late"))
-          .noneMatch(i -> i.contains(down ? "comes late" : "60 to 20 mph"));
+          .noneMatch(i -> i.contains(down ? "comes late" : "60 to 20 mph"))
+          .noneMatch(i -> i.startsWith("Sallowdene Halt") && own.equals("4-car"));
+      assertThat(
+              paper.parts().get(0).tables().stream()
+                  .filter(t -> t.name().equals("withdrawn"))
+                  .flatMap(t -> t.rows().stream())
+                  .map(r -> r.cells().get(0)))
+          .as("withdrawn, of Down lines")
+          .containsExactlyElementsOf(down ? List.of("T 26/098") : List.of());
+      assertThat(
+              paper.parts().get(0).approaches().stream()
+                  .filter(a -> a.title().startsWith("T 26/104"))
+                  .map(a -> a.target()))
+          .singleElement()
+          .asString()
+          .endsWith(", notice T 26/104, until 2027-01-15 04:00.");
       List<String> accepted =
-          paper.parts().get(0).notSupplied().stream()
+          paper.parts().get(0).answeredFor().stream()
               .filter(n -> n.startsWith("Accepted by "))
               .toList();
       assertThat(accepted)

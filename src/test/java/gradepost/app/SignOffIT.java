@@ -156,6 +156,18 @@ class SignOffIT {
       assertThat(page).contains(words.split(":")[0]);
     }
     assertThat(seen).isGreaterThan(4);
+    Matcher tables =
+        Pattern.compile(
+                "(Gradients in the direction of travel|Curves in the direction of travel"
+                    + "|Brake pipe: what the gauges show|Signals), page (\\d+)")
+            .matcher(String.join(" ", pages(key)).replaceAll("[\\s\u00a0]+", " "));
+    int found = 0;
+    while (tables.find()) {
+      found++;
+      assertThat(taught.get(Integer.parseInt(tables.group(2)) - 1)).contains(tables.group(1));
+    }
+    assertThat(found).as("tables by their page").isGreaterThan(2);
+    assertThat(String.join(" ", pages(key))).doesNotContain("tables from");
   }
 
   private static List<String> pages(Path pdf) throws IOException {

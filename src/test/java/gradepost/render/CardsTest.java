@@ -77,6 +77,13 @@ class CardsTest {
       String all = stripper.getText(document).replaceAll("\\s+", " ");
       assertThat(all).contains("Training aid.", "Issue 3", "If the EP brake gives nothing");
       approaches.forEach(a -> assertThat(all).contains(a.number() + " · " + a.title()));
+      assertThat(all).contains("Issue 3 to 2027-02-28 04:00, card 1 of ");
+      for (ApproachPage a : approaches) {
+        if (format.heightMm() > 200 && a.points().size() == 1) {
+          assertThat(a.points().get(0).last()).startsWith("Last place for ");
+          assertThat(all).contains(a.points().get(0).last());
+        }
+      }
     }
   }
 

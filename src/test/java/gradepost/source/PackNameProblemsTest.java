@@ -41,6 +41,11 @@ class PackNameProblemsTest {
             "formations: [4-car, «8-car]",
             "error: the stock has no formation \"8-car\"; allowed: 4-car, 2-car"),
         slip(
+            "formation of an item unknown",
+            "{formation: 2-car, item",
+            "{formation: «3-car, item",
+            "error: the stock has no formation \"3-car\"; allowed: 4-car, 2-car"),
+        slip(
             "formation twice",
             "formations: [4-car, 2-car]",
             "formations: [4-car, «4-car]",

@@ -67,6 +67,18 @@ final class AnswerWriter {
     return sentence(words.text("answer.at-once", words.called(use().brake())));
   }
 
+  /** Until where the brake that is to be used still does it, in short; for a card of its own. */
+  String last() {
+    BrakeSystem brake = use().brake();
+    return told.ladder().stream()
+        .filter(r -> r.brake().equals(brake) && r.latest() instanceof Latest.Point)
+        .map(r -> placeBefore(((Latest.Point) r.latest()).printedM()))
+        .map(place -> words.text("answer.last-place", words.called(brake), place))
+        .map(AnswerWriter::sentence)
+        .findFirst()
+        .orElse("");
+  }
+
   /** The first brake that holds or nearly does; where none does, the last there is. */
   private FailureAnswer use() {
     List<FailureAnswer> answers = told.answers();

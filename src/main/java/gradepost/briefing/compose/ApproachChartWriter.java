@@ -8,13 +8,17 @@ import gradepost.drive.Application;
 import gradepost.drive.Approach;
 import gradepost.drive.CeilingStep;
 import gradepost.drive.IfFaster;
+import gradepost.drive.Latest;
 import gradepost.drive.LatestCurve;
 import gradepost.drive.Plan;
+import gradepost.drive.Run;
 import gradepost.drive.Target;
 import gradepost.drive.Trace;
 import gradepost.stock.BrakeSystem;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** The numbers of an approach chart. */
 final class ApproachChartWriter {
@@ -28,9 +32,11 @@ final class ApproachChartWriter {
   private final Plan plan;
   private final Words words;
   private final TrackStripWriter strips;
+  private final Run run;
 
-  ApproachChartWriter(Plan plan, Lineside lineside) {
+  ApproachChartWriter(Plan plan, Lineside lineside, Run run) {
     this.plan = plan;
+    this.run = run;
     this.words = lineside.words();
     this.strips = new TrackStripWriter(plan.assignment(), lineside);
   }
@@ -122,18 +128,46 @@ final class ApproachChartWriter {
     return brake.role() == BrakeSystem.Role.EMERGENCY ? "curve.latest-name" : "curve.latest";
   }
 
+  /** What a reader who does not see the chart is told of its curves. */
   private String says(Approach approach, String headline) {
-    return approach
-        .brakingPointM()
-        .map(
-            b ->
-                words.text(
-                    "chart.approach.says",
-                    headline,
-                    words.place(b),
-                    words.speed(approach.brakingSpeedMps()),
-                    words.place(approach.endM())))
-        .orElse(words.text("chart.approach.says-no-brake", headline));
+    Target target = approach.target();
+    Optional<Application> first = approach.first();
+    if (first.isEmpty()) {
+      return words.text(
+          BrakeThere.of(approach, plan.actions()).key("chart.approach.says-no-brake"),
+          headline,
+          words.speedAtMost(run.speedAt(target.atM())));
+    }
+    double braking = first.get().brakingPointM();
+    String planned =
+        words.text(
+            target instanceof Target.Stop ? "chart.approach.says-stop" : "chart.approach.says",
+            headline,
+            words.place(braking),
+            words.speed(approach.brakingSpeedMps()),
+            words.speed(target.speedMps()),
+            words.placeTo(downM(target, braking), target.atM(), "where.before-reduction"),
+            words.speedAtMost(run.speedAt(target.atM())));
+    String latest =
+        first.get().cases().get(0).ladder().stream()
+            .filter(r -> r.latest() instanceof Latest.Point)
+            .map(
+                r ->
+                    words.text(
+                        "chart.approach.says-brake",
+                        r.brake().shortName(),
+                        words.placeTo(((Latest.Point) r.latest()).printedM(), target)))
+            .collect(Collectors.joining(words.text("change.list")));
+    return latest.isEmpty() ? planned : words.text("chart.approach.says-latest", planned, latest);
+  }
+
+  /** Where the planned run is down to the lower speed; the place of the target if not before it. */
+  private double downM(Target target, double fromM) {
+    return plan.trace().points().stream()
+        .filter(p -> p.atM() >= fromM && p.speedMps() <= target.speedMps())
+        .mapToDouble(p -> Math.min(p.atM(), target.atM()))
+        .findFirst()
+        .orElse(target.atM());
   }
 
   private double top(double from, double to) {

@@ -13,6 +13,7 @@ import gradepost.drive.Plan;
 import gradepost.drive.Run;
 import gradepost.drive.Stops;
 import gradepost.drive.Target;
+import gradepost.drive.Trigger;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -33,6 +34,7 @@ final class ApproachWriter {
   private final FindingWords findings;
   private final ApproachChartWriter charts;
   private final Run run;
+  private final Stands stands;
   private final List<Action> actions;
 
   ApproachWriter(Plan plan, Lineside lineside) {
@@ -46,8 +48,9 @@ final class ApproachWriter {
     this.ladder = new LadderWriter(words, orders, assignment.policy().noticing().seconds());
     this.faster = new FasterWriter(words, orders, cues);
     this.findings = new FindingWords(words);
-    this.charts = new ApproachChartWriter(plan, lineside);
     this.run = new Run(plan.trace());
+    this.stands = Stands.of(plan, run);
+    this.charts = new ApproachChartWriter(plan, lineside, run);
     this.actions = plan.actions();
   }
 
@@ -92,6 +95,7 @@ final class ApproachWriter {
               asked ? answer.rail() : "",
               asked ? answer.first() : "",
               !asked ? List.of() : first ? answer.rest() : answer.inShort(),
+              asked ? answer.last() : "",
               asked && answer.grave(),
               cues.goBy(application, begun.number(), onEarlierPage(approach, application))));
     }
@@ -103,7 +107,7 @@ final class ApproachWriter {
         first ? "answer.question" : "answer.question-later",
         assignment.stock().service().shortName(),
         begun.number(),
-        words.placeTo(begun.application().brakingPointM(), target.atM(), "where.before-short"));
+        words.placeTo(begun.application().brakingPointM(), target));
   }
 
   /** The action by whose clock a brake is put on that is the first thing on its own page. */
@@ -116,15 +120,18 @@ final class ApproachWriter {
         .map(orders::done);
   }
 
-  /** The speed that a run without a brake has at the lower one; whoever is faster has to brake. */
+  /**
+   * The speed that the run has at a lower one for which no brake is put on; whoever is faster has
+   * to brake. At the worst: rounded down it could look as if a margin were kept.
+   */
   private String unbraked(Approach approach) {
     Target target = approach.target();
     return target instanceof Target.Reduction && approach.brakingPointM().isEmpty()
         ? words.text(
-            "approach.unbraked",
+            BrakeThere.of(approach, actions).key("approach.unbraked"),
             words.place(target.atM()),
             words.speed(target.speedMps()),
-            words.speed(run.speedAt(target.atM())))
+            words.speedAtMost(run.speedAt(target.atM())))
         : "";
   }
 
@@ -140,7 +147,7 @@ final class ApproachWriter {
               number,
               orders.todo(step, begun),
               orders.when(step),
-              orders.where(action, approach.target()),
+              where(action, approach.target()),
               begun.stream()
                   .filter(b -> b.number().equals(number))
                   .findFirst()
@@ -153,6 +160,12 @@ final class ApproachWriter {
       last = action.timeS();
     }
     return out;
+  }
+
+  private String where(Action action, Target target) {
+    return action.trigger() instanceof Trigger.Start
+        ? words.place(stands.markM(action.atM()))
+        : orders.where(action, target);
   }
 
   private String see(Action action, Approach approach) {
@@ -193,7 +206,24 @@ final class ApproachWriter {
         words.speed(r.fromMps()),
         words.speed(r.speedMps()),
         words.place(r.atM()),
-        r.reference());
+        r.reference(),
+        until(r));
+  }
+
+  /** When a notice ceases, and at what hours of the day it stands. */
+  private String until(Target.Reduction reduction) {
+    return assignment.restrictions().stream()
+        .filter(r -> r.reference().equals(reduction.reference()))
+        .map(
+            r ->
+                r.hours()
+                    .map(
+                        h ->
+                            words.text(
+                                "change.hours", SpeedTables.until(words, r), h.from(), h.to()))
+                    .orElse(SpeedTables.until(words, r)))
+        .findFirst()
+        .orElse("");
   }
 
   private String headline(Approach approach) {

@@ -98,7 +98,8 @@ public final class ChangeMarks {
         approaches,
         tables,
         table(now.seldom(), Optional.of(before.seldom())),
-        now.notSupplied());
+        now.notSupplied(),
+        now.answeredFor());
   }
 
   private static Optional<Table> named(List<Table> tables, String name) {
@@ -115,7 +116,7 @@ public final class ChangeMarks {
         now.note(),
         now.columns(),
         now.rows().stream()
-            .map(r -> new Table.Row(r.cells(), !known.contains(r.cells()), r.grave()))
+            .map(r -> new Table.Row(r.cells(), !known.contains(r.cells()), r.grave(), r.link()))
             .toList(),
         now.whenEmpty());
   }

@@ -203,15 +203,11 @@ public final class ChangeWriter {
                       m < 0 ? "change.point.earlier" : "change.point.later",
                       words.place(before.get()),
                       words.place(after.get()),
-                      moved(Math.abs(m))));
+                      words.overrun(Math.abs(m))));
     }
     return after
         .map(a -> words.text("change.point.new", words.place(a)))
         .or(() -> before.map(b -> words.text("change.point.gone", words.place(b))));
-  }
-
-  private String moved(double metres) {
-    return metres < words.units().placeStepM() * 4 ? words.overrun(metres) : words.apart(metres);
   }
 
   private static String name(Target target) {

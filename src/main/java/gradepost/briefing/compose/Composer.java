@@ -12,6 +12,7 @@ import gradepost.drive.Assignment;
 import gradepost.drive.Plan;
 import gradepost.drive.Run;
 import gradepost.route.Accepted;
+import gradepost.route.TemporaryRestriction;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -27,10 +28,12 @@ public final class Composer {
     this.messages = messages;
   }
 
-  /** A pack for which no finding had to be accepted but the route's own. */
+  /**
+   * A pack for which no finding had to be accepted but the route's own, and no notice withdrawn.
+   */
   public Briefing compose(
       String title, List<Plan> plans, IssueDetails issue, List<Change> changes) {
-    return compose(title, plans, issue, changes, List.of());
+    return compose(title, plans, issue, changes, List.of(), List.of());
   }
 
   /**
@@ -39,13 +42,15 @@ public final class Composer {
    * @param accepted findings about its trains for which somebody answers
    * @param title empty where the route's name is to stand for it
    * @param changes since the issue before; empty where there was none or nothing is known
+   * @param withdrawn notices that stand no more
    */
   public Briefing compose(
       String title,
       List<Plan> plans,
       IssueDetails issue,
       List<Change> changes,
-      List<Accepted> accepted) {
+      List<Accepted> accepted,
+      List<TemporaryRestriction> withdrawn) {
     if (plans.isEmpty()) {
       throw new IllegalArgumentException("a pack has a plan at least");
     }
@@ -54,7 +59,7 @@ public final class Composer {
     String heading = title.isBlank() ? first.route().name() : title;
     List<Part> parts = new ArrayList<>();
     for (int i = 0; i < plans.size(); i++) {
-      parts.add(part("p" + (i + 1), plans.get(i), accepted));
+      parts.add(part("p" + (i + 1), plans.get(i), accepted, withdrawn));
     }
     return new Briefing(
         messages.text("language"),
@@ -82,7 +87,8 @@ public final class Composer {
             .orElse(words.text("changes.first-issue")));
   }
 
-  private Part part(String id, Plan plan, List<Accepted> accepted) {
+  private Part part(
+      String id, Plan plan, List<Accepted> accepted, List<TemporaryRestriction> withdrawn) {
     Assignment a = plan.assignment();
     Words words = new Words(messages, a.path());
     Lineside lineside = new Lineside(a, words);
@@ -93,9 +99,10 @@ public final class Composer {
     List<Table> tables = new ArrayList<>();
     tables.add(speeds.permissible(id));
     tables.add(speeds.temporary(id));
+    speeds.withdrawn(id, withdrawn).ifPresent(tables::add);
     tables.add(speeds.signed(id));
     tables.addAll(new PlaceTables(plan, lineside).all(id));
-    SeldomWriter seldom = new SeldomWriter(plan, lineside);
+    SuppliedWriter supplied = new SuppliedWriter(plan, lineside);
     String direction = a.route().nameOf(a.direction());
     return new Part(
         id,
@@ -113,8 +120,9 @@ public final class Composer {
         new StoryWriter(plan, lineside, run).story(),
         pages,
         tables,
-        seldom.table(id),
-        seldom.notSupplied(accepted));
+        new SeldomWriter(plan, lineside).table(id),
+        supplied.notSupplied(),
+        supplied.answeredFor(accepted));
   }
 
   private static List<Fact> summary(Plan plan, Words words) {

@@ -3,7 +3,10 @@ package gradepost.briefing.compose;
 import gradepost.briefing.Fact;
 import gradepost.drive.Application;
 import gradepost.drive.Cues;
+import gradepost.drive.Latest;
+import gradepost.drive.Rung;
 import gradepost.route.Landmark;
+import gradepost.stock.BrakeSystem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -84,15 +87,42 @@ final class CueWriter {
                   .map(o -> words.text("cue.seconds-after", seconds, o))
                   .orElse(words.text("cue.seconds-before", seconds))));
     }
-    double beyond = application.brakingPointM() + cues.backstopAfterM();
-    cues.backstop()
-        .filter(b -> beyond < application.target().atM())
-        .ifPresent(
-            b ->
-                out.add(
-                    new Fact(
-                        words.text("cue.backstop"),
-                        words.text("cue.beyond", b.name(), words.room(cues.backstopAfterM())))));
+    out.add(backstop(application));
     return out;
+  }
+
+  /**
+   * The landmark that says that it is late while the next brake can still be asked for; where none
+   * stands before that brake's last place, the clock.
+   */
+  private Fact backstop(Application application) {
+    Cues cues = application.cues();
+    double beyond = application.brakingPointM() + cues.backstopAfterM();
+    Optional<Latest.Point> last = last(application);
+    boolean inTime = last.filter(l -> beyond <= l.printedM() + 1e-6).isPresent();
+    if (inTime && cues.backstop().isPresent()) {
+      return new Fact(
+          words.text("cue.backstop"),
+          words.text(
+              "cue.beyond", cues.backstop().get().name(), words.room(cues.backstopAfterM())));
+    }
+    double after = Math.floor(last.map(Latest.Point::afterPlannedS).orElse(0.0));
+    return new Fact(
+        words.text("cue.backstop-clock"),
+        after >= 1
+            ? words.text("cue.backstop-after", words.seconds(after))
+            : words.text("cue.backstop-at-once"));
+  }
+
+  /** The last place of the brake that is asked for when the service brake gives nothing. */
+  private static Optional<Latest.Point> last(Application application) {
+    List<Rung> ladder = application.told().get(0).ladder();
+    return ladder.stream()
+        .filter(r -> r.brake().role() != BrakeSystem.Role.SERVICE)
+        .findFirst()
+        .or(() -> ladder.stream().findFirst())
+        .map(Rung::latest)
+        .filter(Latest.Point.class::isInstance)
+        .map(Latest.Point.class::cast);
   }
 }

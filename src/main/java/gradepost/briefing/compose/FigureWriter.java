@@ -9,6 +9,7 @@ import gradepost.stock.BrakeSystem;
 import gradepost.stock.Notch;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** What the train does by itself: its notches, how soon it is fast, and how soon it stands. */
@@ -125,6 +126,17 @@ final class FigureWriter {
   /** Reductions of the brake pipe and what the gauges then show. */
   Table pipe(String part) {
     Tables table = new Tables(words, part, "pipe");
+    List<BrakeSystem> brakes = assignment.stock().brakes();
+    Optional<BrakeSystem> piped = brakes.stream().filter(b -> b.pipe().isPresent()).findFirst();
+    Optional<String> charged =
+        piped.flatMap(BrakeSystem::pipe).map(law -> words.pressure(law.pipe().pascals()));
+    charged.ifPresent(
+        pipe ->
+            table.row(
+                piped.orElseThrow().shortName(),
+                words.text("pipe.charged"),
+                pipe,
+                words.pressure(0)));
     figures
         .pipe()
         .forEach(
@@ -135,8 +147,9 @@ final class FigureWriter {
                     words.pressure(r.pipePa()),
                     words.pressure(r.cylinderPa())));
     BrakeSystem service = assignment.stock().service();
-    if (!figures.pipe().isEmpty() && service.pipe().isEmpty()) {
-      table.row(service.shortName(), "", "", asked(service));
+    if (service.pipe().isEmpty()) {
+      // A brake that no pipe governs leaves the pipe charged: common practice.
+      charged.ifPresent(pipe -> table.row(service.shortName(), "", pipe, asked(service)));
     }
     return table.build();
   }

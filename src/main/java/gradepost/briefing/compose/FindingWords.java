@@ -23,8 +23,9 @@ final class FindingWords {
     } else if (finding instanceof Finding.NoBoard) {
       return words.text("finding.no-board");
     } else if (finding instanceof Finding.BigDrop drop) {
+      boolean third = drop.fromMps() - drop.toMps() >= drop.fromMps() / 3 - 1e-9;
       return words.text(
-          "finding.big-drop",
+          third ? "finding.big-drop-third" : "finding.big-drop-far",
           words.speed(drop.fromMps()),
           words.speed(drop.toMps()),
           words.speed(BIG_DROP_MPS));

@@ -170,7 +170,7 @@ final class LadderWriter {
   }
 
   private String place(Approach approach, double atM) {
-    return words.placeTo(atM, approach.target().atM(), "where.before-short");
+    return words.placeTo(atM, approach.target());
   }
 
   private String outcome(Target target, CaseResult c, int index) {

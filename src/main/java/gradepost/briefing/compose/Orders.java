@@ -66,7 +66,7 @@ final class Orders {
     if (step.actions().size() > 1
         && step.first().command() instanceof Command.Power from
         && step.last().command() instanceof Command.Power to) {
-      String through = words.text("do.power-through", notch(from), notch(to));
+      String through = words.text("do.power-through", notch(from), bare(to));
       List<Long> waits =
           step.actions().stream()
               .skip(1)
@@ -81,6 +81,10 @@ final class Orders {
   }
 
   private String notch(Command.Power power) {
+    return words.notch(bare(power));
+  }
+
+  private String bare(Command.Power power) {
     return stock.traction().notches().get(power.notch()).name();
   }
 
@@ -108,12 +112,8 @@ final class Orders {
   }
 
   String where(Action action, Target target) {
-    String before = target instanceof Target.Stop ? "where.before-mark" : "where.before-reduction";
     boolean stands = action.command() instanceof Command.Stand;
-    String place =
-        stands
-            ? words.place(target.atM())
-            : words.placeTo(action.atM(), target.atM(), "where.before-short");
+    String place = stands ? words.place(target.atM()) : words.placeTo(action.atM(), target);
     return atPlace(action.trigger()) ? place : words.text("where.about", place);
   }
 

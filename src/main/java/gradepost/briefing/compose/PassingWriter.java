@@ -13,8 +13,8 @@ import java.util.Map;
 
 /**
  * For an approach without a brake, what there is to watch: the speed that the planned run has at
- * what is passed, each rounded down. Whoever is faster there, with the same handles, is faster at
- * the target too.
+ * what is passed, each rounded down, but where the lower speed begins. Whoever is faster there,
+ * with the same handles, is faster at the target too.
  */
 final class PassingWriter {
   private static final int MOST_ROWS = 10;
@@ -49,7 +49,10 @@ final class PassingWriter {
     }
     for (Map.Entry<Double, String> m : kept) {
       double at = m.getKey();
-      table.row(words.place(at), m.getValue(), words.number(run.speedAt(at)));
+      double speed = run.speedAt(at);
+      boolean begins = at >= approach.target().atM();
+      table.row(
+          words.place(at), m.getValue(), begins ? words.numberAtMost(speed) : words.number(speed));
     }
     return table.build();
   }

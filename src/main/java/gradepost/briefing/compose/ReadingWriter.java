@@ -41,7 +41,7 @@ final class ReadingWriter {
                 : assignment.route().posts()));
     List<Fact> symbols = new ArrayList<>();
     for (String key :
-        List.of("finding", "dash", "change", "pin", "lines", "hatch", "check", "later")) {
+        List.of("finding", "dash", "change", "pin", "lines", "hatch", "check", "beside", "later")) {
       symbols.add(new Fact(words.text("symbol." + key), words.text("symbol." + key + ".says")));
     }
     return new Reading(units, symbols, method(), assumptions());
@@ -52,6 +52,8 @@ final class ReadingWriter {
     List<String> out = new ArrayList<>();
     out.add(words.text("method.planned"));
     out.add(words.text("method.technique", technique(policy.stopping())));
+    out.add(words.text("method.adapted"));
+    out.add(words.text("method.stays-on"));
     out.add(
         words.text(
             "method.latest",

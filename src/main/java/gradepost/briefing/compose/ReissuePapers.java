@@ -97,8 +97,9 @@ public final class ReissuePapers {
             p.story(),
             pages,
             p.tables(),
-            p.seldom(),
-            p.notSupplied());
+            p.seldom().linkedTo(link -> pages.stream().anyMatch(a -> a.id().equals(link))),
+            p.notSupplied(),
+            p.answeredFor());
     return new Supplement.Section(
         part,
         changed.contains(p.id() + "-train-page"),

@@ -51,7 +51,11 @@ public final class Sheets {
       out.add(sheet(id + "-tables", id + " tables", "tables.title", tables.toString()));
       Table seldom = part.seldom();
       out.add(
-          sheet(seldom.id(), id + " seldom", "sheet.seldom", table(seldom) + part.notSupplied()));
+          sheet(
+              seldom.id(),
+              id + " seldom",
+              "sheet.seldom",
+              table(seldom) + part.notSupplied() + part.answeredFor()));
     }
     return out;
   }

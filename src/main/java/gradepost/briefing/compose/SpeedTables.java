@@ -11,6 +11,7 @@ import gradepost.route.PermanentRestriction;
 import gradepost.route.TemporaryRestriction;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** How fast, from where, and until the rear is clear of what. */
@@ -107,13 +108,36 @@ final class SpeedTables {
     return table.build();
   }
 
+  /** What a driver may still have in mind, or on a sheet that he should have destroyed. */
+  Optional<Table> withdrawn(String part, List<TemporaryRestriction> withdrawn) {
+    Tables table = new Tables(words, part, "withdrawn");
+    List<Lineside.Over<TemporaryRestriction>> own =
+        withdrawn.stream()
+            .filter(r -> lineside.applies(r.applies()))
+            .map(r -> lineside.over(r, r.extent()))
+            .sorted(Comparator.comparingDouble(Lineside.Over::fromM))
+            .toList();
+    own.forEach(
+        o ->
+            table.row(
+                o.what().reference(),
+                words.text("change.extent", words.place(o.fromM()), words.placePast(o.toM())),
+                speeds(o.what().speed().metresPerSecond(), o.what().differentials()),
+                o.what().reason()));
+    return own.isEmpty() ? Optional.empty() : Optional.of(table.build());
+  }
+
   private String when(TemporaryRestriction r) {
-    String until =
-        r.until().map(words::moment).orElse(words.text("table.temporary.further-notice"));
+    String until = until(words, r);
     String span = words.text("table.temporary.when", words.moment(r.imposed()), until);
     return r.hours()
         .map(h -> span + "\n" + words.text("table.temporary.hours", h.from(), h.to()))
         .orElse(span);
+  }
+
+  /** When it ceases, in words. */
+  static String until(Words words, TemporaryRestriction r) {
+    return r.until().map(words::moment).orElse(words.text("table.temporary.further-notice"));
   }
 
   private String speeds(double general, List<Differential> differentials) {

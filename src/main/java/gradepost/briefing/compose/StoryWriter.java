@@ -4,6 +4,7 @@ import gradepost.briefing.Cue;
 import gradepost.briefing.TrackStrip.Bend;
 import gradepost.briefing.TrackStrip.Slope;
 import gradepost.drive.Action;
+import gradepost.drive.Approach;
 import gradepost.drive.Assignment;
 import gradepost.drive.BrakeTest;
 import gradepost.drive.Call;
@@ -12,36 +13,32 @@ import gradepost.drive.Command;
 import gradepost.drive.Plan;
 import gradepost.drive.Run;
 import gradepost.drive.Target;
+import gradepost.route.Board;
+import gradepost.route.BoardKind;
 import gradepost.route.Curve;
 import gradepost.route.Junction;
 import gradepost.route.JunctionRoute;
 import gradepost.route.Section;
 import gradepost.route.Signal;
 import gradepost.route.Structure;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Everything that is met, in the order in which it is met. */
 final class StoryWriter {
-  /** One thing at one place; what is to be done there comes after what is seen there. */
-  private record Item(double atM, String text, boolean todo, boolean heading) {}
-
   private final Plan plan;
   private final Assignment assignment;
   private final Lineside lineside;
   private final Words words;
-  private final Run run;
-  private final List<Item> items = new ArrayList<>();
+  private final StoryRows rows;
 
   StoryWriter(Plan plan, Lineside lineside, Run run) {
     this.plan = plan;
     this.assignment = plan.assignment();
     this.lineside = lineside;
     this.words = lineside.words();
-    this.run = run;
+    this.rows = new StoryRows(plan, words, run);
   }
 
   List<Cue> story() {
@@ -53,26 +50,29 @@ final class StoryWriter {
     Orders orders = new Orders(words, assignment.stock());
     List<Begun> begun = plan.approaches().stream().flatMap(a -> Begun.of(a).stream()).toList();
     for (Step step : Step.of(plan.actions())) {
-      todo(step.first().atM(), orders.whole(step, begun));
+      rows.action(step.first(), orders.whole(step, begun));
     }
-    for (var approach : plan.approaches()) {
-      if (approach.target() instanceof Target.Stop stop) {
-        see(approach.endM(), words.text("story.stops", stop.name(), stop.markText()), false);
-      }
+    plan.approaches().forEach(this::stands);
+    return rows.cues();
+  }
+
+  private void stands(Approach approach) {
+    if (approach.target() instanceof Target.Stop stop) {
+      long dwell = Math.round(stop.call().dwell().seconds());
+      rows.stands(
+          approach,
+          dwell > 0
+              ? words.text("story.stops-for", stop.name(), stop.markText(), words.seconds(dwell))
+              : words.text("story.stops", stop.name(), stop.markText()));
     }
-    items.sort(
-        Comparator.comparingDouble(Item::atM)
-            .thenComparing(Item::todo)
-            .thenComparing(i -> !i.heading()));
-    return merged();
   }
 
   private void see(double atM, String text, boolean heading) {
-    items.add(new Item(Math.max(0, atM), text, false, heading));
+    rows.see(atM, text, heading);
   }
 
   private void todo(double atM, String text) {
-    items.add(new Item(atM, text, true, false));
+    rows.todo(atM, text);
   }
 
   private void stations() {
@@ -100,13 +100,14 @@ final class StoryWriter {
       if (before == null) {
         see(step.fromM(), words.text("story.speed-starts", words.speed(step.speedMps())), false);
       } else if (step.speedMps() < before.speedMps()) {
-        see(
+        rows.falls(
             step.fromM(),
             words.text(
-                "story.speed-falls", words.speed(step.speedMps()), words.cause(step.cause())),
-            false);
+                "story.speed-falls", words.speed(step.speedMps()), words.cause(step.cause())));
       } else if (step.speedMps() > before.speedMps()) {
-        todo(step.fromM(), words.text("story.speed-rises", words.speed(step.speedMps())));
+        todo(
+            words.path().printedAtOrAfter(step.fromM()),
+            words.text("story.speed-rises", words.speed(step.speedMps())));
       }
       before = step;
     }
@@ -118,20 +119,25 @@ final class StoryWriter {
                 .filter(r -> lineside.applies(r.applies()))
                 .flatMap(
                     r -> lineside.boards(r.boards()).stream().map(b -> told(b, r.reference()))))
-        .filter(item -> !toldAlready(item))
-        .forEach(items::add);
+        .filter(board -> !toldAlready(board))
+        .forEach(board -> see(board.atM(), board.text(), false));
   }
 
   /** A board that says what the permissible speed at its place says is not told twice. */
-  private boolean toldAlready(Item board) {
+  private boolean toldAlready(StoryRows.Told board) {
     String of = board.text().substring(board.text().indexOf(": ") + 1);
-    return items.stream()
+    return rows.told().stream()
         .anyMatch(i -> Math.abs(i.atM() - board.atM()) < 12 && i.text().endsWith(":" + of));
   }
 
-  private Item told(Lineside.Over<gradepost.route.Board> board, String of) {
-    String kind = words.text("board." + TrackStripWriter.lower(board.what().kind()));
-    return new Item(board.fromM(), words.text("story.board", kind, of), false, false);
+  /** As the table of restrictions has it: where something ends, at or after it. */
+  private StoryRows.Told told(Lineside.Over<Board> board, String of) {
+    BoardKind kind = board.what().kind();
+    return new StoryRows.Told(
+        kind == BoardKind.TERMINATION
+            ? words.path().printedAtOrAfter(board.fromM())
+            : board.fromM(),
+        words.text("story.board", words.text("board." + TrackStripWriter.lower(kind)), of));
   }
 
   private void signals() {
@@ -249,50 +255,5 @@ final class StoryWriter {
     }
     return words.text(
         asked.equals(planned) ? "story.brake-test" : "story.brake-test-coasting", asked, planned);
-  }
-
-  private List<Cue> merged() {
-    List<Cue> out = new ArrayList<>();
-    double end =
-        plan.approaches().isEmpty()
-            ? words.path().lengthM()
-            : plan.approaches().get(plan.approaches().size() - 1).endM();
-    double lastM = Double.NaN;
-    double lastS = 0;
-    int i = 0;
-    while (i < items.size()) {
-      Item first = items.get(i);
-      String place = words.place(first.atM());
-      List<String> what = new ArrayList<>();
-      List<String> todo = new ArrayList<>();
-      boolean heading = false;
-      int j = i;
-      while (j < items.size()
-          && items.get(j).atM() - first.atM() < words.units().placeStepM()
-          && words.place(items.get(j).atM()).equals(place)) {
-        Item item = items.get(j++);
-        List<String> list = item.todo() ? todo : what;
-        if (!list.contains(item.text())) {
-          list.add(item.text());
-        }
-        heading |= item.heading();
-      }
-      i = j;
-      boolean ridden = first.atM() <= end + 1;
-      double time = run.timeAt(first.atM());
-      boolean started = !Double.isNaN(lastM);
-      out.add(
-          new Cue(
-              place,
-              started ? words.apart(first.atM() - lastM) : "",
-              started && ridden ? words.seconds(time - lastS) : "",
-              ridden ? words.number(run.speedAt(first.atM())) : "",
-              what,
-              todo,
-              heading));
-      lastM = first.atM();
-      lastS = time;
-    }
-    return out;
   }
 }

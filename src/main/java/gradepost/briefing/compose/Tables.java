@@ -29,8 +29,14 @@ final class Tables {
   }
 
   Tables row(boolean grave, String... cells) {
+    return linked("", grave, cells);
+  }
+
+  /** A row whose last cell leads to an anchor of the document. */
+  Tables linked(String link, boolean grave, String... cells) {
     rows.add(
-        new Table.Row(java.util.Arrays.stream(cells).map(words::orDash).toList(), false, grave));
+        new Table.Row(
+            java.util.Arrays.stream(cells).map(words::orDash).toList(), false, grave, link));
     return this;
   }
 

@@ -82,6 +82,11 @@ public final class Taught {
     return units().length(metres, Rounding.NEAREST);
   }
 
+  /** A notch as it is called. */
+  public String notch(String name) {
+    return words.notch(name);
+  }
+
   /** A place that the train must have reached. */
   public String placePast(double atM) {
     return inSection(words.placePast(atM), path().printedAtOrAfter(inside(atM)));

@@ -1,6 +1,7 @@
 package gradepost.briefing.compose;
 
 import gradepost.briefing.Messages;
+import gradepost.drive.Target;
 import gradepost.route.Hand;
 import gradepost.route.Path;
 import gradepost.stock.BrakeSystem;
@@ -65,6 +66,12 @@ final class Words {
     return text(before, units().length(ahead - 1e-6, Rounding.UP));
   }
 
+  /** The same, with a few words for what it is so far to. */
+  String placeTo(double atM, Target target) {
+    return placeTo(
+        atM, target.atM(), target instanceof Target.Stop ? "where.to-mark" : "where.to-board");
+  }
+
   private double inside(double atM) {
     return Math.min(Math.max(atM, 0), path.lengthM());
   }
@@ -80,6 +87,11 @@ final class Words {
 
   String number(double mps) {
     return Long.toString(units().speedNumber(mps, Rounding.DOWN));
+  }
+
+  /** The number of a speed that a train may have at the worst. */
+  String numberAtMost(double mps) {
+    return Long.toString(units().speedNumber(mps, Rounding.UP));
   }
 
   double speedValue(double mps) {
@@ -115,6 +127,11 @@ final class Words {
   String minutes(double seconds) {
     long whole = Math.round(seconds);
     return text("time.minutes", whole / 60, String.format(Locale.ROOT, "%02d", whole % 60));
+  }
+
+  /** A notch as it is called: a bare number could be that of an action. */
+  String notch(String name) {
+    return name.chars().allMatch(Character::isDigit) ? text("notch.numbered", name) : name;
   }
 
   String pressure(double pascals) {

@@ -7,6 +7,7 @@ import gradepost.drive.FailureAnswer;
 import gradepost.drive.Latest;
 import gradepost.drive.Rung;
 import gradepost.drive.Subject;
+import gradepost.drive.Target;
 import gradepost.drive.Technique;
 import gradepost.drive.ride.RideJudge;
 import gradepost.route.Landmark;
@@ -156,9 +157,10 @@ final class ApproachItems {
       double least =
           Math.max(MARGIN_SHARE * Math.abs(margin), MARGIN_UNITS * taught.units().lengthUnitM());
       Near near = new Near(outcome(margin));
-      for (double share : new double[] {-1, 2, 0.4, -2.2}) {
+      double room = roomM(a);
+      for (double share : new double[] {-1, 2, 0.4, -2.2, 3.1, -0.4, 1.6}) {
         double wrong = Math.abs(margin) < least ? share * 2 * least : share * margin;
-        if (Math.abs(wrong - margin) >= least) {
+        if (Math.abs(wrong - margin) >= least && (-wrong < room || -margin >= room)) {
           near.add(outcome(wrong));
         }
       }
@@ -175,6 +177,13 @@ final class ApproachItems {
       }
     }
     return out;
+  }
+
+  /** How far a train can run past the target before it meets buffer stops. */
+  private static double roomM(Approach a) {
+    return a.target() instanceof Target.Stop stop
+        ? stop.buffersM().map(b -> b - stop.atM()).orElse(Double.POSITIVE_INFINITY)
+        : Double.POSITIVE_INFINITY;
   }
 
   private String outcome(double shortM) {

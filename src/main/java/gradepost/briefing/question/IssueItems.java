@@ -23,6 +23,12 @@ final class IssueItems {
   List<Item> changed() {
     List<Item> out = new ArrayList<>();
     for (TemporaryRestriction notice : issued.notices()) {
+      boolean told =
+          notice.status() == TemporaryRestriction.Status.WITHDRAWN
+              || taught.assignment().restrictions().contains(notice);
+      if (!told || !taught.applies(notice.applies())) {
+        continue;
+      }
       Near near = new Near(status(notice.status()));
       near.add(status(TemporaryRestriction.Status.WITHDRAWN));
       near.add(status(TemporaryRestriction.Status.IN_FORCE));
@@ -34,7 +40,10 @@ final class IssueItems {
               taught.text("ask.notice-status", notice.reference()),
               status(notice.status()),
               near,
-              references.table("table.temporary.title")));
+              references.table(
+                  notice.status() == TemporaryRestriction.Status.WITHDRAWN
+                      ? "withdrawn"
+                      : "temporary")));
     }
     int standing =
         (int)
@@ -53,7 +62,7 @@ final class IssueItems {
             taught.text("ask.notice-count"),
             Integer.toString(standing),
             counts,
-            references.table("table.temporary.title")));
+            references.table("temporary")));
     for (Table.Row row : issued.changes().rows()) {
       change(out, row);
     }

@@ -21,8 +21,24 @@ public record Item(
     List<String> near,
     Reference taught) {
 
-  /** A sheet of the briefing: the anchor of its heading, and what to look at there. */
-  public record Reference(String anchor, String what) {}
+  /**
+   * Where the briefing teaches it: the anchor of a sheet, of a table, or of a line of the route
+   * story, and what to look at there.
+   */
+  public record Reference(String anchor, String what) {
+    private static final String LINE = "@";
+
+    /** The anchor of the line for a place. */
+    public static String line(String sheet, String place) {
+      return sheet + LINE + place;
+    }
+
+    /** The sheet that holds the line; the anchor itself where it is of no line. */
+    public String sheet() {
+      int at = anchor.indexOf(LINE);
+      return at < 0 ? anchor : anchor.substring(0, at);
+    }
+  }
 
   public Item {
     near = List.copyOf(near);

@@ -13,12 +13,15 @@ final class References {
     this.part = part;
   }
 
-  Item.Reference table(String titleKey) {
-    return new Item.Reference(part + "-tables", taught.text(titleKey));
+  /** A table by its name. */
+  Item.Reference table(String name) {
+    return new Item.Reference(part + "-" + name, taught.text("table." + name + ".title"));
   }
 
-  Item.Reference story() {
-    return new Item.Reference(part + "-story", taught.text("story.title"));
+  /** The line of the route story for a place. */
+  Item.Reference story(String place) {
+    return new Item.Reference(
+        Item.Reference.line(part + "-story", place), taught.text("story.title"));
   }
 
   Item.Reference train() {

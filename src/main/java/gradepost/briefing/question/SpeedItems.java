@@ -52,7 +52,7 @@ final class SpeedItems {
               taught.text("ask.permissible-speed", taught.place(at)),
               taught.speed(step.speedMps()),
               near.all(),
-              references.table("table.permissible.title")));
+              references.table("permissible")));
     }
     return out;
   }
@@ -85,7 +85,7 @@ final class SpeedItems {
                     taught.speed(next.speedMps())),
                 taught.placePast(clear),
                 near.all(),
-                references.table("table.permissible.title")));
+                references.table("permissible")));
       }
     }
     return once(out);
@@ -127,7 +127,7 @@ final class SpeedItems {
                   taught.text("ask.board", r.name(), taught.place(board.atM())),
                   shown(r),
                   near.all(),
-                  references.table("table.permanent.title")));
+                  references.table("permanent")));
         }
       }
     }

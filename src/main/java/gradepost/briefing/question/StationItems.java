@@ -48,7 +48,7 @@ final class StationItems {
                 taught.text("ask.stop-mark", cars, call.station().name(), call.platform().number()),
                 taught.place(at),
                 near.all(),
-                references.table("table.stations.title")));
+                references.table("stations")));
       }
     }
     return SpeedItems.once(out);
@@ -92,7 +92,7 @@ final class StationItems {
                   taught.text("ask.signal-route", signal.id(), route.indication()),
                   leads(route),
                   near.all(),
-                  references.table("table.signals.title")));
+                  references.table("signals")));
         }
       }
     }

@@ -47,7 +47,7 @@ final class TrackItems {
                 taught.text("ask.gradient", taught.place(at)),
                 taught.gradient(slope.permille()),
                 near.all(),
-                references.table("table.gradients.title")));
+                references.table("gradients")));
       }
     }
     return out;
@@ -76,7 +76,7 @@ final class TrackItems {
               taught.text("ask.curve", bend.text(), taught.place(at)),
               hand(bend.left(), bend.checkLeft(), bend.checkRight()),
               near.all(),
-              references.table("table.curves.title")));
+              references.table("curves")));
     }
     return out;
   }
@@ -124,7 +124,7 @@ final class TrackItems {
                   taught.placePast(cues.get(IN_ORDER - 1).atM())),
               joined(names),
               near.all(),
-              references.story()));
+              references.story(taught.plainPlace(cues.get(0).atM()))));
     }
     return out;
   }

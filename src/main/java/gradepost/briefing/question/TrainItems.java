@@ -60,7 +60,7 @@ final class TrainItems {
                     taught.pressure(law.pipe().pascals())),
                 gauges(pipe, cylinder),
                 near.all(),
-                references.train()));
+                references.table("pipe")));
       }
     }
   }
@@ -86,7 +86,7 @@ final class TrainItems {
             taught.text("ask.service-test", stock.service().shortName(), taught.pressure(pipe)),
             gauges(pipe, full),
             near.all(),
-            references.train()));
+            references.table("pipe")));
   }
 
   private String gauges(double pipePa, double cylinderPa) {
@@ -99,14 +99,14 @@ final class TrainItems {
     List<String> permitted = new ArrayList<>();
     List<Notch> notches = stock.traction().notches();
     for (int i = 0; i + 1 < notches.size(); i++) {
-      String low = notches.get(i).name();
-      String high = notches.get(i + 1).name();
+      String low = taught.notch(notches.get(i).name());
+      String high = taught.notch(notches.get(i + 1).name());
       permitted.add(taught.text("answer.notch-up", low, high));
       permitted.add(taught.text("answer.notch-off", high));
       (stock.traction().notchingDown() ? permitted : never)
           .add(taught.text("answer.notch-down", high, low));
       if (i + 2 < notches.size()) {
-        never.add(taught.text("answer.notch-skip", low, notches.get(i + 2).name()));
+        never.add(taught.text("answer.notch-skip", low, taught.notch(notches.get(i + 2).name())));
       }
     }
     never.add(taught.text("answer.power-braking"));

@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Papers of questions, and the keys to them. */
@@ -127,12 +128,10 @@ final class KnowledgePapers {
   }
 
   private String taught(Item.Reference reference) {
-    int page = pages.getOrDefault(reference.anchor(), 0);
-    return page > 0
-        ? text(
-            reference.anchor().endsWith("-tables") ? "signoff.key.from-page" : "signoff.key.page",
-            reference.what(),
-            page)
-        : reference.what();
+    Optional<Integer> page = Optional.ofNullable(pages.get(reference.anchor()));
+    Optional<Integer> sheet = Optional.ofNullable(pages.get(reference.sheet()));
+    return page.map(p -> text("signoff.key.page", reference.what(), p))
+        .or(() -> sheet.map(p -> text("signoff.key.from-page", reference.what(), p)))
+        .orElse(reference.what());
   }
 }

@@ -33,7 +33,10 @@ class ApproachWordsTest {
         .compose("", List.of(plan), SampleIssue.details(), List.of());
   }
 
-  /** Also that the speed printed is the one that the chart and the route story have there. */
+  /**
+   * Also that the speed printed is not below the one that the run has there, and that a brake that
+   * is on is told.
+   */
   @ParameterizedTest
   @ValueSource(ints = {0, 7})
   void aLowerSpeedMetWithoutABrakeSaysAtWhatSpeedAndWhatIfFaster(int paper) {
@@ -42,6 +45,7 @@ class ApproachWordsTest {
     Run run = new Run(plan.trace());
     List<ApproachPage> pages = briefing(plan).parts().get(0).approaches();
     int met = 0;
+    int checked = 0;
     for (int i = 0; i < pages.size(); i++) {
       Approach approach = plan.approaches().get(i);
       String says = pages.get(i).unbraked();
@@ -52,15 +56,27 @@ class ApproachWordsTest {
       met++;
       double there = run.speedAt(approach.target().atM());
       assertThat(there).isLessThanOrEqualTo(approach.target().speedMps());
+      boolean on =
+          plan.actions().stream()
+              .filter(a -> a.atM() <= approach.target().atM())
+              .reduce((a, next) -> next)
+              .filter(a -> a.command() instanceof Command.Brake)
+              .isPresent();
+      checked += on ? 1 : 0;
       assertThat(says)
           .as(pages.get(i).title())
-          .contains(" at " + units.speed(there, Rounding.DOWN) + " and without a brake.")
+          .contains(" at " + units.speed(there, Rounding.UP) + (on ? ", with the brake" : " and "))
           .contains(
               "If yours would be faster than "
                   + units.speed(approach.target().speedMps(), Rounding.DOWN)
-                  + " there, brake for it before. ");
+                  + " there, brake for it before");
       faster(pages.get(i), approach, says, units);
+      String all = says + pages.get(i).ladders() + pages.get(i).chart().says();
+      assertThat(all.contains("without a brake")).isEqualTo(!on);
+      assertThat(all).doesNotContain("No brake is planned");
+      assertThat(all.contains("needs no brake")).isEqualTo(!on);
     }
+    assertThat(checked > 0).as("a check of the speed").isEqualTo(paper == 0);
     assertThat(met).isPositive();
   }
 
@@ -104,7 +120,7 @@ class ApproachWordsTest {
       boolean first = approach.actions().get(0).atM() > point - 0.01;
       String goBy = pages.get(i).points().get(0).goBy().toString();
       assertThat(goBy.contains("the action before it")).as(pages.get(i).title()).isEqualTo(!first);
-      assertThat(goBy.contains(", the page before")).as(pages.get(i).title()).isEqualTo(first);
+      assertThat(goBy.contains(", the approach before")).as(pages.get(i).title()).isEqualTo(first);
       named += first ? 1 : 0;
     }
     assertThat(named).isPositive();

@@ -175,7 +175,10 @@ final class Judge {
 
   private boolean neverPermitted(String answer) {
     Stock stock = assignment.stock();
-    List<String> notches = stock.traction().notches().stream().map(n -> n.name()).toList();
+    List<String> notches =
+        stock.traction().notches().stream()
+            .map(n -> n.name().matches("\\d+") ? "notch " + n.name() : n.name())
+            .toList();
     Matcher power =
         Pattern.compile("power from (.*?) (straight to|back to|to) (.*)").matcher(answer);
     if (power.matches()) {

@@ -6,16 +6,19 @@ import gradepost.briefing.Messages;
 import gradepost.briefing.SampleIssue;
 import gradepost.briefing.Table;
 import gradepost.briefing.compose.Taught;
+import gradepost.drive.Approach;
 import gradepost.drive.PaperRules;
 import gradepost.drive.Plan;
 import gradepost.drive.Planner;
 import gradepost.drive.Subject;
+import gradepost.drive.Target;
 import gradepost.route.TemporaryRestriction;
 import gradepost.source.DirectionPart;
 import gradepost.source.DiskFiles;
 import gradepost.source.PackFile;
 import gradepost.source.Reading;
 import gradepost.source.Sources;
+import gradepost.units.QuantityKind;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -23,6 +26,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -108,6 +113,44 @@ class QuestionBankTest {
   private static Map<Subject, Long> weight(List<Asked> paper) {
     return paper.stream()
         .collect(Collectors.groupingBy(a -> a.item().subject(), Collectors.counting()));
+  }
+
+  /** Nobody takes an answer for right that runs through the buffer stops. */
+  @Test
+  void noWrongAnswerRunsOnWhereTheLineEnds() {
+    int asked = 0;
+    for (Case each : CASES) {
+      for (Approach a : each.plan().approaches()) {
+        if (!(a.target() instanceof Target.Stop stop) || !stop.terminal()) {
+          continue;
+        }
+        double room = stop.buffersM().orElseThrow() - stop.atM();
+        for (Item item : each.bank().of(Subject.FAILURE_ANSWER)) {
+          if (item.of().startsWith(a.number() + " ")) {
+            asked++;
+            for (String wrong : item.near()) {
+              Matcher past = Pattern.compile(".* past by up to (\\d+ (yd|m))").matcher(wrong);
+              if (past.matches()) {
+                assertThat(QuantityKind.LENGTH.require(past.group(1)).metres())
+                    .as(item.ask())
+                    .isLessThan(room + 1);
+              }
+            }
+          }
+        }
+      }
+    }
+    assertThat(asked).isPositive();
+  }
+
+  /** What a paper does not tell, nobody is asked. */
+  @Test
+  void onlyNoticesOfTheOwnLinesAreAskedAbout() {
+    for (Case each : CASES) {
+      boolean up = each.name().endsWith("thrumble.yaml BACKWARD");
+      assertThat(each.bank().of(Subject.CHANGED))
+          .noneMatch(i -> up && i.ask().contains("T 26/098"));
+    }
   }
 
   @Test

@@ -1,0 +1,290 @@
+package gradepost.briefing.compose;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import gradepost.briefing.ApproachPage;
+import gradepost.briefing.Briefing;
+import gradepost.briefing.Cue;
+import gradepost.briefing.Fact;
+import gradepost.briefing.Messages;
+import gradepost.briefing.Part;
+import gradepost.briefing.SampleIssue;
+import gradepost.briefing.Table;
+import gradepost.drive.Application;
+import gradepost.drive.CeilingStep;
+import gradepost.drive.DemoPlans;
+import gradepost.drive.Latest;
+import gradepost.drive.Plan;
+import gradepost.drive.Planner;
+import gradepost.drive.Run;
+import gradepost.drive.Target;
+import gradepost.stock.BrakeSystem;
+import gradepost.units.Rounding;
+import gradepost.units.UnitStyle;
+import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** What every page of the demo packs tells of one thing is the same, and none of it flatters. */
+class ToldAsDrivenTest {
+  private record Paper(Plan plan, Part part) {}
+
+  private static List<Paper> papers = List.of();
+
+  @BeforeAll
+  static void plan() {
+    papers =
+        List.of(0, 3, 5, 7).stream()
+            .map(i -> Planner.plan(DemoPlans.assignments().get(i)))
+            .map(p -> new Paper(p, briefing(p).parts().get(0)))
+            .toList();
+  }
+
+  private static Briefing briefing(Plan plan) {
+    return new Composer(Messages.english())
+        .compose("", List.of(plan), SampleIssue.details(), List.of());
+  }
+
+  /** Behind that place it says nothing that could still be acted on. */
+  @Test
+  void aBackstopStandsBeforeTheLastPlaceOfTheNextBrake() {
+    int landmarks = 0;
+    int clocks = 0;
+    for (Paper paper : papers) {
+      for (int i = 0; i < paper.part().approaches().size(); i++) {
+        ApproachPage page = paper.part().approaches().get(i);
+        List<Application> applications = paper.plan().approaches().get(i).applications();
+        for (int k = 0; k < applications.size(); k++) {
+          List<Fact> goBy = page.points().get(k).goBy();
+          Fact last = goBy.get(goBy.size() - 1);
+          assertThat(last.label()).as(page.title()).startsWith("late if no brake is on");
+          if (last.label().endsWith(" by")) {
+            landmarks++;
+            Application a = applications.get(k);
+            assertThat(a.brakingPointM() + a.cues().backstopAfterM())
+                .as(page.title())
+                .isLessThanOrEqualTo(lastOfFallback(a) + 0.01);
+          } else {
+            clocks++;
+            assertThat(last.value()).contains("no landmark in time");
+          }
+        }
+      }
+    }
+    assertThat(landmarks).isGreaterThan(3);
+    assertThat(clocks).isGreaterThan(3);
+  }
+
+  private static double lastOfFallback(Application application) {
+    return application.told().get(0).ladder().stream()
+        .filter(r -> r.brake().role() == BrakeSystem.Role.FALLBACK)
+        .map(r -> ((Latest.Point) r.latest()).exactM())
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void theRearIsClearInTheStoryWhereTheTableSaysSoAndNotBefore() {
+    int met = 0;
+    for (Paper paper : papers) {
+      List<String> clear =
+          paper.part().story().stream()
+              .filter(c -> c.todo().stream().anyMatch(t -> t.startsWith("rear clear")))
+              .map(Cue::place)
+              .toList();
+      Table table =
+          paper.part().tables().stream()
+              .filter(t -> t.name().equals("permissible"))
+              .findFirst()
+              .orElseThrow();
+      assertThat(clear)
+          .containsExactlyElementsOf(
+              table.rows().stream()
+                  .filter(r -> r.cells().get(3).equals("rear clear"))
+                  .map(r -> r.cells().get(1))
+                  .toList());
+      met += clear.size();
+    }
+    assertThat(met).isGreaterThan(10);
+  }
+
+  /** A stand has a line of its own, at the mark; so has the start; the times make up the run. */
+  @Test
+  void aTrainStandsWhereItsPageSaysAndTheTimesAddUp() {
+    for (Paper paper : papers) {
+      List<Cue> story = paper.part().story();
+      for (int i = 0; i < paper.part().approaches().size(); i++) {
+        if (!(paper.plan().approaches().get(i).target() instanceof Target.Stop stop)) {
+          continue;
+        }
+        List<ApproachPage.ActionLine> actions = paper.part().approaches().get(i).actions();
+        Cue stands =
+            story.stream()
+                .filter(c -> c.what().toString().contains("train stands at " + stop.name()))
+                .findFirst()
+                .orElseThrow();
+        assertThat(stands.place()).isEqualTo(actions.get(actions.size() - 1).where());
+        assertThat(stands.speed()).isEqualTo("0");
+        assertThat(stands.todo()).containsExactly("stand, brake held");
+        if (i + 1 < paper.part().approaches().size()) {
+          Cue starts = story.get(story.indexOf(stands) + 1);
+          assertThat(starts.place()).isEqualTo(stands.place());
+          assertThat(starts.todo().toString()).startsWith("[power: ");
+          assertThat(starts.seconds()).isEmpty();
+          ApproachPage.ActionLine start = paper.part().approaches().get(i + 1).actions().get(0);
+          assertThat(start.where()).isEqualTo(stands.place());
+          assertThat(stands.what().toString()).contains("; booked for ");
+        }
+      }
+      long seconds =
+          story.stream()
+              .map(Cue::seconds)
+              .filter(s -> !s.isEmpty())
+              .mapToLong(s -> Long.parseLong(s.replace(" s", "")))
+              .sum();
+      assertThat((double) seconds).isCloseTo(paper.plan().runningTimeS(), within(1.0));
+    }
+  }
+
+  /** Rounded down, a train at the permissible speed would look as if it kept a margin. */
+  @Test
+  void whereALowerSpeedBeginsTheSpeedIsRoundedUp() {
+    int falls = 0;
+    for (Paper paper : papers) {
+      Run run = new Run(paper.plan().trace());
+      UnitStyle units = paper.plan().assignment().path().units();
+      List<CeilingStep> steps = paper.plan().ceiling();
+      for (int i = 1; i < steps.size(); i++) {
+        CeilingStep step = steps.get(i);
+        if (step.speedMps() >= steps.get(i - 1).speedMps()) {
+          continue;
+        }
+        String says = "permissible speed " + units.speed(step.speedMps(), Rounding.DOWN) + ": ";
+        String place =
+            units.mileage(
+                paper.plan().assignment().path().locationAt(step.fromM() + 1e-6).mileage());
+        List<Cue> there =
+            paper.part().story().stream()
+                .filter(c -> c.what().stream().anyMatch(w -> w.startsWith(says)))
+                .filter(c -> c.place().equals(place))
+                .toList();
+        for (Cue cue : there) {
+          double true_ = run.speedAt(step.fromM());
+          assertThat(Double.parseDouble(cue.speed()))
+              .as(cue.toString())
+              .isGreaterThanOrEqualTo(true_ / units.speedUnitMps() - 1e-6);
+          falls++;
+        }
+      }
+    }
+    assertThat(falls).isGreaterThan(10);
+  }
+
+  /** A chart is told as it is: nothing is said of curves that may lie the other way. */
+  @Test
+  void whoDoesNotSeeTheChartIsToldWhereTheRunIs() {
+    for (Paper paper : papers) {
+      for (int i = 0; i < paper.part().approaches().size(); i++) {
+        ApproachPage page = paper.part().approaches().get(i);
+        Target target = paper.plan().approaches().get(i).target();
+        assertThat(page.chart().says()).doesNotContain("to the right of");
+        if (!page.points().isEmpty()) {
+          assertThat(page.chart().says())
+              .contains(target instanceof Target.Stop ? "stands at the mark" : " is down to ")
+              .contains("at its latest place (EP ");
+        }
+      }
+    }
+  }
+
+  /** The signal of another junction leads elsewhere; a way of the other direction is none. */
+  @Test
+  void aDivergingWayIsShownByTheJunctionsOwnSignal() {
+    assertThat(seldom(0, "diverging way"))
+        .containsExactly(
+            "Ferrow Junction: diverging way Harbour, 20 mph|signal FJ 62 at 11m 30ch shows position 4",
+            "Brackhythe Points: diverging way Platform 2, 15 mph|signal BH 90 at 1m 52ch shows 2");
+    assertThat(seldom(1, "diverging way"))
+        .containsExactly(
+            "Cinderhowe End: diverging way Single to Up Main, 35 mph|signal CH 33 at 5m 52ch shows position 1",
+            "Ferrow End: diverging way Up Main to Single, 35 mph|signal FR 53 at 12m 04ch shows position 1",
+            "Ferrow Junction: diverging way Harbour, 20 mph|signal FJ 63 at 0m 16ch shows green alone",
+            "Eddle Points: diverging way Bridge Single to Up Harbour, 20 mph|signal EB 81 at 1m 47ch shows position 1",
+            "Brackhythe Points: diverging way Platform 2, 15 mph|–");
+  }
+
+  /** Also that what a page has leads to the page. */
+  @Test
+  void aPlatformThatIsTooShortIsSeldomMet() {
+    assertThat(seldom(0, "is shorter than the train")).isEmpty();
+    assertThat(seldom(2, "is shorter than the train"))
+        .singleElement()
+        .asString()
+        .startsWith("Sandrake, platform 1: ")
+        .contains("|approach ");
+    for (Paper paper : papers) {
+      List<String> pages = paper.part().approaches().stream().map(ApproachPage::id).toList();
+      paper.part().seldom().rows().stream()
+          .filter(r -> r.cells().get(2).startsWith("approach "))
+          .forEach(r -> assertThat(pages).contains(r.link()));
+    }
+  }
+
+  private static List<String> seldom(int paper, String holding) {
+    return papers.get(paper).part().seldom().rows().stream()
+        .map(r -> r.cells().get(1) + "|" + r.cells().get(2))
+        .filter(r -> r.contains(holding))
+        .toList();
+  }
+
+  @Test
+  void whatIsMissingIsListedAndWhatIsThereIsNot() {
+    for (Paper paper : papers) {
+      assertThat(paper.part().notSupplied())
+          .noneMatch(n -> n.contains("checked on") || n.startsWith("Accepted"))
+          .anyMatch(n -> n.startsWith("Boards at the lineside: none given for "))
+          .anyMatch(n -> n.startsWith("Cautions: no signal known that warns of signals "))
+          .anyMatch(n -> n.startsWith("Cues by night or in fog: none near "));
+      assertThat(paper.part().answeredFor()).anyMatch(n -> n.contains("checked on"));
+    }
+  }
+
+  /** A question may ask what the gauges show with the pipe charged. */
+  @Test
+  void theGaugeTableHasTheChargedPipeAndTheBrakeThatNoPipeGoverns() {
+    Table pipe =
+        papers.get(0).part().train().tables().stream()
+            .filter(t -> t.name().equals("pipe"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(pipe.rows().get(0).cells())
+        .containsExactly("Auto", "none: charged", "70 psi", "0 psi");
+    assertThat(pipe.rows().get(pipe.rows().size() - 1).cells())
+        .containsExactly("EP", "–", "70 psi", "as asked, up to 50 psi");
+  }
+
+  /** A bare number beside that of the action could be read as either. */
+  @Test
+  void aNumberedNotchIsCalledANotch() {
+    assertThat(
+            papers.get(3).part().approaches().stream()
+                .flatMap(a -> a.actions().stream())
+                .map(ApproachPage.ActionLine::todo)
+                .filter(t -> t.startsWith("power: ")))
+        .isNotEmpty()
+        .allMatch(t -> t.startsWith("power: notch "));
+  }
+
+  /** An action's place is told by what it is so far from. */
+  @Test
+  void aDistanceSaysToWhat() {
+    for (Paper paper : papers) {
+      for (ApproachPage page : paper.part().approaches()) {
+        for (ApproachPage.ActionLine line : page.actions()) {
+          assertThat(line.where()).doesNotEndWith(" before");
+        }
+      }
+    }
+  }
+}
