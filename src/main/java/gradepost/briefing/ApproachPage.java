@@ -13,8 +13,10 @@ import java.util.List;
  *     train needs no brake
  * @param ladders one for each point; where there is none, the speeds on the way
  * @param spread where the train comes to when nothing is corrected; empty where not computed
- * @param unbraked at what speed a lower speed is met without a brake, and what if faster; else
- *     empty
+ * @param unbraked at what speed a lower speed is met without a brake; then what a faster train
+ *     does, and what else there is to that; else empty
+ * @param changed which of its other parts differ from the issue before: headline, marks, findings,
+ *     unbraked, go-by, answer, spread
  */
 public record ApproachPage(
     String id,
@@ -25,11 +27,32 @@ public record ApproachPage(
     String marks,
     ApproachChart chart,
     List<ActionLine> actions,
-    String unbraked,
+    List<String> unbraked,
     List<Point> points,
     List<Table> ladders,
     List<SpreadChart> spread,
-    List<String> findings) {
+    List<String> findings,
+    List<String> changed) {
+
+  /** An approach as in the issue before. */
+  public ApproachPage(
+      String id,
+      String number,
+      String title,
+      String target,
+      String headline,
+      String marks,
+      ApproachChart chart,
+      List<ActionLine> actions,
+      List<String> unbraked,
+      List<Point> points,
+      List<Table> ladders,
+      List<SpreadChart> spread,
+      List<String> findings) {
+    this(
+        id, number, title, target, headline, marks, chart, actions, unbraked, points, ladders,
+        spread, findings, List.of());
+  }
 
   /**
    * A braking point, and what if the brake gives nothing there.
@@ -95,15 +118,17 @@ public record ApproachPage(
     }
   }
 
-  /** The same page with these lines. */
-  public ApproachPage with(List<ActionLine> lines, List<Table> rungs) {
+  /** The same page with these lines, and these parts of it marked. */
+  public ApproachPage marked(List<ActionLine> lines, List<Table> rungs, List<String> parts) {
     return new ApproachPage(
         id, number, title, target, headline, marks, chart, lines, unbraked, points, rungs, spread,
-        findings);
+        findings, parts);
   }
 
   public ApproachPage {
     actions = List.copyOf(actions);
+    unbraked = List.copyOf(unbraked);
+    changed = List.copyOf(changed);
     points = List.copyOf(points);
     ladders = List.copyOf(ladders);
     spread = List.copyOf(spread);

@@ -112,7 +112,7 @@ class CardsTest {
               a.actions().stream().map(ApproachPage.ActionLine::number).toList());
       assertThat(own.get(0)).contains(a.marks().isEmpty() ? a.target() : a.marks());
       if (a.points().isEmpty()) {
-        assertThat(own.get(own.size() - 1)).contains(a.unbraked());
+        assertThat(own.get(own.size() - 1)).contains(String.join(" ", a.unbraked()));
         passed(a).forEach(r -> assertThat(own.get(own.size() - 1)).contains(plain(row(r))));
       }
     }

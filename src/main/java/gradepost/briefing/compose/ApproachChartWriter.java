@@ -102,7 +102,8 @@ final class ApproachChartWriter {
         curves,
         pins,
         target,
-        approach.brakingPointM().isEmpty(),
+        approach.brakingPointM().isEmpty()
+            && approach.ifFaster().flatMap(IfFaster::application).isEmpty(),
         strips.strip(
             from,
             to,

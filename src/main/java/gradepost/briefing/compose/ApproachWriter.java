@@ -73,7 +73,7 @@ final class ApproachWriter {
         marks(approach.target()),
         chart,
         lines,
-        (unbraked(approach) + " " + String.join(" ", faster.sentences(approach))).strip(),
+        unbraked(approach),
         points(approach),
         tables,
         new SpreadWriter(words).chart(id, approach).stream().toList(),
@@ -124,15 +124,21 @@ final class ApproachWriter {
    * The speed that the run has at a lower one for which no brake is put on; whoever is faster has
    * to brake. At the worst: rounded down it could look as if a margin were kept.
    */
-  private String unbraked(Approach approach) {
+  private List<String> unbraked(Approach approach) {
     Target target = approach.target();
-    return target instanceof Target.Reduction && approach.brakingPointM().isEmpty()
-        ? words.text(
+    if (!(target instanceof Target.Reduction) || approach.brakingPointM().isPresent()) {
+      return List.of();
+    }
+    String met =
+        words.text(
             BrakeThere.of(approach, actions).key("approach.unbraked"),
             words.place(target.atM()),
             words.speed(target.speedMps()),
-            words.speedAtMost(run.speedAt(target.atM())))
-        : "";
+            words.speedAtMost(run.speedAt(target.atM())));
+    List<String> faster = this.faster.sentences(approach);
+    return faster.size() < 2
+        ? List.of((met + " " + String.join(" ", faster)).strip())
+        : List.of(met, faster.get(0), String.join(" ", faster.subList(1, faster.size())));
   }
 
   private List<ApproachPage.ActionLine> lines(Approach approach) {

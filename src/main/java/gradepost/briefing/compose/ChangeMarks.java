@@ -6,9 +6,11 @@ import gradepost.briefing.Cover;
 import gradepost.briefing.Cue;
 import gradepost.briefing.Messages;
 import gradepost.briefing.Part;
+import gradepost.briefing.SpreadChart;
 import gradepost.briefing.Table;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -132,8 +134,33 @@ public final class ChangeMarks {
               now.ladders().get(i),
               before.flatMap(p -> p.ladders().stream().skip(index).findFirst())));
     }
-    return now.with(
-        now.actions().stream().map(a -> a.marked(!known.contains(cells(a)))).toList(), ladders);
+    return now.marked(
+        now.actions().stream().map(a -> a.marked(!known.contains(cells(a)))).toList(),
+        ladders,
+        parts(now).entrySet().stream()
+            .filter(
+                e -> before.map(b -> !e.getValue().equals(parts(b).get(e.getKey()))).orElse(true))
+            .map(Map.Entry::getKey)
+            .toList());
+  }
+
+  /** What a page says beside its tables, by the names that the templates know. */
+  private static Map<String, Object> parts(ApproachPage page) {
+    Map<String, Object> parts = new LinkedHashMap<>();
+    parts.put("headline", page.headline());
+    parts.put("marks", page.marks());
+    parts.put("findings", page.findings());
+    parts.put("unbraked", page.unbraked());
+    parts.put("go-by", page.points().stream().map(ApproachPage.Point::goBy).toList());
+    parts.put("answer", page.points().stream().map(ChangeMarks::answer).toList());
+    parts.put("spread", page.spread().stream().map(SpreadChart::says).toList());
+    return parts;
+  }
+
+  private static List<String> answer(ApproachPage.Point point) {
+    List<String> all = new ArrayList<>(point.answer());
+    all.addAll(List.of(point.question(), point.firstAnswer()));
+    return all;
   }
 
   private static List<String> cells(ApproachPage.ActionLine a) {

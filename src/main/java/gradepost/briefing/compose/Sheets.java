@@ -92,7 +92,7 @@ public final class Sheets {
         page.headline(),
         page.marks(),
         page.actions().toString(),
-        page.unbraked(),
+        String.join(" ", page.unbraked()),
         page.points().toString(),
         page.ladders().stream().map(Sheets::table).toList().toString(),
         page.spread().stream().map(SpreadChart::says).toList().toString(),

@@ -48,7 +48,7 @@ class ApproachWordsTest {
     int checked = 0;
     for (int i = 0; i < pages.size(); i++) {
       Approach approach = plan.approaches().get(i);
-      String says = pages.get(i).unbraked();
+      String says = String.join(" ", pages.get(i).unbraked());
       if (approach.brakingPointM().isPresent()) {
         assertThat(says).as(pages.get(i).title()).isEmpty();
         continue;
