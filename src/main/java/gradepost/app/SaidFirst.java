@@ -2,6 +2,8 @@ package gradepost.app;
 
 import gradepost.briefing.Messages;
 import gradepost.route.TemporaryRestriction;
+import gradepost.source.DirectionPart;
+import gradepost.source.FormationRisk;
 import gradepost.source.PackFile;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -45,8 +47,13 @@ final class SaidFirst {
 
   private static List<String> items(PackFile pack) {
     List<String> out = new ArrayList<>();
-    pack.directions().forEach(d -> out.addAll(d.highRisk()));
+    List<FormationRisk> risks = new ArrayList<>(pack.formationRisks());
+    for (DirectionPart direction : pack.directions()) {
+      out.addAll(direction.highRisk());
+      risks.addAll(direction.formationRisks());
+    }
     out.addAll(pack.highRisk());
+    risks.forEach(r -> out.add(r.item()));
     return out;
   }
 

@@ -93,19 +93,30 @@ public final class Amendment {
         .ifPresent(list -> groups.addAll(((SequenceNode) list).getValue()));
     List<Cut> cuts = new ArrayList<>();
     for (Node group : groups) {
-      Reader.valueOf((MappingNode) group, PackTable.HIGH_RISK.name())
-          .map(list -> ((SequenceNode) list).getValue())
-          .orElse(List.of())
-          .forEach(
-              item -> {
-                String words = instead.getOrDefault(((ScalarNode) item).getValue().strip(), "");
-                if (!words.isEmpty()) {
-                  int from = index(text, item.getStartMark());
-                  cuts.add(new Cut(from, end(text, item), NoticeText.quoted(words)));
-                }
-              });
+      for (Node item : saidFirst((MappingNode) group)) {
+        String words = instead.getOrDefault(((ScalarNode) item).getValue().strip(), "");
+        if (!words.isEmpty()) {
+          int from = index(text, item.getStartMark());
+          cuts.add(new Cut(from, end(text, item), NoticeText.quoted(words)));
+        }
+      }
     }
     return applied(text, cuts);
+  }
+
+  /** What a group says first, of every formation and of one. */
+  private static List<Node> saidFirst(MappingNode group) {
+    List<Node> items = new ArrayList<>(listed(group, PackTable.HIGH_RISK));
+    for (Node risk : listed(group, PackTable.FORMATION_RISKS)) {
+      Reader.valueOf((MappingNode) risk, PackTable.RISK_ITEM.name()).ifPresent(items::add);
+    }
+    return items;
+  }
+
+  private static List<Node> listed(MappingNode group, Key<?> key) {
+    return Reader.valueOf(group, key.name())
+        .map(list -> ((SequenceNode) list).getValue())
+        .orElse(List.of());
   }
 
   private static void put(
