@@ -51,7 +51,9 @@ final class ReadingWriter {
     Policy policy = assignment.policy();
     List<String> out = new ArrayList<>();
     out.add(words.text("method.planned"));
-    out.add(words.text("method.technique", technique(policy.stopping())));
+    out.add(
+        words.text(
+            "method.technique", technique(policy.stopping()), technique(policy.restriction())));
     out.add(words.text("method.adapted"));
     out.add(words.text("method.stays-on"));
     out.add(
@@ -121,8 +123,6 @@ final class ReadingWriter {
     values.put("run.check-pressure", words.pressure(p.run().checkPressure().pascals()));
     values.put("run.time-allowance", percent(p.run().timeAllowance()));
     values.put("run.landmark-reach", words.room(p.run().landmarkReach().metres()));
-    values.put("stopping", technique(p.stopping()));
-    values.put("restriction", technique(p.restriction()));
     values.put(
         "terminal",
         p.terminal().stream()
