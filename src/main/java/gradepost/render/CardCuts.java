@@ -46,6 +46,11 @@ final class CardCuts {
       return end - line(from);
     }
 
+    /** Of what ends the card. */
+    double tail() {
+      return at.get(at.size() - 2) - line(lines());
+    }
+
     /** Of what stands behind all else where there is room. */
     double last() {
       return at.get(at.size() - 1) - at.get(at.size() - 2);
@@ -106,18 +111,28 @@ final class CardCuts {
   }
 
   /**
-   * As many lines a piece as it holds, and one at least; what ends the card stands with the last.
+   * As many lines a piece as it holds, and one at least, unless what stands before them leaves it
+   * no room; what ends the card stands with the last, or where that has no room for it alone.
    */
   private static List<Integer> filled(Edges edges, double room) {
     List<Integer> ends = new ArrayList<>();
     int from = 0;
     double above = edges.front() + edges.head();
+    if (edges.lines() > 0 && above + edges.height(0, 1) > room) {
+      ends.add(0);
+      above = edges.heading() + edges.head();
+    }
     do {
       int to = Math.min(from + 1, edges.lines());
       while (to < edges.lines() && above + edges.height(from, to + 1) <= room) {
         to++;
       }
       ends.add(to);
+      boolean tailAlone =
+          edges.lines() > 0 && to == edges.lines() && above + edges.height(from, to) > room;
+      if (tailAlone && edges.tail() > 0) {
+        ends.add(to);
+      }
       from = to;
       above = edges.heading() + edges.head();
     } while (from < edges.lines());

@@ -17,6 +17,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -112,7 +113,8 @@ class CardsTest {
               a.actions().stream().map(ApproachPage.ActionLine::number).toList());
       assertThat(own.get(0)).contains(a.marks().isEmpty() ? a.target() : a.marks());
       if (a.points().isEmpty()) {
-        assertThat(own.get(own.size() - 1)).contains(String.join(" ", a.unbraked()));
+        assertThat(own.get(own.size() - 1))
+            .contains(a.unbraked().stream().limit(2).collect(Collectors.joining(" ")));
         passed(a).forEach(r -> assertThat(own.get(own.size() - 1)).contains(plain(row(r))));
       }
     }
