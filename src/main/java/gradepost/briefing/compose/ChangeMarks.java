@@ -18,6 +18,8 @@ import java.util.Set;
 
 /** Sets a bar beside every line that the issue before had not, and the issue of every sheet. */
 public final class ChangeMarks {
+  private static final String CHANGES = "changes";
+
   private final Messages messages;
 
   public ChangeMarks(Messages messages) {
@@ -57,8 +59,10 @@ public final class ChangeMarks {
   private static Cover cover(Cover cover, Map<String, Integer> since) {
     List<Cover.Entry> contents = new ArrayList<>();
     for (Cover.Entry e : cover.contents()) {
-      String issue =
-          Optional.ofNullable(since.get(e.anchor())).map(String::valueOf).orElse(e.issue());
+      // What changed is of this issue, though it stands on a sheet with how to read it.
+      Optional<Integer> kept =
+          Optional.ofNullable(since.get(e.anchor())).filter(n -> !e.anchor().equals(CHANGES));
+      String issue = kept.map(String::valueOf).orElse(e.issue());
       contents.add(new Cover.Entry(e.anchor(), e.title(), issue, e.depth()));
     }
     return new Cover(

@@ -89,4 +89,14 @@ class ChangeMarksTest {
     assertThat(page)
         .contains("<div class=\"barred\"><p class=\"headline\">" + pages.get(2).headline());
   }
+
+  @Test
+  void whatChangedIsOfTheIssueThatTellsIt() {
+    Map<String, Integer> since = Map.of("changes", 2, "reading", 2);
+    Briefing marked = new ChangeMarks(Messages.english()).marked(NOW, before(), since);
+    assertThat(marked.cover().contents())
+        .filteredOn(e -> since.containsKey(e.anchor()))
+        .extracting(e -> e.anchor() + " " + e.issue())
+        .containsExactly("changes 3", "reading 2");
+  }
 }
