@@ -11,12 +11,18 @@ import gradepost.briefing.SamplePlan;
 import gradepost.render.Renderer;
 import gradepost.render.TemplateSource;
 import gradepost.units.UnitStyle;
+import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.rendering.ImageType;
+import org.apache.pdfbox.rendering.PDFRenderer;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 
 /** Bars in the margin of an approach page: beside what differs, and nothing else. */
@@ -98,5 +104,35 @@ class ChangeMarksTest {
         .filteredOn(e -> since.containsKey(e.anchor()))
         .extracting(e -> e.anchor() + " " + e.issue())
         .containsExactly("changes 3", "reading 2");
+  }
+
+  /** The bar is inside of what is printed: what hangs over the edge of the text is not. */
+  @Test
+  void theBarIsPrinted() throws IOException {
+    Briefing marked = new ChangeMarks(Messages.english()).marked(NOW, before(), Map.of());
+    assertThat(darkAtTheEdge(marked)).isGreaterThan(darkAtTheEdge(NOW) + 15);
+  }
+
+  /** Dots, of 72 to the inch, that are dark at the edge of the text of the third approach. */
+  private static int darkAtTheEdge(Briefing briefing) throws IOException {
+    ByteArrayOutputStream pdf = new ByteArrayOutputStream();
+    new Renderer(TemplateSource.bundled(), Messages.english()).pdf(briefing, pdf);
+    try (PDDocument document = Loader.loadPDF(pdf.toByteArray())) {
+      PDFTextStripper stripper = new PDFTextStripper();
+      int number = 1;
+      String head = briefing.parts().get(0).approaches().get(2).title();
+      for (String text = ""; !text.startsWith("3 · " + head); number++) {
+        stripper.setStartPage(number);
+        stripper.setEndPage(number);
+        text = stripper.getText(document);
+      }
+      BufferedImage page =
+          new PDFRenderer(document).renderImageWithDPI(number - 2, 72, ImageType.GRAY);
+      int dark = 0;
+      for (int y = 0; y < page.getHeight(); y++) {
+        dark += page.getRaster().getSample(66, y, 0) < 100 ? 1 : 0;
+      }
+      return dark;
+    }
   }
 }
