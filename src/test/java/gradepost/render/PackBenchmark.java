@@ -7,6 +7,7 @@ import gradepost.briefing.SampleIssue;
 import gradepost.briefing.compose.Composer;
 import gradepost.drive.DemoPlans;
 import gradepost.drive.Planner;
+import gradepost.units.UnitStyle;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -28,7 +29,8 @@ import org.openjdk.jmh.annotations.Warmup;
  * What laying out costs: a demo pack of some 30 pages, with and without tags, and as HTML. Run with
  * the test class path: {@code org.openjdk.jmh.Main PackBenchmark -prof gc}, with {@code -t 2} on
  * two threads; on a machine with other work, {@link #main} gives medians of processor time,
- * allocation, size and the peak of the heap.
+ * allocation, size and the peak of the heap. {@code -Dpack=invented} takes the small pack of the
+ * tests instead.
  */
 @BenchmarkMode(Mode.SampleTime)
 @Warmup(iterations = 5, time = 3)
@@ -45,6 +47,9 @@ public class PackBenchmark extends OneThread {
   private final Renderer untagged = renderer(false);
 
   private static Briefing briefing() {
+    if ("invented".equals(System.getProperty("pack"))) {
+      return Papers.briefing(UnitStyle.MILES);
+    }
     return new Composer(Messages.english())
         .compose(
             "",
