@@ -34,26 +34,6 @@ public record ApproachPage(
     List<String> findings,
     List<String> changed) {
 
-  /** An approach as in the issue before. */
-  public ApproachPage(
-      String id,
-      String number,
-      String title,
-      String target,
-      String headline,
-      String marks,
-      ApproachChart chart,
-      List<ActionLine> actions,
-      List<String> unbraked,
-      List<Point> points,
-      List<Table> ladders,
-      List<SpreadChart> spread,
-      List<String> findings) {
-    this(
-        id, number, title, target, headline, marks, chart, actions, unbraked, points, ladders,
-        spread, findings, List.of());
-  }
-
   /**
    * A braking point, and what if the brake gives nothing there.
    *

@@ -30,6 +30,11 @@ public record Approach(
     Optional<IfFaster> ifFaster,
     Optional<Spread> spread,
     List<Finding> findings) {
+  /** The application of a faster train, where the planned one needs none. */
+  public Optional<Application> faster() {
+    return ifFaster.flatMap(IfFaster::application);
+  }
+
   public Approach {
     actions = List.copyOf(actions);
     applications = List.copyOf(applications);

@@ -1,7 +1,6 @@
 package gradepost.drive;
 
 import gradepost.route.Path;
-import gradepost.route.Signal;
 
 /**
  * Whether what a brake leaves, asked for late, is worth an emergency application, in which people
@@ -38,7 +37,7 @@ public final class Leeway {
         assignment.route().signals().stream()
             .filter(s -> s.direction() == assignment.direction())
             .filter(s -> s.line().isEmpty() || assignment.lines().contains(s.line()))
-            .filter(s -> s.kind() == Signal.Kind.STOP || s.kind() == Signal.Kind.STOP_AND_CAUTION)
+            .filter(s -> s.kind().stops())
             .mapToDouble(s -> path.metresAt(s.location()))
             .filter(at -> at > stop.atM())
             .min()

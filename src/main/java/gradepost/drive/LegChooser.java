@@ -65,7 +65,7 @@ final class LegChooser {
   /**
    * One way of driving the leg, run again from its printed numbers.
    *
-   * @param idle movements for a moment
+   * @param idle movements for a moment, and stretches along which the train creeps
    */
   record Way(Manner manner, LegPlanner.Leg leg, Rerun rerun, long idle) {
     boolean stands() {

@@ -9,14 +9,13 @@ import java.util.Optional;
 
 /**
  * The run to a lower speed of a train that is as fast as it may be: full power from the last stand,
- * held at the permissible speed where it comes to that. No train can be faster, so that a point
- * found on this run is early enough for all.
+ * held at the permissible speed where it comes to that. No train of this load can be faster, so
+ * that a point found on this run is early enough for all of them.
  */
 final class PermittedRun {
   private static final double STEP_M = 10;
 
   private static final double TOLERANCE_M = 0.01;
-  private static final double NOT_HELD = -1e6;
 
   private final Assignment assignment;
   private final Bench bench;
@@ -44,17 +43,9 @@ final class PermittedRun {
     if (stepper.speedMps() <= target.speedMps() || high <= low) {
       return Optional.empty();
     }
-    double atHigh = shortM(line, stepper, braking, high, high);
+    // At the stand it is short of any aim: there is such a place.
     double exact =
-        atHigh >= 0
-            ? high
-            : Root.lastNotNegative(
-                x -> shortM(line, stepper, braking, x, high),
-                low,
-                high,
-                shortM(line, stepper, braking, low, high),
-                atHigh,
-                TOLERANCE_M);
+        Root.lastShort(x -> shortM(line, stepper, braking, x, high), low, high, TOLERANCE_M);
     double point = Math.max(low, places.printed(exact, target.atM(), low));
     line.pickUp(stepper, point);
     Snapshot there = stepper.save();
@@ -109,7 +100,7 @@ final class PermittedRun {
       Line line, Stepper stepper, Braking braking, double atM, double aimM) {
     line.pickUp(stepper, atM);
     Braking.Outcome outcome = braking.run(stepper);
-    return outcome.held() ? aimM - outcome.endM() : NOT_HELD;
+    return outcome.shortOf(aimM);
   }
 
   private Line line(double startM, double toM) {

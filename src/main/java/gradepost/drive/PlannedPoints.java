@@ -9,7 +9,6 @@ import java.util.Optional;
  */
 final class PlannedPoints {
   private static final double TOLERANCE_M = 0.01;
-  private static final double NOT_HELD = -1e6;
 
   /** Each round takes in what an earlier point passes more; the sites of a leg are few. */
   private static final int ROUNDS = 5;
@@ -63,21 +62,11 @@ final class PlannedPoints {
     double aimM = aimM(piece.target());
     double high = Math.max(piece.line().startM(), aimM);
     double low = piece.line().startM();
-    double atLow = shortM(piece, planned, stepper, light, low);
-    double atHigh = shortM(piece, planned, stepper, light, high);
-    if (atLow < 0) {
+    double exact =
+        Root.lastShort(x -> shortM(piece, planned, stepper, light, x), low, high, TOLERANCE_M);
+    if (Double.isNaN(exact)) {
       return new PlannedPoint(Optional.empty(), light.mainPa(), Optional.of(light));
     }
-    double exact =
-        atHigh >= 0
-            ? high
-            : Root.lastNotNegative(
-                x -> shortM(piece, planned, stepper, light, x),
-                low,
-                high,
-                atLow,
-                atHigh,
-                TOLERANCE_M);
     double latest = Math.min(exact, piece.brakingM().orElse(exact));
     double at = Math.max(low, places.onGrid(latest, piece.target().atM()));
     if (own.isPresent() && shortM(piece, planned, stepper, own.get(), at) > -TOLERANCE_M) {
@@ -94,7 +83,7 @@ final class PlannedPoints {
       Piece piece, Stepper planned, Stepper stepper, Braking braking, double atM) {
     place(piece, planned, stepper, atM);
     Braking.Outcome outcome = braking.run(stepper);
-    return outcome.held() ? aimM(piece.target()) - outcome.endM() : NOT_HELD;
+    return outcome.shortOf(aimM(piece.target()));
   }
 
   private static void place(Piece piece, Stepper planned, Stepper stepper, double atM) {

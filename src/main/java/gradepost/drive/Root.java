@@ -17,10 +17,15 @@ final class Root {
 
   /**
    * The same for metres short of an aim, where what begins a metre later ends about a metre later:
-   * looked for from {@code high} back. NaN where it is negative at {@code low} too.
-   *
-   * @param high where {@code f} is negative
+   * looked for from {@code high} back. {@code high} itself where it is not negative there; NaN
+   * where it is negative at {@code low} too.
    */
+  static double lastShort(DoubleUnaryOperator f, double low, double high, double tolerance) {
+    double atHigh = f.applyAsDouble(high);
+    return atHigh >= 0 ? high : lastShort(f, low, high, atHigh, tolerance);
+  }
+
+  /** The same where the value at {@code high} is known, and is negative. */
   static double lastShort(
       DoubleUnaryOperator f, double low, double high, double atHigh, double tolerance) {
     double b = high;

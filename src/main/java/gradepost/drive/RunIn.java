@@ -6,8 +6,6 @@ import java.util.List;
 
 /** Coasting up to a braking point, and the braking from there, as tried out from a place. */
 final class RunIn {
-  private static final double NOT_HELD = -1e6;
-
   /** Coasting before a braking point ends when the speed has fallen to this share. */
   private static final double KEPT_WHILE_COASTING = 0.75;
 
@@ -101,9 +99,6 @@ final class RunIn {
     stepper.record(guard);
     Braking.Outcome outcome = braking.run(stepper);
     stepper.record(null);
-    if (!outcome.held()) {
-      return NOT_HELD;
-    }
-    return Math.min(aimM - outcome.endM(), guard.marginM());
+    return Math.min(outcome.shortOf(aimM), guard.marginM());
   }
 }

@@ -44,8 +44,7 @@ final class Signals {
     for (int i = 0; i < own.size(); i++) {
       Signal signal = own.get(i);
       double at = path.metresAt(signal.location());
-      boolean stops =
-          signal.kind() == Signal.Kind.STOP || signal.kind() == Signal.Kind.STOP_AND_CAUTION;
+      boolean stops = signal.kind().stops();
       if (stops && at > start && at < end) {
         all.add(braking(signal, at, cautionFor(own, i)));
       }
@@ -153,6 +152,6 @@ final class Signals {
       return standM - stepper.atM();
     }
     Braking.Outcome outcome = braking.run(stepper);
-    return outcome.held() ? standM - outcome.endM() : -1e6;
+    return outcome.shortOf(standM);
   }
 }

@@ -171,6 +171,6 @@ final class Solver {
   private Tried tried(Braking braking, Stepper stepper, Snapshot start, double aimM) {
     stepper.restore(start);
     Braking.Outcome outcome = braking.run(stepper);
-    return new Tried(braking, outcome.held() ? aimM - outcome.endM() : Double.NEGATIVE_INFINITY);
+    return new Tried(braking, outcome.shortOf(aimM));
   }
 }

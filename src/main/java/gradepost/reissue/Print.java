@@ -7,7 +7,6 @@ import gradepost.drive.CaseResult;
 import gradepost.drive.Command;
 import gradepost.drive.FailureAnswer;
 import gradepost.drive.Finding;
-import gradepost.drive.IfFaster;
 import gradepost.drive.Latest;
 import gradepost.drive.Rung;
 import gradepost.drive.Target;
@@ -49,8 +48,7 @@ final class Print {
       case PRESSURE ->
           a.applications().stream().map(x -> path.units().pressure(x.mainPressurePa())).toList();
       case FALLBACK ->
-          Stream.concat(
-                  a.applications().stream(), a.ifFaster().flatMap(IfFaster::application).stream())
+          Stream.concat(a.applications().stream(), a.faster().stream())
               .flatMap(x -> fallback(x).stream())
               .toList();
       case ACTIONS -> actions(a);

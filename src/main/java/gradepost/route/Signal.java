@@ -29,7 +29,12 @@ public record Signal(
     /** Can show danger and caution for the next one. */
     STOP_AND_CAUTION,
     /** Repeats another that is seen late. */
-    REPEATER
+    REPEATER;
+
+    /** Whether it can show danger. */
+    public boolean stops() {
+      return this == STOP || this == STOP_AND_CAUTION;
+    }
   }
 
   public Signal {

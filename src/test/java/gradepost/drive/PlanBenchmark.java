@@ -24,38 +24,10 @@ public class PlanBenchmark extends OneThread {
   @Setup
   public void read() {
     valleyWithSpread = DemoPlans.assignments().get(0);
-    valley = withoutSpread(valleyWithSpread);
+    valley = Scattered.by(Optional.empty(), valleyWithSpread);
     km50 = LongLine.assignment(50);
     km100 = LongLine.assignment(100);
     km200 = LongLine.assignment(200);
-  }
-
-  static Assignment withoutSpread(Assignment a) {
-    Policy p = a.policy();
-    Policy plain =
-        new Policy(
-            p.name(),
-            p.adhesion(),
-            p.noticing(),
-            p.safeSide(),
-            p.margins(),
-            p.stopping(),
-            p.restriction(),
-            p.terminal(),
-            p.run(),
-            Optional.empty(),
-            p.purposes());
-    return new Assignment(
-        a.route(),
-        a.direction(),
-        a.lines(),
-        a.junctionRoutes(),
-        a.calls(),
-        a.stock(),
-        a.formation(),
-        a.load(),
-        plain,
-        a.restrictions());
   }
 
   @Benchmark

@@ -19,33 +19,7 @@ class SpreadTest {
 
   /** Down with eight cars: boards on falling grades, where the brake stays on. */
   private static Plan plan(Scatter scatter) {
-    Assignment a = DemoPlans.assignments().get(1);
-    Policy p = a.policy();
-    Policy other =
-        new Policy(
-            p.name(),
-            p.adhesion(),
-            p.noticing(),
-            p.safeSide(),
-            p.margins(),
-            p.stopping(),
-            p.restriction(),
-            p.terminal(),
-            p.run(),
-            Optional.of(scatter),
-            p.purposes());
-    return Planner.plan(
-        new Assignment(
-            a.route(),
-            a.direction(),
-            a.lines(),
-            a.junctionRoutes(),
-            a.calls(),
-            a.stock(),
-            a.formation(),
-            a.load(),
-            other,
-            a.restrictions()));
+    return Planner.plan(Scattered.by(Optional.of(scatter), DemoPlans.assignments().get(1)));
   }
 
   private static List<Approach> drawn(Plan plan) {

@@ -7,7 +7,6 @@ import gradepost.drive.Action;
 import gradepost.drive.Application;
 import gradepost.drive.Approach;
 import gradepost.drive.CeilingStep;
-import gradepost.drive.IfFaster;
 import gradepost.drive.Latest;
 import gradepost.drive.LatestCurve;
 import gradepost.drive.Plan;
@@ -46,12 +45,7 @@ final class ApproachChartWriter {
     double target = approach.target().atM();
     double first =
         approach.actions().stream().mapToDouble(Action::atM).min().orElse(target - NEAR_M);
-    double faster =
-        approach
-            .ifFaster()
-            .flatMap(IfFaster::application)
-            .map(Application::brakingPointM)
-            .orElse(target);
+    double faster = approach.faster().map(Application::brakingPointM).orElse(target);
     return Math.max(Math.min(Math.min(first, faster), target - NEAR_M), target - FAR_M);
   }
 
@@ -102,8 +96,7 @@ final class ApproachChartWriter {
         curves,
         pins,
         target,
-        approach.brakingPointM().isEmpty()
-            && approach.ifFaster().flatMap(IfFaster::application).isEmpty(),
+        approach.brakingPointM().isEmpty() && approach.faster().isEmpty(),
         strips.strip(
             from,
             to,
@@ -112,11 +105,7 @@ final class ApproachChartWriter {
 
   /** Where the planned run needs no brake, those of a train that is as fast as it may be. */
   private static List<LatestCurve> latest(Approach approach) {
-    return approach
-        .first()
-        .or(() -> approach.ifFaster().flatMap(IfFaster::application))
-        .map(Application::curves)
-        .orElse(List.of());
+    return approach.first().or(approach::faster).map(Application::curves).orElse(List.of());
   }
 
   private String called(Target target) {

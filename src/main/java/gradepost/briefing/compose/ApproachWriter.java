@@ -77,7 +77,8 @@ final class ApproachWriter {
         points(approach),
         tables,
         new SpreadWriter(words).chart(id, approach).stream().toList(),
-        approach.findings().stream().map(findings::of).toList());
+        approach.findings().stream().map(findings::of).toList(),
+        List.of());
   }
 
   private List<ApproachPage.Point> points(Approach approach) {

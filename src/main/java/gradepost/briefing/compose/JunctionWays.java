@@ -66,7 +66,7 @@ final class JunctionWays {
   Optional<Shown> shown(JunctionRoute way, Lineside.Over<Junction> junction) {
     return lineside.signals().stream()
         .filter(s -> s.fromM() <= junction.fromM() + 0.01)
-        .filter(s -> stops(s.what().kind()))
+        .filter(s -> s.what().kind().stops())
         .reduce((a, next) -> next)
         .flatMap(
             s ->
@@ -74,10 +74,6 @@ final class JunctionWays {
                     .filter(r -> leads(r, way, s.what().routes().size()))
                     .findFirst()
                     .map(r -> new Shown(s, r)));
-  }
-
-  private static boolean stops(Signal.Kind kind) {
-    return kind == Signal.Kind.STOP || kind == Signal.Kind.STOP_AND_CAUTION;
   }
 
   private static boolean leads(SignalRoute route, JunctionRoute way, int routes) {

@@ -5,7 +5,6 @@ import gradepost.drive.Application;
 import gradepost.drive.Approach;
 import gradepost.drive.CaseResult;
 import gradepost.drive.FailureAnswer;
-import gradepost.drive.IfFaster;
 import gradepost.drive.Latest;
 import gradepost.drive.Rung;
 import gradepost.drive.Target;
@@ -44,8 +43,7 @@ final class LadderWriter {
     }
     if (out.isEmpty()) {
       approach
-          .ifFaster()
-          .flatMap(IfFaster::application)
+          .faster()
           .ifPresent(
               a ->
                   out.add(

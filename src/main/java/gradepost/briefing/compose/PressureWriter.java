@@ -33,7 +33,7 @@ final class PressureWriter {
         .flatMap(a -> of(part, a));
   }
 
-  /** At the stand the pressure is held, for as long as the plan leaves the train there. */
+  /** At the stand the pressure is held, as is drawn for a while. */
   private static void hold(List<Trace.Point> points) {
     int stands = points.size() - 1;
     while (stands > 1 && points.get(stands - 1).speedMps() == 0) {

@@ -51,7 +51,8 @@ class ChangeMarksTest {
             p.points(),
             p.ladders(),
             p.spread(),
-            List.of("Something that was found then.")));
+            List.of("Something that was found then."),
+            List.of()));
     Part old =
         new Part(
             part.id(),

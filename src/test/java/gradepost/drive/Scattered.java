@@ -1,0 +1,36 @@
+package gradepost.drive;
+
+import java.util.Optional;
+
+/** The same assignment under a policy with another scatter. */
+final class Scattered {
+  static Assignment by(Optional<Scatter> scatter, Assignment a) {
+    Policy p = a.policy();
+    Policy other =
+        new Policy(
+            p.name(),
+            p.adhesion(),
+            p.noticing(),
+            p.safeSide(),
+            p.margins(),
+            p.stopping(),
+            p.restriction(),
+            p.terminal(),
+            p.run(),
+            scatter,
+            p.purposes());
+    return new Assignment(
+        a.route(),
+        a.direction(),
+        a.lines(),
+        a.junctionRoutes(),
+        a.calls(),
+        a.stock(),
+        a.formation(),
+        a.load(),
+        other,
+        a.restrictions());
+  }
+
+  private Scattered() {}
+}
