@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import gradepost.source.Frozen;
 import gradepost.source.PaperKind;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -17,10 +18,10 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Property: the whole way, on a part of a demo pack. */
+/** Property: the whole way, on a part of the frozen pack. */
 class BriefIT {
-  private static final Path DEMO = Path.of("routes");
-  private static final String PACK = "thrumble-valley/pack-thrumble.yaml";
+  private static final Path DEMO = Frozen.FOLDER;
+  private static final String PACK = Frozen.VALLEY;
 
   @TempDir Path folder;
 
@@ -87,7 +88,7 @@ class BriefIT {
     Answer answer = brief(Optional.empty()).of(List.of(pack), folder.resolve("out"));
     assertThat(answer.good()).isFalse();
     assertThat(answer.problems()).hasSize(1);
-    assertThat(answer.problems().get(0)).contains("restrictions.yaml:11:12: error: ", "Maybe ");
+    assertThat(answer.problems().get(0)).contains("restrictions.yaml:10:12: error: ", "Maybe ");
     assertThat(folder.resolve("out")).doesNotExist();
     assertThat(new Check().of(List.of(pack, notices)).problems()).hasSize(1);
   }
@@ -107,7 +108,7 @@ class BriefIT {
         });
   }
 
-  /** A copy of the demo data whose pack asks for one paper, and accepts nothing of the others. */
+  /** A copy of the frozen data whose pack asks for one paper, and accepts nothing of the others. */
   private Path downFourCar() throws IOException {
     Path copy = folder.resolve("routes");
     try (Stream<Path> walk = Files.walk(DEMO)) {

@@ -8,11 +8,10 @@ import gradepost.drive.Planner;
 import gradepost.reissue.Comparison;
 import gradepost.route.TemporaryRestriction;
 import gradepost.source.Amendment;
-import gradepost.source.DiskFiles;
+import gradepost.source.Frozen;
 import gradepost.source.Input;
 import gradepost.source.PackFile;
 import gradepost.source.Reading;
-import gradepost.source.Sources;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -43,10 +42,9 @@ abstract class Changes {
     return ((Reading.Good<PackFile>) reading).value();
   }
 
-  /** The demo pack of the double line with a single-line stretch. */
+  /** The double line with a single-line stretch. */
   static PackFile valley() {
-    return good(
-        new Sources(new DiskFiles(Path.of("routes"))).pack("thrumble-valley/pack-thrumble.yaml"));
+    return Frozen.valley();
   }
 
   /** The pack with these notices taken in, keys and values as they are typed. */

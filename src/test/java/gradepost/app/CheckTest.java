@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import gradepost.source.FileKind;
+import gradepost.source.Frozen;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -213,7 +214,7 @@ class CheckTest {
 
   @Test
   void theStripShowsWhatWasTypedInNoMoreThanItsWidth() throws IOException {
-    Path route = Path.of("routes/thrumble-valley/route.yaml");
+    Path route = Frozen.FOLDER.resolve("thrumble-valley/route.yaml");
     for (int width : new int[] {60, 80, 133}) {
       Answer strip = new Show().of(route, Optional.empty(), Optional.empty(), width);
       assertThat(strip.good()).isTrue();

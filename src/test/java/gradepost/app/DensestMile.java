@@ -1,5 +1,6 @@
 package gradepost.app;
 
+import gradepost.source.Frozen;
 import gradepost.units.UnitStyle;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -125,7 +126,7 @@ final class DensestMile {
   private void copy(String file) throws IOException {
     Path to = folder.resolve(file);
     Files.createDirectories(to.getParent());
-    Files.copy(Path.of("routes").resolve(file), to);
+    Files.copy((miles() ? Frozen.FOLDER : Path.of("routes")).resolve(file), to);
   }
 
   private String slack(String reference, int from, int to, int mph, String reason) {

@@ -10,6 +10,7 @@ import com.networknt.schema.JsonSchema;
 import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SpecVersion;
 import gradepost.source.FileKind;
+import gradepost.source.Frozen;
 import java.io.IOException;
 import java.io.StringReader;
 import java.nio.file.Files;
@@ -63,6 +64,13 @@ class SchemaTest {
       if (file.getFileName().toString().startsWith(kind.word())) {
         assertThat(faults(file)).as(file.toString()).isEmpty();
       }
+    }
+  }
+
+  @Test
+  void theFrozenFilesKeepTheirSchema() throws IOException {
+    for (Path file : yamlBelow(Frozen.FOLDER)) {
+      assertThat(faults(file)).as(file.toString()).isEmpty();
     }
   }
 

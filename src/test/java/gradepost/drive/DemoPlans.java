@@ -1,30 +1,34 @@
 package gradepost.drive;
 
 import gradepost.source.DirectionPart;
-import gradepost.source.DiskFiles;
+import gradepost.source.Frozen;
 import gradepost.source.PackFile;
-import gradepost.source.Reading;
-import gradepost.source.Sources;
 import gradepost.stock.Formation;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The assignments of the demo packs. */
+/**
+ * The assignments of the packs that tests look at: the frozen valley (0 to 3), the coast of the
+ * demo (4 to 7), the valley of the demo (8 to 11); in each the first direction with both
+ * formations, then the other. A test with a value of its own takes it from the first.
+ */
 public final class DemoPlans {
+  private static final Path DEMO = Path.of("routes");
 
+  /** All of them. */
   public static List<Assignment> assignments() {
+    List<Assignment> all = new ArrayList<>(of(Frozen.valley()));
+    all.addAll(of(Frozen.pack(DEMO, "ormel-coast/pack-ormel.yaml")));
+    all.addAll(of(Frozen.pack(DEMO, "thrumble-valley/pack-thrumble.yaml")));
+    return all;
+  }
+
+  private static List<Assignment> of(PackFile pack) {
     List<Assignment> all = new ArrayList<>();
-    for (String file :
-        new String[] {"thrumble-valley/pack-thrumble.yaml", "ormel-coast/pack-ormel.yaml"}) {
-      Reading<PackFile> reading = new Sources(new DiskFiles(Path.of("routes"))).pack(file);
-      if (!(reading instanceof Reading.Good<PackFile> good)) {
-        throw new AssertionError(reading.problems().toString());
-      }
-      for (DirectionPart part : good.value().directions()) {
-        for (Formation formation : good.value().formations()) {
-          all.add(good.value().assignment(part, formation));
-        }
+    for (DirectionPart part : pack.directions()) {
+      for (Formation formation : pack.formations()) {
+        all.add(pack.assignment(part, formation));
       }
     }
     return all;

@@ -3,10 +3,8 @@ package gradepost.drive;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import gradepost.source.DirectionPart;
-import gradepost.source.DiskFiles;
+import gradepost.source.Frozen;
 import gradepost.source.PackFile;
-import gradepost.source.Reading;
-import gradepost.source.Sources;
 import gradepost.stock.Formation;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -34,16 +32,13 @@ class FallingTerminalTest {
   @ParameterizedTest
   @ValueSource(ints = {260, 150, 100})
   void thePlanStandsItsRerunAndKeepsTheBrakeOn(int slope) throws IOException {
-    copy(Path.of("routes"), folder);
+    copy(Frozen.FOLDER, folder);
     Path route = folder.resolve("thrumble-valley/route.yaml");
     String text = Files.readString(route);
     assertThat(text).containsOnlyOnce(LEVEL);
     Files.writeString(
         route, text.replace(LEVEL, LEVEL.replace("level", "1 in " + slope + " falling")));
-    Reading<PackFile> read =
-        new Sources(new DiskFiles(folder)).pack("thrumble-valley/pack-thrumble.yaml");
-    assertThat(read).as(read.problems().toString()).isInstanceOf(Reading.Good.class);
-    PackFile pack = ((Reading.Good<PackFile>) read).value();
+    PackFile pack = Frozen.pack(folder, Frozen.VALLEY);
     DirectionPart down = pack.directions().get(0);
     for (Formation formation : pack.formations()) {
       Plan plan = Planner.plan(pack.assignment(down, formation));

@@ -14,10 +14,8 @@ import gradepost.drive.Subject;
 import gradepost.drive.Target;
 import gradepost.route.TemporaryRestriction;
 import gradepost.source.DirectionPart;
-import gradepost.source.DiskFiles;
+import gradepost.source.Frozen;
 import gradepost.source.PackFile;
-import gradepost.source.Reading;
-import gradepost.source.Sources;
 import gradepost.units.QuantityKind;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -32,7 +30,10 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
-/** Property: every paper of both demo routes can be answered, in one way only. */
+/**
+ * Property: every paper of the frozen pack and of both demo routes can be answered, in one way
+ * only.
+ */
 class QuestionBankTest {
   private static final int SEEDS = 1000;
 
@@ -52,14 +53,17 @@ class QuestionBankTest {
 
   @BeforeAll
   static void plan() {
-    for (String file :
-        List.of("thrumble-valley/pack-thrumble.yaml", "ormel-coast/pack-ormel.yaml")) {
-      Reading<PackFile> reading = new Sources(new DiskFiles(Path.of("routes"))).pack(file);
-      PackFile pack = ((Reading.Good<PackFile>) reading).value();
+    Path demo = Path.of("routes");
+    for (PackFile pack :
+        List.of(
+            Frozen.valley(),
+            Frozen.pack(demo, "ormel-coast/pack-ormel.yaml"),
+            Frozen.pack(demo, Frozen.VALLEY))) {
       for (DirectionPart part : pack.directions()) {
         Plan plan = Planner.plan(pack.assignment(part, pack.formations().get(0)));
         PaperRules rules = pack.policy().signOff().orElseThrow().papers();
-        CASES.add(new Case(file + " " + part.direction(), plan, pack.notices(), rules));
+        String name = pack.route().name() + " " + part.direction();
+        CASES.add(new Case(name, plan, pack.notices(), rules));
       }
     }
   }
@@ -147,7 +151,7 @@ class QuestionBankTest {
   @Test
   void onlyNoticesOfTheOwnLinesAreAskedAbout() {
     for (Case each : CASES) {
-      boolean up = each.name().endsWith("thrumble.yaml BACKWARD");
+      boolean up = each.name().equals("Thrumble Valley line BACKWARD");
       assertThat(each.bank().of(Subject.CHANGED))
           .noneMatch(i -> up && i.ask().contains("T 26/098"));
     }
