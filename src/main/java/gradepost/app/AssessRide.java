@@ -7,7 +7,6 @@ import gradepost.briefing.signoff.Course;
 import gradepost.briefing.signoff.Papers;
 import gradepost.briefing.signoff.RideReport;
 import gradepost.drive.Plan;
-import gradepost.drive.Planner;
 import gradepost.drive.SignOffRules;
 import gradepost.drive.ride.Ride;
 import gradepost.drive.ride.RideJudge;
@@ -73,7 +72,7 @@ public final class AssessRide {
   private Answer assess(
       Path file, PackFile pack, Task task, SignOffRules rules, Sources sources, Delivery delivery)
       throws IOException {
-    Plan plan = Planner.plan(task.assignment());
+    Plan plan = task.plan(file);
     Reading<Ride> reading = sources.ride(Disk.name(file), plan);
     Answer answer = Answer.of(reading.problems());
     if (!(reading instanceof Reading.Good<Ride> good)) {

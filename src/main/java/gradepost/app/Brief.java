@@ -3,7 +3,6 @@ package gradepost.app;
 import gradepost.briefing.Briefing;
 import gradepost.briefing.compose.Composer;
 import gradepost.drive.Plan;
-import gradepost.drive.Planner;
 import gradepost.drive.SignOffRules;
 import gradepost.source.PackFile;
 import gradepost.source.PaperKind;
@@ -128,7 +127,12 @@ public final class Brief {
       Optional<SignOffRules> rules,
       Layout layout)
       throws IOException {
-    Plan plan = Planner.plan(task.assignment());
+    Plan plan = task.plan(file);
+    List<String> failures = Failures.inWords(file, task, plan);
+    if (!failures.isEmpty()) {
+      done(task);
+      return new Made(plan, List.of(), failures);
+    }
     Briefing briefing =
         new Composer(layout.messages())
             .compose(
@@ -162,10 +166,14 @@ public final class Brief {
       papers.add(
           new Paper(task.stem() + ".json", HandOver.of(plan, Issue.fingerprint(pack.inputs()))));
     }
+    done(task);
+    return new Made(plan, papers, List.of());
+  }
+
+  private void done(Task task) {
     synchronized (progress) {
       progress.done(task.stem());
     }
-    return new Made(plan, papers, Failures.inWords(file, task, plan));
   }
 
   private static int papers(Reading<PackFile> reading) {

@@ -1,7 +1,7 @@
 package gradepost.app;
 
 import gradepost.drive.Plan;
-import gradepost.drive.Planner;
+import gradepost.motion.NoEnd;
 import gradepost.source.FileKind;
 import gradepost.source.PackFile;
 import gradepost.source.Problem;
@@ -78,14 +78,19 @@ public final class Check {
     TrainCheck trains = new TrainCheck();
     List<Problem> unfit = new ArrayList<>();
     for (Task task : Task.of(file, good.value())) {
-      Plan plan = Planner.plan(task.assignment());
-      trains.add(plan);
-      for (String failure : Failures.inWords(task, plan)) {
-        unfit.add(
-            new Problem(
-                new Spot(Disk.name(file), 1, 1), Severity.ERROR, failure, "", "", Sarif.UNFIT));
+      try {
+        Plan plan = task.plan();
+        trains.add(plan);
+        Failures.inWords(task, plan).forEach(failure -> unfit.add(unfit(file, failure)));
+      } catch (NoEnd e) {
+        unfit.add(unfit(file, Failures.inWords(task, e)));
       }
     }
     return reading.problems().and(trains.problems(good.value())).and(new Problems(unfit));
+  }
+
+  private static Problem unfit(Path file, String failure) {
+    return new Problem(
+        new Spot(Disk.name(file), 1, 1), Severity.ERROR, failure, "", "", Sarif.UNFIT);
   }
 }

@@ -2,6 +2,7 @@ package gradepost.app;
 
 import gradepost.drive.Finding;
 import gradepost.drive.Plan;
+import gradepost.motion.NoEnd;
 import gradepost.units.Rounding;
 import java.nio.file.Path;
 import java.util.List;
@@ -15,6 +16,12 @@ final class Failures {
 
   static List<String> inWords(Task task, Plan plan) {
     return plan.failures().stream().map(f -> task.title() + ": " + words(plan, f)).toList();
+  }
+
+  /** Why there is no plan at all. */
+  static String inWords(Task task, NoEnd e) {
+    return "%s: the run cannot be worked out with these data: %s"
+        .formatted(task.title(), e.getMessage());
   }
 
   private static String words(Plan plan, Finding failure) {

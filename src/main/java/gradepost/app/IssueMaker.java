@@ -12,7 +12,6 @@ import gradepost.briefing.compose.ReissuePapers.Concerned;
 import gradepost.briefing.compose.ReissuePapers.Out;
 import gradepost.briefing.compose.Sheets;
 import gradepost.drive.Plan;
-import gradepost.drive.Planner;
 import gradepost.reissue.Comparison;
 import gradepost.reissue.register.Entry;
 import gradepost.source.PackFile;
@@ -88,13 +87,13 @@ final class IssueMaker {
       List<List<Aged>> aged,
       Made made) {}
 
-  Draft draft(Path file, PackFile now, Optional<Before> before, boolean urgent) {
+  Draft draft(Path file, PackFile now, Optional<Before> before, boolean urgent) throws Unplanned {
     List<Work> works = new ArrayList<>();
     Map<String, Task> old = new HashMap<>();
     before.ifPresent(b -> Task.of(file, b.pack()).forEach(t -> old.put(t.stem(), t)));
     List<String> failures = new ArrayList<>();
     for (Task task : Task.of(file, now)) {
-      Work work = work(task, Optional.ofNullable(old.get(task.stem())));
+      Work work = work(file, task, Optional.ofNullable(old.get(task.stem())));
       failures.addAll(Failures.inWords(file, task, work.plan()));
       works.add(work);
     }
@@ -135,14 +134,14 @@ final class IssueMaker {
         file, now, before, urgent, List.copyOf(works), briefings, allBefore, all, made);
   }
 
-  private static Work work(Task task, Optional<Task> old) {
-    Plan plan = Planner.plan(task.assignment());
+  private static Work work(Path file, Task task, Optional<Task> old) throws Unplanned {
+    Plan plan = task.plan(file);
     if (old.isEmpty()) {
       return new Work(
           task, plan, Optional.empty(), new Comparison(List.of(), List.of(), List.of(), List.of()));
     }
     boolean same = !Comparison.mayDiffer(old.get().assignment(), task.assignment());
-    Plan before = same ? plan : Planner.plan(old.get().assignment());
+    Plan before = same ? plan : old.get().plan(file);
     return new Work(task, plan, Optional.of(before), Comparison.of(before, plan));
   }
 

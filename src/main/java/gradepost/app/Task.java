@@ -1,6 +1,9 @@
 package gradepost.app;
 
 import gradepost.drive.Assignment;
+import gradepost.drive.Plan;
+import gradepost.drive.Planner;
+import gradepost.motion.NoEnd;
 import gradepost.source.DirectionPart;
 import gradepost.source.PackFile;
 import gradepost.stock.Formation;
@@ -16,6 +19,28 @@ import java.util.Locale;
  * @param title on its cover
  */
 record Task(String stem, String title, Assignment assignment) {
+
+  /**
+   * Works out its run.
+   *
+   * @throws NoEnd where that comes to no end
+   */
+  Plan plan() {
+    return Planner.plan(assignment);
+  }
+
+  /**
+   * The same where without it nothing can be made.
+   *
+   * @param file of the pack, for the message
+   */
+  Plan plan(Path file) throws Unplanned {
+    try {
+      return plan();
+    } catch (NoEnd e) {
+      throw new Unplanned("%s: error: %s".formatted(file, Failures.inWords(this, e)), e);
+    }
+  }
 
   /** Every direction of a pack, each with every formation. */
   static List<Task> of(Path file, PackFile pack) {

@@ -10,7 +10,9 @@ import java.nio.file.NotDirectoryException;
 final class Trouble {
 
   static String inWords(IOException e) {
-    if (e instanceof FileSystemException at) {
+    if (e instanceof Unplanned) {
+      return String.valueOf(e.getMessage());
+    } else if (e instanceof FileSystemException at) {
       return at.getFile() + ": error: " + why(at);
     }
     return "error: " + String.valueOf(e.getMessage()).strip();

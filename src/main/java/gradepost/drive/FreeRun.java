@@ -1,6 +1,7 @@
 package gradepost.drive;
 
 import gradepost.motion.Ended;
+import gradepost.motion.NoEnd;
 import gradepost.motion.Snapshot;
 import gradepost.motion.Stepper;
 import gradepost.motion.Until;
@@ -15,6 +16,9 @@ import java.util.List;
  */
 final class FreeRun {
   private static final int MOST_STEPS = 2000;
+
+  /** So often it is looked at what is to be done; the longest leg needs a tenth of it. */
+  private static final int MOST_LOOKS = 100_000;
 
   /** So many decisions in one moment bring the run no further: it is given up. */
   private static final int MOST_IDLE = 20;
@@ -127,7 +131,12 @@ final class FreeRun {
     double lastCeiling = ceilingAt(stepper.atM());
     double lastS = Double.NEGATIVE_INFINITY;
     int idle = 0;
-    while (steps.size() < MOST_STEPS && stepper.atM() < endM - DriverRules.SAME_PLACE_M) {
+    for (int looks = 0; stepper.atM() < endM - DriverRules.SAME_PLACE_M; looks++) {
+      if (steps.size() >= MOST_STEPS || looks >= MOST_LOOKS) {
+        throw new NoEnd(
+            "after %d handle movements the run is at %.3f m of %.3f"
+                .formatted(steps.size(), stepper.atM(), endM));
+      }
       double ceiling = ceilingAt(stepper.atM());
       if (stepper.speedMps() > ceiling + 1e-6 && ceiling < lastCeiling - 1e-6) {
         return;

@@ -1,5 +1,6 @@
 package gradepost.drive;
 
+import gradepost.motion.NoEnd;
 import gradepost.motion.Recorder;
 import gradepost.motion.Snapshot;
 import gradepost.motion.Stepper;
@@ -74,7 +75,11 @@ final class LegPlanner {
     List<Piece> pieces = new ArrayList<>(from.pieces());
     List<LegStart> starts = new ArrayList<>(from.starts());
     Asked asked = from.asked();
-    while (starts.get(starts.size() - 1).next() < targets.size()) {
+    int mostPieces = (targets.size() + 2) * (targets.size() + 2);
+    for (int piece = 0; starts.get(starts.size() - 1).next() < targets.size(); piece++) {
+      if (piece > mostPieces) {
+        throw new NoEnd("what to brake for first was not settled in %d tries".formatted(piece));
+      }
       stages.add(new Stage(List.copyOf(pieces), List.copyOf(starts), asked));
       asked = with.runIn().askedFromNow();
       LegStart start = starts.get(starts.size() - 1);

@@ -1,5 +1,6 @@
 package gradepost.drive;
 
+import gradepost.motion.NoEnd;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -31,6 +32,9 @@ final class LegSteps {
 
   /** Further past where the brake should have gone on than this is too late, metres. */
   private static final double LATE_M = 2;
+
+  /** Taking power from a stand lands within so many steps, each a notch, a place or two seconds. */
+  private static final int MOST_STEPS = 100_000;
 
   final LegGrid grid;
   private final double perNotchS;
@@ -111,11 +115,11 @@ final class LegSteps {
     double joules = 0;
     int place = k;
     double longEnough = Math.max(leastPowerS, top * perNotchS);
-    while (true) {
+    for (int step = 0; step < MOST_STEPS; step++) {
       if (grid.dead[place] || place + 1 >= grid.places()) {
         return null;
       }
-      int notch = Math.min(top, (int) (seconds / perNotchS + 1e-9));
+      int notch = perNotchS > 0 ? Math.min(top, (int) (seconds / perNotchS + 1e-9)) : top;
       double left = grid.placeM[place + 1] - at;
       double middle = speed;
       double slice = notch < top ? (notch + 1) * perNotchS - seconds : 2;
@@ -169,6 +173,7 @@ final class LegSteps {
         }
       }
     }
+    throw new NoEnd("taking power does not end within " + MOST_STEPS + " steps");
   }
 
   /** Power taken off: at least so much coasting follows before a braking point. */

@@ -19,6 +19,9 @@ final class Rerun {
   /** Rounding of a printed speed leaves this much, m/s. */
   private static final double SPEED_SLACK_MPS = 0.001;
 
+  /** So long a speed may take to fall before it rises again, in looks of five seconds. */
+  private static final int MOST_LOOKS = 1000;
+
   private final Assignment assignment;
   private final Bench bench;
   private final Ceiling ceiling;
@@ -113,7 +116,10 @@ final class Rerun {
     }
     if (trigger instanceof Trigger.SpeedUpTo up) {
       // Still that fast from before, and slowing down: he waits for it to rise again.
-      while (stepper.speedMps() >= up.speedMps() - 1e-6 && stepper.accelerationMps2() < 0) {
+      int looks = 0;
+      while (stepper.speedMps() >= up.speedMps() - 1e-6
+          && stepper.accelerationMps2() < 0
+          && looks++ < MOST_LOOKS) {
         until.clear().speedDown(up.speedMps() - 0.01).time(stepper.timeS() + 5);
         stepper.advance(until);
       }

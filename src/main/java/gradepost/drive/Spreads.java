@@ -1,6 +1,7 @@
 package gradepost.drive;
 
 import gradepost.motion.BrakeRig;
+import gradepost.motion.NoEnd;
 import gradepost.motion.Snapshot;
 import gradepost.motion.Stepper;
 import gradepost.motion.Until;
@@ -20,6 +21,9 @@ import java.util.SplittableRandom;
 final class Spreads {
   private static final long SEED = 0x5eed_9057L;
   private static final int ADHESION_CLASSES = 13;
+
+  /** Three of four draws are taken. */
+  private static final int MOST_DRAWS = 1000;
 
   private final Assignment assignment;
   private final Bench bench;
@@ -102,7 +106,7 @@ final class Spreads {
 
   /** Standard normal by Marsaglia's polar method, cut at three deviations. */
   private static double normal(SplittableRandom random) {
-    while (true) {
+    for (int draw = 0; draw < MOST_DRAWS; draw++) {
       double u = 2 * random.nextDouble() - 1;
       double v = 2 * random.nextDouble() - 1;
       double square = u * u + v * v;
@@ -113,5 +117,6 @@ final class Spreads {
         }
       }
     }
+    throw new NoEnd("no deviation within three was drawn in " + MOST_DRAWS);
   }
 }

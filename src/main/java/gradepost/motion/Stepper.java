@@ -23,6 +23,9 @@ public final class Stepper {
   /** Nor is any place, after so long. */
   private static final double GIVE_UP_PLACE_S = 1e6;
 
+  /** Nor does a run that means anything take more steps than this between two conditions. */
+  private static final int MOST_STEPS = 1_000_000;
+
   /** A train at rest that would not even gather this stands. */
   private static final double STANDS_MPS2 = 1e-6;
 
@@ -185,7 +188,11 @@ public final class Stepper {
     }
   }
 
-  /** Runs until the first of the conditions holds. */
+  /**
+   * Runs until the first of the conditions holds.
+   *
+   * @throws NoEnd after a million steps without one, or where a force is not a number
+   */
   public Ended advance(Until until) {
     if (s >= until.placeM) {
       return Ended.PLACE;
@@ -202,8 +209,11 @@ public final class Stepper {
     double patience = Double.isInfinite(until.placeM) ? GIVE_UP_S : GIVE_UP_PLACE_S;
     double end = Double.isInfinite(until.timeS) ? t + patience : until.timeS;
     double h = FIRST_S;
-    while (t < end) {
+    for (int steps = 0; t < end; steps++) {
       double a = forces.select(t, s, v);
+      if (steps >= MOST_STEPS || Double.isNaN(a)) {
+        throw noEnd(steps, a);
+      }
       if (v <= 0 && a <= STANDS_MPS2) {
         v = 0;
         return Ended.STANDSTILL;
@@ -238,6 +248,12 @@ public final class Stepper {
       h = tried < h && tried == wanted ? Math.max(h, next) : next;
     }
     return Ended.NEVER;
+  }
+
+  private NoEnd noEnd(int steps, double a) {
+    return new NoEnd(
+        "after %d steps the run stands at %.3f m and %.3f m/s and gains %.3f m/s2"
+            .formatted(steps, s, v, a));
   }
 
   /** Puts the state exactly on what ended the step; what ended the leg, if anything did. */

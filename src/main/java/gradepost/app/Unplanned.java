@@ -1,0 +1,15 @@
+package gradepost.app;
+
+import java.io.IOException;
+
+/** A train whose run cannot be worked out: as little to be had as a file that cannot be read. */
+final class Unplanned extends IOException {
+  private static final long serialVersionUID = 1;
+
+  /**
+   * @param what file and paper, and why, in words
+   */
+  Unplanned(String what, Throwable cause) {
+    super(what, cause);
+  }
+}
