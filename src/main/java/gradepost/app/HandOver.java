@@ -122,6 +122,7 @@ final class HandOver {
     out.put("load", load);
     out.put("massKg", train.massKg());
     out.put("lengthM", train.lengthM());
+    out.put("valveM", assignment.formation().valvesM());
     out.put("inertiaKg", train.inertiaKg());
     out.put("motoredKg", train.motoredKg());
     out.put("resistance", train.resistance());

@@ -14,8 +14,8 @@ import java.util.Optional;
 /**
  * One brake system on one train, as numbers.
  *
- * @param deadTimeS from the demand until the leading cylinder answers
- * @param delayS of each vehicle after that
+ * @param deadTimeS from the demand until a cylinder answers that has no pipe before its valve
+ * @param delayS of each vehicle after that: until the application has come to its valve
  * @param applyPaPerS how fast cylinders fill
  * @param releasePaPerS how fast they empty
  * @param gradualRelease whether a lower demand than the present one can be met without a full
@@ -60,10 +60,9 @@ public record BrakeRig(
     int n = train.vehicles();
     double[] delay = new double[n];
     if (system.action() instanceof BrakeAction.Propagated along) {
-      double x = 0;
+      double[] valves = formation.valvesM();
       for (int i = 0; i < n; i++) {
-        delay[i] = x / along.speed().metresPerSecond();
-        x += train.lengthM()[i];
+        delay[i] = along.along(valves[i]).seconds();
       }
     }
     double gain = factor * gain(stock, formation, load);

@@ -1,9 +1,9 @@
 package gradepost.motion;
 
 /**
- * Pressure of the leading cylinder against time, as demands follow one another: after the dead time
- * it moves towards the demand at the filling or emptying rate. A vehicle further back shows the
- * same after its delay. Linear between corners.
+ * Pressure against time of a cylinder whose valve has no pipe before it, as demands follow one
+ * another: after the dead time it moves towards the demand at the filling or emptying rate. Each
+ * vehicle shows the same after its delay. Linear between corners.
  */
 final class CylinderPressure {
   private static final int MOST_CORNERS = 64;

@@ -124,7 +124,8 @@ final class BrakeTables {
       Key.required(
           "dead-time",
           Scalar.Quantity.of(QuantityKind.TIME, "0 s", "20 s"),
-          "From the demand until the first cylinder answers.");
+          "From the demand until a cylinder answers; where the demand runs along the pipe, its time to"
+              + " each valve is added.");
   static final Key<PressureRate> APPLICATION =
       Key.required("application", RATE, "How fast a cylinder fills.");
   static final Key<PressureRate> RELEASE =

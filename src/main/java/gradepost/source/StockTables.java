@@ -59,11 +59,26 @@ final class StockTables {
           1.0,
           "1.0",
           "Its share of the brake force against other vehicles.");
+  static final Key<Length> VALVE_AT =
+      Key.optional(
+          "valve-at",
+          length("0 m", "60 m"),
+          "From an end of the vehicle to the valve that answers the brake pipe; the farther of both"
+              + " ends counts. Its middle where this is left out.");
   static final Shape<Vehicle> VEHICLE =
       Shape.of(
               "a vehicle",
               List.of(
-                  TYPE, LENGTH, TARE, SEATED, CRUSH, AXLES, MOTORED_SHARE, ROTATING, BRAKE_WEIGHT),
+                  TYPE,
+                  LENGTH,
+                  TARE,
+                  SEATED,
+                  CRUSH,
+                  AXLES,
+                  MOTORED_SHARE,
+                  ROTATING,
+                  BRAKE_WEIGHT,
+                  VALVE_AT),
               v ->
                   new Vehicle(
                       v.get(TYPE),
@@ -74,7 +89,9 @@ final class StockTables {
                       v.get(AXLES).intValue(),
                       v.get(MOTORED_SHARE),
                       v.get(ROTATING),
-                      v.get(BRAKE_WEIGHT)))
+                      v.get(BRAKE_WEIGHT),
+                      v.find(VALVE_AT)))
+          .checked(StockTables::valveOnVehicle)
           .checked(v -> notLess(v, TARE, SEATED))
           .checked(v -> notLess(v, SEATED, CRUSH));
 
@@ -256,6 +273,15 @@ final class StockTables {
                 "");
           }
         });
+  }
+
+  private static void valveOnVehicle(Values v) {
+    v.find(VALVE_AT)
+        .filter(valve -> v.find(LENGTH).filter(l -> valve.compareTo(l) > 0).isPresent())
+        .ifPresent(
+            valve ->
+                v.error(
+                    VALVE_AT, "valve-at is more than length", "a length from 0 m to length", ""));
   }
 
   private StockTables() {}

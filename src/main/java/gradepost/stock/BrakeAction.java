@@ -7,7 +7,10 @@ import gradepost.units.Speed;
 /** How a demand reaches the vehicles. */
 public sealed interface BrakeAction {
 
-  /** Time from the demand until a cylinder first answers; of the shortest train. */
+  /**
+   * Time from the demand until a cylinder answers that has no length of pipe before its valve; of
+   * the shortest train.
+   */
   Span deadTime();
 
   /** The same for a train of this length. */
@@ -18,12 +21,20 @@ public sealed interface BrakeAction {
   /** By wire: every vehicle answers at once. */
   record Simultaneous(Span deadTime) implements BrakeAction {}
 
-  /** Along the pipe: a vehicle answers after its distance from the front over {@code speed}. */
+  /**
+   * Along the pipe: after the dead time a vehicle answers when the application has come from the
+   * front of the train to its valve (propagation of an application, EN 14531-1, from memory).
+   */
   record Propagated(Span deadTime, Speed speed) implements BrakeAction {
     public Propagated {
       if (speed.metresPerSecond() <= 0) {
         throw new IllegalArgumentException("a propagation has a speed");
       }
+    }
+
+    /** Time that an application takes to run along so much pipe. */
+    public Span along(double metres) {
+      return new Span(metres / speed.metresPerSecond());
     }
   }
 

@@ -25,6 +25,17 @@ public record Formation(String name, List<Vehicle> vehicles) {
     return vehicles.stream().mapToDouble(v -> v.length().metres()).sum();
   }
 
+  /** Metres of pipe from the front of the train to the valve of each vehicle, leading one first. */
+  public double[] valvesM() {
+    double[] valves = new double[vehicles.size()];
+    double front = 0;
+    for (int i = 0; i < valves.length; i++) {
+      valves[i] = front + vehicles.get(i).valveM();
+      front += vehicles.get(i).length().metres();
+    }
+    return valves;
+  }
+
   public double massKg(LoadCase load) {
     return vehicles.stream().mapToDouble(v -> v.massKg(load)).sum();
   }

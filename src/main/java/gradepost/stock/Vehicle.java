@@ -2,6 +2,7 @@ package gradepost.stock;
 
 import gradepost.units.Length;
 import gradepost.units.Mass;
+import java.util.Optional;
 
 /**
  * A kind of vehicle.
@@ -14,6 +15,8 @@ import gradepost.units.Mass;
  * @param motoredShare share of its mass that rests on driven axles, 0 to 1
  * @param rotating allowance for rotating mass as a share of its mass (0.08 is 8 %)
  * @param brakeWeight its share of the brake force against other vehicles; 1 is usual
+ * @param valveAt from one of its ends to the valve that answers the brake pipe; empty where it is
+ *     not stated: its middle then counts
  */
 public record Vehicle(
     String type,
@@ -24,10 +27,14 @@ public record Vehicle(
     int axles,
     double motoredShare,
     double rotating,
-    double brakeWeight) {
+    double brakeWeight,
+    Optional<Length> valveAt) {
   public Vehicle {
     if (length.metres() <= 0 || tare.kilograms() <= 0) {
       throw new IllegalArgumentException("vehicle " + type + " has no length or no mass");
+    }
+    if (valveAt.isPresent() && valveAt.get().compareTo(length) > 0) {
+      throw new IllegalArgumentException("vehicle " + type + " ends before its valve");
     }
   }
 
@@ -37,6 +44,16 @@ public record Vehicle(
       case SEATED -> seated.kilograms();
       case CRUSH -> crush.kilograms();
     };
+  }
+
+  /**
+   * Metres of pipe from the leading end of the vehicle to its valve. A vehicle may stand either way
+   * round, so that the farther of both ends counts: an application is late, never early.
+   */
+  public double valveM() {
+    double whole = length.metres();
+    double stated = valveAt.map(Length::metres).orElse(whole / 2);
+    return Math.max(stated, whole - stated);
   }
 
   public boolean motored() {

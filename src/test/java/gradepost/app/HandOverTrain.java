@@ -69,13 +69,28 @@ final class HandOverTrain implements OrdinaryDifferentialEquation {
       resistance[2] = train.at("/resistance/cNs2PerM2").doubleValue();
     }
     brake = train.get("brakes").get(brakeName);
-    delayS = numbers(brake.get("delayS"));
+    delayS = delays(file, train, brakeName);
     gainNPerPa = numbers(brake.get("gainNPerPa"));
     thresholdPa = brake.get("thresholdPa").doubleValue();
     friction = friction(brake.get("blocks"));
     mu = mu(adhesion.get("law"));
     muOnSites = adhesion.has("sites") ? mu(adhesion.get("sites")) : mu;
     track = new HandOverTrack(file, helped);
+  }
+
+  /** An application runs from the front along the pipe to each valve. */
+  private static double[] delays(JsonNode file, JsonNode train, String brakeName) {
+    double[] delays = numbers(train.get("valveM"));
+    for (JsonNode system : file.at("/train/brakeSystems")) {
+      if (system.get("shortName").textValue().equals(brakeName)) {
+        double speed =
+            system.at("/action/speed/metresPerSecond").asDouble(Double.POSITIVE_INFINITY);
+        for (int i = 0; i < delays.length; i++) {
+          delays[i] /= speed;
+        }
+      }
+    }
+    return delays;
   }
 
   private static double[] numbers(JsonNode list) {

@@ -270,7 +270,8 @@ final class SampleRoute {
             4,
             0.5,
             0.1,
-            1);
+            1,
+            Optional.empty());
     Vehicle trailer =
         new Vehicle(
             "TS",
@@ -281,7 +282,8 @@ final class SampleRoute {
             4,
             0,
             0.05,
-            1);
+            1,
+            Optional.empty());
     List<Notch> notches = new ArrayList<>();
     String[] names = {"Shunt", "Series", "Parallel", "Weak Field"};
     for (int i = 0; i < names.length; i++) {

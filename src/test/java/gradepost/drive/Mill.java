@@ -174,7 +174,8 @@ final class Mill {
             4,
             1,
             0.1,
-            1);
+            1,
+            Optional.empty());
     Vehicle trailer =
         new Vehicle(
             "trailer",
@@ -185,7 +186,8 @@ final class Mill {
             4,
             0,
             0.04,
-            1);
+            1,
+            Optional.empty());
     List<Vehicle> four = List.of(motor, trailer, trailer, motor);
     List<Vehicle> eight = new ArrayList<>(four);
     eight.addAll(four);

@@ -23,6 +23,7 @@ import gradepost.stock.ResistanceLaw;
 import gradepost.stock.RocklCurve;
 import gradepost.stock.ShareOf;
 import gradepost.stock.Vehicle;
+import gradepost.units.Length;
 import java.util.ArrayList;
 import java.util.List;
 import org.hipparchus.analysis.UnivariateFunction;
@@ -276,7 +277,11 @@ final class Oracle implements OrdinaryDifferentialEquation {
       motoredN += own * weight * vehicle.motoredShare();
       double delay = 0;
       if (brake.action() instanceof BrakeAction.Propagated along) {
-        delay = (at - front) / along.speed().metresPerSecond();
+        // The wave has come to the valve: the vehicle's middle, or the farther of the two places
+        // where it can be as the vehicle may stand either way round.
+        double fromEnd = vehicle.valveAt().map(Length::metres).orElse(lengthM[i] / 2);
+        double pipe = at - front + Math.max(fromEnd, lengthM[i] - fromEnd);
+        delay = pipe / along.speed().metresPerSecond();
       }
       double pressure = leadingPa(time - delay) - law.threshold().pascals();
       if (pressure > 0) {

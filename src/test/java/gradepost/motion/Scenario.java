@@ -121,6 +121,7 @@ final class Scenario {
     int cars = 1 + random.nextInt(12);
     int kinds = 1 + random.nextInt(3);
     List<Vehicle> types = new ArrayList<>();
+    Random valve = new Random(cars);
     for (int i = 0; i < kinds; i++) {
       double tare = between(14, 60);
       types.add(
@@ -133,7 +134,10 @@ final class Scenario {
               4,
               i == 0 ? between(0.4, 1) : 0,
               between(0.02, 0.12),
-              between(0.8, 1.2)));
+              between(0.8, 1.2),
+              valve.nextBoolean()
+                  ? Optional.empty()
+                  : Optional.of(new Length(10 * valve.nextDouble()))));
     }
     for (int i = 0; i < cars; i++) {
       list.add(types.get(i == 0 ? 0 : random.nextInt(kinds)));

@@ -58,9 +58,19 @@ final class Textbook {
   }
 
   Textbook vehicle(double tonnes, double rotating, double lengthM, double motoredShare) {
+    return vehicle(tonnes, rotating, lengthM, motoredShare, Optional.empty());
+  }
+
+  Textbook vehicle(
+      double tonnes,
+      double rotating,
+      double lengthM,
+      double motoredShare,
+      Optional<Length> valveAt) {
     Mass mass = Mass.ofTonnes(tonnes);
     vehicles.add(
-        new Vehicle("V", new Length(lengthM), mass, mass, mass, 4, motoredShare, rotating, 1));
+        new Vehicle(
+            "V", new Length(lengthM), mass, mass, mass, 4, motoredShare, rotating, 1, valveAt));
     return this;
   }
 

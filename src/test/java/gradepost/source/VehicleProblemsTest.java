@@ -38,6 +38,18 @@ class VehicleProblemsTest {
             "seated: «39 t",
             "error: seated is less than tare; allowed: tare, seated and crush, each at least the one before"),
         slip(
+            "valve off the vehicle",
+            "rotating: 10 %",
+            "rotating: 10 %, valve-at: «25 m",
+            "error: valve-at is more than length; allowed: a length from 0 m to length"),
+        slip(
+            "bare place of a valve",
+            "rotating: 10 %",
+            "rotating: 10 %, valve-at: «12",
+            "error: valve-at \"12\" has no unit; allowed: a length, such as 20 m, 60 yd, 7 ch or 64 ft 6 in, from 0 m to 60 m"
+                + "\n"
+                + "  Maybe 12 ch or 12 m"),
+        slip(
             "vehicle unknown",
             "vehicles: [DMS, TS, TS, DMS]",
             "vehicles: [DMS, «TT, TS, DMS]",

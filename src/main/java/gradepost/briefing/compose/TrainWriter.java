@@ -15,7 +15,6 @@ import gradepost.stock.PipeLaw;
 import gradepost.stock.Stock;
 import gradepost.stock.Vehicle;
 import gradepost.units.Length;
-import gradepost.units.Span;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -128,23 +127,20 @@ final class TrainWriter {
 
   private String answers(BrakeSystem brake) {
     BrakeAction action = brake.action();
-    Span dead = action.deadTime(new Length(assignment.formation().lengthM()));
-    String answers = String.format(Locale.ROOT, "%.1f", Math.ceil(dead.seconds() * 10 - 1e-6) / 10);
-    String fill =
-        String.format(
-            Locale.ROOT,
-            "%.1f",
-            Math.ceil(10 * brake.full().pascals() / brake.application().pascalsPerSecond() - 1e-6)
-                / 10);
+    double dead = action.deadTime(new Length(assignment.formation().lengthM())).seconds();
+    String fill = tenths(brake.full().pascals() / brake.application().pascalsPerSecond());
     if (action instanceof BrakeAction.Propagated p) {
-      double last = assignment.formation().lengthM() / p.speed().metresPerSecond();
-      return words.text(
-          "brake.propagated",
-          answers,
-          fill,
-          String.format(Locale.ROOT, "%.1f", Math.ceil(last * 10) / 10));
+      double[] valves = assignment.formation().valvesM();
+      double first = p.along(valves[0]).seconds();
+      double last = p.along(valves[valves.length - 1]).seconds();
+      return words.text("brake.propagated", tenths(dead + first), fill, tenths(last - first));
     }
-    return words.text("brake.simultaneous", answers, fill);
+    return words.text("brake.simultaneous", tenths(dead), fill);
+  }
+
+  /** Seconds, up to the next tenth. */
+  private static String tenths(double seconds) {
+    return String.format(Locale.ROOT, "%.1f", Math.ceil(seconds * 10 - 1e-6) / 10);
   }
 
   private String control(BrakeSystem brake) {
