@@ -1,0 +1,80 @@
+package gradepost.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import gradepost.source.FileKind;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/** Property: the small lines are read as they are meant, and all but one can be driven. */
+class SmallLinesTest {
+
+  @Test
+  void theyHoldNoMistakeAndTheFindingsAreThoseThatAreMeant() {
+    assertThat(rules("steep-terminal/pack.yaml"))
+        .containsExactly("big-drop", "big-drop", "big-drop");
+    assertThat(rules("falling-kilometres/pack.yaml")).hasSize(8).containsOnly("big-drop");
+    assertThat(rules("overlapping/pack.yaml"))
+        .containsExactlyInAnyOrder(
+            "big-drop",
+            "big-drop",
+            "big-drop",
+            "big-drop",
+            "big-drop",
+            "mark-missing",
+            "mark-missing",
+            "mark-missing",
+            "signal-spacing",
+            "signal-spacing");
+    assertThat(rules("long-train/pack.yaml"))
+        .containsExactlyInAnyOrder(
+            "mark-off-platform",
+            "mark-off-platform",
+            "mark-off-platform",
+            "mark-missing",
+            "platform-short",
+            "platform-short");
+    assertThat(rules("unbrakeable/pack-stronger.yaml")).isEmpty();
+  }
+
+  private static List<String> rules(String pack) {
+    List<String> problems = new Check().of(List.of(SmallLines.FOLDER.resolve(pack))).problems();
+    assertThat(problems).noneMatch(p -> p.contains(": error: "));
+    return problems.stream()
+        .filter(p -> p.contains(": warning: "))
+        .map(p -> p.substring(p.lastIndexOf('[') + 1, p.lastIndexOf(']')))
+        .toList();
+  }
+
+  @Test
+  void theirFilesFollowThePublishedSchemas() throws IOException {
+    try (Stream<Path> files = Files.walk(SmallLines.FOLDER)) {
+      for (Path file : files.filter(f -> f.toString().endsWith(".yaml")).sorted().toList()) {
+        assertThat(SchemaTest.faults(file)).as(file.toString()).isEmpty();
+        assertThat(FileKind.values())
+            .as(file.toString())
+            .anyMatch(k -> first(file).equals("gradepost: " + k.word()));
+      }
+    }
+  }
+
+  private static String first(Path file) {
+    try {
+      return Files.readAllLines(file).get(0);
+    } catch (IOException e) {
+      throw new AssertionError(e);
+    }
+  }
+
+  @Test
+  void runFromTheirPrintedInstructionsTheyKeepTheRules() {
+    assertThat(SmallLines.papers()).hasSize(15);
+    for (SmallLines.Paper paper : SmallLines.papers()) {
+      assertThat(paper.plan().failures()).as(paper.name()).isEmpty();
+    }
+  }
+}
