@@ -29,7 +29,7 @@ import java.util.Map;
  * braking point again with a solver of one's own. SI units, named in each field.
  */
 final class HandOver {
-  private static final int VERSION = 2;
+  private static final int VERSION = 3;
 
   /**
    * @param fingerprint of the inputs that the plan was made from

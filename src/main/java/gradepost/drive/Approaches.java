@@ -72,7 +72,7 @@ final class Approaches {
             .map(p -> application(p, last.target(), cues(p.brakingM().orElseThrow())))
             .toList();
     List<Finding> findings = new ArrayList<>(Findings.of(assignment, last, applications));
-    spread.flatMap(s -> Findings.oftenLate(last.target(), s)).ifPresent(findings::add);
+    spread.ifPresent(s -> findings.addAll(Findings.oftenLate(last.target(), s)));
     findings.addAll(Findings.brakeTests(tests, applications));
     RechargeCaution caution = new RechargeCaution(assignment, bench);
     braked.stream()
@@ -98,10 +98,12 @@ final class Approaches {
     if (target.speedMps() == 0) {
       return Optional.empty();
     }
-    Optional<Piece> braked = permitted.to(unbraked);
+    PermittedRun.Braked run = permitted.to(unbraked);
+    Optional<Piece> braked = run.piece();
     return Optional.of(
         new IfFaster(
             permitted.mostMps(unbraked),
+            run.nowhere(),
             braked.map(p -> application(p, target, cueFinder.at(p.brakingM().orElseThrow(), 0))),
             braked.map(p -> permitted.actions(p, number)).orElse(List.of())));
   }

@@ -53,8 +53,8 @@ record Braking(
 
   /** How it came out: where, how fast and when the aim was met. */
   record Outcome(double endM, double endMps, double endS, boolean held) {
-    /** Stands for how far a braking that never meets its aim ends past it. */
-    private static final double NOT_HELD_M = -1e6;
+    /** To search by, where a braking never meets its aim: how far past it that is taken to end. */
+    static final double NOT_HELD_M = -1e6;
 
     /** How far short of its aim it ended, metres; negative past it, and far past where not held. */
     double shortOf(double aimM) {

@@ -8,15 +8,12 @@ import java.util.function.BiConsumer;
 
 /** One run of a technique from where the stepper stands; leaves it where the aim is met. */
 final class BrakingRun {
-  /** A run that has not met its aim this far past the start of the brake never will. */
-  private static final double HOPELESS_M = 8000;
-
   private final Braking braking;
   private final Stepper stepper;
   private final BiConsumer<Trigger, Command> told;
   private final Until until = new Until();
   private final double began;
-  private final double hopelessM;
+  private final double beganM;
   private final double lowest;
 
   /** What the next command is given by. */
@@ -33,7 +30,7 @@ final class BrakingRun {
     this.told = told;
     this.next = start;
     began = stepper.speedMps();
-    hopelessM = stepper.atM() + HOPELESS_M;
+    beganM = stepper.atM();
     double[] at = braking.easeAtMps();
     lowest = at.length > 0 ? at[at.length - 1] : 0;
     presentPa = stepper.demandPa();
@@ -71,7 +68,7 @@ final class BrakingRun {
       advance(stepper.timeS() + braking.emptyS(stepper.pressurePa()), 0);
       return Outcome.now(stepper, true);
     }
-    Ended ended = stepper.advance(until.clear().place(hopelessM));
+    Ended ended = stepper.advance(until.clear().hopeless(beganM));
     if (ended == Ended.STANDSTILL) {
       stand();
     }
@@ -113,7 +110,7 @@ final class BrakingRun {
   }
 
   private Ended advance(double timeS, double downToMps) {
-    return stepper.advance(until.clear().place(hopelessM).time(timeS).speedDown(downToMps));
+    return stepper.advance(until.clear().hopeless(beganM).time(timeS).speedDown(downToMps));
   }
 
   private void give(Command command, double pressurePa) {

@@ -13,7 +13,8 @@ import java.util.Optional;
  * @param answers one for each brake after the service brake
  * @param protectedM planned point moved back until the first fallback still works after noticing;
  *     the planned point itself where that suffices; empty when no place will do
- * @param protectedCostS what that costs in running time
+ * @param protectedCostS what that costs in running time; empty where the technique, begun there,
+ *     does not come to its aim
  */
 public record CaseResult(
     AdhesionCase adhesion,
@@ -22,7 +23,7 @@ public record CaseResult(
     List<Rung> ladder,
     List<FailureAnswer> answers,
     Optional<Double> protectedM,
-    double protectedCostS) {
+    Optional<Double> protectedCostS) {
   private static final double SAME_M = 0.01;
 
   public CaseResult {
@@ -35,13 +36,19 @@ public record CaseResult(
    * on less than the plan does; empty where it is at or before that.
    */
   public Optional<Double> pastLastM() {
+    return Optional.of(service())
+        .filter(Latest.Point.class::isInstance)
+        .map(last -> plannedM.orElse(0.0) - ((Latest.Point) last).printedM())
+        .filter(past -> past > SAME_M);
+  }
+
+  /** The last place for the service brake. */
+  public Latest service() {
     return ladder.stream()
         .filter(r -> r.brake().role() == BrakeSystem.Role.SERVICE)
         .findFirst()
         .map(Rung::latest)
-        .filter(Latest.Point.class::isInstance)
-        .map(last -> plannedM.orElse(0.0) - ((Latest.Point) last).printedM())
-        .filter(past -> past > SAME_M);
+        .orElseThrow();
   }
 
   /** The same points with another ladder. */

@@ -8,17 +8,13 @@ import gradepost.stock.BrakeSystem;
  *
  * @param askedAtM where it is asked for
  * @param askedSpeedMps planned speed there, with the speed of coasting up to it
- * @param shortM how far short of the target the train comes to the target's speed; negative when it
- *     runs past
+ * @param met where the train comes to the target's speed
  * @param speedAtTargetMps speed at the target itself; not above the target's when it holds
  */
 public record FailureAnswer(
-    BrakeSystem brake,
-    double askedAtM,
-    double askedSpeedMps,
-    double shortM,
-    double speedAtTargetMps) {
+    BrakeSystem brake, double askedAtM, double askedSpeedMps, Met met, double speedAtTargetMps) {
+  /** Whether the target is met in time. */
   public boolean holds() {
-    return shortM >= 0;
+    return met.inTime();
   }
 }

@@ -19,7 +19,6 @@ import java.util.TreeSet;
 /** Works out what the train does by itself. */
 final class FigureTables {
   private static final double[] PERMILLE = {-10, -5, 0, 5, 10, 1000.0 / 60};
-  private static final double HOPELESS_M = 20_000;
 
   private final Assignment assignment;
   private final Bench bench;
@@ -108,7 +107,7 @@ final class FigureTables {
           Stepper stepper = onGradient(train, new RunningResistance(0, 0, 0), permille);
           stepper.place(0, 0, v);
           stepper.brake(rig, rig.fullPa());
-          Ended ended = stepper.advance(new Until().place(HOPELESS_M));
+          Ended ended = stepper.advance(new Until());
           double distance = ended == Ended.STANDSTILL ? stepper.atM() : Double.POSITIVE_INFINITY;
           all.add(new TrainFigures.FullStop(system, permille, v, distance));
         }

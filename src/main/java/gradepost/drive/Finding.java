@@ -1,6 +1,7 @@
 package gradepost.drive;
 
 import gradepost.stock.BrakeSystem;
+import java.util.Optional;
 
 /** Something that the driver or the clerk must know, printed where he meets it. */
 public sealed interface Finding {
@@ -21,8 +22,12 @@ public sealed interface Finding {
   /** No stop mark for this number of cars: the platform end was taken. */
   record NoStopMark(int cars) implements Finding {}
 
-  /** No planned braking point exists. */
-  record NoBrakingPoint(String adhesion) implements Finding {}
+  /**
+   * No planned braking point exists.
+   *
+   * @param service where full service holds at the latest, or why nowhere
+   */
+  record NoBrakingPoint(String adhesion, Latest service) implements Finding {}
 
   /** The stop mark is nearer to the buffer stops than the policy's margin. */
   record NearBuffers(double distanceM, double marginM) implements Finding {}
@@ -45,9 +50,13 @@ public sealed interface Finding {
    * Many runs in which nothing is corrected are still too fast at the board.
    *
    * @param share of them
-   * @param earlierM begun so much earlier, one in ten would be
+   * @param earlierM begun so much earlier, one in ten would be; empty where one in ten never comes
+   *     to the speed of the board
    */
-  record OftenLate(double share, double earlierM) implements Finding {}
+  record OftenLate(double share, Optional<Double> earlierM) implements Finding {}
+
+  /** In this share of the runs in which nothing is corrected the brake does not hold. */
+  record SometimesNotHeld(double share) implements Finding {}
 
   /**
    * A running brake test made at its place runs into a braking point.

@@ -2,8 +2,10 @@ package gradepost.drive;
 
 import gradepost.units.Speed;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** What the driver or the clerk must know about one approach. */
 final class Findings {
@@ -32,20 +34,28 @@ final class Findings {
         .findFirst()
         .flatMap(Application::atBuffersMps)
         .ifPresent(speed -> findings.add(new Finding.AtBuffers(speed)));
+    Set<String> without = new HashSet<>();
     applications.stream()
         .flatMap(a -> a.cases().stream())
-        .filter(c -> c.plannedM().isEmpty())
-        .map(c -> c.adhesion().name())
-        .distinct()
-        .forEach(name -> findings.add(new Finding.NoBrakingPoint(name)));
+        .filter(c -> c.plannedM().isEmpty() && without.add(c.adhesion().name()))
+        .map(c -> new Finding.NoBrakingPoint(c.adhesion().name(), c.service()))
+        .forEach(findings::add);
     return findings;
   }
 
-  /** Whether too many are late at a board; at a stop half of them run past the mark a little. */
-  static Optional<Finding> oftenLate(Target target, Spread spread) {
-    return target.speedMps() > 0 && spread.pastShare() > LATE_SHARE
-        ? Optional.of(new Finding.OftenLate(spread.pastShare(), -spread.shortM10()))
-        : Optional.empty();
+  /**
+   * Whether too many are late at a board; at a stop half of them run past the mark a little. And
+   * whether the brake does not hold in some.
+   */
+  static List<Finding> oftenLate(Target target, Spread spread) {
+    List<Finding> findings = new ArrayList<>();
+    if (target.speedMps() > 0 && spread.pastShare() > LATE_SHARE) {
+      findings.add(new Finding.OftenLate(spread.pastShare(), spread.shortM10().map(m -> -m)));
+    }
+    if (spread.notHeldShare() > 0) {
+      findings.add(new Finding.SometimesNotHeld(spread.notHeldShare()));
+    }
+    return findings;
   }
 
   /** For those that begin before a braking point and are not over at it. */

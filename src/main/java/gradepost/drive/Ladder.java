@@ -1,7 +1,5 @@
 package gradepost.drive;
 
-import gradepost.motion.BrakeRig;
-import gradepost.motion.Ended;
 import gradepost.motion.Stepper;
 import gradepost.motion.Until;
 import gradepost.stock.BrakeSystem;
@@ -16,7 +14,6 @@ import java.util.Optional;
  */
 final class Ladder {
   private static final double TOLERANCE_M = 0.01;
-  private static final double HOPELESS_M = 8000;
 
   private final Assignment assignment;
   private final Bench bench;
@@ -50,12 +47,18 @@ final class Ladder {
         protectedM = protectedPoint(piece, planned, latest, protectedM.get());
       }
     }
-    double cost =
+    Optional<Double> cost =
         protectedM.isPresent() && protectedM.get() < point.atM().orElse(0.0) - 0.01
             ? cost(piece, adhesion, protectedM.get(), point)
-            : 0;
+            : Optional.of(0.0);
     return new CaseResult(
-        adhesion, point.atM(), point.mainPa(), rungs, answers, protectedM, Math.max(cost, 0));
+        adhesion,
+        point.atM(),
+        point.mainPa(),
+        rungs,
+        answers,
+        protectedM,
+        cost.map(s -> Math.max(s, 0)));
   }
 
   /**
@@ -92,8 +95,9 @@ final class Ladder {
     } else {
       double atLow = full(piece, target, planned, worst, system, low);
       if (atLow < 0) {
+        piece.line().pickUp(planned, low);
         return new Latest.Nowhere(
-            atLow <= -HOPELESS_M
+            full(target, planned, worst, system).gains(target.atM())
                 ? Latest.Reason.GRADIENT_DEFEATS_BRAKE
                 : Latest.Reason.APPROACH_TOO_SHORT);
       }
@@ -122,27 +126,16 @@ final class Ladder {
   private double full(
       Piece piece, Target target, Stepper planned, Stepper worst, BrakeSystem system, double x) {
     piece.line().pickUp(planned, x);
-    return full(target, planned, worst, system);
-  }
-
-  private double full(Target target, Stepper planned, Stepper worst, BrakeSystem system) {
-    brakeFully(target, planned, worst, system);
-    until.clear().place(target.atM() + HOPELESS_M);
-    if (target.speedMps() > 0) {
-      until.speedDown(target.speedMps());
-    }
-    Ended ended = worst.advance(until);
-    boolean met = ended == Ended.SPEED_DOWN || ended == Ended.STANDSTILL;
-    return met ? target.atM() - worst.atM() : -HOPELESS_M;
+    return full(target, planned, worst, system).shortM();
   }
 
   /** From where the planned run stands, with what its reservoirs then hold. */
-  private void brakeFully(Target target, Stepper planned, Stepper worst, BrakeSystem system) {
+  private FullBraking full(Target target, Stepper planned, Stepper worst, BrakeSystem system) {
     double over = assignment.policy().safeSide().overspeed().metresPerSecond();
-    BrakeRig rig = bench.worstRig(system, target);
     worst.place(planned.timeS(), planned.atM(), planned.speedMps() + over);
     worst.chargeAs(planned);
-    worst.brake(rig, rig.fullPa());
+    return new FullBraking(
+        assignment.path().lengthM(), target, worst, bench.worstRig(system, target));
   }
 
   private FailureAnswer answer(
@@ -157,14 +150,11 @@ final class Ladder {
     planned.advance(until.clear().time(planned.timeS() + assignment.policy().noticing().seconds()));
     double askedM = planned.atM();
     double askedMps = planned.speedMps();
-    double shortM = full(target, planned, worst, system);
-    double atTarget = target.speedMps();
-    if (shortM < 0) {
-      brakeFully(target, planned, worst, system);
-      worst.advance(until.clear().place(Math.max(target.atM(), askedM)));
-      atTarget = worst.speedMps();
-    }
-    return new FailureAnswer(system, askedM, askedMps, shortM, atTarget);
+    FullBraking braking = full(target, planned, worst, system);
+    Met met = braking.met();
+    double atTarget =
+        met.inTime() ? target.speedMps() : braking.speedAtMps(Math.max(target.atM(), askedM));
+    return new FailureAnswer(system, askedM, askedMps, met, atTarget);
   }
 
   /** The planned point moved back until this brake still works after the noticing time. */
@@ -198,12 +188,16 @@ final class Ladder {
         : Optional.of(Math.max(low, places.onGrid(exact, piece.target().atM())));
   }
 
-  /** Running time that braking from an earlier place costs, with the pressure solved again. */
-  private double cost(Piece piece, AdhesionCase adhesion, double earlierM, PlannedPoint point) {
+  /**
+   * Running time that braking from an earlier place costs, with the pressure solved again; empty
+   * where the technique does not come to its aim.
+   */
+  private Optional<Double> cost(
+      Piece piece, AdhesionCase adhesion, double earlierM, PlannedPoint point) {
     Stepper stepper = bench.plannedStepper(adhesion);
     Target target = piece.target();
     Braking braking = point.technique().orElseGet(() -> Braking.of(assignment, bench, target));
-    double later =
+    Optional<Double> planned =
         timeToAim(piece, stepper, braking.withMain(point.mainPa()), point.atM().orElse(earlierM));
     piece.line().pickUp(stepper, earlierM);
     stepper.shutOff();
@@ -211,15 +205,20 @@ final class Ladder {
         new Solver(assignment)
             .forPlace(
                 braking, stepper, stepper.save(), points.aimM(target), target.speedMps() == 0);
-    return timeToAim(piece, stepper, solved, earlierM) - later;
+    Optional<Double> earlier = timeToAim(piece, stepper, solved, earlierM);
+    return earlier.flatMap(later -> planned.map(own -> later - own));
   }
 
-  private double timeToAim(Piece piece, Stepper stepper, Braking braking, double fromM) {
+  private Optional<Double> timeToAim(Piece piece, Stepper stepper, Braking braking, double fromM) {
     piece.line().pickUp(stepper, fromM);
     stepper.shutOff();
     Braking.Outcome outcome = braking.run(stepper);
     double rest = points.aimM(piece.target()) - outcome.endM();
-    return outcome.endS() + (outcome.endMps() > 0.5 ? rest / outcome.endMps() : 0);
+    boolean stands = outcome.endMps() < 0.5;
+    double tolerance = assignment.policy().margins().stopTolerance().metres();
+    return !outcome.held() || stands && rest > tolerance
+        ? Optional.empty()
+        : Optional.of(outcome.endS() + (stands ? 0 : rest / outcome.endMps()));
   }
 
   /**
@@ -244,13 +243,9 @@ final class Ladder {
       if (rung.latest() instanceof Latest.Point last) {
         List<Trace.Point> points = new ArrayList<>();
         piece.line().pickUp(planned, last.exactM());
-        brakeFully(piece.target(), planned, worst, rung.brake());
+        FullBraking braking = full(piece.target(), planned, worst, rung.brake());
         worst.record((t, s, v, p, n) -> points.add(new Trace.Point(t, s, v, p, n)));
-        until.clear().place(piece.target().atM() + HOPELESS_M);
-        if (piece.target().speedMps() > 0) {
-          until.speedDown(piece.target().speedMps());
-        }
-        worst.advance(until);
+        braking.shortM();
         worst.record(null);
         curves.add(new LatestCurve(rung.brake(), new Trace(points)));
       }

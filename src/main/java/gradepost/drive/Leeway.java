@@ -1,13 +1,17 @@
 package gradepost.drive;
 
 import gradepost.route.Path;
+import gradepost.route.Signal;
+import java.util.Comparator;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Whether what a brake leaves, asked for late, is worth an emergency application, in which people
  * fall: not while the train still stands within the platform, short of the next stop signal and
  * with the policy's margin before buffer stops; nor where it passes a board no faster over its
  * speed than the overspeed that the figures count in already (common practice: emergency is for
- * danger).
+ * danger). Of what is not supplied nothing is concluded.
  */
 public final class Leeway {
   private final Assignment assignment;
@@ -21,27 +25,53 @@ public final class Leeway {
     if (answer.holds()) {
       return true;
     }
+    if (!(answer.met() instanceof Met.At met)) {
+      return false;
+    }
     if (target instanceof Target.Stop stop) {
-      return -answer.shortM() < roomM(stop);
+      return knowsWhatFollows(stop) && -met.shortM() < roomM(stop);
     }
     double over = assignment.policy().safeSide().overspeed().metresPerSecond();
     return answer.speedAtTargetMps() <= target.speedMps() + over + 1e-6;
   }
 
-  /** From the stop mark to what may not be run past. */
+  /**
+   * Whether the data would name a signal behind the mark: a route without any stop signal on this
+   * way says nothing of them. Where the road ends at the platform there is none.
+   */
+  public boolean knowsWhatFollows(Target.Stop stop) {
+    return stop.terminal() || stopSignals().findAny().isPresent();
+  }
+
+  /** Whether it stands within the platform, and only a signal that is not supplied can matter. */
+  public boolean withinUnknownRoom(Target target, FailureAnswer answer) {
+    return !answer.holds()
+        && answer.met() instanceof Met.At met
+        && target instanceof Target.Stop stop
+        && !knowsWhatFollows(stop)
+        && -met.shortM() < roomM(stop);
+  }
+
+  /** The next stop signal behind the mark; empty where the data name none. */
+  public Optional<Double> nextSignalM(Target.Stop stop) {
+    Path path = assignment.path();
+    return stopSignals()
+        .map(s -> path.metresAt(s.location()))
+        .filter(at -> at > stop.atM())
+        .min(Comparator.naturalOrder());
+  }
+
+  private Stream<Signal> stopSignals() {
+    return assignment.route().signals().stream()
+        .filter(s -> s.direction() == assignment.direction())
+        .filter(s -> s.line().isEmpty() || assignment.lines().contains(s.line()))
+        .filter(s -> s.kind().stops());
+  }
+
+  /** From the stop mark to what is known that may not be run past. */
   public double roomM(Target.Stop stop) {
     double margin = assignment.policy().margins().beforeBuffers().metres();
     double end = stop.buffersM().map(b -> b - margin).orElse(stop.platformEndM());
-    Path path = assignment.path();
-    double signal =
-        assignment.route().signals().stream()
-            .filter(s -> s.direction() == assignment.direction())
-            .filter(s -> s.line().isEmpty() || assignment.lines().contains(s.line()))
-            .filter(s -> s.kind().stops())
-            .mapToDouble(s -> path.metresAt(s.location()))
-            .filter(at -> at > stop.atM())
-            .min()
-            .orElse(Double.POSITIVE_INFINITY);
-    return Math.min(end, signal) - stop.atM();
+    return Math.min(end, nextSignalM(stop).orElse(end)) - stop.atM();
   }
 }

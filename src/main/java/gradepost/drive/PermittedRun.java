@@ -31,8 +31,16 @@ final class PermittedRun {
     this.points = new PlannedPoints(assignment, bench, places);
   }
 
-  /** Braked for the same target as this piece; empty where no train is too fast for it. */
-  Optional<Piece> to(Piece unbraked) {
+  /**
+   * @param piece braked for the same target as the one it is asked for; empty where no train is too
+   *     fast for it, or no place is early enough
+   * @param nowhere whether no place is
+   */
+  record Braked(Optional<Piece> piece, boolean nowhere) {
+    private static final Braked NOT = new Braked(Optional.empty(), false);
+  }
+
+  Braked to(Piece unbraked) {
     Target target = unbraked.target();
     Braking braking = Braking.of(assignment, bench, target);
     Line line = line(unbraked.line().startM(), target.atM());
@@ -41,11 +49,13 @@ final class PermittedRun {
     double high = points.aimM(target);
     line.pickUp(stepper, target.atM());
     if (stepper.speedMps() <= target.speedMps() || high <= low) {
-      return Optional.empty();
+      return Braked.NOT;
     }
-    // At the stand it is short of any aim: there is such a place.
     double exact =
         Root.lastShort(x -> shortM(line, stepper, braking, x, high), low, high, TOLERANCE_M);
+    if (Double.isNaN(exact)) {
+      return new Braked(Optional.empty(), true);
+    }
     double point = Math.max(low, places.printed(exact, target.atM(), low));
     line.pickUp(stepper, point);
     Snapshot there = stepper.save();
@@ -53,21 +63,23 @@ final class PermittedRun {
     stepper.restore(there);
     List<Instruction> told = new ArrayList<>();
     Braking.Outcome outcome = solved.run(stepper, new Trigger.AtPlace(point), target, told);
-    return told.isEmpty()
-        ? Optional.empty()
-        : Optional.of(
-            new Piece(
-                target,
-                unbraked.fromM(),
-                Optional.empty(),
-                Optional.of(exact),
-                Optional.of(point),
-                there.speedMps(),
-                Optional.of(solved),
-                line,
-                told,
-                outcome.endM(),
-                outcome.held()));
+    if (told.isEmpty()) {
+      return Braked.NOT;
+    }
+    Piece piece =
+        new Piece(
+            target,
+            unbraked.fromM(),
+            Optional.empty(),
+            Optional.of(exact),
+            Optional.of(point),
+            there.speedMps(),
+            Optional.of(solved),
+            line,
+            told,
+            outcome.endM(),
+            outcome.held());
+    return new Braked(Optional.of(piece), false);
   }
 
   /** The speed of such a run where the lower speed of this piece begins. */

@@ -11,7 +11,8 @@ import java.util.Optional;
  * @param signalM distance run of the signal
  * @param standM where the train stands: the policy's distance short of it
  * @param caution the signal that shows caution for it; empty where the route data has none
- * @param warnedM where the driver is told: the AWS magnet of that signal, or the signal itself
+ * @param warnedM where the driver is told: the AWS magnet of that signal, or the signal itself;
+ *     where no caution is known, the signal at danger
  * @param plannedMps planned speed where he is told
  * @param ceilingMps permissible speed there
  * @param brakingM where the planned technique begins from the planned speed; empty if too late

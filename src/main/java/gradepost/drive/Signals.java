@@ -14,7 +14,6 @@ import java.util.Optional;
 
 /** Braking from each caution to its signal at danger. */
 final class Signals {
-  private static final double HOPELESS_M = 8000;
   private static final double TOLERANCE_M = 0.05;
 
   private final Assignment assignment;
@@ -68,10 +67,7 @@ final class Signals {
 
   private SignalBraking braking(Signal signal, double at, Optional<Signal> caution) {
     double stand = at - assignment.policy().margins().beforeSignal().metres();
-    double warned =
-        caution
-            .map(c -> path.metresAt(c.aws().orElse(c.location())))
-            .orElse(Math.max(0, at - HOPELESS_M));
+    double warned = caution.map(c -> path.metresAt(c.aws().orElse(c.location()))).orElse(at);
     double planned = plannedMps(warned);
     double permitted = ceiling.speedAt(warned);
     List<SignalBraking.Need> needs = new ArrayList<>();
@@ -109,7 +105,7 @@ final class Signals {
     double over = assignment.policy().safeSide().overspeed().metresPerSecond();
     worst.place(0, fromM, speedMps + over);
     worst.brake(rig, rig.fullPa());
-    Ended ended = worst.advance(new Until().place(fromM + HOPELESS_M));
+    Ended ended = worst.advance(new Until().hopeless(fromM));
     return ended == Ended.STANDSTILL ? worst.atM() - fromM : Double.POSITIVE_INFINITY;
   }
 

@@ -47,6 +47,7 @@ final class Spreads {
     Until until = new Until();
     double[] shorts = new double[scatter.samples()];
     int past = 0;
+    int notHeld = 0;
     for (int i = 0; i < shorts.length; i++) {
       double force =
           (1 + scatter.blocks() * normal(random)) / (1 + scatter.mass() * normal(random));
@@ -62,18 +63,28 @@ final class Spreads {
         stepper.brake(drawn, planned.demandPa());
       }
       stepper.advance(until.clear().time(planned.timeS() + late));
-      shorts[i] = piece.target().atM() - told.metM(stepper, drawn);
+      double metM = told.metM(stepper, drawn).orElse(Double.POSITIVE_INFINITY);
+      shorts[i] =
+          metM > assignment.path().lengthM()
+              ? Double.NEGATIVE_INFINITY
+              : piece.target().atM() - metM;
       past += shorts[i] < 0 ? 1 : 0;
+      notHeld += Double.isInfinite(shorts[i]) ? 1 : 0;
     }
     Arrays.sort(shorts);
     return Optional.of(
         new Spread(
-            shorts[(int) (0.05 * shorts.length)],
-            shorts[(int) (0.1 * shorts.length)],
-            shorts[shorts.length / 2],
-            shorts[(int) (0.95 * shorts.length)],
+            told(shorts[(int) (0.05 * shorts.length)]),
+            told(shorts[(int) (0.1 * shorts.length)]),
+            told(shorts[shorts.length / 2]),
+            told(shorts[(int) (0.95 * shorts.length)]),
             (double) past / shorts.length,
+            (double) notHeld / shorts.length,
             shorts.length));
+  }
+
+  private static Optional<Double> told(double shortM) {
+    return Double.isInfinite(shortM) ? Optional.empty() : Optional.of(shortM);
   }
 
   /** The planned run at its braking point, a brake that checked the speed still on. */

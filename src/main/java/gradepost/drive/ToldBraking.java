@@ -1,18 +1,17 @@
 package gradepost.drive;
 
 import gradepost.motion.BrakeRig;
+import gradepost.motion.Ended;
 import gradepost.motion.Stepper;
 import gradepost.motion.Until;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * One braking as it is printed, carried out by a train that may differ from the planned one: the
  * pressures at the speeds and after the seconds that are printed, whatever comes of it.
  */
 final class ToldBraking {
-  /** A run that has not met its target so far past the start of the brake never will. */
-  private static final double HOPELESS_M = 8000;
-
   private final double targetMps;
   private final List<Instruction> told;
   private final Until until = new Until();
@@ -32,17 +31,17 @@ final class ToldBraking {
 
   /**
    * Where the train stands, or its speed is down to the permissible one of the board; the stepper
-   * is at the braking point.
+   * is at the braking point. Empty where that is never.
    */
-  double metM(Stepper stepper, BrakeRig rig) {
-    double hopelessM = stepper.atM() + HOPELESS_M;
+  OptionalDouble metM(Stepper stepper, BrakeRig rig) {
+    double beganM = stepper.atM();
     for (Instruction instruction : told) {
-      until.clear().place(hopelessM).speedDown(targetMps);
+      until.clear().hopeless(beganM).speedDown(targetMps);
       if (instruction != told.get(0) && !waitFor(instruction, stepper)) {
         break;
       }
       if (stepper.speedMps() <= targetMps) {
-        return stepper.atM();
+        return OptionalDouble.of(stepper.atM());
       }
       if (instruction.command() instanceof Command.Brake brake) {
         stepper.brake(rig, brake.pressurePa());
@@ -50,8 +49,10 @@ final class ToldBraking {
         stepper.brake(rig, 0);
       }
     }
-    stepper.advance(until.clear().place(hopelessM).speedDown(targetMps));
-    return stepper.atM();
+    Ended ended = stepper.advance(until.clear().hopeless(beganM).speedDown(targetMps));
+    return ended == Ended.SPEED_DOWN || ended == Ended.STANDSTILL
+        ? OptionalDouble.of(stepper.atM())
+        : OptionalDouble.empty();
   }
 
   /** False where there is nothing to wait for while the train is too fast for its target. */

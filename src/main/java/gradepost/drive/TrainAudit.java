@@ -89,8 +89,9 @@ public final class TrainAudit {
           AuditRule.NO_BRAKING_POINT,
           cause(target),
           "",
-          "no braking point for %s at %s on %s rail"
-              .formatted(target.name(), path.text(target.atM()), none.adhesion()),
+          "no braking point for %s at %s on %s rail%s"
+              .formatted(
+                  target.name(), path.text(target.atM()), none.adhesion(), why(none.service())),
           "a braking point after the approach before",
           "");
     } else if (target instanceof Target.Stop stop) {
@@ -129,6 +130,16 @@ public final class TrainAudit {
     if (Stops.mark(assignment, platform).isEmpty()) {
       noMark(platform, name);
     }
+  }
+
+  private String why(Latest service) {
+    if (service instanceof Latest.Point last) {
+      return "; full service holds up to " + path.text(last.printedM());
+    }
+    return switch (((Latest.Nowhere) service).reason()) {
+      case GRADIENT_DEFEATS_BRAKE -> ": the fall is more than the brake";
+      case APPROACH_TOO_SHORT -> ": the approach is too short";
+    };
   }
 
   private void shortPlatform(Platform platform, String name, double platformM, double trainM) {

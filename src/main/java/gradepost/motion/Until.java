@@ -5,6 +5,9 @@ package gradepost.motion;
  * its infinite value. A stand always ends a leg.
  */
 public final class Until {
+  /** How far a search looks; never a distance that is told. */
+  private static final double HOPELESS_M = 8000;
+
   /** Distance run of the front, m. */
   public double placeM = Double.POSITIVE_INFINITY;
 
@@ -29,6 +32,11 @@ public final class Until {
   public Until place(double m) {
     placeM = m;
     return this;
+  }
+
+  /** Far behind a place: a braking that has not ended by then never will. */
+  public Until hopeless(double fromM) {
+    return place(fromM + HOPELESS_M);
   }
 
   public Until speedDown(double mps) {

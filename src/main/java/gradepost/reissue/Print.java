@@ -8,6 +8,7 @@ import gradepost.drive.Command;
 import gradepost.drive.FailureAnswer;
 import gradepost.drive.Finding;
 import gradepost.drive.Latest;
+import gradepost.drive.Met;
 import gradepost.drive.Rung;
 import gradepost.drive.Target;
 import gradepost.drive.Trigger;
@@ -82,7 +83,7 @@ final class Print {
     }
     for (CaseResult c : a.told()) {
       out.add(c.adhesion().name() + place(c.plannedM()) + place(c.protectedM()));
-      out.add(path.units().pressure(c.mainPressurePa()) + Math.round(c.protectedCostS()));
+      out.add(path.units().pressure(c.mainPressurePa()) + seconds(c.protectedCostS()));
       for (Rung rung : c.ladder()) {
         out.add(rung.brake().name() + latest(rung.latest()));
       }
@@ -91,11 +92,21 @@ final class Print {
     return out;
   }
 
+  private static String seconds(Optional<Double> seconds) {
+    return seconds.map(s -> "" + Math.round(s)).orElse("-");
+  }
+
   private String outcome(FailureAnswer answer) {
     return answer.brake().name()
         + answer.holds()
-        + path.units().length(Math.abs(answer.shortM()), Rounding.DOWN)
+        + met(answer.met())
         + (answer.holds() ? "" : speed(answer.speedAtTargetMps()));
+  }
+
+  private String met(Met met) {
+    return met instanceof Met.Nowhere nowhere
+        ? nowhere.reason().name()
+        : path.units().length(Math.abs(((Met.At) met).shortM()), Rounding.DOWN);
   }
 
   private String latest(Latest latest) {
@@ -154,7 +165,11 @@ final class Print {
     } else if (finding instanceof Finding.OftenLate late) {
       return "often late"
           + Math.round(100 * late.share())
-          + path.units().length(late.earlierM(), Rounding.UP);
+          + late.earlierM().map(m -> path.units().length(m, Rounding.UP)).orElse("-");
+    } else if (finding instanceof Finding.SometimesNotHeld not) {
+      return "not held" + Math.ceil(100 * not.share());
+    } else if (finding instanceof Finding.NoBrakingPoint none) {
+      return "no point" + none.adhesion() + latest(none.service());
     } else if (finding instanceof Finding.AtBuffers buffers) {
       return "buffers" + path.units().speed(buffers.speedMps() - 1e-4, Rounding.UP);
     } else if (finding instanceof Finding.LessToGive less) {

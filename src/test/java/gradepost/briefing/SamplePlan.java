@@ -15,6 +15,7 @@ import gradepost.drive.FailureAnswer;
 import gradepost.drive.Finding;
 import gradepost.drive.Latest;
 import gradepost.drive.LatestCurve;
+import gradepost.drive.Met;
 import gradepost.drive.Plan;
 import gradepost.drive.Rung;
 import gradepost.drive.Spread;
@@ -44,6 +45,10 @@ import java.util.Set;
  * a train moves; it only has every kind of value that a paper must be able to print.
  */
 public final class SamplePlan {
+  private static final Spread SPREAD =
+      new Spread(
+          Optional.of(-9.3), Optional.of(-7.1), Optional.of(1.2), Optional.of(14.8), 0.41, 0, 500);
+
   private static final double GRID = 10;
   private static final double BRAKE = 0.55;
   private final SampleRoute sample;
@@ -278,7 +283,7 @@ public final class SamplePlan {
         actions,
         needs ? List.of(application(t, bp, v, number)) : List.of(),
         Optional.empty(),
-        needs ? Optional.of(new Spread(-9.3, -7.1, 1.2, 14.8, 0.41, 500)) : Optional.empty(),
+        needs ? Optional.of(SPREAD) : Optional.empty(),
         findings);
   }
 
@@ -353,7 +358,7 @@ public final class SamplePlan {
                   b,
                   planned + 40,
                   speedAt(planned),
-                  spare,
+                  new Met.At(spare),
                   spare >= 0 ? t.speedMps() : t.speedMps() + 4));
         }
         later -= 55;
@@ -366,7 +371,7 @@ public final class SamplePlan {
               ladder,
               answers,
               number == 4 ? Optional.empty() : Optional.of(path.printedAtOrBefore(planned - 60)),
-              3.4));
+              Optional.of(3.4)));
       share -= 0.25;
     }
     return out;

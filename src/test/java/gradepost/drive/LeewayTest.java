@@ -2,6 +2,7 @@ package gradepost.drive;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gradepost.route.Direction;
 import gradepost.stock.BrakeSystem;
 import java.util.List;
 import java.util.Optional;
@@ -18,7 +19,7 @@ class LeewayTest {
             .filter(b -> b.role() == BrakeSystem.Role.FALLBACK)
             .findFirst()
             .orElseThrow();
-    return new FailureAnswer(auto, 0, 10, shortM, atTargetMps);
+    return new FailureAnswer(auto, 0, 10, new Met.At(shortM), atTargetMps);
   }
 
   private static List<Target> targets() {
@@ -68,6 +69,43 @@ class LeewayTest {
     assertThat(LEEWAY.roomM(longer)).isEqualTo(signal - mill.atM());
   }
 
+  /** Of signals that nobody supplied nothing is concluded; where some are, none behind is none. */
+  @Test
+  void withoutAnySignalInTheDataNothingIsBorneAtAPlatform() {
+    Assignment without = Mill.assignment(Direction.FORWARD, "4-car");
+    Target.Stop mill = stop(Planner.plan(without), "Mill");
+    Leeway bare = new Leeway(without);
+    assertThat(bare.roomM(mill)).isGreaterThan(7);
+    assertThat(bare.bears(mill, auto(-7, 3))).isFalse();
+    assertThat(bare.bears(mill, auto(7, 0))).isTrue();
+    assertThat(bare.withinUnknownRoom(mill, auto(-7, 3))).isTrue();
+    Leeway signalled = new Leeway(MadeUp.signalled(without, Mill.at(0, 40)));
+    assertThat(signalled.bears(mill, auto(-7, 3))).isTrue();
+    assertThat(signalled.nextSignalM(mill)).isEmpty();
+  }
+
+  /** The road ends at the buffer stops: what could be signalled behind the mark? */
+  @Test
+  void beforeBufferStopsNoSignalIsMissed() {
+    Assignment without = Mill.assignment(Direction.FORWARD, "4-car");
+    Target.Stop quay = stop(Planner.plan(without), "Quay");
+    assertThat(new Leeway(without).bears(quay, auto(-2, 3))).isTrue();
+  }
+
+  /** A brake that never brings the train down is not enough, however small the excess. */
+  @Test
+  void aBrakeThatDoesNotHoldIsNotBorne() {
+    Target board = targets().stream().filter(t -> t.speedMps() > 0).findFirst().orElseThrow();
+    FailureAnswer not =
+        new FailureAnswer(
+            auto(0, 0).brake(),
+            0,
+            10,
+            new Met.Nowhere(Met.Reason.TRACK_ENDS),
+            board.speedMps() + 0.1);
+    assertThat(LEEWAY.bears(board, not)).isFalse();
+  }
+
   /** Two miles an hour over at the worst: the figures count them in already. */
   @Test
   void aBoardPassedByTheOverspeedAllowanceIsBorne() {
@@ -75,6 +113,15 @@ class LeewayTest {
     double mph = 0.44704;
     assertThat(LEEWAY.bears(board, auto(-15, board.speedMps() + 2 * mph))).isTrue();
     assertThat(LEEWAY.bears(board, auto(-15, board.speedMps() + 2.1 * mph))).isFalse();
+  }
+
+  private static Target.Stop stop(Plan plan, String name) {
+    return (Target.Stop)
+        plan.approaches().stream()
+            .map(Approach::target)
+            .filter(t -> t.name().equals(name))
+            .findFirst()
+            .orElseThrow();
   }
 
   private static Target.Stop stop(String name) {

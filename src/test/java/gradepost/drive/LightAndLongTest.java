@@ -112,6 +112,12 @@ class LightAndLongTest {
       AdhesionCase low, BrakeSystem service, double plannedM, double lastM) {
     Rung rung = new Rung(service, new Latest.Point(lastM, lastM, 20, 0));
     return new CaseResult(
-        low, Optional.of(plannedM), 100_000, List.of(rung), List.of(), Optional.of(plannedM), 0);
+        low,
+        Optional.of(plannedM),
+        100_000,
+        List.of(rung),
+        List.of(),
+        Optional.of(plannedM),
+        Optional.of(0.0));
   }
 }

@@ -6,6 +6,7 @@ import gradepost.drive.CaseResult;
 import gradepost.drive.FailureAnswer;
 import gradepost.drive.Latest;
 import gradepost.drive.Leeway;
+import gradepost.drive.Met;
 import gradepost.drive.Rung;
 import gradepost.drive.Target;
 import gradepost.stock.BrakeSystem;
@@ -93,6 +94,9 @@ final class AnswerWriter {
       if (answer.equals(use())) {
         borne(answer).or(() -> noDifference(answer)).ifPresent(out::add);
       }
+      if (leeway.withinUnknownRoom(target, answer)) {
+        out.add(words.text("answer.signals-unknown"));
+      }
     }
     if (application.forStep()) {
       out.add(step());
@@ -110,28 +114,34 @@ final class AnswerWriter {
 
   /** Why a brake that does not quite hold is the one to use. */
   private Optional<String> borne(FailureAnswer answer) {
-    if (answer.holds() || !bears(answer)) {
+    if (!(answer.met() instanceof Met.At met) || answer.holds() || !bears(answer)) {
       return Optional.empty();
     }
     if (!(target instanceof Target.Stop stop)) {
       return Optional.of(words.text("answer.borne-board", words.speedAtMost(overspeedMps)));
     }
-    return Optional.of(
-        words.text(
-            stop.terminal() ? "answer.borne-buffers" : "answer.borne-stop",
-            words.room(stop.buffersM().orElse(0.0) - stop.atM() + answer.shortM())));
+    if (stop.terminal()) {
+      double leftM = stop.buffersM().orElseThrow() - stop.atM() + met.shortM();
+      return Optional.of(words.text("answer.borne-buffers", words.room(leftM)));
+    }
+    boolean signal = leeway.nextSignalM(stop).isPresent();
+    return Optional.of(words.text(signal ? "answer.borne-stop" : "answer.borne-platform"));
   }
 
   /** Whether the last recourse comes to the same, as printed, as the brake before it. */
   private Optional<String> noDifference(FailureAnswer last) {
     return told.answers().stream()
         .filter(a -> !a.equals(last) && !bears(last))
-        .filter(
-            a ->
-                words.overrun(-a.shortM()).equals(words.overrun(-last.shortM()))
-                    && atTarget(a).equals(atTarget(last)))
+        .filter(a -> met(a).equals(met(last)) && atTarget(a).equals(atTarget(last)))
         .findFirst()
         .map(a -> words.text("answer.no-difference", words.called(last.brake())));
+  }
+
+  /** How it ends, as printed. */
+  private String met(FailureAnswer answer) {
+    return answer.met() instanceof Met.Nowhere nowhere
+        ? words.text(Reasons.key(nowhere.reason()))
+        : words.overrun(-((Met.At) answer.met()).shortM());
   }
 
   /** The same in short, for an application after another: its ladder tells until where. */
@@ -157,6 +167,9 @@ final class AnswerWriter {
   }
 
   private String outcome(FailureAnswer answer, boolean firstOfAll) {
+    if (answer.met() instanceof Met.Nowhere nowhere) {
+      return notMet(answer, nowhere, firstOfAll ? "answer." : "answer.next-");
+    }
     return answer.holds()
         ? words.text(
             firstOfAll ? "answer.holds-" + kind() : "answer.next-holds",
@@ -168,28 +181,40 @@ final class AnswerWriter {
             (firstOfAll ? "answer.fails-" : "answer.next-fails-") + kind(),
             words.called(answer.brake()),
             words.seconds(noticingS),
-            words.overrun(-answer.shortM()),
+            met(answer),
             atTarget(answer));
+  }
+
+  /**
+   * @param which how the key begins
+   */
+  private String notMet(FailureAnswer answer, Met.Nowhere nowhere, String which) {
+    boolean buffers = nowhere.reason() == Met.Reason.BUFFER_STOPS;
+    return words.text(
+        which + (buffers ? "buffers" : "not-held-" + kind()),
+        words.called(answer.brake()),
+        words.seconds(noticingS),
+        words.text(Reasons.key(nowhere.reason())),
+        atTarget(answer));
   }
 
   /** In short, how far it runs past the target; where there are buffer stops, how near to them. */
   private String past(FailureAnswer answer) {
-    double pastM = -answer.shortM();
-    Optional<Double> leftM = Optional.empty();
-    if (target instanceof Target.Stop stop) {
-      leftM = stop.buffersM().map(b -> b - stop.atM() - pastM);
+    if (answer.met() instanceof Met.Nowhere nowhere) {
+      return notMet(answer, nowhere, "answer.next-");
     }
-    String key =
-        leftM
-            .map(left -> left > 0 ? "answer.past-short" : "answer.past-buffers")
-            .orElse("answer.next-fails-" + kind());
+    double pastM = -((Met.At) answer.met()).shortM();
+    Optional<Double> leftM =
+        target instanceof Target.Stop stop
+            ? stop.buffersM().map(b -> Math.max(0, b - stop.atM() - pastM))
+            : Optional.empty();
     return words.text(
-        key,
+        leftM.isPresent() ? "answer.past-short" : "answer.next-fails-" + kind(),
         words.called(answer.brake()),
         words.seconds(noticingS),
         words.overrun(pastM),
         atTarget(answer),
-        words.room(Math.max(0, leftM.orElse(0.0))));
+        words.room(leftM.orElse(0.0)));
   }
 
   private String kind() {
@@ -220,7 +245,12 @@ final class AnswerWriter {
         || told.plannedM().get() - told.protectedM().get() < LadderWriter.SAME_M) {
       return Optional.empty();
     }
-    double longer = Math.ceil(told.protectedCostS());
+    if (told.protectedCostS().isEmpty()) {
+      return Optional.of(
+          words.text(
+              "answer.protected-untimed" + step, placeBefore(told.protectedM().get()), speed));
+    }
+    double longer = Math.ceil(told.protectedCostS().get());
     return Optional.of(
         words.text(
             (longer > 0 ? "answer.protected" : "answer.protected-free") + step,
@@ -237,7 +267,10 @@ final class AnswerWriter {
           see.equals(words.text("dash")) ? place : words.text("answer.place-see", place, see);
       return words.text("answer.until", words.called(rung.brake()), where);
     }
-    return words.text("answer.nowhere", words.called(rung.brake()));
+    return words.text(
+        "answer.nowhere",
+        words.called(rung.brake()),
+        words.text(Reasons.key(((Latest.Nowhere) rung.latest()).reason())));
   }
 
   private String placeBefore(double atM) {
@@ -248,7 +281,7 @@ final class AnswerWriter {
   }
 
   private String spare(FailureAnswer answer) {
-    return LadderWriter.spare(words, answer);
+    return LadderWriter.spare(words, ((Met.At) answer.met()).shortM());
   }
 
   private String atTarget(FailureAnswer answer) {

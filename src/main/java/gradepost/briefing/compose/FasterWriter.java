@@ -27,7 +27,10 @@ final class FasterWriter {
 
   private List<String> sentences(Approach approach, IfFaster faster) {
     if (faster.application().isEmpty()) {
-      return List.of(words.text("faster.none", words.speedAtMost(faster.mostMps())));
+      return List.of(
+          words.text(
+              faster.nowhere() ? "faster.nowhere" : "faster.none",
+              words.speedAtMost(faster.mostMps())));
     }
     Application application = faster.application().get();
     List<String> out = new ArrayList<>();

@@ -1,6 +1,7 @@
 package gradepost.briefing.compose;
 
 import gradepost.drive.Finding;
+import gradepost.drive.Latest;
 
 /** Bad news, in words. */
 final class FindingWords {
@@ -39,7 +40,12 @@ final class FindingWords {
     } else if (finding instanceof Finding.NoStopMark n) {
       return words.text("finding.no-stop-mark", n.cars());
     } else if (finding instanceof Finding.NoBrakingPoint n) {
-      return words.text("finding.no-braking-point", n.adhesion());
+      return n.service() instanceof Latest.Point last
+          ? words.text("finding.no-braking-point-but", n.adhesion(), words.place(last.printedM()))
+          : words.text(
+              "finding.no-braking-point",
+              n.adhesion(),
+              words.text(Reasons.key(((Latest.Nowhere) n.service()).reason())));
     } else if (finding instanceof Finding.NearBuffers b) {
       return words.text(
           "finding.near-buffers", words.room(b.distanceM()), words.overrun(b.marginM()));
@@ -55,8 +61,13 @@ final class FindingWords {
       return words.text("finding.at-buffers", words.speedAtMost(buffers.speedMps()));
     }
     if (finding instanceof Finding.OftenLate late) {
-      return words.text(
-          "finding.often-late", Math.round(100 * late.share()), words.overrun(late.earlierM()));
+      long share = Math.round(100 * late.share());
+      return late.earlierM()
+          .map(m -> words.text("finding.often-late", share, words.overrun(m)))
+          .orElse(words.text("finding.often-late-only", share));
+    }
+    if (finding instanceof Finding.SometimesNotHeld not) {
+      return words.text("finding.sometimes-not-held", (long) Math.ceil(100 * not.share() - 1e-9));
     }
     if (finding instanceof Finding.BrakeTestTooNear test) {
       return words.text(

@@ -6,6 +6,7 @@ import gradepost.drive.Approach;
 import gradepost.drive.CaseResult;
 import gradepost.drive.FailureAnswer;
 import gradepost.drive.Latest;
+import gradepost.drive.Met;
 import gradepost.drive.Rung;
 import gradepost.drive.Target;
 import gradepost.stock.BrakeSystem;
@@ -151,11 +152,7 @@ final class LadderWriter {
 
   private String latest(Approach approach, Latest latest) {
     if (latest instanceof Latest.Nowhere nowhere) {
-      return "▲ "
-          + switch (nowhere.reason()) {
-            case GRADIENT_DEFEATS_BRAKE -> words.text("ladder.gradient-defeats");
-            case APPROACH_TOO_SHORT -> words.text("ladder.too-short");
-          };
+      return "▲ " + words.text("ladder.nowhere", words.text(Reasons.key(nowhere.reason())));
     }
     Latest.Point point = (Latest.Point) latest;
     long seconds = (long) Math.floor(point.afterPlannedS());
@@ -177,17 +174,24 @@ final class LadderWriter {
       return words.text("dash");
     }
     FailureAnswer answer = found.get();
+    if (answer.met() instanceof Met.Nowhere nowhere) {
+      return words.text(
+          target instanceof Target.Stop ? "ladder.not-held" : "ladder.not-held-board",
+          words.text(Reasons.key(nowhere.reason())),
+          words.speedAtMost(answer.speedAtTargetMps()));
+    }
+    double shortM = ((Met.At) answer.met()).shortM();
     if (answer.holds()) {
-      return words.text("ladder.short", spare(words, answer));
+      return words.text("ladder.short", spare(words, shortM));
     }
     return words.text(
         target instanceof Target.Stop ? "ladder.past" : "ladder.past-board",
-        words.overrun(-answer.shortM()),
+        words.overrun(-shortM),
         words.speedAtMost(answer.speedAtTargetMps()));
   }
 
-  static String spare(Words words, FailureAnswer answer) {
-    String room = words.room(answer.shortM());
+  static String spare(Words words, double shortM) {
+    String room = words.room(shortM);
     return room.startsWith("0 ") ? words.text("ladder.nothing") : room;
   }
 
@@ -198,10 +202,12 @@ final class LadderWriter {
     if (c.plannedM().isPresent() && Math.abs(c.protectedM().get() - c.plannedM().get()) < SAME_M) {
       return words.text("ladder.same");
     }
-    long longer = Math.round(Math.ceil(c.protectedCostS()));
+    String place = place(approach, c.protectedM().get());
+    if (c.protectedCostS().isEmpty()) {
+      return words.text("ladder.protected-untimed", place);
+    }
+    long longer = Math.round(Math.ceil(c.protectedCostS().get()));
     return words.text(
-        longer > 0 ? "ladder.protected-point" : "ladder.protected-free",
-        place(approach, c.protectedM().get()),
-        longer);
+        longer > 0 ? "ladder.protected-point" : "ladder.protected-free", place, longer);
   }
 }

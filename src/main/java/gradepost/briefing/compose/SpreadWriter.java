@@ -15,14 +15,20 @@ final class SpreadWriter {
   }
 
   Optional<SpreadChart> chart(String id, Approach approach) {
-    return approach.spread().map(s -> of(id + "-spread", approach.target(), s));
+    return approach
+        .spread()
+        .filter(s -> s.shortM05().isPresent())
+        .map(s -> of(id + "-spread", approach.target(), s));
   }
 
   private SpreadChart of(String id, Target target, Spread spread) {
     String kind = target instanceof Target.Stop ? "stop" : "board";
     double unit = words.units().lengthUnitM();
-    String past = side(spread.shortM05());
-    String before = side(spread.shortM95());
+    double pastM = spread.shortM05().orElseThrow();
+    double middleM = spread.shortM50().orElseThrow();
+    double beforeM = spread.shortM95().orElseThrow();
+    String past = side(pastM);
+    String before = side(beforeM);
     String says =
         words.text(
             "spread.says-" + kind,
@@ -34,9 +40,9 @@ final class SpreadWriter {
         id,
         words.text("chart.spread"),
         says,
-        spread.shortM05() / unit,
-        spread.shortM50() / unit,
-        spread.shortM95() / unit,
+        pastM / unit,
+        middleM / unit,
+        beforeM / unit,
         past,
         before,
         words.text("spread.target-" + kind));

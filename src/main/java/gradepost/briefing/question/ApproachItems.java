@@ -5,6 +5,7 @@ import gradepost.drive.Approach;
 import gradepost.drive.CaseResult;
 import gradepost.drive.FailureAnswer;
 import gradepost.drive.Latest;
+import gradepost.drive.Met;
 import gradepost.drive.Rung;
 import gradepost.drive.Subject;
 import gradepost.drive.Target;
@@ -149,11 +150,11 @@ final class ApproachItems {
     List<Item> out = new ArrayList<>();
     for (Approach a : braked) {
       List<FailureAnswer> answers = told(a).get(0).answers();
-      if (answers.isEmpty()) {
+      if (answers.isEmpty() || !(answers.get(0).met() instanceof Met.At met)) {
         continue;
       }
       FailureAnswer answer = answers.get(0);
-      double margin = answer.shortM();
+      double margin = met.shortM();
       double least =
           Math.max(MARGIN_SHARE * Math.abs(margin), MARGIN_UNITS * taught.units().lengthUnitM());
       Near near = new Near(outcome(margin));

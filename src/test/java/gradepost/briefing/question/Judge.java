@@ -115,7 +115,7 @@ final class Judge {
       throw new AssertionError(answer);
     }
     double metres = QuantityKind.LENGTH.require(m.group(2)).metres();
-    double is = fallbacks(a).answers().get(0).shortM();
+    double is = fallbacks(a).answers().get(0).met().endsShortM().orElseThrow();
     return near(m.group(1).startsWith("does") ? metres : -metres, is, 3);
   }
 

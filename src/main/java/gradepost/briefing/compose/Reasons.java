@@ -1,0 +1,27 @@
+package gradepost.briefing.compose;
+
+import gradepost.drive.Latest;
+import gradepost.drive.Met;
+
+/** Why a brake does not do: which text says it. */
+final class Reasons {
+
+  /** Why no place is early enough. */
+  static String key(Latest.Reason reason) {
+    return switch (reason) {
+      case GRADIENT_DEFEATS_BRAKE -> "reason.fall";
+      case APPROACH_TOO_SHORT -> "reason.too-short";
+    };
+  }
+
+  /** Why the target's speed is never met. */
+  static String key(Met.Reason reason) {
+    return switch (reason) {
+      case GRADIENT_DEFEATS_BRAKE -> "reason.fall";
+      case TRACK_ENDS -> "reason.track-ends";
+      case BUFFER_STOPS -> "reason.buffers";
+    };
+  }
+
+  private Reasons() {}
+}

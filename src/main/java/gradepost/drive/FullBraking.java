@@ -1,0 +1,87 @@
+package gradepost.drive;
+
+import gradepost.motion.BrakeRig;
+import gradepost.motion.Ended;
+import gradepost.motion.Snapshot;
+import gradepost.motion.Stepper;
+import gradepost.motion.Until;
+
+/** Full service, or the emergency application, of one brake by the train on the safe side. */
+final class FullBraking {
+  private final double endOfTrackM;
+  private final Target target;
+  private final Stepper worst;
+  private final BrakeRig rig;
+  private final Until until = new Until();
+
+  /**
+   * @param endOfTrackM how far the track is known
+   * @param worst stands where the brake is asked for, with the brake as it was before
+   */
+  FullBraking(double endOfTrackM, Target target, Stepper worst, BrakeRig rig) {
+    this.endOfTrackM = endOfTrackM;
+    this.target = target;
+    this.worst = worst;
+    this.rig = rig;
+  }
+
+  /**
+   * How far short of the target it ends, to search by: on a track that goes on as it ends, and
+   * {@link Braking.Outcome#NOT_HELD_M} where that is never.
+   */
+  double shortM() {
+    worst.brake(rig, rig.fullPa());
+    until.clear().hopeless(target.atM());
+    if (target.speedMps() > 0) {
+      until.speedDown(target.speedMps());
+    }
+    Ended ended = worst.advance(until);
+    boolean met = ended == Ended.SPEED_DOWN || ended == Ended.STANDSTILL;
+    return met ? target.atM() - worst.atM() : Braking.Outcome.NOT_HELD_M;
+  }
+
+  /** Where it ends, as it is told. */
+  Met met() {
+    Snapshot asked = worst.save();
+    double shortM = shortM();
+    double knownM = knownM();
+    boolean held = shortM > Braking.Outcome.NOT_HELD_M && worst.atM() <= knownM + 1e-6;
+    worst.restore(asked);
+    return held ? new Met.At(shortM) : new Met.Nowhere(reason(knownM));
+  }
+
+  private Met.Reason reason(double knownM) {
+    if (gains(knownM)) {
+      return Met.Reason.GRADIENT_DEFEATS_BRAKE;
+    }
+    return knownM < endOfTrackM ? Met.Reason.BUFFER_STOPS : Met.Reason.TRACK_ENDS;
+  }
+
+  /** How far there is track to run on. */
+  private double knownM() {
+    return target instanceof Target.Stop stop
+        ? Math.min(stop.buffersM().orElse(endOfTrackM), endOfTrackM)
+        : endOfTrackM;
+  }
+
+  /** Whether the train, braked fully from here, is no slower at a place than when it was so. */
+  boolean gains(double toM) {
+    Snapshot asked = worst.save();
+    worst.brake(rig, rig.fullPa());
+    double onS = rig.deadTimeS() + rig.lastDelayS() + rig.fullPa() / rig.applyPaPerS();
+    worst.advance(until.clear().place(toM).time(worst.timeS() + onS));
+    double fullyOnMps = worst.speedMps();
+    boolean there = worst.atM() < toM - 1e-6;
+    Ended ended = worst.advance(until.clear().place(toM));
+    boolean gains = there && ended == Ended.PLACE && worst.speedMps() >= fullyOnMps;
+    worst.restore(asked);
+    return gains;
+  }
+
+  /** Speed at a place, braked fully from here. */
+  double speedAtMps(double atM) {
+    worst.brake(rig, rig.fullPa());
+    worst.advance(until.clear().place(atM));
+    return worst.speedMps();
+  }
+}

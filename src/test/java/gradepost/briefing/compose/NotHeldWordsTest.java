@@ -1,0 +1,97 @@
+package gradepost.briefing.compose;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import gradepost.briefing.ApproachPage;
+import gradepost.briefing.Messages;
+import gradepost.briefing.SampleIssue;
+import gradepost.drive.Assignment;
+import gradepost.drive.MadeUp;
+import gradepost.drive.Plan;
+import gradepost.drive.Planner;
+import gradepost.drive.Target;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+
+/** Property: a page says nothing that its data do not bear out. */
+class NotHeldWordsTest {
+  private static final Pattern YARDS = Pattern.compile("(\\d+) yd (past|late)");
+  private static final Pattern LONGER = Pattern.compile("(\\d+) s longer");
+
+  private static List<String> told(Plan plan) {
+    List<String> out = new ArrayList<>();
+    for (ApproachPage page :
+        new Composer(Messages.english())
+            .compose("", List.of(plan), SampleIssue.details(), List.of())
+            .parts()
+            .get(0)
+            .approaches()) {
+      StringBuilder text = new StringBuilder(String.join(" ", page.findings()));
+      page.points().forEach(p -> text.append(p.question()).append(p.answer()));
+      page.ladders().forEach(t -> t.rows().forEach(r -> text.append(r.cells())));
+      out.add(text.toString());
+    }
+    return out;
+  }
+
+  /**
+   * 1 in 37 is 27 in 1,000: one brake of four is beaten by it, two need more track than there is.
+   */
+  @Test
+  void aBrakeThatDoesNotHoldIsSaidNotToAndWhy() {
+    assertThat(String.join(" ", told(Planner.plan(MadeUp.steep(0.75)))))
+        .contains("does not hold here: the fall is more than this brake. You pass the mark at")
+        .contains("is early enough for Auto full service: the fall is more than this brake.")
+        .contains("not held: the fall is more than this brake; mark at")
+        .doesNotContain("the approach is too short");
+    assertThat(String.join(" ", told(Planner.plan(MadeUp.steep(0.5)))))
+        .contains("does not hold here: the track known ends first. You pass the mark at");
+  }
+
+  @Test
+  void noDistanceIsLongerThanTheLineAndNoTimeThanTheRun() {
+    for (Assignment line :
+        List.of(MadeUp.steep(0.25), MadeUp.steep(0.5), MadeUp.steep(0.75), MadeUp.slippery())) {
+      Plan plan = Planner.plan(line);
+      double last = 0;
+      for (int i = 0; i < plan.approaches().size(); i++) {
+        Target target = plan.approaches().get(i).target();
+        String text = told(plan).get(i);
+        double left = line.path().lengthM() - target.atM();
+        for (Matcher m = YARDS.matcher(text); m.find(); ) {
+          // A planned point is past a last place before it, an overrun past the target.
+          double most = text.startsWith(" past the latest", m.end() - 5) ? target.atM() : left;
+          assertThat(0.9144 * Integer.parseInt(m.group(1)))
+              .as(m.group() + " in " + text)
+              .isLessThan(most + 1);
+        }
+        for (Matcher m = LONGER.matcher(text); m.find(); ) {
+          last = Math.max(last, Integer.parseInt(m.group(1)));
+        }
+      }
+      assertThat(last).isLessThan(plan.runningTimeS());
+    }
+  }
+
+  /** None of these lines has a signal in its data. */
+  @Test
+  void whereNoSignalIsSuppliedNoneIsSpokenOfAndNoEmergencyIsAdvisedAgainst() {
+    int unknown = 0;
+    for (long seed : new long[] {1, 5, 9, 13, 17, 21}) {
+      Plan plan = Planner.plan(MadeUp.random(seed));
+      List<String> told = told(plan);
+      for (int i = 0; i < told.size(); i++) {
+        boolean stop = plan.approaches().get(i).target() instanceof Target.Stop s && !s.terminal();
+        assertThat(told.get(i)).doesNotContain("next signal");
+        if (stop) {
+          assertThat(told.get(i)).doesNotContain("no emergency application");
+          unknown += told.get(i).contains("Whether a signal comes first is not supplied.") ? 1 : 0;
+        }
+      }
+    }
+    assertThat(unknown).isPositive();
+  }
+}
