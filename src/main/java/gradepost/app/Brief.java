@@ -6,6 +6,7 @@ import gradepost.drive.Plan;
 import gradepost.drive.SignOffRules;
 import gradepost.source.PackFile;
 import gradepost.source.PaperKind;
+import gradepost.source.Problems;
 import gradepost.source.Reading;
 import gradepost.source.Sources;
 import java.io.IOException;
@@ -99,6 +100,10 @@ public final class Brief {
         pack.policy().signOff().filter(r -> wanted.contains(PaperKind.SIGN_OFF));
     if (wanted.contains(PaperKind.SIGN_OFF) && rules.isEmpty()) {
       return Answer.refused(file + NO_RULES);
+    }
+    Problems early = pack.early();
+    if (early.hasErrors()) {
+      return Answer.of(early);
     }
     List<Presses.Job<Made>> jobs = new ArrayList<>();
     for (Task task : Task.of(file, pack)) {

@@ -86,7 +86,11 @@ public final class Check {
         unfit.add(unfit(file, Failures.inWords(task, e)));
       }
     }
-    return reading.problems().and(trains.problems(good.value())).and(new Problems(unfit));
+    return reading
+        .problems()
+        .and(good.value().early())
+        .and(trains.problems(good.value()))
+        .and(new Problems(unfit));
   }
 
   private static Problem unfit(Path file, String failure) {

@@ -12,10 +12,10 @@ import gradepost.briefing.compose.ReissuePapers.Concerned;
 import gradepost.briefing.compose.ReissuePapers.Out;
 import gradepost.briefing.compose.Sheets;
 import gradepost.drive.Plan;
+import gradepost.reissue.Changeover;
 import gradepost.reissue.Comparison;
 import gradepost.reissue.register.Entry;
 import gradepost.source.PackFile;
-import gradepost.units.MomentStyle;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -92,6 +92,7 @@ final class IssueMaker {
     Map<String, Task> old = new HashMap<>();
     before.ifPresent(b -> Task.of(file, b.pack()).forEach(t -> old.put(t.stem(), t)));
     List<String> failures = new ArrayList<>();
+    now.early().all().forEach(p -> failures.add(p.text()));
     for (Task task : Task.of(file, now)) {
       Work work = work(file, task, Optional.ofNullable(old.get(task.stem())));
       failures.addAll(Failures.inWords(file, task, work.plan()));
@@ -104,7 +105,7 @@ final class IssueMaker {
     List<String> told = new ArrayList<>();
     for (Work work : works) {
       String stem = work.task().stem();
-      List<Change> changes = writer(work).changes(work.comparison());
+      List<Change> changes = writer(work, now).changes(work.comparison());
       changes.forEach(c -> told.add(stem + ": " + c.kind() + ", " + c.place() + ": " + c.text()));
       Briefing plain = compose(work.task(), work.plan(), now, changes);
       Optional<Briefing> then =
@@ -145,8 +146,11 @@ final class IssueMaker {
     return new Work(task, plan, Optional.of(before), Comparison.of(before, plan));
   }
 
-  private ChangeWriter writer(Work work) {
-    return new ChangeWriter(layout.messages(), work.plan().assignment().path());
+  private ChangeWriter writer(Work work, PackFile now) {
+    return new ChangeWriter(
+        layout.messages(),
+        work.plan().assignment().path(),
+        new Changeover(now.issue().validFrom(), now.withdrawn()));
   }
 
   private Briefing compose(Task task, Plan plan, PackFile pack, List<Change> changes) {
@@ -220,14 +224,14 @@ final class IssueMaker {
           papers.add(
               layout.pdf(
                   stem + "-addendum",
-                  new AddendumWriter(layout.messages(), work.plan().assignment().path())
-                      .addendum(
-                          briefing,
-                          work.comparison(),
-                          MomentStyle.MOMENT.format(briefing.issue().issued()))));
+                  new AddendumWriter(
+                          layout.messages(),
+                          work.plan().assignment().path(),
+                          writer(work, draft.now()))
+                      .addendum(briefing, work.comparison())));
         }
         if (!work.comparison().isEmpty()) {
-          ChangeWriter writer = writer(work);
+          ChangeWriter writer = writer(work, draft.now());
           office.add(
               layout.pdf(
                   stem + "-slips",

@@ -7,7 +7,9 @@ import java.util.List;
  * enough.
  *
  * @param printed when, in words
- * @param rows what stands from now, and the row of the pack that each replaces
+ * @param groups what changed, a table for each hour from which it is in force; those that stand
+ *     already when it is printed are one
+ * @param notesFrom from when the notes hold, in words; empty where they do already
  * @param notes what it means for the approaches
  * @param keeping what comes first, and what to do with this sheet
  */
@@ -19,12 +21,14 @@ public record Addendum(
     IssueDetails issue,
     String heading,
     String printed,
-    Table rows,
+    List<Table> groups,
+    String notesFrom,
     List<String> notes,
     String keeping)
     implements Printable {
 
   public Addendum {
+    groups = List.copyOf(groups);
     notes = List.copyOf(notes);
   }
 

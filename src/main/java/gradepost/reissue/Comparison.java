@@ -171,6 +171,9 @@ public record Comparison(
     if (!now.boards().equals(then.boards())) {
       kinds.add(RestrictionChange.Kind.REBOARDED);
     }
+    if (kinds.isEmpty() && !now.changedFrom().equals(then.changedFrom())) {
+      kinds.add(RestrictionChange.Kind.RETIMED);
+    }
     if (kinds.isEmpty() && !now.equals(then)) {
       kinds.add(RestrictionChange.Kind.REWORDED);
     }

@@ -11,6 +11,8 @@ import java.util.Optional;
  * @param reference stable across reissues
  * @param normalSpeed what stands when it does not
  * @param imposed when it begins to stand
+ * @param changedFrom from when it stands as it is told here, where it stood in another form before,
+ *     or from when it is withdrawn; empty means that the notice does not say
  * @param until when it ceases; empty means until further notice
  * @param hours the hours of day in which it stands; empty means all day
  * @param boards empty means that nothing stands at the lineside: PAPER ONLY
@@ -27,6 +29,7 @@ public record TemporaryRestriction(
     Optional<Speed> normalSpeed,
     String reason,
     LocalDateTime imposed,
+    Optional<LocalDateTime> changedFrom,
     Optional<LocalDateTime> until,
     Optional<DailyHours> hours,
     List<Board> boards,
@@ -49,7 +52,7 @@ public record TemporaryRestriction(
     WITHDRAWN
   }
 
-  /** A restriction of whose notice no more is known. */
+  /** A restriction that is as it was imposed, and of whose notice no more is known. */
   public TemporaryRestriction(
       String reference,
       Kind kind,
@@ -76,6 +79,7 @@ public record TemporaryRestriction(
         normalSpeed,
         reason,
         imposed,
+        Optional.empty(),
         until,
         hours,
         boards,

@@ -41,7 +41,8 @@ final class NoticeCsv {
           "direction", "directions",
           "differentialspeeds", "differential",
           "differentialspeed", "differential",
-          "issuedon", "issued");
+          "issuedon", "issued",
+          "easedfrom", "changed-from");
 
   /** A heading: its key, and the unit that its bare numbers have. */
   private record Heading(String key, String unit) {}

@@ -3,6 +3,7 @@ package gradepost.source;
 import gradepost.route.Board;
 import gradepost.route.TemporaryRestriction;
 import gradepost.route.TemporaryRestriction.Status;
+import gradepost.units.MomentStyle;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -29,8 +30,11 @@ final class NoticeSequel {
       boolean withdrawn = notice.status() == Status.WITHDRAWN;
       if (withdrawn && then == null) {
         withdrawsNothing(notice);
-      } else if (!withdrawn && then != null && !then.boards().isEmpty()) {
-        boards(then, notice);
+      } else if (!withdrawn && then != null) {
+        if (!then.boards().isEmpty()) {
+          boards(then, notice);
+        }
+        gap(then, notice);
       }
     }
   }
@@ -50,6 +54,25 @@ final class NoticeSequel {
           "boards: those that stand from now, or none where nothing stands at the lineside",
           "");
     }
+  }
+
+  /**
+   * Between the end of the one form and the beginning of the other nobody would know what stands.
+   */
+  private void gap(TemporaryRestriction then, TemporaryRestriction notice) {
+    notice
+        .changedFrom()
+        .filter(changed -> then.until().filter(end -> end.isBefore(changed)).isPresent())
+        .ifPresent(
+            changed ->
+                in.error(
+                    in.spot(notice, SpeedTables.CHANGED_FROM),
+                    "%s ended %s, and changes only then: nothing says what stands between"
+                        .formatted(
+                            notice.reference(),
+                            MomentStyle.MOMENT.format(then.until().orElseThrow())),
+                    "changed-from when it ended or before; or imposed anew",
+                    ""));
   }
 
   private static String inWords(Board board) {

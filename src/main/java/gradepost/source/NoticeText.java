@@ -103,6 +103,8 @@ public final class NoticeText {
     n.normalSpeed().ifPresent(s -> out.put(SpeedTables.NORMAL_SPEED.name(), speed(s)));
     text(out, SpeedTables.REASON, n.reason(), yaml);
     out.put(SpeedTables.IMPOSED.name(), MomentStyle.MOMENT.format(n.imposed()));
+    n.changedFrom()
+        .ifPresent(c -> out.put(SpeedTables.CHANGED_FROM.name(), MomentStyle.MOMENT.format(c)));
     out.put(
         SpeedTables.UNTIL.name(),
         n.until().map(MomentStyle.MOMENT::format).orElse(Moment.OpenEnd.FURTHER_NOTICE));

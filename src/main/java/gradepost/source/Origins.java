@@ -21,7 +21,7 @@ public final class Origins {
   }
 
   /** A record that was made and not read belongs to the pack as a whole. */
-  private Spot spot(Object element, String key) {
+  Spot spot(Object element, String key) {
     return readers.stream()
         .filter(r -> r.knows(element))
         .findFirst()

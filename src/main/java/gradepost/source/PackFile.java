@@ -10,10 +10,12 @@ import gradepost.route.audit.AuditFinding;
 import gradepost.stock.Formation;
 import gradepost.stock.LoadCase;
 import gradepost.stock.Stock;
+import gradepost.units.MomentStyle;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -69,6 +71,37 @@ public record PackFile(
     return notices.stream()
         .filter(n -> n.status() == TemporaryRestriction.Status.WITHDRAWN)
         .toList();
+  }
+
+  /**
+   * Restrictions that change, or are withdrawn, only after the issue is valid: until then its
+   * trains would be told what does not stand yet.
+   */
+  public Problems early() {
+    List<Problem> out = new ArrayList<>();
+    for (TemporaryRestriction notice : notices) {
+      boolean concerned =
+          notice.imposed().isBefore(issue.validTo())
+              && directions.stream()
+                  .anyMatch(d -> notice.applies().to(d.direction(), Set.copyOf(d.lines())));
+      notice
+          .changedFrom()
+          .filter(changed -> concerned && changed.isAfter(issue.validFrom()))
+          .ifPresent(
+              changed ->
+                  out.add(
+                      Problem.error(
+                          origins.spot(notice, SpeedTables.CHANGED_FROM.name()),
+                          "%s changes only from %s, and the pack is valid from %s"
+                              .formatted(
+                                  notice.reference(),
+                                  MomentStyle.MOMENT.format(changed),
+                                  MomentStyle.MOMENT.format(issue.validFrom())),
+                          "a pack that is valid from the change or later",
+                          "reissue --valid-from '%s'"
+                              .formatted(MomentStyle.MOMENT.format(changed)))));
+    }
+    return new Problems(out);
   }
 
   /**

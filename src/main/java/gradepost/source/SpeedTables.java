@@ -138,6 +138,12 @@ final class SpeedTables {
           "normal-speed", Common.ROUTE_SPEED, "What stands when the restriction does not.");
   static final Key<LocalDateTime> IMPOSED =
       Key.required("imposed", new Moment.DayAndHour(), "When it begins to stand.");
+  static final Key<LocalDateTime> CHANGED_FROM =
+      Key.optional(
+          "changed-from",
+          new Moment.DayAndHour(),
+          "From when it stands as it is told here, or is withdrawn, where it stood in another form"
+              + " before.");
   static final Key<Optional<LocalDateTime>> UNTIL =
       Key.required("until", new Moment.OpenEnd(), "When it ceases to stand.");
   static final Key<DailyHours> HOURS =
@@ -212,6 +218,7 @@ final class SpeedTables {
                   NORMAL_SPEED,
                   REASON,
                   IMPOSED,
+                  CHANGED_FROM,
                   UNTIL,
                   HOURS,
                   BOARDS,
@@ -227,7 +234,8 @@ final class SpeedTables {
               SpeedTables::notice)
           .checked(Common::forwardOrder)
           .checked(SpeedTables::boardsFitDirections)
-          .checked(SpeedTables::noticeEndsAfterItBegins);
+          .checked(SpeedTables::noticeEndsAfterItBegins)
+          .checked(SpeedTables::changesWhileItStands);
 
   private static TemporaryRestriction notice(Values v) {
     return new TemporaryRestriction(
@@ -241,6 +249,7 @@ final class SpeedTables {
         v.find(NORMAL_SPEED),
         v.get(REASON),
         v.get(IMPOSED),
+        v.find(CHANGED_FROM),
         v.get(UNTIL),
         v.find(HOURS),
         v.get(BOARDS),
@@ -264,6 +273,29 @@ final class SpeedTables {
         (imposed, until) -> {
           if (until.isPresent() && !until.get().isAfter(imposed)) {
             v.error(UNTIL, "until is not after imposed", "imposed first, then until", "");
+          }
+        });
+  }
+
+  private static void changesWhileItStands(Values v) {
+    Common.whenBoth(
+        v,
+        IMPOSED,
+        CHANGED_FROM,
+        (imposed, changed) -> {
+          if (changed.isBefore(imposed)) {
+            v.error(
+                CHANGED_FROM, "changed-from is before imposed", "imposed first, or the same", "");
+          }
+        });
+    Common.whenBoth(
+        v,
+        UNTIL,
+        CHANGED_FROM,
+        (until, changed) -> {
+          if (until.filter(end -> end.isBefore(changed)).isPresent()) {
+            v.error(
+                CHANGED_FROM, "changed-from is after until", "changed-from first, then until", "");
           }
         });
   }

@@ -49,6 +49,9 @@ class AddendumTest extends Changes {
     int up = text.indexOf("  - direction: Up");
     int end = text.indexOf("formations:");
     text = text.substring(0, up) + text.substring(end).replace("[4-car, 8-car]", "[8-car]");
+    // What the notices say stands already when it is printed.
+    text = text.replaceFirst("\\n  issued: [-0-9: ]+", "\n  issued: 2026-11-25 12:00");
+    text = text.replaceFirst("\\n  valid-from: [-0-9: ]+", "\n  valid-from: 2026-11-25 12:00");
     inputs.set(0, new Input(inputs.get(0).name(), text.getBytes(StandardCharsets.UTF_8)));
     return good(Disk.sources().pack(inputs));
   }
@@ -180,7 +183,8 @@ class AddendumTest extends Changes {
             issue,
             "Thrumble Valley",
             "printed",
-            new Table("stands", "stands", "What stands from now", "", columns, rows, "NONE"),
+            List.of(new Table("stands", "stands", "In force", "", columns, rows, "NONE")),
+            "",
             List.of("a note"),
             messages.text("addendum.whole", 40));
     Paper paper = new Layout(Optional.empty()).pdf("long", addendum);
@@ -205,7 +209,7 @@ class AddendumTest extends Changes {
   }
 
   /** Where the lowest text lies that is not the foot of the page, from the upper edge. */
-  private static double lowestMm(PDDocument pdf) throws IOException {
+  static double lowestMm(PDDocument pdf) throws IOException {
     List<Double> lows = new ArrayList<>();
     PDFTextStripper stripper =
         new PDFTextStripper() {

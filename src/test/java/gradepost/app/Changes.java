@@ -52,8 +52,8 @@ abstract class Changes {
     StringBuilder text = new StringBuilder("gradepost: restrictions\nnotices:\n");
     for (String entry : entries) {
       String until = entry.contains("until: ") ? "" : "until: further notice, ";
-      text.append(
-          "  - {type: temporary, imposed: 2026-11-24 04:00, %s%s}%n".formatted(until, entry));
+      String imposed = entry.contains("imposed: ") ? "" : "imposed: 2026-11-24 04:00, ";
+      text.append("  - {type: temporary, %s%s%s}%n".formatted(imposed, until, entry));
     }
     Path file = Files.writeString(folder.resolve("n.yaml"), text);
     var notices = Disk.sources().noticeFile(Disk.name(file)).read(pack);

@@ -81,6 +81,7 @@ class NoticeTextTest {
         random.nextBoolean() ? Optional.empty() : Optional.of(Speed.ofMph(60)),
         random.nextBoolean() ? "" : "a \"wet\" bed; see note, page 2",
         LocalDateTime.of(2026, 11, 1 + random.nextInt(28), 4, 30),
+        random.nextBoolean() ? Optional.empty() : Optional.of(LocalDateTime.of(2026, 12, 1, 4, 5)),
         random.nextBoolean() ? Optional.empty() : Optional.of(LocalDateTime.of(2027, 1, 2, 3, 4)),
         random.nextBoolean()
             ? Optional.empty()
@@ -222,6 +223,7 @@ class NoticeTextTest {
         n.normalSpeed(),
         reason,
         n.imposed(),
+        n.changedFrom(),
         n.until(),
         n.hours(),
         n.boards(),

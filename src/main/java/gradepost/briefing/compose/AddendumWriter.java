@@ -10,14 +10,19 @@ import gradepost.reissue.Comparison;
 import gradepost.reissue.RestrictionChange;
 import gradepost.route.Path;
 import gradepost.route.TemporaryRestriction;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
- * Composes what goes out at once: every restriction that changed; where a driver who goes by the
- * old pack would now brake too late; and which of his sheets no longer hold. Up to three
- * restrictions are half a page where they find room; what does not is whole pages, and says that it
- * is not to be cut.
+ * Composes what goes out at once: every restriction that changed, under the hour from which it is
+ * in force; where a driver who goes by the old pack would brake too late; and which of his sheets
+ * no longer hold. Up to three restrictions are half a page where they find room; what does not is
+ * whole pages, and says that it is not to be cut.
  */
 public final class AddendumWriter {
   /** Of so many restrictions it is half a page, if their words leave room. */
@@ -32,30 +37,76 @@ public final class AddendumWriter {
   /** Letters that surely stand in a line of each column, and of a note. */
   private static final int[] COLUMNS = {9, 24, 7, 17, 12, 22};
 
+  private static final int[] LATER_COLUMNS = {9, 22, 24, 16, 14};
+
   private static final int NOTE = 95;
+
+  /** Lines that each hour after the first takes for itself. */
+  private static final int LINES_OF_HEADING = 4;
 
   private final Messages messages;
   private final Words words;
   private final ChangeWriter writer;
 
-  public AddendumWriter(Messages messages, Path path) {
+  /**
+   * @param writer that knows from when each change is in force
+   */
+  public AddendumWriter(Messages messages, Path path, ChangeWriter writer) {
     this.messages = messages;
     this.words = new Words(messages, path);
-    this.writer = new ChangeWriter(messages, path);
+    this.writer = writer;
   }
 
-  /** What cannot wait. */
-  public Addendum addendum(Briefing now, Comparison comparison, String printed) {
-    Tables table = new Tables(words, "addendum", "stands");
+  /** What cannot wait, as it is to be read from the hour at which the issue was made. */
+  public Addendum addendum(Briefing now, Comparison comparison) {
+    LocalDateTime printed = now.issue().issued();
+    List<RestrictionChange> already = new ArrayList<>();
+    SortedMap<LocalDateTime, List<RestrictionChange>> later = new TreeMap<>();
     for (RestrictionChange change : comparison.restrictions()) {
+      LocalDateTime hour = writer.changeover().inForce(change);
+      (hour.isAfter(printed) ? later.computeIfAbsent(hour, h -> new ArrayList<>()) : already)
+          .add(change);
+    }
+    List<Table> groups = new ArrayList<>();
+    already.stream()
+        .map(writer.changeover()::inForce)
+        .max(Comparator.naturalOrder())
+        .ifPresent(last -> groups.add(inForce(last, already)));
+    later.forEach((hour, changes) -> groups.add(later(hour, changes, printed)));
+    int count = comparison.restrictions().size();
+    List<String> few = notes(comparison, Math.max(0, MOST_ENTRIES - count));
+    boolean half = count <= MOST_ON_HALF && lines(groups, few) <= MOST_LINES;
+    return new Addendum(
+        now.language(),
+        messages.text("addendum.title", now.cover().heading(), now.issue().number()),
+        now.subject(),
+        now.issueLine(),
+        now.issue(),
+        now.cover().heading(),
+        messages.text("addendum.printed", words.moment(printed), now.issue().number()),
+        groups,
+        later.isEmpty()
+            ? ""
+            : messages.text(
+                groups.size() == 1 ? "addendum.notes-from" : "addendum.notes-from-each",
+                words.moment(later.firstKey())),
+        half ? few : notes(comparison, Integer.MAX_VALUE),
+        half ? messages.text("addendum.half") : messages.text("addendum.whole", count));
+  }
+
+  /** What stands already: beside each row the one of the pack that is replaced. */
+  private Table inForce(LocalDateTime hour, List<RestrictionChange> changes) {
+    Tables table = new Tables(words, "addendum", "stands");
+    for (RestrictionChange change : changes) {
       TemporaryRestriction any = change.any();
       boolean gone = change.after().isEmpty();
+      LocalDateTime since = writer.changeover().inForce(change);
       table.row(
           true,
           change.reference(),
           writer.extent(any),
-          gone ? messages.text("addendum.withdrawn") : writer.speed(any),
-          gone ? "" : words.moment(any.imposed()) + ",\n" + writer.until(any),
+          gone ? gone(change) : writer.speed(any),
+          gone ? words.moment(since) : words.moment(since) + ",\n" + writer.until(any),
           gone ? "" : writer.boards(any),
           change
               .before()
@@ -65,32 +116,63 @@ public final class AddendumWriter {
                           "addendum.old-row", b.reference(), writer.extent(b), writer.speed(b)))
               .orElse(messages.text("addendum.new-row")));
     }
-    Table rows = table.build();
-    int count = comparison.restrictions().size();
-    List<String> few = notes(comparison, Math.max(0, MOST_ENTRIES - count));
-    boolean half = count <= MOST_ON_HALF && lines(rows, few) <= MOST_LINES;
-    return new Addendum(
-        now.language(),
-        messages.text("addendum.title", now.cover().heading(), now.issue().number()),
-        now.subject(),
-        now.issueLine(),
-        now.issue(),
-        now.cover().heading(),
-        messages.text("addendum.printed", printed, now.issue().number()),
-        rows,
-        half ? few : notes(comparison, Integer.MAX_VALUE),
-        half ? messages.text("addendum.half") : messages.text("addendum.whole", count));
+    return table.titled(messages.text("addendum.in-force", words.moment(hour))).build();
+  }
+
+  /** What stands only from an hour to come: of each the row until then, and that from then. */
+  private Table later(LocalDateTime hour, List<RestrictionChange> changes, LocalDateTime printed) {
+    Tables table =
+        new Tables(
+            words, "addendum-" + words.moment(hour).replaceAll("[^0-9]+", "-"), "stands-later");
+    for (RestrictionChange change : changes) {
+      LocalDateTime ends = writer.changeover().earlierEnds(change);
+      Optional<TemporaryRestriction> stands =
+          change.before().filter(b -> ends.isAfter(printed) && b.imposed().isBefore(ends));
+      TemporaryRestriction old = stands.orElse(change.any());
+      boolean unknown = change.before().isEmpty() && change.any().changedFrom().isPresent();
+      table.row(
+          true,
+          change.reference(),
+          messages.text("addendum.until", words.moment(stands.isPresent() ? ends : hour)),
+          writer.extent(old),
+          stands
+              .map(writer::speed)
+              .orElse(messages.text(unknown ? "addendum.not-in-pack" : "addendum.no-restriction")),
+          stands.map(writer::boards).orElse(""));
+      boolean gone = change.after().isEmpty();
+      TemporaryRestriction any = change.any();
+      table.row(
+          true,
+          change.reference(),
+          gone
+              ? messages.text("addendum.from", words.moment(hour))
+              : messages.text("addendum.from-until", words.moment(hour), writer.until(any)),
+          writer.extent(any),
+          gone ? gone(change) : writer.speed(any),
+          gone ? "" : writer.boards(any));
+    }
+    return table.titled(messages.text("addendum.in-force", words.moment(hour))).build();
+  }
+
+  private String gone(RestrictionChange change) {
+    return messages.text(
+        writer.changeover().isWithdrawn(change) ? "addendum.withdrawn" : "addendum.ended");
   }
 
   /** How many lines they take, rather too many than too few. */
-  private static int lines(Table rows, List<String> notes) {
-    int lines = 0;
-    for (Table.Row row : rows.rows()) {
-      int most = 0;
-      for (int i = 0; i < COLUMNS.length; i++) {
-        most = Math.max(most, lines(row.cells().get(i), COLUMNS[i]));
+  private static int lines(List<Table> groups, List<String> notes) {
+    int lines = LINES_OF_HEADING * (groups.size() - 1);
+    for (Table group : groups) {
+      boolean later = group.columns().size() != COLUMNS.length;
+      int[] columns = later ? LATER_COLUMNS : COLUMNS;
+      lines += later ? group.rows().size() / 2 : 0;
+      for (Table.Row row : group.rows()) {
+        int most = 0;
+        for (int i = 0; i < columns.length; i++) {
+          most = Math.max(most, lines(row.cells().get(i), columns[i]));
+        }
+        lines += most;
       }
-      lines += most;
     }
     for (String note : notes) {
       lines += lines(note, NOTE);

@@ -5,6 +5,7 @@ import gradepost.briefing.Messages;
 import gradepost.drive.Approach;
 import gradepost.drive.Target;
 import gradepost.reissue.ApproachChange;
+import gradepost.reissue.Changeover;
 import gradepost.reissue.Comparison;
 import gradepost.reissue.RestrictionChange;
 import gradepost.reissue.SpeedChange;
@@ -25,10 +26,17 @@ public final class ChangeWriter {
 
   private final Words words;
   private final Path path;
+  private final Changeover changeover;
 
-  public ChangeWriter(Messages messages, Path path) {
+  public ChangeWriter(Messages messages, Path path, Changeover changeover) {
     this.words = new Words(messages, path);
     this.path = path;
+    this.changeover = changeover;
+  }
+
+  /** From when each change is in force. */
+  Changeover changeover() {
+    return changeover;
   }
 
   /** A line for every change, what matters most first; one for all that get another number only. */
@@ -74,18 +82,17 @@ public final class ChangeWriter {
             .map(k -> words.text("change." + lower(k)))
             .collect(Collectors.joining(words.text("change.list")));
     TemporaryRestriction any = change.any();
+    String hour = words.moment(changeover.inForce(change));
     String text;
     if (change.after().isEmpty()) {
-      text = words.text("change.gone", change.reference(), speed(any));
-    } else if (change.before().isEmpty()) {
       text =
           words.text(
-              "change.is",
+              changeover.isWithdrawn(change) ? "change.gone" : "change.ended",
               change.reference(),
               speed(any),
-              boards(any),
-              words.moment(any.imposed()),
-              until(any));
+              hour);
+    } else if (change.before().isEmpty()) {
+      text = words.text("change.is", change.reference(), speed(any), boards(any), hour, until(any));
     } else {
       TemporaryRestriction then = change.before().get();
       text =
@@ -96,7 +103,7 @@ public final class ChangeWriter {
               extent(then),
               speed(any),
               boards(any),
-              words.moment(any.imposed()),
+              hour,
               until(any));
     }
     return new Change(kinds, extent(any), text);

@@ -27,12 +27,10 @@ public final class ReissuePapers {
 
   private final Messages messages;
   private final Words words;
-  private final ChangeWriter writer;
 
   public ReissuePapers(Messages messages, Path path) {
     this.messages = messages;
     this.words = new Words(messages, path);
-    this.writer = new ChangeWriter(messages, path);
   }
 
   /** Someone whom a change concerns, and why, in words. */
@@ -70,7 +68,12 @@ public final class ReissuePapers {
         now.cover().heading(),
         now.cover().issue(),
         Stream.of("1", "2", "3", "4")
-            .map(n -> messages.text("supplement.todo." + n, issue.supersedes().orElse("")))
+            .map(
+                n ->
+                    messages.text(
+                        "supplement.todo." + n,
+                        issue.supersedes().orElse(""),
+                        words.moment(issue.validFrom())))
             .toList(),
         now.changes(),
         pageList(sheets, old, number),

@@ -129,7 +129,11 @@ final class SpeedTables {
 
   private String when(TemporaryRestriction r) {
     String until = until(words, r);
-    String span = words.text("table.temporary.when", words.moment(r.imposed()), until);
+    String changed =
+        r.changedFrom()
+            .map(c -> "\n" + words.text("table.temporary.changed", words.moment(c)))
+            .orElse("");
+    String span = words.text("table.temporary.when", words.moment(r.imposed()), until) + changed;
     return r.hours()
         .map(h -> span + "\n" + words.text("table.temporary.hours", h.from(), h.to()))
         .orElse(span);

@@ -11,11 +11,19 @@ final class Tables {
   private final String name;
   private final List<Table.Column> more = new ArrayList<>();
   private final List<Table.Row> rows = new ArrayList<>();
+  private String title;
 
   Tables(Words words, String part, String name) {
     this.words = words;
     this.id = part + "-" + name;
     this.name = name;
+    this.title = words.text("table." + name + ".title");
+  }
+
+  /** Another title than that of the texts. */
+  Tables titled(String words) {
+    title = words;
+    return this;
   }
 
   /** A column after those of the texts. */
@@ -56,7 +64,7 @@ final class Tables {
     return new Table(
         id,
         name,
-        words.text("table." + name + ".title"),
+        title,
         words.messages().has(noteKey) ? words.text(noteKey) : "",
         columns,
         rows,
