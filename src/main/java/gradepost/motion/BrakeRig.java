@@ -9,7 +9,9 @@ import gradepost.stock.LoadCase;
 import gradepost.stock.PipeLaw;
 import gradepost.stock.Stock;
 import gradepost.units.Length;
+import java.util.Comparator;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * One brake system on one train, as numbers.
@@ -46,8 +48,10 @@ public record BrakeRig(
    * Puts a brake system on a train.
    *
    * @param factor share of the stated force that is counted on
-   * @param isolatedShare share of the vehicles that do not brake; whole vehicles, rounded up, from
-   *     the front, which answers first
+   * @param isolatedShare share of the vehicles that do not brake: whole vehicles, rounded up, those
+   *     with the strongest brakes, of equal ones the heaviest (on a poor rail they hold most), of
+   *     these the foremost. The others then answer as late as if the foremost were isolated: no
+   *     choice of so many vehicles gives less force, or later
    */
   public static BrakeRig of(
       Stock stock,
@@ -66,14 +70,20 @@ public record BrakeRig(
       }
     }
     double gain = factor * gain(stock, formation, load);
-    int isolated = (int) Math.ceil(isolatedShare * n - 1e-9);
+    int isolated = isolated(n, isolatedShare);
+    boolean[] off = strongest(train, isolated);
     double[] gains = new double[n];
-    for (int i = isolated; i < n; i++) {
-      gains[i] = gain * train.brakeShare()[i];
+    double[] answers = delay.clone();
+    int last = isolated;
+    for (int i = 0; i < n; i++) {
+      if (!off[i]) {
+        gains[i] = gain * train.brakeShare()[i];
+        answers[i] = delay[last++];
+      }
     }
     return new BrakeRig(
         system.action().deadTime(new Length(train.totalLengthM())).seconds(),
-        delay,
+        answers,
         system.application().pascalsPerSecond(),
         system.release().pascalsPerSecond(),
         system.gradualRelease(),
@@ -84,6 +94,24 @@ public record BrakeRig(
         system
             .recharge()
             .map(rate -> new Reservoir(system.pipe().orElseThrow(), rate.pascalsPerSecond())));
+  }
+
+  /** How many whole vehicles a share is: rounded up. */
+  public static int isolated(int vehicles, double share) {
+    return (int) Math.ceil(share * vehicles - 1e-9);
+  }
+
+  private static boolean[] strongest(Train train, int count) {
+    boolean[] off = new boolean[train.vehicles()];
+    IntStream.range(0, off.length)
+        .boxed()
+        .sorted(
+            Comparator.<Integer>comparingDouble(i -> -train.brakeShare()[i])
+                .thenComparing(i -> -train.massKg()[i])
+                .thenComparing(i -> i))
+        .limit(count)
+        .forEach(i -> off[i] = true);
+    return off;
   }
 
   /** Newtons for each pascal above the threshold, whole train, at friction 1. */

@@ -78,9 +78,11 @@ final class PackReader {
             shelves.policies(),
             (root, reader) -> PolicyTable.POLICY.read(root, "the file", reader));
     List<Read<Notices>> notices = notices(values, route);
+    List<gradepost.stock.Formation> formations =
+        stock.map(s -> Formations.named(values, s.value())).orElse(List.of());
     if (stock.isPresent() && policy.isPresent()) {
       Reader reader = new Reader(policy.get().in());
-      PolicyAgainstStock.check(policy.get().value(), stock.get().value(), reader);
+      PolicyAgainstStock.check(policy.get().value(), stock.get().value(), formations, reader);
       fromFiles = fromFiles.and(reader.problems());
     }
     List<DirectionPart> directions = new ArrayList<>();
@@ -90,8 +92,6 @@ final class PackReader {
           .find(PackTable.DIRECTIONS)
           .ifPresent(all -> all.forEach(d -> resolver.resolve(d).ifPresent(directions::add)));
     }
-    List<gradepost.stock.Formation> formations =
-        stock.map(s -> Formations.named(values, s.value())).orElse(List.of());
     stock.ifPresent(s -> Formations.ofRisks(values, in, s.value()));
     signOffHasRules(values, policy.map(Read::value));
     if (typed.isEmpty() || route.isEmpty() || stock.isEmpty() || policy.isEmpty()) {

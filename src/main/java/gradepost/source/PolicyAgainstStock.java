@@ -1,9 +1,12 @@
 package gradepost.source;
 
 import gradepost.drive.Policy;
+import gradepost.drive.SafeSide;
 import gradepost.drive.Technique;
+import gradepost.motion.BrakeRig;
 import gradepost.stock.BrakeControl;
 import gradepost.stock.BrakeSystem;
+import gradepost.stock.Formation;
 import gradepost.stock.Stock;
 import gradepost.units.Pressure;
 import java.util.Comparator;
@@ -25,7 +28,7 @@ final class PolicyAgainstStock {
   }
 
   /** Reports on the places of the policy file, which {@code in} has read. */
-  static void check(Policy policy, Stock stock, Reader in) {
+  static void check(Policy policy, Stock stock, List<Formation> formations, Reader in) {
     PolicyAgainstStock check = new PolicyAgainstStock(stock, in);
     check.technique(policy.stopping());
     check.technique(policy.restriction());
@@ -33,6 +36,21 @@ final class PolicyAgainstStock {
         policy.run().checkPressure(),
         PolicyTable.CHECK_PRESSURE.name(),
         in.spot(policy.run(), PolicyTable.CHECK_PRESSURE));
+    formations.forEach(formation -> check.isolated(policy.safeSide(), formation));
+  }
+
+  /** Latest places need a brake that is left. */
+  private void isolated(SafeSide safe, Formation formation) {
+    long braked = formation.vehicles().stream().filter(v -> v.brakeWeight() > 0).count();
+    int isolated = BrakeRig.isolated(formation.cars(), safe.isolatedShare());
+    if (isolated >= braked) {
+      in.error(
+          in.spot(safe, PolicyTable.ISOLATED),
+          "isolated-share takes %d of the %d vehicles of %s that brake: no brake is left"
+              .formatted(braked, braked, formation.name()),
+          "a share that leaves one of them at least, in whole vehicles rounded up",
+          "");
+    }
   }
 
   private void technique(Technique technique) {

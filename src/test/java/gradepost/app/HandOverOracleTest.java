@@ -1,14 +1,18 @@
 package gradepost.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import gradepost.drive.Assignment;
 import gradepost.drive.DemoPlans;
+import gradepost.drive.Plan;
 import gradepost.drive.Planner;
+import gradepost.drive.SignalBraking;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -23,38 +27,110 @@ class HandOverOracleTest {
   private final List<String> wrong = new ArrayList<>();
   private int brakings;
   private int rungs;
+  private int answers;
+  private int needs;
   private double worstBrakingM;
   private double worstRungM;
 
   @Test
   void everyBrakingAndEveryLatestPointComesOutOfTheFileAlone() throws IOException {
     for (Assignment assignment : DemoPlans.assignments()) {
-      byte[] json = HandOver.of(Planner.plan(assignment), "0".repeat(64));
-      JsonNode file = new ObjectMapper().readTree(json);
-      String name =
-          file.at("/assignment/direction").textValue()
-              + " "
-              + file.at("/assignment/formation").textValue();
-      for (JsonNode approach : file.get("approaches")) {
-        String of = name + ", " + approach.at("/target/name").textValue();
-        for (JsonNode application : approach.get("applications")) {
-          braking(file, application, approach.get("number").intValue(), of);
-          ladder(file, application.get("target"), application.get("cases"), of);
-          ladder(file, approach.get("target"), application.get("toStand"), of + " to stand");
-        }
-        JsonNode faster = approach.at("/ifFaster/application");
-        if (faster.isObject()) {
-          ladder(file, faster.get("target"), faster.get("cases"), of + " if faster");
-          faster(file, faster, approach.at("/ifFaster/actions"), of + " if faster");
-        }
-      }
+      Plan plan = Planner.plan(assignment);
+      compare(plan, file(plan));
     }
-    System.out.printf(
-        "hand-over: %d brakings within %.4f m, %d latest points within %.4f m of another solver%n",
-        brakings, worstBrakingM, rungs, worstRungM);
+    report();
     assertThat(wrong).isEmpty();
     assertThat(brakings).isGreaterThan(57);
     assertThat(rungs).isGreaterThan(600);
+    assertThat(answers).isGreaterThan(300);
+    assertThat(needs).isGreaterThan(20);
+  }
+
+  /**
+   * The same where brakes are isolated, and less force and more speed are counted on than in the
+   * other policies: what the file says of the train on the safe side is what was typed, and the
+   * last places are that train's.
+   */
+  @Test
+  void aPolicyThatLeansFurtherIsInTheTrainAndInEveryLastPlace() throws IOException {
+    for (Assignment assignment : DemoPlans.leaning().subList(0, 2)) {
+      Plan plan = Planner.plan(assignment);
+      JsonNode file = file(plan);
+      int cars = assignment.formation().cars();
+      assertThat(cars).isIn(4, 8);
+      leans(file, cars == 4 ? List.of(0) : List.of(0, 3), 2 * cars / 4 * (1.15 + 1.0));
+      compare(plan, file);
+    }
+    report();
+    assertThat(wrong).isEmpty();
+    assertThat(rungs).isGreaterThan(200);
+    assertThat(answers).isGreaterThan(100);
+  }
+
+  /**
+   * @param isolated the first, and of eight vehicles the fourth too: motor cars, which brake 1.15
+   *     times as hard as a trailer
+   * @param weights of all brakes together
+   */
+  private static void leans(JsonNode file, List<Integer> isolated, double weights) {
+    assertThat(file.at("/policy/safeSide/overspeed/metresPerSecond").doubleValue())
+        .isCloseTo(5 * 0.44704, within(1e-9));
+    for (JsonNode system : file.at("/train/brakeSystems")) {
+      String brake = system.get("shortName").textValue();
+      double[] whole = gains(file, "planned", brake);
+      double[] leaning = gains(file, "safeSide", brake);
+      double all = Arrays.stream(whole).sum();
+      double left = (weights - 1.15 * isolated.size()) / weights;
+      assertThat(Arrays.stream(leaning).sum()).isCloseTo(0.8 * left * all, within(1e-9 * all));
+      for (int i = 0; i < whole.length; i++) {
+        double counted = isolated.contains(i) ? 0 : 0.8 * whole[i];
+        assertThat(leaning[i]).as("%s %d", brake, i).isCloseTo(counted, within(1e-9 * all));
+      }
+    }
+  }
+
+  private static double[] gains(JsonNode file, String train, String brake) {
+    JsonNode list = file.at("/train/" + train + "/brakes/" + brake + "/gainNPerPa");
+    double[] gains = new double[list.size()];
+    for (int i = 0; i < gains.length; i++) {
+      gains[i] = list.get(i).doubleValue();
+    }
+    return gains;
+  }
+
+  private static JsonNode file(Plan plan) throws IOException {
+    return new ObjectMapper().readTree(HandOver.of(plan, "0".repeat(64)));
+  }
+
+  private void report() {
+    System.out.printf(
+        "hand-over: %d brakings within %.4f m, %d latest points within %.4f m of another solver%n",
+        brakings, worstBrakingM, rungs, worstRungM);
+  }
+
+  private void compare(Plan plan, JsonNode file) {
+    String name =
+        file.at("/assignment/direction").textValue()
+            + " "
+            + file.at("/assignment/formation").textValue();
+    for (JsonNode approach : file.get("approaches")) {
+      String of = name + ", " + approach.at("/target/name").textValue();
+      for (JsonNode application : approach.get("applications")) {
+        braking(file, application, approach.get("number").intValue(), of);
+        ladder(file, application.get("target"), application.get("cases"), of);
+        ladder(file, approach.get("target"), application.get("toStand"), of + " to stand");
+      }
+      JsonNode faster = approach.at("/ifFaster/application");
+      if (faster.isObject()) {
+        ladder(file, faster.get("target"), faster.get("cases"), of + " if faster");
+        faster(file, faster, approach.at("/ifFaster/actions"), of + " if faster");
+      }
+    }
+    for (SignalBraking signal : plan.signals()) {
+      for (SignalBraking.Need need : signal.needs()) {
+        need(file, signal, need, name + ", " + signal.signal().id());
+      }
+    }
   }
 
   /** Carries out the planned brake actions from where the cylinders were last empty. */
@@ -193,11 +269,10 @@ class HandOverOracleTest {
           continue;
         }
         String brake = rung.at("/brake/shortName").textValue();
-        HandOverTrain train = new HandOverTrain(file, "safeSide", brake, result.get("adhesion"));
-        double over = file.at("/policy/safeSide/overspeed/metresPerSecond").doubleValue();
-        train.place(
-            0, latest.get("exactM").doubleValue(), latest.get("speedMps").doubleValue() + over);
-        train.brake(train.fullPa());
+        double from = latest.get("exactM").doubleValue();
+        HandOverTrain train =
+            fullBraking(
+                file, brake, result.get("adhesion"), from, latest.get("speedMps").doubleValue());
         train.runToSpeed(speed);
         double difference = train.atM() - target;
         rungs++;
@@ -209,6 +284,47 @@ class HandOverOracleTest {
                   of, result.at("/adhesion/name").textValue(), brake, difference));
         }
       }
+      for (JsonNode answer : result.get("answers")) {
+        answer(file, answer, result.get("adhesion"), target, speed, of);
+      }
     }
+  }
+
+  /** What is left when the service brake gives nothing: how far short of the target, or past it. */
+  private void answer(
+      JsonNode file, JsonNode answer, JsonNode adhesion, double targetM, double mps, String of) {
+    String brake = answer.at("/brake/shortName").textValue();
+    double from = answer.get("askedAtM").doubleValue();
+    HandOverTrain train =
+        fullBraking(file, brake, adhesion, from, answer.get("askedSpeedMps").doubleValue());
+    train.runToSpeed(mps);
+    compare(
+        of + " after " + brake + " asked for",
+        targetM - train.atM(),
+        answer.get("shortM").doubleValue());
+    answers++;
+  }
+
+  /**
+   * What one brake needs from the permissible speed to a stand; not in the file, but in the plan.
+   */
+  private void need(JsonNode file, SignalBraking signal, SignalBraking.Need need, String of) {
+    String brake = need.brake().shortName();
+    double from = signal.warnedM();
+    JsonNode dry = file.at("/policy/adhesion/0");
+    HandOverTrain train = fullBraking(file, brake, dry, from, signal.ceilingMps());
+    train.runToSpeed(0);
+    compare(of + " needs of " + brake, train.atM() - from, need.needM());
+    needs++;
+  }
+
+  /** On the safe side: faster than said, with all that this brake has. */
+  private static HandOverTrain fullBraking(
+      JsonNode file, String brake, JsonNode adhesion, double fromM, double mps) {
+    HandOverTrain train = new HandOverTrain(file, "safeSide", brake, adhesion);
+    double over = file.at("/policy/safeSide/overspeed/metresPerSecond").doubleValue();
+    train.place(0, fromM, mps + over);
+    train.brake(train.fullPa());
+    return train;
   }
 }

@@ -24,6 +24,11 @@ public final class DemoPlans {
     return all;
   }
 
+  /** The frozen valley under the policy whose last places lean further. */
+  public static List<Assignment> leaning() {
+    return of(Frozen.leaning());
+  }
+
   private static List<Assignment> of(PackFile pack) {
     List<Assignment> all = new ArrayList<>();
     for (DirectionPart part : pack.directions()) {

@@ -59,6 +59,9 @@ final class Oracle implements OrdinaryDifferentialEquation {
   private final BrakeSystem brake;
   private final BrakeForce law;
 
+  /** The vehicle that each answers as late as; −1 where its brake is isolated. */
+  private final int[] answersAs;
+
   private double t;
   private double s;
   private double v;
@@ -103,7 +106,50 @@ final class Oracle implements OrdinaryDifferentialEquation {
     }
     double meanN =
         (law.loadCompensated() ? inertia : stated) * law.meanDeceleration().metresPerSecond2();
-    gainN = meanN * sum / (from * from / 2);
+    gainN = in.factor * meanN * sum / (from * from / 2);
+    answersAs = answersAs();
+  }
+
+  /** One after the other the strongest brake is taken, of two as strong the heavier vehicle's. */
+  private int[] answersAs() {
+    int[] as = new int[massKg.length];
+    int isolated = 0;
+    for (; isolated < in.isolatedShare * massKg.length - 1e-9; isolated++) {
+      int strongest = -1;
+      for (int i = massKg.length - 1; i >= 0; i--) {
+        boolean taken = as[i] < 0;
+        if (!taken && (strongest < 0 || !stronger(strongest, i))) {
+          strongest = i;
+        }
+      }
+      as[strongest] = -1;
+    }
+    for (int i = 0; i < as.length; i++) {
+      as[i] = as[i] < 0 ? -1 : isolated++;
+    }
+    return as;
+  }
+
+  private boolean stronger(int one, int other) {
+    double by =
+        in.formation.vehicles().get(one).brakeWeight()
+            - in.formation.vehicles().get(other).brakeWeight();
+    return by > 0 || by == 0 && massKg[one] > massKg[other];
+  }
+
+  /**
+   * From the front of the train to where the wave has come to the valve: a vehicle's middle, or the
+   * farther of the two places where it can be as the vehicle may stand either way round.
+   */
+  private double valveM(int vehicle) {
+    double front = 0;
+    for (int i = 0; i < vehicle; i++) {
+      front += lengthM[i];
+    }
+    double length = lengthM[vehicle];
+    double fromEnd =
+        in.formation.vehicles().get(vehicle).valveAt().map(Length::metres).orElse(length / 2);
+    return front + Math.max(fromEnd, length - fromEnd);
   }
 
   private static double massOf(Vehicle vehicle, LoadCase load) {
@@ -277,14 +323,10 @@ final class Oracle implements OrdinaryDifferentialEquation {
       motoredN += own * weight * vehicle.motoredShare();
       double delay = 0;
       if (brake.action() instanceof BrakeAction.Propagated along) {
-        // The wave has come to the valve: the vehicle's middle, or the farther of the two places
-        // where it can be as the vehicle may stand either way round.
-        double fromEnd = vehicle.valveAt().map(Length::metres).orElse(lengthM[i] / 2);
-        double pipe = at - front + Math.max(fromEnd, lengthM[i] - fromEnd);
-        delay = pipe / along.speed().metresPerSecond();
+        delay = valveM(Math.max(0, answersAs[i])) / along.speed().metresPerSecond();
       }
       double pressure = leadingPa(time - delay) - law.threshold().pascals();
-      if (pressure > 0) {
+      if (pressure > 0 && answersAs[i] >= 0) {
         double pull =
             gainN
                 * vehicle.brakeWeight()

@@ -73,6 +73,11 @@ final class Scenario {
   final List<PoorRail.Stretch> poor = new ArrayList<>();
   final AdhesionLaw poorLaw = new ConstantAdhesion(0.03);
 
+  /** Share of the stated brake force that is counted on, and of the vehicles that are isolated. */
+  final double factor;
+
+  final double isolatedShare;
+
   Scenario(long seed) {
     random = new Random(seed * 7919 + 17);
     List<Double> ends = new ArrayList<>();
@@ -102,6 +107,10 @@ final class Scenario {
     load = LoadCase.values()[random.nextInt(3)];
     formation = formation();
     stock = stock(formation);
+    Random leaning = new Random(seed * 104_729 + 5);
+    boolean leans = leaning.nextBoolean() && formation.cars() > 1;
+    factor = leans ? 0.5 + 0.5 * leaning.nextDouble() : 1;
+    isolatedShare = leans ? leaning.nextDouble() * (1 - 1.0 / formation.cars()) : 0;
   }
 
   double between(double low, double high) {
@@ -293,7 +302,7 @@ final class Scenario {
   }
 
   BrakeRig rig() {
-    return BrakeRig.of(stock, formation, load, train(), stock.service(), 1, 0);
+    return BrakeRig.of(stock, formation, load, train(), stock.service(), factor, isolatedShare);
   }
 
   Stepper stepper() {

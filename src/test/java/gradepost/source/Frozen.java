@@ -1,5 +1,6 @@
 package gradepost.source;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 
 /**
@@ -17,9 +18,40 @@ public final class Frozen {
     return pack(FOLDER, VALLEY);
   }
 
+  /**
+   * The same under a policy whose last places lean further: a fifth of the brakes isolated (one of
+   * four vehicles, two of eight), 5 mph faster than planned, 80 % of the force. The strongest
+   * brakes are those of the motor cars: 1.15 to 1.
+   */
+  public static PackFile leaning() {
+    SourceFiles disk = new DiskFiles(FOLDER);
+    return pack(
+        name -> name.equals("policy/miles-psi.yaml") ? leaning(disk.read(name)) : disk.read(name),
+        VALLEY);
+  }
+
+  private static SourceFiles.Content leaning(SourceFiles.Content policy) {
+    String text = new String(((SourceFiles.Bytes) policy).bytes(), StandardCharsets.UTF_8);
+    String other = replaced(text, "isolated-share: {value: 0 %", "isolated-share: {value: 20 %");
+    other = replaced(other, "  overspeed: {value: 2 mph", "  overspeed: {value: 5 mph");
+    other = replaced(other, "brake-factor: {value: 90 %", "brake-factor: {value: 80 %");
+    return new SourceFiles.Bytes(other.getBytes(StandardCharsets.UTF_8));
+  }
+
+  private static String replaced(String text, String from, String to) {
+    if (!text.contains(from)) {
+      throw new AssertionError("the frozen policy has no " + from);
+    }
+    return text.replace(from, to);
+  }
+
   /** A pack that has to be good. */
   public static PackFile pack(Path folder, String file) {
-    Reading<PackFile> reading = new Sources(new DiskFiles(folder)).pack(file);
+    return pack(new DiskFiles(folder), file);
+  }
+
+  private static PackFile pack(SourceFiles files, String file) {
+    Reading<PackFile> reading = new Sources(files).pack(file);
     if (reading instanceof Reading.Good<PackFile> good) {
       return good.value();
     }

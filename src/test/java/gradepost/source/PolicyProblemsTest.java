@@ -121,6 +121,11 @@ class PolicyProblemsTest {
             "check-pressure: «{value: 60 psi, for: checking}",
             "error: check-pressure 60 psi (4.1 bar) is above full service of Invented unit, which is 50 psi (3.4 bar); allowed: full service or less"),
         slip(
+            "no brake left",
+            "isolated-share: {value: 0 %",
+            "isolated-share: «{value: 51 %",
+            "error: isolated-share takes 2 of the 2 vehicles of 2-car that brake: no brake is left; allowed: a share that leaves one of them at least, in whole vehicles rounded up"),
+        slip(
             "load unknown",
             "value: crush",
             "value: «crushed",
