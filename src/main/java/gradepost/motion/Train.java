@@ -14,7 +14,7 @@ import java.util.List;
  *
  * @param massKg of each vehicle, leading one first
  * @param lengthM of each vehicle
- * @param inertiaKg mass of the whole train with its rotating allowance
+ * @param inertiaKg mass of the whole train and of its rotating parts
  * @param motoredKg mass on driven axles, whole train
  * @param motoredVehicleKg of that, each vehicle's
  * @param brakeShare share of the train's brake force of each vehicle; together 1
@@ -47,7 +47,7 @@ public record Train(
       mass[i] = vehicle.massKg(load);
       length[i] = vehicle.length().metres();
       share[i] = vehicle.brakeWeight() / weights;
-      inertia += mass[i] * (1 + vehicle.rotating());
+      inertia += vehicle.inertiaKg(load);
       motoredOf[i] = mass[i] * vehicle.motoredShare();
       motored += motoredOf[i];
     }

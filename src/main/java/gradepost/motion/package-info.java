@@ -7,6 +7,9 @@
  * vehicle may stand either way round, the farther of both places counts, so that a latest place is
  * early and never late.
  *
+ * <p>Of the mass: a force has to slow the mass under the load and that of the rotating parts, which
+ * is the same under every load.
+ *
  * <p>In come a path, a formation and its brakes; out goes where the train is and how fast. Plain
  * doubles, the unit in the name; nothing is allocated in the inner loop. A {@link
  * gradepost.motion.Stepper} is confined to one thread. Nothing here knows what a driver is told:

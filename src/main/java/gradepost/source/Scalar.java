@@ -19,6 +19,7 @@ public sealed interface Scalar<T> extends Kind<T>
         Scalar.Choice,
         Scalar.Quantity,
         HeightText,
+        RotatingText,
         Moment.Day,
         Moment.DayAndHour,
         Moment.OpenEnd,

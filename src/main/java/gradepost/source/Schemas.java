@@ -158,6 +158,8 @@ public final class Schemas {
       return schema;
     } else if (scalar instanceof Scalar.Quantity<?> quantity) {
       return pattern(quantity.kind().pattern());
+    } else if (scalar instanceof RotatingText) {
+      return anyOf(List.of(RotatingText.SHARE, RotatingText.MASS));
     } else if (scalar instanceof HeightText) {
       return pattern("^\\s*[-\u2212]?\\s*\\d.*[a-z]\\s*$");
     } else if (scalar instanceof Moment.Day) {

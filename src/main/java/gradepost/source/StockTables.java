@@ -15,6 +15,7 @@ import gradepost.stock.QuadraticResistance;
 import gradepost.stock.Railcar1936;
 import gradepost.stock.ResistanceLaw;
 import gradepost.stock.RocklCurve;
+import gradepost.stock.RotatingMass;
 import gradepost.stock.Vehicle;
 import gradepost.units.Exact;
 import gradepost.units.Force;
@@ -32,6 +33,8 @@ final class StockTables {
   private static final Scalar.Quantity<Mass> MASS =
       Scalar.Quantity.of(QuantityKind.MASS, "1 t", "300 t");
 
+  private static final double MOST_ROTATING = 0.4;
+
   static final Key<String> TYPE =
       Key.required("type", Common.text("a type of vehicle"), "The type; unique in the file.");
   static final Key<Length> LENGTH =
@@ -47,11 +50,12 @@ final class StockTables {
           "motored-share",
           Scalar.Quantity.of(QuantityKind.PERCENT, "0 %", "100 %"),
           "Share of its mass that rests on driven axles; 0 % for a trailer.");
-  static final Key<Double> ROTATING =
+  static final Key<RotatingMass> ROTATING =
       Key.required(
           "rotating",
-          Scalar.Quantity.of(QuantityKind.PERCENT, "0 %", "40 %"),
-          "Allowance for rotating mass, as a share of its mass.");
+          new RotatingText(),
+          "What its rotating parts add to its mass in every load, as a share of its tare or as a"
+              + " mass.");
   static final Key<Double> BRAKE_WEIGHT =
       Key.preset(
           "brake-weight",
@@ -93,7 +97,8 @@ final class StockTables {
                       v.find(VALVE_AT)))
           .checked(StockTables::valveOnVehicle)
           .checked(v -> notLess(v, TARE, SEATED))
-          .checked(v -> notLess(v, SEATED, CRUSH));
+          .checked(v -> notLess(v, SEATED, CRUSH))
+          .checked(StockTables::rotatingWithinTare);
 
   static final Key<String> LAW = law("quadratic", "constant", "davis-1926", "railcar-1936");
   static final Key<Double> A =
@@ -271,6 +276,18 @@ final class StockTables {
                 heavier.name() + " is less than " + lighter.name(),
                 "tare, seated and crush, each at least the one before",
                 "");
+          }
+        });
+  }
+
+  private static void rotatingWithinTare(Values v) {
+    Common.whenBoth(
+        v,
+        ROTATING,
+        TARE,
+        (rotating, tare) -> {
+          if (rotating.of(tare).kilograms() > MOST_ROTATING * tare.kilograms() * (1 + 1e-9)) {
+            v.error(ROTATING, "rotating is more than 40 % of tare", "0 % to 40 % of tare", "");
           }
         });
   }

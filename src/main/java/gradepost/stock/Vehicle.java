@@ -13,7 +13,7 @@ import java.util.Optional;
  * @param crush mass with all the load that it may carry
  * @param axles number of axles
  * @param motoredShare share of its mass that rests on driven axles, 0 to 1
- * @param rotating allowance for rotating mass as a share of its mass (0.08 is 8 %)
+ * @param rotating what its rotating parts add to the mass that has to be slowed, in every load
  * @param brakeWeight its share of the brake force against other vehicles; 1 is usual
  * @param valveAt from one of its ends to the valve that answers the brake pipe; empty where it is
  *     not stated: its middle then counts
@@ -26,7 +26,7 @@ public record Vehicle(
     Mass crush,
     int axles,
     double motoredShare,
-    double rotating,
+    RotatingMass rotating,
     double brakeWeight,
     Optional<Length> valveAt) {
   public Vehicle {
@@ -44,6 +44,11 @@ public record Vehicle(
       case SEATED -> seated.kilograms();
       case CRUSH -> crush.kilograms();
     };
+  }
+
+  /** Its mass and that of its rotating parts: what a force has to slow. */
+  public double inertiaKg(LoadCase load) {
+    return massKg(load) + rotating.of(tare).kilograms();
   }
 
   /**

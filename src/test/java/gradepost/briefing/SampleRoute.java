@@ -49,6 +49,7 @@ import gradepost.stock.Notch;
 import gradepost.stock.PipeLaw;
 import gradepost.stock.QuadraticResistance;
 import gradepost.stock.RocklCurve;
+import gradepost.stock.RotatingMass;
 import gradepost.stock.Stock;
 import gradepost.stock.Traction;
 import gradepost.stock.Vehicle;
@@ -269,7 +270,7 @@ final class SampleRoute {
             Mass.ofTonnes(50),
             4,
             0.5,
-            0.1,
+            new RotatingMass.ShareOfTare(0.1),
             1,
             Optional.empty());
     Vehicle trailer =
@@ -281,7 +282,7 @@ final class SampleRoute {
             Mass.ofTonnes(41),
             4,
             0,
-            0.05,
+            new RotatingMass.ShareOfTare(0.05),
             1,
             Optional.empty());
     List<Notch> notches = new ArrayList<>();

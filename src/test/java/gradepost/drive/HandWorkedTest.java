@@ -34,7 +34,7 @@ class HandWorkedTest {
    * Hollin Works, 3-car, outwards: falling 1 in 67 and then 1 in 500.
    *
    * <pre>
-   * Coast unit, seated: M = 140.5 t; rotating 11 % of 99 t and 5 % of 41.5 t: 153.5 t to slow.
+   * Coast unit, seated: M = 140.5 t; rotating 11 % of 88 t and 5 % of 35.5 t: 152.0 t to slow.
    * Brake 9 %g = 0.883 m/s² at 3.6 bar, of which the springs take 0.3:
    *   1.4 bar 0.883 × 1.1/3.3 = 0.294;  2.5 bar 0.883 × 2.2/3.3 = 0.589 m/s²
    * Middle of the train from 11 565 to 12 475 m: 685 m at 15 ‰, 225 m at 2 ‰ falling: 11.8 ‰;
@@ -78,7 +78,7 @@ class HandWorkedTest {
   }
 
   private static void coastUnitStops(Printed printed, double slope) {
-    double masses = 140.5 / (140.5 + 0.11 * 99 + 0.05 * 41.5);
+    double masses = 140.5 / (140.5 + 0.11 * 88 + 0.05 * 35.5);
     double inertiaKg = 140_500 / masses;
     double full = 0.09 * G;
     double light = full * (printed.firstPa / BAR - 0.3) / 3.3;
@@ -106,7 +106,7 @@ class HandWorkedTest {
    *
    * <pre>
    * Valley unit: 0.85 m/s² mean from 60 mph at 50 psi, tare. Tare 150 t, with rotating masses
-   *   82 × 1.12 + 68 × 1.06 = 163.9 t; seated 169.4 t and 90.4 × 1.12 + 79 × 1.06 = 185.0 t.
+   *   82 × 1.12 + 68 × 1.06 = 163.9 t; seated 169.4 t and 82 × 0.12 + 68 × 0.06 more = 183.3 t.
    * Cast iron, friction f = (V + 100)/(5V + 100), V in km/h. V/f is 5V − 400 + 40000/(V + 100), so
    *   that its integral is 2.5·V² − 400·V + 40000·ln(1 + V/100); at 96.56 km/h 11 718. The mean f
    *   over the distance is 96.56²/2/11 718 = 0.398.
@@ -122,7 +122,7 @@ class HandWorkedTest {
   void restriction() {
     Printed printed = printed(Direction.FORWARD, "4-car", "Thrumble mill curve");
     double seatedT = 2 * 45.2 + 2 * 39.5;
-    double inertiaT = 2 * 45.2 * 1.12 + 2 * 39.5 * 1.06;
+    double inertiaT = seatedT + 2 * 41 * 0.12 + 2 * 34 * 0.06;
     double tareInertiaT = 2 * 41 * 1.12 + 2 * 34 * 1.06;
     double sixty = 96.56;
     double integral = 2.5 * sixty * sixty - 400 * sixty + 40_000 * Math.log(1 + sixty / 100);
@@ -143,8 +143,15 @@ class HandWorkedTest {
     double[] rolled = slowedFor(answers, printed.fromMps, other);
     double[] felt = slowedFor(printed.heldS - answers, rolled[1], light + other);
     double[] filled = slowedFor(more, felt[1], light + other);
-    double braked = slowedTo(filled[1], printed.lastMps, main + other);
-    compare(printed, rolled[0] + felt[0] + filled[0] + braked);
+    double braked = slowedTo(filled[1], printed.easeMps, main + other);
+    double last = 0;
+    if (printed.easePa > 0) {
+      double eased = full * (printed.easePa / PSI - 2) / 48;
+      double less = 0.3 + (printed.mainPa - printed.easePa) / PSI / 15 / 2;
+      double[] emptied = slowedFor(less, printed.easeMps, main + other);
+      last = emptied[0] + slowedTo(emptied[1], printed.lastMps, eased + other);
+    }
+    compare(printed, rolled[0] + felt[0] + filled[0] + braked + last);
   }
 
   /** Distance, and the speed that is left. */

@@ -33,6 +33,7 @@ import gradepost.stock.Notch;
 import gradepost.stock.PipeLaw;
 import gradepost.stock.QuadraticResistance;
 import gradepost.stock.RocklCurve;
+import gradepost.stock.RotatingMass;
 import gradepost.stock.ShareOf;
 import gradepost.stock.Stock;
 import gradepost.stock.Traction;
@@ -173,7 +174,7 @@ final class Mill {
             Mass.ofTonnes(50),
             4,
             1,
-            0.1,
+            new RotatingMass.ShareOfTare(0.1),
             1,
             Optional.empty());
     Vehicle trailer =
@@ -185,7 +186,7 @@ final class Mill {
             Mass.ofTonnes(40),
             4,
             0,
-            0.04,
+            new RotatingMass.ShareOfTare(0.04),
             1,
             Optional.empty());
     List<Vehicle> four = List.of(motor, trailer, trailer, motor);

@@ -21,6 +21,7 @@ import gradepost.stock.QuadraticResistance;
 import gradepost.stock.Railcar1936;
 import gradepost.stock.ResistanceLaw;
 import gradepost.stock.RocklCurve;
+import gradepost.stock.RotatingMass;
 import gradepost.stock.ShareOf;
 import gradepost.stock.Vehicle;
 import gradepost.units.Length;
@@ -89,8 +90,9 @@ final class Oracle implements OrdinaryDifferentialEquation {
       Vehicle vehicle = in.formation.vehicles().get(i);
       massKg[i] = massOf(vehicle, in.load);
       lengthM[i] = vehicle.length().metres();
-      inertia += massKg[i] * (1 + vehicle.rotating());
-      stated += massOf(vehicle, in.stock.brakeForce().statedLoad()) * (1 + vehicle.rotating());
+      double rotating = rotatingKg(vehicle);
+      inertia += massKg[i] + rotating;
+      stated += massOf(vehicle, in.stock.brakeForce().statedLoad()) + rotating;
     }
     inertiaKg = inertia;
     brake = in.stock.service();
@@ -150,6 +152,14 @@ final class Oracle implements OrdinaryDifferentialEquation {
     double fromEnd =
         in.formation.vehicles().get(vehicle).valveAt().map(Length::metres).orElse(length / 2);
     return front + Math.max(fromEnd, length - fromEnd);
+  }
+
+  /** Wheels, axles and motors weigh the same under every load. */
+  private static double rotatingKg(Vehicle vehicle) {
+    if (vehicle.rotating() instanceof RotatingMass.ShareOfTare of) {
+      return of.share() * vehicle.tare().kilograms();
+    }
+    return ((RotatingMass.Stated) vehicle.rotating()).mass().kilograms();
   }
 
   private static double massOf(Vehicle vehicle, LoadCase load) {

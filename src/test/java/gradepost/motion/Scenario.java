@@ -35,6 +35,7 @@ import gradepost.stock.QuadraticResistance;
 import gradepost.stock.Railcar1936;
 import gradepost.stock.ResistanceLaw;
 import gradepost.stock.RocklCurve;
+import gradepost.stock.RotatingMass;
 import gradepost.stock.ShareOf;
 import gradepost.stock.Stock;
 import gradepost.stock.Traction;
@@ -130,7 +131,7 @@ final class Scenario {
     int cars = 1 + random.nextInt(12);
     int kinds = 1 + random.nextInt(3);
     List<Vehicle> types = new ArrayList<>();
-    Random valve = new Random(cars);
+    Random more = new Random(cars);
     for (int i = 0; i < kinds; i++) {
       double tare = between(14, 60);
       types.add(
@@ -142,11 +143,13 @@ final class Scenario {
               Mass.ofTonnes(tare * 1.25),
               4,
               i == 0 ? between(0.4, 1) : 0,
-              between(0.02, 0.12),
+              more.nextInt(3) > 0
+                  ? new RotatingMass.ShareOfTare(between(0.02, 0.12))
+                  : new RotatingMass.Stated(Mass.ofTonnes(tare * between(0.02, 0.12))),
               between(0.8, 1.2),
-              valve.nextBoolean()
+              more.nextBoolean()
                   ? Optional.empty()
-                  : Optional.of(new Length(10 * valve.nextDouble()))));
+                  : Optional.of(new Length(10 * more.nextDouble()))));
     }
     for (int i = 0; i < cars; i++) {
       list.add(types.get(i == 0 ? 0 : random.nextInt(kinds)));

@@ -16,6 +16,7 @@ import gradepost.stock.LoadCase;
 import gradepost.stock.NoCurveDrag;
 import gradepost.stock.Notch;
 import gradepost.stock.ResistanceLaw;
+import gradepost.stock.RotatingMass;
 import gradepost.stock.Stock;
 import gradepost.stock.Traction;
 import gradepost.stock.Vehicle;
@@ -31,7 +32,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** A stock file in a few words, for the cases of textbooks. Everything not said is left out. */
+/**
+ * A stock file in a few words, for the cases of textbooks. Everything not said is left out. A train
+ * weighs the same under every load, so that a rotating share of its whole mass is one of its tare.
+ */
 final class Textbook {
   static final double FULL_PA = 4e5;
 
@@ -47,6 +51,7 @@ final class Textbook {
   private Pressure threshold = new Pressure(0);
   private BrakeAction action = new BrakeAction.Simultaneous(new Span(0));
   private double fillS = 1e-6;
+  private boolean loadCompensated;
 
   /** A short train of one vehicle: what textbooks call the train. */
   static Textbook train(double tonnes, double rotating) {
@@ -70,7 +75,27 @@ final class Textbook {
     Mass mass = Mass.ofTonnes(tonnes);
     vehicles.add(
         new Vehicle(
-            "V", new Length(lengthM), mass, mass, mass, 4, motoredShare, rotating, 1, valveAt));
+            "V",
+            new Length(lengthM),
+            mass,
+            mass,
+            mass,
+            4,
+            motoredShare,
+            new RotatingMass.ShareOfTare(rotating),
+            1,
+            valveAt));
+    return this;
+  }
+
+  Textbook vehicle(Vehicle vehicle) {
+    vehicles.add(vehicle);
+    return this;
+  }
+
+  /** The brake force follows the load. */
+  Textbook loadCompensated() {
+    loadCompensated = true;
     return this;
   }
 
@@ -159,7 +184,7 @@ final class Textbook {
             LoadCase.TARE,
             threshold,
             blocks,
-            false),
+            loadCompensated),
         List.of(system),
         List.of());
   }

@@ -29,7 +29,7 @@ class VehicleProblemsTest {
             "bare percentage",
             "rotating: 10 %",
             "rotating: «10",
-            "error: rotating \"10\" has no unit; allowed: a percentage, such as 5 %, from 0 % to 40 %"
+            "error: rotating \"10\" has no unit; allowed: a percentage, such as 5 %, from 0 % to 40 %, or a mass, such as 38 t or 500 kg, from 0 t to 120 t"
                 + "\n"
                 + "  Maybe 10 %"),
         slip(
@@ -37,6 +37,21 @@ class VehicleProblemsTest {
             "seated: 45 t",
             "seated: «39 t",
             "error: seated is less than tare; allowed: tare, seated and crush, each at least the one before"),
+        slip(
+            "rotating mass of another kind",
+            "rotating: 10 %",
+            "rotating: «10 mph",
+            "error: rotating \"10 mph\" is a speed, not a percentage; allowed: a percentage, such as 5 %, from 0 % to 40 %, or a mass, such as 38 t or 500 kg, from 0 t to 120 t"),
+        slip(
+            "rotating mass above the vehicle's share",
+            "rotating: 10 %",
+            "rotating: «16.1 t",
+            "error: rotating is more than 40 % of tare; allowed: 0 % to 40 % of tare"),
+        slip(
+            "rotating mass out of range",
+            "rotating: 10 %",
+            "rotating: «130 t",
+            "error: rotating \"130 t\" is out of range; allowed: a percentage, such as 5 %, from 0 % to 40 %, or a mass, such as 38 t or 500 kg, from 0 t to 120 t"),
         slip(
             "valve off the vehicle",
             "rotating: 10 %",

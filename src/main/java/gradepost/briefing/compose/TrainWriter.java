@@ -39,6 +39,7 @@ final class TrainWriter {
     fact(facts, "formation", words.text("train.cars", formation.name(), formation.cars()));
     fact(facts, "length", words.overrun(formation.lengthM()));
     fact(facts, "load", load());
+    fact(facts, "rotating", rotating(formation));
     fact(facts, "maximum", words.speed(stock.maximum().metresPerSecond()));
     fact(facts, "classes", words.orDash(String.join(", ", stock.trainClasses())));
     fact(
@@ -76,6 +77,36 @@ final class TrainWriter {
         "train.load",
         words.text("load." + TrackStripWriter.lower(assignment.load())),
         tonnes(assignment.formation().massKg(assignment.load())));
+  }
+
+  private String rotating(Formation formation) {
+    double kilograms =
+        formation.vehicles().stream().mapToDouble(v -> v.rotating().of(v.tare()).kilograms()).sum();
+    return words.text(
+        "train.rotating",
+        tenthsOf(kilograms / 1000) + " t",
+        formation.vehicles().stream()
+            .distinct()
+            .map(this::rotating)
+            .collect(Collectors.joining(", ")));
+  }
+
+  private String rotating(Vehicle vehicle) {
+    return vehicle
+        .rotating()
+        .match(
+            share ->
+                words.text(
+                    "train.rotating.share", vehicle.type(), tenthsOf(share.share() * 100) + " %"),
+            stated ->
+                words.text(
+                    "train.rotating.stated",
+                    vehicle.type(),
+                    tenthsOf(stated.mass().kilograms() / 1000) + " t"));
+  }
+
+  private static String tenthsOf(double value) {
+    return String.format(Locale.ROOT, "%.1f", value).replace(".0", "");
   }
 
   private static String tonnes(double kilograms) {
