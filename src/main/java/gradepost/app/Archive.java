@@ -100,6 +100,10 @@ final class Archive {
     }
   }
 
+  Path folder() {
+    return folder;
+  }
+
   /** Where a content lies, if it is there. */
   Path place(String digest) {
     return folder.resolve(digest.substring(0, 2)).resolve(digest);

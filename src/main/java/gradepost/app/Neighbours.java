@@ -9,7 +9,6 @@ import gradepost.source.PackFile;
 import gradepost.source.Reading;
 import gradepost.source.Sources;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,7 +17,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.stream.Stream;
 
 /**
  * Packs that lie beside a touched one and name a file that it names. They are registered as they
@@ -41,7 +39,7 @@ final class Neighbours {
     }
     for (Map.Entry<Path, Set<Path>> folder : folders.entrySet()) {
       Set<Path> shared = folder.getValue();
-      for (Path pack : packs(folder.getKey())) {
+      for (Path pack : PackFiles.beside(folder.getKey())) {
         String name = PackFiles.stem(pack);
         if (!known.contains(pack) && register.latest(name).isEmpty()) {
           Optional<PackFile> found = read(disk, pack);
@@ -50,13 +48,6 @@ final class Neighbours {
           }
         }
       }
-    }
-  }
-
-  private static List<Path> packs(Path folder) throws IOException {
-    try (Stream<Path> files = Files.list(folder)) {
-      List<Path> all = files.filter(Files::isRegularFile).sorted().toList();
-      return all.stream().filter(PackFiles::isPack).toList();
     }
   }
 

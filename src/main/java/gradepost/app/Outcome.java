@@ -15,6 +15,8 @@ record Outcome(Path file, State state, Answer told, Optional<Entry> base) {
   enum State {
     /** It cannot be read. */
     UNREADABLE,
+    /** Its files are not those of its last issue, and nobody has said that this is right. */
+    STALE,
     /** Nothing in the notice is for its route. */
     ELSEWHERE,
     /** Nothing on its papers changes. */

@@ -60,6 +60,19 @@ final class PackFiles {
     return Optional.empty();
   }
 
+  /** Every pack that lies in a folder itself. */
+  static List<Path> beside(Path folder) throws IOException {
+    try (Stream<Path> files = Files.list(folder)) {
+      return files.filter(Files::isRegularFile).filter(PackFiles::isPack).sorted().toList();
+    }
+  }
+
+  /** The folder that holds all data of a pack: files outside of it may be anybody's. */
+  static Path data(Path pack) {
+    Path own = Disk.folder(Disk.absolute(pack));
+    return Optional.ofNullable(own.getParent()).orElse(own);
+  }
+
   private static List<Path> below(List<Path> named, Predicate<String> wanted) throws IOException {
     List<Path> found = new ArrayList<>();
     for (Path path : named) {

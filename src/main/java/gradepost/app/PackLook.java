@@ -1,8 +1,6 @@
 package gradepost.app;
 
 import gradepost.app.Outcome.State;
-import gradepost.drive.Assignment;
-import gradepost.reissue.Comparison;
 import gradepost.reissue.register.Entry;
 import gradepost.reissue.register.Register;
 import gradepost.reissue.register.RegisterException;
@@ -21,8 +19,11 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Looks at one pack: whether a notice, or an edit by hand, can touch it. Plans nothing. */
 final class PackLook {
@@ -31,12 +32,21 @@ final class PackLook {
   private final Optional<NoticeFile> notice;
   private final Optional<Register> register;
   private final Archive archive;
+  private final Optional<LastFiles> last;
+  private final Optional<FilesInPlace> place;
 
   PackLook(
       Reissue.Order order,
       Sources sources,
       Optional<NoticeFile> notice,
-      Optional<Register> register) {
+      Optional<Register> register,
+      Optional<LastFiles> last,
+      LocalDateTime when) {
+    this.last = last;
+    this.place =
+        last.isPresent() && register.isPresent()
+            ? Optional.of(new FilesInPlace(order, sources, register.get(), last.get(), when))
+            : Optional.empty();
     this.order = order;
     this.sources = sources;
     this.notice = notice;
@@ -76,7 +86,7 @@ final class PackLook {
 
   Seen at(Path file) throws IOException, RegisterException {
     String name = PackFiles.stem(file);
-    Reading<PackFile> reading = sources.pack(Disk.name(file));
+    Reading<PackFile> reading = read(file);
     if (!(reading instanceof Reading.Good<PackFile> found)) {
       return done(file, State.UNREADABLE, Answer.of(reading.problems()));
     }
@@ -97,9 +107,24 @@ final class PackLook {
     return looked(file, found.value(), notices, noted);
   }
 
-  private Seen looked(Path file, PackFile found, List<TemporaryRestriction> notices, Answer noted)
+  /** A dry run that would lay files in place reads those that it would lay. */
+  private Reading<PackFile> read(Path file) throws IOException {
+    if (order.dryRun() && order.edits().fromArchive() && last.isPresent()) {
+      Optional<List<Input>> laid =
+          last.get()
+              .inputs(file, last.get().of(file), List.of(), new ArrayList<>())
+              .filter(inputs -> !inputs.isEmpty());
+      if (laid.isPresent()) {
+        return sources.pack(laid.get());
+      }
+    }
+    return sources.pack(Disk.name(file));
+  }
+
+  private Seen looked(Path file, PackFile found, List<TemporaryRestriction> notices, Answer said)
       throws IOException, RegisterException {
     String name = PackFiles.stem(file);
+    Answer noted = said;
     String digest = digest(found, notices);
     Optional<Entry> latest = Optional.empty();
     Optional<Integer> taken = Optional.empty();
@@ -110,28 +135,25 @@ final class PackLook {
         taken = register.get().withNotice(name, digest);
         if (latest.isPresent() && !register.get().isDelivered(latest.get())) {
           // Only a look by itself comes here: a run has put it in place.
-          String said =
+          String waits =
               "%s: %s is registered and not put in place: a run begins with that"
                   .formatted(name, latest.get().name());
-          return done(file, State.KNOWN, Answer.said(said));
+          return done(file, State.KNOWN, Answer.said(waits));
         }
       }
     }
-    if (latest.isPresent() && latest.map(Entry::number).equals(taken)) {
-      String late =
-          order.emergency() && !latest.get().urgent()
-              ? "; it was issued without an emergency addendum, and none is made afterwards: its supplement says the same"
-              : "";
-      String said = "%s: issue %d has this notice%s".formatted(name, taken.orElseThrow(), late);
-      return done(file, State.KNOWN, Answer.said(said));
+    boolean has = latest.isPresent() && latest.map(Entry::number).equals(taken);
+    boolean asRegistered = place.map(p -> p.areLast(file, found)).orElse(true);
+    if (has && asRegistered) {
+      return has(file, taken.orElseThrow(), latest.orElseThrow());
     }
+    List<String> lacking = new ArrayList<>();
     Optional<PackFile> base =
-        latest.isPresent() ? Kits.pack(sources, archive, latest.get()) : Optional.of(found);
+        place.isPresent() && latest.isPresent()
+            ? place.get().base(file, found, latest.get(), lacking)
+            : Optional.of(found);
     if (base.isEmpty()) {
-      String said =
-          "%s: error: the archive does not hold the inputs of %s whole"
-              .formatted(file, latest.orElseThrow().name());
-      return done(file, State.UNREADABLE, Answer.refused(said));
+      return done(file, State.UNREADABLE, new Answer(List.of(), List.of(), lacking, false));
     }
     List<Input> inputs = notices.isEmpty() ? found.inputs() : Amendment.withNotices(found, notices);
     Optional<String> outside = outside(file, found, inputs);
@@ -142,9 +164,33 @@ final class PackLook {
     if (!(amended instanceof Reading.Good<PackFile> same)) {
       return done(file, State.FAILED, Answer.of(amended.problems()));
     }
-    if (!mayDiffer(file, base.get(), same.value())) {
+    Answer files =
+        place.isEmpty()
+            ? Answer.GOOD
+            : latest.isPresent()
+                ? place
+                    .get()
+                    .compared(
+                        new FilesInPlace.Beside(
+                            file,
+                            found,
+                            same.value(),
+                            references(notices),
+                            latest.get(),
+                            base.get(),
+                            PackTrains.met(file, base.get())))
+                : place.get().unregistered(file, found);
+    if (!files.good()) {
+      return done(file, State.STALE, files);
+    }
+    if (has) {
+      return has(file, taken.orElseThrow(), latest.orElseThrow());
+    }
+    noted = noted.and(files);
+    if (!PackTrains.mayDiffer(file, base.get(), same.value())) {
       boolean uncertain =
-          latest.isEmpty() && concerned(file, same.value(), timely(same.value(), notices));
+          latest.isEmpty()
+              && PackTrains.concerned(file, same.value(), timely(same.value(), notices));
       return uncertain
           ? done(file, State.FAILED, noted.and(Answer.refused(stands(file))))
           : done(
@@ -169,10 +215,23 @@ final class PackLook {
         latest);
   }
 
+  private Seen has(Path file, int taken, Entry latest) {
+    String late =
+        order.emergency() && !latest.urgent()
+            ? "; it was issued without an emergency addendum, and none is made afterwards: its supplement says the same"
+            : "";
+    String said = "%s: issue %d has this notice%s".formatted(PackFiles.stem(file), taken, late);
+    return done(file, State.KNOWN, Answer.said(said));
+  }
+
+  private static Set<String> references(List<TemporaryRestriction> notices) {
+    return notices.stream().map(TemporaryRestriction::reference).collect(Collectors.toSet());
+  }
+
   /** A file that would be changed though it lies outside of the folders of the data. */
   private static Optional<String> outside(Path file, PackFile found, List<Input> inputs) {
     Path own = Disk.folder(Disk.absolute(file));
-    Path data = Optional.ofNullable(own.getParent()).orElse(own);
+    Path data = PackFiles.data(file);
     for (int i = 0; i < inputs.size(); i++) {
       boolean changes = !inputs.get(i).equals(found.inputs().get(i));
       Path changed = own.resolve(inputs.get(i).name()).normalize();
@@ -213,32 +272,6 @@ final class PackLook {
   private static String old(Path file, String name, int taken, Entry latest) {
     return "%s: error: issue %d took this notice in, and issue %d, which came after it, changed what it says; an old notice is not taken in twice%n  Maybe a newer notice is meant; where this one is to stand again, it needs another date or reference"
         .formatted(file, taken, latest.number());
-  }
-
-  private static boolean mayDiffer(Path file, PackFile before, PackFile after) {
-    List<Task> old = Task.of(file, before);
-    List<Task> now = Task.of(file, after);
-    if (old.size() != now.size()) {
-      return true;
-    }
-    for (int i = 0; i < now.size(); i++) {
-      if (!old.get(i).stem().equals(now.get(i).stem())
-          || Comparison.mayDiffer(old.get(i).assignment(), now.get(i).assignment())) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  /** Whether any of these restrictions is for a train of this pack. */
-  private static boolean concerned(Path file, PackFile pack, List<TemporaryRestriction> notices) {
-    for (Task task : Task.of(file, pack)) {
-      Assignment a = task.assignment();
-      if (notices.stream().anyMatch(n -> n.applies().to(a.direction(), a.lines()))) {
-        return true;
-      }
-    }
-    return false;
   }
 
   private static String digest(PackFile pack, List<TemporaryRestriction> notices) {

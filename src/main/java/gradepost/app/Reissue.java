@@ -60,9 +60,25 @@ public final class Reissue {
       boolean dryRun,
       int threads,
       Duration patience,
-      Optional<Path> templates) {
+      Optional<Path> templates,
+      Edits edits) {
     public Order {
       packs = List.copyOf(packs);
+    }
+  }
+
+  /**
+   * What becomes of files that are not those of the last issue.
+   *
+   * @param fromArchive whether the last issue's files are laid in place first
+   * @param confirmed references of restrictions, or names of files, for which an edit is right
+   */
+  public record Edits(boolean fromArchive, Set<String> confirmed) {
+    /** Nothing is laid in place, nothing is confirmed. */
+    public static final Edits NONE = new Edits(false, Set.of());
+
+    public Edits {
+      confirmed = Set.copyOf(confirmed);
     }
   }
 
@@ -131,21 +147,28 @@ public final class Reissue {
   private Answer dryRun(Order order, Optional<NoticeFile> notice, List<Path> packs)
       throws IOException, RegisterException {
     By by = new By(who, now());
+    Answer laid = Answer.GOOD;
     List<Outcome> outcomes;
     if (order.store().exists()) {
       try (Register register = order.store().open()) {
-        outcomes = workedOut(order, notice, packs, by, Optional.of(register));
+        laid = fromArchive(order, packs, register);
+        outcomes =
+            laid.good() ? workedOut(order, notice, packs, by, Optional.of(register)) : List.of();
       }
     } else {
       outcomes = workedOut(order, notice, packs, by, Optional.empty());
     }
-    return ReissueTold.of(outcomes, true).and(Answer.said("dry run: nothing was written"));
+    return laid.and(ReissueTold.of(outcomes, true))
+        .and(Answer.said("dry run: nothing was written"));
   }
 
   private Answer reissue(
       Order order, Optional<NoticeFile> notice, List<Path> packs, By by, Register register)
       throws IOException, RegisterException {
-    Answer answer = Answer.GOOD;
+    Answer answer = fromArchive(order, packs, register);
+    if (!answer.good()) {
+      return answer.and(Answer.refused("error: nothing was laid in place, and nothing was issued"));
+    }
     for (Map.Entry<Entry, Answer> one : place(order, packs, by, register).entrySet()) {
       String said = " put in place, which an earlier run did not come to";
       answer = answer.and(one.getValue());
@@ -165,6 +188,17 @@ public final class Reissue {
       answer = answer.and(one);
     }
     return answer;
+  }
+
+  /** Lays the last issues' files in place, where that is asked for. */
+  private static Answer fromArchive(Order order, List<Path> packs, Register register)
+      throws IOException, RegisterException {
+    if (!order.edits().fromArchive()) {
+      return Answer.GOOD;
+    }
+    Archive archive = new Archive(order.store().archive());
+    LastFiles last = LastFiles.of(register, archive, packs, !order.dryRun());
+    return new FromArchive(last, register, archive).lay(packs, order.dryRun());
   }
 
   /** Puts in place what is registered and does not lie there yet. */
@@ -198,7 +232,12 @@ public final class Reissue {
       Optional<Register> register)
       throws IOException, RegisterException {
     progress.expect(packs.size());
-    PackLook look = new PackLook(order, disk, notice, register);
+    Optional<LastFiles> last = Optional.empty();
+    if (register.isPresent()) {
+      Archive archive = new Archive(order.store().archive());
+      last = Optional.of(LastFiles.of(register.get(), archive, packs, !order.dryRun()));
+    }
+    PackLook look = new PackLook(order, disk, notice, register, last, by.when());
     List<Seen> seen =
         Crew.results(
             order.threads(),
@@ -212,7 +251,7 @@ public final class Reissue {
             },
             (pack, why) -> PackLook.done(pack, State.LEFT, why));
     List<Outcome> looked = seen.stream().map(Seen::outcome).toList();
-    if (any(looked, State.UNREADABLE) || any(looked, State.LEFT)) {
+    if (any(looked, State.UNREADABLE) || any(looked, State.STALE) || any(looked, State.LEFT)) {
       return looked;
     }
     List<Seen.Touched> touched =

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.LocalDateTime;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -88,6 +89,20 @@ final class ReissueCommand implements Callable<Integer> {
       description = "Lay out with the depot's own templates instead of those in the jar.")
   private @Nullable Path templates;
 
+  @Option(
+      names = "--from-archive",
+      description =
+          "Lay the files of the last issue in place first. What they replace is kept in the archive.")
+  private boolean fromArchive;
+
+  @Option(
+      names = "--confirm",
+      paramLabel = "REFERENCE|FILE",
+      description =
+          "An edit by hand loses or eases this restriction, or goes back to this older file, and that"
+              + " is right. Once for each.")
+  private List<String> confirmed = List.of();
+
   @Mixin private RegisterOptions register = new RegisterOptions();
 
   @Spec private CommandSpec spec = CommandSpec.create();
@@ -107,7 +122,8 @@ final class ReissueCommand implements Callable<Integer> {
               dryRun,
               jobs,
               Duration.ofSeconds(wait),
-              Optional.ofNullable(templates));
+              Optional.ofNullable(templates),
+              new Reissue.Edits(fromArchive, new HashSet<>(confirmed)));
       Reissue reissue = new Reissue(Clock.systemDefaultZone(), register.who(), progress);
       return Saying.exitCode(spec, reissue.of(order));
     }

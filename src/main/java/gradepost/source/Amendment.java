@@ -159,7 +159,8 @@ public final class Amendment {
     cuts.add(new Cut(index(text, value.getStartMark()), end(text, value), by));
   }
 
-  private static List<String> restrictionFiles(PackFile pack) {
+  /** Names of the files of restrictions, as the pack file has them among its inputs. */
+  public static List<String> restrictionFiles(PackFile pack) {
     MappingNode root = (MappingNode) node(pack.inputs().get(0).bytes());
     SequenceNode list =
         (SequenceNode) Reader.valueOf(root, PackTable.RESTRICTIONS.name()).orElseThrow();

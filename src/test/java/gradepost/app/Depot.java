@@ -30,19 +30,32 @@ record Depot(Path folder) {
 
   Answer reissue(
       Clock clock, List<Path> packs, Optional<Path> notice, boolean emergency, boolean dry) {
+    return reissue(clock, store(), packs, notice, emergency, dry, Reissue.Edits.NONE);
+  }
+
+  /** With a register that may be another depot's too. */
+  Answer reissue(
+      Clock clock,
+      Store store,
+      List<Path> packs,
+      Optional<Path> notice,
+      boolean emergency,
+      boolean dry,
+      Reissue.Edits edits) {
     return new Reissue(clock, "a clerk", PackReissue.SILENT)
         .of(
             new Reissue.Order(
                 packs,
                 notice,
                 out(),
-                store(),
+                store,
                 Optional.empty(),
                 Optional.empty(),
                 emergency,
                 dry,
                 2,
                 Duration.ofMillis(200),
-                Optional.empty()));
+                Optional.empty(),
+                edits));
   }
 }

@@ -43,6 +43,29 @@ public final class Question {
             + " ORDER BY i.pack, i.number");
   }
 
+  /**
+   * The inputs of the latest issue of each pack, in the order in which these were registered; an
+   * issue that was compared with the one before has that one's number.
+   */
+  public static Question latestInputs() {
+    return new Question(
+        List.of("pack", "number", "compared with", "file", "digest"),
+        "SELECT i.pack, i.number, (SELECT b.number FROM issue b WHERE b.id = i.base),"
+            + " f.name, f.digest FROM issue i JOIN issue_file f ON f.issue = i.id"
+            + " WHERE f.role = 'input' AND"
+            + LATEST
+            + "ORDER BY i.id, f.place");
+  }
+
+  /** The issues that were made from a file with this content, the latest first. */
+  public static Question madeFrom(String digest) {
+    return new Question(
+        List.of("pack", "number"),
+        "SELECT i.pack, i.number FROM issue i JOIN issue_file f ON f.issue = i.id"
+            + " WHERE f.role = 'input' AND f.digest = ? ORDER BY i.id DESC",
+        digest);
+  }
+
   /** Copies that are in someone's hands. */
   public static Question out() {
     return new Question(

@@ -84,6 +84,7 @@ public final class Register implements AutoCloseable {
         "issued",
         entry.name(),
         (db, act) -> {
+          overtaken(db, entry);
           issues.insert(nextId(), entry, act, false);
           if (entry.base().isPresent()) {
             db.change(
@@ -95,6 +96,21 @@ public final class Register implements AutoCloseable {
                 entry.number());
           }
         });
+  }
+
+  /** Two runs with an archive each know nothing of one another until they come here. */
+  private static void overtaken(Database db, Entry entry) throws SQLException, RegisterException {
+    List<List<String>> later =
+        db.rows(
+            "SELECT i.number, a.who FROM issue i JOIN act a ON a.id = i.act"
+                + " WHERE i.pack = ? AND i.number >= ? ORDER BY i.number DESC",
+            entry.pack(),
+            entry.number());
+    if (!later.isEmpty()) {
+      throw new RegisterException(
+          "%s/%s was registered meanwhile by %s: this run's issue of the pack is dropped"
+              .formatted(entry.pack(), later.get(0).get(0), later.get(0).get(1)));
+    }
   }
 
   /** Takes in an issue that was made elsewhere: its inputs are known, its papers are not. */

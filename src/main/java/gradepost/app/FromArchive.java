@@ -1,0 +1,137 @@
+package gradepost.app;
+
+import gradepost.app.LastFiles.Held;
+import gradepost.reissue.register.Question;
+import gradepost.reissue.register.Register;
+import gradepost.reissue.register.RegisterException;
+import gradepost.source.Input;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Lays the files of the last issues in place. What they take the place of is not lost: a content
+ * that no issue has goes into the archive first.
+ */
+final class FromArchive {
+  private final LastFiles last;
+  private final Register register;
+  private final Archive archive;
+
+  FromArchive(LastFiles last, Register register, Archive archive) {
+    this.last = last;
+    this.register = register;
+    this.archive = archive;
+  }
+
+  /**
+   * The inputs of each registered pack as they belong in place.
+   *
+   * @param told what is missing in the archive
+   */
+  Map<Path, List<Input>> inputs(List<Path> packs, List<String> told) throws IOException {
+    Map<Path, Held> wanted = new HashMap<>();
+    for (Path pack : packs) {
+      for (Held held : last.of(pack)) {
+        wanted.merge(place(pack, held.name()), held, LastFiles::later);
+      }
+    }
+    Map<Path, List<Input>> out = new LinkedHashMap<>();
+    for (Path pack : packs) {
+      List<Held> all = new ArrayList<>();
+      List<Input> atHand = new ArrayList<>();
+      for (Held own : last.of(pack)) {
+        Path place = place(pack, own.name());
+        Held held = Optional.ofNullable(wanted.get(place)).orElse(own);
+        all.add(new Held(own.name(), held.issue(), held.digest(), held.order()));
+        if (Files.isRegularFile(place)) {
+          atHand.add(new Input(own.name(), Files.readAllBytes(place)));
+        }
+      }
+      last.inputs(pack, all, atHand, told)
+          .filter(i -> !i.isEmpty())
+          .ifPresent(i -> out.put(pack, i));
+    }
+    return out;
+  }
+
+  private static Path place(Path pack, String name) {
+    return Disk.absolute(pack.resolveSibling(name));
+  }
+
+  /** Writes what differs, unless it is a dry run. Nothing is written where anything is missing. */
+  Answer lay(List<Path> packs, boolean dryRun) throws IOException, RegisterException {
+    List<String> told = new ArrayList<>();
+    Map<Path, List<Input>> all = inputs(packs, told);
+    all.forEach((pack, inputs) -> inputs.forEach(i -> outside(pack, i).ifPresent(told::add)));
+    if (!told.isEmpty()) {
+      return new Answer(List.of(), List.of(), told.stream().distinct().toList(), false);
+    }
+    Answer answer = Answer.GOOD;
+    Set<Path> done = new HashSet<>();
+    for (Path pack : packs) {
+      if (!all.containsKey(pack)) {
+        String said = "%s: no issue of it is registered: its files stay as they are";
+        answer = answer.and(Answer.said(said.formatted(PackFiles.stem(pack))));
+      }
+      for (Input input : all.getOrDefault(pack, List.of())) {
+        if (done.add(place(pack, input.name()))) {
+          answer = answer.and(laid(pack, input, dryRun));
+        }
+      }
+    }
+    return answer;
+  }
+
+  private Answer laid(Path pack, Input input, boolean dryRun)
+      throws IOException, RegisterException {
+    Path file = pack.resolveSibling(input.name()).normalize();
+    Optional<byte[]> there =
+        Files.isRegularFile(file) ? Optional.of(Files.readAllBytes(file)) : Optional.empty();
+    if (there.isPresent() && Digest.of(there.get()).equals(Digest.of(input.bytes()))) {
+      return Answer.GOOD;
+    }
+    if (dryRun) {
+      return Answer.said(file + " would be laid in place from the archive");
+    }
+    String kept = "";
+    if (there.isPresent()) {
+      String digest = Digest.of(there.get());
+      if (register.list(Question.madeFrom(digest)).rows().isEmpty()) {
+        kept = "; what was there is kept as " + archive.place(archive.keep(there.get()));
+      }
+    }
+    Path folder = Optional.ofNullable(file.getParent()).orElse(Path.of(""));
+    String name = String.valueOf(file.getFileName());
+    List<Path> written = new Delivery(folder).put(List.of(new Paper(name, input.bytes())));
+    return Answer.wrote(written)
+        .and(Answer.said("%s laid in place from the archive%s".formatted(file, kept)));
+  }
+
+  /** Files far from the pack may be anybody's. */
+  private static Optional<String> outside(Path pack, Input input) {
+    Path data = PackFiles.data(pack);
+    Path file = place(pack, input.name());
+    boolean same = false;
+    try {
+      same =
+          Files.isRegularFile(file)
+              && Digest.of(Files.readAllBytes(file)).equals(Digest.of(input.bytes()));
+    } catch (IOException e) {
+      return Optional.of(Trouble.inWords(e));
+    }
+    return same || file.startsWith(data)
+        ? Optional.empty()
+        : Optional.of(
+            "%s: error: %s lies outside of %s; no file there is changed\n  Maybe lay it in place by hand"
+                .formatted(pack, file, data));
+  }
+}

@@ -1,0 +1,10 @@
+package gradepost.app;
+
+import java.nio.file.Path;
+
+class TwoDepotsTest extends TwoDepots {
+  @Override
+  String fresh(Path folder) {
+    return folder.resolve("register.db").toString();
+  }
+}
