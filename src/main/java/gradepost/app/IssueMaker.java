@@ -164,13 +164,23 @@ final class IssueMaker {
             pack.withdrawn());
   }
 
-  /** The sheets of the issue before: as registered, else as they would have been. */
+  /**
+   * The sheets of the issue before: as registered. Where they were registered in another format, or
+   * not at all, they are made again from the inputs of that issue, so that a new version makes no
+   * sheet new by itself.
+   */
   private List<Entry.Sheet> known(String stem, Before before, Briefing then) {
     List<Entry.Sheet> registered =
         before.sheets().stream().filter(s -> s.paper().equals(stem)).toList();
-    return registered.isEmpty()
-        ? sheets(stem, then, before.pack().issue().number(), List.of())
-        : registered;
+    if (!registered.isEmpty() && registered.stream().allMatch(s -> s.format() == Sheets.FORMAT)) {
+      return registered;
+    }
+    Map<String, Integer> since = new HashMap<>();
+    registered.forEach(s -> since.put(s.sheet(), s.since()));
+    int number = before.pack().issue().number();
+    return sheets(stem, then, number, List.of()).stream()
+        .map(s -> s.since(since.getOrDefault(s.sheet(), number)))
+        .toList();
   }
 
   private List<Entry.Sheet> sheets(
@@ -185,7 +195,7 @@ final class IssueMaker {
               .filter(s -> s.digest().equals(digest))
               .map(Entry.Sheet::since)
               .orElse(number);
-      out.add(new Entry.Sheet(stem, sheet.key(), sheet.title(), digest, since));
+      out.add(new Entry.Sheet(stem, sheet.key(), sheet.title(), digest, Sheets.FORMAT, since));
     }
     return out;
   }

@@ -8,17 +8,20 @@ import gradepost.briefing.SpreadChart;
 import gradepost.briefing.Table;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * The sheets of a pack, one by one, and what is printed on each as one text: two sheets with the
- * same text need not be exchanged. Numbers that only draw a chart are taken to the decimetre, and
- * the number of an approach is not part of its sheet.
+ * same text need not be exchanged. Numbers that only draw a chart are taken to one decimal, and the
+ * number of an approach is not part of its sheet.
  */
 public final class Sheets {
-  private static final Pattern DECIMAL = Pattern.compile("-?\\d+\\.\\d+(E-?\\d+)?");
+  /**
+   * Number of the way in which {@link Sheet#text} is written; it is registered with the digest of
+   * the text. Texts of different formats cannot be compared: whoever alters what a text holds, or
+   * in which order, counts on.
+   */
+  public static final int FORMAT = 2;
+
   private final Messages messages;
 
   public Sheets(Messages messages) {
@@ -35,27 +38,24 @@ public final class Sheets {
 
   public List<Sheet> of(Briefing briefing) {
     List<Sheet> out = new ArrayList<>();
-    out.add(sheet("reading", "reading", "reading.title", rounded(briefing.reading())));
+    out.add(sheet("reading", "reading", "reading.title", CanonicalText.of(briefing.reading())));
     for (Part part : briefing.parts()) {
       String id = part.id();
       out.add(sheet(id + "-train-page", id + " train", "train.title", train(part)));
-      out.add(sheet(id + "-strip", id + " strip", "sheet.strips", rounded(part.strip())));
-      out.add(sheet(id + "-story", id + " story", "story.title", rounded(part.story())));
+      String strip = CanonicalText.of(part.strip());
+      out.add(sheet(id + "-strip", id + " strip", "sheet.strips", strip));
+      String story = CanonicalText.of(part.story());
+      out.add(sheet(id + "-story", id + " story", "story.title", story));
       for (ApproachPage page : part.approaches()) {
         String title = messages.text("approach.heading", page.number(), page.title());
         String key = unique(out, id + " " + page.title());
         out.add(new Sheet(page.id(), key, title, approach(page)));
       }
-      StringBuilder tables = new StringBuilder();
-      part.tables().forEach(t -> tables.append(table(t)));
-      out.add(sheet(id + "-tables", id + " tables", "tables.title", tables.toString()));
-      Table seldom = part.seldom();
-      out.add(
-          sheet(
-              seldom.id(),
-              id + " seldom",
-              "sheet.seldom",
-              table(seldom) + part.notSupplied() + part.answeredFor()));
+      String tables = CanonicalText.of(tables(part.tables()));
+      out.add(sheet(id + "-tables", id + " tables", "tables.title", tables));
+      String seldom =
+          CanonicalText.of(table(part.seldom()), part.notSupplied(), part.answeredFor());
+      out.add(sheet(part.seldom().id(), id + " seldom", "sheet.seldom", seldom));
     }
     return out;
   }
@@ -77,40 +77,41 @@ public final class Sheets {
 
   private static String train(Part part) {
     var train = part.train();
-    StringBuilder out = new StringBuilder();
-    out.append(part.summary()).append(train.description()).append(train.facts());
-    out.append(rounded(train.formation())).append(train.rules());
-    train.tables().forEach(t -> out.append(table(t)));
-    train.technique().forEach(t -> out.append(t.name()).append(t.says()));
-    return out.toString();
+    return CanonicalText.of(
+        part.summary(),
+        train.description(),
+        train.facts(),
+        train.formation(),
+        train.stands(),
+        train.rules(),
+        tables(train.tables()),
+        train.technique().stream().map(t -> List.of(t.name(), t.says())).toList());
   }
 
   private static String approach(ApproachPage page) {
-    return String.join(
-        "\n",
+    return CanonicalText.of(
         page.title(),
         page.headline(),
         page.marks(),
-        page.actions().toString(),
-        String.join(" ", page.unbraked()),
-        page.points().toString(),
-        page.ladders().stream().map(Sheets::table).toList().toString(),
-        page.spread().stream().map(SpreadChart::says).toList().toString(),
-        page.findings().toString());
+        page.actions(),
+        page.unbraked(),
+        page.points(),
+        tables(page.ladders()),
+        page.spread().stream().map(SpreadChart::says).toList(),
+        page.findings());
   }
 
-  private static String table(Table table) {
-    StringBuilder out = new StringBuilder(table.title()).append(table.note());
-    table.rows().forEach(r -> out.append('\n').append(r.cells()).append(r.grave()));
-    return out.append(table.rows().isEmpty() ? table.whenEmpty() : "").append('\n').toString();
+  private static List<Object> tables(List<Table> tables) {
+    return tables.stream().<Object>map(Sheets::table).toList();
   }
 
-  private static String rounded(Object value) {
-    Matcher numbers = DECIMAL.matcher(value.toString());
-    return numbers.replaceAll(
-        n -> {
-          double decimetres = Math.rint(Double.parseDouble(n.group()) * 10) / 10 + 0.0;
-          return String.format(Locale.ROOT, "%.1f", decimetres);
-        });
+  /** What a table prints: neither where its rows lead nor which of them changed. */
+  private static List<Object> table(Table table) {
+    return List.of(
+        table.title(),
+        table.note(),
+        table.columns().stream().map(Table.Column::heading).toList(),
+        table.rows().stream().<Object>map(r -> List.of(r.cells(), r.grave())).toList(),
+        table.rows().isEmpty() ? table.whenEmpty() : "");
   }
 }

@@ -38,10 +38,18 @@ public record Entry(
   /**
    * A sheet of a paper.
    *
-   * @param digest of what is printed on it
+   * @param digest of what is printed on it, as one text
+   * @param format in which that text was written; digests of two formats cannot be compared
    * @param since number of the issue in which it was last different
    */
-  public record Sheet(String paper, String sheet, String title, String digest, int since) {}
+  public record Sheet(
+      String paper, String sheet, String title, String digest, int format, int since) {
+
+    /** The same sheet, last different in another issue. */
+    public Sheet since(int issue) {
+      return new Sheet(paper, sheet, title, digest, format, issue);
+    }
+  }
 
   public Entry {
     inputs = List.copyOf(inputs);

@@ -42,14 +42,15 @@ final class IssueRows {
     int place = 0;
     for (Sheet s : e.sheets()) {
       data.change(
-          "INSERT INTO sheet (issue, paper, place, sheet, title, digest, since)"
-              + " VALUES (?, ?, ?, ?, ?, ?, ?)",
+          "INSERT INTO sheet (issue, paper, place, sheet, title, digest, format, since)"
+              + " VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
           id,
           s.paper(),
           place++,
           s.sheet(),
           s.title(),
           s.digest(),
+          s.format(),
           s.since());
     }
   }
@@ -84,9 +85,11 @@ final class IssueRows {
     List<Sheet> sheets = new ArrayList<>();
     for (List<String> s :
         data.rows(
-            "SELECT paper, sheet, title, digest, since FROM sheet WHERE issue = ? ORDER BY place",
+            "SELECT paper, sheet, title, digest, format, since FROM sheet WHERE issue = ? ORDER BY place",
             id)) {
-      sheets.add(new Sheet(s.get(0), s.get(1), s.get(2), s.get(3), Integer.parseInt(s.get(4))));
+      int format = Integer.parseInt(s.get(4));
+      int since = Integer.parseInt(s.get(5));
+      sheets.add(new Sheet(s.get(0), s.get(1), s.get(2), s.get(3), format, since));
     }
     return Optional.of(
         new Entry(

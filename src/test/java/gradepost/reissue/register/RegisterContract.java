@@ -40,7 +40,7 @@ abstract class RegisterContract {
         List.of(new Kept("pack.yaml", "aa"), new Kept("../b.yaml", "bb")),
         List.of(new Kept("b.yaml", "cc")),
         List.of(new Kept("x.pdf", "dd")),
-        List.of(new Sheet("x", "p1 tables", "Tables", "ee", number)));
+        List.of(new Sheet("x", "p1 tables", "Tables", "ee", 2, number)));
   }
 
   @Test
