@@ -157,7 +157,6 @@ final class HandOver {
     out.put("runningTimeS", plan.runningTimeS());
     out.put("fastest", plan.fastest());
     out.put("energyJ", plan.energyJ());
-    out.put("leastEnergyJ", plan.leastEnergyJ());
     out.put("handleMovements", plan.handleMovements());
     out.put("actions", plan.actions());
     out.put("trace", plan.trace());

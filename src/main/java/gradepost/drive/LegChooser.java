@@ -43,7 +43,6 @@ final class LegChooser {
   /** Several prices have the same guide. */
   private final Map<Guide, Way> byGuide = new HashMap<>();
 
-  private final List<Priced> priced = new ArrayList<>();
   private @Nullable LegCosts costs;
 
   /** From a stand at {@code startM} over the targets up to the stop that is the last of them. */
@@ -58,9 +57,6 @@ final class LegChooser {
     rules = new DriverRules(assignment, bench, ceiling, startM, usual);
     places = new Places(assignment);
   }
-
-  /** The least that the leg costs at prices of a second and of a movement. */
-  private record Priced(double watts, double moveJ, double leastJ) {}
 
   /**
    * One way of driving the leg, run again from its printed numbers.
@@ -149,22 +145,10 @@ final class LegChooser {
     if (least == Double.POSITIVE_INFINITY) {
       return Optional.empty();
     }
-    priced.add(new Priced(kg * timeW, kg * moveJ, least));
     Guide guide = costs().guide();
     return guide == null
         ? Optional.empty()
         : Optional.of(byGuide.computeIfAbsent(guide, g -> way(usual.by(g)))).filter(Way::stands);
-  }
-
-  /**
-   * What a way of so much time and so many movements needs at least, joules: no less than the least
-   * cost at any prices without what those are worth; 0 where none is known. By as coarse a grid as
-   * the guides are.
-   */
-  double leastJ(Way way) {
-    return priced.stream()
-        .mapToDouble(p -> p.leastJ() - p.watts() * way.timeS() - p.moveJ() * way.movements())
-        .reduce(0, Math::max);
   }
 
   private LegCosts costs() {

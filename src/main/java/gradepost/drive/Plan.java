@@ -9,8 +9,6 @@ import java.util.List;
  * @param actions all of them, in order
  * @param runningTimeS standing time at stations left out
  * @param energyJ at the wheel rim, power only
- * @param leastEnergyJ what a run of this time and so many handle movements needs at least, by a
- *     dynamic programme over a grid of places and speeds: it is some per cent out
  * @param handleMovements of the power and brake handles together
  * @param fastest what the fastest run under the same ceiling costs
  * @param failures what went wrong when the plan was run again from its printed numbers; a plan with
@@ -24,7 +22,6 @@ public record Plan(
     Trace trace,
     double runningTimeS,
     double energyJ,
-    double leastEnergyJ,
     int handleMovements,
     Cost fastest,
     List<Finding> failures,

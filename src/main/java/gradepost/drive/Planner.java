@@ -15,8 +15,7 @@ public final class Planner {
       List<Piece> pieces,
       Map<Target, Integer> numbers,
       Rerun rerun,
-      Plan.Cost fastest,
-      double leastJ) {}
+      Plan.Cost fastest) {}
 
   /**
    * Works out the run, its approaches and their fallbacks, and runs it again. The plan that comes
@@ -44,7 +43,6 @@ public final class Planner {
         trace,
         rerun.timeS(),
         rerun.energyJ(),
-        worked.leastJ(),
         movements(rerun.actions()),
         worked.fastest(),
         rerun.failures(),
@@ -70,7 +68,7 @@ public final class Planner {
       }
     }
     chosen.stallsM().ifPresent(at -> rerun.failures().add(new Finding.Stalls(at)));
-    return new Worked(ceiling, bench, pieces, numbers, rerun, chosen.fastest(), chosen.leastJ());
+    return new Worked(ceiling, bench, pieces, numbers, rerun, chosen.fastest());
   }
 
   private static Rerun rerun(

@@ -37,14 +37,11 @@ final class RunChooser {
   /**
    * @param stallsM where the train comes to a stand for want of power
    * @param fastest what the fastest run costs
-   * @param leastJ what a run of this time and so many movements needs at least; 0 where that is not
-   *     known of every leg
    */
-  record Chosen(List<Piece> pieces, Optional<Double> stallsM, Plan.Cost fastest, double leastJ) {}
+  record Chosen(List<Piece> pieces, Optional<Double> stallsM, Plan.Cost fastest) {}
 
   /** The way to the next stop that was taken, and the fastest one. */
-  private record Leg(
-      List<Target> targets, LegChooser.Way taken, LegChooser.Way fastest, double leastJ) {}
+  private record Leg(List<Target> targets, LegChooser.Way taken, LegChooser.Way fastest) {}
 
   RunChooser(Assignment assignment, Bench bench, Ceiling ceiling) {
     this.assignment = assignment;
@@ -57,8 +54,6 @@ final class RunChooser {
     List<Piece> pieces = new ArrayList<>();
     Plan.Cost fastest = new Plan.Cost(0, 0, 0);
     List<Leg> legs = legs(startM, targets);
-    boolean known = legs.stream().allMatch(leg -> leg.leastJ() > 0);
-    double leastJ = known ? legs.stream().mapToDouble(Leg::leastJ).sum() : 0;
     double at = startM;
     for (Leg leg : legs) {
       Rerun quick = leg.fastest().rerun();
@@ -71,11 +66,11 @@ final class RunChooser {
       LegChooser.Way taken = way.asGoodAs(leg.taken()) ? way : leg(at, leg.targets()).taken();
       pieces.addAll(taken.leg().pieces());
       if (taken.leg().stalled()) {
-        return new Chosen(pieces, Optional.of(at), fastest, leastJ);
+        return new Chosen(pieces, Optional.of(at), fastest);
       }
       at = pieces.get(pieces.size() - 1).endM();
     }
-    return new Chosen(pieces, Optional.empty(), fastest, leastJ);
+    return new Chosen(pieces, Optional.empty(), fastest);
   }
 
   private List<Leg> legs(double startM, List<Target> targets) {
@@ -123,7 +118,7 @@ final class RunChooser {
       left.removeIf(w -> w.movements() == from.movements());
       taken = best(taken, List.of(improved(chooser, from, allowedS)), allowedS);
     }
-    return new Leg(targets, taken, fastest, chooser.leastJ(taken));
+    return new Leg(targets, taken, fastest);
   }
 
   /**

@@ -141,7 +141,6 @@ public final class SamplePlan {
         new Trace(points),
         time,
         4.2e8,
-        4.05e8,
         actions.size(),
         new Plan.Cost(time * 0.96, 5e8, actions.size() + 9),
         List.of(),

@@ -19,9 +19,6 @@ import java.util.Locale;
 
 /** Composes a pack: what is common to it first, then a part for every plan. */
 public final class Composer {
-  /** What the grid of the least energy cannot tell from nothing. */
-  private static final double GRID_PERCENT = 5;
-
   private final Messages messages;
 
   public Composer(Messages messages) {
@@ -141,18 +138,7 @@ public final class Composer {
             "summary.movements",
             Integer.toString(plan.handleMovements()),
             Integer.toString(fast.handleMovements())));
-    if (plan.leastEnergyJ() > 0) {
-      facts.add(new Fact(words.text("summary.least"), overLeast(plan, words)));
-    }
     return facts;
-  }
-
-  /** In whole per cent; the least is reckoned on a grid, and may come out above the plan. */
-  private static String overLeast(Plan plan, Words words) {
-    double over = 100 * (plan.energyJ() / plan.leastEnergyJ() - 1);
-    return over < GRID_PERCENT
-        ? words.text("summary.least.none")
-        : words.text("summary.least.some", String.format(Locale.ROOT, "%.0f %%", over));
   }
 
   private static Fact beside(Words words, String key, String planned, String fastest) {

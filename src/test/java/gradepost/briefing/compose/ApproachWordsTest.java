@@ -283,7 +283,6 @@ class ApproachWordsTest {
         plan.trace(),
         plan.runningTimeS(),
         plan.energyJ(),
-        plan.leastEnergyJ(),
         plan.handleMovements(),
         plan.fastest(),
         plan.failures(),

@@ -5,8 +5,11 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 
-/** Dynamic programming over place, speed, control and the movements that are left. */
-final class LeastEnergy {
+/**
+ * Dynamic programming over place, speed, control and the movements that are left: the least energy
+ * that it finds on its grid. That is no bound: a run between the points of the grid may need less.
+ */
+final class FinerGrid {
   private final LegGrid grid;
   private final LegSteps moves;
   private final int most;
@@ -26,7 +29,7 @@ final class LeastEnergy {
   private final List<List<List<LegSteps.Move>>> coasting = new ArrayList<>();
   private final List<List<List<LegSteps.Move>>> checking = new ArrayList<>();
 
-  LeastEnergy(LegGrid grid, LegSteps moves, int most) {
+  FinerGrid(LegGrid grid, LegSteps moves, int most) {
     this.grid = grid;
     this.moves = moves;
     this.most = most;
