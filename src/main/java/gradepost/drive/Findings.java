@@ -26,7 +26,7 @@ final class Findings {
   static List<Finding> of(Assignment assignment, Piece piece, List<Application> applications) {
     List<Finding> findings = new ArrayList<>();
     if (piece.target() instanceof Target.Reduction reduction) {
-      reduction(assignment, reduction, piece.brakingM().or(piece::shutOffM), findings);
+      reduction(assignment, reduction, piece.brakingM(), findings);
     } else if (piece.target() instanceof Target.Stop stop) {
       stop(assignment, stop, findings);
     }

@@ -35,7 +35,46 @@ final class Unbraked {
       action += left.size();
       all.add(piece.with(left));
     }
+    return withBrakesBeforeTheBoard(all, actions);
+  }
+
+  /**
+   * A brake that goes on before a board is told on the page of that board, though the piece that
+   * was worked out for it ends earlier.
+   */
+  private static List<Piece> withBrakesBeforeTheBoard(List<Piece> pieces, List<Action> actions) {
+    List<Piece> all = new ArrayList<>(pieces);
+    int action = 0;
+    for (int i = 0; i < all.size(); i++) {
+      List<Instruction> own = all.get(i).instructions();
+      int first = action;
+      int moved = 0;
+      if (i > 0 && isUnbraked(all.get(i - 1))) {
+        double boardM = all.get(i - 1).target().atM();
+        for (int j = 0; j < own.size() && first + j < actions.size(); j++) {
+          boolean before = actions.get(first + j).atM() <= boardM;
+          moved = before && own.get(j).command() instanceof Command.Brake ? j + 1 : moved;
+        }
+      }
+      if (moved > 0) {
+        all.set(i - 1, to(all.get(i - 1), own.subList(0, moved)));
+        all.set(i, all.get(i).with(own.subList(moved, own.size())));
+      }
+      action += own.size();
+    }
     return all;
+  }
+
+  private static boolean isUnbraked(Piece piece) {
+    return piece.target() instanceof Target.Reduction
+        && !Approaches.terminalStep(piece.target())
+        && piece.braking().isEmpty();
+  }
+
+  private static Piece to(Piece piece, List<Instruction> more) {
+    List<Instruction> with = new ArrayList<>(piece.instructions());
+    more.forEach(i -> with.add(new Instruction(piece.target(), i.trigger(), i.command())));
+    return piece.with(with);
   }
 
   /** Lower speeds between the piece before this one and this one's target. */

@@ -4,6 +4,7 @@ import gradepost.drive.Action;
 import gradepost.drive.Approach;
 import gradepost.drive.Command;
 import java.util.List;
+import java.util.Optional;
 
 /** What the brake does where a lower speed begins for which no application is made. */
 enum BrakeThere {
@@ -11,17 +12,29 @@ enum BrakeThere {
   OFF,
   /** It checks the speed, and no more. */
   CHECKS,
-  /** It is still on for what was before. */
-  STILL_ON;
+  /** It is still on for what was before, as this approach tells. */
+  STILL_ON,
+  /** It is on since an earlier approach, which tells it. */
+  SINCE_EARLIER;
 
   static BrakeThere of(Approach approach, List<Action> actions) {
+    return last(approach, actions)
+        .map(
+            a ->
+                a.approach() != approach.number()
+                    ? SINCE_EARLIER
+                    : ((Command.Brake) a.command()).stage() == Command.Stage.CHECK
+                        ? CHECKS
+                        : STILL_ON)
+        .orElse(OFF);
+  }
+
+  /** The action by which the brake is on there. */
+  static Optional<Action> last(Approach approach, List<Action> actions) {
     return actions.stream()
         .filter(a -> a.atM() <= approach.target().atM())
         .reduce((a, next) -> next)
-        .map(Action::command)
-        .filter(Command.Brake.class::isInstance)
-        .map(c -> ((Command.Brake) c).stage() == Command.Stage.CHECK ? CHECKS : STILL_ON)
-        .orElse(OFF);
+        .filter(a -> a.command() instanceof Command.Brake);
   }
 
   /** The key of the text for it. */
@@ -30,6 +43,7 @@ enum BrakeThere {
       case OFF -> key;
       case CHECKS -> key + "-checked";
       case STILL_ON -> key + "-still-on";
+      case SINCE_EARLIER -> key + "-earlier";
     };
   }
 }

@@ -1,0 +1,128 @@
+package gradepost.briefing.compose;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import gradepost.briefing.ApproachPage;
+import gradepost.briefing.Messages;
+import gradepost.briefing.SampleIssue;
+import gradepost.drive.Action;
+import gradepost.drive.Approach;
+import gradepost.drive.Assignment;
+import gradepost.drive.Command;
+import gradepost.drive.Finding;
+import gradepost.drive.Plan;
+import gradepost.drive.Planner;
+import gradepost.route.Applies;
+import gradepost.route.Board;
+import gradepost.route.BoardKind;
+import gradepost.route.Direction;
+import gradepost.route.Extent;
+import gradepost.route.Location;
+import gradepost.route.TemporaryRestriction;
+import gradepost.source.DirectionPart;
+import gradepost.source.DiskFiles;
+import gradepost.source.PackFile;
+import gradepost.source.Reading;
+import gradepost.source.Sources;
+import gradepost.units.Mileage;
+import gradepost.units.Speed;
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Property: what a page says of a brake is so on that page. A point is a braking point only where a
+ * brake goes on, and a brake that is on at a board stands in the table of its page.
+ */
+class BrakeOfItsPageTest {
+  private static List<Plan> plans = List.of();
+
+  /** The kept valley with a restriction on a long fall, which the train meets without a stop. */
+  @BeforeAll
+  static void plan() {
+    Path kept = Path.of("src/test/resources/gradepost/frozen");
+    Reading<PackFile> reading =
+        new Sources(new DiskFiles(kept)).pack("thrumble-valley/pack-thrumble.yaml");
+    PackFile pack = ((Reading.Good<PackFile>) reading).value();
+    plans =
+        pack.formations().stream()
+            .map(f -> pack.assignment(down(pack), f))
+            .map(a -> Planner.plan(a.withRestrictions(with(a))))
+            .toList();
+  }
+
+  private static DirectionPart down(PackFile pack) {
+    return pack.directions().stream()
+        .filter(d -> d.direction() == Direction.FORWARD)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static List<TemporaryRestriction> with(Assignment a) {
+    List<TemporaryRestriction> all = new ArrayList<>(a.restrictions());
+    all.add(
+        new TemporaryRestriction(
+            "T 26/131",
+            TemporaryRestriction.Kind.TEMPORARY,
+            TemporaryRestriction.Status.IN_FORCE,
+            new Extent(place(3, 28), place(3, 39)),
+            new Applies(Set.of(Direction.FORWARD), Set.of("Down Main")),
+            Speed.ofMph(30),
+            List.of(),
+            Optional.empty(),
+            "a wet bed",
+            LocalDateTime.of(2026, 11, 24, 4, 0),
+            Optional.empty(),
+            Optional.empty(),
+            List.of(new Board(BoardKind.WARNING, place(3, 6), Direction.FORWARD)),
+            ""));
+    return all;
+  }
+
+  private static Location place(int miles, int chains) {
+    return new Location("Valley", Mileage.ofMilesChains(miles, chains));
+  }
+
+  @Test
+  void aBoardIsTooLateOnlyForAPlannedBraking() {
+    for (Plan plan : plans) {
+      for (Approach approach : plan.approaches()) {
+        for (Finding finding : approach.findings()) {
+          if (finding instanceof Finding.BoardTooLate late) {
+            assertThat(approach.brakingPointM()).contains(late.plannedM());
+          }
+        }
+      }
+    }
+  }
+
+  /** In the words of the page. */
+  @Test
+  void aBrakeThatIsOnAtTheBoardStandsInTheTableOfThePage() {
+    int spoken = 0;
+    for (Plan plan : plans) {
+      var part =
+          new Composer(Messages.english())
+              .compose("", List.of(plan), SampleIssue.details(), List.of())
+              .parts()
+              .get(0);
+      for (Approach approach : plan.approaches()) {
+        ApproachPage page = part.approaches().get(approach.number() - 1);
+        String said = String.join(" ", page.unbraked());
+        if (said.contains("with the brake") && !said.contains("brake on since ")) {
+          spoken++;
+          List<Command> own = approach.actions().stream().map(Action::command).toList();
+          assertThat(own).as(page.title()).anyMatch(Command.Brake.class::isInstance);
+          assertThat(page.actions().stream().map(ApproachPage.ActionLine::todo))
+              .anyMatch(t -> t.contains("psi") || t.contains("check the speed"));
+        }
+      }
+    }
+    assertThat(spoken).isGreaterThan(1);
+  }
+}
