@@ -16,6 +16,7 @@ import gradepost.drive.Target;
 import gradepost.drive.Trigger;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -249,10 +250,7 @@ final class ApproachWriter {
     if (approach.brakingPointM().isPresent()) {
       parts.add(words.text("headline.from", words.speed(approach.brakingSpeedMps())));
     }
-    lineside.slopes().stream()
-        .filter(s -> s.toM() > from && s.fromM() < target.atM())
-        .min(Comparator.comparingDouble(s -> s.permille()))
-        .ifPresent(s -> parts.add(words.text("headline.slope", words.gradient(s.permille()))));
+    steepest(from, target.atM()).ifPresent(parts::add);
     lineside.bends().stream()
         .filter(b -> b.toM() > from && b.fromM() < target.atM())
         .min(Comparator.comparingDouble(b -> b.radiusM()))
@@ -269,6 +267,26 @@ final class ApproachWriter {
     tests(approach)
         .forEach(t -> parts.add(words.text("headline.brake-test", words.place(t.atM()))));
     return String.join(" ", parts);
+  }
+
+  /** The steepest fall and the steepest rise of a stretch. */
+  private Optional<String> steepest(double fromM, double toM) {
+    DoubleSummaryStatistics permille =
+        lineside.slopes().stream()
+            .filter(s -> s.toM() > fromM && s.fromM() < toM)
+            .mapToDouble(s -> s.permille())
+            .summaryStatistics();
+    if (permille.getCount() == 0) {
+      return Optional.empty();
+    }
+    String level = words.text("gradient.level.short");
+    String fall = permille.getMin() < 0 ? words.slope(permille.getMin()) : level;
+    String rise = permille.getMax() > 0 ? words.slope(permille.getMax()) : level;
+    String key =
+        fall.equals(level)
+            ? rise.equals(level) ? "headline.slope-level" : "headline.slope-rise"
+            : rise.equals(level) ? "headline.slope-fall" : "headline.slope-both";
+    return Optional.of(words.text(key, words.place(fromM), fall, rise));
   }
 
   /** The running brake tests between the target before this one and this one. */
