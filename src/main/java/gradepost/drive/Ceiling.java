@@ -19,7 +19,7 @@ import java.util.TreeSet;
 public final class Ceiling {
   private final List<CeilingStep> steps;
 
-  private Ceiling(List<CeilingStep> steps) {
+  Ceiling(List<CeilingStep> steps) {
     this.steps = List.copyOf(steps);
   }
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import gradepost.motion.Stepper;
 import gradepost.motion.Until;
+import gradepost.route.Direction;
 import gradepost.units.Span;
 import gradepost.units.Speed;
 import java.util.List;
@@ -94,6 +95,29 @@ class SpreadTest {
           .as(target.name())
           .isGreaterThan(target.atM() - down - 1.3 * longer);
     }
+  }
+
+  @Test
+  void manyThatAreLateAtABoardAreAFinding() {
+    assertThat(oftenLate(0)).isZero();
+    assertThat(oftenLate(5)).isPositive();
+  }
+
+  /** How many boards of the mill line have it, under so much scatter of speed. */
+  private static long oftenLate(double mph) {
+    Scatter scatter = new Scatter(0, 0, 0, AT_ONCE, Speed.ofMph(mph), 0, 100);
+    Assignment mill = Mill.assignment(Direction.FORWARD, "4-car");
+    Plan plan = Planner.plan(Scattered.by(Optional.of(scatter), mill));
+    long late = 0;
+    for (Approach approach : plan.approaches()) {
+      boolean told = approach.findings().stream().anyMatch(f -> f instanceof Finding.OftenLate);
+      boolean is =
+          approach.target().speedMps() > 0
+              && approach.spread().filter(s -> s.pastShare() > 0.16).isPresent();
+      assertThat(told).as(approach.target().name()).isEqualTo(is);
+      late += told ? 1 : 0;
+    }
+    return late;
   }
 
   @Test

@@ -1,0 +1,80 @@
+package gradepost.drive;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import gradepost.route.audit.AuditRule;
+import gradepost.units.Speed;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** Property: each finding of a plan is made just beyond its bound, and not just within it. */
+class WarningBoundsTest {
+  private static final double LINE_MPS = 20;
+
+  /**
+   * By hand: two motor cars with 22 kN each in the first notch, 162 t, 14 N/t against it: (44 000 −
+   * 14 · 162) / (162 · 9.80665) = 26.3 ‰ is the steepest on which it leaves a stand.
+   */
+  @Test
+  void aTrainStallsWhereItCannotStart() {
+    Plan climbs = Planner.plan(LineOfOwn.of(26, LINE_MPS, List.of()));
+    assertThat(climbs.failures()).isEmpty();
+    Plan stalls = Planner.plan(LineOfOwn.of(26.6, LINE_MPS, List.of()));
+    assertThat(stalls.failures()).anyMatch(f -> f instanceof Finding.Stalls);
+  }
+
+  private static Target.Reduction board(double mps) {
+    return new Target.Reduction(
+        "curve",
+        Target.Reduction.Kind.PERMANENT,
+        "curve",
+        1000,
+        mps,
+        LINE_MPS,
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  private static List<Finding> late(double mps, double share, double notHeld) {
+    Spread spread =
+        new Spread(
+            Optional.of(-30.0),
+            Optional.of(-12.0),
+            Optional.of(4.0),
+            Optional.of(20.0),
+            share,
+            notHeld,
+            1000);
+    return Findings.oftenLate(board(mps), spread);
+  }
+
+  /** What a normal spread has beyond one standard deviation: 15.9 %, so that 16 % will do. */
+  @Test
+  void moreThanSixteenInAHundredAreTooOftenLateAtABoard() {
+    assertThat(late(10, 0.16, 0)).isEmpty();
+    assertThat(late(10, 0.161, 0)).containsExactly(new Finding.OftenLate(0.161, Optional.of(12.0)));
+    assertThat(late(0, 0.5, 0)).isEmpty();
+  }
+
+  @Test
+  void oneInAThousandThatDoesNotHoldIsToldAtAStopToo() {
+    assertThat(late(0, 0.5, 0.001)).containsExactly(new Finding.SometimesNotHeld(0.001));
+  }
+
+  /** Mill's unit of four has its motors at both ends: it bridges its own 80 m. */
+  @Test
+  void aGapIsTooLongWhereTheTrainNeitherBridgesItNorRunsOverItFast() {
+    double slow = Speed.ofMph(14).metresPerSecond();
+    double fast = Speed.ofMph(25).metresPerSecond();
+    assertThat(tooLong(600, 680, slow)).isZero();
+    assertThat(tooLong(600, 681, slow)).isEqualTo(1);
+    assertThat(tooLong(600, 681, fast)).isZero();
+  }
+
+  private static long tooLong(double fromM, double toM, double lineMps) {
+    Plan plan = Planner.plan(LineOfOwn.of(0, lineMps, List.of(new RandomLine.Gap(fromM, toM))));
+    assertThat(plan.failures()).isEmpty();
+    return TrainAudit.of(plan).stream().filter(f -> f.rule() == AuditRule.GAP_LONG).count();
+  }
+}
