@@ -69,7 +69,8 @@ public record BrakeRig(
         delay[i] = along.along(valves[i]).seconds();
       }
     }
-    double gain = factor * gain(stock, formation, load);
+    BrakeForce force = stock.force(system);
+    double gain = factor * gain(force, stock, formation, load);
     int isolated = isolated(n, isolatedShare);
     boolean[] off = strongest(train, isolated);
     double[] gains = new double[n];
@@ -87,10 +88,10 @@ public record BrakeRig(
         system.application().pascalsPerSecond(),
         system.release().pascalsPerSecond(),
         system.gradualRelease(),
-        stock.brakeForce().threshold().pascals(),
+        force.threshold().pascals(),
         system.full().pascals(),
         gains,
-        stock.brakeForce().blocks(),
+        force.blocks(),
         system
             .recharge()
             .map(rate -> new Reservoir(system.pipe().orElseThrow(), rate.pascalsPerSecond())));
@@ -115,8 +116,7 @@ public record BrakeRig(
   }
 
   /** Newtons for each pascal above the threshold, whole train, at friction 1. */
-  private static double gain(Stock stock, Formation formation, LoadCase load) {
-    BrakeForce force = stock.brakeForce();
+  private static double gain(BrakeForce force, Stock stock, Formation formation, LoadCase load) {
     double statedInertia = Train.of(stock, formation, force.statedLoad()).inertiaKg();
     double from = force.statedFrom().metresPerSecond();
     double pressure = force.statedPressure().pascals() - force.threshold().pascals();

@@ -1,6 +1,7 @@
 package gradepost.source;
 
 import gradepost.stock.BrakeControl;
+import gradepost.stock.BrakePercentage;
 import gradepost.stock.BrakeSystem;
 import gradepost.units.Pressure;
 import gradepost.units.Rounding;
@@ -89,6 +90,46 @@ final class BrakeChecks {
                 }
               }
             });
+  }
+
+  /** A percentage is converted up to a speed and a length of train. */
+  static void withinConversion(Values v) {
+    if (v.find(StockTable.BRAKES)
+        .filter(b -> b.systems().stream().anyMatch(s -> s.percentage().isPresent()))
+        .isEmpty()) {
+      return;
+    }
+    v.find(StockTable.MAXIMUM)
+        .filter(speed -> speed.compareTo(BrakePercentage.MOST_SPEED) > 0)
+        .ifPresent(
+            speed ->
+                v.error(
+                    StockTable.MAXIMUM,
+                    "maximum-speed is above that for which a percentage is converted",
+                    "200 km/h or less, or brakes by force and systems",
+                    ""));
+    Common.whenBoth(
+        v,
+        StockTable.VEHICLES,
+        StockTable.FORMATIONS,
+        (vehicles, formations) -> {
+          for (StockTable.NamedTypes formation : formations) {
+            double metres =
+                formation.types().stream()
+                    .flatMap(t -> vehicles.stream().filter(x -> x.type().equals(t)))
+                    .mapToDouble(x -> x.length().metres())
+                    .sum();
+            if (metres > BrakePercentage.MOST_LENGTH.metres()) {
+              v.in()
+                  .error(
+                      v.in().spot(formation),
+                      "formation %s is %.0f m long, and a percentage is converted for less"
+                          .formatted(Nodes.shown(formation.name()), metres),
+                      "900 m or less, or brakes by force and systems",
+                      "");
+            }
+          }
+        });
   }
 
   /** "50 psi (3.4 bar)": a stock file may be written in either. */

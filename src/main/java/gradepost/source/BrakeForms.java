@@ -1,5 +1,6 @@
 package gradepost.source;
 
+import gradepost.route.audit.AuditRule;
 import gradepost.source.StockTable.Brakes;
 import gradepost.stock.BrakeAction;
 import gradepost.stock.BrakeForce;
@@ -72,7 +73,8 @@ final class BrakeForms {
       Key.required(
           "percentage",
           new Scalar.Number("a braked weight percentage", false, 30, 250),
-          "Braked weight percentage of the train, where no more is known of its brake.");
+          "Braked weight percentage of the train, where no more is known of its brake. Service"
+              + " braking counts 135 of it at most.");
   static final Key<Pressure> GAUGE =
       Key.required(
           "full",
@@ -85,8 +87,8 @@ final class BrakeForms {
     Map<String, Kind<? extends Brakes>> forms = new LinkedHashMap<>();
     forms.put(
         PERCENTAGE.name(),
-        Shape.of(
-            "a brake by its percentage", List.of(PERCENTAGE, GAUGE), BrakeForms::byPercentage));
+        Shape.of("a brake by its percentage", List.of(PERCENTAGE, GAUGE), BrakeForms::byPercentage)
+            .checked(BrakeForms::countsLessInService));
     forms.put(
         FORCE.name(),
         Shape.of(
@@ -96,9 +98,30 @@ final class BrakeForms {
 
   private static Brakes byPercentage(Values v) {
     Pressure full = v.get(GAUGE);
+    BrakePercentage percentage = new BrakePercentage(v.get(PERCENTAGE));
     return new Brakes(
-        new BrakePercentage(v.get(PERCENTAGE)).force(full),
-        List.of(BrakePercentage.service(full), BrakePercentage.emergency(full)));
+        percentage.inService().force(full),
+        List.of(percentage.service(full), percentage.emergency(full)));
+  }
+
+  /**
+   * Service braking counts less of a high percentage than the file says: nobody need be puzzled.
+   */
+  private static void countsLessInService(Values v) {
+    v.find(PERCENTAGE)
+        .filter(percentage -> percentage > BrakePercentage.MOST_IN_SERVICE)
+        .ifPresent(
+            percentage ->
+                v.in()
+                    .add(
+                        new Problem(
+                            v.spot(PERCENTAGE),
+                            Severity.NOTE,
+                            "service braking counts %.0f of the percentage; emergency counts all"
+                                .formatted(BrakePercentage.MOST_IN_SERVICE),
+                            "",
+                            "",
+                            AuditRule.PERCENTAGE_CUT.code())));
   }
 
   private static Map<String, BrakePreset> presets() {

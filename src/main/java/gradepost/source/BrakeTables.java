@@ -22,6 +22,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 
 /** Key tables of the brake. */
@@ -239,7 +240,8 @@ final class BrakeTables {
                     v.get(CONTROL),
                     v.get(FULL),
                     v.find(PIPE_KEY),
-                    v.find(BrakeForms.RECHARGE)))
+                    v.find(BrakeForms.RECHARGE),
+                    Optional.empty()))
         .checked(BrakeChecks::stepsUpToFull)
         .checked(BrakeChecks::pipeGivesFull)
         .checked(BrakeForms::rechargesFromPipe);

@@ -94,7 +94,8 @@ final class StockTable {
                   HANDLE_RULES),
               StockTable::build)
           .checked(StockTable::knownVehicles)
-          .checked(BrakeChecks::roles);
+          .checked(BrakeChecks::roles)
+          .checked(BrakeChecks::withinConversion);
 
   private static Stock build(Values v) {
     return new Stock(

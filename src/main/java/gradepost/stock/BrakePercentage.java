@@ -12,15 +12,21 @@ import java.util.Optional;
 /**
  * The brake of stock of which no more is known than its braked weight percentage λ, by the
  * conversion of UNISIG SUBSET-026 A.3.7 to A.3.9 for trains in position P (passenger). It is stated
- * for λ from 30 to 250 and trains of not over 200 km/h (range from memory). Below about 60 the
- * conversion is not monotonic in speed; that is the source's and is kept.
+ * for λ from 30 to 250, speeds up to 200 km/h and trains up to 900 m (ranges from memory). Below
+ * about 60 the conversion is not monotonic in speed; that is the source's and is kept.
  *
  * <p>The deceleration is that of the loaded train as it runs, so the force follows the load. The
  * build-up is one step after a time that grows with the length of the train.
  */
 public record BrakePercentage(double lambda) {
-  /** What counts of λ in service braking (A.3.7.1). */
-  private static final double MOST_IN_SERVICE = 135;
+  /** What counts of λ in service braking (A.3.7.1); an emergency application counts all of it. */
+  public static final double MOST_IN_SERVICE = 135;
+
+  /** Up to this speed the conversion is stated. */
+  public static final Speed MOST_SPEED = Speed.ofKmh(200);
+
+  /** Up to this length of train the conversion is stated. */
+  public static final Length MOST_LENGTH = new Length(900);
 
   private static final Length NO_LEAST = new Length(0);
 
@@ -65,13 +71,12 @@ public record BrakePercentage(double lambda) {
   }
 
   /**
-   * The force of this brake for a stock file, with the λ that counts in service: an emergency
-   * application is then counted no better, on the long side where λ is above 135.
+   * The force of a brake that counts with this λ.
    *
    * @param full what its gauge shows when it is fully applied
    */
   public BrakeForce force(Pressure full) {
-    DecelerationSteps counted = inService().decelerations();
+    DecelerationSteps counted = decelerations();
     Speed from = counted.steps().get(0).upTo();
     return new BrakeForce(
         counted.steps().get(0).deceleration(),
@@ -83,18 +88,24 @@ public record BrakePercentage(double lambda) {
         true);
   }
 
-  /** Full service (A.3.8): 3.00 + 1.50·(L/100) + 0.10·(L/100)² seconds, L in metres. */
-  public static BrakeSystem service(Pressure full) {
-    return system(
-        "continuous brake",
-        "Service",
-        BrakeSystem.Role.SERVICE,
-        new BrakeAction.ByLength(3.00, 1.50, 0.10, NO_LEAST),
-        full);
+  /**
+   * Full service with what counts in service of this λ (A.3.8): 3.00 + 1.50·(L/100) + 0.10·(L/100)²
+   * seconds, L in metres.
+   */
+  public BrakeSystem service(Pressure full) {
+    return inService()
+        .system(
+            "continuous brake",
+            "Service",
+            BrakeSystem.Role.SERVICE,
+            new BrakeAction.ByLength(3.00, 1.50, 0.10, NO_LEAST),
+            full);
   }
 
-  /** Emergency (A.3.8): 2.30 + 0.17·(L/100)² seconds, L in metres and 400 at least. */
-  public static BrakeSystem emergency(Pressure full) {
+  /**
+   * Emergency with all of this λ (A.3.8): 2.30 + 0.17·(L/100)² seconds, L in metres, at least 400.
+   */
+  public BrakeSystem emergency(Pressure full) {
     return system(
         "emergency",
         "Emergency",
@@ -103,7 +114,7 @@ public record BrakePercentage(double lambda) {
         full);
   }
 
-  private static BrakeSystem system(
+  private BrakeSystem system(
       String name, String shortName, BrakeSystem.Role role, BrakeAction action, Pressure full) {
     PressureRate atOnce = new PressureRate(full.pascals() / 1e-6);
     return new BrakeSystem(
@@ -116,6 +127,8 @@ public record BrakePercentage(double lambda) {
         role == BrakeSystem.Role.SERVICE,
         new BrakeControl.Continuous(),
         full,
-        Optional.empty());
+        Optional.empty(),
+        Optional.empty(),
+        Optional.of(this));
   }
 }

@@ -44,7 +44,8 @@ public enum BrakePreset {
               CONTINUOUS,
               full,
               pipe,
-              recharge),
+              recharge,
+              Optional.empty()),
           new BrakeSystem(
               "emergency",
               "Emgy",
@@ -56,7 +57,8 @@ public enum BrakePreset {
               CONTINUOUS,
               full,
               pipe,
-              recharge));
+              recharge,
+              Optional.empty()));
     }
   },
   /** A unit whose three steps by wire give equal thirds of the force. */

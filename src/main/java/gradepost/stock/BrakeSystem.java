@@ -16,6 +16,8 @@ import java.util.Optional;
  * @param pipe how the pipe governs it, where the gauges show a pipe
  * @param recharge how fast the reservoirs on the vehicles fill again after a full release; empty
  *     where they are always full. Until they are, another application has less to give.
+ * @param percentage the braked weight percentage that gives it a force of its own; empty where the
+ *     force is the one that the stock states for all its systems
  */
 public record BrakeSystem(
     String name,
@@ -28,7 +30,8 @@ public record BrakeSystem(
     BrakeControl control,
     Pressure full,
     Optional<PipeLaw> pipe,
-    Optional<PressureRate> recharge) {
+    Optional<PressureRate> recharge,
+    Optional<BrakePercentage> percentage) {
 
   /** What it is for. */
   public enum Role {
@@ -63,6 +66,7 @@ public record BrakeSystem(
         control,
         full,
         pipe,
+        Optional.empty(),
         Optional.empty());
   }
 
@@ -94,6 +98,7 @@ public record BrakeSystem(
         control,
         full,
         pipe,
-        recharge);
+        recharge,
+        percentage);
   }
 }

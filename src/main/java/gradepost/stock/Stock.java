@@ -35,6 +35,11 @@ public record Stock(
     }
   }
 
+  /** From cylinder pressure to force with this brake: its own, or the one stated for all. */
+  public BrakeForce force(BrakeSystem system) {
+    return system.percentage().map(p -> p.force(system.full())).orElse(brakeForce);
+  }
+
   public BrakeSystem service() {
     return brakes.stream()
         .filter(b -> b.role() == BrakeSystem.Role.SERVICE)

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.DoubleStream;
 import org.hipparchus.analysis.UnivariateFunction;
 import org.hipparchus.analysis.solvers.BracketedUnivariateSolver;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
@@ -78,17 +79,23 @@ final class HandOverTrain implements OrdinaryDifferentialEquation {
     track = new HandOverTrack(file, helped);
   }
 
-  /** An application runs from the front along the pipe to each valve. */
+  /**
+   * An application runs from the front along the pipe to each valve. Where vehicles are isolated,
+   * those that are left answer as late as the hindmost of so many.
+   */
   private static double[] delays(JsonNode file, JsonNode train, String brakeName) {
-    double[] delays = numbers(train.get("valveM"));
+    double[] valves = numbers(train.get("valveM"));
+    double[] gains = numbers(train.get("brakes").get(brakeName).get("gainNPerPa"));
+    double speed = Double.POSITIVE_INFINITY;
     for (JsonNode system : file.at("/train/brakeSystems")) {
       if (system.get("shortName").textValue().equals(brakeName)) {
-        double speed =
-            system.at("/action/speed/metresPerSecond").asDouble(Double.POSITIVE_INFINITY);
-        for (int i = 0; i < delays.length; i++) {
-          delays[i] /= speed;
-        }
+        speed = system.at("/action/speed/metresPerSecond").asDouble(speed);
       }
+    }
+    int next = (int) DoubleStream.of(gains).filter(gain -> gain == 0).count();
+    double[] delays = new double[valves.length];
+    for (int i = 0; i < valves.length; i++) {
+      delays[i] = gains[i] == 0 ? 0 : valves[next++] / speed;
     }
     return delays;
   }

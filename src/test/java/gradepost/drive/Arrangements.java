@@ -54,9 +54,10 @@ final class Arrangements {
   /** All that is known of its brake is its percentage. */
   static Stock percentage(double lambda) {
     Pressure full = Pressure.ofBar(3.8);
+    BrakePercentage percentage = new BrakePercentage(lambda);
     return with(
-        new BrakePercentage(lambda).force(full),
-        List.of(BrakePercentage.service(full), BrakePercentage.emergency(full)),
+        percentage.inService().force(full),
+        List.of(percentage.service(full), percentage.emergency(full)),
         Mill.stock().traction());
   }
 
@@ -80,7 +81,8 @@ final class Arrangements {
                 any,
                 full,
                 pipe,
-                recharge),
+                recharge,
+                Optional.empty()),
             new BrakeSystem(
                 "emergency",
                 "Emgy",
@@ -92,7 +94,8 @@ final class Arrangements {
                 any,
                 full,
                 pipe,
-                recharge)));
+                recharge,
+                Optional.empty())));
   }
 
   private static PressureRate rate(double psiPerSecond) {

@@ -32,7 +32,8 @@ class RechargeCautionTest {
               b.control(),
               b.full(),
               b.pipe(),
-              b.recharge().map(r -> new PressureRate(Pressure.ofPsi(psiPerSecond).pascals()))));
+              b.recharge().map(r -> new PressureRate(Pressure.ofPsi(psiPerSecond).pascals())),
+              b.percentage()));
     }
     return Arrangements.braked(brakes);
   }
@@ -168,7 +169,8 @@ class RechargeCautionTest {
                         b.control(),
                         b.full(),
                         b.pipe(),
-                        Optional.of(new PressureRate(Pressure.ofPsi(psiPerSecond).pascals()))))
+                        Optional.of(new PressureRate(Pressure.ofPsi(psiPerSecond).pascals())),
+                        b.percentage()))
             .toList();
     return Planner.plan(
         Arrangements.assignment(

@@ -39,8 +39,47 @@ class StockFormsTest {
   void aPercentageMakesServiceAndEmergency() {
     Pressure full = Pressure.ofBar(3.8);
     assertThat(stock(PERCENTAGE).brakes())
-        .containsExactly(BrakePercentage.service(full), BrakePercentage.emergency(full));
+        .containsExactly(
+            new BrakePercentage(110).service(full), new BrakePercentage(110).emergency(full));
     assertThat(stock(PERCENTAGE).brakeForce()).isEqualTo(new BrakePercentage(110).force(full));
+  }
+
+  /** SUBSET-026 A.3.7.1: service braking counts 135 at most; whoever typed more is told. */
+  @Test
+  void ofAHighPercentageServiceBrakingCountsLessAndTheCheckSaysSo() {
+    Reading<PackFile> read = percentage("percentage: 110", "percentage: 135.5");
+    assertThat(read.problems().text())
+        .isEqualTo(
+            "stock/unit.yaml:21:22: note: service braking counts 135 of the percentage; emergency"
+                + " counts all [percentage-cut]\n");
+    Stock stock = ((Reading.Good<PackFile>) read).value().stock();
+    assertThat(stock.brakes())
+        .extracting(b -> b.percentage().orElseThrow().lambda())
+        .containsExactly(135.0, 135.5);
+    assertThat(percentage("percentage: 110", "percentage: 135").problems().text()).isEmpty();
+  }
+
+  @Test
+  void aPercentageIsConvertedUpToASpeedAndALength() {
+    assertThat(percentage("maximum-speed: 60 mph", "maximum-speed: 200 km/h").problems().text())
+        .isEmpty();
+    assertThat(percentage("maximum-speed: 60 mph", "maximum-speed: 201 km/h").problems().text())
+        .isEqualTo(
+            "stock/unit.yaml:4:16: error: maximum-speed is above that for which a percentage is"
+                + " converted; allowed: 200 km/h or less, or brakes by force and systems\n");
+    // 46 vehicles of 64 ft 6 in are 904.3 m, 45 are 884.7 m.
+    String few = "vehicles: [DMS, TS" + ", TS".repeat(43) + "]";
+    assertThat(percentage("vehicles: [DMS, TS]", few).problems().text()).isEmpty();
+    assertThat(percentage("vehicles: [DMS, TS]", few.replace("]", ", TS]")).problems().text())
+        .isEqualTo(
+            "stock/unit.yaml:10:5: error: formation \"2-car\" is 904 m long, and a percentage is"
+                + " converted for less; allowed: 900 m or less, or brakes by force and systems\n");
+  }
+
+  private static Reading<PackFile> percentage(String from, String to) {
+    String good = Fixture.otherStocks().get(PERCENTAGE);
+    assertThat(good).contains(from);
+    return Fixture.good().put(Fixture.STOCK, good.replace(from, to)).sources().pack(Fixture.PACK);
   }
 
   @Test

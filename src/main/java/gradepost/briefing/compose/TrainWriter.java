@@ -9,6 +9,7 @@ import gradepost.drive.Assignment;
 import gradepost.drive.Plan;
 import gradepost.stock.BrakeAction;
 import gradepost.stock.BrakeControl;
+import gradepost.stock.BrakePercentage;
 import gradepost.stock.BrakeSystem;
 import gradepost.stock.Formation;
 import gradepost.stock.PipeLaw;
@@ -18,6 +19,7 @@ import gradepost.units.Length;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** The page about the train. */
@@ -42,6 +44,7 @@ final class TrainWriter {
     fact(facts, "rotating", rotating(formation));
     fact(facts, "maximum", words.speed(stock.maximum().metresPerSecond()));
     fact(facts, "classes", words.orDash(String.join(", ", stock.trainClasses())));
+    percentage(stock).ifPresent(text -> fact(facts, "percentage", text));
     fact(
         facts,
         "brake",
@@ -77,6 +80,23 @@ final class TrainWriter {
         "train.load",
         words.text("load." + TrackStripWriter.lower(assignment.load())),
         tonnes(assignment.formation().massKg(assignment.load())));
+  }
+
+  /**
+   * The braked weight percentage, where that is all that is known, and what service counts of it.
+   */
+  private Optional<String> percentage(Stock stock) {
+    double counted =
+        stock.service().percentage().map(BrakePercentage::lambda).orElse(Double.POSITIVE_INFINITY);
+    return stock.brakes().stream()
+        .flatMap(b -> b.percentage().stream())
+        .map(BrakePercentage::lambda)
+        .max(Double::compare)
+        .map(
+            stated ->
+                stated > counted
+                    ? words.text("train.percentage.cut", tenthsOf(stated), tenthsOf(counted))
+                    : tenthsOf(stated));
   }
 
   private String rotating(Formation formation) {

@@ -64,6 +64,8 @@ public enum AuditRule {
   NEAR_BUFFERS("A stop mark keeps the policy's margin to the buffer stops."),
   /** Slowly over a long gap, or standing in it, a train has no power to leave it. */
   GAP_LONG("No gap in the conductor rail holds the whole train's collectors at low speed."),
+  /** SUBSET-026 A.3.7.1: service braking counts no more. */
+  PERCENTAGE_CUT("Service braking counts 135 of a braked weight percentage at most."),
   /** In one of the policy's states of the rail no braking point exists. */
   NO_BRAKING_POINT("A braking point exists in every state of the rail.");
 
@@ -83,8 +85,8 @@ public enum AuditRule {
     return summary;
   }
 
-  /** A note tells what the data do not hold; anything else is a warning. */
+  /** A note tells what the data do not hold, or how they count; anything else is a warning. */
   public boolean isNote() {
-    return this == NOT_SUPPLIED;
+    return this == NOT_SUPPLIED || this == PERCENTAGE_CUT;
   }
 }
