@@ -139,10 +139,9 @@ public final class Path {
     return next >= distanceM - 1e-6 ? next : end;
   }
 
-  /** Mileage text of a place: "5m 28ch", "12.46 km". */
+  /** Mileage text of a place: "5m 28ch", "12.46 km", "12.46 km (Coast)" as {@link Route#text}. */
   public String text(double distanceM) {
-    double inside = Math.min(Math.max(distanceM, 0), lengthM);
-    return units().mileage(locationAt(inside).mileage());
+    return route.text(locationAt(Math.min(Math.max(distanceM, 0), lengthM)));
   }
 
   private int sectionIndexAt(double distanceM) {

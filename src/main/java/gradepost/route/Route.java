@@ -108,4 +108,12 @@ public record Route(
   public String nameOf(Direction direction) {
     return direction == Direction.FORWARD ? forwardName : backwardName;
   }
+
+  /** A place by its mileage; with its section where the mileage is on more than one. */
+  public String text(Location location) {
+    String mileage = units.mileage(location.mileage());
+    return sections.stream().filter(s -> s.holds(location.mileage())).count() > 1
+        ? mileage + " (" + location.section() + ")"
+        : mileage;
+  }
 }

@@ -69,11 +69,7 @@ record RouteFrame(
    * sections are known.
    */
   String text(double metres) {
-    Path path = path();
-    Location location = path.locationAt(Math.min(Math.max(metres, 0), path.lengthM()));
-    long holding = sections.stream().filter(s -> s.holds(location.mileage())).count();
-    String mileage = path.units().mileage(location.mileage());
-    return holding > 1 ? mileage + " (" + location.section() + ")" : mileage;
+    return path().text(metres);
   }
 
   private Path path() {

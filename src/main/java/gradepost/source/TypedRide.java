@@ -32,6 +32,7 @@ final class TypedRide {
   private static final String FORBIDDEN = "forbidden movements";
   private static final List<String> KNOWN =
       List.of(APPROACH, "name", BRAKED, SPEED, PRESSURE, STOP, OVER, FORBIDDEN, "note");
+  private static final Pattern IN_SECTION = Pattern.compile("(.*\\S) \\((.+)\\)");
   private static final Pattern ERROR = Pattern.compile("(.+?) (short|past)");
 
   /** A brake may go on so far before the approach's own stretch, and so far past its target. */
@@ -153,9 +154,16 @@ final class TypedRide {
     return Optional.empty();
   }
 
-  /** On this approach's stretch: a mileage that is on two sections is none on two approaches. */
+  /**
+   * On this approach's stretch: a mileage that is on two sections is none on two approaches. Its
+   * section, which the papers print, may stand behind it.
+   */
   private Optional<Double> place(Cell cell, Approach a) {
-    Optional<Mileage> mileage = quantity(cell, BRAKED, QuantityKind.MILEAGE);
+    Matcher told = IN_SECTION.matcher(cell.text());
+    Optional<String> section =
+        told.matches() ? Optional.of(told.group(2)).filter(this::isSection) : Optional.empty();
+    Cell plain = section.isPresent() ? new Cell(told.group(1), cell.spot()) : cell;
+    Optional<Mileage> mileage = quantity(plain, BRAKED, QuantityKind.MILEAGE);
     if (mileage.isEmpty()) {
       return Optional.empty();
     }
@@ -164,6 +172,7 @@ final class TypedRide {
     double wanted = a.brakingPointM().orElse(a.target().atM());
     Optional<Double> found =
         path.sections().stream()
+            .filter(s -> section.isEmpty() || section.get().equals(s.name()))
             .filter(s -> s.holds(mileage.get()))
             .map(s -> path.metresAt(new Location(s.name(), mileage.get())))
             .filter(at -> at >= from && at <= to)
@@ -176,6 +185,10 @@ final class TypedRide {
           "");
     }
     return found;
+  }
+
+  private boolean isSection(String name) {
+    return path.sections().stream().anyMatch(s -> s.name().equals(name));
   }
 
   private Optional<Double> stopError(Cell cell) {

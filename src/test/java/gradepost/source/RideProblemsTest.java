@@ -37,7 +37,7 @@ class RideProblemsTest {
           approach,speed\\n99,44 mph | 2:1: error: there is no approach "99"; allowed: a number from 1 to 16
           approach,speed\\n1,44 mph\\n\\n1,40 mph | 4:1: error: approach 1 stands twice, first on line 2, column 1; allowed: each approach once
           approach,stop error\\n1,4 yd | 2:3: error: stop error "4 yd" does not say which way; allowed: at mark, or a length with short or past, such as 3 yd short\\n  Maybe 4 yd short or 4 yd past
-          approach,braked at\\n1,12m 20ch | 2:3: error: braked at "12m 20ch" is not on approach 1; allowed: a mileage from 1m 60ch to 3m 20ch
+          approach,braked at\\n1,12m 20ch | 2:3: error: braked at "12m 20ch" is not on approach 1; allowed: a mileage from 1m 60ch (Valley) to 3m 20ch
           approach,first pressure\\n13,15 psi | 2:4: error: first pressure is given for approach 13, which needs no brake; allowed: an empty cell
           approach,stop error\\n5,at mark | 2:3: error: stop error is given for approach 5, which is no stop; allowed: an empty cell
           approach,forbidden movements\\n1,few | 2:3: error: forbidden movements "few" is no count; allowed: none, or how many there were

@@ -12,7 +12,6 @@ import gradepost.route.Applies;
 import gradepost.route.Board;
 import gradepost.route.Extent;
 import gradepost.route.Landmark;
-import gradepost.route.Location;
 import gradepost.route.Path;
 import gradepost.route.Signal;
 import gradepost.stock.BrakeSystem;
@@ -67,13 +66,8 @@ public final class Taught {
     return words.messages().has(key);
   }
 
-  /** A place that the driver comes to; with its section where the mileage is on two. */
+  /** A place that the driver comes to. */
   public String place(double atM) {
-    return inSection(words.place(atM), path().printedAtOrBefore(inside(atM)));
-  }
-
-  /** A place where no doubt can be which section is meant. */
-  public String plainPlace(double atM) {
     return words.place(atM);
   }
 
@@ -89,17 +83,7 @@ public final class Taught {
 
   /** A place that the train must have reached. */
   public String placePast(double atM) {
-    return inSection(words.placePast(atM), path().printedAtOrAfter(inside(atM)));
-  }
-
-  private double inside(double atM) {
-    return Math.min(Math.max(atM, 0), path().lengthM());
-  }
-
-  private String inSection(String text, double printedM) {
-    Location location = path().locationAt(printedM);
-    long holding = path().sections().stream().filter(s -> s.holds(location.mileage())).count();
-    return holding > 1 ? text("signoff.place-in", text, location.section()) : text;
+    return words.placePast(atM);
   }
 
   public String speed(double mps) {

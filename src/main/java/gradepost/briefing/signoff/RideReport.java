@@ -117,9 +117,9 @@ public final class RideReport {
           row(
               Integer.toString(p.number()),
               taught.title(p),
-              p.brakingPointM().map(taught::plainPlace).orElse(text("dash"))
+              p.brakingPointM().map(taught::place).orElse(text("dash"))
                   + "\n"
-                  + marked(a, Aspect.POINT, o.brakedAtM().map(taught::plainPlace)),
+                  + marked(a, Aspect.POINT, o.brakedAtM().map(taught::place)),
               p.brakingPointM().map(b -> apart(o.brakedAtM(), b)).orElse(""),
               (p.brakingPointM().isPresent() ? taught.number(p.brakingSpeedMps()) : text("dash"))
                   + "\n"

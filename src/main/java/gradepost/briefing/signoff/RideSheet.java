@@ -36,13 +36,13 @@ final class RideSheet {
           row(
               Integer.toString(a.number()),
               course.taught().title(a),
-              a.brakingPointM().map(course.taught()::plainPlace).orElse(text("dash")),
+              a.brakingPointM().map(course.taught()::place).orElse(text("dash")),
               a.brakingPointM().isPresent()
                   ? course.taught().number(a.brakingSpeedMps())
                   : text("dash"),
               RideJudge.firstPressure(a).map(course.taught()::pressure).orElse(text("dash")),
               a.target() instanceof Target.Stop
-                  ? course.taught().plainPlace(a.target().atM())
+                  ? course.taught().place(a.target().atM())
                   : text("signoff.ride.no-stop")));
     }
     return new Sheet(

@@ -71,14 +71,11 @@ final class Ground {
 
   /** A mileage as printed; with its section where the route has the mileage twice. */
   String text(double metres) {
-    Location location = forward.locationAt(Math.min(Math.max(metres, 0), lengthM()));
-    return text(location);
+    return forward.text(metres);
   }
 
   String text(Location location) {
-    String mileage = route.units().mileage(location.mileage());
-    boolean twice = route.sections().stream().filter(s -> s.holds(location.mileage())).count() > 1;
-    return twice ? mileage + " (" + location.section() + ")" : mileage;
+    return route.text(location);
   }
 
   String speed(Speed speed) {
