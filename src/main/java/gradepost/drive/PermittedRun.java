@@ -3,6 +3,7 @@ package gradepost.drive;
 import gradepost.motion.Snapshot;
 import gradepost.motion.Stepper;
 import gradepost.motion.Until;
+import gradepost.units.Rounding;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -32,8 +33,8 @@ final class PermittedRun {
   }
 
   /**
-   * @param piece braked for the same target as the one it is asked for; empty where no train is too
-   *     fast for it, or no place is early enough
+   * @param piece braked for the same target as the one it is asked for; empty where no train is seen
+   *     to be too fast for it, or no place is early enough
    * @param nowhere whether no place is
    */
   record Braked(Optional<Piece> piece, boolean nowhere) {
@@ -48,7 +49,7 @@ final class PermittedRun {
     double low = line.startM();
     double high = points.aimM(target);
     line.pickUp(stepper, target.atM());
-    if (stepper.speedMps() <= target.speedMps() || high <= low) {
+    if (printed(stepper.speedMps()) <= printed(target.speedMps()) || high <= low) {
       return Braked.NOT;
     }
     double exact =
@@ -80,6 +81,13 @@ final class PermittedRun {
             outcome.endM(),
             outcome.held());
     return new Braked(Optional.of(piece), false);
+  }
+
+  /**
+   * As a board and a speedometer have it: by less than a whole unit nobody is seen to be faster.
+   */
+  private long printed(double mps) {
+    return assignment.path().units().speedNumber(mps, Rounding.DOWN);
   }
 
   /** The speed of such a run where the lower speed of this piece begins. */

@@ -28,9 +28,11 @@ final class FasterWriter {
   private List<String> sentences(Approach approach, IfFaster faster) {
     if (faster.application().isEmpty()) {
       return List.of(
-          words.text(
-              faster.nowhere() ? "faster.nowhere" : "faster.none",
-              words.speedAtMost(faster.mostMps())));
+          barely(approach, faster)
+              ? words.text("faster.barely", words.speedUnit())
+              : words.text(
+                  faster.nowhere() ? "faster.nowhere" : "faster.none",
+                  words.speedAtMost(faster.mostMps())));
     }
     Application application = faster.application().get();
     List<String> out = new ArrayList<>();
@@ -72,6 +74,13 @@ final class FasterWriter {
               .orElse(words.text("faster.rail-none", c.adhesion().name())));
     }
     return out;
+  }
+
+  /** Over the lower speed, and by less than a board or a speedometer tells. */
+  private boolean barely(Approach approach, IfFaster faster) {
+    double boardMps = approach.target().speedMps();
+    return faster.mostMps() > boardMps
+        && words.number(faster.mostMps()).equals(words.number(boardMps));
   }
 
   private String place(Approach approach, double atM) {
