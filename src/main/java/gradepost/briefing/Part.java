@@ -10,6 +10,8 @@ import java.util.List;
  * @param summary running time and the like
  * @param strip rows of the strip, in the order of travel
  * @param evened the same rows with equal steps between what is met
+ * @param seldom what the booked run does not meet, and a train of this direction may
+ * @param hazards of the booked run itself
  * @param notSupplied what the data lacks, in words
  * @param answeredFor what was looked for and found not to be, and what somebody accepted
  */
@@ -25,6 +27,7 @@ public record Part(
     List<ApproachPage> approaches,
     List<Table> tables,
     Table seldom,
+    Table hazards,
     List<String> notSupplied,
     List<String> answeredFor) {
 

@@ -104,6 +104,7 @@ public final class ChangeMarks {
         approaches,
         tables,
         table(now.seldom(), Optional.of(before.seldom())),
+        table(now.hazards(), Optional.of(before.hazards())),
         now.notSupplied(),
         now.answeredFor());
   }

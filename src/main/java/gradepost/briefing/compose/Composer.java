@@ -117,7 +117,8 @@ public final class Composer {
         new StoryWriter(plan, lineside, run).story(),
         pages,
         tables,
-        new SeldomWriter(plan, lineside).table(id),
+        new SeldomWriter(plan, lineside).seldom(id),
+        new SeldomWriter(plan, lineside).hazards(id),
         supplied.notSupplied(),
         supplied.answeredFor(accepted));
   }

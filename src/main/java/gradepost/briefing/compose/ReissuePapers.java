@@ -100,7 +100,8 @@ public final class ReissuePapers {
             p.story(),
             pages,
             p.tables(),
-            p.seldom().linkedTo(link -> pages.stream().anyMatch(a -> a.id().equals(link))),
+            p.seldom(),
+            p.hazards().linkedTo(link -> pages.stream().anyMatch(a -> a.id().equals(link))),
             p.notSupplied(),
             p.answeredFor());
     return new Supplement.Section(

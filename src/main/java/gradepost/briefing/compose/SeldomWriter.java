@@ -9,7 +9,7 @@ import gradepost.route.Junction;
 import gradepost.route.JunctionRoute;
 import java.util.Optional;
 
-/** What a driver seldom meets. */
+/** What a driver seldom meets, and what he meets daily and must be wary of. */
 final class SeldomWriter {
   private final Plan plan;
   private final Lineside lineside;
@@ -21,16 +21,17 @@ final class SeldomWriter {
     this.words = lineside.words();
   }
 
-  Table table(String part) {
+  /** Routes over junctions that a train of this direction can be given, and is not booked over. */
+  Table seldom(String part) {
     Tables table = new Tables(words, part, "seldom");
     JunctionWays ways = new JunctionWays(plan.assignment(), lineside);
     for (Lineside.Over<Junction> o : ways.junctions()) {
       for (JunctionRoute way : o.what().routes()) {
-        if (way.diverging() && ways.ofThisDirection(way, o)) {
+        if (!way.equals(booked(o.what())) && ways.ofThisDirection(way, o)) {
           table.row(
               words.place(o.fromM()),
               words.text(
-                  "seldom.diverging",
+                  way.diverging() ? "seldom.diverging" : "seldom.other",
                   o.what().name(),
                   way.name(),
                   words.speed(way.speed().metresPerSecond())),
@@ -38,6 +39,18 @@ final class SeldomWriter {
         }
       }
     }
+    return table.build();
+  }
+
+  private JunctionRoute booked(Junction junction) {
+    return plan.assignment()
+        .junctionRoutes()
+        .getOrDefault(junction.name(), junction.routes().get(0));
+  }
+
+  /** What is met on every run, and must not be taken for granted. */
+  Table hazards(String part) {
+    Tables table = new Tables(words, part, "hazards");
     for (Approach a : plan.approaches()) {
       for (Finding finding : a.findings()) {
         says(a.target(), finding).ifPresent(text -> approach(table, part, a, text));

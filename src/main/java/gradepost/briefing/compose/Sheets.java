@@ -54,7 +54,11 @@ public final class Sheets {
       String tables = CanonicalText.of(tables(part.tables()));
       out.add(sheet(id + "-tables", id + " tables", "tables.title", tables));
       String seldom =
-          CanonicalText.of(table(part.seldom()), part.notSupplied(), part.answeredFor());
+          CanonicalText.of(
+              table(part.seldom()),
+              table(part.hazards()),
+              part.notSupplied(),
+              part.answeredFor());
       out.add(sheet(part.seldom().id(), id + " seldom", "sheet.seldom", seldom));
     }
     return out;

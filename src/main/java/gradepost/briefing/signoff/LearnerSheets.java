@@ -60,9 +60,10 @@ final class LearnerSheets {
       rows.add(row(Integer.toString(rows.size() + 1), item));
     }
     List<List<String>> found = new ArrayList<>();
-    for (Table.Row seldom : course.part().seldom().rows()) {
-      List<String> cells = seldom.cells();
-      found.add(row(cells.get(0), cells.get(1)));
+    for (Table table : List.of(course.part().seldom(), course.part().hazards())) {
+      for (Table.Row each : table.rows()) {
+        found.add(row(each.cells().get(0), each.cells().get(1)));
+      }
     }
     return new Sheet(
         "so-risk",

@@ -66,6 +66,7 @@ class ChangeMarksTest {
             pages,
             part.tables(),
             part.seldom(),
+            part.hazards(),
             part.notSupplied(),
             part.answeredFor());
     return new Briefing(
