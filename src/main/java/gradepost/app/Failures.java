@@ -2,7 +2,9 @@ package gradepost.app;
 
 import gradepost.drive.Finding;
 import gradepost.drive.Plan;
+import gradepost.drive.Target;
 import gradepost.motion.NoEnd;
+import gradepost.units.Gradient;
 import gradepost.units.Rounding;
 import java.nio.file.Path;
 import java.util.List;
@@ -15,7 +17,47 @@ final class Failures {
   }
 
   static List<String> inWords(Task task, Plan plan) {
-    return plan.failures().stream().map(f -> task.title() + ": " + words(plan, f)).toList();
+    boolean explained = plan.failures().stream().anyMatch(Finding.CannotBrake.class::isInstance);
+    return plan.failures().stream()
+        .filter(f -> !explained || !Finding.CannotBrake.causes(f))
+        .map(f -> task.title() + ": " + words(plan, f))
+        .toList();
+  }
+
+  /** Which target, why, and what would help: the many places where it shows are not told too. */
+  private static String cannotBrake(Plan plan, Finding.CannotBrake why) {
+    var path = plan.assignment().path();
+    var units = path.units();
+    Target target = why.target();
+    String what =
+        target instanceof Target.Stop stop
+            ? "the stop at %s, platform %s (%s)"
+                .formatted(stop.name(), stop.call().platform().number(), path.text(stop.atM()))
+            : "%s at %s (%s)"
+                .formatted(
+                    units.speed(target.speedMps(), Rounding.DOWN),
+                    path.text(target.atM()),
+                    target.name());
+    String main = units.pressure(why.mainPa());
+    return switch (why.cause()) {
+      case FALL ->
+          "the train cannot be braked for %s: the main application of the policy (%s) does not slow it on %s at %s; what would help: a stronger main application in the policy, or a train with a stronger brake"
+              .formatted(
+                  what, main, units.gradient(new Gradient(why.permille())), path.text(why.atM()));
+      case TOO_NEAR ->
+          "the train cannot be braked for %s: from %s, where it is at %s, the main application of the policy (%s) needs more room; what would help: a lower speed before it, a stronger main application in the policy, or a train with a stronger brake"
+              .formatted(
+                  what, path.text(why.atM()), units.speed(why.entryMps(), Rounding.DOWN), main);
+      case UNKNOWN ->
+          "run from its own printed instructions the train does not come out at %s: %s; what would help: another technique in the policy, or a lower speed before it"
+              .formatted(
+                  what,
+                  plan.failures().stream()
+                      .filter(Finding.CannotBrake::causes)
+                      .findFirst()
+                      .map(f -> words(plan, f))
+                      .orElse(""));
+    };
   }
 
   /** Why there is no plan at all. */
@@ -27,7 +69,9 @@ final class Failures {
   private static String words(Plan plan, Finding failure) {
     var path = plan.assignment().path();
     var units = path.units();
-    if (failure instanceof Finding.OverCeiling over) {
+    if (failure instanceof Finding.CannotBrake why) {
+      return cannotBrake(plan, why);
+    } else if (failure instanceof Finding.OverCeiling over) {
       return "run from its own printed instructions the train is at %s at %s, where %s is permissible"
           .formatted(
               units.speed(over.speedMps(), Rounding.UP),

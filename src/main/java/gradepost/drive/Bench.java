@@ -129,13 +129,21 @@ final class Bench {
   /** The service pressure, up to a step of the gauge, that takes so much off the planned train. */
   double servicePressurePa(double speedMps, double decelerationMps2, double stepPa) {
     BrakeRig rig = service();
+    double pressure = rig.thresholdPa() + Math.max(0, decelerationMps2) / mps2PerPa(rig, speedMps);
+    return Math.ceil(pressure / stepPa - 1e-9) * stepPa;
+  }
+
+  /** What a steady pressure alone takes off the planned train, m/s². */
+  double brakedMps2(BrakeRig rig, double speedMps, double pressurePa) {
+    return Math.max(0, pressurePa - rig.thresholdPa()) * mps2PerPa(rig, speedMps);
+  }
+
+  private double mps2PerPa(BrakeRig rig, double speedMps) {
     double gain = 0;
     for (double g : rig.gainNPerPa()) {
       gain += g;
     }
-    double perPa = gain * rig.blocks().friction(speedMps) / planned.inertiaKg();
-    double pressure = rig.thresholdPa() + Math.max(0, decelerationMps2) / perPa;
-    return Math.ceil(pressure / stepPa - 1e-9) * stepPa;
+    return gain * rig.blocks().friction(speedMps) / planned.inertiaKg();
   }
 
   Track track() {

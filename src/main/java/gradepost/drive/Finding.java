@@ -79,4 +79,35 @@ public sealed interface Finding {
 
   /** Run again, what an action waits for never comes. */
   record NeverComes(double atM, Trigger trigger) implements Finding {}
+
+  /**
+   * The train cannot be braked for a target: why the run fails, where other findings tell only what
+   * comes of it.
+   *
+   * @param atM where the cause lies: the fall, or where the room begins
+   * @param permille the gradient there, falling negative
+   * @param entryMps the speed that the train has at the target before
+   * @param mainPa the policy's main application
+   */
+  record CannotBrake(
+      Target target, Cause cause, double atM, double permille, double entryMps, double mainPa)
+      implements Finding {
+
+    /** What keeps it from being braked for. */
+    public enum Cause {
+      /** The main application does not slow the train on the fall there. */
+      FALL,
+      /** From the target before there is too little room. */
+      TOO_NEAR,
+      /** Neither: the brake would do, and the printed instructions do not come out. */
+      UNKNOWN
+    }
+
+    /** Whether a failure comes of a braking that does not fit. */
+    public static boolean causes(Finding failure) {
+      return failure instanceof OverCeiling
+          || failure instanceof StopOutsideTolerance
+          || failure instanceof NeverComes;
+    }
+  }
 }

@@ -1,0 +1,103 @@
+package gradepost.drive;
+
+import gradepost.motion.BrakeRig;
+import gradepost.route.Direction;
+import gradepost.route.Extent;
+import gradepost.route.GradientPiece;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Which target a run that fails cannot be braked for, and why: found by going back from the target
+ * with the policy's main application on, and nothing of the technique's finer points.
+ */
+final class Unbrakeable {
+  private static final double STEP_M = 5;
+
+  /** A brake that takes off less than this does not slow a train, m/s². */
+  private static final double LEAST_MPS2 = 0.02;
+
+  private final Assignment assignment;
+  private final Bench bench;
+  private final Ceiling ceiling;
+
+  private Unbrakeable(Assignment assignment, Bench bench, Ceiling ceiling) {
+    this.assignment = assignment;
+    this.bench = bench;
+    this.ceiling = ceiling;
+  }
+
+  /** The first target that fails; empty where nothing does that has to do with braking. */
+  static Optional<Finding.CannotBrake> of(
+      Assignment assignment,
+      Bench bench,
+      Ceiling ceiling,
+      List<Piece> pieces,
+      List<Finding> failures) {
+    if (failures.stream().noneMatch(Finding.CannotBrake::causes)) {
+      return Optional.empty();
+    }
+    double tolerance = assignment.policy().margins().stopTolerance().metres();
+    double firstM =
+        failures.stream()
+            .filter(Finding.OverCeiling.class::isInstance)
+            .mapToDouble(f -> ((Finding.OverCeiling) f).atM())
+            .min()
+            .orElse(Double.POSITIVE_INFINITY);
+    for (int i = 0; i < pieces.size(); i++) {
+      Piece piece = pieces.get(i);
+      double shortM = piece.target().atM() - piece.endM();
+      boolean misses =
+          piece.target() instanceof Target.Stop && (shortM < -0.01 || shortM > tolerance);
+      if (!piece.found() || misses || firstM <= piece.target().atM() + 1) {
+        Optional<Target> before =
+            i == 0 ? Optional.empty() : Optional.of(pieces.get(i - 1).target());
+        return Optional.of(
+            new Unbrakeable(assignment, bench, ceiling).why(piece.target(), piece.fromM(), before));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Finding.CannotBrake why(Target target, double fromM, Optional<Target> before) {
+    BrakeRig rig = bench.service(target);
+    Policy policy = assignment.policy();
+    Technique technique = target.speedMps() == 0 ? policy.stopping() : policy.restriction();
+    double mainPa =
+        Math.min(technique.main().pascals(), assignment.stock().service().full().pascals());
+    double entryMps = before.map(Target::speedMps).orElse(0.0);
+    double square = target.speedMps() * target.speedMps();
+    for (double at = target.atM() - STEP_M / 2; at > fromM; at -= STEP_M) {
+      double speed = Math.sqrt(square);
+      double slows = bench.brakedMps2(rig, speed, mainPa) - bench.accelerationMps2(-1, speed, at);
+      if (slows < LEAST_MPS2) {
+        return new Finding.CannotBrake(
+            target, Finding.CannotBrake.Cause.FALL, at, permille(at), entryMps, mainPa);
+      }
+      square += 2 * slows * STEP_M;
+      if (Math.sqrt(square) >= ceiling.speedAt(at)) {
+        return new Finding.CannotBrake(
+            target, Finding.CannotBrake.Cause.UNKNOWN, at, permille(at), entryMps, mainPa);
+      }
+    }
+    Finding.CannotBrake.Cause cause =
+        square < entryMps * entryMps
+            ? Finding.CannotBrake.Cause.TOO_NEAR
+            : Finding.CannotBrake.Cause.UNKNOWN;
+    return new Finding.CannotBrake(target, cause, fromM, permille(fromM), entryMps, mainPa);
+  }
+
+  private double permille(double atM) {
+    for (GradientPiece piece : assignment.route().gradients()) {
+      Extent extent = piece.extent();
+      double a = assignment.path().metresAt(extent.from());
+      double b = assignment.path().metresAt(extent.to());
+      if (Math.min(a, b) <= atM && atM <= Math.max(a, b)) {
+        return assignment.direction() == Direction.FORWARD
+            ? piece.gradient().permille()
+            : piece.gradient().reversed().permille();
+      }
+    }
+    return 0;
+  }
+}

@@ -1,0 +1,65 @@
+package gradepost.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * Property: an approach that cannot be braked for is told once: which, why, and what would help.
+ */
+class UnfitTest {
+  @TempDir Path folder;
+
+  private static List<String> errors(Path pack) {
+    return new Check()
+        .of(List.of(pack)).problems().stream().filter(p -> p.contains(": error: ")).toList();
+  }
+
+  @Test
+  void aFallThatIsMoreThanTheBrake() {
+    assertThat(errors(SmallLines.FOLDER.resolve("unbrakeable/pack.yaml")))
+        .singleElement()
+        .asString()
+        .contains("cannot be braked for the stop at Nettlecombe, platform 1 (2m 25ch): ")
+        .contains("does not slow it on 1 in 30 falling at ")
+        .contains("; what would help: a stronger main application in the policy, or a train with");
+  }
+
+  /** Too fast over a whole mile of lower speeds: one line, not one for every 200 m. */
+  @Test
+  void oneLineForAllThatComesOfIt() throws IOException {
+    copy("policy");
+    copy("stock");
+    copy("unbrakeable");
+    Path route = folder.resolve("unbrakeable/route.yaml");
+    String lower =
+        "  - {name: Long curve, from: 1m 20ch, to: 2m 79ch, speed: 15 mph, directions: Down}\n";
+    Files.writeString(
+        route,
+        Files.readString(route).replaceFirst("(?m)^(  - \\{name: Line speed.*\n)", "$1" + lower));
+    assertThat(errors(folder.resolve("unbrakeable/pack.yaml")))
+        .singleElement()
+        .asString()
+        .contains("cannot be braked for 15 mph at 1m 20ch (Long curve): ")
+        .contains("on 1 in 30 falling");
+  }
+
+  private void copy(String name) throws IOException {
+    try (Stream<Path> files = Files.walk(SmallLines.FOLDER.resolve(name))) {
+      for (Path from : files.toList()) {
+        Path to = folder.resolve(SmallLines.FOLDER.relativize(from).toString());
+        if (Files.isDirectory(from)) {
+          Files.createDirectories(to);
+        } else {
+          Files.copy(from, to);
+        }
+      }
+    }
+  }
+}
