@@ -71,7 +71,7 @@ public record BrakeRig(
     }
     BrakeForce force = stock.force(system);
     double gain = factor * gain(force, stock, formation, load);
-    int isolated = isolated(n, isolatedShare);
+    int isolated = formation.wholeVehicles(isolatedShare);
     boolean[] off = strongest(train, isolated);
     double[] gains = new double[n];
     double[] answers = delay.clone();
@@ -95,11 +95,6 @@ public record BrakeRig(
         system
             .recharge()
             .map(rate -> new Reservoir(system.pipe().orElseThrow(), rate.pascalsPerSecond())));
-  }
-
-  /** How many whole vehicles a share is: rounded up. */
-  public static int isolated(int vehicles, double share) {
-    return (int) Math.ceil(share * vehicles - 1e-9);
   }
 
   private static boolean[] strongest(Train train, int count) {

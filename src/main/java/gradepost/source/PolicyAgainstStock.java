@@ -3,7 +3,6 @@ package gradepost.source;
 import gradepost.drive.Policy;
 import gradepost.drive.SafeSide;
 import gradepost.drive.Technique;
-import gradepost.motion.BrakeRig;
 import gradepost.stock.BrakeControl;
 import gradepost.stock.BrakeSystem;
 import gradepost.stock.Formation;
@@ -42,7 +41,7 @@ final class PolicyAgainstStock {
   /** Latest places need a brake that is left. */
   private void isolated(SafeSide safe, Formation formation) {
     long braked = formation.vehicles().stream().filter(v -> v.brakeWeight() > 0).count();
-    int isolated = BrakeRig.isolated(formation.cars(), safe.isolatedShare());
+    int isolated = formation.wholeVehicles(safe.isolatedShare());
     if (isolated >= braked) {
       in.error(
           in.spot(safe, PolicyTable.ISOLATED),

@@ -21,6 +21,11 @@ public record Formation(String name, List<Vehicle> vehicles) {
     return vehicles.size();
   }
 
+  /** How many whole vehicles a share of them is: rounded up. */
+  public int wholeVehicles(double share) {
+    return (int) Math.ceil(share * cars() - 1e-9);
+  }
+
   public double lengthM() {
     return vehicles.stream().mapToDouble(v -> v.length().metres()).sum();
   }
