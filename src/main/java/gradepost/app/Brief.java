@@ -4,6 +4,7 @@ import gradepost.briefing.Briefing;
 import gradepost.briefing.compose.Composer;
 import gradepost.drive.Plan;
 import gradepost.drive.SignOffRules;
+import gradepost.render.TemplateFault;
 import gradepost.source.PackFile;
 import gradepost.source.PaperKind;
 import gradepost.source.Problems;
@@ -82,10 +83,20 @@ public final class Brief {
       Reading<PackFile> reading = readings.get(i);
       answer = answer.and(Answer.of(reading.problems()));
       if (reading instanceof Reading.Good<PackFile> good) {
-        answer = answer.and(brief(packs.get(i), good.value(), presses, delivery));
+        answer = answer.and(alone(packs.get(i), good.value(), presses, delivery));
       }
     }
     return answer;
+  }
+
+  /** A pack that cannot be laid out does not keep the others back. */
+  private Answer alone(Path file, PackFile pack, Presses presses, Delivery delivery)
+      throws IOException {
+    try {
+      return brief(file, pack, presses, delivery);
+    } catch (TemplateFault e) {
+      return Answer.refused(file + ": error: " + e.getMessage());
+    }
   }
 
   /** One paper of a pack with what goes with it. */

@@ -3,9 +3,11 @@ package gradepost.app;
 import gradepost.app.IssueMaker.Concern;
 import gradepost.briefing.compose.ReissuePapers.Concerned;
 import gradepost.briefing.compose.ReissuePapers.Out;
+import gradepost.reissue.register.Names;
 import gradepost.reissue.register.Question;
 import gradepost.reissue.register.Register;
 import gradepost.reissue.register.RegisterException;
+import gradepost.units.PrintedText;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -26,8 +28,9 @@ final class Concerns {
     // The register has one connection: one question at a time.
     synchronized (register.get()) {
       for (List<String> row : register.get().list(Question.outOf(pack)).rows()) {
-        String why = layout.messages().text("affected.holder", row.get(1), row.get(0));
-        out.add(new Out(row.get(0), row.get(1), row.get(2)));
+        String why =
+            layout.messages().text("affected.holder", Names.printed(row.get(1)), row.get(0));
+        out.add(new Out(row.get(0), Names.printed(row.get(1)), Names.printed(row.get(2))));
         people.merge(row.get(2), why, (a, b) -> a + "; " + b);
       }
       for (List<String> row : register.get().list(Question.people(pack)).rows()) {
@@ -36,8 +39,18 @@ final class Concerns {
       }
     }
     List<Concerned> told = new ArrayList<>();
-    people.forEach((name, why) -> told.add(new Concerned(name, why)));
-    return new Concern(told, out);
+    List<String> replaced = new ArrayList<>();
+    people.forEach(
+        (name, why) -> {
+          String printed = Names.printed(name);
+          told.add(new Concerned(printed, why));
+          if (!printed.equals(name)) {
+            replaced.add(
+                "%s: warning: the register has the name \"%s\" (%s); its papers print: %s"
+                    .formatted(pack, PrintedText.seen(name), why, printed));
+          }
+        });
+    return new Concern(told, out, replaced);
   }
 
   private Concerns() {}

@@ -58,13 +58,57 @@ public final class Desk {
     }
   }
 
-  /** A driver is signed off for a direction of the pack, for no longer than its policy lets him. */
-  public Answer signOff(
-      String called, String person, String direction, String assessor, LocalDate lapses) {
+  /** An act upon an issue by or for somebody, by the name that is printed. */
+  private interface ActFor {
+    void on(Register register, By by, Entry issue, String name)
+        throws RegisterException, IOException;
+  }
+
+  /**
+   * What is entered is the name in Latin letters, where there is one; the other goes in the log.
+   */
+  private Answer act(String called, String name, Optional<String> latin, String done, ActFor act) {
+    String entered = latin.orElse(name);
     return act(
         called,
-        "%s signed off, %s, until %s".formatted(person, direction, lapses),
+        done.formatted(entered),
         (register, by, issue) -> {
+          act.on(register, by, issue, entered);
+          if (!entered.equals(name)) {
+            register.written(by, issue, entered, name);
+          }
+        });
+  }
+
+  /** A copy is handed out. */
+  public Answer handOut(String called, String copy, String holder, Optional<String> latin) {
+    return act(
+        called,
+        holder,
+        latin,
+        "copy %s handed out to %%s".formatted(copy.replace("%", "%%")),
+        (register, by, issue, name) -> register.handOut(by, issue, copy, name));
+  }
+
+  /** A slip came back signed. */
+  public Answer acknowledge(String called, String person, Optional<String> latin) {
+    return act(called, person, latin, "acknowledged by %s", Register::acknowledge);
+  }
+
+  /** A driver is signed off for a direction of the pack, for no longer than its policy lets him. */
+  public Answer signOff(
+      String called,
+      String person,
+      Optional<String> latin,
+      String direction,
+      String assessor,
+      LocalDate lapses) {
+    return act(
+        called,
+        person,
+        latin,
+        "%%s signed off, %s, until %s".formatted(direction.replace("%", "%%"), lapses),
+        (register, by, issue, name) -> {
           PackFile pack =
               Kits.pack(Disk.sources(), new Archive(store.archive()), issue)
                   .orElseThrow(
@@ -73,7 +117,7 @@ public final class Desk {
                               "the archive does not hold the inputs of %s whole"
                                   .formatted(issue.name())));
           new SignOffTerms(pack, by.when().toLocalDate()).require(issue, direction, lapses);
-          register.signOff(by, issue, person, direction, assessor, lapses);
+          register.signOff(by, issue, name, direction, assessor, lapses);
         });
   }
 

@@ -44,9 +44,13 @@ final class IssueMaker {
    */
   record Before(PackFile pack, List<Entry.Sheet> sheets) {}
 
-  /** Whom it concerns, as the register has it. */
-  record Concern(List<Concerned> people, List<Out> out) {
-    static final Concern NOBODY = new Concern(List.of(), List.of());
+  /**
+   * Whom it concerns, as the register has it.
+   *
+   * @param replaced warnings, one for each name that cannot be printed as it was entered
+   */
+  record Concern(List<Concerned> people, List<Out> out, List<String> replaced) {
+    static final Concern NOBODY = new Concern(List.of(), List.of(), List.of());
   }
 
   /**

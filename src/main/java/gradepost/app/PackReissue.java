@@ -1,6 +1,7 @@
 package gradepost.app;
 
 import gradepost.app.IssueMaker.Before;
+import gradepost.app.IssueMaker.Concern;
 import gradepost.app.IssueMaker.Draft;
 import gradepost.app.IssueMaker.Made;
 import gradepost.app.Outcome.State;
@@ -10,6 +11,7 @@ import gradepost.reissue.register.Entry.Kept;
 import gradepost.reissue.register.Register;
 import gradepost.reissue.register.Register.By;
 import gradepost.reissue.register.RegisterException;
+import gradepost.render.TemplateFault;
 import gradepost.source.Amendment;
 import gradepost.source.Input;
 import gradepost.source.PackFile;
@@ -57,7 +59,17 @@ final class PackReissue {
     return Outcome.of(file, State.FAILED, told);
   }
 
+  /** A pack that cannot be laid out does not keep the others back. */
   Outcome of(Seen.Touched touched) throws IOException, RegisterException {
+    try {
+      return worked(touched);
+    } catch (TemplateFault e) {
+      Path file = touched.outcome().file();
+      return failed(file, Answer.refused(file + ": error: " + e.getMessage()));
+    }
+  }
+
+  private Outcome worked(Seen.Touched touched) throws IOException, RegisterException {
     Path file = touched.outcome().file();
     String name = PackFiles.stem(file);
     PackFile found = touched.found();
@@ -131,7 +143,9 @@ final class PackReissue {
     }
     Answer told = noted.and(new Answer(told(name, number, draft), List.of(), List.of(), true));
     if (!order.dryRun() && register.isPresent()) {
-      Made made = maker.finish(draft, Concerns.of(register, layout, name), SILENT);
+      Concern concern = Concerns.of(register, layout, name);
+      told = told.and(new Answer(List.of(), List.of(), concern.replaced(), true));
+      Made made = maker.finish(draft, concern, SILENT);
       Entry entry = entry(name, touched, now, made);
       synchronized (register.get()) {
         register.get().issue(by, entry);

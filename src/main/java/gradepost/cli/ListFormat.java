@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import gradepost.reissue.register.Listing;
+import gradepost.units.PrintedText;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -88,6 +89,6 @@ final class ListFormat {
   private static String shown(String text) {
     return text.matches("[0-9a-f]{64}")
         ? text.substring(0, 12)
-        : text.replaceFirst("^(\\d{4}-\\d\\d-\\d\\d)T", "$1 ");
+        : PrintedText.seen(text).replaceFirst("^(\\d{4}-\\d\\d-\\d\\d)T", "$1 ");
   }
 }

@@ -26,6 +26,8 @@ import picocli.CommandLine.Spec;
 final class RegisterCommand implements Runnable {
   private static final String ISSUE =
       "The issue: \"valley/4\", or the first eight digits of its fingerprint, or more.";
+  private static final String LATIN_NAME =
+      "The name in Latin letters, where it is written in a script that the papers cannot print.";
   private static final String COPY = "The number of the copy, as it stands on its cover.";
 
   @Spec private CommandSpec spec = CommandSpec.create();
@@ -96,12 +98,12 @@ final class RegisterCommand implements Runnable {
               required = true,
               description = "Who has it now: a person, or a place.")
           String holder,
+      @Option(names = "--latin-name", paramLabel = "NAME", description = LATIN_NAME)
+          @Nullable String latin,
       @Mixin RegisterOptions register) {
-    return act(
-        register,
-        issue,
-        "copy %s handed out to %s".formatted(copy, holder),
-        (r, by, entry) -> r.handOut(by, entry, copy, holder));
+    return Saying.exitCode(
+        register.command(),
+        desk(register).handOut(issue, copy, holder, Optional.ofNullable(latin)));
   }
 
   @Command(
@@ -140,12 +142,11 @@ final class RegisterCommand implements Runnable {
               required = true,
               description = "Who signed it, the name as in the list of copies.")
           String person,
+      @Option(names = "--latin-name", paramLabel = "NAME", description = LATIN_NAME)
+          @Nullable String latin,
       @Mixin RegisterOptions register) {
-    return act(
-        register,
-        issue,
-        "acknowledged by " + person,
-        (r, by, entry) -> r.acknowledge(by, entry, person));
+    return Saying.exitCode(
+        register.command(), desk(register).acknowledge(issue, person, Optional.ofNullable(latin)));
   }
 
   @Command(
@@ -156,6 +157,8 @@ final class RegisterCommand implements Runnable {
       @Parameters(paramLabel = "ISSUE", description = ISSUE) String issue,
       @Option(names = "--person", paramLabel = "NAME", required = true, description = "The driver.")
           String person,
+      @Option(names = "--latin-name", paramLabel = "NAME", description = LATIN_NAME)
+          @Nullable String latin,
       @Option(
               names = "--direction",
               paramLabel = "NAME",
@@ -176,7 +179,9 @@ final class RegisterCommand implements Runnable {
           LocalDate lapses,
       @Mixin RegisterOptions register) {
     return Saying.exitCode(
-        register.command(), desk(register).signOff(issue, person, direction, assessor, lapses));
+        register.command(),
+        desk(register)
+            .signOff(issue, person, Optional.ofNullable(latin), direction, assessor, lapses));
   }
 
   @Command(

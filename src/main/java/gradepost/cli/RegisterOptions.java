@@ -1,11 +1,13 @@
 package gradepost.cli;
 
 import gradepost.app.Store;
+import gradepost.reissue.register.Names;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** Where the register is, and who is at work; common to every command that needs it. */
@@ -42,7 +44,15 @@ final class RegisterOptions {
     return Store.of(register, Optional.ofNullable(archive));
   }
 
+  /**
+   * @throws ParameterException where the papers could not print the name
+   */
   String who() {
+    Names.obstacle("the name in --by", by, "a name in Latin letters with --by")
+        .ifPresent(
+            why -> {
+              throw new ParameterException(command.commandLine(), why);
+            });
     return by;
   }
 }

@@ -119,7 +119,7 @@ final class Fonts {
    *
    * @throws MissingGlyphException naming the first that cannot
    */
-  void require(String text) {
+  void require(String text) throws MissingGlyphException {
     for (int i = 0; i < text.length(); ) {
       int c = text.codePointAt(i);
       i += Character.charCount(c);

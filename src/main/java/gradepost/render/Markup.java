@@ -63,7 +63,7 @@ final class Markup {
     return text.substring(Math.max(0, end - 60), end);
   }
 
-  private void check(Node node) {
+  private void check(Node node) throws MissingGlyphException {
     for (Node child = node.getFirstChild(); child != null; child = child.getNextSibling()) {
       if (child.getNodeType() == Node.TEXT_NODE) {
         fonts.require(child.getNodeValue());

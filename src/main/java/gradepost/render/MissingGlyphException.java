@@ -1,7 +1,7 @@
 package gradepost.render;
 
 /** A text holds a character that the embedded font does not have. */
-public final class MissingGlyphException extends RuntimeException {
+public final class MissingGlyphException extends TemplateFault {
   private static final long serialVersionUID = 1L;
   private final int codePoint;
 

@@ -3,10 +3,14 @@ package gradepost.render;
 import java.io.IOException;
 
 /** A template cannot be read or filled; the message names the file, the line and the reason. */
-public final class TemplateFault extends IOException {
+public sealed class TemplateFault extends IOException permits MissingGlyphException {
   private static final long serialVersionUID = 1L;
 
   TemplateFault(String message, Throwable cause) {
     super(message, cause);
+  }
+
+  TemplateFault(String message) {
+    super(message);
   }
 }

@@ -18,14 +18,14 @@ final class AcceptedTable {
   static final Key<String> FINDING =
       Key.required(
           "finding",
-          Common.text("the words of the finding"),
+          Common.prose("the words of the finding"),
           "What was found, word for word as the check prints it: when the data change, so do the"
               + " words, and the finding comes back.");
   static final Key<String> BY =
       Key.required("by", Common.text("a person by office"), "Who accepts it.");
   static final Key<LocalDate> ON = Key.required("on", new Moment.Day(), "When it was accepted.");
   static final Key<String> REASON =
-      Key.required("reason", Common.text("a reason in words"), "Why it may stay as it is.");
+      Key.required("reason", Common.prose("a reason in words"), "Why it may stay as it is.");
   static final Shape<Accepted> ACCEPTED =
       Shape.of(
           "an accepted finding",

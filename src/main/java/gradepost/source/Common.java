@@ -41,7 +41,7 @@ final class Common {
           new RouteWord.OneDirection(),
           "The trains for which it stands, by the route's own name for their direction.");
   static final Key<String> NOTE =
-      Key.preset("note", text("a note in words"), "", "", "Anything a driver should know of it.");
+      Key.preset("note", prose("a note in words"), "", "", "Anything a driver should know of it.");
   static final Key<Speed> SPEED = Key.required("speed", ROUTE_SPEED, "The permissible speed.");
 
   static Key<FileKind> fileKind(FileKind kind) {
@@ -55,8 +55,14 @@ final class Common {
     return Key.required("name", text("a name"), description);
   }
 
+  /** A name, or words that have to stand on one line. */
   static Scalar<String> text(String allowed) {
-    return new Scalar.Text(allowed);
+    return new Scalar.Text(allowed, false);
+  }
+
+  /** Sentences, which may be typed on several lines. */
+  static Scalar<String> prose(String allowed) {
+    return new Scalar.Text(allowed, true);
   }
 
   static Scalar.Quantity<Speed> speed(String least, String most) {

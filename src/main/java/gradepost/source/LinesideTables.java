@@ -125,11 +125,11 @@ final class LinesideTables {
           v -> new BrakeTestPlace(v.get(AT), v.get(DIRECTION), v.get(TEST_SPEED), v.get(NOTE)));
 
   static final Key<String> SUBJECT =
-      Key.required("subject", Common.text("what was looked for"), "What was looked for.");
+      Key.required("subject", Common.prose("what was looked for"), "What was looked for.");
   static final Key<String> STATEMENT =
       Key.required(
           "statement",
-          Common.text("what is known, with a date"),
+          Common.prose("what is known, with a date"),
           "What is known of it, and when that was checked.");
   static final Shape<Observation> OBSERVATION =
       Shape.of(

@@ -1,5 +1,6 @@
 package gradepost.source;
 
+import gradepost.units.PrintedText;
 import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
 import org.yaml.snakeyaml.nodes.ScalarNode;
@@ -21,8 +22,11 @@ final class Nodes {
 
   /** A text in quotation marks, on one line and not too long. */
   static String shown(String text) {
-    String line = text.replaceAll("[\\p{Cntrl}\\u2028\\u2029]+", " ");
-    return "\"" + (line.length() > 60 ? line.substring(0, 57) + "…" : line) + "\"";
+    String line = PrintedText.seen(text);
+    int length = line.codePointCount(0, line.length());
+    return "\""
+        + (length > 60 ? line.substring(0, line.offsetByCodePoints(0, 57)) + "…" : line)
+        + "\"";
   }
 
   private Nodes() {}

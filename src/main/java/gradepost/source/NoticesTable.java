@@ -14,7 +14,7 @@ final class NoticesTable {
   static final Key<String> NONE =
       Key.optional(
           "none",
-          Common.text("a statement with a date"),
+          Common.prose("a statement with a date"),
           "What is stated where there are none, with the date on which it was checked.");
   static final Shape<Notices> NOTICES_FILE =
       Shape.of(

@@ -8,6 +8,7 @@ import gradepost.source.SourceFiles.Bytes;
 import gradepost.source.SourceFiles.Content;
 import gradepost.source.SourceFiles.Unreadable;
 import gradepost.stock.Stock;
+import gradepost.units.PrintedText;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -43,6 +44,14 @@ final class PackReader {
 
   Reading<PackFile> read() {
     Content content = files.read(in.file());
+    PrintedText.obstacle(FileNames.last(in.file()))
+        .ifPresent(
+            why ->
+                in.error(
+                    new Spot(in.file(), 1, 1),
+                    "the name of the file, which the papers bear, " + why,
+                    PrintedText.ALLOWED,
+                    ""));
     Optional<Values> opened =
         Sources.load(content, in)
             .filter(root -> Sources.isKind(root, FileKind.PACK, in))

@@ -82,7 +82,7 @@ final class PackTable {
   static final Key<List<String>> HIGH_RISK_HERE =
       Key.preset(
           "high-risk",
-          ListOf.any(Common.text("an item in words")),
+          ListOf.any(Common.prose("an item in words")),
           List.of(),
           "none",
           "Items of this direction alone that a learner initials one by one.");
@@ -90,7 +90,7 @@ final class PackTable {
       Key.required(
           "formation", Common.text("the name of a formation"), "The formation that it is about.");
   static final Key<String> RISK_ITEM =
-      Key.required("item", Common.text("an item in words"), "What is said and initialled.");
+      Key.required("item", Common.prose("an item in words"), "What is said and initialled.");
   static final Shape<FormationRisk> FORMATION_RISK =
       Shape.of(
           "an item of one formation",
@@ -141,7 +141,7 @@ final class PackTable {
       Key.optional("holder", Common.text("a holder"), "Who holds the copy.");
   static final Key<List<String>> SOURCES =
       Key.required(
-          "sources", ListOf.some(Common.text("a source")), "What the data were taken from.");
+          "sources", ListOf.some(Common.prose("a source")), "What the data were taken from.");
   static final Shape<IssueDetails> ISSUE_SHAPE =
       Shape.of(
               "the issue",
@@ -185,7 +185,7 @@ final class PackTable {
   static final Key<List<String>> HIGH_RISK =
       Key.preset(
           "high-risk",
-          ListOf.any(Common.text("an item in words")),
+          ListOf.any(Common.prose("an item in words")),
           List.of(),
           "none",
           "Items of both directions that a learner initials one by one.");

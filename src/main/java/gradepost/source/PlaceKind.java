@@ -24,7 +24,7 @@ public record PlaceKind() implements Kind<Location> {
   static final Key<String> SECTION =
       Key.required(
           "section",
-          new Scalar.Text("the name of a section of the route"),
+          Common.text("the name of a section of the route"),
           "The section whose mileage it is.");
   static final Key<Mileage> AT = Key.required("at", MILEAGE, "The mileage as signed.");
   static final Shape<Sectioned> SECTIONED =

@@ -32,7 +32,9 @@ final class PolicyTables {
 
   static final Key<String> FOR =
       Key.required(
-          "for", Common.text("what it is for, in words"), "What it is for, for the reading notes.");
+          "for",
+          Common.prose("what it is for, in words"),
+          "What it is for, for the reading notes.");
 
   static <T> Key<Said<T>> said(String name, Kind<T> kind, String description) {
     Key<T> value = Key.required("value", kind, description);

@@ -1,5 +1,6 @@
 package gradepost.source;
 
+import gradepost.units.PrintedText;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.yaml.snakeyaml.nodes.MappingNode;
@@ -32,7 +33,7 @@ final class Purposes {
     } else if (node instanceof MappingNode group) {
       Reader.valueOf(group, PolicyTables.FOR.name())
           .filter(ScalarNode.class::isInstance)
-          .ifPresent(n -> purposes.put(path, ((ScalarNode) n).getValue().strip()));
+          .ifPresent(n -> purposes.put(path, PrintedText.joined(((ScalarNode) n).getValue())));
       for (NodeTuple tuple : group.getValue()) {
         if (tuple.getKeyNode() instanceof ScalarNode key) {
           collect(path + "." + key.getValue(), tuple.getValueNode(), purposes);

@@ -31,7 +31,7 @@ final class RouteTable {
   static final Key<FileKind> KIND = Common.fileKind(FileKind.ROUTE);
   static final Key<String> NAME = Common.name("The route, as on the cover.");
   static final Key<String> DESCRIPTION =
-      Key.preset("description", Common.text("words"), "", "", "The route in a sentence or two.");
+      Key.preset("description", Common.prose("words"), "", "", "The route in a sentence or two.");
   static final Key<UnitStyle> UNITS =
       Key.required(
           "units",
@@ -43,7 +43,7 @@ final class RouteTable {
   static final Key<String> POSTS =
       Key.required(
           "posts",
-          Common.text("words, such as \"mile posts on the left, every quarter mile\""),
+          Common.prose("words, such as \"mile posts on the left, every quarter mile\""),
           "How distance is marked at the lineside.");
   static final Key<List<Section>> SECTIONS =
       Key.required(

@@ -4,6 +4,7 @@ import gradepost.units.Nearest;
 import gradepost.units.Parsed;
 import gradepost.units.Parsed.Bad;
 import gradepost.units.Parsed.Ok;
+import gradepost.units.PrintedText;
 import gradepost.units.QuantityKind;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -53,15 +54,28 @@ public sealed interface Scalar<T> extends Kind<T>
     return true;
   }
 
-  /** Any words. */
-  record Text(String allowed) implements Scalar<String> {
+  /**
+   * Any words that can be printed.
+   *
+   * @param lines whether they may be typed on several lines, which are printed as one
+   */
+  record Text(String allowed, boolean lines) implements Scalar<String> {
     static final int LONGEST = 2000;
 
     @Override
     public Parsed<String> parse(String text) {
-      return text.length() <= LONGEST
-          ? new Ok<>(text)
-          : new Bad<>("is longer than " + LONGEST + " characters", allowed, "");
+      if (text.length() > LONGEST) {
+        return new Bad<>("is longer than " + LONGEST + " characters", allowed, "");
+      }
+      String words = lines ? PrintedText.joined(text) : text;
+      return PrintedText.obstacle(words)
+          .<Parsed<String>>map(
+              why ->
+                  new Bad<>(
+                      Nodes.shown(text) + " " + why,
+                      allowed + (lines ? ", in " : ", on one line, in ") + PrintedText.ALLOWED,
+                      PrintedText.meant(text).orElse("")))
+          .orElseGet(() -> new Ok<>(words));
     }
   }
 

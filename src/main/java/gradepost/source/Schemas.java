@@ -57,14 +57,14 @@ public final class Schemas {
       return anyOf(List.of(list.list(), list.shape()));
     } else if (kind instanceof WordMap map) {
       Map<String, Object> schema = type("object");
-      schema.put("additionalProperties", scalar(new Scalar.Text(map.valueNoun())));
+      schema.put("additionalProperties", scalar(Common.text(map.valueNoun())));
       return schema;
     } else if (kind instanceof PlaceKind) {
       Map<String, Object> schema = new LinkedHashMap<>();
       schema.put("$ref", PLACE);
       return schema;
     }
-    return scalar(new Scalar.Text(kind.allowed()));
+    return scalar(Common.text(kind.allowed()));
   }
 
   private static Map<String, Object> anyOf(List<Kind<?>> kinds) {

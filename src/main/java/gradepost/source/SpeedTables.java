@@ -60,7 +60,7 @@ final class SpeedTables {
   static final Key<String> RESTRICTION_NAME =
       Common.name("What the restriction is called in the briefing.");
   static final Key<String> REASON =
-      Key.preset("reason", Common.text("a reason in words"), "", "", "Why it stands.");
+      Key.preset("reason", Common.prose("a reason in words"), "", "", "Why it stands.");
   static final Shape<PermanentRestriction> PERMANENT =
       Shape.of(
               "a permissible speed",

@@ -49,7 +49,7 @@ final class StationTables {
   static final Key<String> DOORS =
       Key.preset(
           "doors",
-          Common.text("an instruction in words"),
+          Common.prose("an instruction in words"),
           "",
           "",
           "What is done with the doors of a train that is longer than the platform.");

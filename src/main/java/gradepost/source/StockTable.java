@@ -37,7 +37,7 @@ final class StockTable {
   static final Key<FileKind> KIND = Common.fileKind(FileKind.STOCK);
   static final Key<String> NAME = Common.name("The type of train, as on the cover.");
   static final Key<String> DESCRIPTION =
-      Key.preset("description", Common.text("words"), "", "", "The train in a sentence or two.");
+      Key.preset("description", Common.prose("words"), "", "", "The train in a sentence or two.");
   static final Key<List<String>> CLASSES =
       Key.preset(
           "classes",
@@ -70,7 +70,7 @@ final class StockTable {
   static final Key<List<String>> HANDLE_RULES =
       Key.preset(
           "handle-rules",
-          ListOf.any(Common.text("a rule in words")),
+          ListOf.any(Common.prose("a rule in words")),
           List.of(),
           "none",
           "Movements of the handles that are forbidden or needed, for the train page.");

@@ -27,7 +27,7 @@ public record WordMap(String valueNoun) implements Kind<Map<String, String>> {
     int before = in.count();
     Map<String, String> words = new LinkedHashMap<>();
     Map<String, Node> seen = new HashMap<>();
-    Kind<String> value = new Scalar.Text(valueNoun);
+    Kind<String> value = Common.text(valueNoun);
     for (NodeTuple tuple : group.getValue()) {
       if (!(tuple.getKeyNode() instanceof ScalarNode key)) {
         in.error(tuple.getKeyNode(), "a key of " + label + " is not a word", "a name", "");

@@ -9,8 +9,15 @@ import gradepost.reissue.register.Register;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.Statement;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -53,6 +60,41 @@ class ReissueAgainTest {
   private Entry latest(String pack) throws Exception {
     try (Register register = store.open()) {
       return register.latest(pack).orElseThrow();
+    }
+  }
+
+  /** Entered by an earlier version, which took whatever was typed. */
+  @Test
+  void aNameOfAnOldRegisterThatCannotBePrintedStopsNoReissue() throws Exception {
+    assertThat(reissue(notice("T 1", 20), packs.get(0)).problems()).isEmpty();
+    try (Register register = store.open()) {
+      Register.By by = new Register.By("a clerk", LocalDateTime.of(2026, 11, 25, 12, 0));
+      Entry issue = register.latest("0000").orElseThrow();
+      register.acknowledge(by, issue, "A B");
+      register.handOut(by, issue, "7", "Elm");
+    }
+    try (Connection c = DriverManager.getConnection(store.url());
+        Statement change = c.createStatement()) {
+      assertThat(change.executeUpdate("UPDATE acknowledgement SET person = '日本'")).isEqualTo(1);
+      assertThat(change.executeUpdate("UPDATE copy SET holder = 'El' || char(27) || 'm'"))
+          .isEqualTo(1);
+    }
+    Answer answer = reissue(notice("T 1", 15), packs.get(0));
+    assertThat(answer.good()).isTrue();
+    assertThat(answer.problems())
+        .containsExactly(
+            "0000: warning: the register has the name \"ElU+001Bm\" (holds copy 7 of 0000/2); its"
+                + " papers print: El U+001B m (cannot be printed as it is in the register)",
+            "0000: warning: the register has the name \"日本\" (knew issue 2); its papers print:"
+                + " U+65E5 U+672C (cannot be printed as it is in the register)");
+    assertThat(answer.said()).anyMatch(s -> s.startsWith("0000: issue 3 takes the place of 2"));
+    Path slips =
+        answer.written().stream()
+            .filter(p -> p.toString().endsWith("-slips.pdf"))
+            .findFirst()
+            .orElseThrow();
+    try (PDDocument pdf = Loader.loadPDF(slips.toFile())) {
+      assertThat(new PDFTextStripper().getText(pdf)).contains("U+65E5 U+672C");
     }
   }
 

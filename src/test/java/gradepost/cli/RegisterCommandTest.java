@@ -86,6 +86,30 @@ class RegisterCommandTest {
   }
 
   @Test
+  void aNameInAnotherScriptIsAskedForInLatinLetters() throws IOException {
+    Path pack = Files.createDirectories(folder.resolve("routes"));
+    new SyntheticNetwork(pack, 2).packs(2, 7);
+    assertThat(run("enter " + pack + " --out " + folder.resolve("papers"))).isZero();
+    assertThat(refused(1, "acknowledge 0000/1 --person 日本"))
+        .startsWith("error: the person's name \"日本\" has 日 (U+65E5) in it, which the papers")
+        .contains("with --latin-name");
+    assertThat(refused(1, "acknowledge 0000/1 --person 日本 --latin-name 日"))
+        .contains("the person's name \"日\"");
+    assertThat(refused(2, "acknowledge 0000/1 --person Elm --by 日本"))
+        .startsWith("the name in --by \"日本\" has 日 (U+65E5) in it");
+    err.getBuffer().setLength(0);
+    assertThat(good("acknowledge 0000/1 --person 日本 --latin-name Nihon"))
+        .isEqualTo("0000/1: acknowledged by Nihon\n");
+    assertThat(good("hand-out 0000/1 --copy 7 --to 日本 --latin-name Nihon"))
+        .isEqualTo("0000/1: copy 7 handed out to Nihon\n");
+    String signOff = "sign-off 0000/1 --direction Out --assessor Rowe --lapses 2027-01-04";
+    assertThat(good(signOff + " --person 日本 --latin-name Nihon"))
+        .isEqualTo("0000/1: Nihon signed off, Out, until 2027-01-04\n");
+    assertThat(good("out")).contains("Nihon").doesNotContain("日");
+    assertThat(good("log")).contains("Nihon acknowledged", "noted that Nihon is written 日本");
+  }
+
+  @Test
   void everyOptionSaysWhatItIs() {
     for (String act : List.of("enter", "hand-out", "return", "acknowledge", "sign-off", "recall")) {
       out.getBuffer().setLength(0);

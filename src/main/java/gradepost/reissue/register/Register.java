@@ -10,6 +10,7 @@ import java.util.TreeSet;
 
 /** What was issued, and what became of it. */
 public final class Register implements AutoCloseable {
+  private static final String LATIN = "the name in Latin letters with --latin-name beside it";
   private final Database data;
   private final IssueRows issues;
 
@@ -48,6 +49,7 @@ public final class Register implements AutoCloseable {
 
   /** One act is one transaction: the counter, taken first, keeps any other waiting. */
   private void acting(By by, String what, String subject, Acting work) throws RegisterException {
+    Names.require("the name of who does it", by.who(), "a name in Latin letters with --by");
     try {
       boolean done = false;
       try {
@@ -193,6 +195,8 @@ public final class Register implements AutoCloseable {
 
   /** Hands out a copy; a number is given once. */
   public void handOut(By by, Entry issue, String copy, String holder) throws RegisterException {
+    Names.require("the copy", copy, "a number");
+    Names.require("the holder's name", holder, LATIN);
     acting(
         by,
         "handed out copy " + copy + " to " + holder,
@@ -258,7 +262,9 @@ public final class Register implements AutoCloseable {
     return out.isEmpty() ? "NONE" : String.join("; ", out);
   }
 
+  /** Notes that a person signed the slip of an issue. */
   public void acknowledge(By by, Entry issue, String person) throws RegisterException {
+    Names.require("the person's name", person, LATIN);
     acting(
         by,
         person + " acknowledged",
@@ -274,10 +280,19 @@ public final class Register implements AutoCloseable {
         });
   }
 
+  /** Notes how a person or place writes the name that is entered in Latin letters. */
+  public void written(By by, Entry issue, String latin, String written) throws RegisterException {
+    Names.require("the name in Latin letters", latin, "a name in Latin letters");
+    Names.requireWritten(written);
+    acting(by, "noted that %s is written %s".formatted(latin, written), issue.name(), (d, a) -> {});
+  }
+
   /** Signs a driver off for one direction: directions are signed separately. */
   public void signOff(
       By by, Entry issue, String person, String direction, String assessor, LocalDate lapses)
       throws RegisterException {
+    Names.require("the person's name", person, LATIN);
+    Names.require("the assessor's name", assessor, "a name in Latin letters");
     acting(
         by,
         person + " signed off, " + direction,
@@ -298,6 +313,7 @@ public final class Register implements AutoCloseable {
 
   /** Calls an issue back though nothing supersedes it. */
   public void recall(By by, Entry issue, String reason) throws RegisterException {
+    Names.require("the reason", reason, "words in Latin letters");
     acting(
         by,
         "recalled: " + reason,

@@ -71,6 +71,57 @@ abstract class RegisterContract {
     }
   }
 
+  /** An act that enters some words. */
+  private interface Entering {
+    void of(Register register, Entry issue, String words) throws RegisterException;
+  }
+
+  @Test
+  void wordsThatNoPaperCanPrintAreNotEntered() throws Exception {
+    List<Entering> acts =
+        List.of(
+            (r, i, words) -> r.handOut(CLERK, i, "1", words),
+            (r, i, words) -> r.handOut(CLERK, i, words, "learning room"),
+            (r, i, words) -> r.acknowledge(CLERK, i, words),
+            (r, i, words) -> r.signOff(CLERK, i, words, "Down", "R Ames", NOON.toLocalDate()),
+            (r, i, words) -> r.signOff(CLERK, i, "M Ash", "Down", words, NOON.toLocalDate()),
+            (r, i, words) -> r.recall(CLERK, i, words),
+            (r, i, words) -> r.delivered(new By(words, NOON), i),
+            (r, i, words) -> r.written(CLERK, i, words, "Ash"));
+    List<String> bad =
+        List.of(
+            "日本", "\uD83D\uDE82", "A\u202Esh", "A\u001Bsh", "A\nsh", "", " ", ".", "a".repeat(201));
+    try (Register register = Register.open(url())) {
+      Entry one = entry("valley", 1, Optional.empty());
+      register.issue(CLERK, one);
+      int before = register.list(Question.acts()).rows().size();
+      for (Entering act : acts) {
+        for (String words : bad) {
+          assertThatThrownBy(() -> act.of(register, one, words))
+              .as(words)
+              .isInstanceOf(RegisterException.class)
+              .hasMessageContaining("; allowed: ");
+        }
+      }
+      assertThat(register.list(Question.acts()).rows()).hasSize(before);
+      assertThatThrownBy(() -> register.acknowledge(CLERK, one, "日本"))
+          .hasMessage(
+              "the person's name \"日本\" has 日 (U+65E5) in it, which the papers cannot print;"
+                  + " allowed: Latin, Greek and Cyrillic letters, figures and usual signs, on one"
+                  + " line\n  Maybe the name in Latin letters with --latin-name beside it");
+      assertThatThrownBy(() -> register.acknowledge(CLERK, one, "M\nAsh"))
+          .hasMessageEndingWith("\n  Maybe M Ash");
+      for (String name : List.of("Zoë Nguyễn-O’Hara", "Ελένη Παππά", "Жанна Орлова", "desk 4")) {
+        register.acknowledge(CLERK, one, name);
+      }
+      register.written(CLERK, one, "Nihon", "日本");
+      assertThatThrownBy(() -> register.written(CLERK, one, "Nihon", "日\u202E本"))
+          .hasMessageContaining("日U+202E本");
+      assertThat(register.list(Question.acts()).rows())
+          .anyMatch(row -> row.get(2).equals("noted that Nihon is written 日本"));
+    }
+  }
+
   @Test
   void copiesAndSignaturesAreKeptTrackOf() throws Exception {
     try (Register register = Register.open(url())) {
