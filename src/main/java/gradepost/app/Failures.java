@@ -41,11 +41,11 @@ final class Failures {
     String main = units.pressure(why.mainPa());
     return switch (why.cause()) {
       case FALL ->
-          "the train cannot be braked for %s: the main application of the policy (%s) does not slow it on %s at %s; what would help: a stronger main application in the policy, or a train with a stronger brake"
+          "the train cannot be braked for %s: its main application (%s) does not slow it on %s at %s; what would help: a train with a stronger brake, or a stronger main application in the policy"
               .formatted(
                   what, main, units.gradient(new Gradient(why.permille())), path.text(why.atM()));
       case TOO_NEAR ->
-          "the train cannot be braked for %s: from %s, where it is at %s, the main application of the policy (%s) needs more room; what would help: a lower speed before it, a stronger main application in the policy, or a train with a stronger brake"
+          "the train cannot be braked for %s: from %s, where it is at %s, its main application (%s) needs more room; what would help: a lower speed before it, a train with a stronger brake, or a stronger main application in the policy"
               .formatted(
                   what, path.text(why.atM()), units.speed(why.entryMps(), Rounding.DOWN), main);
       case UNKNOWN ->

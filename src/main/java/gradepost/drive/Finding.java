@@ -87,7 +87,7 @@ public sealed interface Finding {
    * @param atM where the cause lies: the fall, or where the room begins
    * @param permille the gradient there, falling negative
    * @param entryMps the speed that the train has at the target before
-   * @param mainPa the policy's main application
+   * @param mainPa the main application that it is planned with
    */
   record CannotBrake(
       Target target, Cause cause, double atM, double permille, double entryMps, double mainPa)

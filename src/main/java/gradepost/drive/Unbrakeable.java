@@ -9,7 +9,8 @@ import java.util.Optional;
 
 /**
  * Which target a run that fails cannot be braked for, and why: found by going back from the target
- * with the policy's main application on, and nothing of the technique's finer points.
+ * with the main application on that it is planned with, and nothing of the technique's finer
+ * points.
  */
 final class Unbrakeable {
   private static final double STEP_M = 5;
@@ -44,27 +45,35 @@ final class Unbrakeable {
             .mapToDouble(f -> ((Finding.OverCeiling) f).atM())
             .min()
             .orElse(Double.POSITIVE_INFINITY);
-    for (int i = 0; i < pieces.size(); i++) {
+    int fails = pieces.size();
+    for (int i = pieces.size() - 1; i >= 0; i--) {
       Piece piece = pieces.get(i);
       double shortM = piece.target().atM() - piece.endM();
       boolean misses =
           piece.target() instanceof Target.Stop && (shortM < -0.01 || shortM > tolerance);
-      if (!piece.found() || misses || firstM <= piece.target().atM() + 1) {
-        Optional<Target> before =
-            i == 0 ? Optional.empty() : Optional.of(pieces.get(i - 1).target());
-        return Optional.of(
-            new Unbrakeable(assignment, bench, ceiling).why(piece.target(), piece.fromM(), before));
-      }
+      // Too fast behind a board: it is that board's speed that was not come to.
+      boolean over =
+          piece.target().atM() <= firstM + 1
+              && (i + 1 == pieces.size() || pieces.get(i + 1).target().atM() > firstM + 1)
+              && firstM < Double.POSITIVE_INFINITY;
+      fails = !piece.found() || misses || over ? i : fails;
     }
-    return Optional.empty();
+    if (fails == pieces.size()) {
+      return Optional.empty();
+    }
+    Optional<Target> before =
+        fails == 0 ? Optional.empty() : Optional.of(pieces.get(fails - 1).target());
+    return Optional.of(
+        new Unbrakeable(assignment, bench, ceiling)
+            .why(pieces.get(fails).target(), pieces.get(fails).fromM(), before));
   }
 
   private Finding.CannotBrake why(Target target, double fromM, Optional<Target> before) {
     BrakeRig rig = bench.service(target);
-    Policy policy = assignment.policy();
-    Technique technique = target.speedMps() == 0 ? policy.stopping() : policy.restriction();
     double mainPa =
-        Math.min(technique.main().pascals(), assignment.stock().service().full().pascals());
+        Math.min(
+            Braking.of(assignment, bench, target).mainPa(),
+            assignment.stock().service().full().pascals());
     double entryMps = before.map(Target::speedMps).orElse(0.0);
     double square = target.speedMps() * target.speedMps();
     for (double at = target.atM() - STEP_M / 2; at > fromM; at -= STEP_M) {
