@@ -6,7 +6,8 @@ import java.util.List;
  * Speed against distance to one target, over the track.
  *
  * @param speedUnit at the axis
- * @param topSpeed end of the axis, in that unit; curves are in it too
+ * @param topSpeed end of the axis, in that unit, a whole number of steps: the unit stands there;
+ *     curves are in it too
  * @param speedStep between its marks
  * @param tall whether it is drawn higher, where its sheet has room
  * @param pins the numbered actions on the planned line; some may come before the track shown
@@ -29,7 +30,16 @@ public record ApproachChart(
   public record Pin(String number, double atM, double speed) {}
 
   public ApproachChart {
+    wholeSteps(topSpeed, speedStep);
     curves = List.copyOf(curves);
     pins = List.copyOf(pins);
+  }
+
+  /** The unit stands at the end of the axis: a figure close under it would be struck through. */
+  static void wholeSteps(double topSpeed, double speedStep) {
+    if (Math.abs(Math.IEEEremainder(topSpeed, speedStep)) > 1e-6) {
+      throw new IllegalArgumentException(
+          "an axis up to %s is no whole number of steps of %s".formatted(topSpeed, speedStep));
+    }
   }
 }

@@ -26,6 +26,7 @@ public record RunChart(
   public record Point(String number, double atM, double speed) {}
 
   public RunChart {
+    ApproachChart.wholeSteps(topSpeed, speedStep);
     curves = List.copyOf(curves);
     briefed = List.copyOf(briefed);
     braked = List.copyOf(braked);

@@ -7,6 +7,8 @@ import gradepost.render.Canvas.Ink;
 import gradepost.render.Canvas.Pen;
 import gradepost.render.Canvas.Type;
 import gradepost.render.LabelPlacer.Box;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /** A row of the strip: speeds, the line with what stands beside it, gradient, curves, mileage. */
@@ -110,13 +112,21 @@ final class StripDrawing implements Drawing {
               new Box(start, v + 2, width + 3, 8.5),
               new Box(start, bottom - 8.6, width + 3, 8.5),
               new Box(start, v - 11, width + 3, 8.5));
-      placer
-          .place(wanted)
-          .ifPresent(
-              box -> {
-                canvas.box(box.x(), box.y(), box.width(), box.height(), Ink.PAPER);
-                canvas.text(box.x() + 1.5, box.y() + 7.2, s.text(), type, Anchor.START);
-              });
+      Box box =
+          placer
+              .place(wanted)
+              .or(() -> placer.place(anywhere(start, v, width + 3)))
+              .orElse(wanted.get(0));
+      if (box.x() > middle || box.x() + box.width() < middle) {
+        canvas.line(
+            Math.max(box.x(), Math.min(middle, box.x() + box.width())),
+            box.y() + box.height() / 2,
+            middle,
+            v,
+            Pen.HAIR);
+      }
+      canvas.box(box.x(), box.y(), box.width(), box.height(), Ink.PAPER);
+      canvas.text(box.x() + 1.5, box.y() + 7.2, s.text(), type, Anchor.START);
     }
     for (TrackStrip.Stretch r : chart.restrictions()) {
       Type type = new Type(7, true);
@@ -132,5 +142,17 @@ final class StripDrawing implements Drawing {
                 canvas.text(box.x() + 1, box.y() + 6.4, r.text(), type, Anchor.START);
               });
     }
+  }
+
+  /** The band of the speeds, the nearest to a step first: no step is without its figure. */
+  private List<Box> anywhere(double start, double v, double width) {
+    List<Box> all = new ArrayList<>();
+    for (double left = LEFT; left + width <= x.end(); left += 3) {
+      for (double top = TOP; top + 8.5 <= TOP + SPEEDS; top += 3) {
+        all.add(new Box(left, top, width, 8.5));
+      }
+    }
+    all.sort(Comparator.comparingDouble(b -> Math.hypot(b.x() - start, b.y() - v - 2)));
+    return all;
   }
 }

@@ -64,8 +64,10 @@ final class ApproachChartWriter {
       end = Math.max(end, Math.min(stop.platformEndM(), end + 0.1 * span) + 0.02 * span);
     }
     double to = Math.min(end, words.path().lengthM());
-    double top = top(from, to);
-    double step = top > 80 ? 20 : 10;
+    double most = mostShown(from, to);
+    double step = most > 80 ? 20 : 10;
+    // A whole number of steps: the unit has the place of a figure at the top to itself.
+    double top = Math.ceil(most / step) * step;
     List<Curve> curves = new ArrayList<>();
     curves.add(permissible(from, to));
     curves.add(curve(Curve.Kind.PLANNED, "curve.planned", "", plan.trace(), from, to));
@@ -160,14 +162,14 @@ final class ApproachChartWriter {
         .orElse(target.atM());
   }
 
-  private double top(double from, double to) {
+  private double mostShown(double from, double to) {
     double most = 10;
     for (CeilingStep s : plan.ceiling()) {
       if (s.toM() > from && s.fromM() < to) {
         most = Math.max(most, words.speedValue(s.speedMps()));
       }
     }
-    return Math.ceil((most + 6) / 10) * 10;
+    return most + 6;
   }
 
   private Curve permissible(double from, double to) {

@@ -19,6 +19,7 @@ final class RunCharts {
   private final Ride.Recorded ride;
   private final RideResult result;
   private final double top;
+  private final double step;
 
   RunCharts(Taught taught, Ride.Recorded ride, RideResult result) {
     this.taught = taught;
@@ -32,7 +33,8 @@ final class RunCharts {
     for (Ride.Sample s : ride.samples()) {
       most = Math.max(most, taught.speedValue(s.speedMps()));
     }
-    this.top = Math.ceil((most + 6) / 10) * 10;
+    this.step = most + 6 > 80 ? 20 : 10;
+    this.top = Math.ceil((most + 6) / step) * step;
   }
 
   List<RunChart> rows() {
@@ -64,7 +66,7 @@ final class RunCharts {
         taught.text("signoff.report.chart-row", taught.place(from), taught.place(to)),
         taught.units().speedUnit(),
         top,
-        top > 80 ? 20 : 10,
+        step,
         List.of(
             curve(Curve.Kind.PERMISSIBLE, "curve.permissible", permissible(from, to)),
             curve(Curve.Kind.PLANNED, "curve.planned", within(planned, from, to)),
