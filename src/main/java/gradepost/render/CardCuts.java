@@ -112,7 +112,7 @@ final class CardCuts {
 
   /**
    * As many lines a piece as it holds, and one at least, unless what stands before them leaves it
-   * no room; what ends the card stands with the last, or where that has no room for it alone.
+   * no room; what ends the card stands with the last, or where that has no room for it, alone.
    */
   private static List<Integer> filled(Edges edges, double room) {
     List<Integer> ends = new ArrayList<>();
@@ -128,8 +128,7 @@ final class CardCuts {
         to++;
       }
       ends.add(to);
-      boolean tailAlone =
-          edges.lines() > 0 && to == edges.lines() && above + edges.height(from, to) > room;
+      boolean tailAlone = to == edges.lines() && above + edges.height(from, to) > room;
       if (tailAlone && edges.tail() > 0) {
         ends.add(to);
       }

@@ -121,6 +121,67 @@ class CardsTest {
     assertThat(left).isEmpty();
   }
 
+  /** Nothing is done on it, and what is said of it is more than one small card holds. */
+  @Test
+  void aCardWithoutALineGoesOnOnAnotherThatSaysSo() throws IOException {
+    CabCards.Format small = formats().get(3);
+    Briefing demo =
+        new Composer(Messages.english())
+            .compose(
+                "",
+                List.of(Planner.plan(DemoPlans.assignments().get(0))),
+                SampleIssue.details(),
+                List.of());
+    List<CabCards.Card> cards =
+        CabCards.of(demo, "Cards", small).cards().stream()
+            .filter(c -> c.approach().points().isEmpty())
+            .map(c -> new CabCards.Card(c.head(), idle(c.approach()), 1, 1, List.of(), true))
+            .toList();
+    assertThat(cards).isNotEmpty();
+    CabCards draft = CabCards.of(demo, "Cards", small);
+    List<String> pages =
+        pages(
+            Papers.renderer()
+                .cards(
+                    new CabCards(
+                        draft.language(),
+                        draft.title(),
+                        draft.subject(),
+                        draft.issueLine(),
+                        draft.validTo(),
+                        draft.issue(),
+                        small,
+                        true,
+                        draft.pageMm(),
+                        cards.size(),
+                        cards)));
+    assertThat(pages).hasSize(2 * cards.size());
+    for (int i = 0; i < pages.size(); i++) {
+      ApproachPage a = cards.get(i / 2).approach();
+      assertThat(pages.get(i))
+          .contains(a.number() + " · " + a.title() + " (" + (i % 2 + 1) + " of 2)");
+    }
+  }
+
+  private static ApproachPage idle(ApproachPage a) {
+    String found = "Something that was found here, in as many words as it takes to fill a line. ";
+    return new ApproachPage(
+        a.id(),
+        a.number(),
+        a.title(),
+        a.target(),
+        a.headline(),
+        a.marks(),
+        a.chart(),
+        List.of(),
+        a.unbraked(),
+        a.points(),
+        a.ladders(),
+        a.spread(),
+        List.of(found + found, found + found),
+        List.of());
+  }
+
   /** Where no brake goes on: the speeds at the last places on the way. */
   private static List<Table.Row> passed(ApproachPage a) {
     List<Table.Row> rows = a.points().isEmpty() ? a.ladders().get(0).rows() : List.<Table.Row>of();
