@@ -13,7 +13,6 @@ import java.util.List;
  */
 public record Cue(
     String place,
-    String fromLast,
     String seconds,
     String speed,
     List<String> what,
@@ -24,13 +23,12 @@ public record Cue(
   /** A cue as in the issue before. */
   public Cue(
       String place,
-      String fromLast,
       String seconds,
       String speed,
       List<String> what,
       List<String> todo,
       boolean heading) {
-    this(place, fromLast, seconds, speed, what, todo, heading, false);
+    this(place, seconds, speed, what, todo, heading, false);
   }
 
   public Cue {
@@ -40,6 +38,6 @@ public record Cue(
 
   /** The same cue, marked. */
   public Cue marked(boolean differs) {
-    return new Cue(place, fromLast, seconds, speed, what, todo, heading, differs);
+    return new Cue(place, seconds, speed, what, todo, heading, differs);
   }
 }

@@ -33,8 +33,8 @@ final class PermittedRun {
   }
 
   /**
-   * @param piece braked for the same target as the one it is asked for; empty where no train is seen
-   *     to be too fast for it, or no place is early enough
+   * @param piece braked for the same target as the one it is asked for; empty where no train is
+   *     seen to be too fast for it, or no place is early enough
    * @param nowhere whether no place is
    */
   record Braked(Optional<Piece> piece, boolean nowhere) {

@@ -55,10 +55,7 @@ public final class Sheets {
       out.add(sheet(id + "-tables", id + " tables", "tables.title", tables));
       String seldom =
           CanonicalText.of(
-              table(part.seldom()),
-              table(part.hazards()),
-              part.notSupplied(),
-              part.answeredFor());
+              table(part.seldom()), table(part.hazards()), part.notSupplied(), part.answeredFor());
       out.add(sheet(part.seldom().id(), id + " seldom", "sheet.seldom", seldom));
     }
     return out;

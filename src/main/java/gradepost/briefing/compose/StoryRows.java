@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Puts what is told of each place into lines: a line for a place, and at a stop one for the stand
@@ -27,9 +28,19 @@ final class StoryRows {
     STARTS
   }
 
-  /** What is to be done at a place comes after what is seen there. */
+  /**
+   * What is to be done at a place comes after what is seen there.
+   *
+   * @param handledMps the speed at which a handle is moved; empty where none is
+   */
   private record Item(
-      double atM, Phase phase, String text, boolean todo, boolean heading, boolean falls) {}
+      double atM,
+      Phase phase,
+      String text,
+      boolean todo,
+      boolean heading,
+      boolean falls,
+      OptionalDouble handledMps) {}
 
   private final Words words;
   private final Run run;
@@ -70,12 +81,14 @@ final class StoryRows {
             ? Phase.STANDS
             : starts ? Phase.STARTS : Phase.PASSES;
     double at = phase == Phase.PASSES ? action.atM() : stands.markM(action.atM());
-    add(at, phase, text, true, false, false);
+    OptionalDouble mps = OptionalDouble.of(action.speedMps());
+    items.add(new Item(Math.max(0, at), phase, text, true, false, false, mps));
   }
 
   private void add(
       double atM, Phase phase, String text, boolean todo, boolean heading, boolean falls) {
-    items.add(new Item(Math.max(0, atM), phase, text, todo, heading, falls));
+    items.add(
+        new Item(Math.max(0, atM), phase, text, todo, heading, falls, OptionalDouble.empty()));
   }
 
   List<Told> told() {
@@ -94,7 +107,7 @@ final class StoryRows {
     while (i < items.size()) {
       Item first = items.get(i);
       int from = i;
-      while (i < items.size() && together(first, items.get(i))) {
+      while (i < items.size() && together(items.subList(from, i), items.get(i))) {
         i++;
       }
       out.add(cue(items.subList(from, i), last));
@@ -103,8 +116,18 @@ final class StoryRows {
     return out;
   }
 
-  private boolean together(Item first, Item other) {
-    return other.phase() == first.phase()
+  /** A handle that is moved at another speed than that of the line has a line of its own. */
+  private boolean together(List<Item> here, Item other) {
+    if (here.isEmpty()) {
+      return true;
+    }
+    Item first = here.get(0);
+    boolean handled = here.stream().anyMatch(i -> i.handledMps().isPresent());
+    boolean ownSpeed = other.handledMps().isPresent() || other.falls() && handled;
+    boolean sameSpeed =
+        other.phase() != Phase.PASSES || !ownSpeed || speed(List.of(other)).equals(speed(here));
+    return sameSpeed
+        && other.phase() == first.phase()
         && other.atM() - first.atM() < words.units().placeStepM()
         && words.place(other.atM()).equals(words.place(first.atM()));
   }
@@ -117,7 +140,6 @@ final class StoryRows {
     boolean starts = first.phase() == Phase.STARTS && waited;
     return new Cue(
         words.place(first.atM()),
-        last.isEmpty() || starts ? "" : words.apart(first.atM() - last.get().atM()),
         last.isEmpty() || starts || !ridden ? "" : seconds(last.get(), first),
         ridden ? speed(here) : "",
         here.stream().filter(i -> !i.todo()).map(Item::text).distinct().toList(),
@@ -150,6 +172,6 @@ final class StoryRows {
         .filter(Item::falls)
         .findFirst()
         .map(i -> words.numberAtMost(run.speedAt(i.atM())))
-        .orElseGet(() -> words.number(run.speedAt(first.atM())));
+        .orElseGet(() -> words.number(first.handledMps().orElse(run.speedAt(first.atM()))));
   }
 }

@@ -92,7 +92,6 @@ class SheetIdentityTest {
         Cue moved =
             new Cue(
                 cue.place().replaceFirst("0 km", "1 km"),
-                cue.fromLast(),
                 cue.seconds(),
                 cue.speed(),
                 cue.what(),

@@ -1,0 +1,115 @@
+package gradepost.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import gradepost.briefing.ApproachPage;
+import gradepost.briefing.Cue;
+import gradepost.drive.Approach;
+import gradepost.drive.Assignment;
+import gradepost.route.Direction;
+import gradepost.units.Gradient;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+
+/** Property: plain sentences and figures of the small lines are so, each against the data alone. */
+class SaidOfTheRunTest {
+  private static final Pattern HANDLED = Pattern.compile(", at (\\d+) (mph|km/h)");
+
+  /** The steepest fall and the steepest rise from the place that the sentence names. */
+  @Test
+  void theSteepestFallAndRiseAreThoseOfTheStretch() {
+    int rises = 0;
+    for (SmallLines.Paper paper : SmallLines.papers()) {
+      Assignment a = paper.plan().assignment();
+      for (Approach approach : paper.plan().approaches()) {
+        ApproachPage page = paper.part().approaches().get(approach.number() - 1);
+        double from = approach.brakingPointM().or(approach::shutOffM).orElse(approach.fromM());
+        double fall = 0;
+        double rise = 0;
+        for (double at = from + 0.01; at < approach.target().atM(); at += 0.5) {
+          double permille = permille(a, at);
+          fall = Math.min(fall, permille);
+          rise = Math.max(rise, permille);
+        }
+        String said =
+            fall == 0 && rise == 0
+                ? "Level from "
+                : fall == 0
+                    ? ": steepest rise " + slope(a, rise) + ", no fall."
+                    : rise == 0
+                        ? ": steepest fall " + slope(a, fall) + "."
+                        : ": steepest fall %s, steepest rise %s."
+                            .formatted(slope(a, fall), slope(a, rise));
+        assertThat(page.headline()).as(paper.name()).contains(said).doesNotContain("Steepest on");
+        rises += rise > 0 ? 1 : 0;
+      }
+    }
+    assertThat(rises).isPositive();
+  }
+
+  private static String slope(Assignment a, double permille) {
+    String text = a.route().units().gradient(new Gradient(permille));
+    return text.substring(0, text.lastIndexOf(' '));
+  }
+
+  private static double permille(Assignment a, double atM) {
+    return a.route().gradients().stream()
+        .filter(
+            g -> {
+              double one = a.path().metresAt(g.extent().from());
+              double other = a.path().metresAt(g.extent().to());
+              return Math.min(one, other) < atM && atM < Math.max(one, other);
+            })
+        .mapToDouble(
+            g ->
+                a.direction() == Direction.FORWARD
+                    ? g.gradient().permille()
+                    : -g.gradient().permille())
+        .findFirst()
+        .orElse(0);
+  }
+
+  @Test
+  void aHandleIsMovedAtTheSpeedOfItsLine() {
+    int moved = 0;
+    for (SmallLines.Paper paper : SmallLines.papers()) {
+      for (Cue cue : paper.part().story()) {
+        for (String todo : cue.todo()) {
+          Matcher said = HANDLED.matcher(todo);
+          if (said.find()) {
+            moved++;
+            assertThat(cue.speed()).as(paper.name() + ": " + cue).isEqualTo(said.group(1));
+          }
+        }
+      }
+    }
+    assertThat(moved).isPositive();
+  }
+
+  /** What a stretch measures is left to the places, which are printed rounded. */
+  @Test
+  void theStoryHasNoDistances() {
+    List<String> headings =
+        List.of(gradepost.briefing.Messages.english().text("story.columns").split("\\|"));
+    assertThat(headings)
+        .containsExactly("Place", "Time", "Speed", "What is there", "What to do there");
+  }
+
+  @Test
+  void noPartIsForASpeedThatTheBoardAllows() {
+    for (SmallLines.Paper paper : SmallLines.papers()) {
+      double unit = paper.plan().assignment().route().units().speedUnitMps();
+      for (Approach approach : paper.plan().approaches()) {
+        approach
+            .ifFaster()
+            .filter(f -> f.application().isPresent())
+            .ifPresent(
+                f ->
+                    assertThat(Math.floor(f.mostMps() / unit + 1e-6))
+                        .isGreaterThan(Math.floor(approach.target().speedMps() / unit + 1e-6)));
+      }
+    }
+  }
+}
