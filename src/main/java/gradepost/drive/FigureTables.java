@@ -1,5 +1,6 @@
 package gradepost.drive;
 
+import gradepost.motion.Balance;
 import gradepost.motion.BrakeRig;
 import gradepost.motion.Ended;
 import gradepost.motion.PiecewiseLinear;
@@ -10,7 +11,6 @@ import gradepost.stock.AdhesionLaw;
 import gradepost.stock.BrakeSystem;
 import gradepost.stock.PipeLaw;
 import gradepost.stock.RunningResistance;
-import gradepost.units.Exact;
 import gradepost.units.UnitStyle;
 import java.util.ArrayList;
 import java.util.List;
@@ -44,35 +44,11 @@ final class FigureTables {
     Train train = bench.plannedTrain();
     for (int n = -1; n < train.effort().size(); n++) {
       for (double permille : PERMILLE) {
-        all.add(new TrainFigures.Balance(n, permille, balance(train, n, permille)));
+        double mps = Balance.speedMps(train, n, permille, adhesion);
+        all.add(new TrainFigures.Balance(n, permille, mps));
       }
     }
     return all;
-  }
-
-  /** The lowest speed at which the train no longer gains. */
-  private double balance(Train train, int notch, double permille) {
-    double low = 0;
-    double high = 100;
-    if (surplusN(train, notch, permille, 0) <= 0) {
-      return 0;
-    }
-    for (int i = 0; i < 60; i++) {
-      double middle = (low + high) / 2;
-      if (surplusN(train, notch, permille, middle) > 0) {
-        low = middle;
-      } else {
-        high = middle;
-      }
-    }
-    return low;
-  }
-
-  private double surplusN(Train train, int notch, double permille, double mps) {
-    double effort = notch < 0 ? 0 : train.effort().get(notch).at(mps);
-    double grip = adhesion.mu(mps) * train.motoredKg() * Exact.G;
-    double hold = train.resistance().atN(mps) + train.weightN() * permille / 1000;
-    return Math.min(effort, grip) - hold;
   }
 
   private List<TrainFigures.Reach> reaching() {
@@ -80,7 +56,7 @@ final class FigureTables {
     Train train = bench.plannedTrain();
     double perNotch = assignment.stock().traction().timePerNotch().seconds();
     for (int n = 0; n < train.effort().size(); n++) {
-      double attainable = Math.min(topMps, balance(train, n, 0));
+      double attainable = Math.min(topMps, Balance.speedMps(train, n, 0, adhesion));
       for (double v = 2 * stepMps; v <= attainable - 0.2; v += stepMps) {
         Stepper stepper = onGradient(train, train.resistance(), 0);
         Until until = new Until();

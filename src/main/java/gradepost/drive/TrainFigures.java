@@ -21,11 +21,12 @@ public record TrainFigures(
   }
 
   /**
-   * Where effort and resistance are equal.
+   * The balancing speed ({@link gradepost.motion.Balance}).
    *
    * @param notch −1 with power off
    * @param permille gradient, rising positive
-   * @param speedMps 0 where the train does not start, or rolls to a stand
+   * @param speedMps 0 where the train does not start, or rolls to a stand; infinite where it gains
+   *     at any speed
    */
   public record Balance(int notch, double permille, double speedMps) {}
 

@@ -1,43 +1,52 @@
 package gradepost.motion;
 
-import java.util.OptionalDouble;
+import gradepost.stock.AdhesionLaw;
+import gradepost.units.Exact;
 
-/** The speed at which a train in one notch neither gains nor loses. */
+/** The balancing speed: that at which a train in one notch neither gains nor loses. */
 public final class Balance {
   private static final double FASTEST_MPS = 150;
-  private static final double WITHIN_MPS = 1e-6;
+  private static final double STEP_MPS = 0.1;
+  private static final int HALVINGS = 40;
 
   /**
-   * The lowest speed from which the train no longer gains on an even gradient, straight track and
-   * with grip enough; empty when it cannot start there.
+   * The lowest speed from which the train no longer gains, on an even gradient and straight track:
+   * that which it comes to from a stand. 0 where it does not start (without power: does not roll);
+   * infinite where it still gains at 150 m/s.
    *
+   * @param notch −1 with power off
    * @param permille rising is positive
+   * @param adhesion that no notch pulls more than
    */
-  public static OptionalDouble speedMps(Train train, int notch, double permille) {
-    double grade = train.weightN() * permille / 1000;
-    PiecewiseLinear effort = train.effort().get(notch);
+  public static double speedMps(Train train, int notch, double permille, AdhesionLaw adhesion) {
+    if (surplusN(train, notch, permille, adhesion, 0) <= 0) {
+      return 0;
+    }
     double low = 0;
-    if (surplus(train, effort, grade, low) <= 0) {
-      return OptionalDouble.empty();
+    while (surplusN(train, notch, permille, adhesion, low + STEP_MPS) > 0) {
+      low += STEP_MPS;
+      if (low > FASTEST_MPS) {
+        return Double.POSITIVE_INFINITY;
+      }
     }
-    double high = 0.1;
-    while (high < FASTEST_MPS && surplus(train, effort, grade, high) > 0) {
-      low = high;
-      high += 0.1;
-    }
-    while (high - low > WITHIN_MPS) {
+    double high = low + STEP_MPS;
+    for (int i = 0; i < HALVINGS; i++) {
       double middle = (low + high) / 2;
-      if (surplus(train, effort, grade, middle) > 0) {
+      if (surplusN(train, notch, permille, adhesion, middle) > 0) {
         low = middle;
       } else {
         high = middle;
       }
     }
-    return OptionalDouble.of(low);
+    return low;
   }
 
-  private static double surplus(Train train, PiecewiseLinear effort, double grade, double v) {
-    return effort.at(v) - train.resistance().atN(v) - grade;
+  private static double surplusN(
+      Train train, int notch, double permille, AdhesionLaw adhesion, double mps) {
+    double effort = notch < 0 ? 0 : train.effort().get(notch).at(mps);
+    double grip = adhesion.mu(mps) * train.motoredKg() * Exact.G;
+    double hold = train.resistance().atN(mps) + train.weightN() * permille / 1000;
+    return Math.min(effort, grip) - hold;
   }
 
   private Balance() {}

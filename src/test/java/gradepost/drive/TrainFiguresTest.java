@@ -35,10 +35,43 @@ class TrainFiguresTest {
           falling++;
           double d = r.bNsPerM() * r.bNsPerM() + 4 * r.cNs2PerM2() * (pull - r.aN());
           double root = (Math.sqrt(d) - r.bNsPerM()) / (2 * r.cNs2PerM2());
-          assertThat(Math.min(b.speedMps(), 100)).isCloseTo(Math.min(root, 100), within(1e-6));
+          assertThat(Math.min(b.speedMps(), 150)).isCloseTo(Math.min(root, 150), within(1e-6));
         }
       }
       assertThat(falling).isEqualTo(2);
     }
+  }
+
+  /**
+   * What is printed of each notch is the lowest speed at which its effort, or what the rail bears,
+   * is resistance and gradient: up to there the train gains.
+   */
+  @Test
+  void inEachNotchItComesToWhereEffortAndResistanceAreEqual() {
+    int balanced = 0;
+    for (Assignment assignment : DemoPlans.assignments().subList(0, 2)) {
+      Bench bench = new Bench(assignment);
+      for (TrainFigures.Balance b : new FigureTables(assignment, bench).figures().balancing()) {
+        if (b.notch() >= 0 && b.speedMps() > 0) {
+          balanced++;
+          for (double mps = 0; mps < b.speedMps() - 0.01; mps += 0.25) {
+            assertThat(surplusN(assignment, bench.plannedTrain(), b, mps)).isPositive();
+          }
+          assertThat(surplusN(assignment, bench.plannedTrain(), b, b.speedMps()))
+              .isCloseTo(0, within(0.1));
+        }
+      }
+    }
+    assertThat(balanced).isGreaterThan(20);
+  }
+
+  private static double surplusN(
+      Assignment assignment, Train train, TrainFigures.Balance at, double mps) {
+    RunningResistance r = train.resistance();
+    double mu = assignment.policy().plannedAdhesion().law().mu(mps);
+    double pull =
+        Math.min(train.effort().get(at.notch()).at(mps), mu * train.motoredKg() * 9.80665);
+    double against = r.aN() + mps * (r.bNsPerM() + mps * r.cNs2PerM2());
+    return pull - against - train.weightN() * at.permille() / 1000;
   }
 }

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import gradepost.stock.AdhesionLaw;
+import gradepost.stock.ConstantAdhesion;
 import gradepost.stock.ConstantResistance;
 import gradepost.stock.Notch;
 import gradepost.stock.SeriesMotor;
@@ -18,6 +20,7 @@ import org.junit.jupiter.api.Test;
 /** Series motors against textbook cases, through efforts and the stepper. */
 class SeriesMotorValidationTest {
   private static final Length WHEEL = new Length(1);
+  private static final AdhesionLaw GRIP = new ConstantAdhesion(0.5);
 
   /**
    * Two motors of 0.1 Ω on 600 V, 300 A, which reach 29 km/h in parallel with no resistance left.
@@ -108,8 +111,8 @@ class SeriesMotorValidationTest {
     Train train = textbook.train();
     double last = 0;
     for (int notch = 0; notch < 4; notch++) {
-      double level = Balance.speedMps(train, notch, 0).orElseThrow();
-      double rising = Balance.speedMps(train, notch, 5).orElseThrow();
+      double level = Balance.speedMps(train, notch, 0, GRIP);
+      double rising = Balance.speedMps(train, notch, 5, GRIP);
       assertThat(level).isGreaterThan(last);
       assertThat(rising).isLessThan(level);
       last = level;
@@ -118,7 +121,25 @@ class SeriesMotorValidationTest {
       stepper.power(notch);
       assertThat(stepper.accelerationMps2()).isCloseTo(0, within(1e-6));
     }
-    assertThat(Balance.speedMps(train, 0, 60)).isEmpty();
+    assertThat(Balance.speedMps(train, 0, 60, GRIP)).isZero();
+  }
+
+  /**
+   * By hand: 60 t on 20 ‰ falling are 60 000 · 9.80665 · 0.02 = 11 768 N; 40 N/t at every speed are
+   * 2400 N, so that nothing holds it. With 0.02 of grip under all its axles no notch pulls more
+   * than 60 000 · 9.80665 · 0.02 = 11 768 N, which is 15.92 ‰ above the resistance.
+   */
+  @Test
+  void without_a_balance_there_is_no_figure_and_grip_holds_every_notch_back() {
+    Textbook textbook =
+        Textbook.train(60, 0.1).resistance(new ConstantResistance(40)).power(power().notches());
+    Train train = textbook.train();
+    assertThat(Balance.speedMps(train, -1, -20, GRIP)).isInfinite();
+    assertThat(Balance.speedMps(train, -1, 0, GRIP)).isZero();
+    AdhesionLaw poor = new ConstantAdhesion(0.02);
+    assertThat(Balance.speedMps(train, 0, 15.93, poor)).isZero();
+    assertThat(Balance.speedMps(train, 0, 15.91, poor)).isPositive();
+    assertThat(Balance.speedMps(train, 0, 15.93, GRIP)).isPositive();
   }
 
   @Test
