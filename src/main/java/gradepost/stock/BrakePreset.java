@@ -14,7 +14,10 @@ import java.util.Optional;
  * along the pipe at 250 to 280 m/s with accelerating valves and at 90 to 180 m/s without.
  */
 public enum BrakePreset {
-  /** An older electric unit: main reservoir 90, brake pipe 70, cylinders at most 50 psi. */
+  /**
+   * An older electric unit by common practice: main reservoir 90, brake pipe 70, cylinders at most
+   * 50 psi.
+   */
   EP_AND_AUTOMATIC_AIR {
     @Override
     public List<BrakeSystem> systems() {

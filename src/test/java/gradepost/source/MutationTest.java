@@ -38,7 +38,7 @@ class MutationTest {
           "thrumble-valley/route.yaml",
           "thrumble-valley/restrictions.yaml",
           "thrumble-valley/pack-thrumble.yaml",
-          "stock/valley-unit.yaml",
+          "stock/moor-unit.yaml",
           "policy/miles-psi.yaml");
 
   @Test

@@ -81,7 +81,10 @@ class AirValidationTest {
     }
   }
 
-  /** Common practice: 90 / 70 / 50 psi; EP graduated both ways, automatic only on. */
+  /**
+   * Common practice: 90 / 70 / 50 psi; EP graduated both ways, automatic only on, one full release;
+   * emergency is not graduated and is held to the stand.
+   */
   @Test
   void the_older_electric_unit_has_its_pressures() {
     var systems = BrakePreset.EP_AND_AUTOMATIC_AIR.systems();
@@ -93,6 +96,10 @@ class AirValidationTest {
     assertThat(automatic.full().psi()).isCloseTo(50, within(1e-9));
     assertThat(automatic.pipe().orElseThrow().pipe().psi()).isCloseTo(70, within(1e-9));
     assertThat(ep.action()).isInstanceOf(BrakeAction.Simultaneous.class);
+    BrakeSystem emergency = systems.get(2);
+    assertThat(emergency.role()).isEqualTo(BrakeSystem.Role.EMERGENCY);
+    assertThat(emergency.gradualRelease()).isFalse();
+    assertThat(emergency.full().psi()).isCloseTo(50, within(1e-9));
   }
 
   /** Hansard, written answer of 21 October 1991: three steps give equal thirds of the force. */
