@@ -2,12 +2,19 @@ package gradepost.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gradepost.briefing.ApproachPage;
+import gradepost.briefing.Fact;
+import gradepost.briefing.Table;
+import gradepost.route.Junction;
 import gradepost.route.Route;
 import gradepost.route.Section;
 import gradepost.units.Mileage;
 import gradepost.units.Parsed;
 import gradepost.units.QuantityKind;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -44,5 +51,137 @@ class SaysWhatIsSoTest {
       }
     }
     assertThat(twice).isGreaterThan(200);
+  }
+
+  /** Every text of one paper of a line. */
+  private static List<String> texts(Object part) {
+    return Said.of(part).stream().map(Said::text).toList();
+  }
+
+  private static Table table(SmallLines.Paper paper, String name) {
+    return paper.part().tables().stream()
+        .filter(t -> t.name().equals(name))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void whereNoSignalIsListedNothingIsSaidOfAny() {
+    int bare = 0;
+    for (SmallLines.Paper paper : SmallLines.papers()) {
+      if (!paper.pack().route().signals().isEmpty()) {
+        continue;
+      }
+      bare++;
+      assertThat(texts(paper.part().approaches()))
+          .noneMatch(t -> t.replace("a signal comes first is not supplied", "").contains("signal"));
+      assertThat(texts(paper.part().story())).noneMatch(t -> t.contains("signal"));
+      assertThat(texts(paper.part().seldom())).noneMatch(t -> t.contains("signal"));
+      assertThat(table(paper, "signals").whenEmpty()).isEqualTo("NONE supplied");
+      assertThat(table(paper, "cautions").whenEmpty()).isEqualTo("NONE supplied");
+    }
+    assertThat(bare).isEqualTo(7);
+  }
+
+  /** What somebody looked for and did not find is no gap in the data. */
+  @Test
+  void whatWasLookedForIsNotToldAsNotSupplied() {
+    int observed = 0;
+    for (SmallLines.Paper paper : SmallLines.papers()) {
+      boolean looked = !paper.pack().route().observations().isEmpty();
+      boolean told =
+          paper.part().notSupplied().contains("Gaps in the conductor rail: none in the data.");
+      assertThat(told)
+          .as(paper.name())
+          .isEqualTo(paper.pack().route().railGaps().isEmpty() && !looked);
+      if (looked) {
+        observed++;
+        assertThat(table(paper, "gaps").whenEmpty())
+            .isEqualTo("NONE: none, checked on 2026-02-01.");
+      }
+    }
+    assertThat(observed).isEqualTo(4);
+  }
+
+  /** The way's own speed is no leave to run at it where a lower one stands. */
+  @Test
+  void overPointsNoMoreIsToldThanIsPermissibleThere() {
+    Pattern over = Pattern.compile(", (\\d+) (mph|km/h) over the points");
+    int met = 0;
+    int lower = 0;
+    for (SmallLines.Paper paper : SmallLines.papers()) {
+      for (Junction junction : paper.pack().route().junctions()) {
+        String told =
+            texts(paper.part().story()).stream()
+                .filter(t -> t.startsWith(junction.name() + ": "))
+                .findFirst()
+                .orElseThrow();
+        Matcher m = over.matcher(told);
+        assertThat(m.find()).as(told).isTrue();
+        double way = junction.routes().get(0).speed().metresPerSecond();
+        double least = Math.min(way, Lowest.over(paper, junction.extent()));
+        assertThat(Double.parseDouble(m.group(1)))
+            .as("%s: %s", paper.name(), told)
+            .isEqualTo(
+                Math.floor(least / paper.plan().assignment().path().units().speedUnitMps() + 1e-6));
+        met++;
+        lower += least < way - 0.1 ? 1 : 0;
+      }
+    }
+    assertThat(met).isEqualTo(8);
+    assertThat(lower).isGreaterThanOrEqualTo(2);
+  }
+
+  /** A thing is told as a cue by night only where the data say that it serves by night. */
+  @Test
+  void aCueByNightIsOneThatTheDataGiveForTheNight() {
+    int night = 0;
+    for (SmallLines.Paper paper : SmallLines.papers()) {
+      Route route = paper.pack().route();
+      Set<String> lit = new TreeSet<>();
+      route.landmarks().stream().filter(l -> l.night()).forEach(l -> lit.add(l.name()));
+      route.signals().forEach(s -> lit.add("signal " + s.id()));
+      for (ApproachPage page : paper.part().approaches()) {
+        for (ApproachPage.Point point : page.points()) {
+          for (Fact fact : point.goBy()) {
+            boolean too = fact.value().endsWith(", by night or in fog too");
+            if (too || fact.label().equals("by night or in fog") && !fact.value().equals("NONE")) {
+              assertThat(lit)
+                  .as("%s, %s: %s", paper.name(), page.title(), fact)
+                  .anyMatch(name -> fact.value().contains(name));
+              night++;
+            }
+          }
+        }
+      }
+    }
+    assertThat(night).isGreaterThan(3);
+  }
+
+  @Test
+  void approachesSaidToHaveNoCueByNightAreThoseWhosePagesSayNone() {
+    for (SmallLines.Paper paper : SmallLines.papers()) {
+      String said =
+          paper.part().notSupplied().stream()
+              .filter(t -> t.startsWith("Cues by night or in fog: "))
+              .findFirst()
+              .orElse("");
+      for (ApproachPage page : paper.part().approaches()) {
+        List<String> without = new ArrayList<>();
+        for (ApproachPage.Point point : page.points()) {
+          if (point.goBy().contains(new Fact("by night or in fog", "NONE"))) {
+            without.add(point.number());
+          }
+        }
+        boolean all = without.size() == page.points().size();
+        String told =
+            all ? page.number() : page.number() + " (at " + String.join(", ", without) + ")";
+        boolean named =
+            (said + " ").replace(".", " ").replace(", ", " , ").contains(" " + told + " ");
+        assertThat(named)
+            .as("%s, %s: %s", paper.name(), page.title(), said)
+            .isEqualTo(!without.isEmpty());
+      }
+    }
   }
 }

@@ -9,11 +9,13 @@ import java.util.List;
 /** Whether each signal at danger can be stood short of from where its caution is given. */
 final class CautionTable {
   private final Plan plan;
+  private final Lineside lineside;
   private final Words words;
 
-  CautionTable(Plan plan, Words words) {
+  CautionTable(Plan plan, Lineside lineside) {
     this.plan = plan;
-    this.words = words;
+    this.lineside = lineside;
+    this.words = lineside.words();
   }
 
   Table table(String part) {
@@ -52,7 +54,9 @@ final class CautionTable {
       }
       table.row(s.caution().isPresent() && !s.suffices(), cells.toArray(String[]::new));
     }
-    return table.build();
+    return plan.assignment().route().signals().isEmpty()
+        ? table.build(lineside.observed("signal").orElseGet(() -> words.text("table.signals.none")))
+        : table.build();
   }
 
   private String need(SignalBraking.Need need, double available) {

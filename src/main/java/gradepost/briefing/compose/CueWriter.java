@@ -38,6 +38,11 @@ final class CueWriter {
         .or(() -> sight.day(application.brakingPointM()));
   }
 
+  /** Whether anything is told to go by at night or in fog. */
+  boolean byNight(Application application) {
+    return night(application).isPresent();
+  }
+
   private Optional<String> night(Application application) {
     Cues cues = application.cues();
     return cues.night()

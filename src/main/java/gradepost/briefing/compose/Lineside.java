@@ -19,6 +19,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** What stands beside one train's line, in the order and by the hand in which it is met. */
 final class Lineside {
@@ -36,6 +37,18 @@ final class Lineside {
     this.assignment = assignment;
     this.path = words.path();
     this.words = words;
+  }
+
+  /**
+   * What the route says of a list that is empty, "NONE: …"; empty where nobody looked.
+   *
+   * @param word in the subject of the observation, as the check of the route has it
+   */
+  Optional<String> observed(String word) {
+    return assignment.route().observations().stream()
+        .filter(o -> o.subject().toLowerCase(Locale.ROOT).contains(word))
+        .map(o -> words.text("table.observed", o.statement()))
+        .findFirst();
   }
 
   boolean applies(Applies applies) {

@@ -10,7 +10,6 @@ import gradepost.route.Signal;
 import gradepost.route.Structure;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** What stands and lies along the line, each kind in a table of its own. */
@@ -31,7 +30,7 @@ final class PlaceTables {
     return List.of(
         stations(part),
         signals(part),
-        new CautionTable(plan, words).table(part),
+        new CautionTable(plan, lineside).table(part),
         gradients(part),
         curves(part),
         gaps(part),
@@ -87,7 +86,7 @@ final class PlaceTables {
           routes(s),
           s.note());
     }
-    return table.build(observed("signals", "table.signals.none"));
+    return table.build(observed("signal", "table.signals.none"));
   }
 
   private String routes(Signal signal) {
@@ -142,7 +141,7 @@ final class PlaceTables {
           Math.round(o.what().cant().metres() * 1000) + " mm",
           check);
     }
-    return table.build(observed("curves", "table.curves.none"));
+    return table.build(observed("curve", "table.curves.none"));
   }
 
   private Table gaps(String part) {
@@ -158,7 +157,7 @@ final class PlaceTables {
                     words.place(o.fromM()),
                     words.placePast(o.toM()),
                     words.overrun(o.toM() - o.fromM())));
-    return table.build(observed("rail gaps", "table.gaps.none"));
+    return table.build(observed("gap", "table.gaps.none"));
   }
 
   private Table lowAdhesion(String part) {
@@ -174,7 +173,7 @@ final class PlaceTables {
                     words.place(o.fromM()),
                     words.placePast(o.toM()),
                     o.what().note()));
-    return table.build(observed("low-adhesion", "table.low-adhesion.none"));
+    return table.build(observed("adhesion", "table.low-adhesion.none"));
   }
 
   private Table brakeTests(String part) {
@@ -210,16 +209,11 @@ final class PlaceTables {
                   o.toM() - o.fromM() < 1 ? "" : words.place(o.toM()),
                   s.note());
             });
-    return table.build(observed("structures", "table.structures.none"));
+    return table.build(observed("structure", "table.structures.none"));
   }
 
   /** What the data says of an empty list, else that nothing was supplied. */
   private String observed(String subject, String key) {
-    Optional<String> said =
-        assignment.route().observations().stream()
-            .filter(o -> o.subject().toLowerCase(java.util.Locale.ROOT).contains(subject))
-            .map(o -> words.text("table.observed", o.statement()))
-            .findFirst();
-    return said.orElseGet(() -> words.text(key));
+    return lineside.observed(subject).orElseGet(() -> words.text(key));
   }
 }

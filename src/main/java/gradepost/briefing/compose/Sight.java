@@ -25,7 +25,9 @@ final class Sight {
       cues.add(new Cue(s.fromM(), words.text("signal.called", s.what().id()), true));
     }
     for (Over<Lineside.Face> f : lineside.platforms()) {
-      cues.add(new Cue(f.fromM(), words.text("platform.ramp", f.what().platform().number()), true));
+      // That a ramp is seen by night is for the data to say: a landmark that serves at night.
+      cues.add(
+          new Cue(f.fromM(), words.text("platform.ramp", f.what().platform().number()), false));
     }
     cues.sort(Comparator.comparingDouble(Cue::atM));
   }

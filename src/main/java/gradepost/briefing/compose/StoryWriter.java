@@ -190,10 +190,19 @@ final class StoryWriter {
                 taken.diverging() ? "story.junction-diverging" : "story.junction",
                 j.name(),
                 taken.name(),
-                words.speed(taken.speed().metresPerSecond())),
+                words.speed(permissible(o.fromM(), o.toM()))),
             false);
       }
     }
+  }
+
+  /** The lowest permissible speed of a stretch: over points it may be less than the way's own. */
+  private double permissible(double fromM, double toM) {
+    return plan.ceiling().stream()
+        .filter(s -> s.toM() > fromM && s.fromM() < toM)
+        .mapToDouble(CeilingStep::speedMps)
+        .min()
+        .orElseThrow();
   }
 
   private String side(boolean left) {

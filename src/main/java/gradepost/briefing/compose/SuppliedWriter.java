@@ -21,25 +21,39 @@ final class SuppliedWriter {
   private final Assignment assignment;
   private final Lineside lineside;
   private final Words words;
+  private final CueWriter cues;
 
   SuppliedWriter(Plan plan, Lineside lineside) {
     this.plan = plan;
     this.assignment = plan.assignment();
     this.lineside = lineside;
     this.words = lineside.words();
+    this.cues =
+        new CueWriter(
+            words, new Sight(lineside, assignment.policy().run().landmarkReach().metres()));
   }
 
   /** Fields that the route's data lacks. */
   List<String> notSupplied() {
     Route route = assignment.route();
     List<String> out = new ArrayList<>();
-    missing(out, "signals", route.signals().isEmpty());
-    missing(out, "curves", route.curves().isEmpty());
-    missing(out, "landmarks", route.landmarks().isEmpty());
-    missing(out, "structures", route.structures().isEmpty());
-    missing(out, "rail-gaps", route.railGaps().isEmpty());
-    missing(out, "low-adhesion", route.lowAdhesion().isEmpty());
-    missing(out, "brake-tests", route.brakeTests().isEmpty());
+    missing(out, "signals", route.signals().isEmpty() && lineside.observed("signal").isEmpty());
+    missing(out, "curves", route.curves().isEmpty() && lineside.observed("curve").isEmpty());
+    missing(
+        out, "landmarks", route.landmarks().isEmpty() && lineside.observed("landmark").isEmpty());
+    missing(
+        out,
+        "structures",
+        route.structures().isEmpty() && lineside.observed("structure").isEmpty());
+    missing(out, "rail-gaps", route.railGaps().isEmpty() && lineside.observed("gap").isEmpty());
+    missing(
+        out,
+        "low-adhesion",
+        route.lowAdhesion().isEmpty() && lineside.observed("adhesion").isEmpty());
+    missing(
+        out,
+        "brake-tests",
+        route.brakeTests().isEmpty() && lineside.observed("brake test").isEmpty());
     missing(out, "posts", route.posts().isBlank());
     named(
         out,
@@ -71,15 +85,27 @@ final class SuppliedWriter {
         out,
         "night",
         plan.approaches().stream()
-            .filter(a -> a.applications().stream().anyMatch(p -> p.cues().night().isEmpty()))
-            .map(Approach::number)
-            .map(String::valueOf));
+            .filter(a -> a.applications().stream().anyMatch(p -> !cues.byNight(p)))
+            .map(this::unseen));
     if (assignment.policy().terminal().isEmpty()
         && plan.approaches().stream()
             .anyMatch(a -> a.target() instanceof Target.Stop s && s.terminal())) {
       out.add(words.text("missing.terminal"));
     }
     return out;
+  }
+
+  /** An approach by its number; where it has some points with a cue by night, those without. */
+  private String unseen(Approach approach) {
+    String number = Integer.toString(approach.number());
+    List<Begun> without =
+        Begun.of(approach).stream().filter(b -> !cues.byNight(b.application())).toList();
+    return without.size() == approach.applications().size()
+        ? number
+        : words.text(
+            "missing.night.at",
+            number,
+            without.stream().map(Begun::number).collect(Collectors.joining(", ")));
   }
 
   /** What somebody looked for, and the findings of the audit for which somebody answers. */
