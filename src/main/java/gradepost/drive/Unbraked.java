@@ -39,8 +39,9 @@ final class Unbraked {
   }
 
   /**
-   * A brake that goes on before a board is told on the page of that board, though the piece that
-   * was worked out for it ends earlier.
+   * A brake that checks the speed before a board is told on the page of that board, though the
+   * piece that was worked out for it ends earlier. An application for a target is told on the page
+   * of its target, with the answers that belong to it.
    */
   private static List<Piece> withBrakesBeforeTheBoard(List<Piece> pieces, List<Action> actions) {
     List<Piece> all = new ArrayList<>(pieces);
@@ -53,7 +54,7 @@ final class Unbraked {
         double boardM = all.get(i - 1).target().atM();
         for (int j = 0; j < own.size() && first + j < actions.size(); j++) {
           boolean before = actions.get(first + j).atM() <= boardM;
-          moved = before && own.get(j).command() instanceof Command.Brake ? j + 1 : moved;
+          moved = before && checks(own.get(j).command()) ? j + 1 : moved;
         }
       }
       if (moved > 0) {
@@ -63,6 +64,10 @@ final class Unbraked {
       action += own.size();
     }
     return all;
+  }
+
+  private static boolean checks(Command command) {
+    return command instanceof Command.Brake brake && brake.stage() == Command.Stage.CHECK;
   }
 
   private static boolean isUnbraked(Piece piece) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import gradepost.briefing.ApproachPage;
 import gradepost.briefing.Fact;
 import gradepost.briefing.Table;
+import gradepost.drive.Approach;
 import gradepost.route.Junction;
 import gradepost.route.Route;
 import gradepost.route.Section;
@@ -183,5 +184,26 @@ class SaysWhatIsSoTest {
             .isEqualTo(!without.isEmpty());
       }
     }
+  }
+
+  /** A brake stands in the table of the page that speaks of it, with what is done if it fails. */
+  @Test
+  void everyApplicationIsToldOnThePageOfItsTarget() {
+    int met = 0;
+    for (SmallLines.Paper paper : SmallLines.papers()) {
+      for (int i = 0; i < paper.part().approaches().size(); i++) {
+        ApproachPage page = paper.part().approaches().get(i);
+        Approach approach = paper.plan().approaches().get(i);
+        assertThat(page.points())
+            .as("%s, %s", paper.name(), page.title())
+            .hasSameSizeAs(approach.applications());
+        boolean braked = page.headline().contains(" Braked from ");
+        assertThat(braked)
+            .as("%s, %s: %s", paper.name(), page.title(), page.headline())
+            .isEqualTo(page.actions().stream().anyMatch(a -> a.todo().contains("application")));
+        met += page.points().size();
+      }
+    }
+    assertThat(met).isGreaterThan(30);
   }
 }

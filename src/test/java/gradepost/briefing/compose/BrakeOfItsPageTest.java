@@ -32,6 +32,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
@@ -114,6 +116,14 @@ class BrakeOfItsPageTest {
       for (Approach approach : plan.approaches()) {
         ApproachPage page = part.approaches().get(approach.number() - 1);
         String said = String.join(" ", page.unbraked());
+        Matcher since = Pattern.compile("brake on since (.+) \\(sheet (\\d+)\\)").matcher(said);
+        if (since.find()) {
+          spoken++;
+          ApproachPage other = part.approaches().get(Integer.parseInt(since.group(2)) - 1);
+          assertThat(other.actions())
+              .as(page.title() + ": " + said)
+              .anyMatch(a -> a.where().contains(since.group(1)) && a.gauge().contains("psi"));
+        }
         if (said.contains("with the brake") && !said.contains("brake on since ")) {
           spoken++;
           List<Command> own = approach.actions().stream().map(Action::command).toList();
