@@ -6,6 +6,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * Makes the approaches of a run: what was planned for each target, and what is left when a brake
@@ -68,9 +69,7 @@ final class Approaches {
     Piece first = braked.isEmpty() ? last : braked.get(0);
     int number = numbers.get(last.target());
     List<Application> applications =
-        braked.stream()
-            .map(p -> application(p, last.target(), cues(p.brakingM().orElseThrow())))
-            .toList();
+        applications(braked, last.target(), number, p -> cues(p.brakingM().orElseThrow()));
     List<Finding> findings = new ArrayList<>(Findings.of(assignment, last, applications));
     spread.ifPresent(s -> findings.addAll(Findings.oftenLate(last.target(), s)));
     findings.addAll(Findings.brakeTests(tests, applications));
@@ -104,24 +103,39 @@ final class Approaches {
         new IfFaster(
             permitted.mostMps(unbraked),
             run.nowhere(),
-            braked.map(p -> application(p, target, cueFinder.at(p.brakingM().orElseThrow(), 0))),
+            braked.map(
+                p ->
+                    applications(
+                            List.of(p),
+                            target,
+                            number,
+                            x -> cueFinder.at(x.brakingM().orElseThrow(), 0))
+                        .get(0)),
             braked.map(p -> permitted.actions(p, number)).orElse(List.of())));
   }
 
   /**
    * @param target of the whole approach
    */
-  private Application application(Piece piece, Target target, Cues cues) {
-    double point = piece.brakingM().orElseThrow();
-    List<CaseResult> cases = new ArrayList<>();
-    List<CaseResult> toStand = new ArrayList<>();
-    for (AdhesionCase adhesion : assignment.policy().adhesion()) {
-      CaseResult own = ladder.forCase(piece, adhesion);
-      cases.add(own);
-      if (piece.target() != target && target instanceof Target.Stop stop) {
-        toStand.add(ladder.toStand(piece, stop, own));
-      }
+  private List<Application> applications(
+      List<Piece> braked, Target target, int number, Function<Piece, Cues> cues) {
+    List<List<Ladder.Cases>> rails =
+        assignment.policy().adhesion().stream()
+            .map(adhesion -> ladder.on(adhesion, braked, target, number))
+            .toList();
+    List<Application> out = new ArrayList<>();
+    for (int i = 0; i < braked.size(); i++) {
+      int index = i;
+      List<Ladder.Cases> cases = rails.stream().map(r -> r.get(index)).toList();
+      out.add(application(braked.get(i), target, cues.apply(braked.get(i)), cases));
     }
+    return out;
+  }
+
+  private Application application(Piece piece, Target target, Cues cues, List<Ladder.Cases> rails) {
+    double point = piece.brakingM().orElseThrow();
+    List<CaseResult> cases = rails.stream().map(Ladder.Cases::own).toList();
+    List<CaseResult> toStand = rails.stream().flatMap(r -> r.toStand().stream()).toList();
     return new Application(
         piece.target(),
         piece.exactBrakingM().orElseThrow(),

@@ -210,11 +210,16 @@ record Braking(
     return new Braking(rig, aimMps, firstPa, seconds, on, mainPa, easeAtMps, easePa, staysOn);
   }
 
-  /** Moves the speed of one ease; it stays above the next one, and above half of what it was. */
-  Braking withEaseMoved(int index, double byMps) {
+  /**
+   * Moves the speed of one ease by so many whole units; it stays above the next one, and above half
+   * of what it was.
+   */
+  Braking withEaseMoved(int index, int units, double unitMps) {
     double[] at = easeAtMps.clone();
     double next = index + 1 < at.length ? at[index + 1] : 0;
-    at[index] = Math.max(at[index] + byMps, Math.max(1.5 * next, 0.5 * easeAtMps[index]));
+    double least = Math.max(1.5 * next, 0.5 * easeAtMps[index]);
+    double printed = Math.ceil(least / unitMps - 1e-6) * unitMps;
+    at[index] = Math.max(at[index] + units * unitMps, printed);
     return new Braking(rig, aimMps, firstPa, firstHeldS, onHeldS, mainPa, at, easePa, staysOn);
   }
 

@@ -9,6 +9,10 @@ import java.util.Optional;
  *
  * @param plannedM planned braking point in this state, on the print grid; empty when none exists
  * @param mainPressurePa pressure of the main application there
+ * @param actions the whole braking from there, as it is printed: what is done, by what, and how it
+ *     comes out on this rail; empty where there is no point
+ * @param ownRun whether the run is the one that the application before it leaves on this rail;
+ *     false where that has no braking point there, so that the run is the planned one
  * @param ladder a rung for each brake of the stock
  * @param answers one for each brake after the service brake
  * @param protectedM planned point moved back until the first fallback still works after noticing;
@@ -20,6 +24,8 @@ public record CaseResult(
     AdhesionCase adhesion,
     Optional<Double> plannedM,
     double mainPressurePa,
+    List<Action> actions,
+    boolean ownRun,
     List<Rung> ladder,
     List<FailureAnswer> answers,
     Optional<Double> protectedM,
@@ -27,6 +33,7 @@ public record CaseResult(
   private static final double SAME_M = 0.01;
 
   public CaseResult {
+    actions = List.copyOf(actions);
     ladder = List.copyOf(ladder);
     answers = List.copyOf(answers);
   }
@@ -54,6 +61,14 @@ public record CaseResult(
   /** The same points with another ladder. */
   CaseResult with(List<Rung> rungs, List<FailureAnswer> instead) {
     return new CaseResult(
-        adhesion, plannedM, mainPressurePa, rungs, instead, protectedM, protectedCostS);
+        adhesion,
+        plannedM,
+        mainPressurePa,
+        actions,
+        ownRun,
+        rungs,
+        instead,
+        protectedM,
+        protectedCostS);
   }
 }

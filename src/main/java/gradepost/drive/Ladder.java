@@ -28,12 +28,46 @@ final class Ladder {
     this.points = new PlannedPoints(assignment, bench, places);
   }
 
-  /** Everything about one application in one state of the rail. */
-  CaseResult forCase(Piece piece, AdhesionCase adhesion) {
-    Stepper planned = bench.plannedStepper();
-    Stepper worst = bench.worstStepper(adhesion);
+  /**
+   * All applications of one approach in one state of the rail, each on the run that the one before
+   * leaves there: to the target of each, and to a stand where that is behind it.
+   *
+   * @param braked what is braked, in order
+   * @param target of the whole approach
+   */
+  List<Cases> on(AdhesionCase adhesion, List<Piece> braked, Target target, int approach) {
     boolean first = adhesion.equals(assignment.policy().plannedAdhesion());
-    PlannedPoint point = first ? PlannedPoint.of(piece) : points.in(adhesion, piece);
+    List<Cases> out = new ArrayList<>();
+    Optional<RailLine> line = Optional.empty();
+    boolean ownRun = true;
+    for (int i = 0; i < braked.size(); i++) {
+      Piece piece = line.isPresent() ? braked.get(i).on(line.get()) : braked.get(i);
+      Stepper planned = line.isPresent() ? bench.plannedStepper(adhesion) : bench.plannedStepper();
+      PlannedPoint point =
+          first ? points.planned(piece, approach) : points.in(adhesion, piece, planned, approach);
+      CaseResult own = forCase(piece, adhesion, planned, point, ownRun);
+      boolean behind = target instanceof Target.Stop && piece.target() != target;
+      out.add(
+          new Cases(
+              own, behind ? Optional.of(toStand(piece, target, planned, own)) : Optional.empty()));
+      if (!first && i + 1 < braked.size()) {
+        ownRun &= point.atM().isPresent();
+        line =
+            point.atM().isPresent()
+                ? Optional.of(
+                    new RailRun(bench, adhesion).braked(piece, planned, point, braked.get(i + 1)))
+                : Optional.empty();
+      }
+    }
+    return out;
+  }
+
+  /** Of one application: to its own target, and to a stand behind it. */
+  record Cases(CaseResult own, Optional<CaseResult> toStand) {}
+
+  private CaseResult forCase(
+      Piece piece, AdhesionCase adhesion, Stepper planned, PlannedPoint point, boolean ownRun) {
+    Stepper worst = bench.worstStepper(adhesion);
     List<Rung> rungs = new ArrayList<>();
     List<FailureAnswer> answers = new ArrayList<>();
     Optional<Double> protectedM = point.atM();
@@ -49,12 +83,14 @@ final class Ladder {
     }
     Optional<Double> cost =
         protectedM.isPresent() && protectedM.get() < point.atM().orElse(0.0) - 0.01
-            ? cost(piece, adhesion, protectedM.get(), point)
+            ? cost(piece, adhesion, planned, protectedM.get(), point)
             : Optional.of(0.0);
     return new CaseResult(
         adhesion,
         point.atM(),
         point.mainPa(),
+        point.actions(),
+        ownRun,
         rungs,
         answers,
         protectedM,
@@ -65,8 +101,7 @@ final class Ladder {
    * The same points, and what each brake does from there for the stop behind the piece's target:
    * the planned run is left at the braking point and coasts, as if nothing had answered.
    */
-  CaseResult toStand(Piece piece, Target stop, CaseResult own) {
-    Stepper planned = bench.plannedStepper();
+  private CaseResult toStand(Piece piece, Target stop, Stepper planned, CaseResult own) {
     Stepper worst = bench.worstStepper(own.adhesion());
     List<Rung> rungs = new ArrayList<>();
     List<FailureAnswer> answers = new ArrayList<>();
@@ -193,27 +228,35 @@ final class Ladder {
    * where the technique does not come to its aim.
    */
   private Optional<Double> cost(
-      Piece piece, AdhesionCase adhesion, double earlierM, PlannedPoint point) {
+      Piece piece, AdhesionCase adhesion, Stepper planned, double earlierM, PlannedPoint point) {
     Stepper stepper = bench.plannedStepper(adhesion);
     Target target = piece.target();
-    Braking braking = point.technique().orElseGet(() -> Braking.of(assignment, bench, target));
-    Optional<Double> planned =
-        timeToAim(piece, stepper, braking.withMain(point.mainPa()), point.atM().orElse(earlierM));
-    piece.line().pickUp(stepper, earlierM);
-    stepper.shutOff();
+    leave(piece, planned, stepper, earlierM);
     Braking solved =
         new Solver(assignment)
             .forPlace(
-                braking, stepper, stepper.save(), points.aimM(target), target.speedMps() == 0);
-    Optional<Double> earlier = timeToAim(piece, stepper, solved, earlierM);
-    return earlier.flatMap(later -> planned.map(own -> later - own));
+                point.nominal(),
+                stepper,
+                stepper.save(),
+                points.aimM(target),
+                target.speedMps() == 0);
+    leave(piece, planned, stepper, earlierM);
+    Optional<Double> earlier = timeToAim(target, stepper, solved);
+    leave(piece, planned, stepper, point.atM().orElse(earlierM));
+    Optional<Double> own = timeToAim(target, stepper, point.braking().orElse(solved));
+    return earlier.flatMap(later -> own.map(sooner -> later - sooner));
   }
 
-  private Optional<Double> timeToAim(Piece piece, Stepper stepper, Braking braking, double fromM) {
-    piece.line().pickUp(stepper, fromM);
+  /** The run is left at a place, on another rail. */
+  private static void leave(Piece piece, Stepper planned, Stepper stepper, double atM) {
+    piece.line().pickUp(planned, atM);
+    stepper.restore(planned.save());
     stepper.shutOff();
+  }
+
+  private Optional<Double> timeToAim(Target target, Stepper stepper, Braking braking) {
     Braking.Outcome outcome = braking.run(stepper);
-    double rest = points.aimM(piece.target()) - outcome.endM();
+    double rest = points.aimM(target) - outcome.endM();
     boolean stands = outcome.endMps() < 0.5;
     double tolerance = assignment.policy().margins().stopTolerance().metres();
     return !outcome.held() || stands && rest > tolerance

@@ -36,6 +36,22 @@ record Piece(
         found);
   }
 
+  /** The same on another run. */
+  Piece on(Line other) {
+    return new Piece(
+        target,
+        fromM,
+        shutOffM,
+        exactBrakingM,
+        brakingM,
+        brakingMps,
+        braking,
+        other,
+        instructions,
+        endM,
+        found);
+  }
+
   /** Whether the brake is on at its end. */
   boolean staysOn() {
     return braking.filter(Braking::staysOn).isPresent();

@@ -1,5 +1,6 @@
 package gradepost.drive;
 
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -7,13 +8,22 @@ import java.util.Optional;
  *
  * @param atM on the print grid; empty where there is none
  * @param mainPa the main application there
- * @param technique what that was solved from; empty where it is the plan's own
+ * @param nominal the technique as this rail carries it, before it is solved for the place
+ * @param braking the technique that is printed; empty where there is no point
+ * @param actions what is done from there on, as it comes out on this rail
  */
-record PlannedPoint(Optional<Double> atM, double mainPa, Optional<Braking> technique) {
-  static PlannedPoint of(Piece piece) {
+record PlannedPoint(
+    Optional<Double> atM,
+    double mainPa,
+    Braking nominal,
+    Optional<Braking> braking,
+    List<Action> actions) {
+  PlannedPoint {
+    actions = List.copyOf(actions);
+  }
+
+  static PlannedPoint none(Braking nominal) {
     return new PlannedPoint(
-        piece.found() ? piece.brakingM() : Optional.empty(),
-        piece.braking().map(Braking::mainPa).orElse(0.0),
-        Optional.empty());
+        Optional.empty(), nominal.mainPa(), nominal, Optional.empty(), List.of());
   }
 }

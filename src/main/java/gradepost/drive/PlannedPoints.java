@@ -1,11 +1,18 @@
 package gradepost.drive;
 
+import gradepost.motion.Ended;
+import gradepost.motion.Snapshot;
 import gradepost.motion.Stepper;
+import gradepost.motion.Until;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /**
- * Where the brake goes on in another state of the rail than the planned one, on the same run: never
- * later, and light and long, so that every axle is carried by the rail that the braking passes.
+ * Where the brake goes on in another state of the rail than the planned one, on the run that comes
+ * to the target there: never later, and light and long, so that every axle is carried by the rail
+ * that the braking passes. What is found is the printed technique at the printed place: carried out
+ * so, it meets the target, and stands within the tolerance of a stop.
  */
 final class PlannedPoints {
   private static final double TOLERANCE_M = 0.01;
@@ -13,9 +20,15 @@ final class PlannedPoints {
   /** Each round takes in what an earlier point passes more; the sites of a leg are few. */
   private static final int ROUNDS = 5;
 
+  /** So many printed places are tried, each before the last; then as many to the yard or metre. */
+  private static final int PLACES = 12;
+
+  private static final double SAME_PA = 1;
+
   private final Assignment assignment;
   private final Bench bench;
   private final Places places;
+  private final Until until = new Until();
 
   PlannedPoints(Assignment assignment, Bench bench, Places places) {
     this.assignment = assignment;
@@ -30,19 +43,30 @@ final class PlannedPoints {
         : target.atM() - assignment.policy().margins().beforeBoard().metres();
   }
 
-  PlannedPoint in(AdhesionCase adhesion, Piece piece) {
+  /** The plan's own point. */
+  PlannedPoint planned(Piece piece, int approach) {
+    Braking nominal = Braking.of(assignment, bench, piece.target());
+    if (!piece.found() || piece.brakingM().isEmpty()) {
+      return PlannedPoint.none(nominal);
+    }
+    Rail rail = new Rail(piece, bench.plannedStepper(), bench.plannedStepper());
+    return rail.point(piece.brakingM().get(), nominal, piece.braking().orElse(nominal), approach);
+  }
+
+  /**
+   * @param piece with the run that comes to the target on this rail
+   * @param planned what that run is picked up with
+   * @param approach the number of what is done
+   */
+  PlannedPoint in(AdhesionCase adhesion, Piece piece, Stepper planned, int approach) {
     Carried carried = new Carried(assignment, bench, adhesion);
     Braking usual = Braking.of(assignment, bench, piece.target());
+    Rail rail = new Rail(piece, planned, bench.plannedStepper(adhesion));
     double from = piece.brakingM().orElse(aimM(piece.target()));
-    PlannedPoint point = new PlannedPoint(Optional.empty(), 0, Optional.empty());
+    PlannedPoint point = PlannedPoint.none(usual);
     for (int round = 0; round < ROUNDS; round++) {
-      double passed = from;
-      Braking light = carried.lighter(usual, piece.brakingMps(), passed, piece.target().atM());
-      Optional<Braking> own =
-          piece
-              .braking()
-              .map(b -> carried.lighter(b, piece.brakingMps(), passed, piece.target().atM()));
-      point = point(piece, adhesion, light, own);
+      Limit limit = new Limit(carried, rail.fastest(from), from, piece.target().atM());
+      point = point(rail, limit, usual, approach);
       if (point.atM().isEmpty() || point.atM().get() >= from) {
         return point;
       }
@@ -51,44 +75,132 @@ final class PlannedPoints {
     return point;
   }
 
-  /**
-   * @param light the policy's technique as this rail carries it
-   * @param own the planned one, likewise
-   */
-  private PlannedPoint point(
-      Piece piece, AdhesionCase adhesion, Braking light, Optional<Braking> own) {
-    Stepper planned = bench.plannedStepper();
-    Stepper stepper = bench.plannedStepper(adhesion);
-    double aimM = aimM(piece.target());
-    double high = Math.max(piece.line().startM(), aimM);
+  /** What the rail carries from a place on, at a speed there. */
+  private record Limit(Carried carried, double mps, double fromM, double toM) {
+    Braking lighter(Braking braking) {
+      return carried.lighter(braking, mps, fromM, toM);
+    }
+
+    boolean carries(Braking braking) {
+      Braking light = lighter(braking);
+      boolean same = light.mainPa() >= braking.mainPa() - SAME_PA;
+      for (int i = 0; i < braking.easePa().length; i++) {
+        same &= light.easePa()[i] >= braking.easePa()[i] - SAME_PA;
+      }
+      return same;
+    }
+  }
+
+  private PlannedPoint point(Rail rail, Limit limit, Braking nominal, int approach) {
+    Piece piece = rail.piece;
+    Braking light = limit.lighter(nominal);
     double low = piece.line().startM();
-    double exact =
-        Root.lastShort(x -> shortM(piece, planned, stepper, light, x), low, high, TOLERANCE_M);
+    double high = Math.max(low, aimM(piece.target()));
+    double exact = Root.lastShort(x -> rail.shortM(light, x), low, high, TOLERANCE_M);
     if (Double.isNaN(exact)) {
-      return new PlannedPoint(Optional.empty(), light.mainPa(), Optional.of(light));
+      return PlannedPoint.none(light);
     }
-    double latest = Math.min(exact, piece.brakingM().orElse(exact));
-    double at = Math.max(low, places.onGrid(latest, piece.target().atM()));
-    if (own.isPresent() && shortM(piece, planned, stepper, own.get(), at) > -TOLERANCE_M) {
-      return new PlannedPoint(Optional.of(at), own.get().mainPa(), Optional.of(light));
+    // A train that comes slower on this rail, braked on it before, may brake later too.
+    double latest =
+        piece.line() instanceof RailLine ? exact : Math.min(exact, piece.brakingM().orElse(exact));
+    Grid usual = x -> places.onGrid(x, piece.target().atM());
+    Grid fine = x -> places.toTheUnit(x, piece.target().atM());
+    for (Grid grid : List.of(usual, fine)) {
+      double at = grid.atOrBefore(latest);
+      for (int i = 0; i < PLACES && at >= low; i++) {
+        Optional<Braking> meets = rail.meeting(limit, light, at);
+        if (meets.isPresent()) {
+          return rail.point(at, light, meets.get(), approach);
+        }
+        at = grid.atOrBefore(at - 2 * TOLERANCE_M);
+      }
     }
-    place(piece, planned, stepper, at);
-    boolean stop = piece.target().speedMps() == 0;
-    Braking solved = new Solver(assignment).forPlace(light, stepper, stepper.save(), aimM, stop);
-    return new PlannedPoint(
-        Optional.of(at), Math.min(solved.mainPa(), light.mainPa()), Optional.of(light));
+    return PlannedPoint.none(light);
   }
 
-  private double shortM(
-      Piece piece, Stepper planned, Stepper stepper, Braking braking, double atM) {
-    place(piece, planned, stepper, atM);
-    Braking.Outcome outcome = braking.run(stepper);
-    return outcome.shortOf(aimM(piece.target()));
+  /** Places that can be printed. */
+  private interface Grid {
+    double atOrBefore(double exactM);
   }
 
-  private static void place(Piece piece, Stepper planned, Stepper stepper, double atM) {
-    piece.line().pickUp(planned, atM);
-    stepper.place(planned.timeS(), planned.atM(), planned.speedMps());
-    stepper.chargeAs(planned);
+  /** The run of one piece on one rail, tried out. */
+  private final class Rail {
+    private final Piece piece;
+    private final Stepper planned;
+    private final Stepper stepper;
+
+    Rail(Piece piece, Stepper planned, Stepper stepper) {
+      this.piece = piece;
+      this.planned = planned;
+      this.stepper = stepper;
+    }
+
+    /** The highest speed that the planned braking, or one from this place, begins at. */
+    double fastest(double atM) {
+      piece.line().pickUp(planned, atM);
+      return Math.max(piece.brakingMps(), planned.speedMps());
+    }
+
+    /** Where the run is at a place, with the brake that is on there and no power. */
+    private Snapshot at(double atM) {
+      piece.line().pickUpBraked(planned, atM);
+      stepper.restore(planned.save());
+      stepper.shutOff();
+      return stepper.save();
+    }
+
+    double shortM(Braking braking, double atM) {
+      at(atM);
+      return braking.run(stepper).shortOf(aimM(piece.target()));
+    }
+
+    Braking solved(Braking light, double atM) {
+      boolean stop = piece.target().speedMps() == 0;
+      Snapshot there = at(atM);
+      return new Solver(assignment).forPlace(light, stepper, there, aimM(piece.target()), stop);
+    }
+
+    /** The planned technique, or one solved for the place, as this rail carries it. */
+    Optional<Braking> meeting(Limit limit, Braking light, double atM) {
+      Optional<Braking> own =
+          piece.braking().map(limit::lighter).filter(braking -> meets(braking, atM));
+      return own.isPresent()
+          ? own
+          : Optional.of(solved(light, atM)).filter(b -> limit.carries(b) && meets(b, atM));
+    }
+
+    /** Whether it comes to the target as it should: no further, and no shorter than a stop may. */
+    boolean meets(Braking braking, double atM) {
+      double shortM = shortM(braking, atM);
+      Target target = piece.target();
+      if (target.speedMps() == 0) {
+        return shortM >= 0 && shortM <= assignment.policy().margins().stopTolerance().metres();
+      }
+      if (shortM < -TOLERANCE_M) {
+        return false;
+      }
+      Ended ended = stepper.advance(until.clear().place(target.atM()));
+      return ended == Ended.PLACE && stepper.speedMps() <= target.speedMps() + 1e-6;
+    }
+
+    PlannedPoint point(double atM, Braking nominal, Braking braking, int approach) {
+      at(atM);
+      List<Action> actions = new ArrayList<>();
+      if (planned.notch() >= 0) {
+        actions.add(action(approach, new Trigger.AtPlace(atM), new Command.ShutOff()));
+      }
+      new BrakingRun(
+              braking,
+              stepper,
+              new Trigger.AtPlace(atM),
+              (by, command) -> actions.add(action(approach, by, command)))
+          .run();
+      return new PlannedPoint(
+          Optional.of(atM), braking.mainPa(), nominal, Optional.of(braking), actions);
+    }
+
+    private Action action(int approach, Trigger by, Command command) {
+      return new Action(approach, by, command, stepper.atM(), stepper.speedMps(), stepper.timeS());
+    }
   }
 }

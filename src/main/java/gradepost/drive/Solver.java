@@ -89,7 +89,7 @@ final class Solver {
     Tried best = bestYet;
     for (int ease = 0; ease < nominal.easeAtMps().length; ease++) {
       for (int k = 0; k <= MOST_EASE_STEPS; k++) {
-        Braking moved = nominal.withEaseMoved(ease, -k * unit);
+        Braking moved = nominal.withEaseMoved(ease, -k, unit);
         boolean holds = true;
         for (int more = 0; more <= MOST_HELD_S && holds && best.shortM() > toleranceM / 4; more++) {
           Braking longer = moved.withFirstHeld(nominal.firstHeldS() + more);
@@ -117,7 +117,7 @@ final class Solver {
     double unit = assignment.route().units().speedUnitMps();
     double step = assignment.route().units().pressureStepPa();
     boolean anyPressure = assignment.stock().service().control() instanceof BrakeControl.Continuous;
-    double sign = base.shortM() >= 0 ? 1 : -1;
+    int sign = base.shortM() >= 0 ? 1 : -1;
     Tried best = bestYet;
     for (int ease = 0; ease < base.braking().easeAtMps().length; ease++) {
       double movedMps = base.braking().easeAtMps()[ease];
@@ -126,7 +126,7 @@ final class Solver {
       boolean presses = anyPressure && sign < 0;
       for (int k = 1; k <= MOST_EASE_STEPS && (moves || presses); k++) {
         // One that goes no further than the last comes out the same.
-        Braking moved = base.braking().withEaseMoved(ease, sign * k * unit);
+        Braking moved = base.braking().withEaseMoved(ease, sign * k, unit);
         moves = moves && moved.easeAtMps()[ease] != movedMps;
         if (moves) {
           movedMps = moved.easeAtMps()[ease];

@@ -66,7 +66,8 @@ final class Print {
     double inside = Math.min(Math.max(atM, 0), path.lengthM());
     double ahead = targetM - inside;
     boolean near = ahead >= 0 && ahead < NEAR_STEPS * path.units().placeStepM();
-    return near
+    boolean onGrid = Math.abs(path.printedAtOrBefore(inside) - inside) < 1e-6;
+    return near || ahead >= 0 && !onGrid && path.units().wholeLength(ahead)
         ? path.units().length(ahead, Rounding.UP)
         : path.text(path.printedAtOrBefore(inside));
   }
@@ -81,15 +82,24 @@ final class Print {
     if (a.forStep()) {
       a.cases().get(0).answers().stream().map(this::outcome).forEach(out::add);
     }
-    for (CaseResult c : a.told()) {
+    List<CaseResult> told = a.told();
+    for (CaseResult c : told) {
       out.add(c.adhesion().name() + place(c.plannedM()) + place(c.protectedM()));
       out.add(path.units().pressure(c.mainPressurePa()) + seconds(c.protectedCostS()));
+      if (c != told.get(0)) {
+        technique(c).forEach(out::add);
+      }
       for (Rung rung : c.ladder()) {
         out.add(rung.brake().name() + latest(rung.latest()));
       }
       c.answers().stream().map(this::outcome).forEach(out::add);
     }
     return out;
+  }
+
+  /** How it is braked on a rail that is not the planned one. */
+  private Stream<String> technique(CaseResult c) {
+    return c.actions().stream().map(x -> command(x.command()) + trigger(x.trigger()));
   }
 
   private static String seconds(Optional<Double> seconds) {

@@ -34,6 +34,12 @@ public enum UnitStyle {
     return rounding.whole(metres / lengthUnitM()) + " " + lengthUnit();
   }
 
+  /** Whether a length is one of whole yards or metres. */
+  public boolean wholeLength(double metres) {
+    double units = metres / lengthUnitM();
+    return Math.abs(units - Math.rint(units)) < 1e-6;
+  }
+
   public double lengthUnitM() {
     return this == MILES ? Exact.YARD_M : 1.0;
   }

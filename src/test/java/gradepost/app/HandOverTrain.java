@@ -40,8 +40,8 @@ final class HandOverTrain implements OrdinaryDifferentialEquation {
   private final double[] gainNPerPa;
   private final double thresholdPa;
   private final DoubleUnaryOperator friction;
-  private final DoubleUnaryOperator mu;
-  private final DoubleUnaryOperator muOnSites;
+  private DoubleUnaryOperator mu;
+  private DoubleUnaryOperator muOnSites;
 
   /** Pressure of the leading cylinder: corners of a broken line. */
   private final List<double[]> corners = new ArrayList<>();
@@ -74,8 +74,7 @@ final class HandOverTrain implements OrdinaryDifferentialEquation {
     gainNPerPa = numbers(brake.get("gainNPerPa"));
     thresholdPa = brake.get("thresholdPa").doubleValue();
     friction = friction(brake.get("blocks"));
-    mu = mu(adhesion.get("law"));
-    muOnSites = adhesion.has("sites") ? mu(adhesion.get("sites")) : mu;
+    rail(adhesion);
     track = new HandOverTrack(file, helped);
   }
 
@@ -98,6 +97,12 @@ final class HandOverTrain implements OrdinaryDifferentialEquation {
       delays[i] = gains[i] == 0 ? 0 : valves[next++] / speed;
     }
     return delays;
+  }
+
+  /** From here on the rail is in this state. */
+  void rail(JsonNode adhesion) {
+    mu = mu(adhesion.get("law"));
+    muOnSites = adhesion.has("sites") ? mu(adhesion.get("sites")) : mu;
   }
 
   private static double[] numbers(JsonNode list) {

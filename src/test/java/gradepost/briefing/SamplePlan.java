@@ -321,6 +321,18 @@ public final class SamplePlan {
     }
   }
 
+  /** What is done on one rail, with less pressure than on a better one. */
+  private List<Action> technique(Target t, double at, double share, int number) {
+    return List.of(
+        act(number, new Trigger.AtPlace(at), brake(15 * share, Command.Stage.FIRST), at),
+        act(number, new Trigger.After(4), brake(29 * share, Command.Stage.MAIN), at + 50),
+        act(
+            number,
+            new Trigger.SpeedDownTo(t.speedMps()),
+            t instanceof Target.Stop ? new Command.Stand() : new Command.Release(),
+            t.atM() - 20));
+  }
+
   private static Command brake(double psi, Command.Stage stage) {
     return new Command.Brake(Pressure.ofPsi(psi).pascals(), stage);
   }
@@ -367,6 +379,8 @@ public final class SamplePlan {
               c,
               Optional.of(planned),
               Pressure.ofPsi(29 * share).pascals(),
+              technique(t, planned, share, number),
+              true,
               ladder,
               answers,
               number == 4 ? Optional.empty() : Optional.of(path.printedAtOrBefore(planned - 60)),

@@ -115,6 +115,8 @@ class LightAndLongTest {
         low,
         Optional.of(plannedM),
         100_000,
+        List.of(),
+        true,
         List.of(rung),
         List.of(),
         Optional.of(plannedM),

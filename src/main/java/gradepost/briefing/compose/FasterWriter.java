@@ -70,7 +70,7 @@ final class FasterWriter {
                           "faster.rail",
                           c.adhesion().name(),
                           place(approach, at),
-                          words.pressure(c.mainPressurePa())))
+                          orders.technique(c.actions())))
               .orElse(words.text("faster.rail-none", c.adhesion().name())));
     }
     return out;

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /** The fallback ladder, every state of the rail beside the others. */
 final class LadderWriter {
@@ -61,7 +62,17 @@ final class LadderWriter {
     List<Table.Column> columns = new ArrayList<>();
     columns.add(new Table.Column(words.text("ladder.brake"), "text"));
     cases.forEach(c -> columns.add(new Table.Column(c.adhesion().name(), "place")));
-    return new Table(id, "ladder", title, "", columns, rows, "");
+    return new Table(id, "ladder", title, note(cases), columns, rows, "");
+  }
+
+  /** On which rails the run is not the one that an earlier application leaves there. */
+  private String note(List<CaseResult> cases) {
+    String rails =
+        cases.stream()
+            .filter(c -> !c.ownRun())
+            .map(c -> c.adhesion().name())
+            .collect(Collectors.joining(", "));
+    return rails.isEmpty() ? "" : words.text("ladder.planned-run", rails);
   }
 
   private List<Table.Row> rows(Approach approach, Application application) {
@@ -71,7 +82,7 @@ final class LadderWriter {
         row(
             words.text("ladder.planned"),
             cases,
-            c -> planned(approach, c),
+            c -> planned(approach, c, c == cases.get(0)),
             c -> c.pastLastM().isPresent()));
     List<Rung> rungs = cases.get(0).ladder();
     for (int i = 0; i < rungs.size(); i++) {
@@ -112,14 +123,20 @@ final class LadderWriter {
     return rows;
   }
 
-  private String planned(Approach approach, CaseResult c) {
+  /**
+   * @param planned whether it is the plan's own, which stands on the page; else the whole technique
+   *     is told
+   */
+  private String planned(Approach approach, CaseResult c, boolean planned) {
     return c.plannedM()
         .map(
             at ->
                 words.text(
                     c.pastLastM().isPresent() ? "ladder.point-past" : "ladder.point",
                     place(approach, at),
-                    words.pressure(c.mainPressurePa()),
+                    planned
+                        ? words.text("ladder.main", words.pressure(c.mainPressurePa()))
+                        : orders.technique(c.actions()),
                     words.overrun(c.pastLastM().orElse(0.0)),
                     service(c)))
         .orElse(words.text("ladder.no-point"));

@@ -7,6 +7,7 @@ import gradepost.drive.Target;
 import gradepost.drive.Trigger;
 import gradepost.stock.Stock;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** What an action tells the driver, in words. */
 final class Orders {
@@ -100,6 +101,27 @@ final class Orders {
       return todo;
     }
     return words.text("do.when", todo, when(trigger));
+  }
+
+  /** A whole braking in a line: first pressure, and when the brake is worked again. */
+  String technique(List<Action> actions) {
+    return actions.stream()
+        .filter(a -> !(a.command() instanceof Command.Stand))
+        .map(this::stage)
+        .collect(Collectors.joining(", "));
+  }
+
+  private String stage(Action action) {
+    String does =
+        action.command() instanceof Command.Brake brake
+            ? words.pressure(brake.pressurePa())
+            : todo(action.command());
+    if (action.trigger() instanceof Trigger.After after) {
+      return words.text("stage.after", words.seconds(after.seconds()), does);
+    }
+    return action.trigger() instanceof Trigger.SpeedDownTo down
+        ? words.text("stage.at-speed", words.speed(down.speedMps()), does)
+        : does;
   }
 
   /** What was done, and where. */

@@ -53,14 +53,16 @@ final class Words {
 
   /**
    * A place on the way to a target: on the print grid, at or before it; close to the target, where
-   * that grid is too coarse, so many yards or metres before it.
+   * that grid is too coarse, so many yards or metres before it; so is one that was planned to the
+   * yard or metre.
    *
    * @param before the text that says so, with a hole for the distance
    */
   String placeTo(double atM, double targetM, String before) {
     double ahead = targetM - atM;
     boolean onGrid = Math.abs(path.printedAtOrBefore(inside(atM)) - atM) < 1e-6;
-    if (ahead < 0.5 || ahead > NEAR_M || onGrid && ahead >= NEAR_M - 5) {
+    boolean near = ahead <= NEAR_M && !(onGrid && ahead >= NEAR_M - 5);
+    if (ahead < 0.5 || !near && (onGrid || !units().wholeLength(ahead))) {
       return place(atM);
     }
     return text(before, units().length(ahead - 1e-6, Rounding.UP));

@@ -1,0 +1,91 @@
+package gradepost.drive;
+
+import gradepost.motion.Stepper;
+import gradepost.motion.Until;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * How a train that was braked on a rail that is not the planned one goes on from there: what the
+ * plan does next is done by what the plan does it by, as far as that comes.
+ */
+final class RailRun {
+  private final Bench bench;
+  private final AdhesionCase adhesion;
+  private final Until until = new Until();
+
+  RailRun(Bench bench, AdhesionCase adhesion) {
+    this.bench = bench;
+    this.adhesion = adhesion;
+  }
+
+  /**
+   * The run to the next application.
+   *
+   * @param planned what the run of {@code piece} is picked up with
+   * @param point on this rail
+   * @param next what the plan does behind it, up to its braking point
+   */
+  RailLine braked(Piece piece, Stepper planned, PlannedPoint point, Piece next) {
+    double atM = point.atM().orElseThrow();
+    Stepper stepper = bench.plannedStepper(adhesion);
+    piece.line().pickUpBraked(planned, atM);
+    stepper.restore(planned.save());
+    stepper.shutOff();
+    RailLine line = new RailLine(piece.line(), planned, atM);
+    stepper.record((t, s, v, p, n) -> line.add(stepper.save()));
+    Braking braking = point.braking().orElseThrow();
+    braking.run(stepper);
+    double lastS = stepper.timeS();
+    double endM = next.target().atM();
+    List<Instruction> then = new ArrayList<>(next.instructions());
+    if (braking.staysOn()) {
+      // It comes off on the page of its own board.
+      piece.instructions().stream()
+          .filter(i -> i.command() instanceof Command.Release)
+          .reduce((a, b) -> b)
+          .ifPresent(i -> then.add(0, i));
+    }
+    for (Instruction instruction : then) {
+      boolean own =
+          instruction.command() instanceof Command.Brake brake
+              && brake.stage() != Command.Stage.CHECK;
+      if (own || !await(instruction.trigger(), stepper, lastS, endM)) {
+        break;
+      }
+      carryOut(instruction.command(), stepper, braking);
+      lastS = stepper.timeS();
+    }
+    stepper.advance(until.clear().place(endM));
+    stepper.record(null);
+    return line;
+  }
+
+  /** False where the end comes first. */
+  private boolean await(Trigger trigger, Stepper stepper, double lastS, double endM) {
+    until.clear().place(endM);
+    if (trigger instanceof Trigger.AtPlace place) {
+      until.place(Math.min(place.atM(), endM));
+    } else if (trigger instanceof Trigger.SpeedUpTo up) {
+      until.speedUp(up.speedMps());
+    } else if (trigger instanceof Trigger.SpeedDownTo down) {
+      until.speedDown(down.speedMps());
+    } else if (trigger instanceof Trigger.After after) {
+      until.time(lastS + after.seconds());
+    }
+    stepper.advance(until);
+    return stepper.atM() < endM && stepper.speedMps() > 0;
+  }
+
+  private void carryOut(Command command, Stepper stepper, Braking last) {
+    if (command instanceof Command.Power power) {
+      stepper.power(power.notch());
+    } else if (command instanceof Command.ShutOff) {
+      stepper.shutOff();
+    } else if (command instanceof Command.Brake brake) {
+      stepper.brake(bench.slowing(), brake.pressurePa());
+    } else if (command instanceof Command.Release) {
+      stepper.brake(last.rig(), 0);
+    }
+  }
+}
