@@ -1,5 +1,6 @@
 package gradepost.drive;
 
+import gradepost.route.CantLimits;
 import gradepost.units.Span;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -16,6 +17,7 @@ import java.util.Optional;
  * @param scatter what braking is drawn from to show its spread; empty where no spread is wanted
  * @param purposes what each value is for, by its key, in words for the reading notes
  * @param signOff empty where the operator gives no rules for sign-off papers
+ * @param cant what is allowed of cant on the routes
  */
 public record Policy(
     String name,
@@ -29,9 +31,10 @@ public record Policy(
     RunRules run,
     Optional<Scatter> scatter,
     Map<String, String> purposes,
-    Optional<SignOffRules> signOff) {
+    Optional<SignOffRules> signOff,
+    CantLimits cant) {
 
-  /** A policy without rules for sign-off papers. */
+  /** A policy without rules for sign-off papers, and with the usual limits of cant. */
   public Policy(
       String name,
       List<AdhesionCase> adhesion,
@@ -56,7 +59,8 @@ public record Policy(
         run,
         scatter,
         purposes,
-        Optional.empty());
+        Optional.empty(),
+        CantLimits.USUAL);
   }
 
   public Policy {

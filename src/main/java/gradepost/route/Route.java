@@ -1,5 +1,6 @@
 package gradepost.route;
 
+import gradepost.units.Length;
 import gradepost.units.UnitStyle;
 import java.util.List;
 
@@ -11,6 +12,7 @@ import java.util.List;
  * @param posts how distance is marked at the lineside, in words
  * @param spotHeights surveyed heights, where there are any
  * @param accepted findings of the audit for which somebody answers
+ * @param railCentres length between the middles of the two rail heads
  */
 public record Route(
     String name,
@@ -34,9 +36,10 @@ public record Route(
     List<BrakeTestPlace> brakeTests,
     List<Observation> observations,
     List<SpotHeight> spotHeights,
-    List<Accepted> accepted) {
+    List<Accepted> accepted,
+    Length railCentres) {
 
-  /** A route without surveyed heights and accepted findings. */
+  /** A route of standard gauge without surveyed heights and accepted findings. */
   public Route(
       String name,
       String description,
@@ -80,7 +83,8 @@ public record Route(
         brakeTests,
         observations,
         List.of(),
-        List.of());
+        List.of(),
+        CurveSpeed.STANDARD_RAIL_CENTRES);
   }
 
   public Route {

@@ -1,6 +1,7 @@
 package gradepost.source;
 
 import gradepost.route.Accepted;
+import gradepost.route.CantLimits;
 import gradepost.route.Route;
 import gradepost.route.audit.AuditFinding;
 import gradepost.route.audit.AuditRule;
@@ -15,14 +16,18 @@ import java.util.function.Function;
 /** Puts findings at their places in the files, and leaves out those that somebody accepts. */
 final class Audit {
 
-  /** What is found in a route by itself, reported where it was read. */
-  static void of(Route route, Reader in) {
+  /**
+   * What is found in a route by itself.
+   *
+   * @param in what has read it, by which the places are known
+   */
+  static Problems of(Route route, CantLimits limits, Reader in) {
     List<Problem> found = new ArrayList<>();
-    for (AuditFinding finding : RouteAudit.of(route)) {
+    for (AuditFinding finding : RouteAudit.of(route, limits)) {
       found.add(problem(finding, in.spot(finding.element(), finding.key())));
     }
     found.addAll(in.unitsUsed().mixed(in.file()));
-    open(found, route.accepted(), in::spot).forEach(in::add);
+    return new Problems(open(found, route.accepted(), in::spot));
   }
 
   static Problem problem(AuditFinding finding, Spot spot) {

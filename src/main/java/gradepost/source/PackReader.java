@@ -1,6 +1,7 @@
 package gradepost.source;
 
 import gradepost.drive.Policy;
+import gradepost.route.CantLimits;
 import gradepost.route.Route;
 import gradepost.route.TemporaryRestriction;
 import gradepost.source.PackTable.TypedPack;
@@ -14,6 +15,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BiFunction;
 import org.yaml.snakeyaml.nodes.Node;
 
@@ -33,11 +35,18 @@ final class PackReader {
 
   /** What packs have in common. */
   record Shelves(
-      Shelf<Route> routes, Shelf<Stock> stocks, Shelf<Policy> policies, Shelf<Notices> notices) {
+      Shelf<Route> routes,
+      Shelf<Stock> stocks,
+      Shelf<Policy> policies,
+      Shelf<Notices> notices,
+      Map<Audited, Problems> audits) {
     Shelves() {
-      this(new Shelf<>(), new Shelf<>(), new Shelf<>(), new Shelf<>());
+      this(new Shelf<>(), new Shelf<>(), new Shelf<>(), new Shelf<>(), new ConcurrentHashMap<>());
     }
   }
+
+  /** A route as it was read, and the limits of cant by which it was looked at. */
+  record Audited(Reader in, CantLimits limits) {}
 
   /** One file that the pack names, and how it was read, for checks that come later. */
   private record Read<T>(T value, Reader in) {}
@@ -89,6 +98,7 @@ final class PackReader {
     List<Read<Notices>> notices = notices(values, route);
     List<gradepost.stock.Formation> formations =
         stock.map(s -> Formations.named(values, s.value())).orElse(List.of());
+    route.ifPresent(r -> audit(r, policy.map(p -> p.value().cant()).orElse(CantLimits.USUAL)));
     if (stock.isPresent() && policy.isPresent()) {
       Reader reader = new Reader(policy.get().in());
       PolicyAgainstStock.check(policy.get().value(), stock.get().value(), formations, reader);
@@ -128,6 +138,16 @@ final class PackReader {
             pack.papers(),
             List.copyOf(inputs.values()),
             new Origins(readers(route, notices))));
+  }
+
+  private void audit(Read<Route> route, CantLimits limits) {
+    fromFiles =
+        fromFiles.and(
+            shelves
+                .audits()
+                .computeIfAbsent(
+                    new Audited(route.in(), limits),
+                    key -> Audit.of(route.value(), limits, route.in())));
   }
 
   /** Every reader, the pack's own first, so that any record can be found again in its file. */

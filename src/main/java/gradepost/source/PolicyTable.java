@@ -13,6 +13,7 @@ import gradepost.drive.Scatter;
 import gradepost.drive.SignOffRules;
 import gradepost.drive.Technique;
 import gradepost.drive.TerminalStep;
+import gradepost.route.CantLimits;
 import gradepost.source.PolicyTables.Said;
 import gradepost.source.PolicyTables.TypedCase;
 import gradepost.stock.LoadCase;
@@ -219,7 +220,8 @@ final class PolicyTable {
                   TERMINAL,
                   RUN,
                   SPREAD,
-                  SIGN_OFF),
+                  SIGN_OFF,
+                  CantTables.TRACK),
               PolicyTable::build)
           .checked(AdhesionCases::sharesOfEarlierOnes)
           .checked(SiteAdhesion::check);
@@ -238,7 +240,8 @@ final class PolicyTable {
         v.get(RUN),
         v.find(SPREAD),
         Purposes.of(v),
-        v.find(SIGN_OFF));
+        v.find(SIGN_OFF),
+        v.find(CantTables.TRACK).orElse(CantLimits.USUAL));
   }
 
   private static void lowerFurther(Values v, Key<Said<Speed>> near, Key<Said<Speed>> far) {

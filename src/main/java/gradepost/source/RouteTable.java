@@ -107,7 +107,15 @@ final class RouteTable {
       list("accepted", AcceptedTable.ACCEPTED, AcceptedTable.DESCRIPTION);
 
   private static final List<Key<?>> HEAD =
-      List.of(KIND, NAME, DESCRIPTION, UNITS, DIRECTIONS, POSTS);
+      List.of(
+          KIND,
+          NAME,
+          DESCRIPTION,
+          UNITS,
+          TrackTables.GAUGE,
+          TrackTables.RAIL_CENTRES,
+          DIRECTIONS,
+          POSTS);
   private static final List<Key<?>> BODY =
       List.of(
           GRADIENTS,
@@ -127,6 +135,7 @@ final class RouteTable {
 
   static final Shape<Route> ROUTE =
       Shape.of("a route file", allKeys(), RouteTable::build)
+          .checked(TrackTables::centresOfGauge)
           .checked(RouteChecks::gradients)
           .checked(RouteChecks::curves)
           .checked(RouteChecks::permissibleSpeeds)
@@ -159,9 +168,7 @@ final class RouteTable {
     Reader in = start.within(withSections.withLines(lineNames(values)));
     Values inside = values.within(in);
     good &= ROUTE.readAll(BODY, inside, in);
-    Optional<Route> route = ROUTE.finish(inside, good, before);
-    route.ifPresent(r -> Audit.of(r, in));
-    return route;
+    return ROUTE.finish(inside, good, before);
   }
 
   /** The names of the lines, even where something else about a line was wrong. */
@@ -211,7 +218,8 @@ final class RouteTable {
         v.get(BRAKE_TESTS),
         v.get(OBSERVATIONS),
         v.get(HEIGHTS),
-        v.get(ACCEPTED));
+        v.get(ACCEPTED),
+        v.get(TrackTables.RAIL_CENTRES));
   }
 
   private RouteTable() {}

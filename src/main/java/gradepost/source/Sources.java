@@ -3,6 +3,7 @@ package gradepost.source;
 import gradepost.drive.Plan;
 import gradepost.drive.Policy;
 import gradepost.drive.ride.Ride;
+import gradepost.route.CantLimits;
 import gradepost.route.Route;
 import gradepost.source.SourceFiles.Bytes;
 import gradepost.source.SourceFiles.Content;
@@ -33,7 +34,14 @@ public final class Sources {
   }
 
   public Reading<Route> route(String name) {
-    return alone(name, FileKind.ROUTE, RouteFrame.UNKNOWN, RouteTable::read);
+    return alone(name, FileKind.ROUTE, RouteFrame.UNKNOWN, Sources::audited);
+  }
+
+  /** A route by itself knows no policy: it is looked at by what is usual. */
+  private static Optional<Route> audited(Node root, Reader in) {
+    Optional<Route> route = RouteTable.read(root, in);
+    route.ifPresent(r -> Audit.of(r, CantLimits.USUAL, in).all().forEach(in::add));
+    return route;
   }
 
   public Reading<Stock> stock(String name) {

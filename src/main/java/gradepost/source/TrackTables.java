@@ -5,6 +5,7 @@ import static gradepost.source.Common.TO;
 
 import gradepost.route.CheckRail;
 import gradepost.route.Curve;
+import gradepost.route.CurveSpeed;
 import gradepost.route.Direction;
 import gradepost.route.Extent;
 import gradepost.route.GradientPiece;
@@ -94,6 +95,27 @@ final class TrackTables {
               v -> new GradientPiece(Common.extent(v), v.get(SLOPE)))
           .checked(Common::forwardOrder);
 
+  private static final Length STANDARD_GAUGE = new Length(1.435);
+  private static final Length NEXT_TO_STANDARD = new Length(0.010);
+  private static final Length LEAST_HEAD = new Length(0.030);
+  private static final Length MOST_HEAD = new Length(0.130);
+
+  static final Key<Length> GAUGE =
+      Key.preset(
+          "gauge",
+          Common.length("300 mm", "2 m"),
+          STANDARD_GAUGE,
+          "1435 mm",
+          "Gauge, from rail to rail inside.");
+  static final Key<Length> RAIL_CENTRES =
+      Key.preset(
+          "rail-centres",
+          Common.length("300 mm", "2200 mm"),
+          CurveSpeed.STANDARD_RAIL_CENTRES,
+          "1502 mm",
+          "Length between the middles of the rail heads, over which cant is measured; needed where"
+              + " the gauge is not the standard one.");
+
   static final Key<Hand> HAND =
       Key.required(
           "hand", Scalar.Choice.of(Hand.class), "The side to which it turns, seen forward.");
@@ -153,6 +175,37 @@ final class TrackTables {
             if (v.get(key).equals(RouteWord.Directions.BOTH)) {
               v.error(key, "a direction is named \"both\"", "a word that does not mean both", "");
             }
+          }
+        });
+  }
+
+  /**
+   * The length between rail centres is not made up from a gauge; both together must be able to be.
+   */
+  static void centresOfGauge(Values v) {
+    if (!v.has(GAUGE)) {
+      return;
+    }
+    Common.whenBoth(
+        v,
+        GAUGE,
+        RAIL_CENTRES,
+        (gauge, centres) -> {
+          double fromStandard = Math.abs(gauge.metres() - STANDARD_GAUGE.metres());
+          double heads = centres.metres() - gauge.metres();
+          if (!v.has(RAIL_CENTRES) && fromStandard > NEXT_TO_STANDARD.metres()) {
+            v.error(
+                GAUGE,
+                "gauge is not the standard one, and rail-centres is not given",
+                "rail-centres beside it, such as 1502 mm for 1435 mm",
+                "");
+          } else if (v.has(RAIL_CENTRES)
+              && (heads < LEAST_HEAD.metres() || heads > MOST_HEAD.metres())) {
+            v.error(
+                RAIL_CENTRES,
+                "rail-centres is %.0f mm more than gauge".formatted(heads * 1000),
+                "30 mm to 130 mm more than gauge, the width of a rail head",
+                "");
           }
         });
   }

@@ -14,6 +14,9 @@ public final class Exact {
   public static final double POUND_FORCE_N = POUND_KG * G;
   public static final double PSI_PA = POUND_FORCE_N / (0.0254 * 0.0254);
 
+  /** Technical atmosphere, Pa: a kilogram of force on a square centimetre. */
+  public static final double KG_CM2_PA = G * 1e4;
+
   /** Standard atmosphere, Pa: what a gauge pressure is counted from. */
   public static final double ATMOSPHERE_PA = 101_325.0;
 

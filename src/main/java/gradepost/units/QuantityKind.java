@@ -57,7 +57,8 @@ public final class QuantityKind<Q> {
           List.of(
               miles("psi", Exact.PSI_PA, "lb", "lbs", "lb/in2", "lbf/in2", "lb/sq in"),
               metric("bar", 1e5, "bars"),
-              metric("kPa", 1e3)),
+              metric("kPa", 1e3),
+              metric("kg/cm2", Exact.KG_CM2_PA, "kgf/cm2", "kp/cm2", "kg/cm^2", "kg/sq cm")),
           Pressure::new,
           Pressure::pascals);
 
@@ -65,7 +66,10 @@ public final class QuantityKind<Q> {
       of(
           "a rate of pressure",
           "12 psi/s or 0.8 bar/s",
-          List.of(miles("psi/s", Exact.PSI_PA, "psi per second"), metric("bar/s", 1e5, "bar/sec")),
+          List.of(
+              miles("psi/s", Exact.PSI_PA, "psi per second"),
+              metric("bar/s", 1e5, "bar/sec"),
+              metric("kg/cm2/s", Exact.KG_CM2_PA, "kgf/cm2/s", "kg/cm2 per second")),
           PressureRate::new,
           PressureRate::pascalsPerSecond);
 

@@ -140,7 +140,7 @@ class PackReadingTest {
         .containsEntry("stopping", "stops")
         .containsEntry("adhesion.damp", "damp rail")
         .containsEntry("sign-off.ride.early", "early")
-        .hasSize(51);
+        .hasSize(55);
   }
 
   @Test

@@ -47,6 +47,10 @@ class QuantityKindTest {
         arguments(QuantityKind.LENGTH, "1.2 km", 1200.0),
         arguments(QuantityKind.LENGTH, "75 mm", 0.075),
         arguments(QuantityKind.PRESSURE, "50 psi", 344737.8646584),
+        // Technical atmosphere, 98.0665 kPa by definition.
+        arguments(QuantityKind.PRESSURE, "5 kg/cm2", 490332.5),
+        arguments(QuantityKind.PRESSURE, "1.5 kg/cm\u00b2", 147099.75),
+        arguments(QuantityKind.PRESSURE_RATE, "0.5 kg/cm2/s", 49033.25),
         arguments(QuantityKind.PRESSURE, "3.5 bar", 350000.0),
         arguments(QuantityKind.PRESSURE_RATE, "0.8 bar/s", 80000.0),
         arguments(QuantityKind.GRADIENT, "1 in 80 rising", 12.5),

@@ -13,10 +13,12 @@ public enum AuditRule {
   GRADIENT_STEEP("A gradient is not steeper than 1 in 30."),
   /** A long mile is real, but far more often one of two mileages at a seam is mistyped. */
   MILEAGE_JUMP("Sections whose mileages nearly meet meet exactly."),
-  /** Cant deficiency of 110 mm at most on welded track (British design practice). */
-  CURVE_SPEED("The permissible speed on a curve needs no more than 110 mm of cant deficiency."),
-  /** Cant of 150 mm at most, 110 mm at platforms (British design practice). */
-  CANT_HIGH("Cant is not above 150 mm, or 110 mm at a platform."),
+  /** The policy's limit; usually 110 mm on welded track (British design practice). */
+  CURVE_SPEED("The permissible speed on a curve needs no more cant deficiency than is allowed."),
+  /** The policy's limits; usually 150 mm, 110 mm at platforms (British design practice). */
+  CANT_HIGH("Cant is not above what is allowed, or allowed at a platform."),
+  /** The policy's limit; usually 110 mm (from memory). */
+  CANT_EXCESS("The lowest permissible speed on a curve has no more cant excess than is allowed."),
   /** 200 m read in a secondary source; the rule from memory (GC/RT5021). */
   CHECK_RAIL_MISSING("A curve of 200 m radius or less has a check rail."),
   /** A check rail guides the inner wheels: it lies beside the low rail. */

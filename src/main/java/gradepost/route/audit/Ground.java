@@ -1,6 +1,7 @@
 package gradepost.route.audit;
 
 import gradepost.route.Applies;
+import gradepost.route.Curve;
 import gradepost.route.Direction;
 import gradepost.route.Extent;
 import gradepost.route.Location;
@@ -34,6 +35,13 @@ final class Ground {
   record Piece(double fromM, double toM, PermanentRestriction cause) {
     Speed speed() {
       return cause.speed();
+    }
+
+    /** The lowest speed that any class of train is given. */
+    Speed lowest() {
+      return cause.differentials().stream()
+          .map(d -> d.speed())
+          .reduce(cause.speed(), (a, b) -> a.compareTo(b) <= 0 ? a : b);
     }
 
     /** The highest speed that any class of train is given. */
@@ -76,6 +84,11 @@ final class Ground {
 
   String text(Location location) {
     return route.text(location);
+  }
+
+  /** "curve from 1m 10ch to 1m 40ch". */
+  String text(Curve curve) {
+    return "curve from %s to %s".formatted(text(curve.extent().from()), text(curve.extent().to()));
   }
 
   String speed(Speed speed) {

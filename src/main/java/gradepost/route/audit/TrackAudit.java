@@ -2,16 +2,9 @@ package gradepost.route.audit;
 
 import gradepost.route.CheckRail;
 import gradepost.route.Curve;
-import gradepost.route.CurveSpeed;
-import gradepost.route.Direction;
 import gradepost.route.GradientPiece;
-import gradepost.route.Platform;
-import gradepost.route.RunningLine;
 import gradepost.route.Section;
 import gradepost.route.SpotHeight;
-import gradepost.route.Station;
-import gradepost.units.Length;
-import gradepost.units.Speed;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -30,9 +23,6 @@ final class TrackAudit {
   /** Rounding of 1 in N to whole N. */
   private static final double CLOSURE_SHARE = 0.0005;
 
-  static final double MOST_CANT_MM = 150;
-  static final double MOST_CANT_AT_PLATFORM_MM = 110;
-  static final double MOST_DEFICIENCY_MM = 110;
   static final double CHECKED_RADIUS_M = 200;
 
   private final Ground ground;
@@ -140,9 +130,7 @@ final class TrackAudit {
   }
 
   private void curve(Curve curve) {
-    String where =
-        "curve from %s to %s"
-            .formatted(ground.text(curve.extent().from()), ground.text(curve.extent().to()));
+    String where = ground.text(curve);
     String radius = Math.round(curve.radius().metres()) + " m radius";
     if (curve.radius().metres() <= CHECKED_RADIUS_M && curve.checkRail() == CheckRail.NONE) {
       out.add(
@@ -165,87 +153,9 @@ final class TrackAudit {
               "the low rail, the inner one of the curve",
               "check-rail: low rail"));
     }
-    cant(curve, where);
-    speed(curve, where, radius);
   }
 
   private static String side(Curve curve) {
     return curve.hand().opposite().name().toLowerCase(Locale.ROOT);
-  }
-
-  private void cant(Curve curve, String where) {
-    double cant = curve.cant().metres() * 1000;
-    String platform = cant > MOST_CANT_AT_PLATFORM_MM ? platformOn(curve) : "";
-    double most = platform.isEmpty() ? MOST_CANT_MM : MOST_CANT_AT_PLATFORM_MM;
-    if (cant > most + 1e-6) {
-      out.add(
-          new AuditFinding(
-              AuditRule.CANT_HIGH,
-              curve,
-              "cant",
-              "the %s has a cant of %.0f mm%s"
-                  .formatted(where, cant, platform.isEmpty() ? "" : " at platform " + platform),
-              "%.0f mm at most".formatted(most),
-              ""));
-    }
-  }
-
-  private String platformOn(Curve curve) {
-    for (Station station : ground.route().stations()) {
-      for (Platform platform : station.platforms()) {
-        boolean overlaps =
-            ground.from(platform.extent()) < ground.to(curve.extent())
-                && ground.to(platform.extent()) > ground.from(curve.extent());
-        if (overlaps) {
-          return platform.number() + " of " + station.name();
-        }
-      }
-    }
-    return "";
-  }
-
-  /** The worst of all lines and directions; one finding a curve. */
-  private void speed(Curve curve, String where, String radius) {
-    double worst = 0;
-    Speed at = new Speed(0);
-    String cause = "";
-    for (RunningLine line : ground.route().lines()) {
-      for (Direction direction : Direction.values()) {
-        if (line.directions().contains(direction)) {
-          for (Ground.Piece piece : ground.speeds(line, direction)) {
-            boolean on =
-                piece.fromM() < ground.to(curve.extent()) - 1
-                    && piece.toM() > ground.from(curve.extent()) + 1;
-            double needs = deficiencyMm(curve, piece.highest());
-            if (on && needs > worst) {
-              worst = needs;
-              at = piece.highest();
-              cause = piece.cause().name();
-            }
-          }
-        }
-      }
-    }
-    if (worst > MOST_DEFICIENCY_MM) {
-      Length most = new Length(MOST_DEFICIENCY_MM / 1000);
-      Speed permits = CurveSpeed.permissible(curve.radius(), curve.cant(), most);
-      double unit = ground.route().units().speedUnitMps();
-      Speed whole = new Speed(Math.floor(permits.metresPerSecond() / unit / 5 + 1e-6) * 5 * unit);
-      out.add(
-          new AuditFinding(
-              AuditRule.CURVE_SPEED,
-              curve,
-              "",
-              "%s (%s) needs %.0f mm of cant deficiency on the %s, %s, cant %.0f mm"
-                  .formatted(
-                      ground.speed(at), cause, worst, where, radius, curve.cant().metres() * 1000),
-              "%.0f mm at most, that is %s".formatted(MOST_DEFICIENCY_MM, ground.speed(whole)),
-              ""));
-    }
-  }
-
-  private static double deficiencyMm(Curve curve, Speed speed) {
-    Length equilibrium = CurveSpeed.equilibriumCant(speed, curve.radius());
-    return (equilibrium.metres() - curve.cant().metres()) * 1000;
   }
 }

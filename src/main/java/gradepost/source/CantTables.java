@@ -1,0 +1,40 @@
+package gradepost.source;
+
+import static gradepost.source.PolicyTables.said;
+
+import gradepost.route.CantLimits;
+import gradepost.source.PolicyTables.Said;
+import gradepost.units.Length;
+import java.util.List;
+
+/** Key table of what a policy allows of cant. */
+final class CantTables {
+  static final Key<Said<Length>> CANT = limit("cant", "Most cant away from platforms.");
+  static final Key<Said<Length>> AT_PLATFORM =
+      limit("cant-at-platform", "Most cant beside a platform.");
+  static final Key<Said<Length>> DEFICIENCY =
+      limit("cant-deficiency", "Most cant deficiency at the highest permissible speed.");
+  static final Key<Said<Length>> EXCESS =
+      limit("cant-excess", "Most cant excess at the lowest permissible speed.");
+
+  static final Key<CantLimits> TRACK =
+      Key.optional(
+          "track",
+          Shape.of(
+              "the limits of cant",
+              List.of(CANT, AT_PLATFORM, DEFICIENCY, EXCESS),
+              v ->
+                  new CantLimits(
+                      v.get(CANT).value(),
+                      v.get(AT_PLATFORM).value(),
+                      v.get(DEFICIENCY).value(),
+                      v.get(EXCESS).value())),
+          "What is allowed of cant on the routes. Without it cant 150 mm, at platforms 110 mm,"
+              + " deficiency 110 mm and excess 110 mm.");
+
+  private static Key<Said<Length>> limit(String name, String description) {
+    return said(name, Common.length("0 mm", "300 mm"), description);
+  }
+
+  private CantTables() {}
+}
