@@ -117,7 +117,14 @@ public final class Register implements AutoCloseable {
 
   /** Takes in an issue that was made elsewhere: its inputs are known, its papers are not. */
   public void takeIn(By by, Entry entry) throws RegisterException {
-    acting(by, "taken in", entry.name(), (db, act) -> issues.insert(nextId(), entry, act, true));
+    acting(
+        by,
+        "taken in",
+        entry.name(),
+        (db, act) -> {
+          overtaken(db, entry);
+          issues.insert(nextId(), entry, act, true);
+        });
   }
 
   /** Notes that the papers of an issue lie where they belong. */
