@@ -94,4 +94,16 @@ class NotHeldTest {
       wrong.add(String.format(Locale.ROOT, "%s: %.0f s longer", target.name(), costS));
     }
   }
+
+  /** What the rail cannot carry has no braking point, and the finding says why. */
+  @Test
+  void noPlannedPointStandsTheTrainMilesShortOfItsMark() {
+    Plan plan = Planner.plan(MadeUp.slippery());
+    Approach last = plan.approaches().get(plan.approaches().size() - 1);
+    assertThat(last.applications().get(0).cases().get(2).plannedM()).isEmpty();
+    assertThat(last.findings())
+        .contains(
+            new Finding.NoBrakingPoint(
+                "low", new Latest.Nowhere(Latest.Reason.GRADIENT_DEFEATS_BRAKE)));
+  }
 }

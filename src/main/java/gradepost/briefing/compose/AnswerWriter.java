@@ -24,7 +24,9 @@ final class AnswerWriter {
   private final double overspeedMps;
   private final Application application;
 
-  /** Of the first state of the rail. */
+  private final PoorestRail poorest;
+
+  /** Of the state of the rail that comes first. */
   private final CaseResult told;
 
   /** What the told answers are measured to. */
@@ -33,16 +35,18 @@ final class AnswerWriter {
   /**
    * @param of the target of the whole approach
    */
-  AnswerWriter(
-      Words words, Sight sight, Assignment assignment, Application application, Target of) {
+  AnswerWriter(Words words, Sight sight, Lineside lineside, Application application, Target of) {
+    Assignment assignment = lineside.assignment();
     this.words = words;
     this.sight = sight;
     this.leeway = new Leeway(assignment);
     this.noticingS = assignment.policy().noticing().seconds();
     this.overspeedMps = assignment.policy().safeSide().overspeed().metresPerSecond();
     this.application = application;
-    this.told = application.told().get(0);
     this.target = application.forStep() ? of : application.target();
+    this.poorest =
+        PoorestRail.of(lineside, application, assignment.formation().lengthM(), target.atM());
+    this.told = application.told().get(poorest.index());
   }
 
   boolean asked() {
@@ -60,7 +64,21 @@ final class AnswerWriter {
 
   /** The state of the rail that the answer is for. */
   String rail() {
-    return words.text("answer.rail", told.adhesion().name());
+    return poorest
+        .site()
+        .map(site -> words.text("answer.rail-site", told.adhesion().name(), site))
+        .orElse(words.text("answer.rail", told.adhesion().name()));
+  }
+
+  /** What is asked at the braking point that goes with a number. */
+  String question(String key, String service, String number) {
+    String planned = words.placeTo(application.brakingPointM(), target);
+    String here = words.placeTo(told.plannedM().orElse(application.brakingPointM()), target);
+    String place =
+        here.equals(planned)
+            ? planned
+            : words.text("answer.place-rail", planned, told.adhesion().name(), here);
+    return words.text(key, service, number, place);
   }
 
   /** The sentence that counts. */
@@ -86,7 +104,19 @@ final class AnswerWriter {
     return answers.stream().filter(this::bears).findFirst().orElse(answers.get(answers.size() - 1));
   }
 
-  /** What comes of it, and until where; said to be of the first state of the rail only. */
+  /** Where a poorer rail comes first, what the first fallback does on the planned one. */
+  private Optional<String> plannedRail() {
+    CaseResult planned = application.told().get(0);
+    return poorest.index() == 0 || planned.answers().isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            words.text(
+                "answer.planned-rail",
+                planned.adhesion().name(),
+                outcome(planned.answers().get(0), false)));
+  }
+
+  /** What comes of it, and until where; said to be of one state of the rail only. */
   List<String> rest() {
     List<String> out = new ArrayList<>();
     for (FailureAnswer answer : told.answers()) {
@@ -109,6 +139,7 @@ final class AnswerWriter {
       out.add(words.text("answer.last-recourse"));
     }
     out.set(0, rail() + " " + out.get(0));
+    plannedRail().ifPresent(out::add);
     return out.stream().map(AnswerWriter::sentence).toList();
   }
 
@@ -159,6 +190,9 @@ final class AnswerWriter {
       if (bears(answer)) {
         break;
       }
+    }
+    if (poorest.index() > 0 && !out.isEmpty()) {
+      out.set(0, rail() + " " + out.get(0));
     }
     application
         .atBuffersMps()
@@ -225,7 +259,7 @@ final class AnswerWriter {
   private String step() {
     BrakeSystem brake = use().brake();
     FailureAnswer own =
-        application.cases().get(0).answers().stream()
+        application.cases().get(poorest.index()).answers().stream()
             .filter(a -> a.brake().equals(brake))
             .findFirst()
             .orElseThrow();

@@ -87,13 +87,18 @@ final class ApproachWriter {
     for (Begun begun : Begun.of(approach)) {
       Application application = begun.application();
       AnswerWriter answer =
-          new AnswerWriter(words, sight, assignment, application, approach.target());
+          new AnswerWriter(words, sight, lineside, application, approach.target());
       boolean asked = answer.asked();
       boolean first = out.isEmpty();
       out.add(
           new ApproachPage.Point(
               begun.number(),
-              asked ? question(begun, approach.target(), first) : "",
+              asked
+                  ? answer.question(
+                      first ? "answer.question" : "answer.question-later",
+                      assignment.stock().service().shortName(),
+                      begun.number())
+                  : "",
               asked ? answer.rail() : "",
               asked ? answer.first() : "",
               !asked ? List.of() : first ? answer.rest() : answer.inShort(),
@@ -102,14 +107,6 @@ final class ApproachWriter {
               cues.goBy(application, begun.number(), onEarlierPage(approach, application))));
     }
     return out;
-  }
-
-  private String question(Begun begun, Target target, boolean first) {
-    return words.text(
-        first ? "answer.question" : "answer.question-later",
-        assignment.stock().service().shortName(),
-        begun.number(),
-        words.placeTo(begun.application().brakingPointM(), target));
   }
 
   /** The action by whose clock a brake is put on that is the first thing on its own page. */

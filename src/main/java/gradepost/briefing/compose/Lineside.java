@@ -11,6 +11,7 @@ import gradepost.route.Direction;
 import gradepost.route.Extent;
 import gradepost.route.Hand;
 import gradepost.route.Landmark;
+import gradepost.route.LowAdhesionSite;
 import gradepost.route.Path;
 import gradepost.route.Platform;
 import gradepost.route.Signal;
@@ -113,6 +114,15 @@ final class Lineside {
         words.radius(curve.radius().metres()));
   }
 
+  /** Stretches known for poor adhesion, in order of travel. */
+  List<Over<LowAdhesionSite>> lowAdhesion() {
+    return sorted(
+        assignment.route().lowAdhesion().stream()
+            .filter(g -> applies(g.applies()))
+            .map(g -> over(g, g.extent()))
+            .toList());
+  }
+
   List<Over<Signal>> signals() {
     return sorted(
         assignment.route().signals().stream()
@@ -177,6 +187,10 @@ final class Lineside {
 
   static <T> Over<T> at(T what, double metres) {
     return new Over<>(what, metres, metres);
+  }
+
+  Assignment assignment() {
+    return assignment;
   }
 
   Words words() {

@@ -236,9 +236,8 @@ final class StoryWriter {
                   o.fromM(),
                   words.text("story.gap", o.what().name(), words.apart(o.toM() - o.fromM())));
             });
-    assignment.route().lowAdhesion().stream()
-        .filter(g -> lineside.applies(g.applies()))
-        .map(g -> lineside.over(g, g.extent()))
+    lineside
+        .lowAdhesion()
         .forEach(
             o ->
                 see(
