@@ -41,15 +41,15 @@ final class Ladder {
     Optional<RailLine> line = Optional.empty();
     boolean ownRun = true;
     for (int i = 0; i < braked.size(); i++) {
-      Piece piece = line.isPresent() ? braked.get(i).on(line.get()) : braked.get(i);
+      Piece dry = braked.get(i);
+      Piece piece = line.isPresent() ? dry.on(line.get()) : dry;
       Stepper planned = line.isPresent() ? bench.plannedStepper(adhesion) : bench.plannedStepper();
       PlannedPoint point =
           first ? points.planned(piece, approach) : points.in(adhesion, piece, planned, approach);
-      CaseResult own = forCase(piece, adhesion, planned, point, ownRun);
+      Coming run = new Coming(piece, planned, line.map(l -> dry));
+      CaseResult own = forCase(run, adhesion, point, ownRun);
       boolean behind = target instanceof Target.Stop && piece.target() != target;
-      out.add(
-          new Cases(
-              own, behind ? Optional.of(toStand(piece, target, planned, own)) : Optional.empty()));
+      out.add(new Cases(own, behind ? Optional.of(toStand(run, target, own)) : Optional.empty()));
       if (!first && i + 1 < braked.size()) {
         ownRun &= point.atM().isPresent();
         line =
@@ -65,14 +65,24 @@ final class Ladder {
   /** Of one application: to its own target, and to a stand behind it. */
   record Cases(CaseResult own, Optional<CaseResult> toStand) {}
 
+  /**
+   * How a train comes to an application on one rail.
+   *
+   * @param planned what the run is picked up with
+   * @param dry the plan's own, where that is another one
+   */
+  private record Coming(Piece piece, Stepper planned, Optional<Piece> dry) {}
+
   private CaseResult forCase(
-      Piece piece, AdhesionCase adhesion, Stepper planned, PlannedPoint point, boolean ownRun) {
+      Coming run, AdhesionCase adhesion, PlannedPoint point, boolean ownRun) {
+    Piece piece = run.piece();
+    Stepper planned = run.planned();
     Stepper worst = bench.worstStepper(adhesion);
     List<Rung> rungs = new ArrayList<>();
     List<FailureAnswer> answers = new ArrayList<>();
     Optional<Double> protectedM = point.atM();
     for (BrakeSystem system : assignment.stock().brakes()) {
-      Latest latest = latest(piece, piece.target(), planned, worst, system, point.atM());
+      Latest latest = latest(run, piece.target(), worst, system, point.atM());
       rungs.add(new Rung(system, latest));
       if (system.role() != BrakeSystem.Role.SERVICE && point.atM().isPresent()) {
         answers.add(answer(piece, piece.target(), planned, worst, system, point.atM().get()));
@@ -101,17 +111,56 @@ final class Ladder {
    * The same points, and what each brake does from there for the stop behind the piece's target:
    * the planned run is left at the braking point and coasts, as if nothing had answered.
    */
-  private CaseResult toStand(Piece piece, Target stop, Stepper planned, CaseResult own) {
+  private CaseResult toStand(Coming run, Target stop, CaseResult own) {
+    Piece piece = run.piece();
+    Stepper planned = run.planned();
     Stepper worst = bench.worstStepper(own.adhesion());
     List<Rung> rungs = new ArrayList<>();
     List<FailureAnswer> answers = new ArrayList<>();
     for (BrakeSystem system : assignment.stock().brakes()) {
-      rungs.add(new Rung(system, latest(piece, stop, planned, worst, system, own.plannedM())));
+      rungs.add(new Rung(system, latest(run, stop, worst, system, own.plannedM())));
       if (system.role() != BrakeSystem.Role.SERVICE && own.plannedM().isPresent()) {
         answers.add(answer(piece, stop, planned, worst, system, own.plannedM().get()));
       }
     }
     return own.with(rungs, answers);
+  }
+
+  /**
+   * For a train that was braked before as on this rail and for one that comes as on the planned
+   * one: the earlier of both.
+   */
+  private Latest latest(
+      Coming run, Target target, Stepper worst, BrakeSystem system, Optional<Double> plannedM) {
+    Piece piece = run.piece();
+    Latest own = latest(piece, target, run.planned(), worst, system, plannedM);
+    if (run.dry().isEmpty() || !(own instanceof Latest.Point ownPoint)) {
+      return own;
+    }
+    Latest dry =
+        latest(run.dry().get(), target, bench.plannedStepper(), worst, system, Optional.empty());
+    if (!(dry instanceof Latest.Point point)) {
+      return dry;
+    }
+    return point.exactM() >= ownPoint.exactM()
+        ? own
+        : new Latest.Point(
+            point.exactM(),
+            point.printedM(),
+            point.speedMps(),
+            afterS(piece, run.planned(), point.exactM(), plannedM));
+  }
+
+  /** Running seconds from the planned point to a place; 0 where there is no planned point. */
+  private static double afterS(
+      Piece piece, Stepper planned, double atM, Optional<Double> plannedM) {
+    if (plannedM.isEmpty()) {
+      return 0;
+    }
+    piece.line().pickUp(planned, atM);
+    double timeS = planned.timeS();
+    piece.line().pickUp(planned, plannedM.get());
+    return timeS - planned.timeS();
   }
 
   private Latest latest(
@@ -146,13 +195,8 @@ final class Ladder {
               TOLERANCE_M);
     }
     piece.line().pickUp(planned, exact);
-    double timeS = planned.timeS();
     double speed = planned.speedMps();
-    double after = 0;
-    if (plannedM.isPresent()) {
-      piece.line().pickUp(planned, plannedM.get());
-      after = timeS - planned.timeS();
-    }
+    double after = afterS(piece, planned, exact, plannedM);
     double printed = Math.max(low, places.onGrid(exact, target.atM()));
     return new Latest.Point(exact, printed, speed, after);
   }
