@@ -68,6 +68,27 @@ final class BrakeChecks {
         });
   }
 
+  /** A distributor comes to its limit before the pipe is empty. */
+  static void limitWithinPipe(Values v) {
+    v.find(BrakeTables.RATIO)
+        .ifPresent(
+            ratio ->
+                Common.whenBoth(
+                    v,
+                    BrakeTables.PIPE_PRESSURE,
+                    BrakeTables.LIMIT,
+                    (pipe, limit) -> {
+                      if (limit.pascals() >= ratio * pipe.pascals()) {
+                        v.error(
+                            BrakeTables.LIMIT,
+                            "limit is %s, and an empty pipe gives %s"
+                                .formatted(text(limit), text(new Pressure(ratio * pipe.pascals()))),
+                            "less than ratio times pressure",
+                            "");
+                      }
+                    }));
+  }
+
   /** One service brake; at most one system for each of the other roles. */
   static void roles(Values v) {
     v.find(StockTable.BRAKES)

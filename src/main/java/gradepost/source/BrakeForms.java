@@ -7,6 +7,7 @@ import gradepost.stock.BrakeForce;
 import gradepost.stock.BrakePercentage;
 import gradepost.stock.BrakePreset;
 import gradepost.stock.BrakeSystem;
+import gradepost.stock.PipeLaw;
 import gradepost.units.Length;
 import gradepost.units.Pressure;
 import gradepost.units.PressureRate;
@@ -136,6 +137,14 @@ final class BrakeForms {
   static void rechargesFromPipe(Values v) {
     if (v.find(RECHARGE).isPresent() && !v.has(BrakeTables.PIPE_KEY)) {
       v.error(RECHARGE, "recharge is given without a pipe to recharge from", "pipe beside it", "");
+    }
+    if (v.find(RECHARGE).isPresent()
+        && v.find(BrakeTables.PIPE_KEY).filter(PipeLaw.Distributor.class::isInstance).isPresent()) {
+      v.error(
+          RECHARGE,
+          "recharge is given for a distributor, whose reservoirs a second pipe keeps full",
+          "recharge with the law ratio or boyle only",
+          "");
     }
   }
 

@@ -92,7 +92,7 @@ final class BrakeTables {
 
   static final Key<Pressure> PIPE_PRESSURE =
       Key.required("pressure", SOME_PRESSURE, "Running pressure of the brake pipe.");
-  static final Key<String> PIPE_LAW = StockTables.law("ratio", "boyle");
+  static final Key<String> PIPE_LAW = StockTables.law("ratio", "boyle", "distributor");
   static final Key<Double> POUNDS_PER_POUND =
       Key.required(
           "pounds-per-pound",
@@ -103,6 +103,13 @@ final class BrakeTables {
           "volume-ratio",
           new Scalar.Number("a ratio", false, 0.5, 20),
           "Reservoir volume over cylinder volume.");
+  static final Key<Double> RATIO =
+      Key.required(
+          "ratio",
+          new Scalar.Number("a ratio", false, 0.5, 10),
+          "Cylinder pressure for each unit of reduction, up to the limit.");
+  static final Key<Pressure> LIMIT =
+      Key.required("limit", SOME_PRESSURE, "The most that the distributor puts into the cylinder.");
   static final Variants<PipeLaw> PIPE = new Variants<>("the brake pipe", "law", pipeLaws());
 
   static final Key<String> NAME = Common.name("The system in full; unique in the file.");
@@ -193,6 +200,13 @@ final class BrakeTables {
             "a pipe by Boyle's law",
             List.of(PIPE_LAW, PIPE_PRESSURE, VOLUME_RATIO),
             v -> new PipeLaw.Boyle(v.get(PIPE_PRESSURE), v.get(VOLUME_RATIO))));
+    laws.put(
+        "distributor",
+        Shape.of(
+                "a pipe with distributors",
+                List.of(PIPE_LAW, PIPE_PRESSURE, RATIO, LIMIT),
+                v -> new PipeLaw.Distributor(v.get(PIPE_PRESSURE), v.get(RATIO), v.get(LIMIT)))
+            .checked(BrakeChecks::limitWithinPipe));
     return laws;
   }
 

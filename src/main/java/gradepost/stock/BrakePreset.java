@@ -99,19 +99,24 @@ public enum BrakePreset {
   },
   /**
    * A two-pipe passenger train with distributors: graduated both ways, reservoirs kept full from
-   * the main pipe.
+   * the main pipe; pipe 5 bar, full service at a reduction of 1.5 bar (common practice).
    */
   TWO_PIPE_AIR {
     @Override
     public List<BrakeSystem> systems() {
-      return air(0.4, 250, 0.95, 0.22, true);
+      return air(
+          0.4,
+          250,
+          0.95,
+          0.22,
+          Optional.of(new PipeLaw.Distributor(Pressure.ofBar(5), 3.8 / 1.5, Pressure.ofBar(3.8))));
     }
   },
   /** A goods train on one pipe, without accelerating valves. */
   GOODS_AIR {
     @Override
     public List<BrakeSystem> systems() {
-      return air(0.8, 150, 0.15, 0.07, true);
+      return air(0.8, 150, 0.15, 0.07, Optional.empty());
     }
   };
 
@@ -121,7 +126,7 @@ public enum BrakePreset {
   public abstract List<BrakeSystem> systems();
 
   private static List<BrakeSystem> air(
-      double deadS, double alongMps, double fillBar, double emptyBar, boolean graduated) {
+      double deadS, double alongMps, double fillBar, double emptyBar, Optional<PipeLaw> pipe) {
     Pressure full = Pressure.ofBar(3.8);
     return List.of(
         new BrakeSystem(
@@ -131,10 +136,10 @@ public enum BrakePreset {
             along(deadS, alongMps),
             bar(fillBar),
             bar(emptyBar),
-            graduated,
+            true,
             CONTINUOUS,
             full,
-            Optional.empty()),
+            pipe),
         new BrakeSystem(
             "emergency",
             "Emgy",
@@ -145,7 +150,7 @@ public enum BrakePreset {
             false,
             CONTINUOUS,
             full,
-            Optional.empty()));
+            pipe));
   }
 
   private static BrakeAction wire(double deadS) {

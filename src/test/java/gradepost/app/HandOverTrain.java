@@ -162,8 +162,10 @@ final class HandOverTrain implements OrdinaryDifferentialEquation {
     return leadingPa(t);
   }
 
+  /** From now until the cylinders of the last vehicle are empty. */
   double releaseS() {
     return brake.get("deadTimeS").doubleValue()
+        + DoubleStream.of(delayS).max().orElse(0)
         + pressurePa() / brake.get("releasePaPerS").doubleValue();
   }
 

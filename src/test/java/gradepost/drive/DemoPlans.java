@@ -29,6 +29,11 @@ public final class DemoPlans {
     return of(Frozen.leaning());
   }
 
+  /** The frozen valley with two-pipe stock. */
+  public static List<Assignment> twoPipe() {
+    return of(Frozen.twoPipe());
+  }
+
   private static List<Assignment> of(PackFile pack) {
     List<Assignment> all = new ArrayList<>();
     for (DirectionPart part : pack.directions()) {

@@ -38,7 +38,8 @@ final class Fixture implements SourceFiles {
     return List.of(
         new String(resource("stock-motors.yaml"), StandardCharsets.UTF_8),
         new String(resource("stock-percentage.yaml"), StandardCharsets.UTF_8),
-        new String(resource("stock-preset.yaml"), StandardCharsets.UTF_8));
+        new String(resource("stock-preset.yaml"), StandardCharsets.UTF_8),
+        new String(resource("stock-two-pipe.yaml"), StandardCharsets.UTF_8));
   }
 
   private static byte[] resource(String name) {

@@ -30,6 +30,18 @@ public final class Frozen {
         VALLEY);
   }
 
+  /** The same line with two-pipe stock: distributors, graduated both ways. */
+  public static PackFile twoPipe() {
+    SourceFiles disk = new DiskFiles(FOLDER);
+    SourceFiles stocks = new DiskFiles(Path.of("src/test/resources/gradepost/source"));
+    return pack(
+        name ->
+            name.equals("stock/valley-unit.yaml")
+                ? stocks.read("stock-two-pipe.yaml")
+                : disk.read(name),
+        VALLEY);
+  }
+
   private static SourceFiles.Content leaning(SourceFiles.Content policy) {
     String text = new String(((SourceFiles.Bytes) policy).bytes(), StandardCharsets.UTF_8);
     String other = replaced(text, "isolated-share: {value: 0 %", "isolated-share: {value: 20 %");

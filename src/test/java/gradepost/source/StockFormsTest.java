@@ -8,6 +8,7 @@ import gradepost.stock.BrakeAction;
 import gradepost.stock.BrakePercentage;
 import gradepost.stock.BrakePreset;
 import gradepost.stock.BrakeSystem;
+import gradepost.stock.PipeLaw;
 import gradepost.stock.Stock;
 import gradepost.units.Length;
 import gradepost.units.Pressure;
@@ -24,6 +25,7 @@ class StockFormsTest {
   private static final int MOTORS = 0;
   private static final int PERCENTAGE = 1;
   private static final int PRESET = 2;
+  private static final int TWO_PIPE = 3;
 
   private static Stock stock(int which) {
     return stock(Fixture.otherStocks().get(which));
@@ -90,6 +92,14 @@ class StockFormsTest {
         .isEqualTo(BrakePreset.TWO_PIPE_AIR.systems());
     assertThat(stock(text.replace("ep-and-automatic-air", "goods-air")).brakes())
         .isEqualTo(BrakePreset.GOODS_AIR.systems());
+  }
+
+  @Test
+  void aDistributorIsReadForEveryBrakeOfTwoPipeStock() {
+    Stock stock = stock(TWO_PIPE);
+    PipeLaw law = new PipeLaw.Distributor(Pressure.ofBar(5), 2.5333, Pressure.ofBar(3.8));
+    assertThat(stock.brakes()).extracting(b -> b.pipe().orElseThrow()).containsExactly(law, law);
+    assertThat(stock.service().gradualRelease()).isTrue();
   }
 
   @Test
@@ -208,6 +218,31 @@ class StockFormsTest {
             "line-voltage: «40 %",
             "line-voltage \"40 %\" is out of range; allowed: a percentage, such as 5 %, from 50 %"
                 + " to 130 %"),
+        arguments(
+            "distributor that never comes to its limit",
+            TWO_PIPE,
+            "      full: 3.8 bar\n      pipe: {law: distributor, pressure: 5 bar, ratio: 2.5333,"
+                + " limit: 3.8 bar}\n    - name",
+            "      full: 2.4 bar\n      pipe: {law: distributor, pressure: 5 bar, ratio: 0.5,"
+                + " limit: «2.5 bar}\n    - name",
+            "limit is 36 psi (2.5 bar), and an empty pipe gives 36 psi (2.5 bar); allowed: less than"
+                + " ratio times pressure"),
+        arguments(
+            "full above what a distributor gives",
+            TWO_PIPE,
+            "      full: 3.8 bar\n      pipe: {law: distributor, pressure: 5 bar, ratio: 2.5333,"
+                + " limit: 3.8 bar}\n    - name",
+            "      full: «3.8 bar\n      pipe: {law: distributor, pressure: 5 bar, ratio: 2.5333,"
+                + " limit: 3.6 bar}\n    - name",
+            "full is 55 psi (3.8 bar), and the pipe gives 52 psi (3.6 bar) at most; allowed: what"
+                + " the pipe gives, or less"),
+        arguments(
+            "recharge of a distributor",
+            TWO_PIPE,
+            "limit: 3.8 bar}\n    - name",
+            "limit: 3.8 bar}\n      recharge: «0.1 bar/s\n    - name",
+            "recharge is given for a distributor, whose reservoirs a second pipe keeps full;"
+                + " allowed: recharge with the law ratio or boyle only"),
         arguments(
             "group twice",
             MOTORS,

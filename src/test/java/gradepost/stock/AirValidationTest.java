@@ -59,6 +59,25 @@ class AirValidationTest {
     assertThat(psi(left)).isCloseTo(50, within(0.1));
   }
 
+  /**
+   * Common practice of distributors (in the manner of UIC 540, from memory): pipe 5 bar, 3.8 bar in
+   * the cylinder from a reduction of 1.5 bar on; in between in proportion, 0.5 bar gives 1.267.
+   */
+  @Test
+  void a_distributor_gives_a_ratio_of_the_reduction_up_to_its_limit() {
+    PipeLaw law = BrakePreset.TWO_PIPE_AIR.systems().get(0).pipe().orElseThrow();
+    assertThat(law.pipe().pascals()).isCloseTo(5e5, within(1e-6));
+    assertThat(law.cylinderPa(1.5e5)).isCloseTo(3.8e5, within(1.0));
+    assertThat(law.cylinderPa(0.5e5)).isCloseTo(1.267e5, within(100.0));
+    assertThat(law.cylinderPa(5e5)).isCloseTo(3.8e5, within(1.0));
+    assertThat(law.cylinderPa(0)).isZero();
+    assertThat(law.cylinderPa(-1e5)).isZero();
+    assertThat(law.fullReductionPa()).isCloseTo(1.5e5, within(1.0));
+    // Reservoirs that a second pipe keeps full: the third application finds what the first found.
+    assertThat(law.reservoirAfterPa(5e5, 0, 3.8e5)).isEqualTo(5e5);
+    assertThat(law.equalPa(5e5, 0)).isCloseTo(3.8e5, within(1.0));
+  }
+
   /** Trade encyclopaedia and a trade explainer of UIC practice: ranges. */
   @Test
   void presets_lie_inside_the_ranges_of_practice() {
