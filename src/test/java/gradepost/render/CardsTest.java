@@ -212,7 +212,7 @@ class CardsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(ints = {0, 4})
+  @ValueSource(ints = {0, 4, 9})
   void aBrakingPointHasAllThatThereIsToGoByOnItsOwnCard(int paper) throws IOException {
     Briefing demo = demo(paper);
     int facts = 0;

@@ -39,7 +39,7 @@ class OverlapTest {
   }
 
   @ParameterizedTest
-  @ValueSource(ints = {0, 3, 4, 7})
+  @ValueSource(ints = {0, 3, 4, 7, 8, 11})
   void onTheDemoLinesNothingOverlaps(int assignment) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     Papers.renderer()

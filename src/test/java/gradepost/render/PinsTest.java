@@ -53,7 +53,7 @@ class PinsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(ints = {0, 1, 2, 3, 4, 5, 6, 7})
+  @ValueSource(ints = {0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11})
   void everyActionIsOnTheChart(int assignment) throws Exception {
     Briefing briefing =
         new Composer(Messages.english())

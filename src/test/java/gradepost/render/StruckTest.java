@@ -165,7 +165,7 @@ class StruckTest {
   }
 
   @ParameterizedTest
-  @ValueSource(ints = {0, 1, 2, 3, 4, 5, 6, 7})
+  @ValueSource(ints = {0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11})
   void onTheDemoLines(int assignment) throws Exception {
     clear(
         new Composer(Messages.english())

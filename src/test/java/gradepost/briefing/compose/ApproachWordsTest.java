@@ -38,7 +38,7 @@ class ApproachWordsTest {
    * is on is told.
    */
   @ParameterizedTest
-  @ValueSource(ints = {0, 7})
+  @ValueSource(ints = {0, 7, 10})
   void aLowerSpeedMetWithoutABrakeSaysAtWhatSpeedAndWhatIfFaster(int paper) {
     Plan plan = Planner.plan(DemoPlans.assignments().get(paper));
     UnitStyle units = plan.assignment().path().units();
@@ -115,7 +115,7 @@ class ApproachWordsTest {
 
   /** The clock of a brake that is the first thing on its page starts on a page before. */
   @ParameterizedTest
-  @ValueSource(ints = {0, 7})
+  @ValueSource(ints = {0, 7, 10})
   void theClockCueNamesWhatStartsItWhereAnotherPageTellsIt(int paper) {
     Plan plan = Planner.plan(DemoPlans.assignments().get(paper));
     List<ApproachPage> pages = briefing(plan).parts().get(0).approaches();
@@ -139,7 +139,7 @@ class ApproachWordsTest {
    * Up a terminal platform the brake goes on more than once: each time is a question of its own.
    */
   @ParameterizedTest
-  @ValueSource(ints = {0, 1, 4, 5})
+  @ValueSource(ints = {0, 1, 4, 5, 8})
   void everyApplicationIsCalledByWhatItIsForAndHasItsAnswerAndItsLadder(int paper) {
     Plan plan = Planner.plan(DemoPlans.assignments().get(paper));
     UnitStyle units = plan.assignment().path().units();
@@ -233,7 +233,7 @@ class ApproachWordsTest {
 
   /** What the row of a braking point names is what stands below it, and near enough to judge. */
   @ParameterizedTest
-  @ValueSource(ints = {0, 3, 7})
+  @ValueSource(ints = {0, 3, 7, 11})
   void theRowOfABrakingPointNamesItsCues(int paper) {
     Plan plan = Planner.plan(DemoPlans.assignments().get(paper));
     double reach = plan.assignment().policy().run().landmarkReach().metres();
