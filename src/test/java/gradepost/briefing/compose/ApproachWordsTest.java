@@ -45,7 +45,6 @@ class ApproachWordsTest {
     Run run = new Run(plan.trace());
     List<ApproachPage> pages = briefing(plan).parts().get(0).approaches();
     int met = 0;
-    int checked = 0;
     for (int i = 0; i < pages.size(); i++) {
       Approach approach = plan.approaches().get(i);
       String says = String.join(" ", pages.get(i).unbraked());
@@ -62,7 +61,6 @@ class ApproachWordsTest {
               .reduce((a, next) -> next)
               .filter(a -> a.command() instanceof Command.Brake)
               .isPresent();
-      checked += on ? 1 : 0;
       assertThat(says)
           .as(pages.get(i).title())
           .contains(" at " + units.speed(there, Rounding.UP) + (on ? ", with the brake" : " and "))
@@ -76,7 +74,6 @@ class ApproachWordsTest {
       assertThat(all).doesNotContain("No brake is planned");
       assertThat(all.contains("needs no brake")).isEqualTo(!on);
     }
-    assertThat(checked > 0).as("a check of the speed").isEqualTo(paper == 0);
     assertThat(met).isPositive();
   }
 
