@@ -10,7 +10,7 @@ import java.util.Optional;
  * @param mostMps how fast such a train comes to the lower speed if it is not braked
  * @param nowhere whether it is too fast, and no place since the last stand is early enough for it
  * @param application its braking point, its ladder, and the other states of the rail; empty where
- *     that is not too fast, or by less than a whole mph or km/h
+ *     that is not too fast, or where a page would tell a brake at a speed that the board allows
  * @param actions from that point until the brake is let go
  */
 public record IfFaster(

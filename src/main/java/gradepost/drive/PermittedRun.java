@@ -49,7 +49,8 @@ final class PermittedRun {
     double low = line.startM();
     double high = points.aimM(target);
     line.pickUp(stepper, target.atM());
-    if (printed(stepper.speedMps()) <= printed(target.speedMps()) || high <= low) {
+    long over = printed(stepper.speedMps()) - printed(target.speedMps());
+    if (over <= 0 || high <= low) {
       return Braked.NOT;
     }
     double exact =
@@ -60,6 +61,10 @@ final class PermittedRun {
     double point = Math.max(low, places.printed(exact, target.atM(), low));
     line.pickUp(stepper, point);
     Snapshot there = stepper.save();
+    if (over == 1 && printed(there.speedMps()) <= printed(target.speedMps())) {
+      // At a speed that the board allows, a brake for one mph would be told as an alarm.
+      return Braked.NOT;
+    }
     Braking solved = new Solver(assignment).forPlace(braking, stepper, there, high, false);
     stepper.restore(there);
     List<Instruction> told = new ArrayList<>();
@@ -83,9 +88,7 @@ final class PermittedRun {
     return new Braked(Optional.of(piece), false);
   }
 
-  /**
-   * As a board and a speedometer have it: by less than a whole unit nobody is seen to be faster.
-   */
+  /** As a board and a speedometer have it. */
   private long printed(double mps) {
     return assignment.path().units().speedNumber(mps, Rounding.DOWN);
   }

@@ -67,8 +67,10 @@ public final class Planner {
         rerun.failures().add(new Finding.NeverComes(piece.endM(), new Trigger.Standstill()));
       }
     }
-    Unbrakeable.of(assignment, bench, ceiling, pieces, rerun.failures())
-        .ifPresent(why -> rerun.failures().add(0, why));
+    if (chosen.stallsM().isEmpty()) {
+      Unbrakeable.of(assignment, bench, ceiling, pieces, rerun.failures())
+          .ifPresent(why -> rerun.failures().add(0, why));
+    }
     chosen.stallsM().ifPresent(at -> rerun.failures().add(new Finding.Stalls(at)));
     return new Worked(ceiling, bench, pieces, numbers, rerun, chosen.fastest());
   }

@@ -27,12 +27,9 @@ final class FasterWriter {
 
   private List<String> sentences(Approach approach, IfFaster faster) {
     if (faster.application().isEmpty()) {
-      return List.of(
-          barely(approach, faster)
-              ? words.text("faster.barely", words.speedUnit())
-              : words.text(
-                  faster.nowhere() ? "faster.nowhere" : "faster.none",
-                  words.speedAtMost(faster.mostMps())));
+      boolean over = faster.mostMps() > approach.target().speedMps();
+      String key = faster.nowhere() ? "faster.nowhere" : over ? "faster.over" : "faster.none";
+      return List.of(words.text(key, words.speedAtMost(faster.mostMps())));
     }
     Application application = faster.application().get();
     List<String> out = new ArrayList<>();
@@ -74,13 +71,6 @@ final class FasterWriter {
               .orElse(words.text("faster.rail-none", c.adhesion().name())));
     }
     return out;
-  }
-
-  /** Over the lower speed, and by less than a board or a speedometer tells. */
-  private boolean barely(Approach approach, IfFaster faster) {
-    double boardMps = approach.target().speedMps();
-    return faster.mostMps() > boardMps
-        && words.number(faster.mostMps()).equals(words.number(boardMps));
   }
 
   private String place(Approach approach, double atM) {

@@ -87,11 +87,6 @@ final class Words {
     return units().speed(mps, Rounding.UP);
   }
 
-  /** One mph or km/h. */
-  String speedUnit() {
-    return units().speed(units().speedUnitMps(), Rounding.NEAREST);
-  }
-
   String number(double mps) {
     return Long.toString(units().speedNumber(mps, Rounding.DOWN));
   }
