@@ -73,11 +73,12 @@ final class CardCuts {
    * How each card is cut.
    *
    * @param tops where each of the edges lies, in points
+   * @param lessPt so much less room than a card has is filled
    */
-  static List<CabCards.Cut> of(CabCards draft, List<Double> tops) {
+  static List<CabCards.Cut> of(CabCards draft, List<Double> tops, double lessPt) {
     CabCards.Format format = draft.format();
     double room =
-        (format.heightMm() - format.headMm() - format.footMm()) * POINTS_PER_MM - SLACK_PT;
+        (format.heightMm() - format.headMm() - format.footMm()) * POINTS_PER_MM - SLACK_PT - lessPt;
     List<CabCards.Cut> out = new ArrayList<>();
     int from = 0;
     for (CabCards.Card card : draft.cards()) {

@@ -11,6 +11,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.w3c.dom.Document;
 
 /**
@@ -18,6 +20,12 @@ import org.w3c.dom.Document;
  * many packs is fast; it serves one thread at a time, and another one for HTML.
  */
 public final class Renderer {
+  /** So much less room a card is cut for when one did not fit, points. */
+  private static final double CUT_AGAIN_PT = 4;
+
+  /** So often; a single line that is higher than a card fits none. */
+  private static final int MOST_CUTS = 8;
+
   private final Fonts fonts;
   private final Templates templates;
   private final Markup markup;
@@ -70,12 +78,26 @@ public final class Renderer {
     return markup.read(page);
   }
 
-  /** A card a page; what one card does not hold goes on on another that says so. */
+  /**
+   * A card a page; what one card does not hold goes on on another that says so. Laid out on its
+   * page a card can be a little higher than it was measured: then all are cut again, for less room.
+   */
   public byte[] cards(CabCards draft) throws IOException {
     List<Double> tops = pdf.tops(paper(draft, new LinkedHashMap<>()), CardCuts.edges(draft));
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    pdf(draft.split(CardCuts.of(draft, tops)), out);
-    return out.toByteArray();
+    for (int less = 0; ; less++) {
+      CabCards cards = draft.split(CardCuts.of(draft, tops, less * CUT_AGAIN_PT));
+      ByteArrayOutputStream out = new ByteArrayOutputStream();
+      pdf(cards, out);
+      if (less == MOST_CUTS || pages(out.toByteArray()) == cards.cards().size()) {
+        return out.toByteArray();
+      }
+    }
+  }
+
+  private static int pages(byte[] paper) throws IOException {
+    try (PDDocument document = Loader.loadPDF(paper)) {
+      return document.getNumberOfPages();
+    }
   }
 
   /**

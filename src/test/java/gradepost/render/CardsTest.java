@@ -163,6 +163,26 @@ class CardsTest {
     }
   }
 
+  /** Whatever a card holds to the point, no page is without its title. */
+  @Test
+  void everyPageHasItsTitleInWhateverHeight() throws IOException {
+    Briefing demo =
+        new Composer(Messages.english())
+            .compose(
+                "",
+                List.of(Planner.plan(DemoPlans.assignments().get(4))),
+                SampleIssue.details(),
+                List.of());
+    for (int height = 100; height <= 112; height += 1) {
+      CabCards.Format format = new CabCards.Format("of " + height, 148, height, 1, 1);
+      for (String page : pages(Papers.renderer().cards(CabCards.of(demo, "Cards", format)))) {
+        assertThat(demo.parts().get(0).approaches())
+            .as(height + " mm: " + page)
+            .anyMatch(a -> page.contains(" " + a.number() + " · " + a.title()));
+      }
+    }
+  }
+
   private static ApproachPage idle(ApproachPage a) {
     String found = "Something that was found here, in as many words as it takes to fill a line. ";
     return new ApproachPage(
