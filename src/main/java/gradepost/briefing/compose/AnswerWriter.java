@@ -191,7 +191,7 @@ final class AnswerWriter {
         break;
       }
     }
-    if (poorest.index() > 0 && !out.isEmpty()) {
+    if (!out.isEmpty()) {
       out.set(0, rail() + " " + out.get(0));
     }
     application
