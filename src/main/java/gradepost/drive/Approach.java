@@ -16,7 +16,7 @@ import java.util.Optional;
  * @param actions in order
  * @param applications of the brake, in order; empty when the train needs none
  * @param ifFaster what a faster train has to do where the planned one needs no brake; empty where
- *     it does
+ *     it does, and where the brake for a further target is on before this one
  */
 public record Approach(
     int number,

@@ -94,7 +94,7 @@ final class Approaches {
 
   private Optional<IfFaster> ifFaster(Piece unbraked, int number) {
     Target target = unbraked.target();
-    if (target.speedMps() == 0) {
+    if (target.speedMps() == 0 || brakedForTheNext(target, number)) {
       return Optional.empty();
     }
     PermittedRun.Braked run = permitted.to(unbraked);
@@ -112,6 +112,20 @@ final class Approaches {
                             x -> cueFinder.at(x.brakingM().orElseThrow(), 0))
                         .get(0)),
             braked.map(p -> permitted.actions(p, number)).orElse(List.of())));
+  }
+
+  /**
+   * Whether the brake for a further target is on before this one: to brake for this one alone would
+   * then be too late for that.
+   */
+  private boolean brakedForTheNext(Target target, int number) {
+    return actions.stream()
+        .anyMatch(
+            a ->
+                a.approach() > number
+                    && a.atM() <= target.atM()
+                    && a.command() instanceof Command.Brake brake
+                    && brake.stage() != Command.Stage.CHECK);
   }
 
   /**

@@ -88,7 +88,10 @@ public final class Ceiling {
     return new Limit(start, Math.max(a, b) + trainM, speedMps, cause);
   }
 
-  /** The lowest of the limits over 0 … {@code lengthM}; the first named of equals is the cause. */
+  /**
+   * The lowest of the limits over 0 … {@code lengthM}; the first named of equals is the cause, and
+   * where it ends and another has the same speed, that one goes on.
+   */
   static Ceiling lowest(List<Limit> limits, double lengthM) {
     TreeSet<Double> edges = new TreeSet<>(List.of(0.0, lengthM));
     for (Limit limit : limits) {
@@ -124,9 +127,7 @@ public final class Ceiling {
     if (!steps.isEmpty()) {
       CeilingStep last = steps.get(steps.size() - 1);
       if (last.speedMps() == next.speedMps()) {
-        steps.set(
-            steps.size() - 1,
-            new CeilingStep(last.fromM(), next.toM(), last.speedMps(), last.cause()));
+        steps.set(steps.size() - 1, last.on(next.toM(), next.cause()));
         return;
       }
     }

@@ -6,12 +6,15 @@ import gradepost.briefing.ApproachPage;
 import gradepost.briefing.Fact;
 import gradepost.briefing.Table;
 import gradepost.drive.Approach;
+import gradepost.drive.CeilingStep;
 import gradepost.route.Junction;
 import gradepost.route.Route;
 import gradepost.route.Section;
+import gradepost.route.TemporaryRestriction;
 import gradepost.units.Mileage;
 import gradepost.units.Parsed;
 import gradepost.units.QuantityKind;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -205,5 +208,107 @@ class SaysWhatIsSoTest {
       }
     }
     assertThat(met).isGreaterThan(30);
+  }
+
+  /** Along the whole of its row, and nowhere a lower one. */
+  @Test
+  void aPermissibleSpeedIsTheLowestOfAllAndIsSetByWhatItsRowNames() {
+    int rows = 0;
+    int handedOn = 0;
+    for (SmallLines.Paper paper : SmallLines.papers()) {
+      double unit = paper.plan().assignment().path().units().speedUnitMps();
+      List<Lowest> limits = Lowest.limits(paper);
+      List<CeilingStep> steps = paper.plan().ceiling();
+      List<Table.Row> told = table(paper, "permissible").rows();
+      assertThat(told).hasSameSizeAs(steps);
+      for (int i = 0; i < told.size(); i++) {
+        String setBy = told.get(i).cells().get(4);
+        double speed = Double.parseDouble(told.get(i).cells().get(2));
+        CeilingStep step = steps.get(i);
+        double length = step.toM() - step.fromM();
+        for (double at = step.fromM() + 0.01; at < step.toM(); at += Math.max(0.5, length / 300)) {
+          double here = at;
+          double lowest = Lowest.at(limits, here);
+          assertThat(Math.floor(lowest / unit + 1e-6))
+              .as("%s: %s at %.1f", paper.name(), told.get(i), here)
+              .isEqualTo(speed);
+          assertThat(limits.stream().filter(l -> l.holds(here) && l.mps() <= lowest + 1e-9))
+              .as("%s: %s at %.1f", paper.name(), told.get(i), here)
+              .anyMatch(l -> setBy.contains(l.name()));
+        }
+        rows++;
+        handedOn += setBy.contains(", then ") ? 1 : 0;
+      }
+    }
+    assertThat(rows).isGreaterThan(60);
+    assertThat(handedOn).isGreaterThanOrEqualTo(4);
+  }
+
+  /** A notice that begins after the paper does, or holds by night, is told with its time. */
+  @Test
+  void nothingIsToldAsInForceBeforeItsHour() {
+    int later = 0;
+    for (SmallLines.Paper paper : SmallLines.papers()) {
+      for (TemporaryRestriction r : paper.plan().assignment().restrictions()) {
+        boolean begins = r.imposed().isAfter(paper.pack().issue().validFrom());
+        for (ApproachPage page : paper.part().approaches()) {
+          if (page.target().contains("notice " + r.reference() + ",")) {
+            assertThat(page.target().contains("from " + moment(r.imposed()) + " until "))
+                .as("%s: %s", paper.name(), page.target())
+                .isEqualTo(begins);
+            later += begins ? 1 : 0;
+          }
+        }
+        for (String text : texts(paper.part().story())) {
+          if (text.contains(": " + r.reference()) && text.startsWith("permissible speed")) {
+            assertThat(text.contains("from " + moment(r.imposed())))
+                .as("%s: %s", paper.name(), text)
+                .isEqualTo(begins);
+            assertThat(text.contains("between ")).isEqualTo(r.hours().isPresent());
+          }
+        }
+      }
+    }
+    assertThat(later).isGreaterThanOrEqualTo(6);
+  }
+
+  private static String moment(LocalDateTime moment) {
+    return moment.toString().replace('T', ' ');
+  }
+
+  /** Whole cars are isolated, rounded up: a fifth of two is one. */
+  @Test
+  void theCarsThatAreTakenAsIsolatedAreCounted() {
+    int cut = 0;
+    for (SmallLines.Paper paper : SmallLines.papers()) {
+      double share = paper.plan().assignment().policy().safeSide().isolatedShare();
+      int cars = paper.plan().assignment().formation().vehicles().size();
+      List<String> reading = texts(paper.briefing().reading());
+      if (share == 0) {
+        assertThat(reading).noneMatch(t -> t.contains(" cars, and no help"));
+        continue;
+      }
+      cut++;
+      String told = "20 %, here " + (int) Math.ceil(0.2 * cars) + " of " + cars + " cars";
+      assertThat(reading).contains(told).anyMatch(t -> t.contains("brakes isolated: " + told));
+    }
+    assertThat(cut).isEqualTo(11);
+  }
+
+  /** Where the brake is on for a lower speed beyond, nothing is told for this one alone. */
+  @Test
+  void aFasterTrainIsNotToldToBrakeForABoardWhenTheNextOneNeedsItEarlier() {
+    int met = 0;
+    for (SmallLines.Paper paper : SmallLines.papers()) {
+      for (ApproachPage page : paper.part().approaches()) {
+        String said = String.join(" ", page.unbraked());
+        Matcher on = Pattern.compile("brake on since .+ \\(sheet (\\d+)\\)").matcher(said);
+        if (on.find() && Integer.parseInt(on.group(1)) > Integer.parseInt(page.number())) {
+          met++;
+          assertThat(said).as(page.title()).doesNotContain("the most that the train can");
+        }
+      }
+    }
+    assertThat(met).isGreaterThanOrEqualTo(3);
   }
 }

@@ -27,6 +27,7 @@ final class ApproachWriter {
   private final Assignment assignment;
   private final Words words;
   private final Lineside lineside;
+  private final Standing standing;
   private final Orders orders;
   private final Sight sight;
   private final CueWriter cues;
@@ -38,7 +39,8 @@ final class ApproachWriter {
   private final Stands stands;
   private final List<Action> actions;
 
-  ApproachWriter(Plan plan, Lineside lineside) {
+  ApproachWriter(Plan plan, Lineside lineside, Standing standing) {
+    this.standing = standing;
     this.plan = plan;
     this.assignment = plan.assignment();
     this.words = lineside.words();
@@ -186,7 +188,11 @@ final class ApproachWriter {
     return sight.near(action.atM());
   }
 
-  String title(Target target) {
+  private String title(Target target) {
+    return title(words, target);
+  }
+
+  static String title(Words words, Target target) {
     if (target instanceof Target.Stop stop) {
       return words.text("approach.stop", stop.name(), stop.call().platform().number());
     }
@@ -214,23 +220,7 @@ final class ApproachWriter {
         words.speed(r.speedMps()),
         words.place(r.atM()),
         r.reference(),
-        until(r));
-  }
-
-  /** When a notice ceases, and at what hours of the day it stands. */
-  private String until(Target.Reduction reduction) {
-    return assignment.restrictions().stream()
-        .filter(r -> r.reference().equals(reduction.reference()))
-        .map(
-            r ->
-                r.hours()
-                    .map(
-                        h ->
-                            words.text(
-                                "change.hours", SpeedTables.until(words, r), h.from(), h.to()))
-                    .orElse(SpeedTables.until(words, r)))
-        .findFirst()
-        .orElse("");
+        standing.untilText(r.reference()));
   }
 
   private String headline(Approach approach) {

@@ -56,7 +56,7 @@ public final class Composer {
     String heading = title.isBlank() ? first.route().name() : title;
     List<Part> parts = new ArrayList<>();
     for (int i = 0; i < plans.size(); i++) {
-      parts.add(part("p" + (i + 1), plans.get(i), accepted, withdrawn));
+      parts.add(part("p" + (i + 1), plans.get(i), issue, accepted, withdrawn));
     }
     return new Briefing(
         messages.text("language"),
@@ -85,14 +85,19 @@ public final class Composer {
   }
 
   private Part part(
-      String id, Plan plan, List<Accepted> accepted, List<TemporaryRestriction> withdrawn) {
+      String id,
+      Plan plan,
+      IssueDetails issue,
+      List<Accepted> accepted,
+      List<TemporaryRestriction> withdrawn) {
     Assignment a = plan.assignment();
     Words words = new Words(messages, a.path());
     Lineside lineside = new Lineside(a, words);
+    Standing standing = new Standing(words, issue, a);
     Run run = new Run(plan.trace());
-    ApproachWriter approaches = new ApproachWriter(plan, lineside);
+    ApproachWriter approaches = new ApproachWriter(plan, lineside, standing);
     List<ApproachPage> pages = plan.approaches().stream().map(p -> approaches.page(id, p)).toList();
-    SpeedTables speeds = new SpeedTables(plan, lineside);
+    SpeedTables speeds = new SpeedTables(plan, lineside, standing);
     List<Table> tables = new ArrayList<>();
     tables.add(speeds.permissible(id));
     tables.add(speeds.temporary(id));
@@ -114,7 +119,7 @@ public final class Composer {
         new TrainWriter(plan, words).page(id),
         new StripWriter(plan, lineside).rows(id),
         new StripWriter(plan, lineside).evened(id),
-        new StoryWriter(plan, lineside, run).story(),
+        new StoryWriter(plan, lineside, standing, run).story(),
         pages,
         tables,
         new SeldomWriter(plan, lineside).seldom(id),

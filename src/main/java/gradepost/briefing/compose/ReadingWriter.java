@@ -62,7 +62,7 @@ final class ReadingWriter {
             words.text("load." + TrackStripWriter.lower(policy.safeSide().load())),
             words.units().speed(policy.safeSide().overspeed().metresPerSecond(), Rounding.UP),
             percent(policy.safeSide().brakeFactor()),
-            percent(policy.safeSide().isolatedShare())));
+            isolated()));
     out.add(
         words.text(
             "method.nothing",
@@ -76,6 +76,14 @@ final class ReadingWriter {
     }
     out.add(words.text("method.rounding"));
     return out;
+  }
+
+  /** The share of the policy, and what that is in whole cars: rounded up. */
+  private String isolated() {
+    int cars = assignment.formation().cars();
+    double share = assignment.policy().safeSide().isolatedShare();
+    int off = assignment.formation().wholeVehicles(share);
+    return off == 0 ? percent(share) : words.text("safe-side.cars", percent(share), off, cars);
   }
 
   private static String percent(double share) {
@@ -108,7 +116,7 @@ final class ReadingWriter {
         "safe-side.overspeed",
         words.units().speed(p.safeSide().overspeed().metresPerSecond(), Rounding.UP));
     values.put("safe-side.brake-factor", percent(p.safeSide().brakeFactor()));
-    values.put("safe-side.isolated-share", percent(p.safeSide().isolatedShare()));
+    values.put("safe-side.isolated-share", isolated());
     values.put("margins.stop-tolerance", words.room(p.margins().stopTolerance().metres()));
     values.put("margins.before-board", words.room(p.margins().beforeBoard().metres()));
     values.put("margins.under-speed", words.speed(p.margins().underSpeed().metresPerSecond()));

@@ -19,9 +19,11 @@ final class SpeedTables {
   private final Plan plan;
   private final Assignment assignment;
   private final Lineside lineside;
+  private final Standing standing;
   private final Words words;
 
-  SpeedTables(Plan plan, Lineside lineside) {
+  SpeedTables(Plan plan, Lineside lineside, Standing standing) {
+    this.standing = standing;
     this.plan = plan;
     this.assignment = plan.assignment();
     this.lineside = lineside;
@@ -41,7 +43,7 @@ final class SpeedTables {
           thenRises ? words.placePast(s.toM()) : words.place(s.toM()),
           words.number(s.speedMps()),
           thenRises ? words.text("table.permissible.tail-clear") : "",
-          words.cause(s.cause()));
+          standing.causes(s));
     }
     return table.build();
   }

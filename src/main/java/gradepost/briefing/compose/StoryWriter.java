@@ -30,10 +30,12 @@ final class StoryWriter {
   private final Plan plan;
   private final Assignment assignment;
   private final Lineside lineside;
+  private final Standing standing;
   private final Words words;
   private final StoryRows rows;
 
-  StoryWriter(Plan plan, Lineside lineside, Run run) {
+  StoryWriter(Plan plan, Lineside lineside, Standing standing, Run run) {
+    this.standing = standing;
     this.plan = plan;
     this.assignment = plan.assignment();
     this.lineside = lineside;
@@ -102,8 +104,7 @@ final class StoryWriter {
       } else if (step.speedMps() < before.speedMps()) {
         rows.falls(
             step.fromM(),
-            words.text(
-                "story.speed-falls", words.speed(step.speedMps()), words.cause(step.cause())));
+            words.text("story.speed-falls", words.speed(step.speedMps()), standing.causes(step)));
       } else if (step.speedMps() > before.speedMps()) {
         todo(
             words.path().printedAtOrAfter(step.fromM()),
@@ -123,11 +124,17 @@ final class StoryWriter {
         .forEach(board -> see(board.atM(), board.text(), false));
   }
 
+  private static boolean says(String text, String of) {
+    return text.endsWith(":" + of)
+        || text.contains(":" + of + " (")
+        || text.contains(":" + of + ",");
+  }
+
   /** A board that says what the permissible speed at its place says is not told twice. */
   private boolean toldAlready(StoryRows.Told board) {
     String of = board.text().substring(board.text().indexOf(": ") + 1);
     return rows.told().stream()
-        .anyMatch(i -> Math.abs(i.atM() - board.atM()) < 12 && i.text().endsWith(":" + of));
+        .anyMatch(i -> Math.abs(i.atM() - board.atM()) < 12 && says(i.text(), of));
   }
 
   /** As the table of restrictions has it: where something ends, at or after it. */

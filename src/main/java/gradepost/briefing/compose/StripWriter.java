@@ -9,8 +9,8 @@ import gradepost.units.Exact;
 import gradepost.units.UnitStyle;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The whole direction, cut into rows of one scale. */
 final class StripWriter {
@@ -20,16 +20,13 @@ final class StripWriter {
   private final Plan plan;
   private final Words words;
   private final TrackStripWriter strips;
-  private final Set<String> temporary;
+  private final Lineside lineside;
 
   StripWriter(Plan plan, Lineside lineside) {
     this.plan = plan;
     this.words = lineside.words();
     this.strips = new TrackStripWriter(plan.assignment(), lineside);
-    this.temporary =
-        plan.assignment().restrictions().stream()
-            .map(TemporaryRestriction::reference)
-            .collect(Collectors.toSet());
+    this.lineside = lineside;
   }
 
   List<StripChart> rows(String part) {
@@ -83,12 +80,20 @@ final class StripWriter {
       }
       double a = Math.max(from, s.fromM());
       double b = Math.min(to, s.toM());
-      boolean notice = temporary.contains(s.cause());
-      steps.add(
-          new StripChart.Step(
-              a, b, words.speedValue(s.speedMps()), words.number(s.speedMps()), notice));
-      if (notice) {
-        named.add(new TrackStrip.Stretch(a, b, s.cause(), true));
+      String number = words.number(s.speedMps());
+      double cut = a;
+      for (TrackStrip.Stretch notice : notices(s, a, b)) {
+        if (notice.fromM() > cut) {
+          steps.add(step(cut, notice.fromM(), s, number, false));
+          number = "";
+        }
+        steps.add(step(notice.fromM(), notice.toM(), s, number, true));
+        number = "";
+        cut = notice.toM();
+        named.add(notice);
+      }
+      if (cut < b) {
+        steps.add(step(cut, b, s, number, false));
       }
     }
     TrackStrip track = strips.strip(from, to);
@@ -105,7 +110,10 @@ final class StripWriter {
             words.place(from),
             words.place(to),
             stations.isEmpty() ? words.text("chart.strip.no-station") : stations,
-            steps.stream().map(StripChart.Step::text).collect(Collectors.joining(", ")),
+            steps.stream()
+                .map(StripChart.Step::text)
+                .filter(t -> !t.isEmpty())
+                .collect(Collectors.joining(", ")),
             words.units().speedUnit()),
         scale,
         words.units().speedUnit(),
@@ -113,5 +121,31 @@ final class StripWriter {
         steps,
         named,
         track);
+  }
+
+  private StripChart.Step step(
+      double from, double to, CeilingStep of, String number, boolean notice) {
+    return new StripChart.Step(from, to, words.speedValue(of.speedMps()), number, notice);
+  }
+
+  /** The parts of a stretch that notices set, each from its beginning until the rear is clear. */
+  private List<TrackStrip.Stretch> notices(CeilingStep step, double from, double to) {
+    double train = plan.assignment().formation().lengthM();
+    List<TrackStrip.Stretch> out = new ArrayList<>();
+    double cut = from;
+    for (String cause : Stream.concat(Stream.of(step.cause()), step.then().stream()).toList()) {
+      for (TemporaryRestriction r : plan.assignment().restrictions()) {
+        if (r.reference().equals(cause)) {
+          Lineside.Over<TemporaryRestriction> o = lineside.over(r, r.extent());
+          double a = Math.max(cut, o.fromM());
+          double b = Math.min(to, o.toM() + train);
+          if (a < b) {
+            out.add(new TrackStrip.Stretch(a, b, cause, true));
+            cut = b;
+          }
+        }
+      }
+    }
+    return out;
   }
 }

@@ -33,13 +33,11 @@ public final class Taught {
   private final Plan plan;
   private final Words words;
   private final Lineside lineside;
-  private final ApproachWriter approaches;
 
   public Taught(Plan plan, Messages messages) {
     this.plan = plan;
     this.words = new Words(messages, plan.assignment().path());
     this.lineside = new Lineside(plan.assignment(), words);
-    this.approaches = new ApproachWriter(plan, lineside);
   }
 
   public Plan plan() {
@@ -124,7 +122,7 @@ public final class Taught {
 
   /** What an approach is called on its page. */
   public String title(Approach approach) {
-    return approaches.title(approach.target());
+    return ApproachWriter.title(words, approach.target());
   }
 
   /** What a brake is called in the ladder. */

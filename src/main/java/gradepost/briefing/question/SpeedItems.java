@@ -76,12 +76,12 @@ final class SpeedItems {
         out.add(
             new Item(
                 Subject.REAR_CLEAR,
-                step.cause(),
+                step.lastCause(),
                 clear,
                 taught.text(
                     "ask.rear-clear",
                     taught.speed(step.speedMps()),
-                    step.cause(),
+                    step.lastCause(),
                     taught.speed(next.speedMps())),
                 taught.placePast(clear),
                 near.all(),
