@@ -33,6 +33,9 @@ final class LegSteps {
   /** Further past where the brake should have gone on than this is too late, metres. */
   private static final double LATE_M = 2;
 
+  /** Slower than this and gaining nothing, a train comes to a stand, however slowly, m/s. */
+  private static final double STANDS_MPS = 0.01;
+
   /** Taking power from a stand lands within so many steps, each a notch, a place or two seconds. */
   private static final int MOST_STEPS = 100_000;
 
@@ -140,7 +143,7 @@ final class LegSteps {
         run = left;
       }
       double then = speed + a * slice;
-      if (then <= 0) {
+      if (then <= 0 || a <= 0 && then < STANDS_MPS) {
         return null;
       }
       if (then > grid.offMps[place]) {
