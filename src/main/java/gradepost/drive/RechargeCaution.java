@@ -5,6 +5,7 @@ import gradepost.stock.BrakeSystem;
 import gradepost.stock.PipeLaw;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * A second application soon after a full release has less to give, until the reservoirs on the
@@ -30,7 +31,11 @@ final class RechargeCaution {
     }
     double at = piece.brakingM().get();
     BrakeSystem service = assignment.stock().service();
-    double now = brakedS(actions, at);
+    OptionalDouble braked = brakedS(actions, at);
+    if (braked.isEmpty()) {
+      return Optional.empty();
+    }
+    double now = braked.getAsDouble();
     Optional<Action> released =
         actions.stream()
             .filter(a -> a.timeS() < now - 1e-6 && releases(a))
@@ -50,13 +55,15 @@ final class RechargeCaution {
         .flatMap(b -> less(b, false, after, availablePa(b, after)));
   }
 
-  /** By the clock of the run, which the pieces do not have: theirs begins at each stop. */
-  private static double brakedS(List<Action> actions, double atM) {
+  /**
+   * By the clock of the run, which the pieces do not have: theirs begins at each stop. Empty where
+   * the run, which is then not fit for issue, did not come so far.
+   */
+  private static OptionalDouble brakedS(List<Action> actions, double atM) {
     return actions.stream()
         .filter(a -> a.command() instanceof Command.Brake && a.atM() > atM - SAME_M)
         .mapToDouble(Action::timeS)
-        .findFirst()
-        .orElseThrow();
+        .findFirst();
   }
 
   /** Before a start the brake comes off too. */

@@ -79,6 +79,7 @@ class KeyTableTest {
     }
     assertThat(unseen)
         .containsExactly(
+            "changed-from",
             "dwell",
             "frontal-area",
             "k",
