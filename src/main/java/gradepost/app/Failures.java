@@ -39,15 +39,29 @@ final class Failures {
                     path.text(target.atM()),
                     target.name());
     String main = units.pressure(why.mainPa());
+    // Where it is a full application already, the policy cannot make it stronger.
+    boolean full = why.mainPa() > plan.assignment().stock().service().full().pascals() - 1;
+    String brake =
+        full
+            ? "a train with a stronger brake"
+            : "a train with a stronger brake, or a stronger main application in the policy";
     return switch (why.cause()) {
       case FALL ->
-          "the train cannot be braked for %s: its main application (%s) does not slow it on %s at %s; what would help: a train with a stronger brake, or a stronger main application in the policy"
+          "the train cannot be braked for %s: its main application (%s) does not slow it on %s at %s; what would help: %s"
               .formatted(
-                  what, main, units.gradient(new Gradient(why.permille())), path.text(why.atM()));
+                  what,
+                  main,
+                  units.gradient(new Gradient(why.permille())),
+                  path.text(why.atM()),
+                  brake);
       case TOO_NEAR ->
-          "the train cannot be braked for %s: from %s, where it is at %s, its main application (%s) needs more room; what would help: a lower speed before it, a train with a stronger brake, or a stronger main application in the policy"
+          "the train cannot be braked for %s: from %s, where it is at %s, its main application (%s) needs more room; what would help: a lower speed before it, %s"
               .formatted(
-                  what, path.text(why.atM()), units.speed(why.entryMps(), Rounding.DOWN), main);
+                  what,
+                  path.text(why.atM()),
+                  units.speed(why.entryMps(), Rounding.DOWN),
+                  main,
+                  brake);
       case UNKNOWN ->
           "run from its own printed instructions the train does not come out at %s: %s; what would help: another technique in the policy, or a lower speed before it"
               .formatted(

@@ -1,5 +1,6 @@
 package gradepost.app;
 
+import gradepost.drive.Finding;
 import gradepost.drive.Plan;
 import gradepost.drive.TrainAudit;
 import gradepost.route.audit.AuditFinding;
@@ -12,8 +13,11 @@ import java.util.List;
 final class TrainCheck {
   private final List<AuditFinding> findings = new ArrayList<>();
 
+  /** A plan whose train cannot be braked says so by itself: all else would hang on that. */
   void add(Plan plan) {
-    findings.addAll(TrainAudit.of(plan));
+    if (plan.failures().stream().noneMatch(Finding.CannotBrake.class::isInstance)) {
+      findings.addAll(TrainAudit.of(plan));
+    }
   }
 
   /** Less what the pack accepts. */

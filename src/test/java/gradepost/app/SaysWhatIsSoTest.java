@@ -305,6 +305,10 @@ class SaysWhatIsSoTest {
         Matcher on = Pattern.compile("brake on since .+ \\(sheet (\\d+)\\)").matcher(said);
         if (on.find() && Integer.parseInt(on.group(1)) > Integer.parseInt(page.number())) {
           met++;
+          ApproachPage next = paper.part().approaches().get(Integer.parseInt(on.group(1)) - 1);
+          assertThat(said)
+              .as(page.title())
+              .contains("on since " + next.actions().get(0).where() + " (sheet");
           assertThat(said).as(page.title()).doesNotContain("the most that the train can");
         }
       }

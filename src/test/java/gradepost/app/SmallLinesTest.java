@@ -7,11 +7,21 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** Property: the small lines are read as they are meant, and all but one can be driven. */
 class SmallLinesTest {
+  private static final Progress SILENT =
+      new Progress() {
+        @Override
+        public void expect(int papers) {}
+
+        @Override
+        public void done(String paper) {}
+      };
 
   @Test
   void theyHoldNoMistakeAndTheFindingsAreThoseThatAreMeant() {
@@ -78,5 +88,21 @@ class SmallLinesTest {
     for (SmallLines.Paper paper : SmallLines.papers()) {
       assertThat(paper.plan().failures()).as(paper.name()).isEmpty();
     }
+  }
+
+  /** In one message: which stop, why, and what would help; what would not is not told. */
+  @Test
+  void aStopThatCannotBeBrakedForIsRefusedInOneMessage(@TempDir Path folder) {
+    Path pack = SmallLines.FOLDER.resolve("unbrakeable/pack.yaml");
+    Answer answer = new Brief(Optional.empty(), false, SILENT).of(List.of(pack), folder);
+    assertThat(answer.good()).isFalse();
+    assertThat(answer.written()).isEmpty();
+    assertThat(answer.problems().stream().filter(p -> !p.contains(": note: ")))
+        .containsExactly(
+            pack
+                + ": error: Nettlecombe bank, Down, 4-car: the train cannot be braked for the stop"
+                + " at Nettlecombe, platform 1 (2m 25ch): its main application (48 psi) does not"
+                + " slow it on 1 in 30 falling at 2m 18ch; what would help: a train with a stronger"
+                + " brake");
   }
 }

@@ -42,7 +42,7 @@ class UnfitTest {
         .asString()
         .contains("cannot be braked for the stop at Nettlecombe, platform 1 (2m 25ch): ")
         .contains("does not slow it on 1 in 30 falling at ")
-        .contains("; what would help: a train with a stronger brake, or a stronger main");
+        .contains("; what would help: a train with a stronger brake [plan-unfit]");
   }
 
   /** With a lower speed on the fall too: one line, not one for each of what comes of it. */

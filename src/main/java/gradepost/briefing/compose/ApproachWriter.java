@@ -136,8 +136,8 @@ final class ApproachWriter {
             words.place(target.atM()),
             words.speed(target.speedMps()),
             words.speedAtMost(run.speedAt(target.atM())),
-            BrakeThere.last(approach, actions).map(a -> words.place(a.atM())).orElse(""),
-            BrakeThere.last(approach, actions).map(a -> "" + a.approach()).orElse(""));
+            BrakeThere.since(approach, actions).map(a -> words.place(a.atM())).orElse(""),
+            BrakeThere.since(approach, actions).map(a -> "" + a.approach()).orElse(""));
     List<String> faster = this.faster.sentences(approach);
     return faster.size() < 2
         ? List.of((met + " " + String.join(" ", faster)).strip())

@@ -29,12 +29,25 @@ enum BrakeThere {
         .orElse(OFF);
   }
 
-  /** The action by which the brake is on there. */
+  /** The last action before it, where that leaves the brake on. */
   static Optional<Action> last(Approach approach, List<Action> actions) {
     return actions.stream()
         .filter(a -> a.atM() <= approach.target().atM())
         .reduce((a, next) -> next)
         .filter(a -> a.command() instanceof Command.Brake);
+  }
+
+  /** The action by which that brake went on. */
+  static Optional<Action> since(Approach approach, List<Action> actions) {
+    return last(approach, actions)
+        .map(
+            last -> {
+              int i = actions.indexOf(last);
+              while (i > 0 && actions.get(i - 1).command() instanceof Command.Brake) {
+                i--;
+              }
+              return actions.get(i);
+            });
   }
 
   /** The key of the text for it. */
