@@ -94,7 +94,7 @@ class AddendumHoursTest extends Changes {
     assertThat(text(before, after, "-slips.pdf"))
         .contains("was 30 km/h, 0.90 km to 1.10 km; 45 km/h from 2026-12-05 04:00 until further");
     assertThat(text(before, after, "-supplement.pdf"))
-        .contains("From 2026-12-05 04:00, not before: put the sheets");
+        .contains("Do not change a sheet before 2026-12-05 04:00. Then put these sheets");
   }
 
   @Test
@@ -169,9 +169,9 @@ class AddendumHoursTest extends Changes {
     assertThat(text(bare, after, "-addendum.pdf"))
         .contains("In force from 2026-11-24 04:00", "T 2 0.90 km to 1.10 km 30 km/h")
         .contains("In force from 2026-12-03 22:00")
-        .contains("T 3 until 2026-12-03 22:00 2.00 km to 2.10 km no restriction by this notice")
+        .contains("T 3 until 2026-12-03 22:00 2.00 km to 2.10 km no restriction under this notice")
         .contains("T 3 from 2026-12-03 22:00, until further notice 2.00 km to 2.10 km 25 km/h")
-        .contains("Each from its hour above, not before:");
+        .contains("Each applies from the hour of its notice above, not before:");
   }
 
   private static String planned(String reference, String imposed) {

@@ -63,11 +63,15 @@ class ApproachWordsTest {
               .isPresent();
       assertThat(says)
           .as(pages.get(i).title())
-          .contains(" at " + units.speed(there, Rounding.UP) + (on ? ", with the brake" : " and "))
+          .contains(
+              " at "
+                  + units.speed(there, Rounding.UP)
+                  + " there, "
+                  + (on ? "with the brake" : "without a brake"))
           .contains(
               "If yours would be faster than "
                   + units.speed(approach.target().speedMps(), Rounding.DOWN)
-                  + " there, brake for it before");
+                  + (on ? " there, brake harder before it." : " there, brake before it."));
       faster(pages.get(i), approach, says, units);
       String all = says + pages.get(i).ladders() + pages.get(i).chart().says();
       assertThat(all.contains("without a brake")).isEqualTo(!on);
@@ -86,8 +90,7 @@ class ApproachWordsTest {
       assertThat(most).as(page.title()).isLessThanOrEqualTo(board + 1);
       boolean over = faster.mostMps() > approach.target().speedMps();
       String there = units.speed(faster.mostMps(), Rounding.UP);
-      assertThat(says)
-          .endsWith(over ? "comes to it at " + there + "." : "it would be at " + there + " there.");
+      assertThat(says).endsWith((over ? "the train" : "it") + " would be at " + there + " there.");
       assertThat(page.ladders()).hasSize(1);
       return;
     }
@@ -102,8 +105,8 @@ class ApproachWordsTest {
         .contains(" At " + speed + ", the most that the train can and may be doing, brake at ")
         .contains(": first application, ")
         .contains("The latest on dry rail: ")
-        .contains(" On damp rail: ")
-        .contains(" On low rail: ");
+        .contains(" On damp rail brake at ")
+        .contains(" On low rail brake at ");
     assertThat(page.ladders().get(1).title()).endsWith(" for " + speed);
     assertThat(page.ladders().get(1).rows()).hasSizeGreaterThan(4);
   }

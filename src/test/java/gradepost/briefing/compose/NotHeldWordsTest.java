@@ -43,12 +43,12 @@ class NotHeldWordsTest {
   @Test
   void aBrakeThatDoesNotHoldIsSaidNotToAndWhy() {
     assertThat(String.join(" ", told(Planner.plan(MadeUp.steep(0.75)))))
-        .contains("does not hold here: the fall is more than this brake. You pass the mark at")
-        .contains("is early enough for Auto full service: the fall is more than this brake.")
-        .contains("not held: the fall is more than this brake; mark at")
+        .contains("is not enough: the fall is too steep. You pass the mark at")
+        .contains("is early enough for Auto full service: the fall is too steep.")
+        .contains("not enough: the fall is too steep; mark at")
         .doesNotContain("the approach is too short");
     assertThat(String.join(" ", told(Planner.plan(MadeUp.steep(0.5)))))
-        .contains("does not hold here: the track known ends first. You pass the mark at");
+        .contains("is not enough: the route data end first. You pass the mark at");
   }
 
   @Test
@@ -88,7 +88,8 @@ class NotHeldWordsTest {
         assertThat(told.get(i)).doesNotContain("next signal");
         if (stop) {
           assertThat(told.get(i)).doesNotContain("no emergency application");
-          unknown += told.get(i).contains("Whether a signal comes first is not supplied.") ? 1 : 0;
+          unknown +=
+              told.get(i).contains("The data do not say whether a signal comes first.") ? 1 : 0;
         }
       }
     }

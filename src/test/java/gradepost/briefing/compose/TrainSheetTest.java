@@ -27,10 +27,10 @@ class TrainSheetTest {
 
   @Test
   void ofAHighPercentageItSaysWhatServiceBrakingCounts() {
-    assertThat(fact(percentage(150), "Brake percentage"))
-        .contains("150; service braking counts 135 of it");
-    assertThat(fact(percentage(110), "Brake percentage")).contains("110");
-    assertThat(fact(SAMPLE, "Brake percentage")).isEmpty();
+    assertThat(fact(percentage(150), "Braked weight percentage"))
+        .contains("150; counts as 135 in service braking");
+    assertThat(fact(percentage(110), "Braked weight percentage")).contains("110");
+    assertThat(fact(SAMPLE, "Braked weight percentage")).isEmpty();
   }
 
   /** By hand: 4 % of 40 t and 2.4 t are 4 t. */
@@ -43,7 +43,7 @@ class TrainSheetTest {
                 vehicle("A", new RotatingMass.ShareOfTare(0.04)),
                 vehicle("B", new RotatingMass.Stated(Mass.ofTonnes(2.4)))));
     assertThat(fact(with(SAMPLE.assignment().stock(), two), "Rotating mass"))
-        .contains("4 t, empty or loaded: A 4 % of tare, B 2.4 t");
+        .contains("4 t at every load: A 4 % of tare, B 2.4 t");
   }
 
   private static Vehicle vehicle(String type, RotatingMass rotating) {
