@@ -60,7 +60,7 @@ class CheckTest {
     assertThat(mine).hasContent("mine");
   }
 
-  /** Two cars of 64 ft 6 in are 43 yd; a chain is 22 yd. */
+  /** Two cars of 62 ft are 41.3 yd; a chain is 22 yd. */
   @Test
   void thePlatformThatIsShorterThanTheTrain() throws IOException {
     pack();

@@ -315,4 +315,19 @@ class SaysWhatIsSoTest {
     }
     assertThat(met).isGreaterThanOrEqualTo(3);
   }
+
+  /** A train that is longer than its platform never stands within it: what is told is its front. */
+  @Test
+  void onlyTheFrontIsToldToBeWithinThePlatform() {
+    int met = 0;
+    for (SmallLines.Paper paper : SmallLines.papers()) {
+      for (String text : texts(paper.part().approaches())) {
+        if (text.contains("within the platform")) {
+          assertThat(text).as(paper.name()).containsPattern("front .*within the platform");
+          met++;
+        }
+      }
+    }
+    assertThat(met).isPositive();
+  }
 }
