@@ -71,7 +71,7 @@ class CheckTest {
     assertThat(found())
         .contains(
             "route.yaml:65:9: warning: 2-car, Down: platform 1 of Last Station is 22 yd long, the"
-                + " train 43 yd, and nothing is said of the doors; allowed: doors: what is done with"
+                + " train 42 yd, and nothing is said of the doors; allowed: doors: what is done with"
                 + " the doors off the platform [platform-short]");
     change(
         "route.yaml",
@@ -148,7 +148,7 @@ class CheckTest {
         .anyMatch(
             p ->
                 p.contains(
-                        "2-car, Up: Weak bridge is 176 yd long, the train bridges 21 yd and runs")
+                        "2-car, Up: Weak bridge is 176 yd long, the train bridges 20 yd and runs")
                     && p.contains("[gap-long]"));
   }
 
