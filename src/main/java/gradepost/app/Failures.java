@@ -63,7 +63,7 @@ final class Failures {
                   main,
                   brake);
       case UNKNOWN ->
-          "run from its own printed instructions the train does not come out at %s: %s; what would help: another technique in the policy, or a lower speed before it"
+          "the printed instructions do not bring the train to %s: %s; what would help: another technique in the policy, or a lower speed before it"
               .formatted(
                   what,
                   plan.failures().stream()

@@ -108,7 +108,7 @@ final class FilesInPlace {
           && !each.keys().isEmpty()
           && !own
           && !restrictions.contains(each.before().name())) {
-        doubts.put(each.before().name(), "older than in " + each.before().issue());
+        doubts.put(each.before().name(), "older than the one in " + each.before().issue());
       }
     }
     List<String> confirmed =
@@ -177,7 +177,7 @@ final class FilesInPlace {
     for (Held held : last.of(file)) {
       Optional<Input> now = Optional.ofNullable(there.remove(held.name()));
       if (now.isEmpty()) {
-        out.add(new Different(held, Optional.empty(), List.of("the pack names it no more")));
+        out.add(new Different(held, Optional.empty(), List.of("dropped from the pack file")));
       } else if (!Digest.of(now.get().bytes()).equals(held.digest())) {
         byte[] then = last.input(held, List.of()).map(Input::bytes).orElse(new byte[0]);
         out.add(
@@ -189,7 +189,7 @@ final class FilesInPlace {
     }
     for (String name : there.keySet()) {
       Held none = new Held(name, latest.name(), "", 0);
-      out.add(new Different(none, Optional.empty(), List.of("the pack names it anew")));
+      out.add(new Different(none, Optional.empty(), List.of("added to the pack file")));
     }
     return out;
   }
@@ -242,7 +242,7 @@ final class FilesInPlace {
           answer =
               answer.and(
                   Answer.refused(
-                      "%s: error: %s is that of %s, and the last issue with this file is %s: no issue is made from older files\n  Maybe lay the files of %s in place: reissue that pack with --from-archive"
+                      "%s: error: %s is from %s, but the last issue with this file is %s: nothing is issued from older files\n  Maybe restore the files of %s: reissue that pack with --from-archive"
                           .formatted(
                               file,
                               input.name(),

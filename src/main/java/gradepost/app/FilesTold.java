@@ -25,7 +25,7 @@ final class FilesTold {
   record Different(Held before, Optional<String> of, List<String> keys) {
     String words() {
       String what = keys.isEmpty() ? "comments or spaces only" : String.join(", ", keys);
-      return of.map(issue -> "%s is that of %s".formatted(before.name(), issue))
+      return of.map(issue -> "%s is from %s".formatted(before.name(), issue))
               .orElse(before.name() + " was edited")
           + " ("
           + what
@@ -52,24 +52,24 @@ final class FilesTold {
     boolean sameNumber = number == last.number();
     if (older.isPresent()) {
       out.append(
-          "these are the files of %s, and the last issue is %s: no issue is made from older files"
+          "these are the files of %s, but the last issue is %s: nothing is issued from older files"
               .formatted(older.get(), latest));
     } else if (!sameNumber) {
       out.append(
-          "issue number %d is not that of the last issue, %s; allowed: %d, with the files of that issue"
+          "the pack has issue number %d, but the last issue is %s; allowed: %d, with the files of that issue"
               .formatted(number, latest, last.number()));
     } else {
       out.append(
-          "the files are not those of the last issue, %s, and would change what no notice names"
+          "the files differ from those of the last issue, %s, in what no notice names"
               .formatted(latest));
     }
     doubts.forEach((key, words) -> out.append("\n  ").append(key).append(": ").append(words));
     different.forEach(d -> out.append("\n  ").append(d.words()));
-    out.append("\n  Maybe lay the files of %s in place, with --from-archive".formatted(latest));
+    out.append("\n  Maybe restore the files of %s with --from-archive".formatted(latest));
     if (number > last.number()) {
       out.append("; or name the register that has issue %d, with --register".formatted(number));
     } else if (sameNumber) {
-      out.append("; or, where the edit is right, confirm each by name:");
+      out.append("; or, if the edit is right, confirm each by name:");
       doubts.keySet().forEach(key -> out.append(" --confirm \"%s\"".formatted(key)));
     }
     return out.toString();
@@ -77,14 +77,14 @@ final class FilesTold {
 
   /** An issue that an earlier version read and this one does not. */
   static String unreadable(Path file, String issue, Problems problems) {
-    return "%s: error: this version cannot read %s: %s\n  Maybe give the pack the next number, and register it as it is with: register enter"
+    return "%s: error: this version of gradepost cannot read %s: %s\n  Maybe give the pack the next number and register it with: register enter"
         .formatted(file, issue, Answer.of(problems).problems().get(0));
   }
 
   static String words(Loss loss, UnitStyle units) {
     String was = words(loss.then(), units);
     return loss.now().isEmpty()
-        ? was + ": the files do not have it"
+        ? was + ": not in the files"
         : loss.gone()
             ? was + ": withdrawn in the files"
             : was + ": in the files " + words(loss.now().get(), units);

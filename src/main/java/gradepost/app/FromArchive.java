@@ -79,7 +79,7 @@ final class FromArchive {
     Set<Path> done = new HashSet<>();
     for (Path pack : packs) {
       if (!all.containsKey(pack)) {
-        String said = "%s: no issue of it is registered: its files stay as they are";
+        String said = "%s: no issue is registered, so its files stay as they are";
         answer = answer.and(Answer.said(said.formatted(PackFiles.stem(pack))));
       }
       for (Input input : all.getOrDefault(pack, List.of())) {
@@ -100,20 +100,20 @@ final class FromArchive {
       return Answer.GOOD;
     }
     if (dryRun) {
-      return Answer.said(file + " would be laid in place from the archive");
+      return Answer.said(file + " would be restored from the archive");
     }
     String kept = "";
     if (there.isPresent()) {
       String digest = Digest.of(there.get());
       if (register.list(Question.madeFrom(digest)).rows().isEmpty()) {
-        kept = "; what was there is kept as " + archive.place(archive.keep(there.get()));
+        kept = "; the replaced file is kept as " + archive.place(archive.keep(there.get()));
       }
     }
     Path folder = Optional.ofNullable(file.getParent()).orElse(Path.of(""));
     String name = String.valueOf(file.getFileName());
     List<Path> written = new Delivery(folder).put(List.of(new Paper(name, input.bytes())));
     return Answer.wrote(written)
-        .and(Answer.said("%s laid in place from the archive%s".formatted(file, kept)));
+        .and(Answer.said("%s restored from the archive%s".formatted(file, kept)));
   }
 
   /** Files far from the pack may be anybody's. */
@@ -131,7 +131,7 @@ final class FromArchive {
     return same || file.startsWith(data)
         ? Optional.empty()
         : Optional.of(
-            "%s: error: %s lies outside of %s; no file there is changed\n  Maybe lay it in place by hand"
+            "%s: error: %s lies outside of %s; no file there is changed\n  Maybe restore it by hand"
                 .formatted(pack, file, data));
   }
 }

@@ -218,7 +218,7 @@ final class PackLook {
   private Seen has(Path file, int taken, Entry latest) {
     String late =
         order.emergency() && !latest.urgent()
-            ? "; it was issued without an emergency addendum, and none is made afterwards: its supplement says the same"
+            ? "; it was issued without an emergency addendum, and none can be made now: its supplement says the same"
             : "";
     String said = "%s: issue %d has this notice%s".formatted(PackFiles.stem(file), taken, late);
     return done(file, State.KNOWN, Answer.said(said));

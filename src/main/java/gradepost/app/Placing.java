@@ -92,7 +92,7 @@ final class Placing {
     }
     if (!there.equals(found.digest())) {
       return Answer.refused(
-          "%s: error: edited since it was read for %s; it was not overwritten\n  Maybe lay it in place with: reissue --from-archive; or take over by hand what %s has; then: register placed %s"
+          "%s: error: edited since it was read for %s; it was not overwritten\n  Maybe restore it with: reissue --from-archive; or copy in by hand what %s has, then: register placed %s"
               .formatted(
                   file.normalize(), entry.name(), archive.place(now.digest()), entry.name()));
     }

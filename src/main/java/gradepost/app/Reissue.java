@@ -167,7 +167,7 @@ public final class Reissue {
       throws IOException, RegisterException {
     Answer answer = fromArchive(order, packs, register);
     if (!answer.good()) {
-      return answer.and(Answer.refused("error: nothing was laid in place, and nothing was issued"));
+      return answer.and(Answer.refused("error: nothing was restored and nothing was issued"));
     }
     for (Map.Entry<Entry, Answer> one : place(order, packs, by, register).entrySet()) {
       String said = " put in place, which an earlier run did not come to";

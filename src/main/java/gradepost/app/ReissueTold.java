@@ -33,7 +33,7 @@ final class ReissueTold {
     if (count(outcomes, State.STALE) > 0) {
       return answer.and(
           Answer.refused(
-              "error: nothing was issued: the files of a pack have to be those of its last issue"));
+              "error: nothing was issued: the files of a pack must be those of its last issue"));
     }
     if (count(outcomes, State.LEFT) > 0) {
       return answer.and(
@@ -63,7 +63,7 @@ final class ReissueTold {
   private static String words(State state, boolean dryRun) {
     return switch (state) {
       case UNREADABLE -> "cannot be read";
-      case STALE -> "not as in the last issue";
+      case STALE -> "with files that differ from the last issue";
       case ELSEWHERE -> "of another route";
       case UNTOUCHED -> "not touched";
       case KNOWN -> "had the notice already";

@@ -27,7 +27,7 @@ final class RegisterCommand implements Runnable {
   private static final String ISSUE =
       "The issue: \"valley/4\", or the first eight digits of its fingerprint, or more.";
   private static final String LATIN_NAME =
-      "The name in Latin letters, where it is written in a script that the papers cannot print.";
+      "The name in Latin letters, if it is written in a script that the papers cannot print.";
   private static final String COPY = "The number of the copy, as it stands on its cover.";
 
   @Spec private CommandSpec spec = CommandSpec.create();

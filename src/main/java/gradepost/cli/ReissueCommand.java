@@ -92,15 +92,15 @@ final class ReissueCommand implements Callable<Integer> {
   @Option(
       names = "--from-archive",
       description =
-          "Lay the files of the last issue in place first. What they replace is kept in the archive.")
+          "Restore the files of the last issue first. The files that they replace are kept in the archive.")
   private boolean fromArchive;
 
   @Option(
       names = "--confirm",
       paramLabel = "REFERENCE|FILE",
       description =
-          "An edit by hand loses or eases this restriction, or goes back to this older file, and that"
-              + " is right. Once for each.")
+          "Confirm that an edit by hand is right to remove or ease this restriction, or to go back to"
+              + " this older file. Give it once for each.")
   private List<String> confirmed = List.of();
 
   @Mixin private RegisterOptions register = new RegisterOptions();

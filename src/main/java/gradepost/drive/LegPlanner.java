@@ -78,7 +78,8 @@ final class LegPlanner {
     int mostPieces = (targets.size() + 2) * (targets.size() + 2);
     for (int piece = 0; starts.get(starts.size() - 1).next() < targets.size(); piece++) {
       if (piece > mostPieces) {
-        throw new NoEnd("what to brake for first was not settled in %d tries".formatted(piece));
+        throw new NoEnd(
+            "the target to brake for first was not settled in %d tries".formatted(piece));
       }
       stages.add(new Stage(List.copyOf(pieces), List.copyOf(starts), asked));
       asked = with.runIn().askedFromNow();

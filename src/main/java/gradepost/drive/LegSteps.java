@@ -176,7 +176,7 @@ final class LegSteps {
         }
       }
     }
-    throw new NoEnd("taking power does not end within " + MOST_STEPS + " steps");
+    throw new NoEnd("power is not fully on within " + MOST_STEPS + " steps");
   }
 
   /** Power taken off: at least so much coasting follows before a braking point. */

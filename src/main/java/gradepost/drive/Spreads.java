@@ -128,6 +128,6 @@ final class Spreads {
         }
       }
     }
-    throw new NoEnd("no deviation within three was drawn in " + MOST_DRAWS);
+    throw new NoEnd("no sample within three standard deviations in " + MOST_DRAWS + " draws");
   }
 }

@@ -134,10 +134,10 @@ public final class TrainAudit {
 
   private String why(Latest service) {
     if (service instanceof Latest.Point last) {
-      return "; full service holds up to " + path.text(last.printedM());
+      return "; full service is enough if applied by " + path.text(last.printedM());
     }
     return switch (((Latest.Nowhere) service).reason()) {
-      case GRADIENT_DEFEATS_BRAKE -> ": the fall is more than the brake";
+      case GRADIENT_DEFEATS_BRAKE -> ": the fall is too steep";
       case APPROACH_TOO_SHORT -> ": the approach is too short";
     };
   }

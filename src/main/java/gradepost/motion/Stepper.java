@@ -252,7 +252,7 @@ public final class Stepper {
 
   private NoEnd noEnd(int steps, double a) {
     return new NoEnd(
-        "after %d steps the run stands at %.3f m and %.3f m/s and gains %.3f m/s2"
+        "after %d steps the run is at %.3f m and %.3f m/s, with an acceleration of %.3f m/s2"
             .formatted(steps, s, v, a));
   }
 

@@ -126,7 +126,7 @@ final class BrakeChecks {
             speed ->
                 v.error(
                     StockTable.MAXIMUM,
-                    "maximum-speed is above that for which a percentage is converted",
+                    "maximum-speed is too high for a brake percentage",
                     "200 km/h or less, or brakes by force and systems",
                     ""));
     Common.whenBoth(
@@ -144,7 +144,7 @@ final class BrakeChecks {
               v.in()
                   .error(
                       v.in().spot(formation),
-                      "formation %s is %.0f m long, and a percentage is converted for less"
+                      "formation %s is %.0f m long, too long for a brake percentage"
                           .formatted(Nodes.shown(formation.name()), metres),
                       "900 m or less, or brakes by force and systems",
                       "");

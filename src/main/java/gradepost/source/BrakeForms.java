@@ -74,8 +74,8 @@ final class BrakeForms {
       Key.required(
           "percentage",
           new Scalar.Number("a braked weight percentage", false, 30, 250),
-          "Braked weight percentage of the train, where no more is known of its brake. Service"
-              + " braking counts 135 of it at most.");
+          "Braked weight percentage of the train, if nothing more is known of its brake. More than"
+              + " 135 counts as 135 in service braking.");
   static final Key<Pressure> GAUGE =
       Key.required(
           "full",
@@ -118,7 +118,7 @@ final class BrakeForms {
                         new Problem(
                             v.spot(PERCENTAGE),
                             Severity.NOTE,
-                            "service braking counts %.0f of the percentage; emergency counts all"
+                            "the percentage counts as %.0f in service braking, and in full in emergency"
                                 .formatted(BrakePercentage.MOST_IN_SERVICE),
                             "",
                             "",

@@ -109,7 +109,7 @@ final class BrakeTables {
           new Scalar.Number("a ratio", false, 0.5, 10),
           "Cylinder pressure for each unit of reduction, up to the limit.");
   static final Key<Pressure> LIMIT =
-      Key.required("limit", SOME_PRESSURE, "The most that the distributor puts into the cylinder.");
+      Key.required("limit", SOME_PRESSURE, "Highest cylinder pressure that the distributor gives.");
   static final Variants<PipeLaw> PIPE = new Variants<>("the brake pipe", "law", pipeLaws());
 
   static final Key<String> NAME = Common.name("The system in full; unique in the file.");
@@ -132,7 +132,7 @@ final class BrakeTables {
       Key.required(
           "dead-time",
           Scalar.Quantity.of(QuantityKind.TIME, "0 s", "20 s"),
-          "From the demand until a cylinder answers; where the demand runs along the pipe, its time to"
+          "Time from the demand until a cylinder answers. If the demand travels along the pipe, its time to"
               + " each valve is added.");
   static final Key<PressureRate> APPLICATION =
       Key.required("application", RATE, "How fast a cylinder fills.");

@@ -9,13 +9,13 @@ import java.util.List;
 
 /** Key table of what a policy allows of cant. */
 final class CantTables {
-  static final Key<Said<Length>> CANT = limit("cant", "Most cant away from platforms.");
+  static final Key<Said<Length>> CANT = limit("cant", "Highest cant away from platforms.");
   static final Key<Said<Length>> AT_PLATFORM =
-      limit("cant-at-platform", "Most cant beside a platform.");
+      limit("cant-at-platform", "Highest cant beside a platform.");
   static final Key<Said<Length>> DEFICIENCY =
-      limit("cant-deficiency", "Most cant deficiency at the highest permissible speed.");
+      limit("cant-deficiency", "Highest cant deficiency at the highest permissible speed.");
   static final Key<Said<Length>> EXCESS =
-      limit("cant-excess", "Most cant excess at the lowest permissible speed.");
+      limit("cant-excess", "Highest cant excess at the lowest permissible speed.");
 
   static final Key<CantLimits> TRACK =
       Key.optional(
@@ -29,7 +29,7 @@ final class CantTables {
                       v.get(AT_PLATFORM).value(),
                       v.get(DEFICIENCY).value(),
                       v.get(EXCESS).value())),
-          "What is allowed of cant on the routes. Without it cant 150 mm, at platforms 110 mm,"
+          "Limits of cant on the routes. If left out: cant 150 mm, at platforms 110 mm,"
               + " deficiency 110 mm and excess 110 mm.");
 
   private static Key<Said<Length>> limit(String name, String description) {

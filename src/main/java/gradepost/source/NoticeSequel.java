@@ -67,11 +67,11 @@ final class NoticeSequel {
             changed ->
                 in.error(
                     in.spot(notice, SpeedTables.CHANGED_FROM),
-                    "%s ended %s, and changes only then: nothing says what stands between"
+                    "%s ended %s and changes only later: nothing says what is in force between"
                         .formatted(
                             notice.reference(),
                             MomentStyle.MOMENT.format(then.until().orElseThrow())),
-                    "changed-from when it ended or before; or imposed anew",
+                    "changed-from no later than that end; or impose it again",
                     ""));
   }
 

@@ -92,12 +92,12 @@ public record PackFile(
                   out.add(
                       Problem.error(
                           origins.spot(notice, SpeedTables.CHANGED_FROM.name()),
-                          "%s changes only from %s, and the pack is valid from %s"
+                          "%s changes only from %s, but the pack is valid from %s"
                               .formatted(
                                   notice.reference(),
                                   MomentStyle.MOMENT.format(changed),
                                   MomentStyle.MOMENT.format(issue.validFrom())),
-                          "a pack that is valid from the change or later",
+                          "a pack valid from that hour or later",
                           "reissue --valid-from '%s'"
                               .formatted(MomentStyle.MOMENT.format(changed)))));
     }

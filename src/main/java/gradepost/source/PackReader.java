@@ -58,7 +58,7 @@ final class PackReader {
             why ->
                 in.error(
                     new Spot(in.file(), 1, 1),
-                    "the name of the file, which the papers bear, " + why,
+                    "the name of the file, which is printed on the papers, " + why,
                     PrintedText.ALLOWED,
                     ""));
     Optional<Values> opened =

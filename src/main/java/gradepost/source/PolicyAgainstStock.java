@@ -45,9 +45,9 @@ final class PolicyAgainstStock {
     if (isolated >= braked) {
       in.error(
           in.spot(safe, PolicyTable.ISOLATED),
-          "isolated-share takes %d of the %d vehicles of %s that brake: no brake is left"
+          "isolated-share isolates %d of the %d braked vehicles of %s: no brake is left"
               .formatted(braked, braked, formation.name()),
-          "a share that leaves one of them at least, in whole vehicles rounded up",
+          "a share that, rounded up to whole vehicles, leaves at least one of them",
           "");
     }
   }

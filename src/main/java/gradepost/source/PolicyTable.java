@@ -42,8 +42,8 @@ final class PolicyTable {
       said(
           "isolated-share",
           Scalar.Quantity.of(QuantityKind.PERCENT, "0 %", "90 %"),
-          "Share of the vehicles whose brake is taken as isolated, the strongest first, in whole"
-              + " vehicles rounded up.");
+          "Share of the vehicles whose brake is taken as isolated, the strongest first, rounded up to"
+              + " whole vehicles.");
   static final Shape<SafeSide> SAFE_SIDE =
       Shape.of(
           "the leaning of latest points",

@@ -142,8 +142,8 @@ final class SpeedTables {
       Key.optional(
           "changed-from",
           new Moment.DayAndHour(),
-          "From when it stands as it is told here, or is withdrawn, where it stood in another form"
-              + " before.");
+          "When this form, or the withdrawal, takes effect. Only for a restriction that was in force"
+              + " in another form before.");
   static final Key<Optional<LocalDateTime>> UNTIL =
       Key.required("until", new Moment.OpenEnd(), "When it ceases to stand.");
   static final Key<DailyHours> HOURS =

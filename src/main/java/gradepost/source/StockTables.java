@@ -54,7 +54,7 @@ final class StockTables {
       Key.required(
           "rotating",
           new RotatingText(),
-          "What its rotating parts add to its mass in every load, as a share of its tare or as a"
+          "What its rotating parts add to its mass at every load, as a share of its tare or as a"
               + " mass.");
   static final Key<Double> BRAKE_WEIGHT =
       Key.preset(
@@ -67,8 +67,8 @@ final class StockTables {
       Key.optional(
           "valve-at",
           length("0 m", "60 m"),
-          "From an end of the vehicle to the valve that answers the brake pipe; the farther of both"
-              + " ends counts. Its middle where this is left out.");
+          "From an end of the vehicle to its brake valve. Of the distances from the two ends the greater"
+              + " counts. If left out: the middle of the vehicle.");
   static final Shape<Vehicle> VEHICLE =
       Shape.of(
               "a vehicle",

@@ -106,15 +106,15 @@ final class TrackTables {
           Common.length("300 mm", "2 m"),
           STANDARD_GAUGE,
           "1435 mm",
-          "Gauge, from rail to rail inside.");
+          "Track gauge, between the inner faces of the rails.");
   static final Key<Length> RAIL_CENTRES =
       Key.preset(
           "rail-centres",
           Common.length("300 mm", "2200 mm"),
           CurveSpeed.STANDARD_RAIL_CENTRES,
           "1502 mm",
-          "Length between the middles of the rail heads, over which cant is measured; needed where"
-              + " the gauge is not the standard one.");
+          "Distance between the centres of the rail heads, over which cant is measured. Needed if"
+              + " the gauge is not standard.");
 
   static final Key<Hand> HAND =
       Key.required(
@@ -196,7 +196,7 @@ final class TrackTables {
           if (!v.has(RAIL_CENTRES) && fromStandard > NEXT_TO_STANDARD.metres()) {
             v.error(
                 GAUGE,
-                "gauge is not the standard one, and rail-centres is not given",
+                "gauge is not standard, and rail-centres is not given",
                 "rail-centres beside it, such as 1502 mm for 1435 mm",
                 "");
           } else if (v.has(RAIL_CENTRES)

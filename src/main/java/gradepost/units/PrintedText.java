@@ -67,7 +67,7 @@ public final class PrintedText {
     if (BREAKS.indexOf(codePoint) >= 0) {
       return "has a line break or a tab in it";
     } else if (unseen(codePoint)) {
-      return "has the unseen character %s in it".formatted(code(codePoint));
+      return "has the invisible character %s in it".formatted(code(codePoint));
     }
     return "has %s (%s) in it, which the papers cannot print"
         .formatted(Character.toString(codePoint), code(codePoint));

@@ -218,8 +218,8 @@ class AddendumHoursTest extends Changes {
           .anyMatch(
               f ->
                   f.endsWith(
-                      "T 1 changes only from 2026-12-05 04:00, and the pack is valid from"
-                          + " 2026-11-28 05:54; allowed: a pack that is valid from the change or"
+                      "T 1 changes only from 2026-12-05 04:00, but the pack is valid from"
+                          + " 2026-11-28 05:54; allowed: a pack valid from that hour or"
                           + " later\n  Maybe reissue --valid-from '2026-12-05 04:00'"));
       PackFile then =
           issued(

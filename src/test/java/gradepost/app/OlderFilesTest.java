@@ -108,13 +108,13 @@ class OlderFilesTest {
         assertThat(refused.problems().get(0))
             .startsWith(
                 packs.get(0)
-                    + ": error: these are the files of 0000/2, and the last issue is 0000/3: no"
-                    + " issue is made from older files\n"
-                    + "  T 2: 30 km/h from 0.90 km to 1.10 km, until further notice: the files do"
-                    + " not have it\n"
-                    + "  pack-0000.yaml is that of 0000/2 (issue: ")
-            .contains("restrictions.yaml is that of 0000/2 (notices)")
-            .endsWith("Maybe lay the files of 0000/3 in place, with --from-archive");
+                    + ": error: these are the files of 0000/2, but the last issue is 0000/3:"
+                    + " nothing is issued from older files\n"
+                    + "  T 2: 30 km/h from 0.90 km to 1.10 km, until further notice: not in"
+                    + " the files\n"
+                    + "  pack-0000.yaml is from 0000/2 (issue: ")
+            .contains("restrictions.yaml is from 0000/2 (notices)")
+            .endsWith("Maybe restore the files of 0000/3 with --from-archive");
         assertThat(latest("0000").number()).isEqualTo(3);
         assertThat(copy()).usingRecursiveComparison().isEqualTo(copy);
       }
@@ -139,7 +139,7 @@ class OlderFilesTest {
     Answer answer = run(NOON, packs, Optional.of(notice("T 3", 40)), true, true);
     assertThat(answer.problems()).isEmpty();
     assertThat(answer.said())
-        .contains(restrictions.normalize() + " would be laid in place from the archive")
+        .contains(restrictions.normalize() + " would be restored from the archive")
         .anyMatch(s -> s.startsWith("0000: issue 4 would take the place of 3: "))
         .noneMatch(s -> s.contains("withdrawn"));
     assertThat(copy()).usingRecursiveComparison().isEqualTo(copy);
@@ -157,7 +157,7 @@ class OlderFilesTest {
     assertThat(refused.problems().get(0))
         .startsWith(
             packs.get(0)
-                + ": error: issue number 1 is not that of the last issue, 0000/2; allowed: 2, with"
+                + ": error: the pack has issue number 1, but the last issue is 0000/2; allowed: 2, with"
                 + " the files of that issue\n");
     Answer answer = reissue(Optional.of(notice("T 2", 40)), true);
     assertThat(answer.problems()).isEmpty();
@@ -165,7 +165,7 @@ class OlderFilesTest {
     // What was typed is not lost.
     String kept =
         answer.said().stream()
-            .filter(s -> s.contains("; what was there is kept as "))
+            .filter(s -> s.contains("; the replaced file is kept as "))
             .toList()
             .get(0);
     Path there = Path.of(kept.substring(kept.lastIndexOf(' ') + 1));
@@ -177,7 +177,7 @@ class OlderFilesTest {
     issued("T 1", 20);
     typed(packs.get(0), "number: 2", "number: 5");
     assertThat(reissue(Optional.of(notice("T 2", 40)), false).problems().get(0))
-        .contains("error: issue number 5 is not that of the last issue, 0000/2; allowed: 2")
+        .contains("error: the pack has issue number 5, but the last issue is 0000/2; allowed: 2")
         .endsWith("; or name the register that has issue 5, with --register");
   }
 
@@ -191,14 +191,14 @@ class OlderFilesTest {
     assertThat(refused.problems().get(0))
         .startsWith(
             packs.get(0)
-                + ": error: the files are not those of the last issue, 0000/3, and would change"
+                + ": error: the files differ from those of the last issue, 0000/3, in"
                 + " what no notice names\n"
-                + "  T 1: 20 km/h from 0.90 km to 1.10 km, until further notice: the files do not"
-                + " have it\n"
+                + "  T 1: 20 km/h from 0.90 km to 1.10 km, until further notice: not in the"
+                + " files\n"
                 + "  T 2: 30 km/h ")
-        .contains("\n  restrictions.yaml is that of 0000/1 (notices, none)")
+        .contains("\n  restrictions.yaml is from 0000/1 (notices, none)")
         .endsWith(
-            "; or, where the edit is right, confirm each by name: --confirm \"T 1\" --confirm"
+            "; or, if the edit is right, confirm each by name: --confirm \"T 1\" --confirm"
                 + " \"T 2\"");
     assertThat(reissue(Optional.empty(), false, "T 2").problems().get(0))
         .contains("\n  T 1: ")
@@ -245,7 +245,7 @@ class OlderFilesTest {
         text.substring(0, text.indexOf("  - reference: \"T 1\""))
             + text.substring(text.indexOf("  - reference: \"T 2\"")));
     assertThat(run(NOON, packs, Optional.of(notice("T 3", 40)), false, false).problems().get(0))
-        .contains("\n  T 1: 20 km/h from 0.90 km to 1.10 km, until 2026-12-20 04:00: the files do");
+        .contains("\n  T 1: 20 km/h from 0.90 km to 1.10 km, until 2026-12-20 04:00: not in the");
     assertThat(run(LATER, packs, Optional.of(notice("T 3", 40)), false, false).problems())
         .isEmpty();
   }
@@ -282,8 +282,8 @@ class OlderFilesTest {
     Files.write(route, older);
     assertThat(reissue(Optional.of(notice("T 2", 25)), false).problems().get(0))
         .contains(
-            "\n  route.yaml: older than in 0000/3\n",
-            "\n  route.yaml is that of 0000/2 (restrictions)\n")
+            "\n  route.yaml: older than the one in 0000/3\n",
+            "\n  route.yaml is from 0000/2 (restrictions)\n")
         .endsWith("--confirm \"route.yaml\"");
     assertThat(reissue(Optional.of(notice("T 2", 25)), false, "route.yaml").problems()).isEmpty();
   }
@@ -297,7 +297,7 @@ class OlderFilesTest {
     byte[] one = Files.readAllBytes(restrictions);
     Files.write(restrictions, none);
     assertThat(run(NOON, second, Optional.of(notice("T 2", 30)), false, false).problems().get(0))
-        .contains("\n  T 1: 20 km/h ", "restrictions.yaml is that of 0001/1 (notices, none)");
+        .contains("\n  T 1: 20 km/h ", "restrictions.yaml is from 0001/1 (notices, none)");
     Answer laid = run(NOON, second, Optional.empty(), false, true);
     assertThat(restrictions).hasBinaryContent(one);
     assertThat(laid.said()).anyMatch(s -> s.contains("added, 1.10 km to 0.90 km: T 1"));
@@ -315,8 +315,8 @@ class OlderFilesTest {
     Answer refused = run(NOON, List.of(third), Optional.of(notice("T 2", 30)), false, false);
     assertThat(refused.problems().get(0))
         .contains(
-            "pack-0001.yaml: error: restrictions.yaml is that of 0000/1, and the last issue with"
-                + " this file is 0000/2: no issue is made from older files\n");
+            "pack-0001.yaml: error: restrictions.yaml is from 0000/1, but the last issue with"
+                + " this file is 0000/2: nothing is issued from older files\n");
   }
 
   /** A run was killed before it had put anything in place, and then a copy was restored. */

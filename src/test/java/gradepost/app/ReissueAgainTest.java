@@ -204,7 +204,8 @@ class ReissueAgainTest {
         .isTrue();
     // Said and not done: T 1 is not in the files, and would be printed as withdrawn.
     assertThat(reissue(notice("T 2", 40)).problems().get(0))
-        .contains("error: the files are not those of the last issue, 0000/2", "\n  T 1: 20 km/h");
+        .contains(
+            "error: the files differ from those of the last issue, 0000/2", "\n  T 1: 20 km/h");
     String first = Files.readString(notice("T 1", 20));
     Files.writeString(restrictions, first + "# mine\n");
     assertThat(reissue(notice("T 2", 40)).good()).isTrue();

@@ -162,7 +162,7 @@ class UnprintableTest {
     Path named = Files.writeString(folder.resolve("line/pack-日.yaml"), text);
     String said =
         named
-            + ":1:1: error: the name of the file, which the papers bear, has 日 (U+65E5) in it, which"
+            + ":1:1: error: the name of the file, which is printed on the papers, has 日 (U+65E5) in it, which"
             + " the papers cannot print; allowed: ";
     assertThat(new Check().of(List.of(folder)).problems()).anyMatch(p -> p.startsWith(said));
     assertThat(brief(folder).problems()).anyMatch(p -> p.startsWith(said));

@@ -36,8 +36,10 @@ class PrintedTextTest {
     assertThat(PrintedText.obstacle("Dvořák, Ελένη, Жанна, Nguyễn – 4½ \"m\"")).isEmpty();
     assertThat(PrintedText.obstacle("a 日"))
         .contains("has 日 (U+65E5) in it, which the papers cannot print");
-    assertThat(PrintedText.obstacle("a\u202eb")).contains("has the unseen character U+202E in it");
-    assertThat(PrintedText.obstacle("a\u001bb")).contains("has the unseen character U+001B in it");
+    assertThat(PrintedText.obstacle("a\u202eb"))
+        .contains("has the invisible character U+202E in it");
+    assertThat(PrintedText.obstacle("a\u001bb"))
+        .contains("has the invisible character U+001B in it");
     assertThat(PrintedText.obstacle("a\nb")).contains("has a line break or a tab in it");
   }
 

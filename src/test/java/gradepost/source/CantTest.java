@@ -120,7 +120,7 @@ class CantTest {
   void aGaugeMakesUpNoRailCentres() {
     assertThat(found(route("gauge: 1676 mm\n", "radius: 2 mi")))
         .isEqualTo(
-            "error: gauge is not the standard one, and rail-centres is not given; allowed:"
+            "error: gauge is not standard, and rail-centres is not given; allowed:"
                 + " rail-centres beside it, such as 1502 mm for 1435 mm\n");
     assertThat(found(route("gauge: 1435 mm\n", "radius: 2 mi"))).isEmpty();
     assertThat(found(route("gauge: 1000 mm\nrail-centres: 1502 mm\n", "radius: 2 mi")))

@@ -124,7 +124,7 @@ class PolicyProblemsTest {
             "no brake left",
             "isolated-share: {value: 0 %",
             "isolated-share: «{value: 51 %",
-            "error: isolated-share takes 2 of the 2 vehicles of 2-car that brake: no brake is left; allowed: a share that leaves one of them at least, in whole vehicles rounded up"),
+            "error: isolated-share isolates 2 of the 2 braked vehicles of 2-car: no brake is left; allowed: a share that, rounded up to whole vehicles, leaves at least one of them"),
         slip(
             "load unknown",
             "value: crush",

@@ -52,8 +52,8 @@ class StockFormsTest {
     Reading<PackFile> read = percentage("percentage: 110", "percentage: 135.5");
     assertThat(read.problems().text())
         .isEqualTo(
-            "stock/unit.yaml:21:22: note: service braking counts 135 of the percentage; emergency"
-                + " counts all [percentage-cut]\n");
+            "stock/unit.yaml:21:22: note: the percentage counts as 135 in service braking, and in"
+                + " full in emergency [percentage-cut]\n");
     Stock stock = ((Reading.Good<PackFile>) read).value().stock();
     assertThat(stock.brakes())
         .extracting(b -> b.percentage().orElseThrow().lambda())
@@ -67,15 +67,15 @@ class StockFormsTest {
         .isEmpty();
     assertThat(percentage("maximum-speed: 60 mph", "maximum-speed: 201 km/h").problems().text())
         .isEqualTo(
-            "stock/unit.yaml:4:16: error: maximum-speed is above that for which a percentage is"
-                + " converted; allowed: 200 km/h or less, or brakes by force and systems\n");
+            "stock/unit.yaml:4:16: error: maximum-speed is too high for a brake percentage;"
+                + " allowed: 200 km/h or less, or brakes by force and systems\n");
     // 46 vehicles of 64 ft 6 in are 904.3 m, 45 are 884.7 m.
     String few = "vehicles: [DMS, TS" + ", TS".repeat(43) + "]";
     assertThat(percentage("vehicles: [DMS, TS]", few).problems().text()).isEmpty();
     assertThat(percentage("vehicles: [DMS, TS]", few.replace("]", ", TS]")).problems().text())
         .isEqualTo(
-            "stock/unit.yaml:10:5: error: formation \"2-car\" is 904 m long, and a percentage is"
-                + " converted for less; allowed: 900 m or less, or brakes by force and systems\n");
+            "stock/unit.yaml:10:5: error: formation \"2-car\" is 904 m long, too long for a"
+                + " brake percentage; allowed: 900 m or less, or brakes by force and systems\n");
   }
 
   private static Reading<PackFile> percentage(String from, String to) {

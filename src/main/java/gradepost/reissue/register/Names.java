@@ -16,7 +16,7 @@ public final class Names {
    */
   public static Optional<String> obstacle(String what, String given, String maybe) {
     if (given.codePoints().noneMatch(Character::isLetterOrDigit)) {
-      return Optional.of(what + " is blank; allowed: a letter or figure at least");
+      return Optional.of(what + " is blank; allowed: at least one letter or figure");
     }
     if (given.length() > LONGEST) {
       return Optional.of(
@@ -49,7 +49,7 @@ public final class Names {
         || written.length() > LONGEST
         || !PrintedText.seen(written).equals(written)) {
       throw new RegisterException(
-          "the name \"%s\" as its bearer writes it is blank, longer than %d characters, or has unseen characters or line breaks; allowed: letters of any script on one line"
+          "the name as written, \"%s\", is blank, longer than %d characters, or has invisible characters or line breaks; allowed: letters of any script on one line"
               .formatted(PrintedText.seen(written), LONGEST));
     }
   }

@@ -16,7 +16,7 @@ public enum AuditRule {
   /** The policy's limit; usually 110 mm on welded track (British design practice). */
   CURVE_SPEED("The permissible speed on a curve needs no more cant deficiency than is allowed."),
   /** The policy's limits; usually 150 mm, 110 mm at platforms (British design practice). */
-  CANT_HIGH("Cant is not above what is allowed, or allowed at a platform."),
+  CANT_HIGH("Cant is within the limit, and beside a platform within the limit for platforms."),
   /** The policy's limit; usually 110 mm (from memory). */
   CANT_EXCESS("The lowest permissible speed on a curve has no more cant excess than is allowed."),
   /** 200 m read in a secondary source; the rule from memory (GC/RT5021). */
@@ -67,7 +67,7 @@ public enum AuditRule {
   /** Slowly over a long gap, or standing in it, a train has no power to leave it. */
   GAP_LONG("No gap in the conductor rail holds the whole train's collectors at low speed."),
   /** SUBSET-026 A.3.7.1: service braking counts no more. */
-  PERCENTAGE_CUT("Service braking counts 135 of a braked weight percentage at most."),
+  PERCENTAGE_CUT("A braked weight percentage above 135 counts as 135 in service braking."),
   /** In one of the policy's states of the rail no braking point exists. */
   NO_BRAKING_POINT("A braking point exists in every state of the rail.");
 
