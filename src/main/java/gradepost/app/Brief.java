@@ -89,7 +89,7 @@ public final class Brief {
     return answer;
   }
 
-  /** A pack that cannot be laid out does not keep the others back. */
+  /** A pack that cannot be laid out does not stop the others. */
   private Answer alone(Path file, PackFile pack, Presses presses, Delivery delivery)
       throws IOException {
     try {

@@ -24,7 +24,7 @@ final class Failures {
         .toList();
   }
 
-  /** Which target, why, and what would help: the many places where it shows are not told too. */
+  /** Which target, why, and what would help; its many consequences are left out. */
   private static String cannotBrake(Plan plan, Finding.CannotBrake why) {
     var path = plan.assignment().path();
     var units = path.units();

@@ -78,13 +78,13 @@ final class FilesInPlace {
     return out;
   }
 
-  /** The last issue as it was registered; empty, and told, where it cannot be had. */
+  /** The last issue as it was registered; empty, with a message, if the archive cannot give it. */
   Optional<PackFile> base(Path file, PackFile found, Entry latest, List<String> told)
       throws IOException {
     return read(file, LastFiles.registered(latest), found, told);
   }
 
-  /** Good, with what was edited; or refused, with what would be lost and the ways out. */
+  /** Good, with what was edited; or refused, with what would be lost and what to do. */
   Answer compared(Beside pack) throws IOException, RegisterException {
     boolean asRegistered = areLast(pack.file(), pack.found());
     List<String> told = new ArrayList<>();
@@ -220,7 +220,7 @@ final class FilesInPlace {
         out.put(loss.then().reference(), loss);
       }
     }
-    // What a neighbour's issue withdrew or eased in a shared file is registered by that.
+    // What another pack's issue withdrew or eased in a shared file is registered with that issue.
     for (Loss loss : Loss.between(pack.met(), after, when)) {
       if (loss.now().isEmpty()) {
         out.put(loss.then().reference(), loss);
@@ -230,7 +230,7 @@ final class FilesInPlace {
     return List.copyOf(out.values());
   }
 
-  /** A pack that no issue is registered of, beside one that shares a file with it. */
+  /** A pack without a registered issue, beside a registered pack that shares a file with it. */
   Answer unregistered(Path file, PackFile found) throws RegisterException {
     Answer answer = Answer.GOOD;
     for (Input input : found.inputs()) {

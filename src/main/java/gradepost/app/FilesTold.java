@@ -19,7 +19,7 @@ final class FilesTold {
   /**
    * A file that is not as it was.
    *
-   * @param of the issue whose file it is, to the last byte; empty for one that no issue has
+   * @param of the issue that has this file, byte for byte; empty for one that no issue has
    * @param keys that differ; empty where only comments and spaces do
    */
   record Different(Held before, Optional<String> of, List<String> keys) {
@@ -34,11 +34,11 @@ final class FilesTold {
   }
 
   /**
-   * Why nothing is issued from these files, and the ways out.
+   * Why nothing is issued from these files, and what to do.
    *
    * @param number of the issue, as the pack file has it
    * @param older the issue whose files these are, all of them
-   * @param doubts what has to be confirmed, by what it is confirmed with
+   * @param doubts what has to be confirmed, by the word given to {@code --confirm}
    */
   static String refusal(
       Path file,

@@ -18,8 +18,8 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * Lays the files of the last issues in place. What they take the place of is not lost: a content
- * that no issue has goes into the archive first.
+ * Restores the files of the last issues. A replaced file is not lost: if no issue has it, it goes
+ * into the archive first.
  */
 final class FromArchive {
   private final LastFiles last;
@@ -116,7 +116,7 @@ final class FromArchive {
         .and(Answer.said("%s restored from the archive%s".formatted(file, kept)));
   }
 
-  /** Files far from the pack may be anybody's. */
+  /** Files outside the folder of the packs may belong to somebody else. */
   private static Optional<String> outside(Path pack, Input input) {
     Path data = PackFiles.data(pack);
     Path file = place(pack, input.name());

@@ -45,7 +45,7 @@ final class LastFiles {
    * Asks the register once for all packs.
    *
    * @param packs those of a run; what lies beside them counts too
-   * @param heal whether the archive gets again what it has lost and is at hand
+   * @param heal whether a file that the archive has lost is put back from the files at hand
    */
   static LastFiles of(Register register, Archive archive, List<Path> packs, boolean heal)
       throws RegisterException, IOException {
@@ -133,7 +133,7 @@ final class LastFiles {
     return out;
   }
 
-  /** All of them; empty, and told, where one is missing. */
+  /** All of them; empty, with a message, if one is missing. */
   Optional<List<Input>> inputs(Path pack, List<Held> all, List<Input> atHand, List<String> told)
       throws IOException {
     List<Input> out = new ArrayList<>();

@@ -67,7 +67,7 @@ final class PackFiles {
     }
   }
 
-  /** The folder that holds all data of a pack: files outside of it may be anybody's. */
+  /** The folder that holds all data of a pack; files outside it may belong to somebody else. */
   static Path data(Path pack) {
     Path own = Disk.folder(Disk.absolute(pack));
     return Optional.ofNullable(own.getParent()).orElse(own);

@@ -59,7 +59,7 @@ final class PackReissue {
     return Outcome.of(file, State.FAILED, told);
   }
 
-  /** A pack that cannot be laid out does not keep the others back. */
+  /** A pack that cannot be laid out does not stop the others. */
   Outcome of(Seen.Touched touched) throws IOException, RegisterException {
     try {
       return worked(touched);

@@ -70,11 +70,11 @@ public final class Reissue {
   /**
    * What becomes of files that are not those of the last issue.
    *
-   * @param fromArchive whether the last issue's files are laid in place first
+   * @param fromArchive whether the last issue's files are restored first
    * @param confirmed references of restrictions, or names of files, for which an edit is right
    */
   public record Edits(boolean fromArchive, Set<String> confirmed) {
-    /** Nothing is laid in place, nothing is confirmed. */
+    /** Nothing is restored, nothing is confirmed. */
     public static final Edits NONE = new Edits(false, Set.of());
 
     public Edits {
@@ -190,7 +190,7 @@ public final class Reissue {
     return answer;
   }
 
-  /** Lays the last issues' files in place, where that is asked for. */
+  /** Restores the last issues' files, if the order says so. */
   private static Answer fromArchive(Order order, List<Path> packs, Register register)
       throws IOException, RegisterException {
     if (!order.edits().fromArchive()) {

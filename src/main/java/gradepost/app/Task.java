@@ -23,14 +23,14 @@ record Task(String stem, String title, Assignment assignment) {
   /**
    * Works out its run.
    *
-   * @throws NoEnd where that comes to no end
+   * @throws NoEnd if a search reaches its bound
    */
   Plan plan() {
     return Planner.plan(assignment);
   }
 
   /**
-   * The same where without it nothing can be made.
+   * The same for a caller that can make nothing without the run.
    *
    * @param file of the pack, for the message
    */

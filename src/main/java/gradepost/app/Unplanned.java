@@ -2,7 +2,7 @@ package gradepost.app;
 
 import java.io.IOException;
 
-/** A train whose run cannot be worked out: as little to be had as a file that cannot be read. */
+/** A train whose run cannot be worked out, so that its papers cannot be made. */
 final class Unplanned extends IOException {
   private static final long serialVersionUID = 1;
 

@@ -9,7 +9,7 @@ import java.util.List;
  * @param printed when, in words
  * @param groups what changed, a table for each hour from which it is in force; those that stand
  *     already when it is printed are one
- * @param notesFrom from when the notes hold, in words; empty where they do already
+ * @param notesFrom from when the notes hold, in words; empty if they already do
  * @param notes what it means for the approaches
  * @param keeping what comes first, and what to do with this sheet
  */

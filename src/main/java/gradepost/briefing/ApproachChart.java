@@ -35,7 +35,7 @@ public record ApproachChart(
     pins = List.copyOf(pins);
   }
 
-  /** The unit stands at the end of the axis: a figure close under it would be struck through. */
+  /** The unit is printed at the end of the axis; a figure just below it would overlap. */
   static void wholeSteps(double topSpeed, double speedStep) {
     if (Math.abs(Math.IEEEremainder(topSpeed, speedStep)) > 1e-6) {
       throw new IllegalArgumentException(

@@ -133,7 +133,7 @@ final class Bench {
     return Math.ceil(pressure / stepPa - 1e-9) * stepPa;
   }
 
-  /** What a steady pressure alone takes off the planned train, m/s². */
+  /** Deceleration of the planned train by a steady pressure alone, m/s². */
   double brakedMps2(BrakeRig rig, double speedMps, double pressurePa) {
     return Math.max(0, pressurePa - rig.thresholdPa()) * mps2PerPa(rig, speedMps);
   }

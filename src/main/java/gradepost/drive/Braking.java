@@ -53,7 +53,7 @@ record Braking(
 
   /** How it came out: where, how fast and when the aim was met. */
   record Outcome(double endM, double endMps, double endS, boolean held) {
-    /** To search by, where a braking never meets its aim: how far past it that is taken to end. */
+    /** For a search only: the overrun assumed for a braking that never meets its aim, metres. */
     static final double NOT_HELD_M = -1e6;
 
     /** How far short of its aim it ended, metres; negative past it, and far past where not held. */

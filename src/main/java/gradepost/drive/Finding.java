@@ -81,8 +81,8 @@ public sealed interface Finding {
   record NeverComes(double atM, Trigger trigger) implements Finding {}
 
   /**
-   * The train cannot be braked for a target: why the run fails, where other findings tell only what
-   * comes of it.
+   * The train cannot be braked for a target: the cause of a failure whose consequences are other
+   * findings.
    *
    * @param atM where the cause lies: the fall, or where the room begins
    * @param permille the gradient there, falling negative
@@ -99,11 +99,11 @@ public sealed interface Finding {
       FALL,
       /** From the target before there is too little room. */
       TOO_NEAR,
-      /** Neither: the brake would do, and the printed instructions do not come out. */
+      /** Neither: the brake is enough, but the printed instructions do not meet the target. */
       UNKNOWN
     }
 
-    /** Whether a failure comes of a braking that does not fit. */
+    /** Whether a failure may be the consequence of a target that cannot be braked for. */
     public static boolean causes(Finding failure) {
       return failure instanceof OverCeiling
           || failure instanceof StopOutsideTolerance

@@ -17,7 +17,7 @@ import java.util.List;
 final class FreeRun {
   private static final int MOST_STEPS = 2000;
 
-  /** So often it is looked at what is to be done; the longest leg needs a tenth of it. */
+  /** The most looks at what to do next; the longest leg needs a tenth of them. */
   private static final int MOST_LOOKS = 100_000;
 
   /** So many decisions in one moment bring the run no further: it is given up. */

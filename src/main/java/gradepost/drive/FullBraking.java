@@ -26,8 +26,8 @@ final class FullBraking {
   }
 
   /**
-   * How far short of the target it ends, to search by: on a track that goes on as it ends, and
-   * {@link Braking.Outcome#NOT_HELD_M} where that is never.
+   * How far short of the target it ends, for a search only: the track is taken to go on as it ends,
+   * and {@link Braking.Outcome#NOT_HELD_M} stands for never.
    */
   double shortM() {
     worst.brake(rig, rig.fullPa());
@@ -40,7 +40,7 @@ final class FullBraking {
     return met ? target.atM() - worst.atM() : Braking.Outcome.NOT_HELD_M;
   }
 
-  /** Where it ends, as it is told. */
+  /** Where it ends, as the papers may say it. */
   Met met() {
     Snapshot asked = worst.save();
     double shortM = shortM();

@@ -11,7 +11,7 @@ import java.util.stream.Stream;
  * fall: not while the train still stands within the platform, short of the next stop signal and
  * with the policy's margin before buffer stops; nor where it passes a board no faster over its
  * speed than the overspeed that the figures count in already (common practice: emergency is for
- * danger). Of what is not supplied nothing is concluded.
+ * danger). Nothing is concluded from what is not supplied.
  */
 public final class Leeway {
   private final Assignment assignment;
@@ -36,8 +36,8 @@ public final class Leeway {
   }
 
   /**
-   * Whether the data would name a signal behind the mark: a route without any stop signal on this
-   * way says nothing of them. Where the road ends at the platform there is none.
+   * Whether the data would name a signal behind the mark. A route without any stop signal on this
+   * path says nothing of signals; where the track ends at the platform there is none.
    */
   public boolean knowsWhatFollows(Target.Stop stop) {
     return stop.terminal() || stopSignals().findAny().isPresent();
@@ -68,7 +68,7 @@ public final class Leeway {
         .filter(s -> s.kind().stops());
   }
 
-  /** From the stop mark to what is known that may not be run past. */
+  /** From the stop mark to the nearest known limit that may not be passed. */
   public double roomM(Target.Stop stop) {
     double margin = assignment.policy().margins().beforeBuffers().metres();
     double end = stop.buffersM().map(b -> b - margin).orElse(stop.platformEndM());

@@ -33,10 +33,10 @@ final class LegSteps {
   /** Further past where the brake should have gone on than this is too late, metres. */
   private static final double LATE_M = 2;
 
-  /** Slower than this and gaining nothing, a train comes to a stand, however slowly, m/s. */
+  /** Slower than this and not gaining speed, a train is taken to come to a stand, m/s. */
   private static final double STANDS_MPS = 0.01;
 
-  /** Taking power from a stand lands within so many steps, each a notch, a place or two seconds. */
+  /** The most steps of taking power from a stand; a step is a notch, a place or two seconds. */
   private static final int MOST_STEPS = 100_000;
 
   final LegGrid grid;

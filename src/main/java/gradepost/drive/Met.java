@@ -3,8 +3,8 @@ package gradepost.drive;
 import java.util.Optional;
 
 /**
- * Where a braking for a target comes to the target's speed, or why that is nowhere on the track
- * that is known. How far the search for it looked is nobody's business.
+ * Where a braking for a target comes to the target's speed, or why it does so nowhere on the known
+ * track. How far the search looked is never given.
  */
 public sealed interface Met {
 
@@ -20,9 +20,9 @@ public sealed interface Met {
 
   /** Why it is nowhere. */
   enum Reason {
-    /** Fully on, the brake does not take the speed off: the fall is more than it. */
+    /** The brake, fully on, does not slow the train: the fall is too steep. */
     GRADIENT_DEFEATS_BRAKE,
-    /** The speed is dropping, and the track that the data hold ends first. */
+    /** The speed is dropping, but the route data end first. */
     TRACK_ENDS,
     /** The buffer stops come first. */
     BUFFER_STOPS

@@ -62,7 +62,7 @@ final class PermittedRun {
     line.pickUp(stepper, point);
     Snapshot there = stepper.save();
     if (over == 1 && printed(there.speedMps()) <= printed(target.speedMps())) {
-      // At a speed that the board allows, a brake for one mph would be told as an alarm.
+      // A brake told for one mph, at a speed that the board allows, would only alarm.
       return Braked.NOT;
     }
     Braking solved = new Solver(assignment).forPlace(braking, stepper, there, high, false);
@@ -88,7 +88,7 @@ final class PermittedRun {
     return new Braked(Optional.of(piece), false);
   }
 
-  /** As a board and a speedometer have it. */
+  /** In whole units, as on a board and a speedometer. */
   private long printed(double mps) {
     return assignment.path().units().speedNumber(mps, Rounding.DOWN);
   }

@@ -10,9 +10,9 @@ import java.util.Optional;
 
 /**
  * Where the brake goes on in another state of the rail than the planned one, on the run that comes
- * to the target there: never later, and light and long, so that every axle is carried by the rail
- * that the braking passes. What is found is the printed technique at the printed place: carried out
- * so, it meets the target, and stands within the tolerance of a stop.
+ * to the target there. It is never later than planned, and early and light enough for the adhesion
+ * of every axle. The result is the printed technique at the printed place: carried out so, it meets
+ * the target, and a stop is within its tolerance.
  */
 final class PlannedPoints {
   private static final double TOLERANCE_M = 0.01;
@@ -20,7 +20,7 @@ final class PlannedPoints {
   /** Each round takes in what an earlier point passes more; the sites of a leg are few. */
   private static final int ROUNDS = 5;
 
-  /** So many printed places are tried, each before the last; then as many to the yard or metre. */
+  /** How many printed places are tried, each before the last; then as many to the yard or metre. */
   private static final int PLACES = 12;
 
   private static final double SAME_PA = 1;
@@ -75,7 +75,7 @@ final class PlannedPoints {
     return point;
   }
 
-  /** What the rail carries from a place on, at a speed there. */
+  /** The pressure that the adhesion allows from a place on, at a speed there. */
   private record Limit(Carried carried, double mps, double fromM, double toM) {
     Braking lighter(Braking braking) {
       return carried.lighter(braking, mps, fromM, toM);

@@ -3,8 +3,8 @@ package gradepost.drive;
 import gradepost.motion.Stepper;
 
 /**
- * The run on a rail that is not the planned one: as another run up to an application, from there as
- * the train was braked on that rail.
+ * The run in another state of the rail than the planned one: as another run up to an application,
+ * and from there as the train was braked in that state.
  */
 final class RailLine extends Line {
   private final Line before;

@@ -6,8 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * How a train that was braked on a rail that is not the planned one goes on from there: what the
- * plan does next is done by what the plan does it by, as far as that comes.
+ * How a train goes on after it was braked in another state of the rail than the planned one: the
+ * plan's next actions are carried out by their own triggers, as far as these are met.
  */
 final class RailRun {
   private final Bench bench;

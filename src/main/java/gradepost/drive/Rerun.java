@@ -19,7 +19,7 @@ final class Rerun {
   /** Rounding of a printed speed leaves this much, m/s. */
   private static final double SPEED_SLACK_MPS = 0.001;
 
-  /** So long a speed may take to fall before it rises again, in looks of five seconds. */
+  /** How long a speed may drop before it rises again, in looks of five seconds. */
   private static final int MOST_LOOKS = 1000;
 
   private final Assignment assignment;

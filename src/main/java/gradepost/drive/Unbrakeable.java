@@ -8,9 +8,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Which target a run that fails cannot be braked for, and why: found by going back from the target
- * with the main application on that it is planned with, and nothing of the technique's finer
- * points.
+ * Which target a run that fails cannot be braked for, and why: found by running backwards from the
+ * target with the planned main application only.
  */
 final class Unbrakeable {
   private static final double STEP_M = 5;
@@ -28,7 +27,7 @@ final class Unbrakeable {
     this.ceiling = ceiling;
   }
 
-  /** The first target that fails; empty where nothing does that has to do with braking. */
+  /** The first target that fails; empty if no failure has to do with braking. */
   static Optional<Finding.CannotBrake> of(
       Assignment assignment,
       Bench bench,
@@ -51,7 +50,7 @@ final class Unbrakeable {
       double shortM = piece.target().atM() - piece.endM();
       boolean misses =
           piece.target() instanceof Target.Stop && (shortM < -0.01 || shortM > tolerance);
-      // Too fast behind a board: it is that board's speed that was not come to.
+      // Too fast behind a board: the speed of that board was not met.
       boolean over =
           piece.target().atM() <= firstM + 1
               && (i + 1 == pieces.size() || pieces.get(i + 1).target().atM() > firstM + 1)

@@ -3,7 +3,7 @@ package gradepost.motion;
 import gradepost.stock.AdhesionLaw;
 import gradepost.units.Exact;
 
-/** The balancing speed: that at which a train in one notch neither gains nor loses. */
+/** The balancing speed: at it a train in one notch neither gains nor loses speed. */
 public final class Balance {
   private static final double FASTEST_MPS = 150;
   private static final double STEP_MPS = 0.1;

@@ -1,8 +1,8 @@
 package gradepost.motion;
 
 /**
- * A run or a search that had come to no end within its bound. It is never a value: what was looked
- * for is not known, and no paper may be made of it.
+ * A run or a search that reached its bound without an end. It never stands for a value: the result
+ * is not known, and no paper may be made from it.
  */
 public final class NoEnd extends RuntimeException {
   private static final long serialVersionUID = 1;

@@ -23,7 +23,7 @@ public final class Stepper {
   /** Nor is any place, after so long. */
   private static final double GIVE_UP_PLACE_S = 1e6;
 
-  /** Nor does a run that means anything take more steps than this between two conditions. */
+  /** No sensible run takes more steps than this between two conditions. */
   private static final int MOST_STEPS = 1_000_000;
 
   /** A train at rest that would not even gather this stands. */

@@ -5,7 +5,7 @@ package gradepost.motion;
  * its infinite value. A stand always ends a leg.
  */
 public final class Until {
-  /** How far a search looks; never a distance that is told. */
+  /** How far a search looks; never printed as a distance. */
   private static final double HOPELESS_M = 8000;
 
   /** Distance run of the front, m. */
@@ -34,7 +34,7 @@ public final class Until {
     return this;
   }
 
-  /** Far behind a place: a braking that has not ended by then never will. */
+  /** Far beyond a place: a braking that has not ended by then is taken never to end. */
   public Until hopeless(double fromM) {
     return place(fromM + HOPELESS_M);
   }

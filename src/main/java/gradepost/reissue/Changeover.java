@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The hour at which each change of a restriction comes into force: what a notice says of it before
- * what the issue says.
+ * The hour at which each change of a restriction comes into force: the hour in the notice if it
+ * gives one, else that of the issue.
  *
  * @param validFrom of the issue that tells the changes; taken where a notice gives no hour
  * @param withdrawn notices of that issue by which restrictions are withdrawn
@@ -19,8 +19,8 @@ public record Changeover(LocalDateTime validFrom, List<TemporaryRestriction> wit
   }
 
   /**
-   * Until when the earlier form stands. It never outlasts its own end: what takes its place there
-   * stands at once, so that no hours lie between the two.
+   * Until when the earlier form is in force, never beyond its own end. The later form follows
+   * without a gap.
    */
   public LocalDateTime earlierEnds(RestrictionChange change) {
     Optional<LocalDateTime> told =
@@ -36,7 +36,7 @@ public record Changeover(LocalDateTime validFrom, List<TemporaryRestriction> wit
         .orElse(changed);
   }
 
-  /** From when the later form is in force, or that there is none. */
+  /** From when the later form is in force, or the restriction is gone. */
   public LocalDateTime inForce(RestrictionChange change) {
     LocalDateTime changed = earlierEnds(change);
     return change

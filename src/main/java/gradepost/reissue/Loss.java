@@ -16,7 +16,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * A restriction that later data no longer have, or hold a train back less by.
+ * A restriction that later data lack, or in which they hold a train back less.
  *
  * @param then as it was
  * @param now under the same reference; empty where the later data do not have it

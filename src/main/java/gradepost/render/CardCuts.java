@@ -73,7 +73,7 @@ final class CardCuts {
    * How each card is cut.
    *
    * @param tops where each of the edges lies, in points
-   * @param lessPt so much less room than a card has is filled
+   * @param lessPt points of a card's height to leave free
    */
   static List<CabCards.Cut> of(CabCards draft, List<Double> tops, double lessPt) {
     CabCards.Format format = draft.format();

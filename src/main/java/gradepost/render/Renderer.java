@@ -20,10 +20,10 @@ import org.w3c.dom.Document;
  * many packs is fast; it serves one thread at a time, and another one for HTML.
  */
 public final class Renderer {
-  /** So much less room a card is cut for when one did not fit, points. */
+  /** By how much the height is reduced when a card did not fit, points. */
   private static final double CUT_AGAIN_PT = 4;
 
-  /** So often; a single line that is higher than a card fits none. */
+  /** How often it is reduced; a single line higher than a card never fits. */
   private static final int MOST_CUTS = 8;
 
   private final Fonts fonts;
@@ -79,8 +79,8 @@ public final class Renderer {
   }
 
   /**
-   * A card a page; what one card does not hold goes on on another that says so. Laid out on its
-   * page a card can be a little higher than it was measured: then all are cut again, for less room.
+   * One card a page; what does not fit continues on another card that says so. Laid out on its page
+   * a card can be a little higher than it was measured: then all are cut again, for less room.
    */
   public byte[] cards(CabCards draft) throws IOException {
     List<Double> tops = pdf.tops(paper(draft, new LinkedHashMap<>()), CardCuts.edges(draft));

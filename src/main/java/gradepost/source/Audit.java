@@ -19,7 +19,7 @@ final class Audit {
   /**
    * What is found in a route by itself.
    *
-   * @param in what has read it, by which the places are known
+   * @param in the reader of the route, which knows the place of every key
    */
   static Problems of(Route route, CantLimits limits, Reader in) {
     List<Problem> found = new ArrayList<>();

@@ -105,9 +105,7 @@ final class BrakeForms {
         List.of(percentage.service(full), percentage.emergency(full)));
   }
 
-  /**
-   * Service braking counts less of a high percentage than the file says: nobody need be puzzled.
-   */
+  /** Tells that a high percentage counts for less in service braking than the file says. */
   private static void countsLessInService(Values v) {
     v.find(PERCENTAGE)
         .filter(percentage -> percentage > BrakePercentage.MOST_IN_SERVICE)

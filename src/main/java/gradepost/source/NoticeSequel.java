@@ -56,9 +56,7 @@ final class NoticeSequel {
     }
   }
 
-  /**
-   * Between the end of the one form and the beginning of the other nobody would know what stands.
-   */
+  /** Between the end of one form and the start of the next, nobody would know what is in force. */
   private void gap(TemporaryRestriction then, TemporaryRestriction notice) {
     notice
         .changedFrom()

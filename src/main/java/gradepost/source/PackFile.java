@@ -75,7 +75,7 @@ public record PackFile(
 
   /**
    * Restrictions that change, or are withdrawn, only after the issue is valid: until then its
-   * trains would be told what does not stand yet.
+   * papers would say what is not yet in force.
    */
   public Problems early() {
     List<Problem> out = new ArrayList<>();

@@ -38,7 +38,7 @@ final class PolicyAgainstStock {
     formations.forEach(formation -> check.isolated(policy.safeSide(), formation));
   }
 
-  /** Latest places need a brake that is left. */
+  /** Latest places need at least one brake that is not isolated. */
   private void isolated(SafeSide safe, Formation formation) {
     long braked = formation.vehicles().stream().filter(v -> v.brakeWeight() > 0).count();
     int isolated = formation.wholeVehicles(safe.isolatedShare());

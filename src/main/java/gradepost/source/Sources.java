@@ -37,7 +37,7 @@ public final class Sources {
     return alone(name, FileKind.ROUTE, RouteFrame.UNKNOWN, Sources::audited);
   }
 
-  /** A route by itself knows no policy: it is looked at by what is usual. */
+  /** A route by itself has no policy: the usual limits of cant apply. */
   private static Optional<Route> audited(Node root, Reader in) {
     Optional<Route> route = RouteTable.read(root, in);
     route.ifPresent(r -> Audit.of(r, CantLimits.USUAL, in).all().forEach(in::add));

@@ -179,9 +179,7 @@ final class TrackTables {
         });
   }
 
-  /**
-   * The length between rail centres is not made up from a gauge; both together must be able to be.
-   */
+  /** The distance between rail centres is not derived from the gauge, but the two must agree. */
   static void centresOfGauge(Values v) {
     if (!v.has(GAUGE)) {
       return;

@@ -7,10 +7,7 @@ import gradepost.units.Speed;
 /** How a demand reaches the vehicles. */
 public sealed interface BrakeAction {
 
-  /**
-   * Time from the demand until a cylinder answers that has no length of pipe before its valve; of
-   * the shortest train.
-   */
+  /** Time from the demand until a cylinder answers whose valve is at the very front of the pipe. */
   Span deadTime();
 
   /** The same for a train of this length. */
@@ -32,7 +29,7 @@ public sealed interface BrakeAction {
       }
     }
 
-    /** Time that an application takes to run along so much pipe. */
+    /** Time that an application takes to travel along this length of pipe. */
     public Span along(double metres) {
       return new Span(metres / speed.metresPerSecond());
     }

@@ -5,7 +5,7 @@ import java.util.function.Function;
 
 /**
  * What the rotating parts of a vehicle (wheels, axles, motors, gears) add to the mass that has to
- * be slowed. They are the same parts whatever the load, so that it does not change with it.
+ * be slowed. It does not change with the load.
  */
 public sealed interface RotatingMass {
 

@@ -5,8 +5,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
- * Which characters the papers can print: those that every face of their font has. Whatever takes
- * texts in refuses others by this, so that none is met where a page is laid out.
+ * Which characters the papers can print: those that every face of their font has. Every input
+ * refuses other characters by this list, so that none reaches the layout of a page.
  */
 public final class PrintedText {
   /** What may be written, in words. */

@@ -21,8 +21,8 @@ import java.util.TreeMap;
 /**
  * Composes what goes out at once: every restriction that changed, under the hour from which it is
  * in force; where a driver who goes by the old pack would brake too late; and which of his sheets
- * no longer hold. Up to three restrictions are half a page where they find room; what does not is
- * whole pages, and says that it is not to be cut.
+ * are no longer valid. Up to three restrictions take half a page if they fit; anything more takes
+ * whole pages, which say that they are not to be cut.
  */
 public final class AddendumWriter {
   /** Of so many restrictions it is half a page, if their words leave room. */
@@ -94,7 +94,7 @@ public final class AddendumWriter {
         half ? messages.text("addendum.half") : messages.text("addendum.whole", count));
   }
 
-  /** What stands already: beside each row the one of the pack that is replaced. */
+  /** Changes already in force; beside each row the row of the pack that it replaces. */
   private Table inForce(LocalDateTime hour, List<RestrictionChange> changes) {
     Tables table = new Tables(words, "addendum", "stands");
     for (RestrictionChange change : changes) {
@@ -119,7 +119,7 @@ public final class AddendumWriter {
     return table.titled(messages.text("addendum.in-force", words.moment(hour))).build();
   }
 
-  /** What stands only from an hour to come: of each the row until then, and that from then. */
+  /** Changes in force from a later hour: for each the row until then, and the row from then. */
   private Table later(LocalDateTime hour, List<RestrictionChange> changes, LocalDateTime printed) {
     Tables table =
         new Tables(

@@ -26,7 +26,7 @@ final class AnswerWriter {
 
   private final PoorestRail poorest;
 
-  /** Of the state of the rail that comes first. */
+  /** The results in the state of the rail that is told first. */
   private final CaseResult told;
 
   /** What the told answers are measured to. */
@@ -116,7 +116,7 @@ final class AnswerWriter {
                 outcome(planned.answers().get(0), false)));
   }
 
-  /** What comes of it, and until where; said to be of one state of the rail only. */
+  /** The outcome of each brake, and the last place for it, in one state of the rail. */
   List<String> rest() {
     List<String> out = new ArrayList<>();
     for (FailureAnswer answer : told.answers()) {

@@ -12,9 +12,9 @@ enum BrakeThere {
   OFF,
   /** It checks the speed, and no more. */
   CHECKS,
-  /** It is still on for what was before, as this approach tells. */
+  /** It is still on for an earlier target, as this approach tells. */
   STILL_ON,
-  /** It is on since an earlier approach, which tells it. */
+  /** It is on since an earlier approach, whose page tells it. */
   SINCE_EARLIER;
 
   static BrakeThere of(Approach approach, List<Action> actions) {

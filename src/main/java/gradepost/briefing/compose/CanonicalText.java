@@ -10,12 +10,12 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * Values as one text that hangs on the values alone: not on what a record or its components are
- * called, nor on how Java writes a number. A record is its values in their order, in round
+ * Values as one text that depends on the values alone: not on the names of a record or of its
+ * components, nor on how Java writes a number. A record is its values in their order, in round
  * brackets; a list is in square ones; texts are in quotes. Numbers that are not whole only draw
  * charts, and are taken to one decimal.
  *
- * <p>Another order, another rounding or another way to write is another {@link Sheets#FORMAT}.
+ * <p>Whoever changes the order, the rounding or the notation increases {@link Sheets#FORMAT}.
  */
 final class CanonicalText {
 

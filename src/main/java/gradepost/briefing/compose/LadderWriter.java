@@ -65,7 +65,9 @@ final class LadderWriter {
     return new Table(id, "ladder", title, note(cases), columns, rows, "");
   }
 
-  /** On which rails the run is not the one that an earlier application leaves there. */
+  /**
+   * Names the rails on which the figures use the planned run, not the run after an earlier brake.
+   */
   private String note(List<CaseResult> cases) {
     String rails =
         cases.stream()

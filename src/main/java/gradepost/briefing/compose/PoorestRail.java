@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The state of the rail that is told first at one braking point: the planned one, but where the
- * braking passes a low-adhesion site of the route the one that is worst for the first fallback.
+ * The state of the rail that is told first at one braking point. It is the planned one, unless the
+ * braking passes a low-adhesion site: then it is the one in which the first fallback does worst.
  *
  * @param index of the state, among those of the policy
  * @param site the first of those sites; empty where there is none

@@ -3,7 +3,7 @@ package gradepost.briefing.compose;
 import gradepost.drive.Latest;
 import gradepost.drive.Met;
 
-/** Why a brake does not do: which text says it. */
+/** The text for the reason why a brake is not enough. */
 final class Reasons {
 
   /** Why no place is early enough. */

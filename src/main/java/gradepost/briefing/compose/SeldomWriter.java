@@ -9,7 +9,7 @@ import gradepost.route.Junction;
 import gradepost.route.JunctionRoute;
 import java.util.Optional;
 
-/** What a driver seldom meets, and what he meets daily and must be wary of. */
+/** What a driver seldom meets, and the hazards of every run. */
 final class SeldomWriter {
   private final Plan plan;
   private final Lineside lineside;

@@ -16,9 +16,9 @@ import java.util.List;
  */
 public final class Sheets {
   /**
-   * Number of the way in which {@link Sheet#text} is written; it is registered with the digest of
-   * the text. Texts of different formats cannot be compared: whoever alters what a text holds, or
-   * in which order, counts on.
+   * Number of the format of {@link Sheet#text}; it is registered with the digest of the text. Texts
+   * of different formats cannot be compared: whoever changes the content or the order of a text
+   * increases this number.
    */
   public static final int FORMAT = 2;
 

@@ -116,7 +116,7 @@ final class StoryRows {
     return out;
   }
 
-  /** A handle that is moved at another speed than that of the line has a line of its own. */
+  /** A handle movement has a line of its own if its speed differs from that of the line. */
   private boolean together(List<Item> here, Item other) {
     if (here.isEmpty()) {
       return true;

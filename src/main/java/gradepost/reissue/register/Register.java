@@ -100,7 +100,7 @@ public final class Register implements AutoCloseable {
         });
   }
 
-  /** Two runs with an archive each know nothing of one another until they come here. */
+  /** Two runs with separate archives can collide only here. */
   private static void overtaken(Database db, Entry entry) throws SQLException, RegisterException {
     List<List<String>> later =
         db.rows(
