@@ -39,7 +39,7 @@ final class Failures {
                     path.text(target.atM()),
                     target.name());
     String main = units.pressure(why.mainPa());
-    // Where it is a full application already, the policy cannot make it stronger.
+    // If it is full service already, the policy cannot make it stronger.
     boolean full = why.mainPa() > plan.assignment().stock().service().full().pascals() - 1;
     String brake =
         full
@@ -55,12 +55,13 @@ final class Failures {
                   path.text(why.atM()),
                   brake);
       case TOO_NEAR ->
-          "the train cannot be braked for %s: from %s, where it is at %s, its main application (%s) needs more room; what would help: a lower speed before it, %s"
+          "the train cannot be braked for %s: from %s, where it is at %s, its main application (%s) needs more room; what would help: a lower speed before it%s %s"
               .formatted(
                   what,
                   path.text(why.atM()),
                   units.speed(why.entryMps(), Rounding.DOWN),
                   main,
+                  full ? ", or" : ",",
                   brake);
       case UNKNOWN ->
           "the printed instructions do not bring the train to %s: %s; what would help: another technique in the policy, or a lower speed before it"

@@ -13,7 +13,7 @@ import java.util.List;
 final class TrainCheck {
   private final List<AuditFinding> findings = new ArrayList<>();
 
-  /** A plan whose train cannot be braked says so by itself: all else would hang on that. */
+  /** If the train cannot be braked, only that is said: every other finding would follow from it. */
   void add(Plan plan) {
     if (plan.failures().stream().noneMatch(Finding.CannotBrake.class::isInstance)) {
       findings.addAll(TrainAudit.of(plan));
