@@ -50,12 +50,12 @@ public sealed interface Finding {
    * Many runs in which nothing is corrected are still too fast at the board.
    *
    * @param share of them
-   * @param earlierM begun so much earlier, one in ten would be; empty where one in ten never comes
-   *     to the speed of the board
+   * @param earlierM how much earlier the braking would have to begin for one in ten to be too fast;
+   *     empty if one in ten never comes to the speed of the board
    */
   record OftenLate(double share, Optional<Double> earlierM) implements Finding {}
 
-  /** In this share of the runs in which nothing is corrected the brake does not hold. */
+  /** This share of the uncorrected runs is still too fast where the route data end. */
   record SometimesNotHeld(double share) implements Finding {}
 
   /**

@@ -105,8 +105,8 @@ class ApproachWordsTest {
         .contains(" At " + speed + ", the most that the train can and may be doing, brake at ")
         .contains(": first application, ")
         .contains("The latest on dry rail: ")
-        .contains(" On damp rail brake at ")
-        .contains(" On low rail brake at ");
+        .contains(" On damp rail the braking point is ")
+        .contains(" On low rail the braking point is ");
     assertThat(page.ladders().get(1).title()).endsWith(" for " + speed);
     assertThat(page.ladders().get(1).rows()).hasSizeGreaterThan(4);
   }
