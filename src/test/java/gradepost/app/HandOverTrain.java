@@ -27,6 +27,9 @@ final class HandOverTrain implements OrdinaryDifferentialEquation {
   private static final double TOLERANCE = 1e-10;
 
   /** Vehicles that meet a change of gradient make kinks that longer steps overlook. */
+  /** A place where the train is already: the solver sees no crossing there. */
+  private static final double SAME_M = 1e-6;
+
   private static final double LONGEST_S = 0.25;
 
   private final double gravity;
@@ -223,6 +226,9 @@ final class HandOverTrain implements OrdinaryDifferentialEquation {
   }
 
   void runToPlace(double placeM) {
+    if (Math.abs(placeM - s) <= SAME_M) {
+      return;
+    }
     run(state -> state.getPrimaryState()[0] - placeM, 3000);
   }
 
