@@ -21,7 +21,7 @@ final class PlannedPoints {
   private static final int ROUNDS = 5;
 
   /** How many printed places are tried, each before the last; then as many to the yard or metre. */
-  private static final int PLACES = 12;
+  private static final int PLACES = 60;
 
   private static final double SAME_PA = 1;
 
