@@ -8,6 +8,7 @@ import gradepost.briefing.TrackStrip.Slope;
 import gradepost.drive.Approach;
 import gradepost.drive.Assignment;
 import gradepost.drive.Plan;
+import gradepost.drive.Target;
 import gradepost.route.Applies;
 import gradepost.route.Board;
 import gradepost.route.Extent;
@@ -67,6 +68,14 @@ public final class Taught {
   /** A place that the driver comes to. */
   public String place(double atM) {
     return words.place(atM);
+  }
+
+  /**
+   * Whether the page tells a place on the way to a target by its mileage; close to the target it is
+   * told as so many yards or metres before it.
+   */
+  public boolean byMileage(double atM, Target target) {
+    return words.placeTo(atM, target).equals(words.place(atM));
   }
 
   /** A length to the nearest yard or metre, of what was observed and not of what is advised. */

@@ -193,12 +193,15 @@ final class ApproachItems {
         : taught.text("answer.past", taught.overrun(-shortM));
   }
 
+  /** A last place that the page tells in yards before the mark has no mileage to be asked for. */
   List<Item> lastPlaces() {
     List<Item> out = new ArrayList<>();
     for (Approach a : braked) {
       Optional<Rung> rung = rung(a, BrakeSystem.Role.FALLBACK);
       Optional<Latest.Point> last = latest(a, BrakeSystem.Role.FALLBACK);
-      if (rung.isEmpty() || last.isEmpty()) {
+      if (rung.isEmpty()
+          || last.isEmpty()
+          || !taught.byMileage(last.get().printedM(), a.target())) {
         continue;
       }
       double at = last.get().printedM();
