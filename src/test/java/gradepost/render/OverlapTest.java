@@ -67,7 +67,7 @@ class OverlapTest {
       }
       boolean ladders = text.contains("Fallback ladder at");
       assertThat(text.contains(": fallback ladders")).as(text).isEqualTo(ladders);
-      assertThat(ladders && !text.contains("If nothing is corrected"))
+      assertThat(ladders && !tellsTheSpread(text))
           .as("the last of the ladders stands elsewhere: " + text)
           .isFalse();
     }
@@ -89,11 +89,15 @@ class OverlapTest {
 
   /** Where an approach does not fit one sheet, the ladder goes to the next one with it. */
   private static void noSheetForTheSpreadAlone(byte[] pdf) throws IOException {
+    assertThat(pages(pdf)).anyMatch(OverlapTest::tellsTheSpread);
     for (String text : pages(pdf)) {
-      assertThat(text.contains("If nothing is corrected") && !text.contains("Fallback ladder"))
-          .as(text)
-          .isFalse();
+      assertThat(tellsTheSpread(text) && !text.contains("Fallback ladder")).as(text).isFalse();
     }
+  }
+
+  /** A warning at the head of a sheet may begin with the same words as the spread. */
+  private static boolean tellsTheSpread(String text) {
+    return text.replaceAll("\\s+", " ").contains("If nothing is corrected, nine runs in ten");
   }
 
   @ParameterizedTest
