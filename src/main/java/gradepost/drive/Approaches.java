@@ -133,10 +133,12 @@ final class Approaches {
    */
   private List<Application> applications(
       List<Piece> braked, Target target, int number, Function<Piece, Cues> cues) {
-    List<List<Ladder.Cases>> rails =
-        assignment.policy().adhesion().stream()
-            .map(adhesion -> ladder.on(adhesion, braked, target, number))
-            .toList();
+    List<List<Ladder.Cases>> rails = new ArrayList<>();
+    List<Ladder.Cases> better = List.of();
+    for (AdhesionCase adhesion : assignment.policy().adhesion()) {
+      better = ladder.on(adhesion, braked, target, number, better);
+      rails.add(better);
+    }
     List<Application> out = new ArrayList<>();
     for (int i = 0; i < braked.size(); i++) {
       int index = i;

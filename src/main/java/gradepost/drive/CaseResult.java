@@ -3,6 +3,7 @@ package gradepost.drive;
 import gradepost.stock.BrakeSystem;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * One approach in one state of the rail.
@@ -51,11 +52,16 @@ public record CaseResult(
 
   /** The last place for the service brake. */
   public Latest service() {
-    return ladder.stream()
-        .filter(r -> r.brake().role() == BrakeSystem.Role.SERVICE)
-        .findFirst()
-        .map(Rung::latest)
-        .orElseThrow();
+    return latest(r -> r.brake().role() == BrakeSystem.Role.SERVICE);
+  }
+
+  /** The last place for this brake of the stock. */
+  Latest latest(BrakeSystem brake) {
+    return latest(r -> r.brake().equals(brake));
+  }
+
+  private Latest latest(Predicate<Rung> which) {
+    return ladder.stream().filter(which).findFirst().map(Rung::latest).orElseThrow();
   }
 
   /** The same points with another ladder. */

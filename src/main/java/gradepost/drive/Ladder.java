@@ -34,8 +34,11 @@ final class Ladder {
    *
    * @param braked what is braked, in order
    * @param target of the whole approach
+   * @param better the same in the state before, which holds the train back no less; empty for the
+   *     first
    */
-  List<Cases> on(AdhesionCase adhesion, List<Piece> braked, Target target, int approach) {
+  List<Cases> on(
+      AdhesionCase adhesion, List<Piece> braked, Target target, int approach, List<Cases> better) {
     boolean first = adhesion.equals(assignment.policy().plannedAdhesion());
     List<Cases> out = new ArrayList<>();
     Optional<RailLine> line = Optional.empty();
@@ -47,9 +50,15 @@ final class Ladder {
       PlannedPoint point =
           first ? points.planned(piece, approach) : points.in(adhesion, piece, planned, approach);
       Coming run = new Coming(piece, planned, line.map(l -> dry));
-      CaseResult own = forCase(run, adhesion, point, ownRun);
+      Optional<Cases> onBetter = better.isEmpty() ? Optional.empty() : Optional.of(better.get(i));
+      CaseResult own = forCase(run, adhesion, point, ownRun, onBetter.map(Cases::own));
       boolean behind = target instanceof Target.Stop && piece.target() != target;
-      out.add(new Cases(own, behind ? Optional.of(toStand(run, target, own)) : Optional.empty()));
+      out.add(
+          new Cases(
+              own,
+              behind
+                  ? Optional.of(toStand(run, target, own, onBetter.flatMap(Cases::toStand)))
+                  : Optional.empty()));
       if (!first && i + 1 < braked.size()) {
         ownRun &= point.atM().isPresent();
         line =
@@ -74,7 +83,11 @@ final class Ladder {
   private record Coming(Piece piece, Stepper planned, Optional<Piece> dry) {}
 
   private CaseResult forCase(
-      Coming run, AdhesionCase adhesion, PlannedPoint point, boolean ownRun) {
+      Coming run,
+      AdhesionCase adhesion,
+      PlannedPoint point,
+      boolean ownRun,
+      Optional<CaseResult> better) {
     Piece piece = run.piece();
     Stepper planned = run.planned();
     Stepper worst = bench.worstStepper(adhesion);
@@ -82,7 +95,7 @@ final class Ladder {
     List<FailureAnswer> answers = new ArrayList<>();
     Optional<Double> protectedM = point.atM();
     for (BrakeSystem system : assignment.stock().brakes()) {
-      Latest latest = latest(run, piece.target(), worst, system, point.atM());
+      Latest latest = latest(run, piece.target(), worst, system, point.atM(), better);
       rungs.add(new Rung(system, latest));
       if (system.role() != BrakeSystem.Role.SERVICE && point.atM().isPresent()) {
         answers.add(answer(piece, piece.target(), planned, worst, system, point.atM().get()));
@@ -111,14 +124,14 @@ final class Ladder {
    * The same points, and what each brake does from there for the stop behind the piece's target:
    * the planned run is left at the braking point and coasts, as if nothing had answered.
    */
-  private CaseResult toStand(Coming run, Target stop, CaseResult own) {
+  private CaseResult toStand(Coming run, Target stop, CaseResult own, Optional<CaseResult> better) {
     Piece piece = run.piece();
     Stepper planned = run.planned();
     Stepper worst = bench.worstStepper(own.adhesion());
     List<Rung> rungs = new ArrayList<>();
     List<FailureAnswer> answers = new ArrayList<>();
     for (BrakeSystem system : assignment.stock().brakes()) {
-      rungs.add(new Rung(system, latest(run, stop, worst, system, own.plannedM())));
+      rungs.add(new Rung(system, latest(run, stop, worst, system, own.plannedM(), better)));
       if (system.role() != BrakeSystem.Role.SERVICE && own.plannedM().isPresent()) {
         answers.add(answer(piece, stop, planned, worst, system, own.plannedM().get()));
       }
@@ -128,19 +141,34 @@ final class Ladder {
 
   /**
    * For a train that was braked before as on this rail and for one that comes as on the planned
-   * one: the earlier of both.
+   * one: the earlier of both. And never later than on a better rail, where the train may come
+   * faster.
    */
   private Latest latest(
-      Coming run, Target target, Stepper worst, BrakeSystem system, Optional<Double> plannedM) {
-    Piece piece = run.piece();
-    Latest own = latest(piece, target, run.planned(), worst, system, plannedM);
-    if (run.dry().isEmpty() || !(own instanceof Latest.Point ownPoint)) {
+      Coming run,
+      Target target,
+      Stepper worst,
+      BrakeSystem system,
+      Optional<Double> plannedM,
+      Optional<CaseResult> better) {
+    Latest latest = latest(run.piece(), target, run.planned(), worst, system, plannedM);
+    if (run.dry().isPresent()) {
+      Piece dry = run.dry().get();
+      Latest asDry = latest(dry, target, bench.plannedStepper(), worst, system, Optional.empty());
+      latest = earlier(run, latest, asDry, plannedM);
+    }
+    return better.isPresent()
+        ? earlier(run, latest, better.get().latest(system), plannedM)
+        : latest;
+  }
+
+  /** Of two last places, the second of them found on another run. */
+  private static Latest earlier(Coming run, Latest own, Latest other, Optional<Double> plannedM) {
+    if (!(own instanceof Latest.Point ownPoint)) {
       return own;
     }
-    Latest dry =
-        latest(run.dry().get(), target, bench.plannedStepper(), worst, system, Optional.empty());
-    if (!(dry instanceof Latest.Point point)) {
-      return dry;
+    if (!(other instanceof Latest.Point point)) {
+      return other;
     }
     return point.exactM() >= ownPoint.exactM()
         ? own
@@ -148,7 +176,7 @@ final class Ladder {
             point.exactM(),
             point.printedM(),
             point.speedMps(),
-            afterS(piece, run.planned(), point.exactM(), plannedM));
+            afterS(run.piece(), run.planned(), point.exactM(), plannedM));
   }
 
   /** Running seconds from the planned point to a place; 0 where there is no planned point. */
