@@ -214,7 +214,7 @@ class CardsTest {
 
   private static List<String> answers(ApproachPage a) {
     return a.points().stream()
-        .map(p -> p.question() + " On dry rail: " + (p.grave() ? "▲ " : "") + p.firstAnswer())
+        .map(p -> p.question() + " " + p.rail() + " " + (p.grave() ? "▲ " : "") + p.firstAnswer())
         .toList();
   }
 
