@@ -42,6 +42,7 @@ class NoEndTest {
     stepper.place(0, 100, Double.NaN);
     assertThatThrownBy(() -> stepper.advance(new Until().place(200)))
         .isInstanceOf(NoEnd.class)
-        .hasMessage("after 0 steps the run stands at 100.000 m and NaN m/s and gains NaN m/s2");
+        .hasMessage(
+            "after 0 steps the run is at 100.000 m and NaN m/s, with an acceleration of NaN m/s2");
   }
 }
