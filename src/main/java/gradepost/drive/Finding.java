@@ -19,7 +19,7 @@ public sealed interface Finding {
   record PlatformTooShort(double platformM, double trainM, String doorInstruction)
       implements Finding {}
 
-  /** No stop mark for this number of cars: the platform end was taken. */
+  /** No stop mark is supplied for this number of cars: the platform end stands in for it. */
   record NoStopMark(int cars) implements Finding {}
 
   /**
