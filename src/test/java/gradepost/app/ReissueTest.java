@@ -162,7 +162,7 @@ class ReissueTest {
     assertThat(late.said())
         .contains(
             "0000: issue 2 has this notice; it was issued without an emergency addendum, and none"
-                + " is made afterwards: its supplement says the same");
+                + " can be made now: its supplement says the same");
   }
 
   @Test

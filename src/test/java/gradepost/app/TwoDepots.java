@@ -66,7 +66,7 @@ abstract class TwoDepots {
   @Test
   void threeNoticesByTurnsWithdrawNothing() throws Exception {
     issued(reissue("north", "archive", "T 1", false), 2);
-    String older = "these are the files of 0000/%d, and the last issue is 0000/%d";
+    String older = "these are the files of 0000/%d, but the last issue is 0000/%d";
     refused(reissue("south", "archive", "T 2", false), older.formatted(1, 2));
     issued(reissue("south", "archive", "T 2", true), 3);
     refused(reissue("north", "archive", "T 3", false), older.formatted(2, 3));
