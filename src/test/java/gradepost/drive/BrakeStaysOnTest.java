@@ -20,7 +20,7 @@ class BrakeStaysOnTest {
     for (Assignment assignment : DemoPlans.assignments()) {
       Bench bench = new Bench(assignment);
       Band band = new Band(assignment.policy().run(), assignment.route().units().speedUnitMps());
-      Plan plan = Planner.plan(assignment);
+      Plan plan = DemoPlans.plan(assignment);
       for (Approach approach : plan.approaches()) {
         Target target = approach.target();
         boolean staysOn = target.speedMps() > 0 && Braking.of(assignment, bench, target).staysOn();

@@ -14,7 +14,7 @@ class BrakeTestRoomTest {
    */
   @Test
   void itIsFoundWhereItsBrakeIsStillOnAtABrakingPoint() {
-    Plan plan = Planner.plan(DemoPlans.assignments().get(0));
+    Plan plan = DemoPlans.plan(0);
     for (BrakeTest test : plan.brakeTests()) {
       double mps = test.place().speed().metresPerSecond();
       assertThat(test.endM() - test.atM()).isBetween(5 * 0.85 * mps, 7 * mps);
@@ -35,7 +35,7 @@ class BrakeTestRoomTest {
 
   @Test
   void oneThatIsOverBeforeThePointOrBeginsBehindItIsNot() {
-    Plan plan = Planner.plan(DemoPlans.assignments().get(0));
+    Plan plan = DemoPlans.plan(0);
     BrakeTest test = plan.brakeTests().get(0);
     List<Application> applications = plan.approaches().get(0).applications();
     double point = applications.get(0).brakingPointM();

@@ -43,7 +43,7 @@ class CreepingTest {
   void noPlanCoastsAlongAtAWalk() {
     List<String> creeping = new ArrayList<>();
     for (Assignment assignment : DemoPlans.assignments()) {
-      Plan plan = Planner.plan(assignment);
+      Plan plan = DemoPlans.plan(assignment);
       long count = Creeping.count(plan.trace().points(), ceiling(assignment));
       if (count > 0) {
         creeping.add(assignment.direction() + " " + assignment.formation().name() + ": " + count);

@@ -7,6 +7,8 @@ import gradepost.stock.Formation;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * The assignments of the packs that tests look at: the frozen valley (0 to 3), the coast of the
@@ -15,13 +17,29 @@ import java.util.List;
  */
 public final class DemoPlans {
   private static final Path DEMO = Path.of("routes");
+  private static final List<Assignment> ALL = all();
+  private static final Map<Assignment, Plan> PLANS = new ConcurrentHashMap<>();
 
   /** All of them. */
   public static List<Assignment> assignments() {
+    return ALL;
+  }
+
+  /** The plan of one of them, made once for all tests. */
+  public static Plan plan(int index) {
+    return plan(ALL.get(index));
+  }
+
+  /** The plan of an assignment, made once for all tests. */
+  public static Plan plan(Assignment assignment) {
+    return PLANS.computeIfAbsent(assignment, Planner::plan);
+  }
+
+  private static List<Assignment> all() {
     List<Assignment> all = new ArrayList<>(of(Frozen.valley()));
     all.addAll(of(Frozen.pack(DEMO, "ormel-coast/pack-ormel.yaml")));
     all.addAll(of(Frozen.pack(DEMO, "thrumble-valley/pack-thrumble.yaml")));
-    return all;
+    return List.copyOf(all);
   }
 
   /** The frozen valley under the policy whose last places lean further. */

@@ -37,7 +37,7 @@ class EnergyOnAFinerGridTest {
   @Test
   void theEnergyOfThePlansIsNearWhatAFinerGridFinds() {
     for (Assignment assignment : DemoPlans.assignments().subList(0, COMPARED)) {
-      Plan plan = Planner.plan(assignment);
+      Plan plan = DemoPlans.plan(assignment);
       assertThat(plan.failures()).isEmpty();
       List<Leg> legs = legs(plan, techniques(assignment));
       double energyJ = legs.stream().mapToDouble(Leg::energyJ).sum();

@@ -86,7 +86,7 @@ class LightAndLongTest {
    */
   @Test
   void theCuttingBeforeFerrowRoadIsLight() {
-    Plan plan = Planner.plan(DemoPlans.assignments().get(0));
+    Plan plan = DemoPlans.plan(0);
     List<CaseResult> cases =
         plan.approaches().stream()
             .filter(a -> a.target().name().equals("Ferrow Road"))

@@ -29,7 +29,7 @@ class PlannerTest {
   @ParameterizedTest
   @MethodSource("assignments")
   void aPlanStandsWhenItIsRunAgain(Assignment assignment) {
-    Plan plan = Planner.plan(assignment);
+    Plan plan = DemoPlans.plan(assignment);
     assertThat(plan.failures()).isEmpty();
     double tolerance = assignment.policy().margins().stopTolerance().metres();
     long stops = plan.approaches().stream().filter(a -> a.target() instanceof Target.Stop).count();
@@ -47,7 +47,7 @@ class PlannerTest {
   @MethodSource("assignments")
   void powerIsTakenForTheLeastTimeAndTheHandlesAreMovedOneAfterTheOther(Assignment assignment) {
     double least = assignment.policy().run().leastPower().seconds();
-    List<Action> actions = Planner.plan(assignment).actions();
+    List<Action> actions = DemoPlans.plan(assignment).actions();
     double onS = Double.NaN;
     for (int i = 0; i < actions.size(); i++) {
       Action action = actions.get(i);
@@ -71,7 +71,7 @@ class PlannerTest {
   @MethodSource("assignments")
   void everyPrintedPlaceIsAtOrBeforeTheComputedOne(Assignment assignment) {
     Path path = assignment.path();
-    for (Approach approach : Planner.plan(assignment).approaches()) {
+    for (Approach approach : DemoPlans.plan(assignment).approaches()) {
       for (Application application : approach.applications()) {
         double printed = application.brakingPointM();
         assertThat(printed).isLessThanOrEqualTo(application.exactBrakingPointM() + 1e-6);
@@ -97,7 +97,7 @@ class PlannerTest {
   @ParameterizedTest
   @MethodSource("assignments")
   void theAutomaticBrakeIsNeverLaterThanEmergency(Assignment assignment) {
-    for (Approach approach : Planner.plan(assignment).approaches()) {
+    for (Approach approach : DemoPlans.plan(assignment).approaches()) {
       for (CaseResult result : cases(approach)) {
         Optional<Double> automatic = latest(result, BrakeSystem.Role.FALLBACK);
         Optional<Double> emergency = latest(result, BrakeSystem.Role.EMERGENCY);
@@ -111,7 +111,7 @@ class PlannerTest {
   @ParameterizedTest
   @MethodSource("assignments")
   void lessAdhesionNeverGivesALaterPoint(Assignment assignment) {
-    for (Approach approach : Planner.plan(assignment).approaches()) {
+    for (Approach approach : DemoPlans.plan(assignment).approaches()) {
       List<CaseResult> cases = cases(approach);
       for (int i = 1; i < cases.size(); i++) {
         CaseResult better = cases.get(i - 1);
@@ -151,7 +151,7 @@ class PlannerTest {
   @ParameterizedTest
   @MethodSource("assignments")
   void aFallbackHoldsExactlyUpToItsLatestPoint(Assignment assignment) {
-    for (Approach approach : Planner.plan(assignment).approaches()) {
+    for (Approach approach : DemoPlans.plan(assignment).approaches()) {
       for (CaseResult result : cases(approach)) {
         double planned = result.plannedM().orElse(0.0);
         if (approach.shutOffM().isEmpty() || approach.shutOffM().get() > planned) {
@@ -174,13 +174,13 @@ class PlannerTest {
   @Test
   void theSameAssignmentGivesTheSamePlan() {
     Assignment assignment = Mill.assignment(Direction.FORWARD, "4-car");
-    assertThat(Planner.plan(assignment)).isEqualTo(Planner.plan(assignment));
+    assertThat(DemoPlans.plan(assignment)).isEqualTo(DemoPlans.plan(assignment));
   }
 
   @ParameterizedTest
   @MethodSource("assignments")
   void theRunningTimeStaysWithinTheAllowance(Assignment assignment) {
-    Plan plan = Planner.plan(assignment);
+    Plan plan = DemoPlans.plan(assignment);
     double allowance = assignment.policy().run().timeAllowance();
     assertThat(plan.runningTimeS())
         .isLessThanOrEqualTo((1 + allowance) * plan.fastest().timeS() + 1);

@@ -17,7 +17,7 @@ class TerminalApproachTest {
 
   static List<Approach> terminals() {
     return DemoPlans.assignments().stream()
-        .map(Planner::plan)
+        .map(DemoPlans::plan)
         .flatMap(p -> p.approaches().stream())
         .filter(a -> a.target() instanceof Target.Stop stop && stop.terminal())
         .toList();

@@ -11,7 +11,6 @@ import gradepost.briefing.SampleIssue;
 import gradepost.briefing.Table;
 import gradepost.briefing.compose.Composer;
 import gradepost.drive.DemoPlans;
-import gradepost.drive.Planner;
 import gradepost.units.UnitStyle;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -127,11 +126,7 @@ class CardsTest {
     CabCards.Format small = formats().get(3);
     Briefing demo =
         new Composer(Messages.english())
-            .compose(
-                "",
-                List.of(Planner.plan(DemoPlans.assignments().get(0))),
-                SampleIssue.details(),
-                List.of());
+            .compose("", List.of(DemoPlans.plan(0)), SampleIssue.details(), List.of());
     List<CabCards.Card> cards =
         CabCards.of(demo, "Cards", small).cards().stream()
             .filter(c -> c.approach().points().isEmpty())
@@ -168,11 +163,7 @@ class CardsTest {
   void everyPageHasItsTitleInWhateverHeight() throws IOException {
     Briefing demo =
         new Composer(Messages.english())
-            .compose(
-                "",
-                List.of(Planner.plan(DemoPlans.assignments().get(4))),
-                SampleIssue.details(),
-                List.of());
+            .compose("", List.of(DemoPlans.plan(4)), SampleIssue.details(), List.of());
     for (int height = 100; height <= 112; height += 1) {
       CabCards.Format format = new CabCards.Format("of " + height, 148, height, 1, 1);
       for (String page : pages(Papers.renderer().cards(CabCards.of(demo, "Cards", format)))) {
@@ -224,11 +215,7 @@ class CardsTest {
 
   private static Briefing demo(int paper) {
     return new Composer(Messages.english())
-        .compose(
-            "",
-            List.of(Planner.plan(DemoPlans.assignments().get(paper))),
-            SampleIssue.details(),
-            List.of());
+        .compose("", List.of(DemoPlans.plan(paper)), SampleIssue.details(), List.of());
   }
 
   @ParameterizedTest

@@ -7,7 +7,6 @@ import gradepost.briefing.Messages;
 import gradepost.briefing.SampleIssue;
 import gradepost.briefing.compose.Composer;
 import gradepost.drive.DemoPlans;
-import gradepost.drive.Planner;
 import gradepost.units.UnitStyle;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -45,11 +44,7 @@ class OverlapTest {
     Papers.renderer()
         .pdf(
             new Composer(Messages.english())
-                .compose(
-                    "",
-                    List.of(Planner.plan(DemoPlans.assignments().get(assignment))),
-                    SampleIssue.details(),
-                    List.of()),
+                .compose("", List.of(DemoPlans.plan(assignment)), SampleIssue.details(), List.of()),
             out);
     Glyphs.apart(out.toByteArray());
     Glyphs.legible(out.toByteArray());

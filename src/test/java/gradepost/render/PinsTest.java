@@ -8,7 +8,6 @@ import gradepost.briefing.Messages;
 import gradepost.briefing.SampleIssue;
 import gradepost.briefing.compose.Composer;
 import gradepost.drive.DemoPlans;
-import gradepost.drive.Planner;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -57,11 +56,7 @@ class PinsTest {
   void everyActionIsOnTheChart(int assignment) throws Exception {
     Briefing briefing =
         new Composer(Messages.english())
-            .compose(
-                "",
-                List.of(Planner.plan(DemoPlans.assignments().get(assignment))),
-                SampleIssue.details(),
-                List.of());
+            .compose("", List.of(DemoPlans.plan(assignment)), SampleIssue.details(), List.of());
     Fonts fonts = new Fonts();
     int actions = 0;
     for (ApproachPage page : briefing.parts().get(0).approaches()) {

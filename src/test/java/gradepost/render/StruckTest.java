@@ -9,7 +9,6 @@ import gradepost.briefing.Part;
 import gradepost.briefing.SampleIssue;
 import gradepost.briefing.compose.Composer;
 import gradepost.drive.DemoPlans;
-import gradepost.drive.Planner;
 import gradepost.units.UnitStyle;
 import java.awt.geom.Path2D;
 import java.util.ArrayList;
@@ -169,10 +168,6 @@ class StruckTest {
   void onTheDemoLines(int assignment) throws Exception {
     clear(
         new Composer(Messages.english())
-            .compose(
-                "",
-                List.of(Planner.plan(DemoPlans.assignments().get(assignment))),
-                SampleIssue.details(),
-                List.of()));
+            .compose("", List.of(DemoPlans.plan(assignment)), SampleIssue.details(), List.of()));
   }
 }

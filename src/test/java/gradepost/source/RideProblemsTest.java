@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import gradepost.drive.DemoPlans;
 import gradepost.drive.Plan;
-import gradepost.drive.Planner;
 import gradepost.drive.ride.Ride;
 import gradepost.units.Speed;
 import java.nio.charset.StandardCharsets;
@@ -14,7 +13,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** What is told of a ride that cannot be read, and where. */
 class RideProblemsTest {
-  private static final Plan PLAN = Planner.plan(DemoPlans.assignments().get(0));
+  private static final Plan PLAN = DemoPlans.plan(0);
 
   private static Reading<Ride> read(byte[] bytes) {
     return new Sources(name -> new SourceFiles.Bytes(bytes)).ride("ride.csv", PLAN);

@@ -16,7 +16,6 @@ import gradepost.drive.Command;
 import gradepost.drive.DemoPlans;
 import gradepost.drive.IfFaster;
 import gradepost.drive.Plan;
-import gradepost.drive.Planner;
 import gradepost.drive.Run;
 import gradepost.units.Rounding;
 import gradepost.units.UnitStyle;
@@ -40,7 +39,7 @@ class ApproachWordsTest {
   @ParameterizedTest
   @ValueSource(ints = {0, 7})
   void aLowerSpeedMetWithoutABrakeSaysAtWhatSpeedAndWhatIfFaster(int paper) {
-    Plan plan = Planner.plan(DemoPlans.assignments().get(paper));
+    Plan plan = DemoPlans.plan(paper);
     UnitStyle units = plan.assignment().path().units();
     Run run = new Run(plan.trace());
     List<ApproachPage> pages = briefing(plan).parts().get(0).approaches();
@@ -120,7 +119,7 @@ class ApproachWordsTest {
   @ParameterizedTest
   @ValueSource(ints = {0, 7, 10})
   void theClockCueNamesWhatStartsItWhereAnotherPageTellsIt(int paper) {
-    Plan plan = Planner.plan(DemoPlans.assignments().get(paper));
+    Plan plan = DemoPlans.plan(paper);
     List<ApproachPage> pages = briefing(plan).parts().get(0).approaches();
     int named = 0;
     for (int i = 0; i < pages.size(); i++) {
@@ -144,7 +143,7 @@ class ApproachWordsTest {
   @ParameterizedTest
   @ValueSource(ints = {0, 1, 4, 5, 8})
   void everyApplicationIsCalledByWhatItIsForAndHasItsAnswerAndItsLadder(int paper) {
-    Plan plan = Planner.plan(DemoPlans.assignments().get(paper));
+    Plan plan = DemoPlans.plan(paper);
     UnitStyle units = plan.assignment().path().units();
     List<ApproachPage> pages = briefing(plan).parts().get(0).approaches();
     int stepped = 0;
@@ -200,7 +199,7 @@ class ApproachWordsTest {
   /** Wherever it lies: where the brake is on, under power, and where the train coasts past. */
   @Test
   void aRunningBrakeTestThatThePlanDoesNotSuitSaysSo() {
-    Plan plan = Planner.plan(DemoPlans.assignments().get(0));
+    Plan plan = DemoPlans.plan(0);
     for (Action action : plan.actions()) {
       boolean moves = action.speedMps() > 5;
       String says = test(at(plan, action.atM() + 0.1));
@@ -217,7 +216,7 @@ class ApproachWordsTest {
   /** On the page in whose range it lies, and there alone. */
   @Test
   void thePageOfARunningBrakeTestSaysThatItsFiguresAreWithoutIt() {
-    Plan plan = Planner.plan(DemoPlans.assignments().get(0));
+    Plan plan = DemoPlans.plan(0);
     List<ApproachPage> pages = briefing(plan).parts().get(0).approaches();
     int said = 0;
     double from = 0;
@@ -238,7 +237,7 @@ class ApproachWordsTest {
   @ParameterizedTest
   @ValueSource(ints = {0, 3, 7, 11})
   void theRowOfABrakingPointNamesItsCues(int paper) {
-    Plan plan = Planner.plan(DemoPlans.assignments().get(paper));
+    Plan plan = DemoPlans.plan(paper);
     double reach = plan.assignment().policy().run().landmarkReach().metres();
     List<ApproachPage> pages = briefing(plan).parts().get(0).approaches();
     int none = 0;

@@ -16,7 +16,6 @@ import gradepost.drive.CeilingStep;
 import gradepost.drive.DemoPlans;
 import gradepost.drive.Latest;
 import gradepost.drive.Plan;
-import gradepost.drive.Planner;
 import gradepost.drive.Run;
 import gradepost.drive.Target;
 import gradepost.route.Junction;
@@ -38,7 +37,7 @@ class ToldAsDrivenTest {
   static void plan() {
     papers =
         List.of(0, 3, 5, 7, 9).stream()
-            .map(i -> Planner.plan(DemoPlans.assignments().get(i)))
+            .map(i -> DemoPlans.plan(i))
             .map(p -> new Paper(p, briefing(p).parts().get(0)))
             .toList();
   }

@@ -7,7 +7,6 @@ import gradepost.drive.CeilingStep;
 import gradepost.drive.Command;
 import gradepost.drive.DemoPlans;
 import gradepost.drive.Plan;
-import gradepost.drive.Planner;
 import gradepost.drive.RideFault;
 import gradepost.drive.RideRules;
 import gradepost.drive.Target;
@@ -29,8 +28,8 @@ class RideJudgeTest {
 
   @BeforeAll
   static void plan() {
-    PLANS.add(Planner.plan(DemoPlans.assignments().get(0)));
-    PLANS.add(Planner.plan(DemoPlans.assignments().get(4)));
+    PLANS.add(DemoPlans.plan(0));
+    PLANS.add(DemoPlans.plan(4));
   }
 
   private static RideRules rules(Plan plan) {
