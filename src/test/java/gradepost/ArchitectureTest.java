@@ -38,6 +38,8 @@ class ArchitectureTest {
           .definedBy("gradepost.reissue..")
           .layer("drive")
           .definedBy("gradepost.drive..")
+          .layer("told")
+          .definedBy("gradepost.told..")
           .layer("motion")
           .definedBy("gradepost.motion..")
           .layer("stock")
@@ -60,6 +62,8 @@ class ArchitectureTest {
           .mayOnlyBeAccessedByLayers("app", "briefing", "cli")
           .whereLayer("drive")
           .mayOnlyBeAccessedByLayers("app", "briefing", "reissue", "source")
+          .whereLayer("told")
+          .mayOnlyBeAccessedByLayers("app", "briefing", "reissue", "drive")
           .whereLayer("motion")
           .mayOnlyBeAccessedByLayers("app", "briefing", "drive")
           .ensureAllClassesAreContainedInArchitecture();

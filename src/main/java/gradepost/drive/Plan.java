@@ -1,5 +1,6 @@
 package gradepost.drive;
 
+import gradepost.told.InstructionSet;
 import java.util.List;
 
 /**
@@ -35,6 +36,11 @@ public record Plan(
       return new Cost(
           timeS + other.timeS, energyJ + other.energyJ, handleMovements + other.handleMovements);
     }
+  }
+
+  /** The run as the driver is told it, as it is printed. */
+  public InstructionSet told() {
+    return new Telling(assignment, approaches, actions, trace).all();
   }
 
   public Plan {

@@ -6,8 +6,9 @@ import gradepost.drive.CeilingStep;
 import gradepost.drive.Plan;
 import gradepost.route.Path;
 import gradepost.route.TemporaryRestriction;
+import gradepost.told.InstructionSheet;
+import gradepost.told.PrintGrid;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -28,6 +29,12 @@ public record Comparison(
     List<SpeedChange> speeds,
     List<ApproachChange> approaches,
     List<Integer> unchanged) {
+
+  /** Stretches shorter than this are none, metres. */
+  private static final double SAME_M = 0.01;
+
+  /** A speed that changes this near behind the end of an approach is met on it, metres. */
+  private static final double AT_END_M = 0.5;
 
   public Comparison {
     restrictions = List.copyOf(restrictions);
@@ -50,26 +57,27 @@ public record Comparison(
         || !before.withRestrictions(List.of()).equals(after.withRestrictions(List.of()));
   }
 
+  /** What differs between two plans, as their papers tell them. */
   public static Comparison of(Plan before, Plan after) {
     List<SpeedChange> speeds = speeds(before.ceiling(), after.ceiling());
-    Map<String, Approach> old = byKey(before);
+    Map<String, Told> old = byKey(before);
     List<ApproachChange> changes = new ArrayList<>();
     List<Integer> unchanged = new ArrayList<>();
-    Print print = new Print(after.assignment().path());
-    for (Map.Entry<String, Approach> entry : byKey(after).entrySet()) {
-      Approach now = entry.getValue();
-      Optional<Approach> then = Optional.ofNullable(old.remove(entry.getKey()));
-      Set<ApproachChange.Aspect> aspects = EnumSet.noneOf(ApproachChange.Aspect.class);
-      then.ifPresent(t -> aspects.addAll(aspects(t, now, print)));
-      if (then.isPresent() && aspects.isEmpty() && then.get().number() == now.number()) {
-        unchanged.add(now.number());
+    for (Map.Entry<String, Told> entry : byKey(after).entrySet()) {
+      Told now = entry.getValue();
+      Optional<Told> then = Optional.ofNullable(old.remove(entry.getKey()));
+      Set<ApproachChange.Aspect> aspects =
+          then.map(t -> ApproachChange.Aspect.between(t.sheet(), now.sheet())).orElse(Set.of());
+      if (then.filter(t -> t.sheet().equals(now.sheet())).isPresent()) {
+        unchanged.add(now.sheet().number());
       } else {
         changes.add(
             new ApproachChange(
-                then,
-                Optional.of(now),
+                then.map(Told::sheet),
+                Optional.of(now.sheet()),
                 Set.copyOf(aspects),
-                !aspects.contains(ApproachChange.Aspect.TARGET) && outside(now, speeds)));
+                !aspects.contains(ApproachChange.Aspect.TARGET) && now.outside(speeds),
+                then.flatMap(t -> moved(t, now))));
       }
     }
     old.values()
@@ -77,34 +85,44 @@ public record Comparison(
             gone ->
                 changes.add(
                     new ApproachChange(
-                        Optional.of(gone), Optional.empty(), Set.of(), outside(gone, speeds))));
+                        Optional.of(gone.sheet()),
+                        Optional.empty(),
+                        Set.of(),
+                        gone.outside(speeds),
+                        Optional.empty())));
     return new Comparison(
         restrictions(before.assignment(), after.assignment()), speeds, changes, unchanged);
   }
 
-  private static Set<ApproachChange.Aspect> aspects(Approach then, Approach now, Print print) {
-    Set<ApproachChange.Aspect> out = EnumSet.noneOf(ApproachChange.Aspect.class);
-    for (ApproachChange.Aspect aspect : ApproachChange.Aspect.values()) {
-      if (!print.of(then, aspect).equals(print.of(now, aspect))) {
-        out.add(aspect);
-      }
+  /** A sheet, and the approach that it tells. */
+  private record Told(InstructionSheet sheet, Approach approach, PrintGrid grid) {
+    boolean outside(List<SpeedChange> speeds) {
+      return speeds.stream()
+          .noneMatch(s -> s.fromM() < approach.endM() + AT_END_M && s.toM() > approach.fromM());
     }
-    return out;
+
+    Optional<Double> pointM() {
+      return sheet.brakingPoint().map(p -> grid.metres(p, approach.target().atM()));
+    }
   }
 
-  private static boolean outside(Approach approach, List<SpeedChange> speeds) {
-    return speeds.stream()
-        .noneMatch(s -> s.fromM() < approach.endM() + 0.5 && s.toM() > approach.fromM());
+  private static Optional<Double> moved(Told then, Told now) {
+    return then.sheet().brakingPoint().equals(now.sheet().brakingPoint())
+        ? Optional.empty()
+        : then.pointM().flatMap(from -> now.pointM().map(to -> to - from));
   }
 
-  private static Map<String, Approach> byKey(Plan plan) {
-    Map<String, Approach> out = new LinkedHashMap<>();
-    for (Approach approach : plan.approaches()) {
-      String key = Print.key(approach.target());
+  private static Map<String, Told> byKey(Plan plan) {
+    Map<String, Told> out = new LinkedHashMap<>();
+    PrintGrid grid = new PrintGrid(plan.assignment().path());
+    List<InstructionSheet> sheets = plan.told().sheets();
+    for (int i = 0; i < sheets.size(); i++) {
+      InstructionSheet sheet = sheets.get(i);
+      String key = sheet.target().key();
       for (int again = 2; out.containsKey(key); again++) {
-        key = Print.key(approach.target()) + " #" + again;
+        key = sheet.target().key() + " #" + again;
       }
-      out.put(key, approach);
+      out.put(key, new Told(sheet, plan.approaches().get(i), grid));
     }
     return out;
   }
@@ -197,7 +215,7 @@ public record Comparison(
         double from = Math.max(now.fromM(), then.fromM());
         double to = Math.min(now.toM(), then.toM());
         boolean differs = Math.abs(now.speedMps() - then.speedMps()) > 1e-6;
-        if (to - from > Print.GRAIN_M && differs) {
+        if (to - from > SAME_M && differs) {
           out.add(new SpeedChange(from, to, then.speedMps(), now.speedMps(), now.cause()));
         }
       }

@@ -4,12 +4,12 @@ import gradepost.briefing.Addendum;
 import gradepost.briefing.Briefing;
 import gradepost.briefing.Messages;
 import gradepost.briefing.Table;
-import gradepost.drive.Approach;
 import gradepost.reissue.ApproachChange;
 import gradepost.reissue.Comparison;
 import gradepost.reissue.RestrictionChange;
 import gradepost.route.Path;
 import gradepost.route.TemporaryRestriction;
+import gradepost.told.InstructionSheet;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -210,8 +210,8 @@ public final class AddendumWriter {
 
   /** Whether the brake goes on sooner than the old sheet says, or where it says nothing. */
   private static boolean tooLateNow(ApproachChange change) {
-    boolean brakes = change.after().flatMap(Approach::brakingPointM).isPresent();
-    boolean braked = change.before().flatMap(Approach::brakingPointM).isPresent();
+    boolean brakes = change.after().flatMap(InstructionSheet::brakingPoint).isPresent();
+    boolean braked = change.before().flatMap(InstructionSheet::brakingPoint).isPresent();
     return brakes && (!braked || change.movedM().map(m -> m < 0).orElse(false));
   }
 }

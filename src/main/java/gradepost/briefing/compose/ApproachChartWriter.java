@@ -11,6 +11,7 @@ import gradepost.drive.Latest;
 import gradepost.drive.LatestCurve;
 import gradepost.drive.Plan;
 import gradepost.drive.Run;
+import gradepost.drive.Step;
 import gradepost.drive.Target;
 import gradepost.drive.Trace;
 import gradepost.stock.BrakeSystem;

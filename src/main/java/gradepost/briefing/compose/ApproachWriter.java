@@ -11,6 +11,7 @@ import gradepost.drive.BrakeTest;
 import gradepost.drive.Command;
 import gradepost.drive.Plan;
 import gradepost.drive.Run;
+import gradepost.drive.Step;
 import gradepost.drive.Stops;
 import gradepost.drive.Target;
 import gradepost.drive.Trigger;

@@ -4,6 +4,7 @@ import gradepost.drive.Action;
 import gradepost.drive.Application;
 import gradepost.drive.Approach;
 import gradepost.drive.Command;
+import gradepost.drive.Step;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -2,8 +2,6 @@ package gradepost.briefing.compose;
 
 import gradepost.briefing.Change;
 import gradepost.briefing.Messages;
-import gradepost.drive.Approach;
-import gradepost.drive.Target;
 import gradepost.reissue.ApproachChange;
 import gradepost.reissue.Changeover;
 import gradepost.reissue.Comparison;
@@ -11,6 +9,9 @@ import gradepost.reissue.RestrictionChange;
 import gradepost.reissue.SpeedChange;
 import gradepost.route.Path;
 import gradepost.route.TemporaryRestriction;
+import gradepost.told.InstructionSheet;
+import gradepost.told.PrintedPlace;
+import gradepost.told.PrintedTarget;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -145,9 +146,10 @@ public final class ChangeWriter {
   }
 
   private Change approach(ApproachChange change) {
-    Approach any = change.any();
+    InstructionSheet any = change.any();
     String name = words.text("approach.heading", any.number(), name(any.target()));
-    Optional<Integer> was = change.before().map(Approach::number).filter(n -> n != any.number());
+    Optional<Integer> was =
+        change.before().map(InstructionSheet::number).filter(n -> n != any.number());
     String place =
         was.map(n -> words.text("change.approach.was", name, n))
             .orElse(words.text("change.approach", name));
@@ -188,7 +190,7 @@ public final class ChangeWriter {
 
   /** Where the brake goes on now, by the sheet of the old pack where it had one. */
   String pointOnly(ApproachChange change) {
-    Approach old = change.before().orElse(change.any());
+    InstructionSheet old = change.before().orElse(change.any());
     String sheet = words.text("approach.heading", old.number(), name(old.target()));
     return change
             .before()
@@ -199,8 +201,9 @@ public final class ChangeWriter {
   }
 
   private Optional<String> point(ApproachChange change) {
-    Optional<Double> before = change.before().flatMap(Approach::brakingPointM);
-    Optional<Double> after = change.after().flatMap(Approach::brakingPointM);
+    Optional<PrintedPlace> before = change.before().flatMap(InstructionSheet::brakingPoint);
+    Optional<PrintedPlace> after = change.after().flatMap(InstructionSheet::brakingPoint);
+    PrintedTarget target = change.any().target();
     if (before.isPresent() && after.isPresent()) {
       return change
           .movedM()
@@ -208,16 +211,16 @@ public final class ChangeWriter {
               m ->
                   words.text(
                       m < 0 ? "change.point.earlier" : "change.point.later",
-                      words.place(before.get()),
-                      words.place(after.get()),
+                      words.place(before.get(), target),
+                      words.place(after.get(), target),
                       words.overrun(Math.abs(m))));
     }
     return after
-        .map(a -> words.text("change.point.new", words.place(a)))
-        .or(() -> before.map(b -> words.text("change.point.gone", words.place(b))));
+        .map(a -> words.text("change.point.new", words.place(a, target)))
+        .or(() -> before.map(b -> words.text("change.point.gone", words.place(b, target))));
   }
 
-  private static String name(Target target) {
+  private static String name(PrintedTarget target) {
     return target.name();
   }
 
@@ -234,7 +237,7 @@ public final class ChangeWriter {
         comparison.approaches().stream()
             .filter(c -> c.after().isPresent())
             .filter(c -> c.movedM().isPresent() || c.before().isEmpty())
-            .filter(c -> c.any().brakingPointM().isPresent())
+            .filter(c -> c.any().brakingPoint().isPresent())
             .findFirst()
             .ifPresent(c -> out.add(words.text("question.point", name(c.any().target()))));
         out.add(words.text("question.boards", change.reference()));

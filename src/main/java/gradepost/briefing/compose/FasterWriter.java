@@ -5,6 +5,7 @@ import gradepost.drive.Approach;
 import gradepost.drive.CaseResult;
 import gradepost.drive.IfFaster;
 import gradepost.drive.Latest;
+import gradepost.drive.Step;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;

@@ -3,6 +3,7 @@ package gradepost.briefing.compose;
 import gradepost.drive.Action;
 import gradepost.drive.Application;
 import gradepost.drive.Command;
+import gradepost.drive.Step;
 import gradepost.drive.Target;
 import gradepost.drive.Trigger;
 import gradepost.stock.Stock;

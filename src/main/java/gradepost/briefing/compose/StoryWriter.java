@@ -12,6 +12,7 @@ import gradepost.drive.CeilingStep;
 import gradepost.drive.Command;
 import gradepost.drive.Plan;
 import gradepost.drive.Run;
+import gradepost.drive.Step;
 import gradepost.drive.Target;
 import gradepost.route.Board;
 import gradepost.route.BoardKind;

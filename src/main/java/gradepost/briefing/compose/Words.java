@@ -5,24 +5,25 @@ import gradepost.drive.Target;
 import gradepost.route.Hand;
 import gradepost.route.Path;
 import gradepost.stock.BrakeSystem;
+import gradepost.told.PrintGrid;
+import gradepost.told.PrintedPlace;
+import gradepost.told.PrintedTarget;
 import gradepost.units.Gradient;
 import gradepost.units.MomentStyle;
-import gradepost.units.Rounding;
 import gradepost.units.UnitStyle;
 import java.time.LocalDateTime;
 import java.util.Locale;
 
 /** Puts quantities into words, each rounded to the side that the caller names. */
 final class Words {
-  /** Places closer to their target than 100 m are planned as distances from it, in fives. */
-  private static final double NEAR_M = 105;
-
   private final Messages messages;
   private final Path path;
+  private final PrintGrid grid;
 
   Words(Messages messages, Path path) {
     this.messages = messages;
     this.path = path;
+    this.grid = new PrintGrid(path);
   }
 
   String text(String key, Object... holes) {
@@ -41,14 +42,19 @@ final class Words {
     return path.units();
   }
 
+  /** The grid on which everything is printed. */
+  PrintGrid grid() {
+    return grid;
+  }
+
   /** A place that the driver comes to: on the print grid, at or before it. */
   String place(double atM) {
-    return path.text(path.printedAtOrBefore(inside(atM)));
+    return spelt(grid.place(atM), "");
   }
 
   /** A place that the train must have reached: at or after it. */
   String placePast(double atM) {
-    return path.text(path.printedAtOrAfter(inside(atM)));
+    return spelt(grid.placePast(atM), "");
   }
 
   /**
@@ -59,13 +65,7 @@ final class Words {
    * @param before the text that says so, with a hole for the distance
    */
   String placeTo(double atM, double targetM, String before) {
-    double ahead = targetM - atM;
-    boolean onGrid = Math.abs(path.printedAtOrBefore(inside(atM)) - atM) < 1e-6;
-    boolean near = ahead <= NEAR_M && !(onGrid && ahead >= NEAR_M - 5);
-    if (ahead < 0.5 || !near && (onGrid || !units().wholeLength(ahead))) {
-      return place(atM);
-    }
-    return text(before, units().length(ahead - 1e-6, Rounding.UP));
+    return spelt(grid.placeTo(atM, targetM), before);
   }
 
   /** The same, with a few words for what it is so far to. */
@@ -74,26 +74,36 @@ final class Words {
         atM, target.atM(), target instanceof Target.Stop ? "where.to-mark" : "where.to-board");
   }
 
-  private double inside(double atM) {
-    return Math.min(Math.max(atM, 0), path.lengthM());
+  /** A printed place on the way to a target. */
+  String place(PrintedPlace place, PrintedTarget target) {
+    return spelt(place, target.speed().isEmpty() ? "where.to-mark" : "where.to-board");
+  }
+
+  /**
+   * A printed place.
+   *
+   * @param before the text for one before a target, with a hole for the distance
+   */
+  String spelt(PrintedPlace place, String before) {
+    return place.match(grid::text, near -> text(before, near.ahead().text()));
   }
 
   String speed(double mps) {
-    return units().speed(mps, Rounding.DOWN);
+    return grid.speed(mps).text();
   }
 
   /** A speed that a train may have at the worst. */
   String speedAtMost(double mps) {
-    return units().speed(mps, Rounding.UP);
+    return grid.speedAtMost(mps).text();
   }
 
   String number(double mps) {
-    return Long.toString(units().speedNumber(mps, Rounding.DOWN));
+    return Long.toString(grid.speed(mps).number());
   }
 
   /** The number of a speed that a train may have at the worst. */
   String numberAtMost(double mps) {
-    return Long.toString(units().speedNumber(mps, Rounding.UP));
+    return Long.toString(grid.speedAtMost(mps).number());
   }
 
   double speedValue(double mps) {
@@ -101,11 +111,11 @@ final class Words {
   }
 
   String room(double metres) {
-    return units().length(metres, Rounding.DOWN);
+    return grid.room(metres).text();
   }
 
   String overrun(double metres) {
-    return units().length(metres, Rounding.UP);
+    return grid.lengthUp(metres).text();
   }
 
   /** How far apart two cues are: yards and chains, or metres and kilometres. */
@@ -123,11 +133,11 @@ final class Words {
   }
 
   String seconds(double seconds) {
-    return text("time.seconds", Math.round(seconds));
+    return text("time.seconds", grid.time(seconds).seconds());
   }
 
   String minutes(double seconds) {
-    long whole = Math.round(seconds);
+    long whole = grid.time(seconds).seconds();
     return text("time.minutes", whole / 60, String.format(Locale.ROOT, "%02d", whole % 60));
   }
 
@@ -137,7 +147,7 @@ final class Words {
   }
 
   String pressure(double pascals) {
-    return units().pressure(pascals);
+    return grid.pressure(pascals).text();
   }
 
   String gradient(double permille) {

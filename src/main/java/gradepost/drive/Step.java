@@ -1,24 +1,21 @@
-package gradepost.briefing.compose;
+package gradepost.drive;
 
-import gradepost.drive.Action;
-import gradepost.drive.Command;
-import gradepost.drive.Trigger;
 import java.util.ArrayList;
 import java.util.List;
 
 /**
- * One numbered instruction: an action, or a handle taken through its notches in one movement of the
- * mind.
+ * One numbered instruction: an action, or a power handle taken through its notches in one movement
+ * of the mind.
  *
  * @param actions never empty; all but the first follow after a time
  */
-record Step(List<Action> actions) {
-  Step {
+public record Step(List<Action> actions) {
+  public Step {
     actions = List.copyOf(actions);
   }
 
   /** The actions as the driver counts them. */
-  static List<Step> of(List<Action> actions) {
+  public static List<Step> of(List<Action> actions) {
     List<Step> out = new ArrayList<>();
     List<Action> open = new ArrayList<>();
     for (Action action : actions) {
@@ -43,11 +40,13 @@ record Step(List<Action> actions) {
     return action.command() instanceof Command.Power;
   }
 
-  Action first() {
+  /** The action that begins it. */
+  public Action first() {
     return actions.get(0);
   }
 
-  Action last() {
+  /** The one that ends it. */
+  public Action last() {
     return actions.get(actions.size() - 1);
   }
 }

@@ -1,0 +1,44 @@
+package gradepost.told;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One application of the brake.
+ *
+ * @param line number of the instruction that begins it; 0 where it is none of the sheet's
+ * @param forSpeed what it is for; empty to stand
+ * @param cases one for each state of the rail, the planned one first, as the driver is told
+ * @param poorest index of the state of the rail that is told first
+ * @param site the low-adhesion site for which it is; empty where there is none
+ * @param stepAnswer on the way to a stand: what the brake to use makes of the step itself
+ * @param atBuffers speed at the buffer stops if nothing is done, where the answer tells it
+ */
+public record PrintedApplication(
+    int line,
+    Optional<PrintedSpeed> forSpeed,
+    PrintedPlace point,
+    PrintedSpeed speed,
+    PrintedCues cues,
+    List<PrintedCase> cases,
+    int poorest,
+    Optional<String> site,
+    Optional<StepAnswer> stepAnswer,
+    Optional<PrintedSpeed> atBuffers) {
+
+  /**
+   * What becomes of a step of the speed.
+   *
+   * @param atStep speed there at the worst; empty where it is kept
+   */
+  public record StepAnswer(PrintedBrake brake, Optional<PrintedSpeed> atStep) {}
+
+  public PrintedApplication {
+    cases = List.copyOf(cases);
+  }
+
+  /** The state of the rail that is told first. */
+  public PrintedCase told() {
+    return cases.get(poorest);
+  }
+}

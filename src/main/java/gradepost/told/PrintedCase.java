@@ -1,0 +1,27 @@
+package gradepost.told;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One application in one state of the rail.
+ *
+ * @param rail its name
+ * @param point empty where there is none
+ * @param ownRun whether the figures are for the run that the application before it leaves
+ * @param ladder a rung for each brake
+ * @param answers one for each brake but the service brake
+ * @param protection empty where there is no other brake
+ */
+public record PrintedCase(
+    String rail,
+    Optional<PrintedPoint> point,
+    boolean ownRun,
+    List<PrintedRung> ladder,
+    List<PrintedAnswer> answers,
+    Optional<PrintedProtection> protection) {
+  public PrintedCase {
+    ladder = List.copyOf(ladder);
+    answers = List.copyOf(answers);
+  }
+}

@@ -1,0 +1,18 @@
+package gradepost.told;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Where the brake goes on in one state of the rail, and how.
+ *
+ * @param technique what is done from there on; of the planned rail, which the sheet tells step by
+ *     step, only the main application
+ * @param pastLast how far it lies past the last place for the service brake on the safe side
+ */
+public record PrintedPoint(
+    PrintedPlace place, List<PrintedOrder> technique, Optional<PrintedLength> pastLast) {
+  public PrintedPoint {
+    technique = List.copyOf(technique);
+  }
+}

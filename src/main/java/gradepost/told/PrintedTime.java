@@ -1,0 +1,8 @@
+package gradepost.told;
+
+/**
+ * A time as it is printed.
+ *
+ * @param seconds whole ones
+ */
+public record PrintedTime(long seconds) {}

@@ -1,0 +1,30 @@
+package gradepost.told;
+
+import java.util.Optional;
+
+/**
+ * What a driver can tell a place by: the nearest thing to see at or before it, and where that does
+ * not serve at night or in fog, the nearest that does.
+ */
+public record Seen(Optional<Thing> day, Optional<Thing> night) {
+  /** Nothing is near enough. */
+  public static final Seen NOTHING = new Seen(Optional.empty(), Optional.empty());
+
+  /**
+   * One thing at the lineside.
+   *
+   * @param name of a landmark, a signal or a platform
+   * @param past how far past it the place lies; empty where that is next to nothing
+   */
+  public record Thing(Kind kind, String name, Optional<PrintedLength> past) {}
+
+  /** What kind of thing. */
+  public enum Kind {
+    /** A landmark of the route. */
+    LANDMARK,
+    /** A signal. */
+    SIGNAL,
+    /** The ramp of a platform. */
+    RAMP
+  }
+}
