@@ -35,6 +35,8 @@ public final class AssessRide {
   }
 
   /**
+   * Lays a driven run against the plan of a pack and writes the report of it.
+   *
    * @param direction by the route's own name; may be left out where the pack has one
    * @param formation likewise
    */

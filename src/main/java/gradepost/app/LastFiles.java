@@ -14,6 +14,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedSet;
 import java.util.TreeSet;
 
 /**
@@ -73,7 +74,7 @@ final class LastFiles {
     return a.order() > b.order() ? a : b;
   }
 
-  private static TreeSet<Path> withNeighbours(List<Path> packs) throws IOException {
+  private static SortedSet<Path> withNeighbours(List<Path> packs) throws IOException {
     TreeSet<Path> folders = new TreeSet<>();
     TreeSet<Path> all = new TreeSet<>();
     for (Path pack : packs) {

@@ -199,8 +199,7 @@ final class PackLook {
               noted.and(Answer.said(name + ": not touched" + never(same.value(), notices))));
     }
     if (taken.isPresent()) {
-      return done(
-          file, State.FAILED, Answer.refused(old(file, name, taken.get(), latest.orElseThrow())));
+      return done(file, State.FAILED, Answer.refused(old(file, taken.get(), latest.orElseThrow())));
     }
     Optional<Entry> takenIn =
         latest.isPresent() || order.dryRun()
@@ -269,7 +268,7 @@ final class PackLook {
         .formatted(file);
   }
 
-  private static String old(Path file, String name, int taken, Entry latest) {
+  private static String old(Path file, int taken, Entry latest) {
     return "%s: error: issue %d took this notice in, and issue %d, which came after it, changed what it says; an old notice is not taken in twice%n  Maybe a newer notice is meant; where this one is to stand again, it needs another date or reference"
         .formatted(file, taken, latest.number());
   }

@@ -31,6 +31,8 @@ public final class Reproduce {
   }
 
   /**
+   * Makes an issue again from the archive and compares it with what was registered.
+   *
    * @param called "valley/4", or the beginning of a fingerprint
    * @param out where the papers go; empty where they are only compared
    */

@@ -17,6 +17,8 @@ import java.util.stream.Collectors;
 public final class Show {
 
   /**
+   * The strip, or what is wrong with the file or the places.
+   *
    * @param from a mileage, or the name of a section and a mileage; empty for the whole route
    * @param width of the terminal, in characters
    */

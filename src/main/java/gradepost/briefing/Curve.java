@@ -8,6 +8,7 @@ import java.util.Arrays;
  * @param text what is written on it
  * @param kind how it is drawn
  */
+@SuppressWarnings("ArrayRecordComponent") // taken and given as copies
 public record Curve(Kind kind, String text, double[] x, double[] y) {
   /** The voices of a chart; each has its own dash and weight. */
   public enum Kind {

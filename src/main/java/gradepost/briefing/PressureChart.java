@@ -3,6 +3,7 @@ package gradepost.briefing;
 import java.util.List;
 
 /** Brake pressure against time from the first application, as the leading gauge shows it. */
+@SuppressWarnings("ArrayRecordComponent") // taken and given as copies
 public record PressureChart(
     String id,
     String name,

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -44,7 +45,7 @@ final class RegisterCommand implements Runnable {
   }
 
   private static Desk desk(RegisterOptions register) {
-    return new Desk(register.store(), Clock.systemDefaultZone(), register.who());
+    return new Desk(register.store(), Clock.system(ZoneId.systemDefault()), register.who());
   }
 
   private static int list(RegisterOptions register, ListFormat format, Question question) {

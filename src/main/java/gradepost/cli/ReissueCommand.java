@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.LocalDateTime;
+import java.time.ZoneId;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -124,7 +125,7 @@ final class ReissueCommand implements Callable<Integer> {
               Duration.ofSeconds(wait),
               Optional.ofNullable(templates),
               new Reissue.Edits(fromArchive, new HashSet<>(confirmed)));
-      Reissue reissue = new Reissue(Clock.systemDefaultZone(), register.who(), progress);
+      Reissue reissue = new Reissue(Clock.system(ZoneId.systemDefault()), register.who(), progress);
       return Saying.exitCode(spec, reissue.of(order));
     }
   }

@@ -1,6 +1,7 @@
 package gradepost.cli;
 
 import gradepost.app.Progress;
+import java.io.Console;
 import java.time.Duration;
 import java.util.Optional;
 import me.tongfei.progressbar.ConsoleProgressBarConsumer;
@@ -23,7 +24,23 @@ final class TerminalProgress implements Progress, AutoCloseable {
   }
 
   static TerminalProgress forThisTerminal() {
-    return new TerminalProgress(System.console() != null);
+    return new TerminalProgress(isTerminal());
+  }
+
+  /** From Java 22 on there may be a console without a terminal, and a method that says so. */
+  @SuppressWarnings("SystemConsoleNull") // answered: the method is asked where there is one
+  private static boolean isTerminal() {
+    Console console = System.console();
+    if (console == null) {
+      return false;
+    }
+    try {
+      return (boolean) Console.class.getMethod("isTerminal").invoke(console);
+    } catch (NoSuchMethodException olderJava) {
+      return true;
+    } catch (ReflectiveOperationException e) {
+      throw new IllegalStateException(e);
+    }
   }
 
   @Override

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -46,13 +47,13 @@ final class Approaches {
   }
 
   List<Approach> of(List<Piece> pieces) {
-    Map<Piece, Optional<Spread>> spreads = spreads(pieces);
+    IdentityHashMap<Piece, Optional<Spread>> spreads = spreads(pieces);
     List<Approach> approaches = new ArrayList<>();
     List<Piece> page = new ArrayList<>();
     for (Piece piece : pieces) {
       page.add(piece);
       if (!terminalStep(piece.target())) {
-        approaches.add(approach(page, spreads.get(piece)));
+        approaches.add(approach(page, Objects.requireNonNull(spreads.get(piece))));
         page.clear();
       }
     }
@@ -67,7 +68,7 @@ final class Approaches {
     Piece last = page.get(page.size() - 1);
     List<Piece> braked = page.stream().filter(p -> p.braking().isPresent()).toList();
     Piece first = braked.isEmpty() ? last : braked.get(0);
-    int number = numbers.get(last.target());
+    int number = Objects.requireNonNull(numbers.get(last.target()));
     List<Application> applications =
         applications(braked, last.target(), number, p -> cues(p.brakingM().orElseThrow()));
     List<Finding> findings = new ArrayList<>(Findings.of(assignment, last, applications));
@@ -183,11 +184,11 @@ final class Approaches {
   }
 
   /** On all cores; each piece draws by a seed of its own, so that the order does not matter. */
-  private Map<Piece, Optional<Spread>> spreads(List<Piece> pieces) {
+  private IdentityHashMap<Piece, Optional<Spread>> spreads(List<Piece> pieces) {
     Spreads spreads = new Spreads(assignment, bench);
     List<Piece> whole = pieces.stream().filter(p -> !terminalStep(p.target())).toList();
     List<Optional<Spread>> drawn = whole.parallelStream().map(spreads::of).toList();
-    Map<Piece, Optional<Spread>> all = new IdentityHashMap<>();
+    IdentityHashMap<Piece, Optional<Spread>> all = new IdentityHashMap<>();
     for (int i = 0; i < whole.size(); i++) {
       all.put(whole.get(i), drawn.get(i));
     }

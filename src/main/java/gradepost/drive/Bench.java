@@ -15,6 +15,7 @@ import gradepost.stock.Stock;
 import gradepost.units.Exact;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 
@@ -92,12 +93,14 @@ final class Bench {
 
   /** A brake on the safe side, used towards this target. */
   BrakeRig worstRig(BrakeSystem system, Target target) {
-    return target.speedMps() > 0 ? worstSlowing.get(system) : worstRig(system);
+    return target.speedMps() > 0
+        ? Objects.requireNonNull(worstSlowing.get(system))
+        : worstRig(system);
   }
 
   /** The same, used towards a stand. */
   BrakeRig worstRig(BrakeSystem system) {
-    return worstStopping.get(system);
+    return Objects.requireNonNull(worstStopping.get(system));
   }
 
   /** The service brake used towards a stand. */

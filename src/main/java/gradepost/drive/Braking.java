@@ -19,6 +19,7 @@ import java.util.List;
  *     board, a brake let go there would have to check it at once. It comes off as a checking
  *     application does
  */
+@SuppressWarnings("ArrayRecordComponent") // never compared, and its arrays never changed
 record Braking(
     BrakeRig rig,
     double aimMps,
@@ -163,7 +164,7 @@ record Braking(
             .orElse(0);
     double released = Math.min(aimMps + above, target.speedMps()) - band.unitMps();
     boolean near = released > band.checkFromMps(target.speedMps()) - 1e-6;
-    return gathers > AT_ONCE_MPS2 || near && Math.max(gathers, atBoard) > HARDLY_MPS2;
+    return gathers > AT_ONCE_MPS2 || (near && Math.max(gathers, atBoard) > HARDLY_MPS2);
   }
 
   /** How much speed the train, left to itself, gathers behind the board of a lower speed. */

@@ -56,15 +56,14 @@ final class Fitting {
       return fit(choice, start, places.onGrid(choice.atM(), target.atM()), exact);
     }
     double wanted = SPEED_KEPT * computedMps(choice);
-    Fit fit = null;
-    for (Fit tried :
-        choice.coastOnly() ? offs(choice, start, target) : points(choice, start, target)) {
-      fit = tried;
+    List<Fit> fits =
+        choice.coastOnly() ? offs(choice, start, target) : points(choice, start, target);
+    for (Fit fit : fits) {
       if (speedAt(choice, start, fit) >= wanted) {
         return fit;
       }
     }
-    return fit.withEveryNotch();
+    return fits.get(fits.size() - 1).withEveryNotch();
   }
 
   /** To the yard, and as computed. */

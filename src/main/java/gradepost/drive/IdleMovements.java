@@ -45,7 +45,7 @@ final class IdleMovements {
       } else if (action.command() instanceof Command.Brake brake) {
         brakedS = Double.isNaN(brakedS) ? now : brakedS;
         boolean checks = brake.stage() == Command.Stage.CHECK;
-        count += now < releasedS + LET_GO_S || checking && !checks ? 1 : 0;
+        count += now < releasedS + LET_GO_S || (checking && !checks) ? 1 : 0;
         checking = checks;
         releasedS = Double.NEGATIVE_INFINITY;
       }

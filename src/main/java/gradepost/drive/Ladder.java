@@ -331,7 +331,7 @@ final class Ladder {
     double rest = points.aimM(target) - outcome.endM();
     boolean stands = outcome.endMps() < 0.5;
     double tolerance = assignment.policy().margins().stopTolerance().metres();
-    return !outcome.held() || stands && rest > tolerance
+    return !outcome.held() || (stands && rest > tolerance)
         ? Optional.empty()
         : Optional.of(outcome.endS() + (stands ? 0 : rest / outcome.endMps()));
   }

@@ -98,9 +98,9 @@ final class LegChooser {
 
     /** Quicker, but not by movements for a moment that save hardly any time. */
     boolean quickerThan(Way other) {
-      return stands() && !other.stands()
-          || stands() == other.stands()
-              && timeS() + IDLE_S * idle < other.timeS() + IDLE_S * other.idle;
+      return (stands() && !other.stands())
+          || (stands() == other.stands()
+              && timeS() + IDLE_S * idle < other.timeS() + IDLE_S * other.idle);
     }
 
     /** Logarithm of the energy, and as much more for each movement as it is worth. */
@@ -145,10 +145,10 @@ final class LegChooser {
     if (least == Double.POSITIVE_INFINITY) {
       return Optional.empty();
     }
-    Guide guide = costs().guide();
-    return guide == null
-        ? Optional.empty()
-        : Optional.of(byGuide.computeIfAbsent(guide, g -> way(usual.by(g)))).filter(Way::stands);
+    return costs()
+        .guide()
+        .map(guide -> byGuide.computeIfAbsent(guide, g -> way(usual.by(g))))
+        .filter(Way::stands);
   }
 
   private LegCosts costs() {

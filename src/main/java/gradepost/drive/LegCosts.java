@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The least that a leg can cost, by dynamic programming over place, speed and the handles: energy,
@@ -95,11 +97,11 @@ final class LegCosts {
   private record Fork(int place, double mps, int state, List<Option> left) {}
 
   /**
-   * The way that costs least at the prices of the last call, as a guide; null where there is none.
+   * The way that costs least at the prices of the last call, as a guide; empty where there is none.
    * Between the columns of the grid costs are a guess: from where it leads nowhere the way goes
    * back and takes the next best.
    */
-  Guide guide() {
+  Optional<Guide> guide() {
     List<Fork> forks = new ArrayList<>();
     List<Option> taken = new ArrayList<>();
     forks.add(fork(0, 0, 0));
@@ -108,7 +110,7 @@ final class LegCosts {
       Fork fork = forks.get(forks.size() - 1);
       if (fork.left().isEmpty()) {
         if (taken.isEmpty() || ++tries > MOST_TRIES) {
-          return null;
+          return Optional.empty();
         }
         forks.remove(forks.size() - 1);
         taken.remove(taken.size() - 1);
@@ -118,7 +120,7 @@ final class LegCosts {
       taken.add(option);
       forks.add(fork(option.move().place(), option.move().mps(), after(option)));
     }
-    return guide(forks, taken);
+    return Optional.of(guide(forks, taken));
   }
 
   private Fork fork(int place, double mps, int state) {
@@ -195,7 +197,7 @@ final class LegCosts {
     return all;
   }
 
-  private static void add(List<Option> all, LegSteps.Move move, int state, int moves) {
+  private static void add(List<Option> all, LegSteps.@Nullable Move move, int state, int moves) {
     if (move != null) {
       all.add(new Option(move, state, moves + move.moves()));
     }

@@ -9,8 +9,10 @@ import gradepost.units.Exact;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /** Places and speeds of one leg, with the forces and the driver's rules between them. */
 final class LegGrid {
@@ -189,7 +191,7 @@ final class LegGrid {
     }
   }
 
-  private static double[] places(TreeSet<Double> edges, double stepM) {
+  private static double[] places(SortedSet<Double> edges, double stepM) {
     TreeSet<Double> all = new TreeSet<>(edges);
     double last = edges.first();
     for (double place : edges) {
@@ -206,7 +208,7 @@ final class LegGrid {
   record Landing(int low, int high, double share) {}
 
   /** Where a speed lies at a place; null where it is above what is allowed there. */
-  Landing landing(int k, double v) {
+  @Nullable Landing landing(int k, double v) {
     double most = mostMps[k];
     if (v > most + 1e-9) {
       return null;

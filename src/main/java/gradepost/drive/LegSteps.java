@@ -3,6 +3,7 @@ package gradepost.drive;
 import gradepost.motion.NoEnd;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** What each control does from each place and speed, worked out once. */
 final class LegSteps {
@@ -53,7 +54,7 @@ final class LegSteps {
   }
 
   /** Coasting to the next place; null where it may not, or does not get there. */
-  Move coast(int k, double v) {
+  @Nullable Move coast(int k, double v) {
     double then = grid.after(k, v, grid.lengthM(k), -1, 0);
     if (Double.isNaN(then) || then > grid.mostMps[k + 1] + 1e-9) {
       return null;
@@ -65,7 +66,7 @@ final class LegSteps {
   }
 
   /** Under power to the next place; it comes off on the way where the speed for that is reached. */
-  Move power(int k, double v, int notch) {
+  @Nullable Move power(int k, double v, int notch) {
     double off = grid.offMps[k];
     if (grid.dead[k] || v > off + 1e-9) {
       return null;
@@ -90,7 +91,7 @@ final class LegSteps {
   }
 
   /** Without power over the rest of a segment; null where it may not, or does not get there. */
-  private Move coastedOn(int k, double v, double metres, double joules, double seconds) {
+  private @Nullable Move coastedOn(int k, double v, double metres, double joules, double seconds) {
     double end = metres < 1e-9 ? v : grid.after(k, v, metres, -1, 0);
     return Double.isNaN(end) || end > grid.mostMps[k + 1] + 1e-9
         ? null
@@ -101,7 +102,7 @@ final class LegSteps {
    * Power taken notch by notch up to one, from here or from where the speed has fallen so far on
    * this segment, for the least time of power; lands at a place.
    */
-  Move ramp(int k, double v, int top) {
+  @Nullable Move ramp(int k, double v, int top) {
     double speed = Math.min(v, grid.onMps[k]);
     double at = grid.placeM[k];
     double coastedS = 0;
@@ -143,7 +144,7 @@ final class LegSteps {
         run = left;
       }
       double then = speed + a * slice;
-      if (then <= 0 || a <= 0 && then < STANDS_MPS) {
+      if (then <= 0 || (a <= 0 && then < STANDS_MPS)) {
         return null;
       }
       if (then > grid.offMps[place]) {
@@ -180,7 +181,7 @@ final class LegSteps {
   }
 
   /** Power taken off: at least so much coasting follows before a braking point. */
-  Move shutOff(int k, double v) {
+  @Nullable Move shutOff(int k, double v) {
     Move all = new Move(k, false, v, 0, 0);
     while (all.place() + 1 < grid.places()) {
       Move more = coast(all.place(), all.mps());
@@ -255,7 +256,7 @@ final class LegSteps {
   }
 
   /** A checking application, on to the next place; null where it may not, or does not get there. */
-  Move checked(int k, double v) {
+  @Nullable Move checked(int k, double v) {
     if (v < LOWEST * grid.checkToMps[k]) {
       return null;
     }
@@ -269,7 +270,7 @@ final class LegSteps {
    * The speed is checked, from here or from where it has risen so far on this segment: after its
    * lag the brake slows the train.
    */
-  Move check(int k, double v) {
+  @Nullable Move check(int k, double v) {
     double length = grid.lengthM(k);
     double from = v;
     double before = 0;

@@ -2,6 +2,7 @@ package gradepost.drive;
 
 import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** The steps of a leg from every place and speed of its grid, worked out once. */
 final class LegTable {
@@ -67,7 +68,7 @@ final class LegTable {
     for (int k = 0; k + 1 < grid.places(); k++) {
       for (int i = 0; i < columns; i++) {
         double v = grid.speed(k, i);
-        if (i == columns - 1 || v < grid.mostMps[k] || k == 0 && i == 0) {
+        if (i == columns - 1 || v < grid.mostMps[k] || (k == 0 && i == 0)) {
           fill(k, i, v);
         }
       }
@@ -103,7 +104,7 @@ final class LegTable {
     }
   }
 
-  private void put(int kind, int cell, LegSteps.Move move) {
+  private void put(int kind, int cell, LegSteps.@Nullable Move move) {
     if (move == null) {
       return;
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /** Makes the plan of one assignment. */
 public final class Planner {
@@ -86,8 +87,9 @@ public final class Planner {
 
   private static boolean stood(
       List<Action> actions, Map<Target, Integer> numbers, Target.Stop stop) {
+    int number = Objects.requireNonNull(numbers.get(stop));
     return actions.stream()
-        .anyMatch(a -> a.command() instanceof Command.Stand && a.approach() == numbers.get(stop));
+        .anyMatch(a -> a.command() instanceof Command.Stand && a.approach() == number);
   }
 
   /** Terminal ceilings belong to the approach of the stop behind them. */

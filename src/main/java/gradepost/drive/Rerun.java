@@ -9,6 +9,7 @@ import gradepost.stock.Traction;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * Runs the instructions again from their printed numbers, knowing nothing of how they were found,
@@ -87,7 +88,7 @@ final class Rerun {
       lastS = stepper.timeS();
       actions.add(
           new Action(
-              numbers.get(instruction.target()),
+              Objects.requireNonNull(numbers.get(instruction.target())),
               instruction.trigger(),
               instruction.command(),
               stepper.atM(),

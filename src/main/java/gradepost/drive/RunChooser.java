@@ -156,7 +156,7 @@ final class RunChooser {
     LegChooser.Way best = from;
     for (int round = 0; round < ROUNDS; round++) {
       LegChooser.Way better = best(best, chooser.near(best), allowedS);
-      if (better == best) {
+      if (better.equals(best)) {
         return best;
       }
       best = better;

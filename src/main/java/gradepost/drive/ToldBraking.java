@@ -35,9 +35,10 @@ final class ToldBraking {
    */
   OptionalDouble metM(Stepper stepper, BrakeRig rig) {
     double beganM = stepper.atM();
-    for (Instruction instruction : told) {
+    for (int i = 0; i < told.size(); i++) {
+      Instruction instruction = told.get(i);
       until.clear().hopeless(beganM).speedDown(targetMps);
-      if (instruction != told.get(0) && !waitFor(instruction, stepper)) {
+      if (i > 0 && !waitFor(instruction, stepper)) {
         break;
       }
       if (stepper.speedMps() <= targetMps) {

@@ -6,6 +6,8 @@ import java.util.List;
 public record Trace(List<Point> points) {
 
   /**
+   * The train at one moment.
+   *
    * @param atM distance run of the front, m
    * @param pressurePa cylinder pressure of the leading vehicle, Pa
    * @param notch index of the notch, −1 for off

@@ -17,14 +17,12 @@ import java.util.stream.Collectors;
 
 /** The rules of the audit that need a train: what its plan is at odds with. */
 public final class TrainAudit {
-  private final Plan plan;
   private final Assignment assignment;
   private final Path path;
   private final UnitStyle units;
   private final List<AuditFinding> out = new ArrayList<>();
 
   private TrainAudit(Plan plan) {
-    this.plan = plan;
     this.assignment = plan.assignment();
     this.path = assignment.path();
     this.units = path.units();

@@ -73,7 +73,7 @@ final class BrakePull {
   }
 
   private void use(BrakeRig newRig) {
-    if (rig != newRig) {
+    if (!newRig.equals(rig)) {
       rig = newRig;
       gain = newRig.gainNPerPa();
       lastDelayS = newRig.lastDelayS();

@@ -28,6 +28,8 @@ import java.util.stream.IntStream;
  *     0 where the brake is isolated
  * @param reservoir empty where the reservoirs are always full
  */
+@SuppressWarnings(
+    "ArrayRecordComponent") // plain numbers for the inner loop; the same only as itself
 public record BrakeRig(
     double deadTimeS,
     double[] delayS,

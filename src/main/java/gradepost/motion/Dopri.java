@@ -210,13 +210,13 @@ final class Dopri {
   /** Whether the speed comes up to this within the last step, also where it turns within it. */
   boolean risesTo(double speed) {
     boolean turns = v1 < speed && startA > 0 && endA < 0 && v0 + farthestV() >= speed;
-    return v1 >= speed || turns && speedAt(turn()) >= speed;
+    return v1 >= speed || (turns && speedAt(turn()) >= speed);
   }
 
   /** Whether the speed comes down to this within the last step. */
   boolean fallsTo(double speed) {
     boolean turns = v1 > speed && startA < 0 && endA > 0 && v0 - farthestV() <= speed;
-    return v1 <= speed || turns && speedAt(turn()) <= speed;
+    return v1 <= speed || (turns && speedAt(turn()) <= speed);
   }
 
   /** The speed goes no further than this from that at the start: spares a look for its turn. */

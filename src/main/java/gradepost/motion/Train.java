@@ -20,6 +20,8 @@ import java.util.List;
  * @param brakeShare share of the train's brake force of each vehicle; together 1
  * @param effort by notch: tractive effort of the whole train against speed
  */
+@SuppressWarnings(
+    "ArrayRecordComponent") // plain numbers for the inner loop; the same only as itself
 public record Train(
     double[] massKg,
     double[] lengthM,

@@ -100,7 +100,7 @@ public record Loss(TemporaryRestriction then, Optional<TemporaryRestriction> now
 
   private static boolean covers(Applies now, Applies then) {
     boolean lines =
-        now.lines().isEmpty() || !then.lines().isEmpty() && now.lines().containsAll(then.lines());
+        now.lines().isEmpty() || (!then.lines().isEmpty() && now.lines().containsAll(then.lines()));
     return lines && now.directions().containsAll(List.<Direction>copyOf(then.directions()));
   }
 

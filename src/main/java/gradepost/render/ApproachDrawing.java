@@ -6,7 +6,6 @@ import gradepost.briefing.TrackStrip;
 import gradepost.render.Canvas.Anchor;
 import gradepost.render.Canvas.Ink;
 import gradepost.render.Canvas.Pen;
-import gradepost.render.Canvas.Type;
 import gradepost.render.LabelPlacer.Box;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -92,10 +91,10 @@ final class ApproachDrawing implements Drawing {
   }
 
   private void grid(Canvas canvas, double bottom) {
-    Type type = new Type(8, false);
+    Canvas.Type type = new Canvas.Type(8, false);
     for (double v = 0; v <= chart.topSpeed() + 1e-9; v += chart.speedStep()) {
       canvas.line(LEFT, y.at(v), x.end(), y.at(v), Pen.GRID);
-      if (v > 0 && v < chart.topSpeed() - 1e-9 || v == 0) {
+      if ((v > 0 && v < chart.topSpeed() - 1e-9) || v == 0) {
         canvas.text(LEFT - 3, y.at(v) + 2.6, Long.toString(Math.round(v)), type, Anchor.END);
       }
     }
@@ -207,6 +206,6 @@ final class ApproachDrawing implements Drawing {
 
   private static void ring(Canvas canvas, double cx, double cy, String number) {
     canvas.disc(cx, cy, RING, Ink.PAPER, new Pen(0.9, Ink.BLACK));
-    canvas.text(cx, cy + 2.7, number, new Type(8, true), Anchor.MIDDLE);
+    canvas.text(cx, cy + 2.7, number, new Canvas.Type(8, true), Anchor.MIDDLE);
   }
 }

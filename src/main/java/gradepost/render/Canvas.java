@@ -29,6 +29,7 @@ interface Canvas {
   }
 
   /** A line's weight in points, its ink, and its dashes; no dashes is a solid line. */
+  @SuppressWarnings("ArrayRecordComponent") // drawn with, never compared
   record Pen(double width, Ink ink, double... dashes) {
     static final Pen HAIR = new Pen(0.4, Ink.DARK);
     static final Pen GRID = new Pen(0.35, Ink.PALE);

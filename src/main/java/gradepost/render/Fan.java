@@ -2,7 +2,6 @@ package gradepost.render;
 
 import gradepost.render.Canvas.Anchor;
 import gradepost.render.Canvas.Pen;
-import gradepost.render.Canvas.Type;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -58,8 +57,8 @@ final class Fan {
     }
   }
 
-  private static Type type(Flags.Flag flag) {
-    return new Type(SIZE, flag.bold());
+  private static Canvas.Type type(Flags.Flag flag) {
+    return new Canvas.Type(SIZE, flag.bold());
   }
 
   double height() {

@@ -2,7 +2,6 @@ package gradepost.render;
 
 import gradepost.render.Canvas.Anchor;
 import gradepost.render.Canvas.Pen;
-import gradepost.render.Canvas.Type;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -70,7 +69,7 @@ final class Flags {
     order.stream().filter(edgeLast::atEdge).forEach(edgeLast::hang);
     boolean last =
         edgeLast.crossings < edgeFirst.crossings
-            || edgeLast.crossings == edgeFirst.crossings && edgeLast.rows < edgeFirst.rows;
+            || (edgeLast.crossings == edgeFirst.crossings && edgeLast.rows < edgeFirst.rows);
     return last ? edgeLast : edgeFirst;
   }
 
@@ -82,8 +81,8 @@ final class Flags {
     return flag.x() + width(flag) > right;
   }
 
-  private static Type type(Flag flag) {
-    return new Type(SIZE, flag.bold());
+  private static Canvas.Type type(Flag flag) {
+    return new Canvas.Type(SIZE, flag.bold());
   }
 
   private void hang(Flag flag) {

@@ -123,7 +123,7 @@ final class Fonts {
     for (int i = 0; i < text.length(); ) {
       int c = text.codePointAt(i);
       i += Character.charCount(c);
-      if (c >= 0x20 && c < 0x7f || c == '\n' || c == '\t' || c == '\r') {
+      if ((c >= 0x20 && c < 0x7f) || c == '\n' || c == '\t' || c == '\r') {
         continue;
       }
       for (Face face : Face.values()) {

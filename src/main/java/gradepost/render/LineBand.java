@@ -4,7 +4,6 @@ import gradepost.briefing.TrackStrip;
 import gradepost.render.Canvas.Anchor;
 import gradepost.render.Canvas.Ink;
 import gradepost.render.Canvas.Pen;
-import gradepost.render.Canvas.Type;
 import gradepost.render.LabelPlacer.Box;
 import java.util.ArrayList;
 import java.util.List;
@@ -44,7 +43,7 @@ final class LineBand {
   /** On the free side of the line; beside the platform where a signal stands in the way. */
   private void platformName(
       Canvas canvas, TrackStrip.Stretch p, double middle, LabelPlacer placer) {
-    Type type = new Type(7.4, true);
+    Canvas.Type type = new Canvas.Type(7.4, true);
     double width = fonts.width(p.text(), type);
     double a = x.at(p.fromM());
     double opposite = p.left() ? middle + 9 : middle - 3.5;

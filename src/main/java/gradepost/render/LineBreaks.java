@@ -72,7 +72,8 @@ final class LineBreaks implements FSTextBreaker {
     }
     boolean gradient = left.endsWith("1") && right.equals("in");
     boolean slope = left.equals("in") && wordBefore(i - 1 - left.length() - 1).endsWith("1");
-    return (gradient && left.length() <= 2 || slope) && Character.isDigit(digitAfter(i, gradient));
+    return ((gradient && left.length() <= 2) || slope)
+        && Character.isDigit(digitAfter(i, gradient));
   }
 
   private static char end(String word) {

@@ -4,7 +4,6 @@ import gradepost.briefing.ApproachChart;
 import gradepost.briefing.Curve;
 import gradepost.render.Canvas.Anchor;
 import gradepost.render.Canvas.Ink;
-import gradepost.render.Canvas.Type;
 import gradepost.render.LabelPlacer.Box;
 import java.awt.geom.Line2D;
 import java.util.ArrayList;
@@ -14,12 +13,13 @@ import java.util.Optional;
 /** Writes the name of each line upon the line, along it, where it hides no other. */
 final class LineLabels {
   /** A line in points. */
+  @SuppressWarnings("ArrayRecordComponent") // the same only as itself
   private record Drawn(Curve curve, double[] x, double[] y) {}
 
   /** A place for a name: its middle, its slope in degrees, and how near to other lines it comes. */
   private record Spot(double x, double y, double degrees, double clear, List<Box> boxes) {}
 
-  private static final Type TYPE = new Type(7.4, true);
+  private static final Canvas.Type TYPE = new Canvas.Type(7.4, true);
   private static final double HALF = 3.6;
   private static final double LEAST_CLEAR = 0.5;
   private static final double MOST_CLEAR = 12;
@@ -171,7 +171,7 @@ final class LineLabels {
       }
       boxes.add(new Box(px - 3, py - HALF, 6, 2 * HALF));
       for (Drawn other : lines) {
-        if (other != line && px > other.x[0] && px < other.x[other.x.length - 1]) {
+        if (!other.equals(line) && px > other.x[0] && px < other.x[other.x.length - 1]) {
           double gap = gap(other, px, py);
           clear = Math.min(clear, gap - HALF);
           if (clear <= enough) {

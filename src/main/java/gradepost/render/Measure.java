@@ -14,7 +14,7 @@ import org.apache.pdfbox.pdmodel.font.PDFont;
  */
 final class Measure extends PdfBoxTextRenderer {
   private static final double NEAR_WHOLE = 0.01;
-  private final Map<PDFont, Fonts.Face> faces = new IdentityHashMap<>();
+  private final IdentityHashMap<PDFont, Fonts.Face> faces = new IdentityHashMap<>();
   private final Fonts fonts;
 
   Measure(Fonts fonts, Map<Fonts.Face, PDFont> loaded) {

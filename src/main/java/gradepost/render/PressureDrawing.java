@@ -4,7 +4,6 @@ import gradepost.briefing.PressureChart;
 import gradepost.render.Canvas.Anchor;
 import gradepost.render.Canvas.Ink;
 import gradepost.render.Canvas.Pen;
-import gradepost.render.Canvas.Type;
 import gradepost.render.LabelPlacer.Box;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,7 +13,7 @@ final class PressureDrawing implements Drawing {
   private static final double LEFT = 29;
   private static final double TOP = 6;
   private static final double PLOT = 84;
-  private static final Type SMALL = new Type(7.6, false);
+  private static final Canvas.Type SMALL = new Canvas.Type(7.6, false);
   private final PressureChart chart;
   private final Fonts fonts;
 
@@ -43,10 +42,14 @@ final class PressureDrawing implements Drawing {
       canvas.line(LEFT, y.at(v), x.end(), y.at(v), Pen.GRID);
       if (v < chart.topPressure() - 1e-9) {
         canvas.text(
-            LEFT - 3, y.at(v) + 2.6, Long.toString(Math.round(v)), new Type(8, false), Anchor.END);
+            LEFT - 3,
+            y.at(v) + 2.6,
+            Long.toString(Math.round(v)),
+            new Canvas.Type(8, false),
+            Anchor.END);
       }
     }
-    canvas.text(LEFT - 3, TOP + 5, chart.pressureUnit(), new Type(8, false), Anchor.END);
+    canvas.text(LEFT - 3, TOP + 5, chart.pressureUnit(), new Canvas.Type(8, false), Anchor.END);
     canvas.line(LEFT, TOP, LEFT, TOP + PLOT, new Pen(0.8, Ink.BLACK));
     canvas.line(LEFT, TOP + PLOT, x.end(), TOP + PLOT, new Pen(0.8, Ink.BLACK));
     double step = x.to() > 60 ? 10 : 5;
@@ -56,10 +59,10 @@ final class PressureDrawing implements Drawing {
           x.at(t),
           TOP + PLOT + 11,
           Long.toString(Math.round(t)),
-          new Type(8, false),
+          new Canvas.Type(8, false),
           Anchor.MIDDLE);
     }
-    canvas.text(x.end(), TOP + PLOT + 21, chart.timeUnit(), new Type(8, false), Anchor.END);
+    canvas.text(x.end(), TOP + PLOT + 21, chart.timeUnit(), new Canvas.Type(8, false), Anchor.END);
     canvas.line(x.at(times), y.at(chart.pressures()), new Pen(1.6, Ink.BLACK));
     LabelPlacer placer = new LabelPlacer(new Box(LEFT + 2, TOP, x.end() - LEFT, PLOT));
     double[] px = x.at(times);

@@ -5,7 +5,6 @@ import gradepost.briefing.RunChart;
 import gradepost.render.Canvas.Anchor;
 import gradepost.render.Canvas.Ink;
 import gradepost.render.Canvas.Pen;
-import gradepost.render.Canvas.Type;
 import gradepost.render.LabelPlacer.Box;
 import java.util.List;
 
@@ -44,7 +43,7 @@ final class RunDrawing implements Drawing {
   public void draw(Canvas canvas) {
     double bottom = LEGEND + PLOT;
     legend(canvas);
-    Type type = new Type(8, false);
+    Canvas.Type type = new Canvas.Type(8, false);
     for (double v = 0; v <= chart.topSpeed() + 1e-9; v += chart.speedStep()) {
       canvas.line(LEFT, y.at(v), x.end(), y.at(v), Pen.GRID);
       if (v < chart.topSpeed() - 1e-9) {
@@ -77,7 +76,7 @@ final class RunDrawing implements Drawing {
 
   private void legend(Canvas canvas) {
     double at = LEFT;
-    Type type = new Type(7.8, true);
+    Canvas.Type type = new Canvas.Type(7.8, true);
     for (Curve c : chart.curves()) {
       canvas.line(at, 4, at + 22, 4, pen(c.kind()));
       canvas.text(at + 26, 6.8, c.text(), type, Anchor.START);
@@ -125,7 +124,7 @@ final class RunDrawing implements Drawing {
                 double cy = box.y() + size / 2;
                 canvas.line(px, py, cx, cy, new Pen(0.5, Ink.BLACK));
                 canvas.disc(cx, cy, DISC, driven ? Ink.PALE : Ink.PAPER, new Pen(0.8, Ink.BLACK));
-                canvas.text(cx, cy + 2.5, p.number(), new Type(7, true), Anchor.MIDDLE);
+                canvas.text(cx, cy + 2.5, p.number(), new Canvas.Type(7, true), Anchor.MIDDLE);
               });
     }
   }

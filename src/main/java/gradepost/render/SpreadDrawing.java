@@ -4,7 +4,6 @@ import gradepost.briefing.SpreadChart;
 import gradepost.render.Canvas.Anchor;
 import gradepost.render.Canvas.Ink;
 import gradepost.render.Canvas.Pen;
-import gradepost.render.Canvas.Type;
 
 /** A bar from the run that ends early to the one that ends late, across the target. */
 final class SpreadDrawing implements Drawing {
@@ -12,7 +11,7 @@ final class SpreadDrawing implements Drawing {
   private static final double HEIGHT = 25;
   private static final double MARGIN = 26;
   private static final double BAR = 13;
-  private static final Type SMALL = new Type(7.4, false);
+  private static final Canvas.Type SMALL = new Canvas.Type(7.4, false);
   private final SpreadChart chart;
   private final Fonts fonts;
 

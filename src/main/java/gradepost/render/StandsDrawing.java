@@ -4,7 +4,6 @@ import gradepost.briefing.StandsChart;
 import gradepost.render.Canvas.Anchor;
 import gradepost.render.Canvas.Ink;
 import gradepost.render.Canvas.Pen;
-import gradepost.render.Canvas.Type;
 import gradepost.render.LabelPlacer.Box;
 import java.util.List;
 import java.util.stream.DoubleStream;
@@ -22,8 +21,8 @@ final class StandsDrawing implements Drawing {
   private static final double NUMBER = FACE + 11;
 
   private static final double SMALLEST = 7;
-  private static final Type NAME = new Type(8, true);
-  private static final Type SMALL = new Type(7.4, false);
+  private static final Canvas.Type NAME = new Canvas.Type(8, true);
+  private static final Canvas.Type SMALL = new Canvas.Type(7.4, false);
   private final StandsChart chart;
   private final Fonts fonts;
   private final Scale x;
@@ -72,10 +71,10 @@ final class StandsDrawing implements Drawing {
 
   private void words(Canvas canvas, StandsChart.Stand s, double top) {
     double fits = Math.min(1, (LEFT - 6) / fonts.width(s.station(), NAME));
-    Type name = new Type(Math.max(SMALLEST, NAME.size() * fits), true);
+    Canvas.Type name = new Canvas.Type(Math.max(SMALLEST, NAME.size() * fits), true);
     canvas.text(0, top + 6, s.station(), name, Anchor.START);
     canvas.text(0, top + 15, s.at(), SMALL, Anchor.START);
-    canvas.text(0, top + 24, s.room(), new Type(7.4, s.tooShort()), Anchor.START);
+    canvas.text(0, top + 24, s.room(), new Canvas.Type(7.4, s.tooShort()), Anchor.START);
   }
 
   private void train(Canvas canvas, StandsChart.Stand s, double top) {
@@ -124,7 +123,7 @@ final class StandsDrawing implements Drawing {
   private void mark(Canvas canvas, StandsChart.Mark m, double top, LabelPlacer placer) {
     double at = x.at(m.atM());
     canvas.line(at, top - 1, at, top + FACE + 2, new Pen(m.own() ? 2 : 0.9, Ink.BLACK));
-    Type type = new Type(m.own() ? 9 : 7.4, m.own());
+    Canvas.Type type = new Canvas.Type(m.own() ? 9 : 7.4, m.own());
     double width = fonts.width(m.cars(), type);
     placer
         .place(

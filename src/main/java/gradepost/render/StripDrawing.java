@@ -5,7 +5,6 @@ import gradepost.briefing.TrackStrip;
 import gradepost.render.Canvas.Anchor;
 import gradepost.render.Canvas.Ink;
 import gradepost.render.Canvas.Pen;
-import gradepost.render.Canvas.Type;
 import gradepost.render.LabelPlacer.Box;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -75,7 +74,7 @@ final class StripDrawing implements Drawing {
   private void speeds(Canvas canvas) {
     double bottom = TOP + SPEEDS;
     canvas.line(LEFT, bottom, x.end(), bottom, Pen.GRID);
-    canvas.text(LEFT - 3, TOP + 6, chart.speedUnit(), new Type(7.4, false), Anchor.END);
+    canvas.text(LEFT - 3, TOP + 6, chart.speedUnit(), new Canvas.Type(7.4, false), Anchor.END);
     int n = chart.permissible().size();
     double[] px = new double[2 * n];
     double[] py = new double[2 * n];
@@ -102,7 +101,7 @@ final class StripDrawing implements Drawing {
       placer.take(new Box(left, high, wide, Math.abs(py[i + 1] - py[i]) + 2));
     }
     for (StripChart.Step s : chart.permissible()) {
-      Type type = new Type(9, true);
+      Canvas.Type type = new Canvas.Type(9, true);
       double width = fonts.width(s.text(), type);
       double middle = (x.at(s.fromM()) + x.at(s.toM())) / 2;
       double start = Math.max(LEFT, Math.min(middle - width / 2 - 1.5, x.end() - width - 3));
@@ -129,7 +128,7 @@ final class StripDrawing implements Drawing {
       canvas.text(box.x() + 1.5, box.y() + 7.2, s.text(), type, Anchor.START);
     }
     for (TrackStrip.Stretch r : chart.restrictions()) {
-      Type type = new Type(7, true);
+      Canvas.Type type = new Canvas.Type(7, true);
       double width = fonts.width(r.text(), type);
       double a = Math.max(LEFT, Math.min(x.at(r.fromM()) + 2.5, x.end() - width));
       placer

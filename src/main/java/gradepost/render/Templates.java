@@ -23,6 +23,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TimeZone;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /** Turns a briefing into markup. A template sees values, texts and charts; nothing else. */
 final class Templates {
@@ -71,7 +72,7 @@ final class Templates {
       TemplateHashModel model =
           new TemplateHashModel() {
             @Override
-            public TemplateModel get(String key) {
+            public @Nullable TemplateModel get(String key) {
               return root.get(key);
             }
 

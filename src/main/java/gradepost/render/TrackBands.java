@@ -4,7 +4,6 @@ import gradepost.briefing.TrackStrip;
 import gradepost.render.Canvas.Anchor;
 import gradepost.render.Canvas.Ink;
 import gradepost.render.Canvas.Pen;
-import gradepost.render.Canvas.Type;
 import gradepost.render.LabelPlacer.Box;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,7 +16,7 @@ final class TrackBands {
   static final double CURVES = 26;
   static final double LINE = 21;
   static final double AXIS = 12;
-  private static final Type SMALL = new Type(7, false);
+  private static final Canvas.Type SMALL = new Canvas.Type(7, false);
 
   /** Room for the stroke that shows whether a slope rises. */
   private static final double ARROW = 10;
@@ -77,7 +76,7 @@ final class TrackBands {
         }
         double at = x.at(tick.atM());
         canvas.line(at, y, at, y + (major ? 4.5 : 3), new Pen(0.7, Ink.BLACK));
-        Type type = new Type(7.4, major);
+        Canvas.Type type = new Canvas.Type(7.4, major);
         double width = fonts.width(tick.text(), type);
         Box box = new Box(at - width / 2 - 2, y + 2, width + 4, 9);
         if (placer.place(List.of(box)).isPresent()) {

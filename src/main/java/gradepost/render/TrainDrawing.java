@@ -4,7 +4,6 @@ import gradepost.briefing.TrainChart;
 import gradepost.render.Canvas.Anchor;
 import gradepost.render.Canvas.Ink;
 import gradepost.render.Canvas.Pen;
-import gradepost.render.Canvas.Type;
 
 /** The formation from the side, to scale along its length; it runs to the right. */
 final class TrainDrawing implements Drawing {
@@ -31,7 +30,7 @@ final class TrainDrawing implements Drawing {
   @Override
   public void draw(Canvas canvas) {
     double total = chart.cars().stream().mapToDouble(TrainChart.Car::lengthM).sum();
-    double leads = fonts.width(chart.leads(), new Type(8, true)) + 16;
+    double leads = fonts.width(chart.leads(), new Canvas.Type(8, true)) + 16;
     double right = FULL_WIDTH - leads;
     double scale = Math.min(right / total, 104 / (total / chart.cars().size()));
     double end = right;
@@ -46,12 +45,13 @@ final class TrainDrawing implements Drawing {
         new double[] {right + 9, right + 14, right + 9},
         new double[] {y - 3.5, y, y + 3.5},
         Ink.BLACK);
-    canvas.text(FULL_WIDTH, y + 2.8, chart.leads(), new Type(8, true), Anchor.END);
+    canvas.text(FULL_WIDTH, y + 2.8, chart.leads(), new Canvas.Type(8, true), Anchor.END);
     double dim = TOP + BODY + 17;
     canvas.line(end, dim, right, dim, new Pen(0.6, Ink.BLACK));
     canvas.line(end, dim - 3, end, dim + 3, new Pen(0.6, Ink.BLACK));
     canvas.line(right, dim - 3, right, dim + 3, new Pen(0.6, Ink.BLACK));
-    canvas.text((end + right) / 2, dim + 10, chart.total(), new Type(8.5, true), Anchor.MIDDLE);
+    canvas.text(
+        (end + right) / 2, dim + 10, chart.total(), new Canvas.Type(8.5, true), Anchor.MIDDLE);
   }
 
   private void car(Canvas canvas, TrainChart.Car car, double x, double length) {
@@ -65,7 +65,7 @@ final class TrainDrawing implements Drawing {
           car.motored() ? Ink.BLACK : Ink.PAPER,
           new Pen(0.8, Ink.BLACK));
     }
-    canvas.text(x + length / 2, TOP + 11, car.type(), new Type(9, true), Anchor.MIDDLE);
-    canvas.text(x + length / 2, TOP + 20, car.length(), new Type(7.4, false), Anchor.MIDDLE);
+    canvas.text(x + length / 2, TOP + 11, car.type(), new Canvas.Type(9, true), Anchor.MIDDLE);
+    canvas.text(x + length / 2, TOP + 20, car.length(), new Canvas.Type(7.4, false), Anchor.MIDDLE);
   }
 }

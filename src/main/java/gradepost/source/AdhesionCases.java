@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /** Makes the adhesion cases of a policy from what is typed: a share needs the case before it. */
 final class AdhesionCases {
@@ -31,7 +32,11 @@ final class AdhesionCases {
     List<AdhesionCase> cases = new ArrayList<>();
     for (TypedCase each : typed) {
       AdhesionLaw law =
-          each.law().orElseGet(() -> new ShareOf(laws.get(each.of().orElseThrow()), each.share()));
+          each.law()
+              .orElseGet(
+                  () ->
+                      new ShareOf(
+                          Objects.requireNonNull(laws.get(each.of().orElseThrow())), each.share()));
       laws.put(each.name(), law);
       cases.add(new AdhesionCase(each.name(), law, each.purpose()));
     }

@@ -9,7 +9,6 @@ import gradepost.route.audit.RouteAudit;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -43,7 +42,7 @@ final class Audit {
   /** What nobody accepts, and a warning for every acceptance of what is not found. */
   static List<Problem> open(
       List<Problem> found, List<Accepted> accepted, Function<Accepted, Spot> spot) {
-    Map<Accepted, Boolean> met = new IdentityHashMap<>();
+    IdentityHashMap<Accepted, Boolean> met = new IdentityHashMap<>();
     List<Problem> open = new ArrayList<>();
     for (Problem problem : found) {
       Optional<Accepted> by = accepted.stream().filter(a -> accepts(a, problem)).findFirst();

@@ -73,7 +73,7 @@ final class BrakeForms {
   static final Key<Double> PERCENTAGE =
       Key.required(
           "percentage",
-          new Scalar.Number("a braked weight percentage", false, 30, 250),
+          new Scalar.PlainNumber("a braked weight percentage", false, 30, 250),
           "Braked weight percentage of the train, if nothing more is known of its brake. More than"
               + " 135 counts as 135 in service braking.");
   static final Key<Pressure> GAUGE =

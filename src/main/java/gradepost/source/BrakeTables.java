@@ -39,7 +39,9 @@ final class BrakeTables {
       Key.required("speed", speed("0 km/h", "400 km/h"), "The speed of the reading.");
   static final Key<Double> FRICTION =
       Key.required(
-          "friction", new Scalar.Number("a number", false, 0.001, 1), "Friction at that speed.");
+          "friction",
+          new Scalar.PlainNumber("a number", false, 0.001, 1),
+          "Friction at that speed.");
   static final Shape<FrictionTable.Point> FRICTION_POINT =
       Shape.of(
           "a point of friction",
@@ -96,17 +98,17 @@ final class BrakeTables {
   static final Key<Double> POUNDS_PER_POUND =
       Key.required(
           "pounds-per-pound",
-          new Scalar.Number("a ratio", false, 0.5, 10),
+          new Scalar.PlainNumber("a ratio", false, 0.5, 10),
           "Cylinder pressure for each unit of reduction.");
   static final Key<Double> VOLUME_RATIO =
       Key.required(
           "volume-ratio",
-          new Scalar.Number("a ratio", false, 0.5, 20),
+          new Scalar.PlainNumber("a ratio", false, 0.5, 20),
           "Reservoir volume over cylinder volume.");
   static final Key<Double> RATIO =
       Key.required(
           "ratio",
-          new Scalar.Number("a ratio", false, 0.5, 10),
+          new Scalar.PlainNumber("a ratio", false, 0.5, 10),
           "Cylinder pressure for each unit of reduction, up to the limit.");
   static final Key<Pressure> LIMIT =
       Key.required("limit", SOME_PRESSURE, "Highest cylinder pressure that the distributor gives.");

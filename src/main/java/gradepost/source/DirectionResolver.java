@@ -55,10 +55,10 @@ final class DirectionResolver {
     Map<String, JunctionRoute> junctions = junctions(typed, direction.get());
     boolean linesKnown = lines.size() == typed.lines().size();
     List<Call> calls = new ArrayList<>();
-    for (TypedCall call : typed.calls()) {
-      boolean end =
-          call == typed.calls().get(0) || call == typed.calls().get(typed.calls().size() - 1);
-      call(call, end, direction.get(), linesKnown ? lines : route.lines()).ifPresent(calls::add);
+    for (int i = 0; i < typed.calls().size(); i++) {
+      boolean end = i == 0 || i == typed.calls().size() - 1;
+      call(typed.calls().get(i), end, direction.get(), linesKnown ? lines : route.lines())
+          .ifPresent(calls::add);
     }
     if (calls.size() == typed.calls().size()) {
       inOrderOfTravel(typed, calls, direction.get());

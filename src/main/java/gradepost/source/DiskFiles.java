@@ -52,8 +52,12 @@ public final class DiskFiles implements SourceFiles {
    * not out of what holds them all.
    */
   private static boolean leadsOut(Path link) throws IOException {
-    Path folder = link.toAbsolutePath().normalize().getParent();
-    Path all = Optional.ofNullable(folder.getParent()).orElse(folder);
+    Path all = above(above(link.toAbsolutePath().normalize()));
     return !link.toRealPath().startsWith(all.toRealPath());
+  }
+
+  /** The folder that holds it; the topmost folder is held by none. */
+  private static Path above(Path path) {
+    return Optional.ofNullable(path.getParent()).orElse(path);
   }
 }

@@ -21,7 +21,7 @@ final class FileNames {
       return Optional.empty();
     }
     Deque<String> parts = new ArrayDeque<>();
-    for (String part : reference.split("/")) {
+    for (String part : reference.split("/", -1)) {
       boolean up = part.equals("..");
       if (up && !parts.isEmpty() && !parts.getLast().equals("..")) {
         parts.removeLast();

@@ -30,7 +30,8 @@ final class Flow {
       return value;
     }
     StringBuilder quoted = new StringBuilder("\"");
-    for (char c : value.toCharArray()) {
+    for (int i = 0; i < value.length(); i++) {
+      char c = value.charAt(i);
       switch (c) {
         case '"' -> quoted.append("\\\"");
         case '\\' -> quoted.append("\\\\");

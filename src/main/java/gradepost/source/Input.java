@@ -8,6 +8,7 @@ import java.util.Arrays;
  * @param name relative to the folder of the pack file, so that it is the same wherever that lies
  * @param bytes as read; not to be changed
  */
+@SuppressWarnings("ArrayRecordComponent") // compared by their contents
 public record Input(String name, byte[] bytes) {
   @Override
   public boolean equals(Object other) {

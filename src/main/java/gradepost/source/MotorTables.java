@@ -53,7 +53,7 @@ final class MotorTables {
   static final Key<Double> IN_SERIES =
       Key.required(
           "in-series",
-          new Scalar.Number("a number of motors", true, 1, 16),
+          new Scalar.PlainNumber("a number of motors", true, 1, 16),
           "How many motors share the voltage of the line.");
   static final Key<Double> LIMIT =
       Key.required("limit", CURRENT, "Current of one motor while resistance is cut out.");
@@ -86,7 +86,7 @@ final class MotorTables {
   static final Key<Double> NUMBER =
       Key.required(
           "number",
-          new Scalar.Number("a number of motors", true, 1, 16),
+          new Scalar.PlainNumber("a number of motors", true, 1, 16),
           "Motors on each motored vehicle.");
   static final Key<Double> LINE =
       Key.required(
@@ -98,7 +98,7 @@ final class MotorTables {
   static final Key<Double> GEAR =
       Key.required(
           "gear",
-          new Scalar.Number("a ratio", false, 1, 10),
+          new Scalar.PlainNumber("a ratio", false, 1, 10),
           "Turns of the armature for one turn of the wheel.");
   static final Key<Length> WHEEL =
       Key.required(

@@ -172,7 +172,7 @@ final class NoticeCsv {
   private static Node each(
       String text, CsvText.Cell cell, java.util.function.Function<String, Node> make) {
     List<Node> items = new ArrayList<>();
-    for (String item : text.split(";")) {
+    for (String item : text.split(";", -1)) {
       if (!item.isBlank()) {
         items.add(make.apply(item.strip()));
       }

@@ -118,7 +118,9 @@ final class PackTable {
 
   static final Key<Double> NUMBER =
       Key.required(
-          "number", new Scalar.Number("a number of issue", true, 1, 99999), "Number of the issue.");
+          "number",
+          new Scalar.PlainNumber("a number of issue", true, 1, 99999),
+          "Number of the issue.");
   static final Key<LocalDateTime> ISSUED = Key.required("issued", MOMENT, "When it is issued.");
   static final Key<LocalDateTime> VALID_FROM =
       Key.required("valid-from", MOMENT, "From when it is valid.");

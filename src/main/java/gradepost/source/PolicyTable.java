@@ -139,7 +139,7 @@ final class PolicyTable {
   static final Key<Said<Double>> SAMPLES =
       said(
           "samples",
-          new Scalar.Number("a whole number", true, 20, 100_000),
+          new Scalar.PlainNumber("a whole number", true, 20, 100_000),
           "How many runs are drawn for each approach.");
   static final Shape<Scatter> SPREAD_SHAPE =
       Shape.of(

@@ -51,7 +51,9 @@ final class PolicyTables {
   static final Key<String> CASE_LAW = StockTables.law("curtius-kniffler", "constant", "share");
   static final Key<Double> MU =
       Key.required(
-          "mu", new Scalar.Number("a coefficient", false, 0.005, 0.6), "Adhesion at every speed.");
+          "mu",
+          new Scalar.PlainNumber("a coefficient", false, 0.005, 0.6),
+          "Adhesion at every speed.");
   static final Key<String> OF =
       Key.required(
           "of", Common.text("the name of another case"), "The case of which it is a share.");

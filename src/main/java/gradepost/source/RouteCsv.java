@@ -22,19 +22,33 @@ public final class RouteCsv {
 
   /** The lists that go in and out. */
   public enum Part {
-    GRADIENTS(RouteTable.GRADIENTS, TrackTables.GRADIENT),
-    CURVES(RouteTable.CURVES, TrackTables.CURVE),
-    RESTRICTIONS(RouteTable.RESTRICTIONS, SpeedTables.PERMANENT),
-    SIGNALS(RouteTable.SIGNALS, LinesideTables.SIGNAL),
-    PLATFORMS(StationTables.PLATFORMS, StationTables.PLATFORM),
-    LANDMARKS(RouteTable.LANDMARKS, LinesideTables.LANDMARK);
+    GRADIENTS,
+    CURVES,
+    RESTRICTIONS,
+    SIGNALS,
+    PLATFORMS,
+    LANDMARKS;
 
-    private final Key<?> key;
-    private final Shape<?> entry;
+    private Key<?> key() {
+      return switch (this) {
+        case GRADIENTS -> RouteTable.GRADIENTS;
+        case CURVES -> RouteTable.CURVES;
+        case RESTRICTIONS -> RouteTable.RESTRICTIONS;
+        case SIGNALS -> RouteTable.SIGNALS;
+        case PLATFORMS -> StationTables.PLATFORMS;
+        case LANDMARKS -> RouteTable.LANDMARKS;
+      };
+    }
 
-    Part(Key<?> key, Shape<?> entry) {
-      this.key = key;
-      this.entry = entry;
+    private Shape<?> entry() {
+      return switch (this) {
+        case GRADIENTS -> TrackTables.GRADIENT;
+        case CURVES -> TrackTables.CURVE;
+        case RESTRICTIONS -> SpeedTables.PERMANENT;
+        case SIGNALS -> LinesideTables.SIGNAL;
+        case PLATFORMS -> StationTables.PLATFORM;
+        case LANDMARKS -> LinesideTables.LANDMARK;
+      };
     }
 
     public String word() {
@@ -46,7 +60,7 @@ public final class RouteCsv {
       if (this == PLATFORMS) {
         columns.add(STATION);
       }
-      columns.addAll(entry.keyNames());
+      columns.addAll(entry().keyNames());
       return columns;
     }
   }
@@ -163,7 +177,7 @@ public final class RouteCsv {
 
   private boolean group(String column, String cell) {
     Optional<Key<?>> key =
-        part.entry.keys().stream().filter(k -> k.name().equals(column)).findFirst();
+        part.entry().keys().stream().filter(k -> k.name().equals(column)).findFirst();
     boolean text = key.isEmpty() || key.get().kind() instanceof Scalar<?>;
     return !text && (cell.startsWith("{") || cell.startsWith("["));
   }
@@ -182,7 +196,7 @@ public final class RouteCsv {
   private String edited(List<List<String>> rows) {
     String text = text();
     MappingNode root = root(text);
-    ListEdit edit = new ListEdit(text, part.entry.keyNames());
+    ListEdit edit = new ListEdit(text, part.entry().keyNames());
     int skip = part == Part.PLATFORMS ? 1 : 0;
     Map<String, List<List<String>>> byStation = new LinkedHashMap<>();
     List<Listed> lists = lists(root);
@@ -197,7 +211,7 @@ public final class RouteCsv {
       byStation.computeIfAbsent(station, s -> new ArrayList<>()).add(row.subList(skip, row.size()));
     }
     if (lists.isEmpty()) {
-      edit.append(part.key.name(), written(byStation.getOrDefault("", List.of())));
+      edit.append(part.key().name(), written(byStation.getOrDefault("", List.of())));
     }
     for (Listed each : lists) {
       List<List<String>> own = byStation.getOrDefault(each.station(), List.of());
@@ -207,7 +221,7 @@ public final class RouteCsv {
   }
 
   private List<List<String>> written(List<List<String>> rows) {
-    List<String> keys = part.entry.keyNames();
+    List<String> keys = part.entry().keyNames();
     List<List<String>> written = new ArrayList<>();
     for (List<String> row : rows) {
       List<String> cells = new ArrayList<>();
@@ -228,7 +242,7 @@ public final class RouteCsv {
         if (part == Part.PLATFORMS) {
           row.add(each.station());
         }
-        row.addAll(ListEdit.cells((MappingNode) entry, part.entry.keyNames()));
+        row.addAll(ListEdit.cells((MappingNode) entry, part.entry().keyNames()));
         rows.add(row);
       }
     }
@@ -244,10 +258,10 @@ public final class RouteCsv {
             Reader.valueOf(group, StationTables.STATION_NAME.name())
                 .map(n -> ((ScalarNode) n).getValue().strip())
                 .orElse("");
-        list(group, part.key.name()).ifPresent(l -> lists.add(new Listed(stationName, l)));
+        list(group, part.key().name()).ifPresent(l -> lists.add(new Listed(stationName, l)));
       }
     } else {
-      list(root, part.key.name()).ifPresent(l -> lists.add(new Listed("", l)));
+      list(root, part.key().name()).ifPresent(l -> lists.add(new Listed("", l)));
     }
     return lists;
   }

@@ -16,7 +16,7 @@ import org.yaml.snakeyaml.nodes.ScalarNode;
 /** A value that is one text. What YAML itself would make of the text does not matter. */
 public sealed interface Scalar<T> extends Kind<T>
     permits Scalar.Text,
-        Scalar.Number,
+        Scalar.PlainNumber,
         Scalar.Choice,
         Scalar.Quantity,
         HeightText,
@@ -80,7 +80,8 @@ public sealed interface Scalar<T> extends Kind<T>
   }
 
   /** A number that has no unit: a count or a ratio. */
-  record Number(String noun, boolean whole, double least, double most) implements Scalar<Double> {
+  record PlainNumber(String noun, boolean whole, double least, double most)
+      implements Scalar<Double> {
     @Override
     public String allowed() {
       return noun + " from " + shown(least) + " to " + shown(most);

@@ -145,7 +145,7 @@ public final class Schemas {
   }
 
   private static Map<String, Object> scalar(Scalar<?> scalar) {
-    if (scalar instanceof Scalar.Number number) {
+    if (scalar instanceof Scalar.PlainNumber number) {
       Map<String, Object> schema = new LinkedHashMap<>();
       schema.put("type", List.of(number.whole() ? "integer" : "number", "string"));
       schema.put("minimum", number.least());

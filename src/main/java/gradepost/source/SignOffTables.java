@@ -134,7 +134,7 @@ final class SignOffTables {
                   v.get(CURRENCY)));
 
   private static Scalar<Double> count(String noun, int least, int most) {
-    return new Scalar.Number(noun, true, least, most);
+    return new Scalar.PlainNumber(noun, true, least, most);
   }
 
   private SignOffTables() {}

@@ -10,6 +10,7 @@ public interface SourceFiles {
   sealed interface Content {}
 
   /** The bytes of the file; not to be changed. */
+  @SuppressWarnings("ArrayRecordComponent") // handed on once, to be read; never compared
   record Bytes(byte[] bytes) implements Content {}
 
   /** Nothing can be read, with the reason in words ("there is no such file"). */

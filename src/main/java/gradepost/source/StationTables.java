@@ -19,7 +19,7 @@ final class StationTables {
   static final Key<Double> CARS =
       Key.required(
           "cars",
-          new Scalar.Number("a number of cars", true, 1, 40),
+          new Scalar.PlainNumber("a number of cars", true, 1, 40),
           "The number of cars of the trains that stop at it.");
   static final Key<Location> MARK_AT =
       Key.required("at", Common.PLACE, "Where the front of the train stops.");

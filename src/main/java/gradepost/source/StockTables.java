@@ -44,7 +44,7 @@ final class StockTables {
   static final Key<Mass> CRUSH = Key.required("crush", MASS, "Mass with all that it may carry.");
   static final Key<Double> AXLES =
       Key.required(
-          "axles", new Scalar.Number("a number of axles", true, 2, 24), "Number of axles.");
+          "axles", new Scalar.PlainNumber("a number of axles", true, 2, 24), "Number of axles.");
   static final Key<Double> MOTORED_SHARE =
       Key.required(
           "motored-share",
@@ -59,7 +59,7 @@ final class StockTables {
   static final Key<Double> BRAKE_WEIGHT =
       Key.preset(
           "brake-weight",
-          new Scalar.Number("a ratio", false, 0, 10),
+          new Scalar.PlainNumber("a ratio", false, 0, 10),
           1.0,
           "1.0",
           "Its share of the brake force against other vehicles.");
@@ -149,12 +149,12 @@ final class StockTables {
   static final Key<Double> POUNDS =
       Key.required(
           "pounds-per-ton-per-degree",
-          new Scalar.Number("a number", false, 0, 10),
+          new Scalar.PlainNumber("a number", false, 0, 10),
           "Pounds for each short ton and degree of curve (100 ft chord).");
   static final Key<Double> K =
       Key.required(
           "k",
-          new Scalar.Number("a number", false, 0, 2000),
+          new Scalar.PlainNumber("a number", false, 0, 2000),
           "The k of k/R in N/kN, with R in metres.");
   static final Variants<CurveLaw> CURVE_RESISTANCE =
       new Variants<>("curve resistance", "law", curveLaws());

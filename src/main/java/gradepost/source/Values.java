@@ -1,7 +1,6 @@
 package gradepost.source;
 
 import java.util.IdentityHashMap;
-import java.util.Map;
 import java.util.Optional;
 import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
@@ -11,7 +10,7 @@ import org.yaml.snakeyaml.nodes.SequenceNode;
 final class Values {
   private final MappingNode node;
   private final Reader in;
-  private final Map<Key<?>, Object> read = new IdentityHashMap<>();
+  private final IdentityHashMap<Key<?>, Object> read = new IdentityHashMap<>();
 
   Values(MappingNode node, Reader in) {
     this.node = node;

@@ -45,8 +45,8 @@ public final class PrintedText {
 
   private static BitSet characters() {
     BitSet set = new BitSet();
-    for (String range : RANGES.strip().split("\\s+")) {
-      String[] ends = range.split("-");
+    for (String range : RANGES.strip().split("\\s+", -1)) {
+      String[] ends = range.split("-", -1);
       set.set(Integer.parseInt(ends[0], 16), Integer.parseInt(ends[ends.length - 1], 16) + 1);
     }
     return set;

@@ -12,7 +12,7 @@ final class Edges {
   /** Whether the values of a kind have a least and a most, or are a few: no words, no dates. */
   static boolean bounded(Kind<?> kind) {
     return kind instanceof Scalar.Quantity<?>
-        || kind instanceof Scalar.Number
+        || kind instanceof Scalar.PlainNumber
         || kind instanceof Scalar.Choice<?>
         || kind instanceof HeightText
         || kind instanceof ListOf<?>
@@ -27,7 +27,7 @@ final class Edges {
   private static List<String> of(Kind<?> kind, String typed) {
     if (kind instanceof Scalar.Quantity<?> quantity) {
       return quantity.least().isEmpty() ? List.of() : quantity(quantity, typed);
-    } else if (kind instanceof Scalar.Number number) {
+    } else if (kind instanceof Scalar.PlainNumber number) {
       return List.of(plain(number.least()), plain(number.most()));
     } else if (kind instanceof Scalar.Choice<?> choice) {
       return List.copyOf(choice.words().keySet());

@@ -27,6 +27,8 @@ public final class ChangeMarks {
   }
 
   /**
+   * The briefing with a mark on each line that is not in the one before.
+   *
    * @param since by the anchor of a sheet, the issue in which it was last different
    */
   public Briefing marked(Briefing now, Briefing before, Map<String, Integer> since) {

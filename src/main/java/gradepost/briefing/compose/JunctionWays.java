@@ -38,10 +38,10 @@ final class JunctionWays {
    * is signalled on both and comes to the junction on the first; of another nothing is known.
    */
   boolean ofThisDirection(JunctionRoute way, Lineside.Over<Junction> junction) {
-    String[] ends = way.name().split(TO);
+    String[] ends = way.name().split(TO, -1);
     return ends.length != 2
-        || line(ends[0]).map(l -> runs(l) && before(l, junction.fromM())).orElse(true)
-            && line(ends[1]).map(this::runs).orElse(true);
+        || (line(ends[0]).map(l -> runs(l) && before(l, junction.fromM())).orElse(true)
+            && line(ends[1]).map(this::runs).orElse(true));
   }
 
   private Optional<RunningLine> line(String name) {
@@ -79,6 +79,6 @@ final class JunctionWays {
   private static boolean leads(SignalRoute route, JunctionRoute way, int routes) {
     return way.name().equals(route.leadsTo())
         || way.name().endsWith(TO + route.leadsTo())
-        || routes == 1 && route.speed().filter(way.speed()::equals).isPresent();
+        || (routes == 1 && route.speed().filter(way.speed()::equals).isPresent());
   }
 }

@@ -84,7 +84,7 @@ final class LadderWriter {
         row(
             words.text("ladder.planned"),
             cases,
-            c -> planned(approach, c, c == cases.get(0)),
+            c -> planned(approach, c, c.equals(cases.get(0))),
             c -> c.pastLastM().isPresent()));
     List<Rung> rungs = cases.get(0).ladder();
     for (int i = 0; i < rungs.size(); i++) {
@@ -180,7 +180,7 @@ final class LadderWriter {
             ? "ladder.latest-at-once"
             : seconds > 0 ? "ladder.latest-later" : "ladder.latest-earlier",
         place(approach, point.printedM()),
-        words.seconds(Math.abs(seconds)));
+        words.seconds((double) Math.abs(seconds)));
   }
 
   private String place(Approach approach, double atM) {

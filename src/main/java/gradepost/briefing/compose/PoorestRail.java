@@ -53,6 +53,6 @@ record PoorestRail(int index, Optional<String> site) {
     FailureAnswer b = other.answers().get(0);
     double aM = a.met().endsShortM().orElse(Double.NEGATIVE_INFINITY);
     double bM = b.met().endsShortM().orElse(Double.NEGATIVE_INFINITY);
-    return aM > bM || aM == bM && a.speedAtTargetMps() < b.speedAtTargetMps();
+    return aM > bM || (aM == bM && a.speedAtTargetMps() < b.speedAtTargetMps());
   }
 }

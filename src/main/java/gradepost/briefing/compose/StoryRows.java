@@ -123,7 +123,7 @@ final class StoryRows {
     }
     Item first = here.get(0);
     boolean handled = here.stream().anyMatch(i -> i.handledMps().isPresent());
-    boolean ownSpeed = other.handledMps().isPresent() || other.falls() && handled;
+    boolean ownSpeed = other.handledMps().isPresent() || (other.falls() && handled);
     boolean sameSpeed =
         other.phase() != Phase.PASSES || !ownSpeed || speed(List.of(other)).equals(speed(here));
     return sameSpeed
@@ -149,7 +149,7 @@ final class StoryRows {
 
   /** Between the whole seconds of the run, so that all of them add up to its time. */
   private String seconds(Item from, Item to) {
-    return words.seconds(Math.round(timeS(to)) - Math.round(timeS(from)));
+    return words.seconds((double) (Math.round(timeS(to)) - Math.round(timeS(from))));
   }
 
   private double timeS(Item item) {

@@ -65,7 +65,8 @@ final class StoryWriter {
       rows.stands(
           approach,
           dwell > 0
-              ? words.text("story.stops-for", stop.name(), stop.markText(), words.seconds(dwell))
+              ? words.text(
+                  "story.stops-for", stop.name(), stop.markText(), words.seconds((double) dwell))
               : words.text("story.stops", stop.name(), stop.markText()));
     }
   }

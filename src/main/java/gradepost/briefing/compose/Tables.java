@@ -54,7 +54,7 @@ final class Tables {
 
   Table build(String whenEmpty) {
     List<Table.Column> columns = new ArrayList<>();
-    for (String heading : words.text("table." + name + ".columns").split("\\|")) {
+    for (String heading : words.text("table." + name + ".columns").split("\\|", -1)) {
       String plain = heading.strip();
       String kind = plain.startsWith("@") ? "place" : plain.startsWith("#") ? "number" : "text";
       columns.add(new Table.Column(kind.equals("text") ? plain : plain.substring(1), kind));

@@ -57,7 +57,7 @@ final class TrackItems {
     List<Item> out = new ArrayList<>();
     for (Bend bend : taught.bends()) {
       double at = taught.path().printedAtOrBefore((bend.fromM() + bend.toM()) / 2);
-      if (at < bend.fromM() || bend.checkLeft() && bend.checkRight()) {
+      if (at < bend.fromM() || (bend.checkLeft() && bend.checkRight())) {
         continue;
       }
       Near near = new Near(hand(bend.left(), bend.checkLeft(), bend.checkRight()));

@@ -69,7 +69,7 @@ public record Course(Taught taught, Briefing briefing, SignOffRules rules) {
   /** A table whose headings are the texts {@code signoff.<name>.columns}, set off by bars. */
   Table table(String name, List<List<String>> rows) {
     List<Table.Column> columns = new ArrayList<>();
-    for (String heading : text("signoff." + name + ".columns").split("\\|")) {
+    for (String heading : text("signoff." + name + ".columns").split("\\|", -1)) {
       String plain = heading.strip();
       String kind = plain.startsWith("@") ? "place" : plain.startsWith("#") ? "number" : "text";
       columns.add(new Table.Column(kind.equals("text") ? plain : plain.substring(1), kind));

@@ -37,6 +37,8 @@ public final class RideReport {
   }
 
   /**
+   * The report of one ride, sheet by sheet.
+   *
    * @param file what the ride was read from, by its name
    * @param on the day of the ride, where it was given
    */
