@@ -74,7 +74,7 @@ final class LegChooser {
 
     /** A train that stands is none. */
     int movements() {
-      return Planner.movements(rerun.actions());
+      return rerun.movements();
     }
 
     /** Whether it stands, with no more movements, and no more of those for a moment. */

@@ -44,7 +44,7 @@ public final class Planner {
         trace,
         rerun.timeS(),
         rerun.energyJ(),
-        movements(rerun.actions()),
+        rerun.movements(),
         worked.fastest(),
         rerun.failures(),
         new Signals(assignment, worked.bench(), worked.ceiling(), trace).all(),
@@ -103,10 +103,6 @@ public final class Planner {
       }
     }
     return numbers;
-  }
-
-  static int movements(List<Action> actions) {
-    return (int) actions.stream().filter(a -> !(a.command() instanceof Command.Stand)).count();
   }
 
   private Planner() {}

@@ -52,6 +52,11 @@ final class Rerun {
     return actions;
   }
 
+  /** Movements of a handle: all actions but to stand. */
+  int movements() {
+    return (int) actions.stream().filter(a -> !(a.command() instanceof Command.Stand)).count();
+  }
+
   List<Finding> failures() {
     return failures;
   }

@@ -57,9 +57,7 @@ final class RunChooser {
     double at = startM;
     for (Leg leg : legs) {
       Rerun quick = leg.fastest().rerun();
-      fastest =
-          fastest.and(
-              new Plan.Cost(quick.timeS(), quick.energyJ(), Planner.movements(quick.actions())));
+      fastest = fastest.and(new Plan.Cost(quick.timeS(), quick.energyJ(), quick.movements()));
       // From where the train really stands: a little short of the mark.
       LegChooser chooser = new LegChooser(assignment, bench, ceiling, at, leg.targets());
       LegChooser.Way way = chooser.way(leg.taken().manner());

@@ -25,7 +25,7 @@ final class Audit {
     for (AuditFinding finding : RouteAudit.of(route, limits)) {
       found.add(problem(finding, in.spot(finding.element(), finding.key())));
     }
-    found.addAll(in.unitsUsed().mixed(in.file()));
+    found.addAll(in.unitsUsed().mixed(in.file(), AuditRule.UNITS_MIXED.code()));
     return new Problems(open(found, route.accepted(), in::spot));
   }
 

@@ -7,7 +7,7 @@ import gradepost.units.Parsed.Ok;
 import gradepost.units.QuantityKind;
 
 /** A height above a datum: a length that may lie below it, "−1.2 m". In metres. */
-record HeightText() implements Scalar<Double> {
+record HeightText() implements OwnText<Double> {
   private static final double MOST_M = 5000;
 
   @Override

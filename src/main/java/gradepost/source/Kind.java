@@ -8,7 +8,7 @@ import org.yaml.snakeyaml.nodes.Node;
  * or a page of documentation can walk over them.
  */
 public sealed interface Kind<T>
-    permits Scalar, ListOf, ListOr, Shape, Variants, Forms, WordOr, WordMap, PlaceKind, RouteWord {
+    permits Scalar, ListOf, ListOr, Shape, Variants, Forms, WordOr, WordMap, OwnKind {
 
   /**
    * The value of a node; empty when something was wrong, which has then been reported.
@@ -16,6 +16,11 @@ public sealed interface Kind<T>
    * @param label what the value is called in a message, usually its key
    */
   Optional<T> read(Node node, String label, Reader in);
+
+  /** Whether a value is a single text, so that one may have been meant for a list of them. */
+  default boolean isOneText() {
+    return false;
+  }
 
   /** What may stand here, in words. */
   String allowed();

@@ -1,12 +1,12 @@
 package gradepost.source;
 
-import static gradepost.source.Common.AT;
-import static gradepost.source.Common.DIRECTION;
-import static gradepost.source.Common.DIRECTIONS;
-import static gradepost.source.Common.FROM;
-import static gradepost.source.Common.LINES;
-import static gradepost.source.Common.NOTE;
-import static gradepost.source.Common.TO;
+import static gradepost.source.RouteKeys.AT;
+import static gradepost.source.RouteKeys.DIRECTION;
+import static gradepost.source.RouteKeys.DIRECTIONS;
+import static gradepost.source.RouteKeys.FROM;
+import static gradepost.source.RouteKeys.LINES;
+import static gradepost.source.RouteKeys.NOTE;
+import static gradepost.source.RouteKeys.TO;
 
 import gradepost.route.BrakeTestPlace;
 import gradepost.route.Extent;
@@ -31,7 +31,9 @@ final class LinesideTables {
       Key.required("indication", Common.text("an indication"), "What the driver sees for it.");
   static final Key<Speed> ROUTE_SPEED =
       Key.optional(
-          "speed", Common.ROUTE_SPEED, "Speed over the points, where it is below the line's own.");
+          "speed",
+          RouteKeys.ROUTE_SPEED,
+          "Speed over the points, where it is below the line's own.");
   static final Shape<SignalRoute> SIGNAL_ROUTE =
       Shape.of(
           "a route of a signal",
@@ -44,7 +46,8 @@ final class LinesideTables {
   static final Key<String> LINE =
       Key.required("line", new RouteWord.Line(), "The running line for which it stands.");
   static final Key<Location> AWS =
-      Key.optional("aws", Common.PLACE, "Where its AWS magnet lies; left out where it has none.");
+      Key.optional(
+          "aws", RouteKeys.PLACE, "Where its AWS magnet lies; left out where it has none.");
   static final Key<List<SignalRoute>> SIGNAL_ROUTES =
       Key.preset(
           "routes", ListOf.any(SIGNAL_ROUTE), List.of(), "one", "The routes that it can show.");
@@ -78,7 +81,7 @@ final class LinesideTables {
               new Landmark(
                   v.get(LANDMARK_NAME),
                   v.get(AT),
-                  Common.applies(v),
+                  RouteKeys.applies(v),
                   v.get(SIDE),
                   v.get(NIGHT),
                   v.get(SIGHTING)));
@@ -87,11 +90,11 @@ final class LinesideTables {
       Key.required("kind", Scalar.Choice.of(Structure.Kind.class), "What it is.");
   static final Key<String> STRUCTURE_NAME = Common.name("Its name.");
   static final Key<Location> STRUCTURE_FROM =
-      Key.optional("from", Common.PLACE, "Where it begins, if it has a length.");
+      Key.optional("from", RouteKeys.PLACE, "Where it begins, if it has a length.");
   static final Key<Location> STRUCTURE_TO =
-      Key.optional("to", Common.PLACE, "Where it ends, if it has a length.");
+      Key.optional("to", RouteKeys.PLACE, "Where it ends, if it has a length.");
   static final Key<Location> STRUCTURE_AT =
-      Key.optional("at", Common.PLACE, "Where it is, if it has no length to speak of.");
+      Key.optional("at", RouteKeys.PLACE, "Where it is, if it has no length to speak of.");
   static final Shape<Structure> STRUCTURE =
       Shape.of(
               "a structure",
@@ -105,19 +108,19 @@ final class LinesideTables {
       Shape.of(
               "a rail gap",
               List.of(STRETCH_NAME, FROM, TO, DIRECTIONS, LINES),
-              v -> new RailGap(v.get(STRETCH_NAME), Common.extent(v), Common.applies(v)))
-          .checked(Common::forwardOrder);
+              v -> new RailGap(v.get(STRETCH_NAME), RouteKeys.extent(v), RouteKeys.applies(v)))
+          .checked(RouteKeys::forwardOrder);
   static final Shape<LowAdhesionSite> LOW_ADHESION =
       Shape.of(
               "a low-adhesion site",
               List.of(STRETCH_NAME, FROM, TO, DIRECTIONS, LINES, NOTE),
               v ->
                   new LowAdhesionSite(
-                      v.get(STRETCH_NAME), Common.extent(v), Common.applies(v), v.get(NOTE)))
-          .checked(Common::forwardOrder);
+                      v.get(STRETCH_NAME), RouteKeys.extent(v), RouteKeys.applies(v), v.get(NOTE)))
+          .checked(RouteKeys::forwardOrder);
 
   static final Key<Speed> TEST_SPEED =
-      Key.required("speed", Common.ROUTE_SPEED, "About how fast the test is made.");
+      Key.required("speed", RouteKeys.ROUTE_SPEED, "About how fast the test is made.");
   static final Shape<BrakeTestPlace> BRAKE_TEST =
       Shape.of(
           "a brake test place",
@@ -157,7 +160,7 @@ final class LinesideTables {
               "");
       return;
     }
-    RouteFrame frame = v.in().frame();
+    RouteFrame frame = RouteFrame.of(v.in());
     Common.whenBoth(
         v,
         STRUCTURE_FROM,

@@ -73,9 +73,7 @@ public record ListOf<T>(Kind<T> element, int least, int most, List<String> uniqu
 
   private String maybe(Node node) {
     boolean word = node instanceof ScalarNode scalar && !scalar.getValue().isBlank();
-    return word && (element instanceof Scalar<T> || element instanceof RouteWord<T>)
-        ? "[" + ((ScalarNode) node).getValue().strip() + "]"
-        : "";
+    return word && element.isOneText() ? "[" + ((ScalarNode) node).getValue().strip() + "]" : "";
   }
 
   private static void checkUnique(SequenceNode list, String label, String key, Reader in) {

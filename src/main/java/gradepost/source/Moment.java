@@ -20,7 +20,7 @@ final class Moment {
   private static final Pattern TURNED = Pattern.compile("(\\d\\d?)[./-](\\d\\d?)[./-](\\d{4})(.*)");
 
   /** "2026-11-30". */
-  record Day() implements Scalar<LocalDate> {
+  record Day() implements OwnText<LocalDate> {
     @Override
     public String allowed() {
       return "a date, such as 2026-11-30";
@@ -35,7 +35,7 @@ final class Moment {
   }
 
   /** "2026-11-30 04:00". */
-  record DayAndHour() implements Scalar<LocalDateTime> {
+  record DayAndHour() implements OwnText<LocalDateTime> {
     @Override
     public String allowed() {
       return "a date and hour, such as 2026-11-30 04:00";
@@ -57,7 +57,7 @@ final class Moment {
   }
 
   /** A date and hour, or "further notice", which is empty. */
-  record OpenEnd() implements Scalar<Optional<LocalDateTime>> {
+  record OpenEnd() implements OwnText<Optional<LocalDateTime>> {
     static final String FURTHER_NOTICE = "further notice";
 
     @Override
@@ -81,7 +81,7 @@ final class Moment {
   }
 
   /** "22:00 to 05:30". */
-  record Hours() implements Scalar<DailyHours> {
+  record Hours() implements OwnText<DailyHours> {
     private static final Pattern SPAN = Pattern.compile("(\\d\\d:\\d\\d) to (\\d\\d:\\d\\d)");
 
     @Override

@@ -146,7 +146,7 @@ final class NoticeAudit {
     if (n.speed().metresPerSecond() >= most) {
       String speed = route.units().speed(most, gradepost.units.Rounding.NEAREST);
       warn(
-          in.spot(n, Common.SPEED),
+          in.spot(n, RouteKeys.SPEED),
           "%s slows no train: %s is permissible there without it".formatted(n.reference(), speed));
     }
   }

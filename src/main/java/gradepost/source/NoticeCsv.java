@@ -121,9 +121,9 @@ final class NoticeCsv {
       text = text + " " + heading.unit();
     }
     String key = heading.key();
-    if (key.equals(Common.FROM.name()) || key.equals(Common.TO.name())) {
+    if (key.equals(RouteKeys.FROM.name()) || key.equals(RouteKeys.TO.name())) {
       return place(text, cell);
-    } else if (key.equals(Common.LINES.name())) {
+    } else if (key.equals(RouteKeys.LINES.name())) {
       return each(text, cell, item -> word(item, cell));
     } else if (key.equals(SpeedTables.DIFFERENTIALS.name())) {
       return each(text, cell, item -> differential(item, cell));

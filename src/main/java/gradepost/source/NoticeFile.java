@@ -53,7 +53,7 @@ public final class NoticeFile {
           new NoticeSequel(pack, in).all(all);
         });
     Problems problems = in.problems();
-    return Sources.result(notices.filter(n -> !problems.hasErrors()), problems);
+    return Reading.of(notices.filter(n -> !problems.hasErrors()), problems);
   }
 
   /** The entries as they stand in the file. */
@@ -65,8 +65,8 @@ public final class NoticeFile {
               .flatMap(text -> NoticeCsv.compose(text, in));
     } else {
       list =
-          Sources.load(content, in)
-              .filter(root -> Sources.isKind(root, FileKind.RESTRICTIONS, in))
+          FileHeading.load(content, in)
+              .filter(root -> FileHeading.isKind(root, FileKind.RESTRICTIONS, in))
               .filter(root -> NoticesTable.NOTICES_FILE.open(root, "the file", in).isPresent())
               .flatMap(root -> Reader.valueOf((MappingNode) root, NoticesTable.NOTICES.name()));
     }

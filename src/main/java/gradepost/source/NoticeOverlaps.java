@@ -95,7 +95,7 @@ final class NoticeOverlaps {
   }
 
   private void note(Stretch at, String what) {
-    in.add(new Problem(in.spot(at.notice(), Common.FROM), Severity.NOTE, what, "", ""));
+    in.add(new Problem(in.spot(at.notice(), RouteKeys.FROM), Severity.NOTE, what, "", ""));
   }
 
   private static boolean sameTrains(TemporaryRestriction first, TemporaryRestriction second) {

@@ -77,15 +77,15 @@ public final class NoticeText {
     text(out, SpeedTables.REFERENCE, n.reference(), yaml);
     out.put(SpeedTables.TYPE.name(), word(n.kind()));
     out.put(SpeedTables.STATUS.name(), word(n.status()));
-    out.put(Common.FROM.name(), place(n.extent().from(), yaml));
-    out.put(Common.TO.name(), place(n.extent().to(), yaml));
-    out.put(Common.DIRECTIONS.name(), directions(n.applies().directions(), yaml));
+    out.put(RouteKeys.FROM.name(), place(n.extent().from(), yaml));
+    out.put(RouteKeys.TO.name(), place(n.extent().to(), yaml));
+    out.put(RouteKeys.DIRECTIONS.name(), directions(n.applies().directions(), yaml));
     if (!n.applies().lines().isEmpty()) {
       out.put(
-          Common.LINES.name(),
+          RouteKeys.LINES.name(),
           list(n.applies().lines().stream().sorted().map(l -> plain(l, yaml)).toList(), yaml));
     }
-    out.put(Common.SPEED.name(), speed(n.speed()));
+    out.put(RouteKeys.SPEED.name(), speed(n.speed()));
     if (!n.differentials().isEmpty()) {
       out.put(
           SpeedTables.DIFFERENTIALS.name(),

@@ -5,7 +5,7 @@ import java.util.List;
 
 /** The key table of a file of temporary restrictions. */
 final class NoticesTable {
-  static final Key<FileKind> KIND = Common.fileKind(FileKind.RESTRICTIONS);
+  static final Key<FileKind> KIND = FileHeading.key(FileKind.RESTRICTIONS);
   static final Key<List<TemporaryRestriction>> NOTICES =
       Key.required(
           "notices",

@@ -62,8 +62,8 @@ final class PackReader {
                     PrintedText.ALLOWED,
                     ""));
     Optional<Values> opened =
-        Sources.load(content, in)
-            .filter(root -> Sources.isKind(root, FileKind.PACK, in))
+        FileHeading.load(content, in)
+            .filter(root -> FileHeading.isKind(root, FileKind.PACK, in))
             .flatMap(root -> PackTable.PACK.open(root, "the file", in));
     if (opened.isEmpty()) {
       return new Reading.Rejected<>(in.problems());
@@ -75,7 +75,7 @@ final class PackReader {
     Optional<TypedPack> typed = PackTable.PACK.finish(values, good, 0);
     Optional<PackFile> pack = resolve(values, typed);
     Problems problems = in.problems().and(fromFiles);
-    return Sources.result(pack.filter(p -> !problems.hasErrors()), problems);
+    return Reading.of(pack.filter(p -> !problems.hasErrors()), problems);
   }
 
   private Optional<PackFile> resolve(Values values, Optional<TypedPack> typed) {
@@ -263,8 +263,8 @@ final class PackReader {
             key -> {
               Reader reader = new Reader(name, frame);
               Optional<T> value =
-                  Sources.load(content, reader)
-                      .filter(root -> Sources.isKind(root, kind, reader))
+                  FileHeading.load(content, reader)
+                      .filter(root -> FileHeading.isKind(root, kind, reader))
                       .flatMap(root -> read.apply(root, reader));
               return new Shelf.Read<>(value, reader);
             });

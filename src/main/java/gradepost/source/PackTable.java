@@ -162,7 +162,7 @@ final class PackTable {
               PackTable::issue)
           .checked(PackTable::momentsInOrder);
 
-  static final Key<FileKind> KIND = Common.fileKind(FileKind.PACK);
+  static final Key<FileKind> KIND = FileHeading.key(FileKind.PACK);
   static final Key<String> TITLE =
       Key.optional("title", Common.text("a title"), "The title on the cover, if not the route's.");
   static final Key<String> ROUTE = Key.required("route", FILE, "The route file.");

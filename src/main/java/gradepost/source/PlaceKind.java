@@ -13,7 +13,7 @@ import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
 
 /** A place on the route: a mileage, with its section where two sections have the same mileage. */
-public record PlaceKind() implements Kind<Location> {
+public record PlaceKind() implements OwnKind<Location> {
   static final Scalar.Quantity<Mileage> MILEAGE =
       Scalar.Quantity.of(QuantityKind.MILEAGE, "", "").routeUnits();
   private static final double SAME_PLACE_M = 1e-3;
@@ -37,7 +37,7 @@ public record PlaceKind() implements Kind<Location> {
 
   @Override
   public Optional<Location> read(Node node, String label, Reader in) {
-    List<Section> sections = in.frame().sections();
+    List<Section> sections = RouteFrame.of(in).sections();
     if (node instanceof MappingNode mapping) {
       return SECTIONED
           .read(node, label, in)
@@ -51,7 +51,7 @@ public record PlaceKind() implements Kind<Location> {
   }
 
   private static Optional<Location> onSection(Sectioned place, MappingNode node, Reader in) {
-    List<Section> sections = in.frame().sections();
+    List<Section> sections = RouteFrame.of(in).sections();
     Optional<Section> section =
         sections.stream().filter(s -> s.name().equals(place.section())).findFirst();
     List<String> names = sections.stream().map(Section::name).toList();
@@ -75,19 +75,23 @@ public record PlaceKind() implements Kind<Location> {
   }
 
   private static Optional<Location> onAny(Mileage mileage, Node node, String label, Reader in) {
-    List<Section> holding = in.frame().sections().stream().filter(s -> s.holds(mileage)).toList();
+    List<Section> holding =
+        RouteFrame.of(in).sections().stream().filter(s -> s.holds(mileage)).toList();
     if (holding.isEmpty()) {
       in.error(
           node,
           label + " " + text(mileage, in) + " is off the route",
-          in.frame().sections().stream().map(s -> range(s, in)).collect(Collectors.joining("; ")),
+          RouteFrame.of(in).sections().stream()
+              .map(s -> range(s, in))
+              .collect(Collectors.joining("; ")),
           "");
       return Optional.empty();
     }
     List<Location> places = holding.stream().map(s -> new Location(s.name(), mileage)).toList();
-    double first = in.frame().metresAt(places.get(0));
+    double first = RouteFrame.of(in).metresAt(places.get(0));
     boolean onePlace =
-        places.stream().allMatch(p -> Math.abs(in.frame().metresAt(p) - first) < SAME_PLACE_M);
+        places.stream()
+            .allMatch(p -> Math.abs(RouteFrame.of(in).metresAt(p) - first) < SAME_PLACE_M);
     if (!onePlace) {
       String names = holding.stream().map(Section::name).collect(Collectors.joining(" and on "));
       in.error(
@@ -106,6 +110,6 @@ public record PlaceKind() implements Kind<Location> {
   }
 
   static String text(Mileage mileage, Reader in) {
-    return in.frame().units().orElse(UnitStyle.METRIC).mileage(mileage);
+    return RouteFrame.of(in).units().orElse(UnitStyle.METRIC).mileage(mileage);
   }
 }

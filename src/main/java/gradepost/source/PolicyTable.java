@@ -166,7 +166,7 @@ final class PolicyTable {
     return said(name, Scalar.Quantity.of(QuantityKind.PERCENT, "0 %", "30 %"), description);
   }
 
-  static final Key<FileKind> KIND = Common.fileKind(FileKind.POLICY);
+  static final Key<FileKind> KIND = FileHeading.key(FileKind.POLICY);
   static final Key<String> NAME = Common.name("The policy, as in the reading notes.");
   static final Key<List<TypedCase>> ADHESION =
       Key.required(

@@ -11,29 +11,29 @@ import org.yaml.snakeyaml.nodes.NodeTuple;
 import org.yaml.snakeyaml.nodes.ScalarNode;
 import org.yaml.snakeyaml.nodes.SequenceNode;
 
-/** Reading of one file: where problems go, where records came from, what the route is called. */
+/** Reading of one file: where problems go, where records came from, what is known already. */
 final class Reader {
   private final String file;
-  private final RouteFrame frame;
+  private final Surroundings surroundings;
   private final List<Problem> problems;
   private final Map<Object, MappingNode> origins;
   private final UnitsUsed unitsUsed;
 
   private Reader(
       String file,
-      RouteFrame frame,
+      Surroundings surroundings,
       List<Problem> problems,
       Map<Object, MappingNode> origins,
       UnitsUsed unitsUsed) {
     this.file = file;
-    this.frame = frame;
+    this.surroundings = surroundings;
     this.problems = problems;
     this.origins = origins;
     this.unitsUsed = unitsUsed;
   }
 
-  Reader(String file, RouteFrame frame) {
-    this(file, frame, new ArrayList<>(), new IdentityHashMap<>(), new UnitsUsed());
+  Reader(String file, Surroundings surroundings) {
+    this(file, surroundings, new ArrayList<>(), new IdentityHashMap<>(), new UnitsUsed());
   }
 
   /** In which system of units the values of each key were typed. */
@@ -43,11 +43,11 @@ final class Reader {
 
   /** A second look at what was read, with problems of its own. */
   Reader(Reader first) {
-    this(first.file, first.frame, new ArrayList<>(), first.origins, first.unitsUsed);
+    this(first.file, first.surroundings, new ArrayList<>(), first.origins, first.unitsUsed);
   }
 
-  /** The same reading, now that more is known of the route. */
-  Reader within(RouteFrame known) {
+  /** The same reading, now that more is known. */
+  Reader within(Surroundings known) {
     return new Reader(file, known, problems, origins, unitsUsed);
   }
 
@@ -55,8 +55,8 @@ final class Reader {
     return file;
   }
 
-  RouteFrame frame() {
-    return frame;
+  Surroundings surroundings() {
+    return surroundings;
   }
 
   Problems problems() {

@@ -48,7 +48,7 @@ final class RideReader {
           "");
     }
     Optional<Ride> ride = in.count() > 0 ? Optional.empty() : read(rows);
-    return Sources.result(ride.filter(r -> in.count() == 0), in.problems());
+    return Reading.of(ride.filter(r -> in.count() == 0), in.problems());
   }
 
   private List<List<Cell>> rows(byte[] bytes) {

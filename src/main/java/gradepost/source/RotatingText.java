@@ -8,7 +8,7 @@ import gradepost.units.Parsed.Ok;
 import gradepost.units.QuantityKind;
 
 /** A rotating mass: a share of the tare, "8 %", or a mass, "4.8 t". */
-record RotatingText() implements Scalar<RotatingMass> {
+record RotatingText() implements OwnText<RotatingMass> {
   static final Scalar.Quantity<Double> SHARE =
       Scalar.Quantity.of(QuantityKind.PERCENT, "0 %", "40 %");
   static final Scalar.Quantity<Mass> MASS = Scalar.Quantity.of(QuantityKind.MASS, "0 t", "120 t");

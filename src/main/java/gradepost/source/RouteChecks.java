@@ -24,14 +24,14 @@ final class RouteChecks {
     if (frameUnknown(v) || v.find(RouteTable.GRADIENTS).isEmpty()) {
       return;
     }
-    RouteFrame frame = v.in().frame();
+    RouteFrame frame = RouteFrame.of(v.in());
     List<GradientPiece> ordered = new ArrayList<>(v.get(RouteTable.GRADIENTS));
     ordered.sort(Comparator.comparingDouble(g -> frame.metresAt(g.extent().from())));
     double reached = 0;
     String allowed = "gradients that cover the route without gap or overlap";
     for (GradientPiece piece : ordered) {
       double from = frame.metresAt(piece.extent().from());
-      Spot spot = v.in().spot(piece, Common.FROM);
+      Spot spot = v.in().spot(piece, RouteKeys.FROM);
       if (from > reached + SLACK_M) {
         v.in()
             .error(
@@ -64,7 +64,7 @@ final class RouteChecks {
     if (frameUnknown(v) || v.find(RouteTable.CURVES).isEmpty()) {
       return;
     }
-    RouteFrame frame = v.in().frame();
+    RouteFrame frame = RouteFrame.of(v.in());
     List<Curve> ordered = new ArrayList<>(v.get(RouteTable.CURVES));
     ordered.sort(Comparator.comparingDouble(c -> frame.metresAt(c.extent().from())));
     double reached = 0;
@@ -74,7 +74,7 @@ final class RouteChecks {
       if (from < reached - SLACK_M) {
         v.in()
             .error(
-                v.in().spot(curve, Common.FROM),
+                v.in().spot(curve, RouteKeys.FROM),
                 "two curves from %s to %s"
                     .formatted(frame.text(from), frame.text(Math.min(reached, to))),
                 "one curve at a place",
@@ -91,7 +91,7 @@ final class RouteChecks {
         || v.find(RouteTable.LINES).isEmpty()) {
       return;
     }
-    RouteFrame frame = v.in().frame();
+    RouteFrame frame = RouteFrame.of(v.in());
     for (Direction direction : Direction.values()) {
       Map<String, List<String>> linesByGap = new LinkedHashMap<>();
       for (RunningLine line : v.get(RouteTable.LINES)) {
@@ -129,12 +129,12 @@ final class RouteChecks {
 
   private static List<double[]> existing(RunningLine line, Values v) {
     return line.extents().isEmpty()
-        ? List.of(new double[] {0, v.in().frame().lengthM()})
+        ? List.of(new double[] {0, RouteFrame.of(v.in()).lengthM()})
         : line.extents().stream().map(e -> metres(e, v)).toList();
   }
 
   private static double[] metres(Extent extent, Values v) {
-    RouteFrame frame = v.in().frame();
+    RouteFrame frame = RouteFrame.of(v.in());
     return new double[] {frame.metresAt(extent.from()), frame.metresAt(extent.to())};
   }
 
@@ -152,7 +152,7 @@ final class RouteChecks {
                     l ->
                         v.in()
                             .error(
-                                v.in().spot(signal, Common.DIRECTION),
+                                v.in().spot(signal, RouteKeys.DIRECTION),
                                 "signal %s is for %s trains, which do not run on %s"
                                     .formatted(signal.id(), name(v, signal.direction()), l.name()),
                                 "a direction for which the line is signalled",
@@ -194,11 +194,11 @@ final class RouteChecks {
   }
 
   private static String name(Values v, Direction direction) {
-    return v.in().frame().names().getOrDefault(direction, direction.name());
+    return RouteFrame.of(v.in()).names().getOrDefault(direction, direction.name());
   }
 
   private static boolean frameUnknown(Values v) {
-    return v.in().frame().sections().isEmpty() || v.in().frame().names().isEmpty();
+    return RouteFrame.of(v.in()).sections().isEmpty() || RouteFrame.of(v.in()).names().isEmpty();
   }
 
   private RouteChecks() {}

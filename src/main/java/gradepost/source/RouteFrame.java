@@ -27,13 +27,19 @@ record RouteFrame(
     Optional<UnitStyle> units,
     Map<Direction, String> names,
     List<Section> sections,
-    List<String> lines) {
+    List<String> lines)
+    implements Surroundings {
   static final RouteFrame UNKNOWN =
       new RouteFrame(Optional.empty(), Map.of(), List.of(), List.of());
 
   RouteFrame {
     sections = List.copyOf(sections);
     lines = List.copyOf(lines);
+  }
+
+  /** What is known of the route in this reading. */
+  static RouteFrame of(Reader in) {
+    return in.surroundings() instanceof RouteFrame frame ? frame : UNKNOWN;
   }
 
   static RouteFrame of(Route route) {
@@ -99,7 +105,8 @@ record RouteFrame(
   }
 
   /** Whether the route is written in this convention, as far as is known. */
-  boolean has(Convention convention) {
+  @Override
+  public boolean has(Convention convention) {
     Convention own = own();
     return own == Convention.NEUTRAL || convention == Convention.NEUTRAL || own == convention;
   }
@@ -111,7 +118,8 @@ record RouteFrame(
   }
 
   /** Whether a text is in the units of the route; reports it where it is not. */
-  boolean accepts(Convention convention, Node node, String label, Reader in) {
+  @Override
+  public boolean accepts(Convention convention, Node node, String label, Reader in) {
     if (has(convention)) {
       return true;
     }

@@ -28,7 +28,7 @@ import org.yaml.snakeyaml.nodes.SequenceNode;
 
 /** The key table of a route file, and the order in which its parts come to be known. */
 final class RouteTable {
-  static final Key<FileKind> KIND = Common.fileKind(FileKind.ROUTE);
+  static final Key<FileKind> KIND = FileHeading.key(FileKind.ROUTE);
   static final Key<String> NAME = Common.name("The route, as on the cover.");
   static final Key<String> DESCRIPTION =
       Key.preset("description", Common.prose("words"), "", "", "The route in a sentence or two.");

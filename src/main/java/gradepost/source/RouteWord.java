@@ -15,7 +15,12 @@ import org.yaml.snakeyaml.nodes.ScalarNode;
  * A word that the route itself defines: one of its directions or of its running lines. Where the
  * route is not known the word is left unread.
  */
-public sealed interface RouteWord<T> extends Kind<T> {
+public sealed interface RouteWord<T> extends OwnKind<T> {
+
+  @Override
+  default boolean isOneText() {
+    return true;
+  }
 
   /** What each word means on this route. */
   Map<String, T> words(RouteFrame frame);
@@ -26,7 +31,7 @@ public sealed interface RouteWord<T> extends Kind<T> {
       in.error(node, label + " is " + Nodes.described(node), allowed(), "");
       return Optional.empty();
     }
-    Map<String, T> words = words(in.frame());
+    Map<String, T> words = words(RouteFrame.of(in));
     String word = scalar.getValue().strip();
     Optional<T> value = Optional.ofNullable(words.get(word));
     if (value.isEmpty() && !words.isEmpty()) {

@@ -15,16 +15,12 @@ import org.yaml.snakeyaml.nodes.ScalarNode;
 
 /** A value that is one text. What YAML itself would make of the text does not matter. */
 public sealed interface Scalar<T> extends Kind<T>
-    permits Scalar.Text,
-        Scalar.PlainNumber,
-        Scalar.Choice,
-        Scalar.Quantity,
-        HeightText,
-        RotatingText,
-        Moment.Day,
-        Moment.DayAndHour,
-        Moment.OpenEnd,
-        Moment.Hours {
+    permits Scalar.Text, Scalar.PlainNumber, Scalar.Choice, Scalar.Quantity, OwnText {
+
+  @Override
+  default boolean isOneText() {
+    return true;
+  }
 
   /** The value of a text that is not blank. */
   Parsed<T> parse(String text);
@@ -49,7 +45,7 @@ public sealed interface Scalar<T> extends Kind<T>
     return maybe;
   }
 
-  /** A last word where more is known than the text, such as the units of the route. */
+  /** A last word where more is known than the text, such as the units that the file is in. */
   default boolean accept(Ok<T> ok, Node node, String label, Reader in) {
     return true;
   }
@@ -206,7 +202,7 @@ public sealed interface Scalar<T> extends Kind<T>
         return maybe;
       }
       return java.util.Arrays.stream(offers)
-          .filter(o -> kind.parse(o) instanceof Ok<Q> ok && in.frame().has(ok.convention()))
+          .filter(o -> kind.parse(o) instanceof Ok<Q> ok && in.surroundings().has(ok.convention()))
           .reduce((a, b) -> a + " or " + b)
           .orElse(maybe);
     }
@@ -214,7 +210,7 @@ public sealed interface Scalar<T> extends Kind<T>
     @Override
     public boolean accept(Ok<Q> ok, Node node, String label, Reader in) {
       in.unitsUsed().note(label, this, ok.convention(), node);
-      return !inRouteUnits || in.frame().accepts(ok.convention(), node, label, in);
+      return !inRouteUnits || in.surroundings().accepts(ok.convention(), node, label, in);
     }
   }
 }

@@ -6,19 +6,14 @@ import gradepost.drive.ride.Ride;
 import gradepost.route.CantLimits;
 import gradepost.route.Route;
 import gradepost.source.SourceFiles.Bytes;
-import gradepost.source.SourceFiles.Content;
-import gradepost.source.SourceFiles.Unreadable;
 import gradepost.stock.Stock;
-import gradepost.units.Nearest;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BiFunction;
-import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
-import org.yaml.snakeyaml.nodes.ScalarNode;
 
 /**
  * The way in: reads any of the five kinds of file, a pack with all that it names. What several
@@ -107,8 +102,9 @@ public final class Sources {
   /** What kind of file it says that it is. */
   public Reading<FileKind> kind(String name) {
     Reader in = new Reader(name, RouteFrame.UNKNOWN);
-    Optional<FileKind> kind = load(files.read(name), in).flatMap(root -> statedKind(root, in));
-    return result(kind, in.problems());
+    Optional<FileKind> kind =
+        FileHeading.load(files.read(name), in).flatMap(root -> FileHeading.stated(root, in));
+    return Reading.of(kind, in.problems());
   }
 
   /**
@@ -131,7 +127,7 @@ public final class Sources {
 
   private Problems notices(String name) {
     Reader in = new Reader(name, RouteFrame.UNKNOWN);
-    load(files.read(name), in)
+    FileHeading.load(files.read(name), in)
         .ifPresent(root -> NoticesTable.NOTICES_FILE.read(root, "the file", in));
     return in.problems();
   }
@@ -140,75 +136,9 @@ public final class Sources {
       String name, FileKind kind, RouteFrame frame, BiFunction<Node, Reader, Optional<T>> read) {
     Reader in = new Reader(name, frame);
     Optional<T> value =
-        load(files.read(name), in)
-            .filter(root -> isKind(root, kind, in))
+        FileHeading.load(files.read(name), in)
+            .filter(root -> FileHeading.isKind(root, kind, in))
             .flatMap(root -> read.apply(root, in));
-    return result(value, in.problems());
-  }
-
-  static <T> Reading<T> result(Optional<T> value, Problems problems) {
-    return value
-        .<Reading<T>>map(v -> new Reading.Good<>(v, problems))
-        .orElseGet(() -> new Reading.Rejected<>(problems));
-  }
-
-  /** The tree of a file; what prevents it is reported at the top of the file. */
-  static Optional<Node> load(Content content, Reader in) {
-    if (content instanceof Bytes bytes) {
-      return YamlText.compose(in.file(), bytes.bytes(), in::add);
-    }
-    String why = ((Unreadable) content).why();
-    in.error(new Spot(in.file(), 1, 1), "the file cannot be read: " + why, "", "");
-    return Optional.empty();
-  }
-
-  /**
-   * False, and reported, when a file says that it is of another kind; the rest is then not read.
-   */
-  static boolean isKind(Node root, FileKind wanted, Reader in) {
-    if (root instanceof MappingNode group) {
-      Optional<Node> stated = Reader.valueOf(group, RouteTable.KIND.name());
-      for (FileKind kind : FileKind.values()) {
-        boolean says = stated.filter(n -> says(n, kind)).isPresent();
-        if (says && kind != wanted) {
-          in.error(
-              stated.get(),
-              "this is a " + kind.word() + " file, where a " + wanted.word() + " file belongs",
-              "gradepost: " + wanted.word(),
-              "");
-          return false;
-        }
-      }
-    }
-    return true;
-  }
-
-  private static boolean says(Node node, FileKind kind) {
-    return node instanceof ScalarNode scalar && scalar.getValue().strip().equals(kind.word());
-  }
-
-  private static Optional<FileKind> statedKind(Node root, Reader in) {
-    String allowed = FileKind.words();
-    if (!(root instanceof MappingNode group)) {
-      in.error(root, "the file is " + Nodes.described(root), "a group of keys", "");
-      return Optional.empty();
-    }
-    Optional<Node> stated = Reader.valueOf(group, RouteTable.KIND.name());
-    if (stated.isEmpty()) {
-      in.error(root, "the file lacks the key \"gradepost\"", allowed, "");
-      return Optional.empty();
-    }
-    Optional<FileKind> kind =
-        Arrays.stream(FileKind.values()).filter(k -> says(stated.get(), k)).findFirst();
-    if (kind.isEmpty()) {
-      List<String> words = Arrays.stream(FileKind.values()).map(FileKind::word).toList();
-      String typed = stated.get() instanceof ScalarNode scalar ? scalar.getValue() : "";
-      in.error(
-          stated.get(),
-          "gradepost " + Nodes.described(stated.get()) + " is not known",
-          allowed,
-          Nearest.to(typed, words).orElse(""));
-    }
-    return kind;
+    return Reading.of(value, in.problems());
   }
 }

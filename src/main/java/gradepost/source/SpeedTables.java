@@ -1,10 +1,10 @@
 package gradepost.source;
 
-import static gradepost.source.Common.DIRECTIONS;
-import static gradepost.source.Common.FROM;
-import static gradepost.source.Common.LINES;
-import static gradepost.source.Common.SPEED;
-import static gradepost.source.Common.TO;
+import static gradepost.source.RouteKeys.DIRECTIONS;
+import static gradepost.source.RouteKeys.FROM;
+import static gradepost.source.RouteKeys.LINES;
+import static gradepost.source.RouteKeys.SPEED;
+import static gradepost.source.RouteKeys.TO;
 
 import gradepost.route.Board;
 import gradepost.route.BoardKind;
@@ -43,8 +43,8 @@ final class SpeedTables {
   static final Shape<Board> BOARD =
       Shape.of(
           "a board",
-          List.of(BOARD_KIND, Common.AT, Common.DIRECTION),
-          v -> new Board(v.get(BOARD_KIND), v.get(Common.AT), v.get(Common.DIRECTION)));
+          List.of(BOARD_KIND, RouteKeys.AT, RouteKeys.DIRECTION),
+          v -> new Board(v.get(BOARD_KIND), v.get(RouteKeys.AT), v.get(RouteKeys.DIRECTION)));
 
   /** What is typed where none stands at the lineside: PAPER ONLY. */
   static final String NO_BOARDS = "none";
@@ -77,13 +77,13 @@ final class SpeedTables {
               v ->
                   new PermanentRestriction(
                       v.get(RESTRICTION_NAME),
-                      Common.extent(v),
-                      Common.applies(v),
+                      RouteKeys.extent(v),
+                      RouteKeys.applies(v),
                       v.get(SPEED),
                       v.get(DIFFERENTIALS),
                       v.get(BOARDS),
                       v.get(REASON)))
-          .checked(Common::forwardOrder)
+          .checked(RouteKeys::forwardOrder)
           .checked(SpeedTables::boardsFitDirections);
 
   static final Key<String> ROUTE_NAME =
@@ -113,10 +113,10 @@ final class SpeedTables {
               v ->
                   new Junction(
                       v.get(JUNCTION_NAME),
-                      Common.extent(v),
-                      Common.applies(v),
+                      RouteKeys.extent(v),
+                      RouteKeys.applies(v),
                       v.get(JUNCTION_ROUTES)))
-          .checked(Common::forwardOrder);
+          .checked(RouteKeys::forwardOrder);
 
   static final Key<String> REFERENCE =
       Key.required(
@@ -135,7 +135,7 @@ final class SpeedTables {
           "Where the restriction is in its life.");
   static final Key<Speed> NORMAL_SPEED =
       Key.optional(
-          "normal-speed", Common.ROUTE_SPEED, "What stands when the restriction does not.");
+          "normal-speed", RouteKeys.ROUTE_SPEED, "What stands when the restriction does not.");
   static final Key<LocalDateTime> IMPOSED =
       Key.required("imposed", new Moment.DayAndHour(), "When it begins to stand.");
   static final Key<LocalDateTime> CHANGED_FROM =
@@ -232,7 +232,7 @@ final class SpeedTables {
                   FIRST_APPEARANCE,
                   LAST_APPEARANCE),
               SpeedTables::notice)
-          .checked(Common::forwardOrder)
+          .checked(RouteKeys::forwardOrder)
           .checked(SpeedTables::boardsFitDirections)
           .checked(SpeedTables::noticeEndsAfterItBegins)
           .checked(SpeedTables::changesWhileItStands);
@@ -242,8 +242,8 @@ final class SpeedTables {
         v.get(REFERENCE),
         v.get(TYPE),
         v.get(STATUS),
-        Common.extent(v),
-        Common.applies(v),
+        RouteKeys.extent(v),
+        RouteKeys.applies(v),
         v.get(SPEED),
         v.get(DIFFERENTIALS),
         v.find(NORMAL_SPEED),
@@ -308,10 +308,10 @@ final class SpeedTables {
         (directions, boards) -> {
           for (Board board : boards) {
             if (!directions.contains(board.direction())) {
-              String name = v.in().frame().names().get(board.direction());
+              String name = RouteFrame.of(v.in()).names().get(board.direction());
               v.in()
                   .error(
-                      v.in().spot(board, Common.DIRECTION),
+                      v.in().spot(board, RouteKeys.DIRECTION),
                       "a board for %s trains, for whom the restriction does not stand"
                           .formatted(name),
                       "a direction of the restriction",

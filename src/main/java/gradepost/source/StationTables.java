@@ -1,9 +1,9 @@
 package gradepost.source;
 
-import static gradepost.source.Common.DIRECTIONS;
-import static gradepost.source.Common.FROM;
-import static gradepost.source.Common.LINES;
-import static gradepost.source.Common.TO;
+import static gradepost.source.RouteKeys.DIRECTIONS;
+import static gradepost.source.RouteKeys.FROM;
+import static gradepost.source.RouteKeys.LINES;
+import static gradepost.source.RouteKeys.TO;
 
 import gradepost.route.Hand;
 import gradepost.route.Location;
@@ -22,12 +22,12 @@ final class StationTables {
           new Scalar.PlainNumber("a number of cars", true, 1, 40),
           "The number of cars of the trains that stop at it.");
   static final Key<Location> MARK_AT =
-      Key.required("at", Common.PLACE, "Where the front of the train stops.");
+      Key.required("at", RouteKeys.PLACE, "Where the front of the train stops.");
   static final Shape<StopMark> STOP_MARK =
       Shape.of(
           "a stop mark",
-          List.of(CARS, MARK_AT, Common.DIRECTION),
-          v -> new StopMark(v.get(CARS).intValue(), v.get(MARK_AT), v.get(Common.DIRECTION)));
+          List.of(CARS, MARK_AT, RouteKeys.DIRECTION),
+          v -> new StopMark(v.get(CARS).intValue(), v.get(MARK_AT), v.get(RouteKeys.DIRECTION)));
 
   static final Key<String> NUMBER =
       Key.required("number", Common.text("the number as signed"), "The platform as signed.");
@@ -37,7 +37,7 @@ final class StationTables {
   static final Key<Location> BUFFER_STOPS =
       Key.optional(
           "buffer-stops",
-          Common.PLACE,
+          RouteKeys.PLACE,
           "The face of the buffer stops, where the platform road ends in them.");
   static final Key<List<StopMark>> STOP_MARKS =
       Key.preset(
@@ -60,13 +60,13 @@ final class StationTables {
               v ->
                   new Platform(
                       v.get(NUMBER),
-                      Common.extent(v),
-                      Common.applies(v),
+                      RouteKeys.extent(v),
+                      RouteKeys.applies(v),
                       v.get(SIDE),
                       v.find(BUFFER_STOPS),
                       v.get(STOP_MARKS),
                       v.get(DOORS)))
-          .checked(Common::forwardOrder)
+          .checked(RouteKeys::forwardOrder)
           .checked(StationTables::marksFitPlatform);
 
   static final Key<String> STATION_NAME = Common.name("The station; unique on the route.");
@@ -99,11 +99,11 @@ final class StationTables {
         (directions, marks) -> {
           Set<List<Object>> seen = new HashSet<>();
           for (StopMark mark : marks) {
-            String name = v.in().frame().names().get(mark.direction());
+            String name = RouteFrame.of(v.in()).names().get(mark.direction());
             if (!directions.contains(mark.direction())) {
               v.in()
                   .error(
-                      v.in().spot(mark, Common.DIRECTION),
+                      v.in().spot(mark, RouteKeys.DIRECTION),
                       "a stop mark for %s trains, which do not use the platform".formatted(name),
                       "a direction of the platform",
                       "");

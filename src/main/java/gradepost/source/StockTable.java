@@ -34,7 +34,7 @@ final class StockTable {
           List.of(FORMATION_NAME, TYPES),
           v -> new NamedTypes(v.get(FORMATION_NAME), v.get(TYPES)));
 
-  static final Key<FileKind> KIND = Common.fileKind(FileKind.STOCK);
+  static final Key<FileKind> KIND = FileHeading.key(FileKind.STOCK);
   static final Key<String> NAME = Common.name("The type of train, as on the cover.");
   static final Key<String> DESCRIPTION =
       Key.preset("description", Common.prose("words"), "", "", "The train in a sentence or two.");

@@ -1,7 +1,7 @@
 package gradepost.source;
 
-import static gradepost.source.Common.FROM;
-import static gradepost.source.Common.TO;
+import static gradepost.source.RouteKeys.FROM;
+import static gradepost.source.RouteKeys.TO;
 
 import gradepost.route.CheckRail;
 import gradepost.route.Curve;
@@ -60,7 +60,7 @@ final class TrackTables {
           .checked(TrackTables::sectionHasLength);
 
   static final Shape<Extent> EXTENT =
-      Shape.of("a stretch", List.of(FROM, TO), Common::extent).checked(Common::forwardOrder);
+      Shape.of("a stretch", List.of(FROM, TO), RouteKeys::extent).checked(RouteKeys::forwardOrder);
   static final Key<String> LINE_NAME =
       Common.name("The running line by its name at the lineside; unique on the route.");
   static final Key<Set<Direction>> SIGNALLED =
@@ -92,8 +92,8 @@ final class TrackTables {
       Shape.of(
               "a gradient",
               List.of(FROM, TO, SLOPE),
-              v -> new GradientPiece(Common.extent(v), v.get(SLOPE)))
-          .checked(Common::forwardOrder);
+              v -> new GradientPiece(RouteKeys.extent(v), v.get(SLOPE)))
+          .checked(RouteKeys::forwardOrder);
 
   private static final Length STANDARD_GAUGE = new Length(1.435);
   private static final Length NEXT_TO_STANDARD = new Length(0.010);
@@ -141,8 +141,12 @@ final class TrackTables {
               List.of(FROM, TO, HAND, RADIUS, CANT, CHECK_RAIL),
               v ->
                   new Curve(
-                      Common.extent(v), v.get(HAND), v.get(RADIUS), v.get(CANT), v.get(CHECK_RAIL)))
-          .checked(Common::forwardOrder);
+                      RouteKeys.extent(v),
+                      v.get(HAND),
+                      v.get(RADIUS),
+                      v.get(CANT),
+                      v.get(CHECK_RAIL)))
+          .checked(RouteKeys::forwardOrder);
 
   static final Key<Double> HEIGHT_ABOVE =
       Key.required(
@@ -152,8 +156,8 @@ final class TrackTables {
   static final Shape<SpotHeight> HEIGHT =
       Shape.of(
           "a height",
-          List.of(Common.AT, HEIGHT_ABOVE),
-          v -> new SpotHeight(v.get(Common.AT), v.get(HEIGHT_ABOVE)));
+          List.of(RouteKeys.AT, HEIGHT_ABOVE),
+          v -> new SpotHeight(v.get(RouteKeys.AT), v.get(HEIGHT_ABOVE)));
 
   private static Map<String, UnitStyle> unitStyles() {
     Map<String, UnitStyle> words = new LinkedHashMap<>();

@@ -1,6 +1,5 @@
 package gradepost.source;
 
-import gradepost.route.audit.AuditRule;
 import gradepost.units.Parsed.Convention;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -24,8 +23,12 @@ final class UnitsUsed {
     }
   }
 
-  /** One warning for a key whose values are in both systems, at the first of the fewer. */
-  List<Problem> mixed(String file) {
+  /**
+   * One warning for a key whose values are in both systems, at the first of the fewer.
+   *
+   * @param rule code of the rule by which this is doubted
+   */
+  List<Problem> mixed(String file, String rule) {
     List<Problem> problems = new ArrayList<>();
     typed.forEach(
         (where, uses) -> {
@@ -47,7 +50,7 @@ final class UnitsUsed {
                             Spot.of(file, usual).inWords()),
                     "one system of units for all values of a key",
                     "",
-                    AuditRule.UNITS_MIXED.code()));
+                    rule));
           }
         });
     return problems;

@@ -25,17 +25,26 @@ final class YamlText {
   private static final int ALIASES = 50;
 
   static Optional<Node> compose(String file, byte[] bytes, Consumer<Problem> problems) {
-    Optional<String> text = decode(file, bytes, problems);
-    return text.flatMap(t -> compose(file, t, problems));
+    return compose(file, bytes, "", problems);
   }
 
-  private static Optional<Node> compose(String file, String text, Consumer<Problem> problems) {
+  /**
+   * The tree of a file.
+   *
+   * @param wanted what an empty file should hold at least
+   */
+  static Optional<Node> compose(
+      String file, byte[] bytes, String wanted, Consumer<Problem> problems) {
+    Optional<String> text = decode(file, bytes, problems);
+    return text.flatMap(t -> tree(file, t, wanted, problems));
+  }
+
+  private static Optional<Node> tree(
+      String file, String text, String wanted, Consumer<Problem> problems) {
     try {
       @Nullable Node root = yaml().compose(new java.io.StringReader(text));
       if (root == null) {
-        problems.accept(
-            Problem.error(
-                new Spot(file, 1, 1), "the file is empty", "gradepost: " + FileKind.words(), ""));
+        problems.accept(Problem.error(new Spot(file, 1, 1), "the file is empty", wanted, ""));
       }
       return Optional.ofNullable(root);
     } catch (MarkedYAMLException e) {
