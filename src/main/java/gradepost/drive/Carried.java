@@ -3,6 +3,7 @@ package gradepost.drive;
 import gradepost.motion.BrakeRig;
 import gradepost.motion.PoorRail;
 import gradepost.motion.Train;
+import gradepost.route.Stretch;
 import gradepost.units.Exact;
 import java.util.List;
 
@@ -14,7 +15,7 @@ final class Carried {
   private final Assignment assignment;
   private final Train train;
   private final AdhesionCase adhesion;
-  private final List<PoorRail.Stretch> sites;
+  private final List<Stretch> sites;
 
   Carried(Assignment assignment, Bench bench, AdhesionCase adhesion) {
     this.assignment = assignment;

@@ -6,6 +6,7 @@ import gradepost.route.Junction;
 import gradepost.route.JunctionRoute;
 import gradepost.route.Path;
 import gradepost.route.PermanentRestriction;
+import gradepost.route.Stretch;
 import gradepost.route.TemporaryRestriction;
 import java.util.ArrayList;
 import java.util.List;
@@ -80,12 +81,10 @@ public final class Ceiling {
 
   private static Limit limit(
       Path path, Extent extent, double trainM, double speedMps, String cause) {
-    double a = path.metresAt(extent.from());
-    double b = path.metresAt(extent.to());
-    double from = Math.min(a, b);
+    Stretch span = path.span(extent);
     // A train that stands at the start of the path is under whatever begins there.
-    double start = from < 0.01 ? Double.NEGATIVE_INFINITY : from;
-    return new Limit(start, Math.max(a, b) + trainM, speedMps, cause);
+    double start = span.fromM() < 0.01 ? Double.NEGATIVE_INFINITY : span.fromM();
+    return new Limit(start, span.toM() + trainM, speedMps, cause);
   }
 
   /**

@@ -3,6 +3,7 @@ package gradepost.drive;
 import gradepost.motion.BrakeRig;
 import gradepost.route.Path;
 import gradepost.route.RailGap;
+import gradepost.route.Stretch;
 import gradepost.stock.Formation;
 import gradepost.stock.Vehicle;
 import java.util.ArrayList;
@@ -34,7 +35,7 @@ final class DriverRules {
   private final Band band;
   private final double checkLagS;
   private final List<CeilingStep> ceiling;
-  private final List<double[]> noPower;
+  private final List<Stretch> noPower;
 
   private DriverRules(DriverRules other, Manner manner) {
     this.assignment = other.assignment;
@@ -70,14 +71,13 @@ final class DriverRules {
     }
     for (RailGap gap : assignment.route().railGaps()) {
       if (Ceiling.stands(assignment, gap.applies())) {
-        double a = path.metresAt(gap.extent().from());
-        double b = path.metresAt(gap.extent().to());
-        double from = path.printedAtOrBefore(Math.min(a, b));
+        Stretch span = path.span(gap.extent());
+        double from = path.printedAtOrBefore(span.fromM());
         double to =
             path.printedAtOrAfter(
-                Math.min(Math.max(a, b) + leadingMotorM(assignment.formation()), path.lengthM()));
+                Math.min(span.toM() + leadingMotorM(assignment.formation()), path.lengthM()));
         if (startM < from || startM > to) {
-          noPower.add(new double[] {from, to});
+          noPower.add(new Stretch(from, to));
         }
       }
     }
@@ -185,8 +185,8 @@ final class DriverRules {
         break;
       }
     }
-    for (double[] zone : noPower) {
-      for (double edge : zone) {
+    for (Stretch zone : noPower) {
+      for (double edge : new double[] {zone.fromM(), zone.toM()}) {
         if (edge > atM + SAME_PLACE_M && edge < next) {
           next = edge;
         }
@@ -196,14 +196,15 @@ final class DriverRules {
   }
 
   boolean powerForbidden(double atM) {
-    return noPower.stream().anyMatch(z -> atM >= z[0] - SAME_PLACE_M && atM < z[1] - SAME_PLACE_M);
+    return noPower.stream()
+        .anyMatch(z -> atM >= z.fromM() - SAME_PLACE_M && atM < z.toM() - SAME_PLACE_M);
   }
 
   /** How far it is to the far end of the next stretch without power. */
   double pastNoPowerM(double atM) {
     return noPower.stream()
-        .filter(z -> z[0] > atM)
-        .mapToDouble(z -> z[1] - atM)
+        .filter(z -> z.fromM() > atM)
+        .mapToDouble(z -> z.toM() - atM)
         .min()
         .orElse(Double.POSITIVE_INFINITY);
   }
@@ -211,7 +212,7 @@ final class DriverRules {
   /** How far it is to the next stretch without power. */
   double toNoPowerM(double atM) {
     return noPower.stream()
-        .mapToDouble(z -> z[0] - atM)
+        .mapToDouble(z -> z.fromM() - atM)
         .filter(d -> d > 0)
         .min()
         .orElse(Double.POSITIVE_INFINITY);

@@ -2,6 +2,7 @@ package gradepost.drive;
 
 import gradepost.route.Path;
 import gradepost.route.RailGap;
+import gradepost.route.Stretch;
 import gradepost.stock.Vehicle;
 import gradepost.units.Rounding;
 import gradepost.units.Speed;
@@ -46,10 +47,9 @@ final class GapAudit {
   }
 
   private void look(RailGap gap, double[] span, Listener listener) {
-    double a = path.metresAt(gap.extent().from());
-    double b = path.metresAt(gap.extent().to());
-    double from = Math.min(a, b);
-    double to = Math.max(a, b);
+    Stretch dead = path.span(gap.extent());
+    double from = dead.fromM();
+    double to = dead.toM();
     double bridgedM = span[1] - span[0];
     String length = units.length(to - from, Rounding.UP);
     Optional<String> stands = standing(from, to, span);

@@ -34,11 +34,11 @@ public final class Stops {
   }
 
   public static double platformStartM(Path path, Platform platform) {
-    return Math.min(path.metresAt(platform.extent().from()), path.metresAt(platform.extent().to()));
+    return path.span(platform.extent()).fromM();
   }
 
   public static double platformEndM(Path path, Platform platform) {
-    return Math.max(path.metresAt(platform.extent().from()), path.metresAt(platform.extent().to()));
+    return path.span(platform.extent()).toM();
   }
 
   static Target.Stop target(Assignment assignment, Call call) {

@@ -2,7 +2,6 @@ package gradepost.drive;
 
 import gradepost.motion.BrakeRig;
 import gradepost.route.Direction;
-import gradepost.route.Extent;
 import gradepost.route.GradientPiece;
 import java.util.List;
 import java.util.Optional;
@@ -97,10 +96,7 @@ final class Unbrakeable {
 
   private double permille(double atM) {
     for (GradientPiece piece : assignment.route().gradients()) {
-      Extent extent = piece.extent();
-      double a = assignment.path().metresAt(extent.from());
-      double b = assignment.path().metresAt(extent.to());
-      if (Math.min(a, b) <= atM && atM <= Math.max(a, b)) {
+      if (assignment.path().span(piece.extent()).offM(atM) == 0) {
         return assignment.direction() == Direction.FORWARD
             ? piece.gradient().permille()
             : piece.gradient().reversed().permille();

@@ -1,5 +1,6 @@
 package gradepost.motion;
 
+import gradepost.route.Stretch;
 import gradepost.stock.AdhesionLaw;
 import gradepost.units.Exact;
 import java.util.Arrays;
@@ -57,7 +58,7 @@ final class Grip {
   private double[] corners(PoorRail poor) {
     double[] all = new double[2 * poor.stretches().size() * endM.length];
     int k = 0;
-    for (PoorRail.Stretch stretch : poor.stretches()) {
+    for (Stretch stretch : poor.stretches()) {
       for (double end : endM) {
         all[k++] = stretch.fromM() + end;
         all[k++] = stretch.toM() + end;

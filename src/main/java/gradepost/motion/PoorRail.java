@@ -2,6 +2,7 @@ package gradepost.motion;
 
 import gradepost.route.LowAdhesionSite;
 import gradepost.route.Path;
+import gradepost.route.Stretch;
 import gradepost.stock.AdhesionLaw;
 import gradepost.stock.ConstantAdhesion;
 import java.util.ArrayList;
@@ -15,21 +16,12 @@ import java.util.Set;
  */
 public final class PoorRail {
 
-  /** A stretch by distance run. */
-  public record Stretch(double fromM, double toM) {
-    public Stretch {
-      if (!(toM > fromM)) {
-        throw new IllegalArgumentException("a stretch has a length: " + fromM + " to " + toM);
-      }
-    }
-  }
-
   private final AdhesionLaw law;
   private final List<Stretch> stretches;
 
   /**
    * @param law what holds on all of them
-   * @param stretches in any order; where they overlap they count once
+   * @param stretches in any order, none without length; where they overlap they count once
    */
   public PoorRail(AdhesionLaw law, List<Stretch> stretches) {
     this.law = law;
@@ -37,6 +29,9 @@ public final class PoorRail {
     ordered.sort(Comparator.comparingDouble(Stretch::fromM));
     List<Stretch> joined = new ArrayList<>();
     for (Stretch next : ordered) {
+      if (next.lengthM() <= 0) {
+        throw new IllegalArgumentException("poor rail without length: " + next);
+      }
       Stretch last = joined.isEmpty() ? next : joined.get(joined.size() - 1);
       if (!joined.isEmpty() && next.fromM() <= last.toM()) {
         joined.set(joined.size() - 1, new Stretch(last.fromM(), Math.max(last.toM(), next.toM())));
@@ -70,9 +65,7 @@ public final class PoorRail {
     List<Stretch> met = new ArrayList<>();
     for (LowAdhesionSite site : path.route().lowAdhesion()) {
       if (site.applies().to(path.direction(), lines)) {
-        double a = path.metresAt(site.extent().from());
-        double b = path.metresAt(site.extent().to());
-        met.add(new Stretch(Math.min(a, b), Math.max(a, b)));
+        met.add(path.span(site.extent()));
       }
     }
     return met;
@@ -95,7 +88,7 @@ public final class PoorRail {
     for (int i = 0; i < n; i++) {
       x[2 * i + 1] = stretches.get(i).fromM();
       y[2 * i + 1] = sum;
-      sum += stretches.get(i).toM() - stretches.get(i).fromM();
+      sum += stretches.get(i).lengthM();
       x[2 * i + 2] = stretches.get(i).toM();
       y[2 * i + 2] = sum;
     }

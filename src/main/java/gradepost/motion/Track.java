@@ -5,6 +5,7 @@ import gradepost.route.Curve;
 import gradepost.route.Direction;
 import gradepost.route.GradientPiece;
 import gradepost.route.Path;
+import gradepost.route.Stretch;
 import gradepost.stock.CurveLaw;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -34,10 +35,9 @@ public final class Track {
     record Slope(double fromM, double toM, double risePerM) {}
     List<Slope> slopes = new ArrayList<>();
     for (GradientPiece piece : path.route().gradients()) {
-      double a = path.metresAt(piece.extent().from());
-      double b = path.metresAt(piece.extent().to());
+      Stretch span = path.span(piece.extent());
       double rise = piece.gradient().permille() / 1000.0;
-      slopes.add(new Slope(Math.min(a, b), Math.max(a, b), forward ? rise : -rise));
+      slopes.add(new Slope(span.fromM(), span.toM(), forward ? rise : -rise));
     }
     slopes.sort(Comparator.comparingDouble(Slope::fromM));
     double[] at = new double[slopes.size() + 1];
@@ -53,10 +53,9 @@ public final class Track {
     }
     List<CurvePiece> curves = new ArrayList<>();
     for (Curve curve : path.route().curves()) {
-      double a = path.metresAt(curve.extent().from());
-      double b = path.metresAt(curve.extent().to());
-      double from = Math.min(a, b);
-      double to = Math.max(a, b);
+      Stretch span = path.span(curve.extent());
+      double from = span.fromM();
+      double to = span.toM();
       curves.add(
           new CurvePiece(
               from < 0.01 ? -BEYOND_M : from,

@@ -139,7 +139,7 @@ public record Comparison(
   }
 
   private static double at(Path path, TemporaryRestriction r) {
-    return Math.min(path.metresAt(r.extent().from()), path.metresAt(r.extent().to()));
+    return path.span(r.extent()).fromM();
   }
 
   private static List<RestrictionChange> restrictions(Assignment before, Assignment after) {

@@ -81,6 +81,17 @@ public final class Path {
   }
 
   /**
+   * Where a train on this path meets an extent, and where that ends; front of the train.
+   *
+   * @throws IllegalArgumentException when it is on no section of the route
+   */
+  public Stretch span(Extent extent) {
+    double one = metresAt(extent.from());
+    double other = metresAt(extent.to());
+    return new Stretch(Math.min(one, other), Math.max(one, other));
+  }
+
+  /**
    * The lineside place after so many metres. On the seam of two sections the one ahead is named.
    *
    * @throws IllegalArgumentException when it is off the route

@@ -1,5 +1,6 @@
 package gradepost.source;
 
+import gradepost.route.Stretch;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -7,35 +8,35 @@ import java.util.List;
 /** Which part of a stretch a set of stretches leaves uncovered; metres throughout. */
 final class Coverage {
   private final double slackM;
-  private final List<double[]> covered = new ArrayList<>();
+  private final List<Stretch> covered = new ArrayList<>();
 
   Coverage(double slackM) {
     this.slackM = slackM;
   }
 
-  void add(double[] fromTo) {
-    covered.add(fromTo);
+  void add(Stretch stretch) {
+    covered.add(stretch);
   }
 
-  List<double[]> gaps(double fromM, double toM) {
-    List<double[]> ordered = new ArrayList<>(covered);
-    ordered.sort(Comparator.comparingDouble(c -> c[0]));
-    List<double[]> gaps = new ArrayList<>();
+  List<Stretch> gaps(double fromM, double toM) {
+    List<Stretch> ordered = new ArrayList<>(covered);
+    ordered.sort(Comparator.comparingDouble(Stretch::fromM));
+    List<Stretch> gaps = new ArrayList<>();
     double reached = fromM;
-    for (double[] stretch : ordered) {
-      if (stretch[0] >= toM) {
+    for (Stretch stretch : ordered) {
+      if (stretch.fromM() >= toM) {
         break;
       }
-      if (stretch[0] > reached + slackM) {
-        gaps.add(new double[] {reached, stretch[0]});
+      if (stretch.fromM() > reached + slackM) {
+        gaps.add(new Stretch(reached, stretch.fromM()));
       }
-      reached = Math.max(reached, stretch[1]);
+      reached = Math.max(reached, stretch.toM());
       if (reached >= toM) {
         return gaps;
       }
     }
     if (reached < toM - slackM) {
-      gaps.add(new double[] {reached, toM});
+      gaps.add(new Stretch(reached, toM));
     }
     return gaps;
   }

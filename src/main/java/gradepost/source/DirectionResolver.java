@@ -2,7 +2,6 @@ package gradepost.source;
 
 import gradepost.drive.Call;
 import gradepost.route.Direction;
-import gradepost.route.Extent;
 import gradepost.route.Junction;
 import gradepost.route.JunctionRoute;
 import gradepost.route.Path;
@@ -10,6 +9,7 @@ import gradepost.route.Platform;
 import gradepost.route.Route;
 import gradepost.route.RunningLine;
 import gradepost.route.Station;
+import gradepost.route.Stretch;
 import gradepost.source.PackTable.TypedCall;
 import gradepost.source.PackTable.TypedDirection;
 import gradepost.units.Nearest;
@@ -193,9 +193,7 @@ final class DirectionResolver {
   }
 
   private double leavingEndM(Call call, Direction direction) {
-    Extent extent = call.platform().extent();
-    Path path = new Path(route, direction);
-    return path.metresAt(direction == Direction.FORWARD ? extent.to() : extent.from());
+    return new Path(route, direction).span(call.platform().extent()).toM();
   }
 
   /** The lines taken, end to end, reach from the first platform to the last. */
@@ -206,24 +204,20 @@ final class DirectionResolver {
       if (line.extents().isEmpty()) {
         return;
       }
-      line.extents().forEach(e -> coverage.add(metres(e)));
+      line.extents().forEach(e -> coverage.add(frame.span(e)));
     }
-    double[] first = metres(calls.get(0).platform().extent());
-    double[] last = metres(calls.get(calls.size() - 1).platform().extent());
-    double from = Math.min(first[1], last[1]);
-    double to = Math.max(first[0], last[0]);
-    for (double[] gap : coverage.gaps(from, to)) {
+    Stretch first = frame.span(calls.get(0).platform().extent());
+    Stretch last = frame.span(calls.get(calls.size() - 1).platform().extent());
+    double from = Math.min(first.toM(), last.toM());
+    double to = Math.max(first.fromM(), last.fromM());
+    for (Stretch gap : coverage.gaps(from, to)) {
       in.error(
           in.spot(typed, PackTable.LINES),
           "the lines taken by %s trains leave out %s to %s"
-              .formatted(route.nameOf(direction), frame.text(gap[0]), frame.text(gap[1])),
+              .formatted(route.nameOf(direction), frame.text(gap.fromM()), frame.text(gap.toM())),
           "lines that reach from the first call to the last",
           "");
     }
-  }
-
-  private double[] metres(Extent extent) {
-    return new double[] {frame.metresAt(extent.from()), frame.metresAt(extent.to())};
   }
 
   private <T> Optional<T> find(

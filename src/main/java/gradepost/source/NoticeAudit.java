@@ -66,7 +66,7 @@ final class NoticeAudit {
       return;
     }
     double place = forward.metresAt(at);
-    double off = found.stream().mapToDouble(e -> off(e, place)).min().orElse(0);
+    double off = found.stream().mapToDouble(e -> forward.span(e).offM(place)).min().orElse(0);
     if (off > NEAR_M) {
       Extent first = found.get(0);
       in.error(
@@ -80,10 +80,6 @@ final class NoticeAudit {
           "a feature within " + forward.units().length(NEAR_M, gradepost.units.Rounding.DOWN),
           "");
     }
-  }
-
-  private double off(Extent extent, double place) {
-    return Math.max(0, Math.max(low(extent) - place, place - high(extent)));
   }
 
   private Map<String, List<Extent>> featuresByName() {
@@ -105,10 +101,8 @@ final class NoticeAudit {
       Board board = n.boards().get(i);
       Path path = new Path(route, board.direction());
       double at = path.metresAt(board.location());
-      double a = path.metresAt(n.extent().from());
-      double b = path.metresAt(n.extent().to());
-      double begins = Math.min(a, b);
-      double ends = Math.max(a, b);
+      double begins = path.span(n.extent()).fromM();
+      double ends = path.span(n.extent()).toM();
       String fault =
           switch (board.kind()) {
             case WARNING, REPEATING -> at > begins ? "stands beyond where it begins, " : "";
@@ -152,15 +146,7 @@ final class NoticeAudit {
   }
 
   private boolean overlap(Extent one, Extent other) {
-    return low(one) < high(other) && low(other) < high(one);
-  }
-
-  private double low(Extent extent) {
-    return Math.min(forward.metresAt(extent.from()), forward.metresAt(extent.to()));
-  }
-
-  private double high(Extent extent) {
-    return Math.max(forward.metresAt(extent.from()), forward.metresAt(extent.to()));
+    return forward.span(one).overlaps(forward.span(other));
   }
 
   private void dates(TemporaryRestriction n) {

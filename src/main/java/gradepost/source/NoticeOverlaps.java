@@ -2,6 +2,7 @@ package gradepost.source;
 
 import gradepost.route.Applies;
 import gradepost.route.Path;
+import gradepost.route.Stretch;
 import gradepost.route.TemporaryRestriction;
 import gradepost.route.TemporaryRestriction.Status;
 import java.util.ArrayList;
@@ -22,8 +23,8 @@ final class NoticeOverlaps {
   private final Path forward;
   private final Reader in;
 
-  /** A restriction by its place in the file, from and to in metres along the forward way. */
-  private record Stretch(int index, TemporaryRestriction notice, double from, double to) {}
+  /** A restriction by its place in the file, and where it stands in the forward direction. */
+  private record Placed(int index, TemporaryRestriction notice, Stretch span) {}
 
   NoticeOverlaps(Path forward, Reader in) {
     this.forward = forward;
@@ -32,30 +33,28 @@ final class NoticeOverlaps {
 
   /** Each is told at the later of the two in the file. */
   void tell(List<TemporaryRestriction> notices) {
-    List<Stretch> stretches = new ArrayList<>();
+    List<Placed> stretches = new ArrayList<>();
     List<Earlier> earlier = new ArrayList<>();
     for (int i = 0; i < notices.size(); i++) {
       TemporaryRestriction n = notices.get(i);
       earlier.add(new Earlier());
       if (n.status() != Status.WITHDRAWN) {
-        stretches.add(
-            new Stretch(
-                i, n, forward.metresAt(n.extent().from()), forward.metresAt(n.extent().to())));
+        stretches.add(new Placed(i, n, forward.span(n.extent())));
       }
     }
-    stretches.sort(Comparator.comparingDouble(Stretch::from));
-    List<Stretch> open = new ArrayList<>();
-    for (Stretch next : stretches) {
-      open.removeIf(s -> s.to() <= next.from());
-      for (Stretch other : open) {
-        if (other.from() < next.to() && sameTrains(next.notice(), other.notice())) {
+    stretches.sort(Comparator.comparingDouble(s -> s.span().fromM()));
+    List<Placed> open = new ArrayList<>();
+    for (Placed next : stretches) {
+      open.removeIf(s -> s.span().toM() <= next.span().fromM());
+      for (Placed other : open) {
+        if (other.span().fromM() < next.span().toM() && sameTrains(next.notice(), other.notice())) {
           boolean later = next.index() > other.index();
           earlier.get(later ? next.index() : other.index()).add(later ? other : next);
         }
       }
       open.add(next);
     }
-    stretches.sort(Comparator.comparingInt(Stretch::index));
+    stretches.sort(Comparator.comparingInt(Placed::index));
     stretches.forEach(s -> tell(s, earlier.get(s.index())));
   }
 
@@ -63,10 +62,10 @@ final class NoticeOverlaps {
    * The first ones that a restriction overlaps, in the order of the file, and how many there are.
    */
   private static final class Earlier {
-    private final TreeSet<Stretch> first = new TreeSet<>(Comparator.comparingInt(Stretch::index));
+    private final TreeSet<Placed> first = new TreeSet<>(Comparator.comparingInt(Placed::index));
     private int count;
 
-    void add(Stretch stretch) {
+    void add(Placed stretch) {
       count++;
       first.add(stretch);
       if (first.size() > NAMED) {
@@ -75,16 +74,16 @@ final class NoticeOverlaps {
     }
   }
 
-  private void tell(Stretch second, Earlier earlier) {
-    for (Stretch first : earlier.first) {
+  private void tell(Placed second, Earlier earlier) {
+    for (Placed first : earlier.first) {
       note(
           second,
           "%s and %s overlap from %s to %s: the lower speed stands there"
               .formatted(
                   first.notice().reference(),
                   second.notice().reference(),
-                  forward.text(Math.max(first.from(), second.from())),
-                  forward.text(Math.min(first.to(), second.to()))));
+                  forward.text(Math.max(first.span().fromM(), second.span().fromM())),
+                  forward.text(Math.min(first.span().toM(), second.span().toM()))));
     }
     if (earlier.count > NAMED) {
       note(
@@ -94,7 +93,7 @@ final class NoticeOverlaps {
     }
   }
 
-  private void note(Stretch at, String what) {
+  private void note(Placed at, String what) {
     in.add(new Problem(in.spot(at.notice(), RouteKeys.FROM), Severity.NOTE, what, "", ""));
   }
 

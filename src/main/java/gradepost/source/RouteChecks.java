@@ -2,13 +2,13 @@ package gradepost.source;
 
 import gradepost.route.Curve;
 import gradepost.route.Direction;
-import gradepost.route.Extent;
 import gradepost.route.GradientPiece;
 import gradepost.route.PermanentRestriction;
 import gradepost.route.Platform;
 import gradepost.route.RunningLine;
 import gradepost.route.Signal;
 import gradepost.route.Station;
+import gradepost.route.Stretch;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -26,11 +26,12 @@ final class RouteChecks {
     }
     RouteFrame frame = RouteFrame.of(v.in());
     List<GradientPiece> ordered = new ArrayList<>(v.get(RouteTable.GRADIENTS));
-    ordered.sort(Comparator.comparingDouble(g -> frame.metresAt(g.extent().from())));
+    ordered.sort(Comparator.comparingDouble(g -> frame.span(g.extent()).fromM()));
     double reached = 0;
     String allowed = "gradients that cover the route without gap or overlap";
     for (GradientPiece piece : ordered) {
-      double from = frame.metresAt(piece.extent().from());
+      Stretch span = frame.span(piece.extent());
+      double from = span.fromM();
       Spot spot = v.in().spot(piece, RouteKeys.FROM);
       if (from > reached + SLACK_M) {
         v.in()
@@ -40,7 +41,7 @@ final class RouteChecks {
                 allowed,
                 "");
       } else if (from < reached - SLACK_M) {
-        double end = Math.min(reached, frame.metresAt(piece.extent().to()));
+        double end = Math.min(reached, span.toM());
         v.in()
             .error(
                 spot,
@@ -48,7 +49,7 @@ final class RouteChecks {
                 allowed,
                 "");
       }
-      reached = Math.max(reached, frame.metresAt(piece.extent().to()));
+      reached = Math.max(reached, span.toM());
     }
     if (reached < frame.lengthM() - SLACK_M) {
       v.error(
@@ -66,11 +67,11 @@ final class RouteChecks {
     }
     RouteFrame frame = RouteFrame.of(v.in());
     List<Curve> ordered = new ArrayList<>(v.get(RouteTable.CURVES));
-    ordered.sort(Comparator.comparingDouble(c -> frame.metresAt(c.extent().from())));
+    ordered.sort(Comparator.comparingDouble(c -> frame.span(c.extent()).fromM()));
     double reached = 0;
     for (Curve curve : ordered) {
-      double from = frame.metresAt(curve.extent().from());
-      double to = frame.metresAt(curve.extent().to());
+      double from = frame.span(curve.extent()).fromM();
+      double to = frame.span(curve.extent()).toM();
       if (from < reached - SLACK_M) {
         v.in()
             .error(
@@ -96,8 +97,8 @@ final class RouteChecks {
       Map<String, List<String>> linesByGap = new LinkedHashMap<>();
       for (RunningLine line : v.get(RouteTable.LINES)) {
         if (line.directions().contains(direction)) {
-          for (double[] gap : gaps(line, direction, v)) {
-            String where = frame.text(gap[0]) + " to " + frame.text(gap[1]);
+          for (Stretch gap : gaps(line, direction, v)) {
+            String where = frame.text(gap.fromM()) + " to " + frame.text(gap.toM());
             linesByGap.computeIfAbsent(where, w -> new ArrayList<>()).add(line.name());
           }
         }
@@ -113,29 +114,24 @@ final class RouteChecks {
     }
   }
 
-  private static List<double[]> gaps(RunningLine line, Direction direction, Values v) {
+  private static List<Stretch> gaps(RunningLine line, Direction direction, Values v) {
     Coverage coverage = new Coverage(SLACK_M);
     for (PermanentRestriction restriction : v.get(RouteTable.RESTRICTIONS)) {
       if (restriction.applies().to(direction, java.util.Set.of(line.name()))) {
-        coverage.add(metres(restriction.extent(), v));
+        coverage.add(RouteFrame.of(v.in()).span(restriction.extent()));
       }
     }
-    List<double[]> gaps = new ArrayList<>();
-    for (double[] stretch : existing(line, v)) {
-      gaps.addAll(coverage.gaps(stretch[0], stretch[1]));
+    List<Stretch> gaps = new ArrayList<>();
+    for (Stretch stretch : existing(line, v)) {
+      gaps.addAll(coverage.gaps(stretch.fromM(), stretch.toM()));
     }
     return gaps;
   }
 
-  private static List<double[]> existing(RunningLine line, Values v) {
+  private static List<Stretch> existing(RunningLine line, Values v) {
     return line.extents().isEmpty()
-        ? List.of(new double[] {0, RouteFrame.of(v.in()).lengthM()})
-        : line.extents().stream().map(e -> metres(e, v)).toList();
-  }
-
-  private static double[] metres(Extent extent, Values v) {
-    RouteFrame frame = RouteFrame.of(v.in());
-    return new double[] {frame.metresAt(extent.from()), frame.metresAt(extent.to())};
+        ? List.of(new Stretch(0, RouteFrame.of(v.in()).lengthM()))
+        : line.extents().stream().map(e -> RouteFrame.of(v.in()).span(e)).toList();
   }
 
   static void signals(Values v) {

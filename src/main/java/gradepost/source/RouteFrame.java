@@ -1,11 +1,13 @@
 package gradepost.source;
 
 import gradepost.route.Direction;
+import gradepost.route.Extent;
 import gradepost.route.Location;
 import gradepost.route.Path;
 import gradepost.route.Route;
 import gradepost.route.RunningLine;
 import gradepost.route.Section;
+import gradepost.route.Stretch;
 import gradepost.units.Parsed.Convention;
 import gradepost.units.UnitStyle;
 import java.util.EnumMap;
@@ -64,6 +66,11 @@ record RouteFrame(
   /** Metres in the forward direction; only where the sections are known. */
   double metresAt(Location location) {
     return path().metresAt(location);
+  }
+
+  /** A stretch in the forward direction; only where the sections are known. */
+  Stretch span(Extent extent) {
+    return path().span(extent);
   }
 
   double lengthM() {

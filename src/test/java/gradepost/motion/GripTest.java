@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import gradepost.route.Stretch;
 import gradepost.stock.BrakeAction;
 import gradepost.stock.ConstantAdhesion;
 import gradepost.stock.NoCurveDrag;
@@ -34,7 +35,7 @@ class GripTest {
   }
 
   private static PoorRail poor(double mu, double from, double to) {
-    return new PoorRail(new ConstantAdhesion(mu), List.of(new PoorRail.Stretch(from, to)));
+    return new PoorRail(new ConstantAdhesion(mu), List.of(new Stretch(from, to)));
   }
 
   private static double decelerationAt(Stepper stepper, BrakeRig rig, double at) {
@@ -91,15 +92,11 @@ class GripTest {
     PoorRail rail =
         new PoorRail(
             new ConstantAdhesion(0.05),
-            List.of(
-                new PoorRail.Stretch(300, 400),
-                new PoorRail.Stretch(100, 200),
-                new PoorRail.Stretch(150, 220)));
-    assertThat(rail.stretches())
-        .containsExactly(new PoorRail.Stretch(100, 220), new PoorRail.Stretch(300, 400));
+            List.of(new Stretch(300, 400), new Stretch(100, 200), new Stretch(150, 220)));
+    assertThat(rail.stretches()).containsExactly(new Stretch(100, 220), new Stretch(300, 400));
     assertThat(rail.metLength().at(350)).isCloseTo(170, within(1e-9));
     assertThat(rail.metLength().at(1000)).isCloseTo(220, within(1e-9));
-    assertThatThrownBy(() -> new PoorRail.Stretch(5, 5)).hasMessageContaining("length");
+    assertThatThrownBy(() -> poor(0.05, 5, 5)).hasMessageContaining("length");
   }
 
   /** Hansard, written answer of 21 October 1991: three steps, equal thirds of the force. */

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import gradepost.route.Direction;
 import gradepost.route.Path;
+import gradepost.route.Stretch;
 import gradepost.stock.AdhesionLaw;
 import gradepost.stock.BrakeAction;
 import gradepost.stock.ConstantAdhesion;
@@ -87,8 +88,7 @@ class MotionPropertyTest {
     double last = stop(stepper(in, in.track(), in.adhesion, PoorRail.none()), in);
     for (double length = 50; length < 500; length *= 2) {
       PoorRail poor =
-          new PoorRail(
-              new ConstantAdhesion(0.02), List.of(new PoorRail.Stretch(4010, 4010 + length)));
+          new PoorRail(new ConstantAdhesion(0.02), List.of(new Stretch(4010, 4010 + length)));
       double at = stop(stepper(in, in.track(), in.adhesion, poor), in);
       assertThat(at).isGreaterThan(last - ROUNDING_M);
       last = at;

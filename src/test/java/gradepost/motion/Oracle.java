@@ -1,5 +1,6 @@
 package gradepost.motion;
 
+import gradepost.route.Stretch;
 import gradepost.stock.AdhesionLaw;
 import gradepost.stock.BlockLaw;
 import gradepost.stock.BrakeAction;
@@ -284,9 +285,9 @@ final class Oracle implements OrdinaryDifferentialEquation {
     // Overlapping stretches count once: walk along their joined cover.
     double covered = 0;
     double reached = rear;
-    List<PoorRail.Stretch> list = new ArrayList<>(in.poor);
+    List<Stretch> list = new ArrayList<>(in.poor);
     list.sort((x, y) -> Double.compare(x.fromM(), y.fromM()));
-    for (PoorRail.Stretch stretch : list) {
+    for (Stretch stretch : list) {
       double from = Math.max(reached, stretch.fromM());
       double to = Math.min(front, stretch.toM());
       if (to > from) {

@@ -10,6 +10,7 @@ import gradepost.route.Location;
 import gradepost.route.Path;
 import gradepost.route.Route;
 import gradepost.route.Section;
+import gradepost.route.Stretch;
 import gradepost.stock.AdhesionLaw;
 import gradepost.stock.BlockLaw;
 import gradepost.stock.BrakeAction;
@@ -71,7 +72,7 @@ final class Scenario {
   final Formation formation;
   final LoadCase load;
   final AdhesionLaw adhesion;
-  final List<PoorRail.Stretch> poor = new ArrayList<>();
+  final List<Stretch> poor = new ArrayList<>();
   final AdhesionLaw poorLaw = new ConstantAdhesion(0.03);
 
   /** Share of the stated brake force that is counted on, and of the vehicles that are isolated. */
@@ -101,7 +102,7 @@ final class Scenario {
     if (random.nextInt(3) == 0) {
       for (int i = 0; i < 3; i++) {
         double from = between(1000, 14_000);
-        poor.add(new PoorRail.Stretch(from, from + between(50, 900)));
+        poor.add(new Stretch(from, from + between(50, 900)));
       }
     }
     adhesion = adhesion();

@@ -8,6 +8,7 @@ import gradepost.reissue.Comparison;
 import gradepost.reissue.RestrictionChange;
 import gradepost.reissue.SpeedChange;
 import gradepost.route.Path;
+import gradepost.route.Stretch;
 import gradepost.route.TemporaryRestriction;
 import gradepost.told.InstructionSheet;
 import gradepost.told.PrintedPlace;
@@ -132,16 +133,17 @@ public final class ChangeWriter {
   }
 
   String extent(TemporaryRestriction r) {
-    double a = path.metresAt(r.extent().from());
-    double b = path.metresAt(r.extent().to());
-    return words.text(
-        "change.extent", words.place(Math.min(a, b)), words.placePast(Math.max(a, b)));
+    return between("change.extent", path.span(r.extent()));
+  }
+
+  private String between(String key, Stretch span) {
+    return words.text(key, words.place(span.fromM()), words.placePast(span.toM()));
   }
 
   private Change speed(SpeedChange s) {
     return new Change(
         words.text("change.speed"),
-        words.text("change.extent", words.place(s.fromM()), words.placePast(s.toM())),
+        between("change.extent", new Stretch(s.fromM(), s.toM())),
         words.text("change.from-to", words.speed(s.beforeMps()), words.speed(s.afterMps())));
   }
 
@@ -229,11 +231,7 @@ public final class ChangeWriter {
     List<String> out = new ArrayList<>();
     for (RestrictionChange change : comparison.restrictions()) {
       if (change.highRisk()) {
-        double a = path.metresAt(change.any().extent().from());
-        double b = path.metresAt(change.any().extent().to());
-        out.add(
-            words.text(
-                "question.speed", words.place(Math.min(a, b)), words.placePast(Math.max(a, b))));
+        out.add(between("question.speed", path.span(change.any().extent())));
         comparison.approaches().stream()
             .filter(c -> c.after().isPresent())
             .filter(c -> c.movedM().isPresent() || c.before().isEmpty())

@@ -16,6 +16,7 @@ import gradepost.route.Path;
 import gradepost.route.Platform;
 import gradepost.route.Signal;
 import gradepost.route.Station;
+import gradepost.route.Stretch;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -61,9 +62,8 @@ final class Lineside {
   }
 
   <T> Over<T> over(T what, Extent extent) {
-    double a = path.metresAt(extent.from());
-    double b = path.metresAt(extent.to());
-    return new Over<>(what, Math.min(a, b), Math.max(a, b));
+    Stretch span = path.span(extent);
+    return new Over<>(what, span.fromM(), span.toM());
   }
 
   private static <T> List<Over<T>> sorted(List<Over<T>> list) {

@@ -61,11 +61,11 @@ final class Ground {
   }
 
   double from(Extent extent) {
-    return at(extent.from());
+    return forward.span(extent).fromM();
   }
 
   double to(Extent extent) {
-    return at(extent.to());
+    return forward.span(extent).toM();
   }
 
   double lengthM() {
