@@ -122,11 +122,7 @@ final class Approaches {
   private boolean brakedForTheNext(Target target, int number) {
     return actions.stream()
         .anyMatch(
-            a ->
-                a.approach() > number
-                    && a.atM() <= target.atM()
-                    && a.command() instanceof Command.Brake brake
-                    && brake.stage() != Command.Stage.CHECK);
+            a -> a.approach() > number && a.atM() <= target.atM() && a.command().brakesForTarget());
   }
 
   /**

@@ -53,7 +53,7 @@ final class BrakeCurve {
           break;
         }
         seconds[i] = outcome.endS();
-        moves[i] = (int) out.stream().filter(o -> !(o.command() instanceof Command.Stand)).count();
+        moves[i] = (int) out.stream().filter(o -> !o.command().isStand()).count();
         endMps[i] = Math.min(outcome.endMps(), freeMps);
         if (Math.abs(past) < NEAR_M) {
           break;

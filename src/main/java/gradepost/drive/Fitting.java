@@ -136,7 +136,7 @@ final class Fitting {
     line.addAll(start.line());
     List<FreeRun.Step> done = new ArrayList<>();
     for (FreeRun.Step step : choice.free().steps()) {
-      boolean higher = step.command() instanceof Command.Power power && power.notch() > 0;
+      boolean higher = step.command().power().filter(p -> p.notch() > 0).isPresent();
       boolean hardlyUsed = higher && step.after().timeS() > offS - fit.hardlyUsedS();
       boolean dropped = step.after().atM() >= fit.dropFromM();
       if (step.after().atM() <= fit.upToM() + 1e-6 && !hardlyUsed && !dropped) {
@@ -170,7 +170,7 @@ final class Fitting {
   private double lastOffM(Choice choice, LegStart start) {
     double at = start.state().atM();
     for (FreeRun.Step step : choice.free().steps()) {
-      if (step.after().atM() <= choice.atM() && step.command() instanceof Command.ShutOff) {
+      if (step.after().atM() <= choice.atM() && step.command().isShutOff()) {
         at = step.after().atM();
       }
     }
@@ -180,7 +180,7 @@ final class Fitting {
   private double lastOnM(Choice choice, LegStart start) {
     double at = start.state().atM();
     for (FreeRun.Step step : choice.free().steps()) {
-      boolean on = step.command() instanceof Command.Power power && power.notch() == 0;
+      boolean on = step.command().takesPower();
       if (on && step.after().atM() <= choice.atM()) {
         at = step.after().atM();
       }

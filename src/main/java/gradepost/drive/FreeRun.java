@@ -378,7 +378,7 @@ final class FreeRun {
   }
 
   private void done(Trigger trigger, Command command) {
-    if (command instanceof Command.ShutOff) {
+    if (command.isShutOff()) {
       stepper.shutOff();
       offS = stepper.timeS();
       guide.shutOff();

@@ -15,6 +15,19 @@ final class IdleMovements {
    */
   static final double OFF_S = 5;
 
+  private final double leastS;
+  private final double heldS;
+  private double onS = Double.NaN;
+  private double offS = Double.NEGATIVE_INFINITY;
+  private double brakedS = Double.NaN;
+  private double releasedS = Double.NEGATIVE_INFINITY;
+  private boolean checking;
+
+  private IdleMovements(double leastS, double heldS) {
+    this.leastS = leastS;
+    this.heldS = heldS;
+  }
+
   /**
    * How often power is taken off again too soon, the brake put on again too soon, or kept on.
    *
@@ -22,36 +35,51 @@ final class IdleMovements {
    * @param heldS its time of the first application: one that comes off sooner is not felt
    */
   static long count(List<Action> actions, double leastS, double heldS) {
-    long count = 0;
-    double onS = Double.NaN;
-    double offS = Double.NEGATIVE_INFINITY;
-    double brakedS = Double.NaN;
-    double releasedS = Double.NEGATIVE_INFINITY;
-    boolean checking = false;
-    for (Action action : actions) {
-      double now = action.timeS();
-      if (action.command() instanceof Command.Power && Double.isNaN(onS)) {
-        onS = now;
-        count += now < offS + OFF_S ? 1 : 0;
-      } else if (action.command() instanceof Command.ShutOff) {
-        count += now < onS + leastS - 1e-6 ? 1 : 0;
-        onS = Double.NaN;
-        offS = now;
-      } else if (action.command() instanceof Command.Release) {
-        count += now < brakedS + heldS - 1e-6 ? 1 : 0;
-        brakedS = Double.NaN;
-        releasedS = now;
-        checking = false;
-      } else if (action.command() instanceof Command.Brake brake) {
-        brakedS = Double.isNaN(brakedS) ? now : brakedS;
-        boolean checks = brake.stage() == Command.Stage.CHECK;
-        count += now < releasedS + LET_GO_S || (checking && !checks) ? 1 : 0;
-        checking = checks;
-        releasedS = Double.NEGATIVE_INFINITY;
-      }
-    }
-    return count;
+    IdleMovements run = new IdleMovements(leastS, heldS);
+    return actions.stream().filter(run::idle).count();
   }
 
-  private IdleMovements() {}
+  /** Whether the next action of the run is one of them. */
+  private boolean idle(Action action) {
+    double now = action.timeS();
+    return action
+        .command()
+        .match(
+            power -> power(now),
+            off -> shutOff(now),
+            brake -> brake(now, brake.checks()),
+            release -> release(now),
+            stand -> false);
+  }
+
+  private boolean power(double now) {
+    if (!Double.isNaN(onS)) {
+      return false;
+    }
+    onS = now;
+    return now < offS + OFF_S;
+  }
+
+  private boolean shutOff(double now) {
+    boolean soon = now < onS + leastS - 1e-6;
+    onS = Double.NaN;
+    offS = now;
+    return soon;
+  }
+
+  private boolean brake(double now, boolean checks) {
+    brakedS = Double.isNaN(brakedS) ? now : brakedS;
+    boolean idle = now < releasedS + LET_GO_S || checking && !checks;
+    checking = checks;
+    releasedS = Double.NEGATIVE_INFINITY;
+    return idle;
+  }
+
+  private boolean release(double now) {
+    boolean soon = now < brakedS + heldS - 1e-6;
+    brakedS = Double.NaN;
+    releasedS = now;
+    checking = false;
+    return soon;
+  }
 }

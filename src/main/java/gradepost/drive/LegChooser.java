@@ -184,8 +184,7 @@ final class LegChooser {
             near.map(way -> way.leg().alike(way.manner(), manner)).orElse(List.of()));
     List<Instruction> instructions = new ArrayList<>();
     leg.pieces().forEach(p -> instructions.addAll(p.instructions()));
-    long movements =
-        instructions.stream().filter(i -> !(i.command() instanceof Command.Stand)).count();
+    long movements = instructions.stream().filter(i -> !i.command().isStand()).count();
     if (movements > mostMovements) {
       return Optional.empty();
     }

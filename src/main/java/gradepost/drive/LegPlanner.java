@@ -108,7 +108,7 @@ final class LegPlanner {
     for (int i = 1; i < all.size(); i++) {
       Piece before = all.get(i - 1);
       List<Instruction> here = all.get(i).instructions();
-      if (before.staysOn() && !here.isEmpty() && here.get(0).command() instanceof Command.Release) {
+      if (before.staysOn() && !here.isEmpty() && here.get(0).command().isRelease()) {
         List<Instruction> with = new ArrayList<>(before.instructions());
         with.add(new Instruction(before.target(), here.get(0).trigger(), here.get(0).command()));
         all.set(i - 1, before.with(with));
@@ -209,8 +209,7 @@ final class LegPlanner {
     stepper.record(new LineRecorder(line, stepper, seen));
     Braking.Outcome outcome = solved.run(stepper, new Trigger.AtPlace(braking), target, out);
     stepper.record(null);
-    boolean braked =
-        out.subList(soFar, out.size()).stream().anyMatch(i -> i.command() instanceof Command.Brake);
+    boolean braked = out.subList(soFar, out.size()).stream().anyMatch(i -> i.command().isBrake());
     Piece piece =
         new Piece(
             target,

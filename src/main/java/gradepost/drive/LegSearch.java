@@ -190,8 +190,8 @@ final class LegSearch {
     List<FreeRun.Step> steps = choice.free().steps();
     double leastS = rules.run().leastPower().seconds();
     for (FreeRun.Step step : steps) {
-      boolean on = step.command() instanceof Command.Power p && p.notch() == 0;
-      if (!on || step.trigger() instanceof Trigger.Start) {
+      boolean on = step.command().takesPower();
+      if (!on || step.trigger().isStart()) {
         continue;
       }
       double at = step.after().atM();
@@ -223,7 +223,7 @@ final class LegSearch {
     double since = stepper.timeS() - on.after().timeS();
     boolean followed =
         choice.free().steps().stream()
-            .filter(s -> s.command() instanceof Command.ShutOff)
+            .filter(s -> s.command().isShutOff())
             .anyMatch(
                 s -> s.after().timeS() > on.after().timeS() && s.after().atM() <= choice.atM());
     double place = assignment.path().printedAtOrBefore(choice.atM());

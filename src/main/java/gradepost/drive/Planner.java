@@ -89,7 +89,7 @@ public final class Planner {
       List<Action> actions, Map<Target, Integer> numbers, Target.Stop stop) {
     int number = Objects.requireNonNull(numbers.get(stop));
     return actions.stream()
-        .anyMatch(a -> a.command() instanceof Command.Stand && a.approach() == number);
+        .anyMatch(a -> a.command().isStand() && a.approach() == number);
   }
 
   /** Terminal ceilings belong to the approach of the stop behind them. */

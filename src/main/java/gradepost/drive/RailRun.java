@@ -42,14 +42,12 @@ final class RailRun {
     if (braking.staysOn()) {
       // It comes off on the page of its own board.
       piece.instructions().stream()
-          .filter(i -> i.command() instanceof Command.Release)
+          .filter(i -> i.command().isRelease())
           .reduce((a, b) -> b)
           .ifPresent(i -> then.add(0, i));
     }
     for (Instruction instruction : then) {
-      boolean own =
-          instruction.command() instanceof Command.Brake brake
-              && brake.stage() != Command.Stage.CHECK;
+      boolean own = instruction.command().brakesForTarget();
       if (own || !await(instruction.trigger(), stepper, lastS, endM)) {
         break;
       }
@@ -64,28 +62,23 @@ final class RailRun {
   /** False where the end comes first. */
   private boolean await(Trigger trigger, Stepper stepper, double lastS, double endM) {
     until.clear().place(endM);
-    if (trigger instanceof Trigger.AtPlace place) {
-      until.place(Math.min(place.atM(), endM));
-    } else if (trigger instanceof Trigger.SpeedUpTo up) {
-      until.speedUp(up.speedMps());
-    } else if (trigger instanceof Trigger.SpeedDownTo down) {
-      until.speedDown(down.speedMps());
-    } else if (trigger instanceof Trigger.After after) {
-      until.time(lastS + after.seconds());
-    }
-    stepper.advance(until);
+    stepper.advance(
+        trigger.match(
+            place -> until.place(Math.min(place.atM(), endM)),
+            up -> until.speedUp(up.speedMps()),
+            down -> until.speedDown(down.speedMps()),
+            after -> until.time(lastS + after.seconds()),
+            start -> until,
+            stand -> until));
     return stepper.atM() < endM && stepper.speedMps() > 0;
   }
 
   private void carryOut(Command command, Stepper stepper, Braking last) {
-    if (command instanceof Command.Power power) {
-      stepper.power(power.notch());
-    } else if (command instanceof Command.ShutOff) {
-      stepper.shutOff();
-    } else if (command instanceof Command.Brake brake) {
-      stepper.brake(bench.slowing(), brake.pressurePa());
-    } else if (command instanceof Command.Release) {
-      stepper.brake(last.rig(), 0);
-    }
+    command.act(
+        power -> stepper.power(power.notch()),
+        off -> stepper.shutOff(),
+        brake -> stepper.brake(bench.slowing(), brake.pressurePa()),
+        release -> stepper.brake(last.rig(), 0),
+        stand -> {});
   }
 }

@@ -61,14 +61,14 @@ final class RechargeCaution {
    */
   private static OptionalDouble brakedS(List<Action> actions, double atM) {
     return actions.stream()
-        .filter(a -> a.command() instanceof Command.Brake && a.atM() > atM - SAME_M)
+        .filter(a -> a.command().isBrake() && a.atM() > atM - SAME_M)
         .mapToDouble(Action::timeS)
         .findFirst();
   }
 
   /** Before a start the brake comes off too. */
   private static boolean releases(Action action) {
-    return action.command() instanceof Command.Release || action.trigger() instanceof Trigger.Start;
+    return action.command().isRelease() || action.trigger().isStart();
   }
 
   /** What a full application gives so long after the release of another. */

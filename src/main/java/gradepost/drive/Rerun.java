@@ -5,7 +5,6 @@ import gradepost.motion.Ended;
 import gradepost.motion.Stepper;
 import gradepost.motion.Until;
 import gradepost.motion.Work;
-import gradepost.stock.Traction;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -99,76 +98,78 @@ final class Rerun {
               stepper.atM(),
               stepper.speedMps(),
               stepper.timeS()));
-      if (instruction.target() instanceof Target.Stop stop
-          && instruction.command() instanceof Command.Stand) {
+      if (instruction.target() instanceof Target.Stop stop && instruction.command().isStand()) {
         judgeStop(stop);
       }
     }
     return true;
   }
 
+  /** Whether what the driver waits for comes. */
   private boolean await(Trigger trigger) {
     until.clear();
-    if (trigger instanceof Trigger.Start) {
-      if (stepper.speedMps() > 0) {
-        return false;
-      }
-      // Standing time is left out: the brake is off and the train ready.
-      stepper.place(stepper.timeS(), stepper.atM(), 0);
-      return true;
+    return trigger.match(
+        place -> stepper.advance(until.place(place.atM())) == Ended.PLACE,
+        this::awaitRise,
+        down -> stepper.advance(until.speedDown(down.speedMps())) == Ended.SPEED_DOWN,
+        after -> stepper.advance(until.time(lastS + after.seconds())) == Ended.TIME,
+        start -> start(),
+        stand -> stepper.advance(until) == Ended.STANDSTILL);
+  }
+
+  /** Standing time is left out: the brake is off and the train ready. */
+  private boolean start() {
+    if (stepper.speedMps() > 0) {
+      return false;
     }
-    if (trigger instanceof Trigger.AtPlace place) {
-      return stepper.advance(until.place(place.atM())) == Ended.PLACE;
+    stepper.place(stepper.timeS(), stepper.atM(), 0);
+    return true;
+  }
+
+  /** Still that fast from before, and slowing down: he waits for it to rise again. */
+  private boolean awaitRise(Trigger.SpeedUpTo up) {
+    int looks = 0;
+    while (stepper.speedMps() >= up.speedMps() - 1e-6
+        && stepper.accelerationMps2() < 0
+        && looks++ < MOST_LOOKS) {
+      until.clear().speedDown(up.speedMps() - 0.01).time(stepper.timeS() + 5);
+      stepper.advance(until);
     }
-    if (trigger instanceof Trigger.SpeedUpTo up) {
-      // Still that fast from before, and slowing down: he waits for it to rise again.
-      int looks = 0;
-      while (stepper.speedMps() >= up.speedMps() - 1e-6
-          && stepper.accelerationMps2() < 0
-          && looks++ < MOST_LOOKS) {
-        until.clear().speedDown(up.speedMps() - 0.01).time(stepper.timeS() + 5);
-        stepper.advance(until);
-      }
-      return stepper.advance(until.clear().speedUp(up.speedMps())) == Ended.SPEED_UP;
-    }
-    if (trigger instanceof Trigger.SpeedDownTo down) {
-      return stepper.advance(until.speedDown(down.speedMps())) == Ended.SPEED_DOWN;
-    }
-    if (trigger instanceof Trigger.After after) {
-      return stepper.advance(until.time(lastS + after.seconds())) == Ended.TIME;
-    }
-    return stepper.advance(until) == Ended.STANDSTILL;
+    return stepper.advance(until.clear().speedUp(up.speedMps())) == Ended.SPEED_UP;
   }
 
   private void carryOut(Instruction instruction) {
-    Command command = instruction.command();
-    if (command instanceof Command.Power power) {
-      stepper.power(power.notch());
-    } else if (command instanceof Command.ShutOff) {
-      stepper.shutOff();
-    } else if (command instanceof Command.Brake brake) {
-      boolean checks = brake.stage() == Command.Stage.CHECK;
-      inUse = checks ? bench.slowing() : bench.service(instruction.target());
-      stepper.brake(inUse, brake.pressurePa());
-    } else if (command instanceof Command.Release) {
-      stepper.brake(inUse, 0);
-    }
+    instruction
+        .command()
+        .act(
+            power -> stepper.power(power.notch()),
+            off -> stepper.shutOff(),
+            brake -> {
+              inUse = brake.checks() ? bench.slowing() : bench.service(instruction.target());
+              stepper.brake(inUse, brake.pressurePa());
+            },
+            release -> stepper.brake(inUse, 0),
+            stand -> {});
   }
 
   private void judge(Command command) {
-    Traction traction = assignment.stock().traction();
-    boolean forbidden = false;
-    if (command instanceof Command.Power power) {
-      boolean down = power.notch() < stepper.notch() && !traction.notchingDown();
-      boolean skips = power.notch() > stepper.notch() + 1;
-      forbidden = down || skips || stepper.demandPa() > 0;
-    } else if (command instanceof Command.Brake brake) {
-      boolean eases = brake.pressurePa() < stepper.demandPa() && !bench.service().gradualRelease();
-      forbidden = eases || stepper.notch() >= 0;
-    }
+    boolean forbidden =
+        command.match(
+            this::forbidden, off -> false, this::forbidden, release -> false, stand -> false);
     if (forbidden) {
       failures.add(new Finding.ForbiddenMovement(stepper.atM(), command));
     }
+  }
+
+  private boolean forbidden(Command.Power power) {
+    boolean down = power.notch() < stepper.notch() && !assignment.stock().traction().notchingDown();
+    boolean skips = power.notch() > stepper.notch() + 1;
+    return down || skips || stepper.demandPa() > 0;
+  }
+
+  private boolean forbidden(Command.Brake brake) {
+    boolean eases = brake.pressurePa() < stepper.demandPa() && !bench.service().gradualRelease();
+    return eases || stepper.notch() >= 0;
   }
 
   private void judgeStop(Target.Stop stop) {

@@ -23,7 +23,7 @@ public record Step(List<Action> actions) {
           !open.isEmpty()
               && power(action)
               && power(open.get(0))
-              && action.trigger() instanceof Trigger.After;
+              && action.trigger().after().isPresent();
       if (!follows && !open.isEmpty()) {
         out.add(new Step(open));
         open.clear();
@@ -37,7 +37,7 @@ public record Step(List<Action> actions) {
   }
 
   private static boolean power(Action action) {
-    return action.command() instanceof Command.Power;
+    return action.command().isPower();
   }
 
   /** The action that begins it. */

@@ -5,6 +5,7 @@ import gradepost.motion.Ended;
 import gradepost.motion.Stepper;
 import gradepost.motion.Until;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -24,8 +25,7 @@ final class ToldBraking {
     double point = piece.brakingM().orElseThrow();
     told =
         piece.instructions().stream()
-            .dropWhile(
-                i -> !(i.trigger() instanceof Trigger.AtPlace at && at.atM() >= point - 1e-6))
+            .dropWhile(i -> i.trigger().place().filter(at -> at.atM() >= point - 1e-6).isEmpty())
             .toList();
   }
 
@@ -44,11 +44,14 @@ final class ToldBraking {
       if (stepper.speedMps() <= targetMps) {
         return OptionalDouble.of(stepper.atM());
       }
-      if (instruction.command() instanceof Command.Brake brake) {
-        stepper.brake(rig, brake.pressurePa());
-      } else if (instruction.command() instanceof Command.Release) {
-        stepper.brake(rig, 0);
-      }
+      instruction
+          .command()
+          .act(
+              power -> {},
+              off -> {},
+              brake -> stepper.brake(rig, brake.pressurePa()),
+              release -> stepper.brake(rig, 0),
+              stand -> {});
     }
     Ended ended = stepper.advance(until.clear().hopeless(beganM).speedDown(targetMps));
     return ended == Ended.SPEED_DOWN || ended == Ended.STANDSTILL
@@ -58,14 +61,17 @@ final class ToldBraking {
 
   /** False where there is nothing to wait for while the train is too fast for its target. */
   private boolean waitFor(Instruction instruction, Stepper stepper) {
-    if (instruction.trigger() instanceof Trigger.After after) {
-      until.time(stepper.timeS() + after.seconds());
-    } else if (instruction.trigger() instanceof Trigger.SpeedDownTo down) {
-      until.speedDown(Math.max(down.speedMps(), targetMps));
-    } else {
-      return false;
-    }
-    stepper.advance(until);
-    return true;
+    Optional<Until> wait =
+        instruction
+            .trigger()
+            .match(
+                place -> Optional.empty(),
+                up -> Optional.empty(),
+                down -> Optional.of(until.speedDown(Math.max(down.speedMps(), targetMps))),
+                after -> Optional.of(until.time(stepper.timeS() + after.seconds())),
+                start -> Optional.empty(),
+                stand -> Optional.empty());
+    wait.ifPresent(stepper::advance);
+    return wait.isPresent();
   }
 }

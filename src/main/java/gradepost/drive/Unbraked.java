@@ -54,7 +54,7 @@ final class Unbraked {
         double boardM = all.get(i - 1).target().atM();
         for (int j = 0; j < own.size() && first + j < actions.size(); j++) {
           boolean before = actions.get(first + j).atM() <= boardM;
-          moved = before && checks(own.get(j).command()) ? j + 1 : moved;
+          moved = before && own.get(j).command().checksSpeed() ? j + 1 : moved;
         }
       }
       if (moved > 0) {
@@ -64,10 +64,6 @@ final class Unbraked {
       action += own.size();
     }
     return all;
-  }
-
-  private static boolean checks(Command command) {
-    return command instanceof Command.Brake brake && brake.stage() == Command.Stage.CHECK;
   }
 
   private static boolean isUnbraked(Piece piece) {

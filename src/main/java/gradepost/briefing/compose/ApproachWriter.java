@@ -8,13 +8,11 @@ import gradepost.drive.Application;
 import gradepost.drive.Approach;
 import gradepost.drive.Assignment;
 import gradepost.drive.BrakeTest;
-import gradepost.drive.Command;
 import gradepost.drive.Plan;
 import gradepost.drive.Run;
 import gradepost.drive.Step;
 import gradepost.drive.Stops;
 import gradepost.drive.Target;
-import gradepost.drive.Trigger;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.DoubleSummaryStatistics;
@@ -173,17 +171,16 @@ final class ApproachWriter {
   }
 
   private String where(Action action, Target target) {
-    return action.trigger() instanceof Trigger.Start
+    return action.trigger().isStart()
         ? words.place(stands.markM(action.atM()))
         : orders.where(action, target);
   }
 
   private String see(Action action, Approach approach) {
-    if (action.command() instanceof Command.Stand
-        && approach.target() instanceof Target.Stop stop) {
+    if (action.command().isStand() && approach.target() instanceof Target.Stop stop) {
       return stop.markText();
     }
-    if (action.command() instanceof Command.Power && action.speedMps() < 0.5) {
+    if (action.command().isPower() && action.speedMps() < 0.5) {
       return words.text("see.standing");
     }
     return sight.near(action.atM());

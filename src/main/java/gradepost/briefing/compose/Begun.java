@@ -3,7 +3,6 @@ package gradepost.briefing.compose;
 import gradepost.drive.Action;
 import gradepost.drive.Application;
 import gradepost.drive.Approach;
-import gradepost.drive.Command;
 import gradepost.drive.Step;
 import java.util.ArrayList;
 import java.util.List;
@@ -39,8 +38,6 @@ record Begun(String number, Action action, Application application, boolean name
   }
 
   private static boolean begins(Action action, Application application) {
-    return action.command() instanceof Command.Brake brake
-        && brake.stage() != Command.Stage.CHECK
-        && action.atM() >= application.brakingPointM() - 1;
+    return action.command().brakesForTarget() && action.atM() >= application.brakingPointM() - 1;
   }
 }

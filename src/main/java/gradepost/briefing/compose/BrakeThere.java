@@ -2,7 +2,6 @@ package gradepost.briefing.compose;
 
 import gradepost.drive.Action;
 import gradepost.drive.Approach;
-import gradepost.drive.Command;
 import java.util.List;
 import java.util.Optional;
 
@@ -23,9 +22,7 @@ enum BrakeThere {
             a ->
                 a.approach() != approach.number()
                     ? SINCE_EARLIER
-                    : ((Command.Brake) a.command()).stage() == Command.Stage.CHECK
-                        ? CHECKS
-                        : STILL_ON)
+                    : a.command().checksSpeed() ? CHECKS : STILL_ON)
         .orElse(OFF);
   }
 
@@ -34,7 +31,7 @@ enum BrakeThere {
     return actions.stream()
         .filter(a -> a.atM() <= approach.target().atM())
         .reduce((a, next) -> next)
-        .filter(a -> a.command() instanceof Command.Brake);
+        .filter(a -> a.command().isBrake());
   }
 
   /** The action by which that brake went on. */
@@ -43,7 +40,7 @@ enum BrakeThere {
         .map(
             last -> {
               int i = actions.indexOf(last);
-              while (i > 0 && actions.get(i - 1).command() instanceof Command.Brake) {
+              while (i > 0 && actions.get(i - 1).command().isBrake()) {
                 i--;
               }
               return actions.get(i);

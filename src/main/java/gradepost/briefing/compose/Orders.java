@@ -8,6 +8,7 @@ import gradepost.drive.Target;
 import gradepost.drive.Trigger;
 import gradepost.stock.Stock;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** What an action tells the driver, in words. */
@@ -21,16 +22,12 @@ final class Orders {
   }
 
   String todo(Command command) {
-    if (command instanceof Command.Power power) {
-      return words.text("do.power", notch(power));
-    } else if (command instanceof Command.ShutOff) {
-      return words.text("do.shut-off");
-    } else if (command instanceof Command.Brake brake) {
-      return brake(brake);
-    } else if (command instanceof Command.Release) {
-      return words.text("do.release");
-    }
-    return words.text("do.stand");
+    return command.match(
+        power -> words.text("do.power", notch(power)),
+        off -> words.text("do.shut-off"),
+        this::brake,
+        release -> words.text("do.release"),
+        stand -> words.text("do.stand"));
   }
 
   private String brake(Command.Brake brake) {
@@ -43,10 +40,12 @@ final class Orders {
   }
 
   String gauge(Command command) {
-    if (command instanceof Command.Brake brake) {
-      return words.pressure(brake.pressurePa());
-    }
-    return words.text(command instanceof Command.Release ? "gauge.falling" : "dash");
+    return command.match(
+        power -> words.text("dash"),
+        off -> words.text("dash"),
+        brake -> words.pressure(brake.pressurePa()),
+        release -> words.text("gauge.falling"),
+        stand -> words.text("dash"));
   }
 
   /** A step in a few words; where more than one application is made, what this one is for. */
@@ -65,14 +64,14 @@ final class Orders {
   }
 
   private String todo(Step step) {
-    if (step.actions().size() > 1
-        && step.first().command() instanceof Command.Power from
-        && step.last().command() instanceof Command.Power to) {
-      String through = words.text("do.power-through", notch(from), bare(to));
+    Optional<Command.Power> from = step.first().command().power();
+    Optional<Command.Power> to = step.last().command().power();
+    if (step.actions().size() > 1 && from.isPresent() && to.isPresent()) {
+      String through = words.text("do.power-through", notch(from.get()), bare(to.get()));
       List<Long> waits =
           step.actions().stream()
               .skip(1)
-              .map(a -> Math.round(((Trigger.After) a.trigger()).seconds()))
+              .map(a -> Math.round(a.trigger().after().orElseThrow().seconds()))
               .distinct()
               .toList();
       return waits.size() == 1
@@ -93,36 +92,41 @@ final class Orders {
   /** What it is done with, for a line of the route story. */
   String whole(Step step, List<Begun> begun) {
     Action action = step.first();
-    String todo = todo(step, begun);
-    if (action.command() instanceof Command.Brake brake) {
-      todo = words.text("do.with-pressure", todo, words.pressure(brake.pressurePa()));
-    }
-    Trigger trigger = action.trigger();
-    if (atPlace(trigger)) {
-      return todo;
-    }
-    return words.text("do.when", todo, when(trigger));
+    String plain = todo(step, begun);
+    String todo =
+        action
+            .command()
+            .brake()
+            .map(b -> words.text("do.with-pressure", plain, words.pressure(b.pressurePa())))
+            .orElse(plain);
+    String when = when(action.trigger());
+    return when.isEmpty() ? todo : words.text("do.when", todo, when);
   }
 
   /** A whole braking in a line: first pressure, and when the brake is worked again. */
   String technique(List<Action> actions) {
     return actions.stream()
-        .filter(a -> !(a.command() instanceof Command.Stand))
+        .filter(a -> !a.command().isStand())
         .map(this::stage)
         .collect(Collectors.joining(", "));
   }
 
   private String stage(Action action) {
     String does =
-        action.command() instanceof Command.Brake brake
-            ? words.pressure(brake.pressurePa())
-            : todo(action.command());
-    if (action.trigger() instanceof Trigger.After after) {
-      return words.text("stage.after", words.seconds(after.seconds()), does);
-    }
-    return action.trigger() instanceof Trigger.SpeedDownTo down
-        ? words.text("stage.at-speed", words.speed(down.speedMps()), does)
-        : does;
+        action
+            .command()
+            .brake()
+            .map(b -> words.pressure(b.pressurePa()))
+            .orElseGet(() -> todo(action.command()));
+    return action
+        .trigger()
+        .match(
+            place -> does,
+            up -> does,
+            down -> words.text("stage.at-speed", words.speed(down.speedMps()), does),
+            after -> words.text("stage.after", words.seconds(after.seconds()), does),
+            start -> does,
+            stand -> does);
   }
 
   /** What was done, and where. */
@@ -131,35 +135,27 @@ final class Orders {
     return words.text(
         "do.at",
         todo(action.command()),
-        atPlace(action.trigger()) ? place : words.text("where.about", place));
+        action.trigger().atItsPlace() ? place : words.text("where.about", place));
   }
 
   String where(Action action, Target target) {
-    boolean stands = action.command() instanceof Command.Stand;
+    boolean stands = action.command().isStand();
     String place = stands ? words.place(target.atM()) : words.placeTo(action.atM(), target);
-    return atPlace(action.trigger()) ? place : words.text("where.about", place);
+    return action.trigger().atItsPlace() ? place : words.text("where.about", place);
   }
 
   /** What the action waits for; empty text where that is its place. */
   String when(Step step) {
-    Action action = step.first();
-    return atPlace(action.trigger()) ? "" : when(action.trigger());
-  }
-
-  private static boolean atPlace(Trigger trigger) {
-    return trigger instanceof Trigger.AtPlace
-        || trigger instanceof Trigger.Start
-        || trigger instanceof Trigger.Standstill;
+    return when(step.first().trigger());
   }
 
   private String when(Trigger trigger) {
-    if (trigger instanceof Trigger.SpeedUpTo up) {
-      return words.text("when.up-to", words.speed(up.speedMps()));
-    } else if (trigger instanceof Trigger.SpeedDownTo down) {
-      return words.text("when.down-to", words.speed(down.speedMps()));
-    } else if (trigger instanceof Trigger.After after) {
-      return words.text("when.after", words.seconds(after.seconds()));
-    }
-    throw new IllegalArgumentException("done at its place: " + trigger);
+    return trigger.match(
+        place -> "",
+        up -> words.text("when.up-to", words.speed(up.speedMps())),
+        down -> words.text("when.down-to", words.speed(down.speedMps())),
+        after -> words.text("when.after", words.seconds(after.seconds())),
+        start -> "",
+        stand -> "");
   }
 }

@@ -64,13 +64,14 @@ final class PressureWriter {
       most = Math.max(most, p.pressurePa() / unit);
     }
     for (Action a : approach.actions()) {
-      if (a.atM() >= from - 0.5 && a.command() instanceof Command.Brake brake) {
+      Optional<Command.Brake> brake = a.command().brake();
+      if (a.atM() >= from - 0.5 && brake.isPresent()) {
+        double askedPa = brake.get().pressurePa();
         notes.add(
             new PressureChart.Note(
                 a.timeS() - start,
-                brake.pressurePa() / unit,
-                words.text(
-                    "do.with-pressure", orders.todo(brake), words.pressure(brake.pressurePa()))));
+                askedPa / unit,
+                words.text("do.with-pressure", orders.todo(brake.get()), words.pressure(askedPa))));
       }
     }
     Trace.Point last = points.get(points.size() - 1);

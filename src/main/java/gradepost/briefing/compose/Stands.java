@@ -2,7 +2,6 @@ package gradepost.briefing.compose;
 
 import gradepost.drive.Action;
 import gradepost.drive.Approach;
-import gradepost.drive.Command;
 import gradepost.drive.Plan;
 import gradepost.drive.Run;
 import gradepost.drive.Target;
@@ -44,7 +43,7 @@ record Stands(List<Stand> all) {
 
   private static double timeS(Plan plan, Run run, Approach approach) {
     return plan.actions().stream()
-        .filter(a -> a.approach() == approach.number() && a.command() instanceof Command.Stand)
+        .filter(a -> a.approach() == approach.number() && a.command().isStand())
         .mapToDouble(Action::timeS)
         .findFirst()
         .orElseGet(() -> run.timeAt(approach.endM()));

@@ -3,10 +3,8 @@ package gradepost.briefing.compose;
 import gradepost.briefing.Cue;
 import gradepost.drive.Action;
 import gradepost.drive.Approach;
-import gradepost.drive.Command;
 import gradepost.drive.Plan;
 import gradepost.drive.Run;
-import gradepost.drive.Trigger;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -74,12 +72,8 @@ final class StoryRows {
 
   void action(Action action, String text) {
     boolean starts =
-        action.command() instanceof Command.Power
-            && (action.trigger() instanceof Trigger.Start || stands.hold(action.atM()));
-    Phase phase =
-        action.command() instanceof Command.Stand
-            ? Phase.STANDS
-            : starts ? Phase.STARTS : Phase.PASSES;
+        action.command().isPower() && (action.trigger().isStart() || stands.hold(action.atM()));
+    Phase phase = action.command().isStand() ? Phase.STANDS : starts ? Phase.STARTS : Phase.PASSES;
     double at = phase == Phase.PASSES ? action.atM() : stands.markM(action.atM());
     OptionalDouble mps = OptionalDouble.of(action.speedMps());
     items.add(new Item(Math.max(0, at), phase, text, true, false, false, mps));

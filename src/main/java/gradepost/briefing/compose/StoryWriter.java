@@ -265,9 +265,9 @@ final class StoryWriter {
             .filter(a -> a.atM() <= test.atM())
             .reduce((a, next) -> next)
             .map(Action::command);
-    if (handle.filter(Command.Brake.class::isInstance).isPresent()) {
+    if (handle.filter(Command::isBrake).isPresent()) {
       return words.text("story.brake-test-braked", asked, planned);
-    } else if (handle.filter(Command.Power.class::isInstance).isPresent()) {
+    } else if (handle.filter(Command::isPower).isPresent()) {
       return words.text("story.brake-test-power", asked, planned);
     }
     return words.text(

@@ -66,10 +66,8 @@ public final class RideJudge {
     double from = a.brakingPointM().get() - 1;
     return a.actions().stream()
         .filter(x -> x.atM() >= from)
-        .map(x -> x.command())
-        .filter(Command.Brake.class::isInstance)
-        .map(Command.Brake.class::cast)
-        .filter(b -> b.stage() != Command.Stage.CHECK)
+        .flatMap(x -> x.command().brake().stream())
+        .filter(b -> !b.checks())
         .map(Command.Brake::pressurePa)
         .findFirst();
   }
