@@ -88,8 +88,7 @@ public final class Planner {
   private static boolean stood(
       List<Action> actions, Map<Target, Integer> numbers, Target.Stop stop) {
     int number = Objects.requireNonNull(numbers.get(stop));
-    return actions.stream()
-        .anyMatch(a -> a.command().isStand() && a.approach() == number);
+    return actions.stream().anyMatch(a -> a.command().isStand() && a.approach() == number);
   }
 
   /** Terminal ceilings belong to the approach of the stop behind them. */

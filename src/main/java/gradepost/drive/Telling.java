@@ -306,7 +306,7 @@ public final class Telling {
   /** Neither end is made to look nearer than it is. */
   private PrintedEnd outwards(double shortM) {
     return shortM >= 0
-        ? new PrintedEnd.Short(grid.lengthUp(shortM))
-        : new PrintedEnd.Past(grid.lengthUp(-shortM));
+        ? new PrintedEnd.ShortBy(grid.lengthUp(shortM))
+        : new PrintedEnd.PastBy(grid.lengthUp(-shortM));
   }
 }

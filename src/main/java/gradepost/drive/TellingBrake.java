@@ -238,8 +238,8 @@ final class TellingBrake {
     }
     double shortM = ((Met.At) met).shortM();
     return shortM >= 0
-        ? new PrintedEnd.Short(grid.room(shortM))
-        : new PrintedEnd.Past(grid.lengthUp(-shortM));
+        ? new PrintedEnd.ShortBy(grid.room(shortM))
+        : new PrintedEnd.PastBy(grid.lengthUp(-shortM));
   }
 
   private PrintedApplication.StepAnswer stepAnswer(Application a, Target target, int poorest) {

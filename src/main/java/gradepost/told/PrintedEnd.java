@@ -6,22 +6,22 @@ import java.util.function.Function;
 public sealed interface PrintedEnd {
 
   /** One answer for each case. */
-  <T> T match(Function<Short, T> before, Function<Past, T> past, Function<Nowhere, T> nowhere);
+  <T> T match(Function<ShortBy, T> before, Function<PastBy, T> past, Function<Nowhere, T> nowhere);
 
   /** Before the target, by this much. */
-  record Short(PrintedLength by) implements PrintedEnd {
+  record ShortBy(PrintedLength by) implements PrintedEnd {
     @Override
     public <T> T match(
-        Function<Short, T> before, Function<Past, T> past, Function<Nowhere, T> nowhere) {
+        Function<ShortBy, T> before, Function<PastBy, T> past, Function<Nowhere, T> nowhere) {
       return before.apply(this);
     }
   }
 
-  /** Past it. */
-  record Past(PrintedLength by) implements PrintedEnd {
+  /** PastBy it. */
+  record PastBy(PrintedLength by) implements PrintedEnd {
     @Override
     public <T> T match(
-        Function<Short, T> before, Function<Past, T> past, Function<Nowhere, T> nowhere) {
+        Function<ShortBy, T> before, Function<PastBy, T> past, Function<Nowhere, T> nowhere) {
       return past.apply(this);
     }
   }
@@ -30,7 +30,7 @@ public sealed interface PrintedEnd {
   record Nowhere(Reason why) implements PrintedEnd {
     @Override
     public <T> T match(
-        Function<Short, T> before, Function<Past, T> past, Function<Nowhere, T> nowhere) {
+        Function<ShortBy, T> before, Function<PastBy, T> past, Function<Nowhere, T> nowhere) {
       return nowhere.apply(this);
     }
   }
