@@ -1,6 +1,7 @@
 package gradepost.reissue;
 
 import gradepost.told.InstructionSheet;
+import gradepost.told.PrintedApplication;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -27,61 +28,65 @@ public record ApproachChange(
   /** What differs: each part of a sheet belongs to one of them. */
   public enum Aspect {
     /** Where the brake goes on, and what the driver goes by there. */
-    BRAKING_POINT(
-        s -> s.applications().stream().map(a -> List.of(a.line(), a.point(), a.cues())).toList()),
+    BRAKING_POINT,
     /** Where power is taken off. */
-    SHUT_OFF(InstructionSheet::shutOff),
+    SHUT_OFF,
     /** The speed at the braking point, or with which a lower speed is met without a brake. */
-    ENTRY_SPEED(
-        s ->
-            List.of(
-                s.speed(), s.passing(), s.applications().stream().map(a -> a.speed()).toList())),
+    ENTRY_SPEED,
     /** The main application. */
-    PRESSURE(
-        s ->
-            s.applications().stream()
-                .map(a -> a.cases().get(0).point().map(p -> p.technique()))
-                .toList()),
+    PRESSURE,
     /** The last places of the brakes, or what happens when one fails. */
-    FALLBACK(
-        s ->
-            List.of(
-                s.applications().stream()
-                    .map(
-                        a ->
-                            List.of(
-                                a.forSpeed(),
-                                a.cases(),
-                                a.poorest(),
-                                a.site(),
-                                a.stepAnswer(),
-                                a.atBuffers()))
-                    .toList(),
-                s.faster())),
+    FALLBACK,
     /** Another action, or one elsewhere. */
-    ACTIONS(InstructionSheet::steps),
+    ACTIONS,
     /** What the driver must know besides. */
-    FINDINGS(InstructionSheet::findings),
+    FINDINGS,
     /** Where runs end that nobody corrects. */
-    SPREAD(InstructionSheet::spread),
+    SPREAD,
     /** The same run to another mark, board or permissible speed, or over another stretch. */
-    TARGET(s -> List.of(s.target(), s.from()));
-
-    private final Function<InstructionSheet, Object> part;
-
-    Aspect(Function<InstructionSheet, Object> part) {
-      this.part = part;
-    }
+    TARGET;
 
     /** What differs between two sheets. */
     static Set<Aspect> between(InstructionSheet before, InstructionSheet after) {
       Set<Aspect> out = EnumSet.noneOf(Aspect.class);
       for (Aspect aspect : values()) {
-        if (!aspect.part.apply(before).equals(aspect.part.apply(after))) {
+        if (!aspect.of(before).equals(aspect.of(after))) {
           out.add(aspect);
         }
       }
       return out;
+    }
+
+    private List<Object> of(InstructionSheet sheet) {
+      return switch (this) {
+        case BRAKING_POINT -> each(sheet, a -> List.of(a.line(), a.point(), a.cues()));
+        case SHUT_OFF -> List.of(sheet.shutOff());
+        case ENTRY_SPEED ->
+            List.of(sheet.speed(), sheet.passing(), each(sheet, PrintedApplication::speed));
+        case PRESSURE -> each(sheet, a -> a.cases().get(0).point().map(p -> p.technique()));
+        case FALLBACK ->
+            List.of(
+                each(
+                    sheet,
+                    a ->
+                        List.of(
+                            a.forSpeed(),
+                            a.cases(),
+                            a.poorest(),
+                            a.site(),
+                            a.stepAnswer(),
+                            a.atBuffers())),
+                sheet.faster());
+        case ACTIONS -> List.of(sheet.steps());
+        case FINDINGS -> List.of(sheet.findings());
+        case SPREAD -> List.of(sheet.spread());
+        case TARGET -> List.of(sheet.target(), sheet.from());
+      };
+    }
+
+    private static List<Object> each(
+        InstructionSheet sheet, Function<PrintedApplication, Object> part) {
+      return sheet.applications().stream().map(part).toList();
     }
   }
 
