@@ -69,7 +69,7 @@ final class IdleMovements {
 
   private boolean brake(double now, boolean checks) {
     brakedS = Double.isNaN(brakedS) ? now : brakedS;
-    boolean idle = now < releasedS + LET_GO_S || checking && !checks;
+    boolean idle = now < releasedS + LET_GO_S || (checking && !checks);
     checking = checks;
     releasedS = Double.NEGATIVE_INFINITY;
     return idle;

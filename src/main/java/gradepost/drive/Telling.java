@@ -28,7 +28,6 @@ public final class Telling {
   /** A train that takes power below this stands: it needs no cue for the place. */
   private static final double STANDING_MPS = 0.5;
 
-  private final Assignment assignment;
   private final PrintGrid grid;
   private final Sightings sightings;
   private final List<Approach> approaches;
@@ -39,7 +38,6 @@ public final class Telling {
 
   public Telling(
       Assignment assignment, List<Approach> approaches, List<Action> actions, Trace trace) {
-    this.assignment = assignment;
     this.grid = new PrintGrid(assignment.path());
     this.sightings = new Sightings(assignment, grid);
     this.approaches = approaches;
@@ -55,7 +53,6 @@ public final class Telling {
   }
 
   private InstructionSheet sheet(Approach a) {
-    double targetM = a.target().atM();
     double from = a.brakingPointM().or(a::shutOffM).orElse(a.fromM());
     boolean braked = a.brakingPointM().isPresent();
     List<PrintedApplication> applications = applications(a);
@@ -123,10 +120,9 @@ public final class Telling {
   }
 
   private Seen seen(Action action, Target target) {
-    boolean told =
-        action.command() instanceof Command.Stand && target instanceof Target.Stop
-            || action.command() instanceof Command.Power && action.speedMps() < STANDING_MPS;
-    return told ? Seen.NOTHING : sightings.at(action.atM());
+    boolean atStop = action.command().isStand() && target instanceof Target.Stop;
+    boolean starts = action.command().isPower() && action.speedMps() < STANDING_MPS;
+    return atStop || starts ? Seen.NOTHING : sightings.at(action.atM());
   }
 
   private PrintedPlace where(Action action, Target target) {

@@ -213,7 +213,7 @@ final class TellingBrake {
         told
             && !answer.holds()
             && answer.met() instanceof Met.At
-            && (whole ? suffices && use.filter(answer::equals).isPresent() : true);
+            && (!whole || (suffices && use.filter(answer::equals).isPresent()));
     return new PrintedAnswer(
         brake(answer.brake()),
         end(answer.met()),
@@ -379,6 +379,6 @@ final class TellingBrake {
     FailureAnswer b = other.answers().get(0);
     double aM = a.met().endsShortM().orElse(Double.NEGATIVE_INFINITY);
     double bM = b.met().endsShortM().orElse(Double.NEGATIVE_INFINITY);
-    return aM > bM || aM == bM && a.speedAtTargetMps() < b.speedAtTargetMps();
+    return aM > bM || (aM == bM && a.speedAtTargetMps() < b.speedAtTargetMps());
   }
 }

@@ -65,7 +65,7 @@ public final class PrintGrid {
   }
 
   private boolean toldFromTarget(double atM, double aheadM) {
-    return isNear(aheadM) || !onGrid(atM) && wholeUnits(aheadM);
+    return isNear(aheadM) || (!onGrid(atM) && wholeUnits(aheadM));
   }
 
   /** What a place means: distance run of the front, metres. */
