@@ -126,11 +126,12 @@ class BriefIT {
     boolean up = false;
     List<String> entry = new ArrayList<>();
     for (String line : Files.readAllLines(pack)) {
-      up = line.contains("direction: Up") || up && line.startsWith(" ");
+      up = line.contains("direction: Up") || (up && line.startsWith(" "));
       if (up) {
         continue;
       }
-      boolean accepts = line.startsWith("  - rule:") || !entry.isEmpty() && line.startsWith("    ");
+      boolean accepts =
+          line.startsWith("  - rule:") || (!entry.isEmpty() && line.startsWith("    "));
       if (!accepts || line.startsWith("  - rule:")) {
         keepDownFourCar(entry, lines);
       }

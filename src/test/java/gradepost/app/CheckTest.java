@@ -220,7 +220,8 @@ class CheckTest {
       assertThat(strip.good()).isTrue();
       assertThat(strip.said())
           .allMatch(
-              line -> line.length() <= width && line.equals(line.strip()) | line.startsWith(" "));
+              line ->
+                  line.length() <= width && (line.equals(line.strip()) || line.startsWith(" ")));
       assertThat(strip.said()).anyMatch(line -> line.startsWith("4m 07.5ch "));
       for (String id : new String[] {"HT 3", "EB 81", "== end"}) {
         assertThat(strip.said()).anyMatch(line -> line.contains(id));

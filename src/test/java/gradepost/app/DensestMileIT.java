@@ -77,7 +77,7 @@ class DensestMileIT {
     Pattern ring = Pattern.compile("<circle[^>]*r=\"5\\.4\"[^>]*/>\\s*<text[^>]*>(\\d+)<");
     Pattern row = Pattern.compile("<tr class=\"row[^>]*><td class=\"number\"><b>(\\d+)</b>");
     int actions = 0;
-    for (String sheet : html.split("<div class=\"page ")) {
+    for (String sheet : html.split("<div class=\"page ", -1)) {
       if (sheet.startsWith("approach")) {
         List<String> told = all(row, sheet);
         assertThat(all(ring, sheet)).containsExactlyInAnyOrderElementsOf(told);
@@ -92,7 +92,7 @@ class DensestMileIT {
   }
 
   private static void bothStripsNameEverything(String html) {
-    String[] sheets = html.split("<div class=\"page ");
+    String[] sheets = html.split("<div class=\"page ", -1);
     String strip =
         Arrays.stream(sheets)
             .filter(s -> s.startsWith("strip\" id=\"p1-strip"))

@@ -58,7 +58,7 @@ class HandOverOracleTest {
       JsonNode file = file(plan);
       int cars = assignment.formation().cars();
       assertThat(cars).isIn(4, 8);
-      leans(file, cars == 4 ? List.of(0) : List.of(0, 3), 2 * cars / 4 * (1.15 + 1.0));
+      leans(file, cars == 4 ? List.of(0) : List.of(0, 3), cars / 4 * 2 * (1.15 + 1.0));
       compare(plan, file);
     }
     report();

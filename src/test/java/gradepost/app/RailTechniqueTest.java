@@ -88,7 +88,6 @@ class RailTechniqueTest {
     JsonNode file =
         new ObjectMapper().readTree(HandOver.of(Planner.plan(assignment), "0".repeat(64)));
     for (JsonNode approach : file.get("approaches")) {
-      JsonNode applications = approach.get("applications");
       String of = name + ", " + approach.at("/target/name").textValue();
       for (int rail = 1; rail < file.at("/policy/adhesion").size(); rail++) {
         drive(assignment.path(), file, approach, rail, of);
@@ -274,7 +273,7 @@ class RailTechniqueTest {
     double units = ahead / path.units().lengthUnitM();
     boolean whole = Math.abs(units - Math.rint(units)) < 1e-6;
     boolean near = ahead <= 105 && !(onGrid && ahead >= 100);
-    if (ahead >= 0.5 && (near || !onGrid && whole)) {
+    if (ahead >= 0.5 && (near || (!onGrid && whole))) {
       return targetM
           - QuantityKind.LENGTH.require(path.units().length(ahead - 1e-6, Rounding.UP)).metres();
     }

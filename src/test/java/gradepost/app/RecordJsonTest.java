@@ -14,10 +14,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 
 /** Regression: the form of the hand-over file, which others read. */
 class RecordJsonTest {
+  @SuppressWarnings("ArrayRecordComponent") // an array is one of the things to be written
   record Held(String name, Optional<Double> atM, Set<String> lines, double[] massKg) {}
 
   @Test
@@ -48,7 +50,7 @@ class RecordJsonTest {
   void refusesWhatJsonCannotHold() {
     assertThatThrownBy(() -> json(new Trigger.AtPlace(Double.POSITIVE_INFINITY)))
         .hasMessageContaining("finite");
-    assertThatThrownBy(() -> json(new StringBuilder())).hasMessageContaining("StringBuilder");
+    assertThatThrownBy(() -> json(new AtomicInteger())).hasMessageContaining("AtomicInteger");
   }
 
   private static String json(Object value) throws IOException {

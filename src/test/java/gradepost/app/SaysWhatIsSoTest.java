@@ -150,7 +150,8 @@ class SaysWhatIsSoTest {
         for (ApproachPage.Point point : page.points()) {
           for (Fact fact : point.goBy()) {
             boolean too = fact.value().endsWith(", by night or in fog too");
-            if (too || fact.label().equals("by night or in fog") && !fact.value().equals("NONE")) {
+            if (too
+                || (fact.label().equals("by night or in fog") && !fact.value().equals("NONE"))) {
               assertThat(lit)
                   .as("%s, %s: %s", paper.name(), page.title(), fact)
                   .anyMatch(name -> fact.value().contains(name));

@@ -106,7 +106,8 @@ final class RandomLines {
           default -> "MTTMMTTM";
         };
     List<Vehicle> vehicles = new ArrayList<>();
-    for (char c : order.toCharArray()) {
+    for (int i = 0; i < order.length(); i++) {
+      char c = order.charAt(i);
       vehicles.add(c == 'M' ? motor : trailer);
     }
     return new Formation(cars + "-car", vehicles);

@@ -137,7 +137,7 @@ final class Oracle implements OrdinaryDifferentialEquation {
     double by =
         in.formation.vehicles().get(one).brakeWeight()
             - in.formation.vehicles().get(other).brakeWeight();
-    return by > 0 || by == 0 && massKg[one] > massKg[other];
+    return by > 0 || (by == 0 && massKg[one] > massKg[other]);
   }
 
   /**

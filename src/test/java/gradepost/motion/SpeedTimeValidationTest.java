@@ -87,7 +87,8 @@ class SpeedTimeValidationTest {
           return stepper.atM() - 1600;
         };
     double accelerating = root(run, 20, 35);
-    run.applyAsDouble(accelerating);
+    double shortOfTheRun = run.applyAsDouble(accelerating);
+    assertThat(shortOfTheRun).isCloseTo(0, within(0.1));
     assertThat(seen[2]).isCloseTo(144, within(0.01));
     assertThat(seen[0]).isCloseTo(27.06, within(0.05));
     assertThat(seen[1] - seen[0]).isCloseTo(105.30, within(0.05));

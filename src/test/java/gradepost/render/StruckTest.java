@@ -68,7 +68,7 @@ class StruckTest {
           double px = x[i] + (x[i + 1] - x[i]) * k / pieces;
           double py = y[i] + (y[i + 1] - y[i]) * k / pieces;
           if (clip.length == 0
-              || px >= clip[0] && px <= clip[2] && py >= clip[1] && py <= clip[3]) {
+              || (px >= clip[0] && px <= clip[2] && py >= clip[1] && py <= clip[3])) {
             dots.add(new Dot(px, py));
           }
         }

@@ -87,7 +87,7 @@ class ChangeMarksTest {
     List<ApproachPage> pages = marked.parts().get(0).approaches();
     assertThat(pages.get(2).changed()).containsExactly("headline", "findings");
     pages.stream()
-        .filter(p -> p != pages.get(2))
+        .filter(p -> !p.equals(pages.get(2)))
         .forEach(p -> assertThat(p.changed()).as(p.title()).isEmpty());
     ByteArrayOutputStream html = new ByteArrayOutputStream();
     new Renderer(TemplateSource.bundled(), Messages.english()).html(marked, html);

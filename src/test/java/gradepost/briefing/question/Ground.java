@@ -148,7 +148,7 @@ final class Ground {
 
   boolean inOrder(String answer) {
     double last = -1;
-    for (String name : answer.split(" – ")) {
+    for (String name : answer.split(" – ", -1)) {
       double at = whereIs(name);
       if (at <= last) {
         return false;
@@ -200,7 +200,7 @@ final class Ground {
   }
 
   boolean leads(Item item, String answer) {
-    String[] of = item.of().split("/");
+    String[] of = item.of().split("/", -1);
     return assignment.route().signals().stream()
         .filter(s -> s.id().equals(of[0]))
         .flatMap(s -> s.routes().stream())

@@ -186,7 +186,7 @@ final class Judge {
       int to = notches.indexOf(power.group(3));
       return power.group(3).equals("off")
           ? false
-          : to > from + 1 || to < from && !stock.traction().notchingDown();
+          : to > from + 1 || (to < from && !stock.traction().notchingDown());
     }
     for (BrakeSystem b : stock.brakes()) {
       if (answer.equals(b.shortName() + " brake eased a little and held")) {
