@@ -44,9 +44,9 @@ public record CaseResult(
    * on less than the plan does; empty where it is at or before that.
    */
   public Optional<Double> pastLastM() {
-    return Optional.of(service())
-        .filter(Latest.Point.class::isInstance)
-        .map(last -> plannedM.orElse(0.0) - ((Latest.Point) last).printedM())
+    return service()
+        .point()
+        .map(last -> plannedM.orElse(0.0) - last.printedM())
         .filter(past -> past > SAME_M);
   }
 

@@ -164,19 +164,19 @@ final class Ladder {
 
   /** Of two last places, the second of them found on another run. */
   private static Latest earlier(Coming run, Latest own, Latest other, Optional<Double> plannedM) {
-    if (!(own instanceof Latest.Point ownPoint)) {
-      return own;
-    }
-    if (!(other instanceof Latest.Point point)) {
-      return other;
-    }
-    return point.exactM() >= ownPoint.exactM()
-        ? own
-        : new Latest.Point(
-            point.exactM(),
-            point.printedM(),
-            point.speedMps(),
-            afterS(run.piece(), run.planned(), point.exactM(), plannedM));
+    return own.match(
+        first ->
+            other.match(
+                second ->
+                    second.exactM() >= first.exactM()
+                        ? own
+                        : new Latest.Point(
+                            second.exactM(),
+                            second.printedM(),
+                            second.speedMps(),
+                            afterS(run.piece(), run.planned(), second.exactM(), plannedM)),
+                nowhere -> other),
+        nowhere -> own);
   }
 
   /** Running seconds from the planned point to a place; 0 where there is no planned point. */
@@ -267,9 +267,11 @@ final class Ladder {
   /** The planned point moved back until this brake still works after the noticing time. */
   private Optional<Double> protectedPoint(
       Piece piece, Stepper planned, Latest latest, double plannedM) {
-    if (!(latest instanceof Latest.Point last)) {
-      return Optional.empty();
-    }
+    return latest.point().flatMap(last -> protectedPoint(piece, planned, last, plannedM));
+  }
+
+  private Optional<Double> protectedPoint(
+      Piece piece, Stepper planned, Latest.Point last, double plannedM) {
     double noticing = assignment.policy().noticing().seconds();
     piece.line().pickUp(planned, last.exactM());
     double asked = planned.timeS() - noticing;
@@ -355,9 +357,10 @@ final class Ladder {
     Stepper worst = bench.worstStepper(result.adhesion());
     List<LatestCurve> curves = new ArrayList<>();
     for (Rung rung : result.ladder()) {
-      if (rung.latest() instanceof Latest.Point last) {
+      Optional<Latest.Point> last = rung.latest().point();
+      if (last.isPresent()) {
         List<Trace.Point> points = new ArrayList<>();
-        piece.line().pickUp(planned, last.exactM());
+        piece.line().pickUp(planned, last.get().exactM());
         FullBraking braking = full(piece.target(), planned, worst, rung.brake());
         worst.record((t, s, v, p, n) -> points.add(new Trace.Point(t, s, v, p, n)));
         braking.shortM();

@@ -25,11 +25,12 @@ public final class Leeway {
     if (answer.holds()) {
       return true;
     }
-    if (!(answer.met() instanceof Met.At met)) {
+    Optional<Double> shortM = answer.met().endsShortM();
+    if (shortM.isEmpty()) {
       return false;
     }
     if (target instanceof Target.Stop stop) {
-      return knowsWhatFollows(stop) && -met.shortM() < roomM(stop);
+      return knowsWhatFollows(stop) && -shortM.get() < roomM(stop);
     }
     double over = assignment.policy().safeSide().overspeed().metresPerSecond();
     return answer.speedAtTargetMps() <= target.speedMps() + over + 1e-6;
@@ -46,10 +47,9 @@ public final class Leeway {
   /** Whether it stands within the platform, and only a signal that is not supplied can matter. */
   public boolean withinUnknownRoom(Target target, FailureAnswer answer) {
     return !answer.holds()
-        && answer.met() instanceof Met.At met
         && target instanceof Target.Stop stop
         && !knowsWhatFollows(stop)
-        && -met.shortM() < roomM(stop);
+        && answer.met().endsShortM().filter(m -> -m < roomM(stop)).isPresent();
   }
 
   /** The next stop signal behind the mark; empty where the data name none. */

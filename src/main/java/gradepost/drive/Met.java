@@ -1,6 +1,7 @@
 package gradepost.drive;
 
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * Where a braking for a target comes to the target's speed, or why it does so nowhere on the known
@@ -8,15 +9,28 @@ import java.util.Optional;
  */
 public sealed interface Met {
 
+  /** One answer for each case. */
+  <T> T match(Function<At, T> at, Function<Nowhere, T> nowhere);
+
   /**
    * On the track that is known.
    *
    * @param shortM metres short of the target; negative past it
    */
-  record At(double shortM) implements Met {}
+  record At(double shortM) implements Met {
+    @Override
+    public <T> T match(Function<At, T> at, Function<Nowhere, T> nowhere) {
+      return at.apply(this);
+    }
+  }
 
   /** Nowhere on the track that is known. */
-  record Nowhere(Reason reason) implements Met {}
+  record Nowhere(Reason reason) implements Met {
+    @Override
+    public <T> T match(Function<At, T> at, Function<Nowhere, T> nowhere) {
+      return nowhere.apply(this);
+    }
+  }
 
   /** Why it is nowhere. */
   enum Reason {
@@ -30,7 +44,7 @@ public sealed interface Met {
 
   /** Metres short of the target; negative past it, empty where it is nowhere. */
   default Optional<Double> endsShortM() {
-    return this instanceof At at ? Optional.of(at.shortM()) : Optional.empty();
+    return match(at -> Optional.of(at.shortM()), nowhere -> Optional.empty());
   }
 
   /** Whether it is at or before the target. */

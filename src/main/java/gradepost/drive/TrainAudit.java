@@ -131,13 +131,13 @@ public final class TrainAudit {
   }
 
   private String why(Latest service) {
-    if (service instanceof Latest.Point last) {
-      return "; full service is enough if applied by " + path.text(last.printedM());
-    }
-    return switch (((Latest.Nowhere) service).reason()) {
-      case GRADIENT_DEFEATS_BRAKE -> ": the fall is too steep";
-      case APPROACH_TOO_SHORT -> ": the approach is too short";
-    };
+    return service.match(
+        last -> "; full service is enough if applied by " + path.text(last.printedM()),
+        nowhere ->
+            switch (nowhere.reason()) {
+              case GRADIENT_DEFEATS_BRAKE -> ": the fall is too steep";
+              case APPROACH_TOO_SHORT -> ": the approach is too short";
+            });
   }
 
   private void shortPlatform(Platform platform, String name, double platformM, double trainM) {

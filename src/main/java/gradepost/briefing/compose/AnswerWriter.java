@@ -4,7 +4,6 @@ import gradepost.drive.Application;
 import gradepost.drive.Assignment;
 import gradepost.drive.CaseResult;
 import gradepost.drive.FailureAnswer;
-import gradepost.drive.Latest;
 import gradepost.drive.Leeway;
 import gradepost.drive.Met;
 import gradepost.drive.Rung;
@@ -90,8 +89,9 @@ final class AnswerWriter {
   String last() {
     BrakeSystem brake = use().brake();
     return told.ladder().stream()
-        .filter(r -> r.brake().equals(brake) && r.latest() instanceof Latest.Point)
-        .map(r -> placeBefore(((Latest.Point) r.latest()).printedM()))
+        .filter(r -> r.brake().equals(brake))
+        .flatMap(r -> r.latest().point().stream())
+        .map(p -> placeBefore(p.printedM()))
         .map(place -> words.text("answer.last-place", words.called(brake), place))
         .map(AnswerWriter::sentence)
         .findFirst()
@@ -145,14 +145,15 @@ final class AnswerWriter {
 
   /** Why a brake that does not quite hold is the one to use. */
   private Optional<String> borne(FailureAnswer answer) {
-    if (!(answer.met() instanceof Met.At met) || answer.holds() || !bears(answer)) {
+    Optional<Double> shortM = answer.met().endsShortM();
+    if (shortM.isEmpty() || answer.holds() || !bears(answer)) {
       return Optional.empty();
     }
     if (!(target instanceof Target.Stop stop)) {
       return Optional.of(words.text("answer.borne-board", words.speedAtMost(overspeedMps)));
     }
     if (stop.terminal()) {
-      double leftM = stop.buffersM().orElseThrow() - stop.atM() + met.shortM();
+      double leftM = stop.buffersM().orElseThrow() - stop.atM() + shortM.get();
       return Optional.of(words.text("answer.borne-buffers", words.room(leftM)));
     }
     boolean signal = leeway.nextSignalM(stop).isPresent();
@@ -170,9 +171,11 @@ final class AnswerWriter {
 
   /** How it ends, as printed. */
   private String met(FailureAnswer answer) {
-    return answer.met() instanceof Met.Nowhere nowhere
-        ? words.text(Reasons.key(nowhere.reason()))
-        : words.overrun(-((Met.At) answer.met()).shortM());
+    return answer
+        .met()
+        .match(
+            at -> words.overrun(-at.shortM()),
+            nowhere -> words.text(Reasons.key(nowhere.reason())));
   }
 
   /** The same in short, for an application after another: its ladder tells until where. */
@@ -201,9 +204,14 @@ final class AnswerWriter {
   }
 
   private String outcome(FailureAnswer answer, boolean firstOfAll) {
-    if (answer.met() instanceof Met.Nowhere nowhere) {
-      return notMet(answer, nowhere, firstOfAll ? "answer." : "answer.next-");
-    }
+    return answer
+        .met()
+        .match(
+            at -> meets(answer, firstOfAll),
+            nowhere -> notMet(answer, nowhere, firstOfAll ? "answer." : "answer.next-"));
+  }
+
+  private String meets(FailureAnswer answer, boolean firstOfAll) {
     return answer.holds()
         ? words.text(
             firstOfAll ? "answer.holds-" + kind() : "answer.next-holds",
@@ -234,10 +242,13 @@ final class AnswerWriter {
 
   /** In short, how far it runs past the target; where there are buffer stops, how near to them. */
   private String past(FailureAnswer answer) {
-    if (answer.met() instanceof Met.Nowhere nowhere) {
-      return notMet(answer, nowhere, "answer.next-");
-    }
-    double pastM = -((Met.At) answer.met()).shortM();
+    return answer
+        .met()
+        .match(
+            at -> past(answer, -at.shortM()), nowhere -> notMet(answer, nowhere, "answer.next-"));
+  }
+
+  private String past(FailureAnswer answer, double pastM) {
     Optional<Double> leftM =
         target instanceof Target.Stop stop
             ? stop.buffersM().map(b -> Math.max(0, b - stop.atM() - pastM))
@@ -294,17 +305,20 @@ final class AnswerWriter {
   }
 
   private String until(Rung rung) {
-    if (rung.latest() instanceof Latest.Point point) {
-      String see = sight.near(point.printedM());
-      String place = placeBefore(point.printedM());
-      String where =
-          see.equals(words.text("dash")) ? place : words.text("answer.place-see", place, see);
-      return words.text("answer.until", words.called(rung.brake()), where);
-    }
-    return words.text(
-        "answer.nowhere",
-        words.called(rung.brake()),
-        words.text(Reasons.key(((Latest.Nowhere) rung.latest()).reason())));
+    String brake = words.called(rung.brake());
+    return rung.latest()
+        .match(
+            point -> {
+              String see = sight.near(point.printedM());
+              String place = placeBefore(point.printedM());
+              String where =
+                  see.equals(words.text("dash"))
+                      ? place
+                      : words.text("answer.place-see", place, see);
+              return words.text("answer.until", brake, where);
+            },
+            nowhere ->
+                words.text("answer.nowhere", brake, words.text(Reasons.key(nowhere.reason()))));
   }
 
   private String placeBefore(double atM) {
@@ -315,7 +329,7 @@ final class AnswerWriter {
   }
 
   private String spare(FailureAnswer answer) {
-    return LadderWriter.spare(words, ((Met.At) answer.met()).shortM());
+    return LadderWriter.spare(words, answer.met().endsShortM().orElseThrow());
   }
 
   private String atTarget(FailureAnswer answer) {

@@ -7,11 +7,11 @@ import gradepost.drive.Action;
 import gradepost.drive.Application;
 import gradepost.drive.Approach;
 import gradepost.drive.CeilingStep;
-import gradepost.drive.Latest;
 import gradepost.drive.LatestCurve;
 import gradepost.drive.Plan;
 import gradepost.drive.Run;
 import gradepost.drive.Step;
+import gradepost.drive.Rung;
 import gradepost.drive.Target;
 import gradepost.drive.Trace;
 import gradepost.stock.BrakeSystem;
@@ -143,15 +143,20 @@ final class ApproachChartWriter {
             words.speedAtMost(run.speedAt(target.atM())));
     String latest =
         first.get().cases().get(0).ladder().stream()
-            .filter(r -> r.latest() instanceof Latest.Point)
-            .map(
-                r ->
-                    words.text(
-                        "chart.approach.says-brake",
-                        r.brake().shortName(),
-                        words.placeTo(((Latest.Point) r.latest()).printedM(), target)))
+            .flatMap(r -> last(r, target).stream())
             .collect(Collectors.joining(words.text("change.list")));
     return latest.isEmpty() ? planned : words.text("chart.approach.says-latest", planned, latest);
+  }
+
+  private Optional<String> last(Rung rung, Target target) {
+    return rung.latest()
+        .point()
+        .map(
+            p ->
+                words.text(
+                    "chart.approach.says-brake",
+                    rung.brake().shortName(),
+                    words.placeTo(p.printedM(), target)));
   }
 
   /** Where the planned run is down to the lower speed; the place of the target if not before it. */

@@ -126,8 +126,6 @@ final class CueWriter {
         .filter(r -> r.brake().role() != BrakeSystem.Role.SERVICE)
         .findFirst()
         .or(() -> ladder.stream().findFirst())
-        .map(Rung::latest)
-        .filter(Latest.Point.class::isInstance)
-        .map(Latest.Point.class::cast);
+        .flatMap(r -> r.latest().point());
   }
 }

@@ -4,10 +4,11 @@ import gradepost.drive.Application;
 import gradepost.drive.Approach;
 import gradepost.drive.CaseResult;
 import gradepost.drive.IfFaster;
-import gradepost.drive.Latest;
 import gradepost.drive.Step;
+import gradepost.drive.Rung;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** What a train does that comes to a lower speed faster than planned, in sentences. */
@@ -51,13 +52,7 @@ final class FasterWriter {
             "faster.latest",
             cases.get(0).adhesion().name(),
             cases.get(0).ladder().stream()
-                .filter(r -> r.latest() instanceof Latest.Point)
-                .map(
-                    r ->
-                        words.text(
-                            "faster.latest-one",
-                            words.called(r.brake()),
-                            place(approach, ((Latest.Point) r.latest()).printedM())))
+                .flatMap(r -> last(approach, r).stream())
                 .collect(Collectors.joining(", "))));
     for (CaseResult c : cases.subList(1, cases.size())) {
       out.add(
@@ -72,6 +67,17 @@ final class FasterWriter {
               .orElse(words.text("faster.rail-none", c.adhesion().name())));
     }
     return out;
+  }
+
+  private Optional<String> last(Approach approach, Rung rung) {
+    return rung.latest()
+        .point()
+        .map(
+            p ->
+                words.text(
+                    "faster.latest-one",
+                    words.called(rung.brake()),
+                    place(approach, p.printedM())));
   }
 
   private String place(Approach approach, double atM) {

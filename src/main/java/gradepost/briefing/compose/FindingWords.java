@@ -1,7 +1,6 @@
 package gradepost.briefing.compose;
 
 import gradepost.drive.Finding;
-import gradepost.drive.Latest;
 
 /** Bad news, in words. */
 final class FindingWords {
@@ -40,12 +39,16 @@ final class FindingWords {
     } else if (finding instanceof Finding.NoStopMark n) {
       return words.text("finding.no-stop-mark", n.cars());
     } else if (finding instanceof Finding.NoBrakingPoint n) {
-      return n.service() instanceof Latest.Point last
-          ? words.text("finding.no-braking-point-but", n.adhesion(), words.place(last.printedM()))
-          : words.text(
-              "finding.no-braking-point",
-              n.adhesion(),
-              words.text(Reasons.key(((Latest.Nowhere) n.service()).reason())));
+      return n.service()
+          .match(
+              last ->
+                  words.text(
+                      "finding.no-braking-point-but", n.adhesion(), words.place(last.printedM())),
+              nowhere ->
+                  words.text(
+                      "finding.no-braking-point",
+                      n.adhesion(),
+                      words.text(Reasons.key(nowhere.reason()))));
     } else if (finding instanceof Finding.NearBuffers b) {
       return words.text(
           "finding.near-buffers", words.room(b.distanceM()), words.overrun(b.marginM()));

@@ -6,7 +6,6 @@ import gradepost.drive.Approach;
 import gradepost.drive.CaseResult;
 import gradepost.drive.FailureAnswer;
 import gradepost.drive.Latest;
-import gradepost.drive.Met;
 import gradepost.drive.Rung;
 import gradepost.drive.Target;
 import gradepost.stock.BrakeSystem;
@@ -170,10 +169,12 @@ final class LadderWriter {
   }
 
   private String latest(Approach approach, Latest latest) {
-    if (latest instanceof Latest.Nowhere nowhere) {
-      return "▲ " + words.text("ladder.nowhere", words.text(Reasons.key(nowhere.reason())));
-    }
-    Latest.Point point = (Latest.Point) latest;
+    return latest.match(
+        point -> last(approach, point),
+        nowhere -> "▲ " + words.text("ladder.nowhere", words.text(Reasons.key(nowhere.reason()))));
+  }
+
+  private String last(Approach approach, Latest.Point point) {
     long seconds = (long) Math.floor(point.afterPlannedS());
     return words.text(
         seconds == 0
@@ -193,13 +194,18 @@ final class LadderWriter {
       return words.text("dash");
     }
     FailureAnswer answer = found.get();
-    if (answer.met() instanceof Met.Nowhere nowhere) {
-      return words.text(
-          target instanceof Target.Stop ? "ladder.not-held" : "ladder.not-held-board",
-          words.text(Reasons.key(nowhere.reason())),
-          words.speedAtMost(answer.speedAtTargetMps()));
-    }
-    double shortM = ((Met.At) answer.met()).shortM();
+    return answer
+        .met()
+        .match(
+            at -> ends(target, answer, at.shortM()),
+            nowhere ->
+                words.text(
+                    target instanceof Target.Stop ? "ladder.not-held" : "ladder.not-held-board",
+                    words.text(Reasons.key(nowhere.reason())),
+                    words.speedAtMost(answer.speedAtTargetMps())));
+  }
+
+  private String ends(Target target, FailureAnswer answer, double shortM) {
     if (answer.holds()) {
       return words.text("ladder.short", spare(words, shortM));
     }

@@ -5,7 +5,6 @@ import gradepost.drive.Approach;
 import gradepost.drive.CaseResult;
 import gradepost.drive.FailureAnswer;
 import gradepost.drive.Latest;
-import gradepost.drive.Met;
 import gradepost.drive.Rung;
 import gradepost.drive.Subject;
 import gradepost.drive.Target;
@@ -150,11 +149,12 @@ final class ApproachItems {
     List<Item> out = new ArrayList<>();
     for (Approach a : braked) {
       List<FailureAnswer> answers = told(a).get(0).answers();
-      if (answers.isEmpty() || !(answers.get(0).met() instanceof Met.At met)) {
+      Optional<Double> ends = answers.stream().findFirst().flatMap(x -> x.met().endsShortM());
+      if (ends.isEmpty()) {
         continue;
       }
       FailureAnswer answer = answers.get(0);
-      double margin = met.shortM();
+      double margin = ends.get();
       double least =
           Math.max(MARGIN_SHARE * Math.abs(margin), MARGIN_UNITS * taught.units().lengthUnitM());
       Near near = new Near(outcome(margin));
@@ -240,9 +240,6 @@ final class ApproachItems {
   }
 
   private static Optional<Latest.Point> latest(Approach a, BrakeSystem.Role role) {
-    return rung(a, role)
-        .map(Rung::latest)
-        .filter(Latest.Point.class::isInstance)
-        .map(Latest.Point.class::cast);
+    return rung(a, role).flatMap(r -> r.latest().point());
   }
 }
