@@ -1,7 +1,7 @@
 package gradepost.app;
 
-import gradepost.drive.Finding;
 import gradepost.drive.Plan;
+import gradepost.drive.PlanFailure;
 import gradepost.drive.Target;
 import gradepost.motion.NoEnd;
 import gradepost.units.Gradient;
@@ -17,15 +17,15 @@ final class Failures {
   }
 
   static List<String> inWords(Task task, Plan plan) {
-    boolean explained = plan.failures().stream().anyMatch(Finding.CannotBrake.class::isInstance);
+    boolean explained = plan.failures().stream().anyMatch(PlanFailure::isCause);
     return plan.failures().stream()
-        .filter(f -> !explained || !Finding.CannotBrake.causes(f))
+        .filter(f -> !explained || !f.mayFollow())
         .map(f -> task.title() + ": " + words(plan, f))
         .toList();
   }
 
   /** Which target, why, and what would help; its many consequences are left out. */
-  private static String cannotBrake(Plan plan, Finding.CannotBrake why) {
+  private static String cannotBrake(Plan plan, PlanFailure.CannotBrake why) {
     var path = plan.assignment().path();
     var units = path.units();
     Target target = why.target();
@@ -68,7 +68,7 @@ final class Failures {
               .formatted(
                   what,
                   plan.failures().stream()
-                      .filter(Finding.CannotBrake::causes)
+                      .filter(PlanFailure::mayFollow)
                       .findFirst()
                       .map(f -> words(plan, f))
                       .orElse(""));
@@ -81,32 +81,28 @@ final class Failures {
         .formatted(task.title(), e.getMessage());
   }
 
-  private static String words(Plan plan, Finding failure) {
+  private static String words(Plan plan, PlanFailure failure) {
     var path = plan.assignment().path();
     var units = path.units();
-    if (failure instanceof Finding.CannotBrake why) {
-      return cannotBrake(plan, why);
-    } else if (failure instanceof Finding.OverCeiling over) {
-      return "run from its own printed instructions the train is at %s at %s, where %s is permissible"
-          .formatted(
-              units.speed(over.speedMps(), Rounding.UP),
-              path.text(over.atM()),
-              units.speed(over.ceilingMps(), Rounding.DOWN));
-    } else if (failure instanceof Finding.StopOutsideTolerance stop) {
-      return "run from its own printed instructions the train stops %s %s its mark, %s are allowed"
-          .formatted(
-              units.length(Math.abs(stop.shortM()), Rounding.UP),
-              stop.shortM() >= 0 ? "short of" : "past",
-              units.length(stop.toleranceM(), Rounding.DOWN));
-    } else if (failure instanceof Finding.ForbiddenMovement movement) {
-      return "the handle movement at %s is one that the stock forbids"
-          .formatted(path.text(movement.atM()));
-    } else if (failure instanceof Finding.NeverComes never) {
-      return "what the action after %s waits for never comes".formatted(path.text(never.atM()));
-    } else if (failure instanceof Finding.Stalls stalls) {
-      return "the train stalls at " + path.text(stalls.atM());
-    }
-    return "the plan fails its own check: " + failure;
+    return failure.match(
+        stop ->
+            "run from its own printed instructions the train stops %s %s its mark, %s are allowed"
+                .formatted(
+                    units.length(Math.abs(stop.shortM()), Rounding.UP),
+                    stop.shortM() >= 0 ? "short of" : "past",
+                    units.length(stop.toleranceM(), Rounding.DOWN)),
+        stalls -> "the train stalls at " + path.text(stalls.atM()),
+        over ->
+            "run from its own printed instructions the train is at %s at %s, where %s is permissible"
+                .formatted(
+                    units.speed(over.speedMps(), Rounding.UP),
+                    path.text(over.atM()),
+                    units.speed(over.ceilingMps(), Rounding.DOWN)),
+        forbidden ->
+            "the handle movement at %s is one that the stock forbids"
+                .formatted(path.text(forbidden.atM())),
+        never -> "what the action after %s waits for never comes".formatted(path.text(never.atM())),
+        why -> cannotBrake(plan, why));
   }
 
   private Failures() {}

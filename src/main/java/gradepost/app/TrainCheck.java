@@ -1,7 +1,7 @@
 package gradepost.app;
 
-import gradepost.drive.Finding;
 import gradepost.drive.Plan;
+import gradepost.drive.PlanFailure;
 import gradepost.drive.TrainAudit;
 import gradepost.route.audit.AuditFinding;
 import gradepost.source.PackFile;
@@ -15,7 +15,7 @@ final class TrainCheck {
 
   /** If the train cannot be braked, only that is said: every other finding would follow from it. */
   void add(Plan plan) {
-    if (plan.failures().stream().noneMatch(Finding.CannotBrake.class::isInstance)) {
+    if (plan.failures().stream().noneMatch(PlanFailure::isCause)) {
       findings.addAll(TrainAudit.of(plan));
     }
   }

@@ -77,8 +77,7 @@ final class Findings {
       Target.Reduction reduction,
       Optional<Double> plannedM,
       List<Finding> findings) {
-    double fall = reduction.fromMps() - reduction.speedMps();
-    if (fall >= reduction.fromMps() * BIG_SHARE - 1e-9 || fall > BIG_MPS + 1e-9) {
+    if (isBig(reduction)) {
       findings.add(new Finding.BigDrop(reduction.fromMps(), reduction.speedMps()));
     }
     if (reduction.kind() == Target.Reduction.Kind.TERMINAL) {
@@ -92,6 +91,12 @@ final class Findings {
     } else if (plannedM.isPresent() && reduction.warningM().get() > plannedM.get() + 0.01) {
       findings.add(new Finding.BoardTooLate(reduction.warningM().get(), plannedM.get()));
     }
+  }
+
+  /** Whether the speed drops by so much that it is flagged. */
+  static boolean isBig(Target.Reduction reduction) {
+    double fall = reduction.fromMps() - reduction.speedMps();
+    return fall >= reduction.fromMps() * BIG_SHARE - 1e-9 || fall > BIG_MPS + 1e-9;
   }
 
   /** Whether a junction signal on the way announces the route. */

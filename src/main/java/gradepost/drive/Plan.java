@@ -25,7 +25,7 @@ public record Plan(
     double energyJ,
     int handleMovements,
     Cost fastest,
-    List<Finding> failures,
+    List<PlanFailure> failures,
     List<SignalBraking> signals,
     List<BrakeTest> brakeTests,
     TrainFigures figures) {

@@ -65,14 +65,14 @@ public final class Planner {
     Rerun rerun = rerun(assignment, bench, ceiling, start, pieces);
     for (Piece piece : pieces) {
       if (piece.target() instanceof Target.Stop stop && !stood(rerun.actions(), numbers, stop)) {
-        rerun.failures().add(new Finding.NeverComes(piece.endM(), new Trigger.Standstill()));
+        rerun.failures().add(new PlanFailure.NeverComes(piece.endM(), new Trigger.Standstill()));
       }
     }
     if (chosen.stallsM().isEmpty()) {
       Unbrakeable.of(assignment, bench, ceiling, pieces, rerun.failures())
           .ifPresent(why -> rerun.failures().add(0, why));
     }
-    chosen.stallsM().ifPresent(at -> rerun.failures().add(new Finding.Stalls(at)));
+    chosen.stallsM().ifPresent(at -> rerun.failures().add(new PlanFailure.Stalls(at)));
     return new Worked(ceiling, bench, pieces, numbers, rerun, chosen.fastest());
   }
 

@@ -29,7 +29,7 @@ final class Rerun {
   private final Until until = new Until();
   private final List<Trace.Point> points = new ArrayList<>();
   private final List<Action> actions = new ArrayList<>();
-  private final List<Finding> failures = new ArrayList<>();
+  private final List<PlanFailure> failures = new ArrayList<>();
   private final Work work = new Work();
   private BrakeRig inUse;
   private double lastS;
@@ -53,10 +53,10 @@ final class Rerun {
 
   /** Movements of a handle: all actions but to stand. */
   int movements() {
-    return (int) actions.stream().filter(a -> !(a.command() instanceof Command.Stand)).count();
+    return (int) actions.stream().filter(a -> !a.command().isStand()).count();
   }
 
-  List<Finding> failures() {
+  List<PlanFailure> failures() {
     return failures;
   }
 
@@ -84,7 +84,7 @@ final class Rerun {
     stepper.record(this::point);
     for (Instruction instruction : instructions) {
       if (!await(instruction.trigger())) {
-        failures.add(new Finding.NeverComes(stepper.atM(), instruction.trigger()));
+        failures.add(new PlanFailure.NeverComes(stepper.atM(), instruction.trigger()));
         return false;
       }
       judge(instruction.command());
@@ -157,7 +157,7 @@ final class Rerun {
         command.match(
             this::forbidden, off -> false, this::forbidden, release -> false, stand -> false);
     if (forbidden) {
-      failures.add(new Finding.ForbiddenMovement(stepper.atM(), command));
+      failures.add(new PlanFailure.ForbiddenMovement(stepper.atM(), command));
     }
   }
 
@@ -176,7 +176,7 @@ final class Rerun {
     double tolerance = assignment.policy().margins().stopTolerance().metres();
     double shortM = stop.atM() - stepper.atM();
     if (shortM < -0.01 || shortM > tolerance) {
-      failures.add(new Finding.StopOutsideTolerance(shortM, tolerance));
+      failures.add(new PlanFailure.StopOutsideTolerance(shortM, tolerance));
     }
   }
 
@@ -209,7 +209,7 @@ final class Rerun {
   private void over(double atM, double speedMps, double ceilingMps) {
     if (speedMps > ceilingMps + SPEED_SLACK_MPS && atM > overAtM + 200) {
       overAtM = atM;
-      failures.add(new Finding.OverCeiling(atM, speedMps, ceilingMps));
+      failures.add(new PlanFailure.OverCeiling(atM, speedMps, ceilingMps));
     }
   }
 }

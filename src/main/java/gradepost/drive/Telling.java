@@ -126,10 +126,10 @@ public final class Telling {
   }
 
   private PrintedPlace where(Action action, Target target) {
-    if (action.trigger() instanceof Trigger.Start) {
+    if (action.trigger().isStart()) {
       return grid.place(markM(action.atM()));
     }
-    return action.command() instanceof Command.Stand
+    return action.command().isStand()
         ? grid.place(target.atM())
         : grid.placeTo(action.atM(), target.atM());
   }
@@ -150,8 +150,8 @@ public final class Telling {
             .map(
                 x ->
                     new PrintedOrder.Notch(
-                        ((Command.Power) x.command()).notch(),
-                        grid.time(((Trigger.After) x.trigger()).seconds())))
+                        x.command().power().orElseThrow().notch(),
+                        grid.time(x.trigger().after().orElseThrow().seconds())))
             .toList();
     Action first = step.first();
     return new PrintedOrder(trigger(first.trigger()), command(first.command()), further);
@@ -162,18 +162,13 @@ public final class Telling {
   }
 
   static PrintedTrigger trigger(PrintGrid grid, Trigger trigger) {
-    if (trigger instanceof Trigger.SpeedUpTo up) {
-      return new PrintedTrigger.SpeedUpTo(grid.speed(up.speedMps()));
-    } else if (trigger instanceof Trigger.SpeedDownTo down) {
-      return new PrintedTrigger.SpeedDownTo(grid.speed(down.speedMps()));
-    } else if (trigger instanceof Trigger.After after) {
-      return new PrintedTrigger.After(grid.time(after.seconds()));
-    } else if (trigger instanceof Trigger.Start) {
-      return new PrintedTrigger.Start();
-    } else if (trigger instanceof Trigger.Standstill) {
-      return new PrintedTrigger.Standstill();
-    }
-    return new PrintedTrigger.AtPlace();
+    return trigger.match(
+        place -> new PrintedTrigger.AtPlace(),
+        up -> new PrintedTrigger.SpeedUpTo(grid.speed(up.speedMps())),
+        down -> new PrintedTrigger.SpeedDownTo(grid.speed(down.speedMps())),
+        after -> new PrintedTrigger.After(grid.time(after.seconds())),
+        start -> new PrintedTrigger.Start(),
+        stand -> new PrintedTrigger.Standstill());
   }
 
   private PrintedCommand command(Command command) {
@@ -181,17 +176,21 @@ public final class Telling {
   }
 
   static PrintedCommand command(PrintGrid grid, Command command) {
-    if (command instanceof Command.Power power) {
-      return new PrintedCommand.Power(power.notch());
-    } else if (command instanceof Command.Brake brake) {
-      return new PrintedCommand.Brake(
-          grid.pressure(brake.pressurePa()), PrintedCommand.Stage.valueOf(brake.stage().name()));
-    } else if (command instanceof Command.Release) {
-      return new PrintedCommand.Release();
-    } else if (command instanceof Command.ShutOff) {
-      return new PrintedCommand.ShutOff();
-    }
-    return new PrintedCommand.Stand();
+    return command.match(
+        power -> new PrintedCommand.Power(power.notch()),
+        off -> new PrintedCommand.ShutOff(),
+        brake -> new PrintedCommand.Brake(grid.pressure(brake.pressurePa()), stage(brake.stage())),
+        release -> new PrintedCommand.Release(),
+        stand -> new PrintedCommand.Stand());
+  }
+
+  private static PrintedCommand.Stage stage(Command.Stage stage) {
+    return switch (stage) {
+      case FIRST -> PrintedCommand.Stage.FIRST;
+      case MAIN -> PrintedCommand.Stage.MAIN;
+      case EASE -> PrintedCommand.Stage.EASE;
+      case CHECK -> PrintedCommand.Stage.CHECK;
+    };
   }
 
   // Brake
@@ -219,9 +218,7 @@ public final class Telling {
   }
 
   private static boolean begins(Action action, Application application) {
-    return action.command() instanceof Command.Brake brake
-        && brake.stage() != Command.Stage.CHECK
-        && action.atM() >= application.brakingPointM() - 1;
+    return action.command().brakesForTarget() && action.atM() >= application.brakingPointM() - 1;
   }
 
   /** The action by whose clock a brake is put on that is the first thing on its own sheet. */
@@ -259,7 +256,7 @@ public final class Telling {
         actions.stream()
             .filter(x -> x.atM() <= a.target().atM())
             .reduce((x, later) -> later)
-            .filter(x -> x.command() instanceof Command.Brake);
+            .filter(x -> x.command().isBrake());
     PrintedPassing.Brake brake = last.map(x -> brakeThere(a, x)).orElse(PrintedPassing.Brake.OFF);
     Optional<Action> since =
         brake == PrintedPassing.Brake.SINCE_EARLIER ? last.map(this::since) : Optional.empty();
@@ -274,15 +271,13 @@ public final class Telling {
     if (on.approach() != a.number()) {
       return PrintedPassing.Brake.SINCE_EARLIER;
     }
-    return ((Command.Brake) on.command()).stage() == Command.Stage.CHECK
-        ? PrintedPassing.Brake.CHECKS
-        : PrintedPassing.Brake.STILL_ON;
+    return on.command().checksSpeed() ? PrintedPassing.Brake.CHECKS : PrintedPassing.Brake.STILL_ON;
   }
 
   /** The action by which the brake went on that is on after another. */
   private Action since(Action last) {
     int i = actions.indexOf(last);
-    while (i > 0 && actions.get(i - 1).command() instanceof Command.Brake) {
+    while (i > 0 && actions.get(i - 1).command().isBrake()) {
       i--;
     }
     return actions.get(i);

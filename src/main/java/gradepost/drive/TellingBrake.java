@@ -133,10 +133,7 @@ final class TellingBrake {
     List<PrintedOrder> technique =
         planned
             ? List.of(stage(new PrintedTrigger.AtPlace(), mainOf(c)))
-            : c.actions().stream()
-                .filter(a -> !(a.command() instanceof Command.Stand))
-                .map(this::stage)
-                .toList();
+            : c.actions().stream().filter(a -> !a.command().isStand()).map(this::stage).toList();
     return new PrintedPoint(
         grid.placeTo(atM, targetM), technique, c.pastLastM().map(grid::lengthUp));
   }
@@ -148,14 +145,25 @@ final class TellingBrake {
   /** A braking told in one line has no stages, only pressures, speeds and times. */
   private PrintedOrder stage(Action action) {
     PrintedCommand does =
-        action.command() instanceof Command.Brake brake
-            ? new PrintedCommand.Brake(grid.pressure(brake.pressurePa()), PrintedCommand.Stage.MAIN)
-            : Telling.command(grid, action.command());
-    boolean waits =
-        action.trigger() instanceof Trigger.After
-            || action.trigger() instanceof Trigger.SpeedDownTo;
-    return stage(
-        waits ? Telling.trigger(grid, action.trigger()) : new PrintedTrigger.AtPlace(), does);
+        action
+            .command()
+            .brake()
+            .<PrintedCommand>map(
+                b ->
+                    new PrintedCommand.Brake(
+                        grid.pressure(b.pressurePa()), PrintedCommand.Stage.MAIN))
+            .orElseGet(() -> Telling.command(grid, action.command()));
+    PrintedTrigger on =
+        action
+            .trigger()
+            .match(
+                place -> new PrintedTrigger.AtPlace(),
+                up -> new PrintedTrigger.AtPlace(),
+                down -> Telling.trigger(grid, down),
+                after -> Telling.trigger(grid, after),
+                start -> new PrintedTrigger.AtPlace(),
+                stand -> new PrintedTrigger.AtPlace());
+    return stage(on, does);
   }
 
   private static PrintedOrder stage(PrintedTrigger on, PrintedCommand does) {
@@ -163,15 +171,15 @@ final class TellingBrake {
   }
 
   private PrintedLatest latest(Rung rung, double targetM, boolean answered) {
-    if (rung.latest() instanceof Latest.Nowhere nowhere) {
-      return new PrintedLatest.Nowhere(Reason.valueOf(nowhere.reason().name()));
-    }
-    Latest.Point point = (Latest.Point) rung.latest();
     boolean seen = answered && rung.brake().role() != BrakeSystem.Role.SERVICE;
-    return new PrintedLatest.At(
-        grid.placeTo(point.printedM(), targetM),
-        grid.timeLeft(point.afterPlannedS()).seconds(),
-        seen ? sightings.at(point.printedM()) : Seen.NOTHING);
+    return rung.latest()
+        .match(
+            point ->
+                new PrintedLatest.At(
+                    grid.placeTo(point.printedM(), targetM),
+                    grid.timeLeft(point.afterPlannedS()).seconds(),
+                    seen ? sightings.at(point.printedM()) : Seen.NOTHING),
+            nowhere -> new PrintedLatest.Nowhere(Reason.valueOf(nowhere.reason().name())));
   }
 
   private PrintedProtection protection(CaseResult c, double targetM) {
@@ -212,7 +220,7 @@ final class TellingBrake {
     boolean buffers =
         told
             && !answer.holds()
-            && answer.met() instanceof Met.At
+            && answer.met().endsShortM().isPresent()
             && (!whole || (suffices && use.filter(answer::equals).isPresent()));
     return new PrintedAnswer(
         brake(answer.brake()),
@@ -233,13 +241,12 @@ final class TellingBrake {
   }
 
   private PrintedEnd end(Met met) {
-    if (met instanceof Met.Nowhere nowhere) {
-      return new PrintedEnd.Nowhere(Reason.valueOf(nowhere.reason().name()));
-    }
-    double shortM = ((Met.At) met).shortM();
-    return shortM >= 0
-        ? new PrintedEnd.ShortBy(grid.room(shortM))
-        : new PrintedEnd.PastBy(grid.lengthUp(-shortM));
+    return met.match(
+        at ->
+            at.shortM() >= 0
+                ? new PrintedEnd.ShortBy(grid.room(at.shortM()))
+                : new PrintedEnd.PastBy(grid.lengthUp(-at.shortM())),
+        nowhere -> new PrintedEnd.Nowhere(Reason.valueOf(nowhere.reason().name())));
   }
 
   private PrintedApplication.StepAnswer stepAnswer(Application a, Target target, int poorest) {
@@ -271,12 +278,10 @@ final class TellingBrake {
   }
 
   private PrintedCues.Done done(Action action) {
-    boolean at =
-        action.trigger() instanceof Trigger.AtPlace
-            || action.trigger() instanceof Trigger.Start
-            || action.trigger() instanceof Trigger.Standstill;
     return new PrintedCues.Done(
-        Telling.command(grid, action.command()), grid.place(action.atM()), !at);
+        Telling.command(grid, action.command()),
+        grid.place(action.atM()),
+        !action.trigger().atItsPlace());
   }
 
   private Seen seen(Application a) {
@@ -323,9 +328,7 @@ final class TellingBrake {
         .filter(r -> r.brake().role() != BrakeSystem.Role.SERVICE)
         .findFirst()
         .or(() -> ladder.stream().findFirst())
-        .map(Rung::latest)
-        .filter(Latest.Point.class::isInstance)
-        .map(Latest.Point.class::cast);
+        .flatMap(r -> r.latest().point());
   }
 
   // The rail that is told first

@@ -31,7 +31,7 @@ public final class TrainAudit {
   /** In the order of travel: approaches, signals, gaps in the conductor rail. */
   public static List<AuditFinding> of(Plan plan) {
     TrainAudit audit = new TrainAudit(plan);
-    plan.approaches().forEach(a -> a.findings().forEach(f -> audit.approach(a, f)));
+    plan.approaches().forEach(a -> a.findings().forEach(f -> f.match(audit.new OfApproach(a))));
     audit.start();
     plan.signals().forEach(audit::signal);
     new GapAudit(plan)
@@ -39,9 +39,10 @@ public final class TrainAudit {
     return List.copyOf(audit.out);
   }
 
-  private void add(
+  private boolean add(
       AuditRule rule, Object element, String key, String what, String bound, String maybe) {
     out.add(new AuditFinding(rule, element, key, train(assignment) + what, bound, maybe));
+    return true;
   }
 
   /** Whether a finding, in its own words, is one about this train in this direction. */
@@ -55,10 +56,17 @@ public final class TrainAudit {
     return assignment.formation().name() + ", " + direction + ": ";
   }
 
-  private void approach(Approach approach, Finding finding) {
-    Target target = approach.target();
-    if (finding instanceof Finding.BoardTooLate late) {
-      add(
+  /** Whether a finding of an approach is one for the audit; many are the driver's alone. */
+  private final class OfApproach implements Finding.Cases<Boolean> {
+    private final Target target;
+
+    OfApproach(Approach approach) {
+      this.target = approach.target();
+    }
+
+    @Override
+    public Boolean boardTooLate(Finding.BoardTooLate late) {
+      return add(
           AuditRule.WARNING_LATE,
           warning(target),
           "at",
@@ -66,24 +74,35 @@ public final class TrainAudit {
               .formatted(target.name(), path.text(late.boardM())),
           "at or before " + path.text(late.plannedM()),
           "");
-    } else if (finding instanceof Finding.NoBoard
-        && approach.findings().stream().anyMatch(f -> f instanceof Finding.BigDrop)
-        && target instanceof Target.Reduction fall
-        && fall.kind() == Target.Reduction.Kind.TEMPORARY) {
-      add(
-          AuditRule.BIG_DROP,
-          cause(target),
-          "boards",
-          "%s brings the speed from %s to %s at %s without a warning board"
-              .formatted(
-                  target.name(),
-                  speed(fall.fromMps()),
-                  speed(fall.speedMps()),
-                  path.text(fall.atM())),
-          "a warning board for a fall of a third or of more than 20 mph (32 km/h)",
-          "");
-    } else if (finding instanceof Finding.NoBrakingPoint none) {
-      add(
+    }
+
+    @Override
+    public Boolean noBoard(Finding.NoBoard none) {
+      return target instanceof Target.Reduction fall
+          && fall.kind() == Target.Reduction.Kind.TEMPORARY
+          && Findings.isBig(fall)
+          && add(
+              AuditRule.BIG_DROP,
+              cause(target),
+              "boards",
+              "%s brings the speed from %s to %s at %s without a warning board"
+                  .formatted(
+                      target.name(),
+                      speed(fall.fromMps()),
+                      speed(fall.speedMps()),
+                      path.text(fall.atM())),
+              "a warning board for a fall of a third or of more than 20 mph (32 km/h)",
+              "");
+    }
+
+    @Override
+    public Boolean bigDrop(Finding.BigDrop drop) {
+      return false;
+    }
+
+    @Override
+    public Boolean noBrakingPoint(Finding.NoBrakingPoint none) {
+      return add(
           AuditRule.NO_BRAKING_POINT,
           cause(target),
           "",
@@ -92,41 +111,75 @@ public final class TrainAudit {
                   target.name(), path.text(target.atM()), none.adhesion(), why(none.service())),
           "a braking point after the approach before",
           "");
-    } else if (target instanceof Target.Stop stop) {
-      stop(stop.call(), finding);
+    }
+
+    @Override
+    public Boolean platformTooShort(Finding.PlatformTooShort s) {
+      return target instanceof Target.Stop stop
+          && stop.call().platform().doorInstruction().isBlank()
+          && shortPlatform(stop.call(), s.platformM(), s.trainM());
+    }
+
+    @Override
+    public Boolean noStopMark(Finding.NoStopMark none) {
+      return target instanceof Target.Stop stop && noMark(stop.call());
+    }
+
+    @Override
+    public Boolean nearBuffers(Finding.NearBuffers near) {
+      return target instanceof Target.Stop stop
+          && add(
+              AuditRule.NEAR_BUFFERS,
+              Stops.mark(assignment, stop.call().platform())
+                  .map(m -> (Object) m)
+                  .orElse(stop.call().platform()),
+              "at",
+              "the stop mark at %s is %s before the buffer stops"
+                  .formatted(called(stop.call()), units.length(near.distanceM(), Rounding.DOWN)),
+              units.length(near.marginM(), Rounding.UP) + " at least, by the policy",
+              "");
+    }
+
+    @Override
+    public Boolean lessToGive(Finding.LessToGive less) {
+      return false;
+    }
+
+    @Override
+    public Boolean atBuffers(Finding.AtBuffers buffers) {
+      return false;
+    }
+
+    @Override
+    public Boolean oftenLate(Finding.OftenLate late) {
+      return false;
+    }
+
+    @Override
+    public Boolean sometimesNotHeld(Finding.SometimesNotHeld not) {
+      return false;
+    }
+
+    @Override
+    public Boolean brakeTestTooNear(Finding.BrakeTestTooNear test) {
+      return false;
     }
   }
 
-  private void stop(Call call, Finding finding) {
-    Platform platform = call.platform();
-    String name = "platform %s of %s".formatted(platform.number(), call.station().name());
-    if (finding instanceof Finding.PlatformTooShort s && platform.doorInstruction().isBlank()) {
-      shortPlatform(platform, name, s.platformM(), s.trainM());
-    } else if (finding instanceof Finding.NoStopMark) {
-      noMark(platform, name);
-    } else if (finding instanceof Finding.NearBuffers near) {
-      add(
-          AuditRule.NEAR_BUFFERS,
-          Stops.mark(assignment, platform).map(m -> (Object) m).orElse(platform),
-          "at",
-          "the stop mark at %s is %s before the buffer stops"
-              .formatted(name, units.length(near.distanceM(), Rounding.DOWN)),
-          units.length(near.marginM(), Rounding.UP) + " at least, by the policy",
-          "");
-    }
+  private static String called(Call call) {
+    return "platform %s of %s".formatted(call.platform().number(), call.station().name());
   }
 
   /** Where the run starts there is no approach; its platform is looked at all the same. */
   private void start() {
     Call first = assignment.calls().get(0);
     Platform platform = first.platform();
-    String name = "platform %s of %s".formatted(platform.number(), first.station().name());
     double length = Stops.platformEndM(path, platform) - Stops.platformStartM(path, platform);
     if (length < assignment.formation().lengthM() - 0.01 && platform.doorInstruction().isBlank()) {
-      shortPlatform(platform, name, length, assignment.formation().lengthM());
+      shortPlatform(first, length, assignment.formation().lengthM());
     }
     if (Stops.mark(assignment, platform).isEmpty()) {
-      noMark(platform, name);
+      noMark(first);
     }
   }
 
@@ -140,24 +193,26 @@ public final class TrainAudit {
             });
   }
 
-  private void shortPlatform(Platform platform, String name, double platformM, double trainM) {
-    add(
+  private boolean shortPlatform(Call call, double platformM, double trainM) {
+    return add(
         AuditRule.PLATFORM_SHORT,
-        platform,
+        call.platform(),
         "",
         "%s is %s long, the train %s, and nothing is said of the doors"
             .formatted(
-                name, units.length(platformM, Rounding.DOWN), units.length(trainM, Rounding.UP)),
+                called(call),
+                units.length(platformM, Rounding.DOWN),
+                units.length(trainM, Rounding.UP)),
         "doors: what is done with the doors off the platform",
         "");
   }
 
-  private void noMark(Platform platform, String name) {
-    add(
+  private boolean noMark(Call call) {
+    return add(
         AuditRule.MARK_MISSING,
-        platform,
+        call.platform(),
         "stop-marks",
-        "%s has no mark for %d cars".formatted(name, assignment.formation().cars()),
+        "%s has no mark for %d cars".formatted(called(call), assignment.formation().cars()),
         "a stop mark for every formation of the pack",
         "");
   }

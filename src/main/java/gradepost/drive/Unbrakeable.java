@@ -27,20 +27,20 @@ final class Unbrakeable {
   }
 
   /** The first target that fails; empty if no failure has to do with braking. */
-  static Optional<Finding.CannotBrake> of(
+  static Optional<PlanFailure.CannotBrake> of(
       Assignment assignment,
       Bench bench,
       Ceiling ceiling,
       List<Piece> pieces,
-      List<Finding> failures) {
-    if (failures.stream().noneMatch(Finding.CannotBrake::causes)) {
+      List<PlanFailure> failures) {
+    if (failures.stream().noneMatch(PlanFailure::mayFollow)) {
       return Optional.empty();
     }
     double tolerance = assignment.policy().margins().stopTolerance().metres();
     double firstM =
         failures.stream()
-            .filter(Finding.OverCeiling.class::isInstance)
-            .mapToDouble(f -> ((Finding.OverCeiling) f).atM())
+            .flatMap(f -> f.over().stream())
+            .mapToDouble(PlanFailure.OverCeiling::atM)
             .min()
             .orElse(Double.POSITIVE_INFINITY);
     int fails = pieces.size();
@@ -66,7 +66,7 @@ final class Unbrakeable {
             .why(pieces.get(fails).target(), pieces.get(fails).fromM(), before));
   }
 
-  private Finding.CannotBrake why(Target target, double fromM, Optional<Target> before) {
+  private PlanFailure.CannotBrake why(Target target, double fromM, Optional<Target> before) {
     BrakeRig rig = bench.service(target);
     double mainPa =
         Math.min(
@@ -78,20 +78,20 @@ final class Unbrakeable {
       double speed = Math.sqrt(square);
       double slows = bench.brakedMps2(rig, speed, mainPa) - bench.accelerationMps2(-1, speed, at);
       if (slows < LEAST_MPS2) {
-        return new Finding.CannotBrake(
-            target, Finding.CannotBrake.Cause.FALL, at, permille(at), entryMps, mainPa);
+        return new PlanFailure.CannotBrake(
+            target, PlanFailure.CannotBrake.Cause.FALL, at, permille(at), entryMps, mainPa);
       }
       square += 2 * slows * STEP_M;
       if (Math.sqrt(square) >= ceiling.speedAt(at)) {
-        return new Finding.CannotBrake(
-            target, Finding.CannotBrake.Cause.UNKNOWN, at, permille(at), entryMps, mainPa);
+        return new PlanFailure.CannotBrake(
+            target, PlanFailure.CannotBrake.Cause.UNKNOWN, at, permille(at), entryMps, mainPa);
       }
     }
-    Finding.CannotBrake.Cause cause =
+    PlanFailure.CannotBrake.Cause cause =
         square < entryMps * entryMps
-            ? Finding.CannotBrake.Cause.TOO_NEAR
-            : Finding.CannotBrake.Cause.UNKNOWN;
-    return new Finding.CannotBrake(target, cause, fromM, permille(fromM), entryMps, mainPa);
+            ? PlanFailure.CannotBrake.Cause.TOO_NEAR
+            : PlanFailure.CannotBrake.Cause.UNKNOWN;
+    return new PlanFailure.CannotBrake(target, cause, fromM, permille(fromM), entryMps, mainPa);
   }
 
   private double permille(double atM) {

@@ -2,8 +2,8 @@ package gradepost.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import gradepost.drive.Finding;
 import gradepost.drive.Plan;
+import gradepost.drive.PlanFailure;
 import gradepost.drive.Planner;
 import gradepost.route.Direction;
 import gradepost.route.Location;
@@ -50,7 +50,7 @@ class DemoRestrictionsTest extends Changes {
         for (Formation formation : one.formations()) {
           Plan plan = Planner.plan(one.assignment(part, formation));
           plan.failures().stream()
-              .filter(f -> !(f instanceof Finding.Stalls))
+              .filter(f -> !(f instanceof PlanFailure.Stalls))
               .forEach(
                   f ->
                       faults.add(

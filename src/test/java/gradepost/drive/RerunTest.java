@@ -33,7 +33,7 @@ class RerunTest {
     instructions.add(new Instruction(first, trigger, command));
   }
 
-  private List<Finding> failures() {
+  private List<PlanFailure> failures() {
     Rerun rerun = new Rerun(assignment, bench, ceiling);
     rerun.run(startM, instructions, Map.of(first, 1));
     return rerun.failures();
@@ -45,7 +45,7 @@ class RerunTest {
     assertThat(failures())
         .first()
         .isInstanceOfSatisfying(
-            Finding.OverCeiling.class,
+            PlanFailure.OverCeiling.class,
             over -> assertThat(over.speedMps()).isGreaterThan(Speed.ofMph(60).metresPerSecond()));
   }
 
@@ -58,7 +58,7 @@ class RerunTest {
             f ->
                 assertThat(f)
                     .isInstanceOfSatisfying(
-                        Finding.OverCeiling.class,
+                        PlanFailure.OverCeiling.class,
                         over -> assertThat(over.atM()).isEqualTo(first.atM())));
   }
 
@@ -66,26 +66,26 @@ class RerunTest {
   void notchingDownIsCaughtWhereTheStockForbidsIt() {
     add(new Trigger.After(3), new Command.Power(1));
     assertThat(failures())
-        .contains(new Finding.ForbiddenMovement(lastPlace(), new Command.Power(1)));
+        .contains(new PlanFailure.ForbiddenMovement(lastPlace(), new Command.Power(1)));
   }
 
   @Test
   void skippingANotchIsCaught() {
     instructions.remove(1);
-    assertThat(failures()).anyMatch(f -> f instanceof Finding.ForbiddenMovement);
+    assertThat(failures()).anyMatch(f -> f instanceof PlanFailure.ForbiddenMovement);
   }
 
   @Test
   void brakingUnderPowerIsCaught() {
     Command brake = new Command.Brake(Pressure.ofPsi(15).pascals(), Command.Stage.FIRST);
     add(new Trigger.After(3), brake);
-    assertThat(failures()).contains(new Finding.ForbiddenMovement(lastPlace(), brake));
+    assertThat(failures()).contains(new PlanFailure.ForbiddenMovement(lastPlace(), brake));
   }
 
   @Test
   void aSpeedThatIsNeverReachedIsCaught() {
     add(new Trigger.SpeedUpTo(Speed.ofMph(200).metresPerSecond()), new Command.ShutOff());
-    assertThat(failures()).anyMatch(f -> f instanceof Finding.NeverComes);
+    assertThat(failures()).anyMatch(f -> f instanceof PlanFailure.NeverComes);
   }
 
   private double lastPlace() {

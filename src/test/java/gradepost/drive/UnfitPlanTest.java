@@ -76,7 +76,7 @@ class UnfitPlanTest {
     return rerun;
   }
 
-  private static List<Finding> over(Ceiling ceiling, List<Act> acts) {
+  private static List<PlanFailure> over(Ceiling ceiling, List<Act> acts) {
     return rerun(MILL, ceiling, AHEAD, acts).failures();
   }
 
@@ -93,7 +93,8 @@ class UnfitPlanTest {
     assertThat(over(ceiling(step(0, 10_000, most - HAIR)), OFF_AND_AWAY))
         .singleElement()
         .isInstanceOfSatisfying(
-            Finding.OverCeiling.class, f -> assertThat(f.speedMps()).isCloseTo(peak, within(HAIR)));
+            PlanFailure.OverCeiling.class,
+            f -> assertThat(f.speedMps()).isCloseTo(peak, within(HAIR)));
   }
 
   /** Between two points of the run the square of the speed is linear. */
@@ -110,7 +111,7 @@ class UnfitPlanTest {
     assertThat(over(lower(at, met - OVER_MPS - HAIR), TO_A_STAND))
         .singleElement()
         .isInstanceOfSatisfying(
-            Finding.OverCeiling.class,
+            PlanFailure.OverCeiling.class,
             f -> {
               assertThat(f.atM()).isEqualTo(at);
               assertThat(f.speedMps()).isCloseTo(met, within(HAIR));
@@ -134,7 +135,7 @@ class UnfitPlanTest {
     assertThat(stop(stands + tolerance + HAIR))
         .singleElement()
         .isInstanceOfSatisfying(
-            Finding.StopOutsideTolerance.class,
+            PlanFailure.StopOutsideTolerance.class,
             f -> {
               assertThat(f.shortM()).isCloseTo(tolerance, within(2 * HAIR));
               assertThat(f.toleranceM()).isEqualTo(tolerance);
@@ -142,11 +143,11 @@ class UnfitPlanTest {
     assertThat(stop(stands - PAST_M + HAIR)).isEmpty();
     assertThat(stop(stands - PAST_M - HAIR))
         .singleElement()
-        .isInstanceOf(Finding.StopOutsideTolerance.class);
+        .isInstanceOf(PlanFailure.StopOutsideTolerance.class);
   }
 
   /** What the stand is found to be for a mark here. */
-  private static List<Finding> stop(double markM) {
+  private static List<PlanFailure> stop(double markM) {
     Target.Stop there =
         new Target.Stop(
             STOP.name(), STOP.call(), "mark", markM, markM - 100, markM, Optional.empty());
@@ -188,14 +189,14 @@ class UnfitPlanTest {
       acts.add(acts.isEmpty() ? new Act(new Trigger.Start(), command) : after(5, command));
     }
     Assignment train = Arrangements.assignment(Direction.FORWARD, 0, stock, Mill.policy());
-    List<Finding> failures = rerun(train, HIGH, AHEAD, acts).failures();
+    List<PlanFailure> failures = rerun(train, HIGH, AHEAD, acts).failures();
     if (allowed) {
       assertThat(failures).isEmpty();
     } else {
       assertThat(failures)
           .singleElement()
           .isInstanceOfSatisfying(
-              Finding.ForbiddenMovement.class,
+              PlanFailure.ForbiddenMovement.class,
               f -> assertThat(f.command()).isEqualTo(commands.get(commands.size() - 1)));
     }
   }
@@ -217,11 +218,11 @@ class UnfitPlanTest {
     assertThat(waited(braked, new Trigger.SpeedUpTo(shunt - 0.1))).hasSize(1);
   }
 
-  private static List<Finding> waited(List<Act> acts, Trigger trigger) {
+  private static List<PlanFailure> waited(List<Act> acts, Trigger trigger) {
     List<Act> all = new ArrayList<>(acts);
     all.add(new Act(trigger, OFF));
-    List<Finding> failures = rerun(MILL, HIGH, AHEAD, all).failures();
-    assertThat(failures).allMatch(f -> f instanceof Finding.NeverComes);
+    List<PlanFailure> failures = rerun(MILL, HIGH, AHEAD, all).failures();
+    assertThat(failures).allMatch(f -> f instanceof PlanFailure.NeverComes);
     return failures;
   }
 

@@ -21,7 +21,7 @@ class WarningBoundsTest {
     Plan climbs = Planner.plan(LineOfOwn.of(26, LINE_MPS, List.of()));
     assertThat(climbs.failures()).isEmpty();
     Plan stalls = Planner.plan(LineOfOwn.of(26.6, LINE_MPS, List.of()));
-    assertThat(stalls.failures()).anyMatch(f -> f instanceof Finding.Stalls);
+    assertThat(stalls.failures()).anyMatch(f -> f instanceof PlanFailure.Stalls);
   }
 
   private static Target.Reduction board(double mps) {

@@ -2,6 +2,7 @@ package gradepost.briefing.compose;
 
 import gradepost.drive.Latest;
 import gradepost.drive.Met;
+import gradepost.told.Reason;
 
 /** The text for the reason why a brake is not enough. */
 final class Reasons {
@@ -18,6 +19,16 @@ final class Reasons {
   static String key(Met.Reason reason) {
     return switch (reason) {
       case GRADIENT_DEFEATS_BRAKE -> "reason.fall";
+      case TRACK_ENDS -> "reason.track-ends";
+      case BUFFER_STOPS -> "reason.buffers";
+    };
+  }
+
+  /** Why there is no such place. */
+  static String key(Reason reason) {
+    return switch (reason) {
+      case GRADIENT_DEFEATS_BRAKE -> "reason.fall";
+      case APPROACH_TOO_SHORT -> "reason.too-short";
       case TRACK_ENDS -> "reason.track-ends";
       case BUFFER_STOPS -> "reason.buffers";
     };

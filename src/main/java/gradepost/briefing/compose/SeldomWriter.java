@@ -88,19 +88,15 @@ final class SeldomWriter {
 
   /** A finding that belongs here: a big drop, a board that comes late, an unusual platform. */
   private Optional<String> says(Target target, Finding finding) {
-    if (finding instanceof Finding.BigDrop
-        || finding instanceof Finding.BoardTooLate
-        || finding instanceof Finding.NoBoard) {
-      return Optional.of(new FindingWords(words).of(finding));
-    }
-    boolean platform =
-        finding instanceof Finding.PlatformTooShort
-            || finding instanceof Finding.NoStopMark
-            || finding instanceof Finding.NearBuffers;
-    return platform && target instanceof Target.Stop stop
-        ? Optional.of(
-            words.text("seldom.platform", title(stop), new FindingWords(words).of(finding)))
-        : Optional.empty();
+    String says = new FindingWords(words).of(finding);
+    return switch (finding.about()) {
+      case LOWER_SPEED -> Optional.of(says);
+      case PLATFORM ->
+          target instanceof Target.Stop stop
+              ? Optional.of(words.text("seldom.platform", title(stop), says))
+              : Optional.empty();
+      case BRAKING -> Optional.empty();
+    };
   }
 
   private String title(Target.Stop stop) {
