@@ -36,7 +36,7 @@ public record Answer(List<String> said, List<Path> written, List<String> problem
   }
 
   /** Something could not be done, and why. */
-  static Answer refused(String problem) {
+  public static Answer refused(String problem) {
     return new Answer(List.of(), List.of(), List.of(problem), false);
   }
 

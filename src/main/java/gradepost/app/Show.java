@@ -13,35 +13,50 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-/** Draws a route as a strip of plain text. */
+/** Shows a route, or a part of it: read, find the part, draw. */
 public final class Show {
+  private final Drawing drawing;
+
+  /** How a part of a route is shown, in lines of text. */
+  public interface Drawing {
+    /**
+     * @param fromM distance run in the forward direction where the part begins
+     * @param toM where it ends, not less than {@code fromM}
+     */
+    List<String> lines(Route route, double fromM, double toM);
+  }
+
+  public Show(Drawing drawing) {
+    this.drawing = drawing;
+  }
 
   /**
    * The strip, or what is wrong with the file or the places.
    *
    * @param from a mileage, or the name of a section and a mileage; empty for the whole route
-   * @param width of the terminal, in characters
+   * @param to likewise
    */
-  public Answer of(Path file, Optional<String> from, Optional<String> to, int width) {
-    if (width < Strip.LEAST_WIDTH) {
-      return Answer.refused("error: a strip is at least " + Strip.LEAST_WIDTH + " characters wide");
-    }
+  public Answer of(Path file, Optional<String> from, Optional<String> to) {
     Reading<Route> reading = Disk.sources().route(Disk.name(file));
     if (!(reading instanceof Reading.Good<Route> good)) {
       return Answer.of(reading.problems());
     }
     try {
-      Strip strip = new Strip(good.value());
-      double begin = from.map(f -> metres(good.value(), f)).orElse(0.0);
-      double end = to.map(t -> metres(good.value(), t)).orElse(strip.lengthM());
+      Route route = good.value();
+      double begin = from.map(f -> metres(route, f)).orElse(0.0);
+      double end = to.map(t -> metres(route, t)).orElseGet(() -> forward(route).lengthM());
       return new Answer(
-          strip.lines(Math.min(begin, end), Math.max(begin, end), width),
+          drawing.lines(route, Math.min(begin, end), Math.max(begin, end)),
           List.of(),
           List.of(),
           true);
     } catch (IllegalArgumentException e) {
       return Answer.refused("error: " + e.getMessage());
     }
+  }
+
+  private static gradepost.route.Path forward(Route route) {
+    return new gradepost.route.Path(route, Direction.FORWARD);
   }
 
   /**
@@ -66,7 +81,7 @@ public final class Show {
         named.map(List::of).orElse(route.sections()).stream()
             .filter(s -> s.holds(mileage))
             .toList();
-    gradepost.route.Path path = new gradepost.route.Path(route, Direction.FORWARD);
+    gradepost.route.Path path = forward(route);
     List<Long> places =
         holding.stream()
             .map(s -> Math.round(path.metresAt(new Location(s.name(), mileage)) * 1000))

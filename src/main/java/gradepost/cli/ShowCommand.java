@@ -1,5 +1,6 @@
 package gradepost.cli;
 
+import gradepost.app.Answer;
 import gradepost.app.Show;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -40,7 +41,14 @@ final class ShowCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    if (width < TextStrip.LEAST_WIDTH) {
+      return Saying.exitCode(
+          spec,
+          Answer.refused(
+              "error: a strip is at least " + TextStrip.LEAST_WIDTH + " characters wide"));
+    }
+    Show show = new Show((all, fromM, toM) -> new TextStrip(all).lines(fromM, toM, width));
     return Saying.exitCode(
-        spec, new Show().of(route, Optional.ofNullable(from), Optional.ofNullable(to), width));
+        spec, show.of(route, Optional.ofNullable(from), Optional.ofNullable(to)));
   }
 }

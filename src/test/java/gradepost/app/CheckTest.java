@@ -5,12 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import gradepost.source.FileKind;
-import gradepost.source.Frozen;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -210,27 +208,5 @@ class CheckTest {
       assertThat(problems).anyMatch(p -> p.contains(words));
     }
     assertThat(run.get("results").toString()).contains("not%20yaml.yaml");
-  }
-
-  @Test
-  void theStripShowsWhatWasTypedInNoMoreThanItsWidth() throws IOException {
-    Path route = Frozen.FOLDER.resolve("thrumble-valley/route.yaml");
-    for (int width : new int[] {60, 80, 133}) {
-      Answer strip = new Show().of(route, Optional.empty(), Optional.empty(), width);
-      assertThat(strip.good()).isTrue();
-      assertThat(strip.said())
-          .allMatch(
-              line ->
-                  line.length() <= width && (line.equals(line.strip()) || line.startsWith(" ")));
-      assertThat(strip.said()).anyMatch(line -> line.startsWith("4m 07.5ch "));
-      for (String id : new String[] {"HT 3", "EB 81", "== end"}) {
-        assertThat(strip.said()).anyMatch(line -> line.contains(id));
-      }
-    }
-    Answer part = new Show().of(route, Optional.of("Harbour 1m 62ch"), Optional.of("1m 56ch"), 80);
-    assertThat(part.said().get(3)).startsWith("1m 56ch ");
-    assertThat(part.said()).noneMatch(line -> line.startsWith("1m 55ch"));
-    assertThat(new Show().of(route, Optional.of("1m 62ch"), Optional.empty(), 80).problems())
-        .containsExactly("error: 1m 62ch is on Valley, Harbour\n  Maybe \"Valley 1m 62ch\"");
   }
 }

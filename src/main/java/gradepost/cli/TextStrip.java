@@ -1,4 +1,4 @@
-package gradepost.app;
+package gradepost.cli;
 
 import gradepost.route.CheckRail;
 import gradepost.route.Curve;
@@ -30,7 +30,7 @@ import java.util.function.Predicate;
  * A route as a strip of plain text, read downwards in the forward direction: what was typed, in the
  * order in which it is met, so that a typist sees a wrong mile at once.
  */
-final class Strip {
+final class TextStrip {
   static final int LEAST_WIDTH = 60;
 
   private static final String ROW = "%-11s %-10s %-9s %5s %5s  ";
@@ -42,7 +42,7 @@ final class Strip {
   /** What begins, ends or stands at each place; places a centimetre apart are one. */
   private final Map<Long, List<String>> events = new TreeMap<>();
 
-  Strip(Route route) {
+  TextStrip(Route route) {
     this.route = route;
     this.path = new Path(route, Direction.FORWARD);
     collect();
@@ -79,10 +79,6 @@ final class Strip {
       }
     }
     return lines;
-  }
-
-  double lengthM() {
-    return path.lengthM();
   }
 
   private String head(Direction direction) {
