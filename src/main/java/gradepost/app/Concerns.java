@@ -1,6 +1,5 @@
 package gradepost.app;
 
-import gradepost.app.IssueMaker.Concern;
 import gradepost.briefing.compose.ReissuePapers.Concerned;
 import gradepost.briefing.compose.ReissuePapers.Out;
 import gradepost.reissue.register.Names;
@@ -12,28 +11,23 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /** Whom a new issue of a pack concerns: whoever holds a copy, whoever signed. */
 final class Concerns {
 
-  static Concern of(Optional<Register> register, Layout layout, String pack)
-      throws RegisterException {
-    if (register.isEmpty()) {
-      return Concern.NOBODY;
-    }
+  static Concern of(Register register, Layout layout, String pack) throws RegisterException {
     // Who holds a copy and has signed is told once, for both reasons.
     Map<String, String> people = new LinkedHashMap<>();
     List<Out> out = new ArrayList<>();
     // The register has one connection: one question at a time.
-    synchronized (register.get()) {
-      for (List<String> row : register.get().list(Question.outOf(pack)).rows()) {
+    synchronized (register) {
+      for (List<String> row : register.list(Question.outOf(pack)).rows()) {
         String why =
             layout.messages().text("affected.holder", Names.printed(row.get(1)), row.get(0));
         out.add(new Out(row.get(0), Names.printed(row.get(1)), Names.printed(row.get(2))));
         people.merge(row.get(2), why, (a, b) -> a + "; " + b);
       }
-      for (List<String> row : register.get().list(Question.people(pack)).rows()) {
+      for (List<String> row : register.list(Question.people(pack)).rows()) {
         String why = layout.messages().text("affected.driver", row.get(1));
         people.merge(row.get(0), why, (a, b) -> a + "; " + b);
       }

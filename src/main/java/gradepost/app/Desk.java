@@ -1,26 +1,17 @@
 package gradepost.app;
 
-import gradepost.app.IssueMaker.Concern;
-import gradepost.app.IssueMaker.Made;
 import gradepost.reissue.register.Entry;
-import gradepost.reissue.register.Entry.Kept;
 import gradepost.reissue.register.Listing;
 import gradepost.reissue.register.Question;
 import gradepost.reissue.register.Register;
 import gradepost.reissue.register.Register.By;
 import gradepost.reissue.register.RegisterException;
 import gradepost.source.PackFile;
-import gradepost.source.Reading;
-import gradepost.units.MomentStyle;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.time.Clock;
-import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 
 /** What a clerk does with the register. */
@@ -147,85 +138,5 @@ public final class Desk {
     } catch (RegisterException e) {
       return new Found.Nothing(Answer.refused("error: " + e.getMessage()));
     }
-  }
-
-  /** Registers packs as they lie there, with their papers, as issues to be compared with later. */
-  public Answer enter(
-      List<Path> named, Path out, Optional<Path> templates, Duration patience, Progress progress) {
-    try {
-      List<Path> packs = PackFiles.packs(named);
-      Optional<String> obstacle = PackFiles.obstacle(named, packs);
-      if (obstacle.isPresent()) {
-        return Answer.refused(obstacle.get());
-      }
-      By by = by();
-      String holder =
-          who
-              + " (process "
-              + ProcessHandle.current().pid()
-              + ") since "
-              + MomentStyle.MOMENT.format(by.when());
-      try (Lock lock = Lock.take(store.lock(), holder, patience);
-          Register register = store.open()) {
-        new Archive(store.archive()).tidy(lock);
-        Layout layout = new Layout(templates);
-        progress.expect(packs.size());
-        Answer answer = Answer.GOOD;
-        for (Path pack : packs) {
-          answer = answer.and(enter(pack, out, layout, register, by));
-          progress.done(PackFiles.stem(pack));
-        }
-        return answer;
-      }
-    } catch (IOException e) {
-      return Answer.refused(Trouble.inWords(e));
-    } catch (RegisterException e) {
-      return Answer.refused("error: " + e.getMessage());
-    }
-  }
-
-  private Answer enter(Path file, Path out, Layout layout, Register register, By by)
-      throws IOException, RegisterException {
-    Reading<PackFile> reading = Disk.sources().pack(Disk.name(file));
-    if (!(reading instanceof Reading.Good<PackFile> good)) {
-      return Answer.of(reading.problems());
-    }
-    PackFile pack = good.value();
-    String name = PackFiles.stem(file);
-    Optional<Entry> latest = register.latest(name);
-    if (latest.isPresent() && latest.get().number() >= pack.issue().number()) {
-      return Answer.refused(
-          "%s: error: %s is registered already\n  Maybe use reissue, which counts on from it"
-              .formatted(file, latest.get().name()));
-    }
-    IssueMaker maker = new IssueMaker(layout);
-    var draft = maker.draft(file, pack, Optional.empty(), false);
-    if (!draft.made().failures().isEmpty()) {
-      return Answer.refused(String.join("\n", draft.made().failures()));
-    }
-    Made made = maker.finish(draft, Concern.NOBODY, PackReissue.SILENT);
-    Archive archive = new Archive(store.archive());
-    List<Kept> papers = new ArrayList<>();
-    for (Paper paper : made.papers()) {
-      papers.add(new Kept(paper.name(), archive.keep(paper.bytes())));
-    }
-    Entry entry =
-        Kits.entry(
-            name,
-            pack,
-            Maker.of(layout),
-            Optional.empty(),
-            "",
-            false,
-            Kits.keep(archive, pack.inputs()),
-            List.of(),
-            papers,
-            made.sheets());
-    register.issue(by, entry);
-    Answer placed = new Placing(store, out).place(file, entry);
-    if (placed.good()) {
-      register.delivered(by, entry);
-    }
-    return Answer.of(reading.problems()).and(placed).and(Answer.said(entry.name() + " registered"));
   }
 }

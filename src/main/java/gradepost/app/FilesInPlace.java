@@ -31,7 +31,7 @@ import java.util.Set;
  * driver has to be confirmed by its name.
  */
 final class FilesInPlace {
-  private final Reissue.Order order;
+  private final Order.Read order;
   private final Sources sources;
   private final Register register;
   private final LastFiles last;
@@ -56,7 +56,7 @@ final class FilesInPlace {
       List<TemporaryRestriction> met) {}
 
   FilesInPlace(
-      Reissue.Order order, Sources sources, Register register, LastFiles last, LocalDateTime when) {
+      Order.Read order, Sources sources, Register register, LastFiles last, LocalDateTime when) {
     this.order = order;
     this.sources = sources;
     this.register = register;
@@ -81,7 +81,7 @@ final class FilesInPlace {
   /** The last issue as it was registered; empty, with a message, if the archive cannot give it. */
   Optional<PackFile> base(Path file, PackFile found, Entry latest, List<String> told)
       throws IOException {
-    return read(file, LastFiles.registered(latest), found, told);
+    return read(file, LastFiles.registered(latest), List.of(found), told);
   }
 
   /** Good, with what was edited; or refused, with what would be lost and what to do. */
@@ -91,7 +91,7 @@ final class FilesInPlace {
     Optional<PackFile> before =
         asRegistered
             ? Optional.of(pack.found())
-            : read(pack.file(), last.of(pack.file()), pack.found(), told);
+            : read(pack.file(), last.of(pack.file()), List.of(pack.found(), pack.base()), told);
     if (before.isEmpty()) {
       return new Answer(List.of(), List.of(), told, false);
     }
@@ -155,11 +155,21 @@ final class FilesInPlace {
     }
   }
 
-  private Optional<PackFile> read(Path file, List<Held> files, PackFile found, List<String> told)
-      throws IOException {
-    Optional<List<Input>> inputs = last.inputs(file, files, found.inputs(), told);
+  /**
+   * The pack of these files. It is read only where nothing that was read has the same.
+   *
+   * @param there what was read of this pack, as its files are first
+   */
+  private Optional<PackFile> read(
+      Path file, List<Held> files, List<PackFile> there, List<String> told) throws IOException {
+    Optional<List<Input>> inputs = last.inputs(file, files, there.get(0).inputs(), told);
     if (inputs.isEmpty()) {
       return Optional.empty();
+    }
+    Optional<PackFile> same =
+        there.stream().filter(p -> p.inputs().equals(inputs.get())).findFirst();
+    if (same.isPresent()) {
+      return same;
     }
     Reading<PackFile> read = sources.pack(inputs.get());
     if (read instanceof Reading.Good<PackFile> good) {

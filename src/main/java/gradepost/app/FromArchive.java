@@ -32,6 +32,18 @@ final class FromArchive {
     this.archive = archive;
   }
 
+  /** Restores the last issues' files, if the order says so. */
+  static Answer asOrdered(Order order, List<Path> packs, Register register)
+      throws IOException, RegisterException {
+    if (!order.read().edits().fromArchive()) {
+      return Answer.GOOD;
+    }
+    boolean dryRun = order.put().dryRun();
+    Archive archive = new Archive(order.put().store().archive());
+    LastFiles last = LastFiles.of(register, archive, packs, !dryRun);
+    return new FromArchive(last, register, archive).lay(packs, dryRun);
+  }
+
   /**
    * The inputs of each registered pack as they belong in place.
    *

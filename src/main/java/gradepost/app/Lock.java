@@ -1,5 +1,7 @@
 package gradepost.app;
 
+import gradepost.reissue.register.Register.By;
+import gradepost.units.MomentStyle;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
@@ -37,6 +39,12 @@ final class Lock implements AutoCloseable {
               + (holder.isBlank() ? "another process" : holder)
               + "; nothing was done\n  Maybe wait with --wait SECONDS");
     }
+  }
+
+  /** Who takes it, in words: this process, for somebody. */
+  static String holder(By by) {
+    return "%s (process %d) since %s"
+        .formatted(by.who(), ProcessHandle.current().pid(), MomentStyle.MOMENT.format(by.when()));
   }
 
   /**

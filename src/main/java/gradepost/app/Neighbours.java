@@ -1,6 +1,5 @@
 package gradepost.app;
 
-import gradepost.app.PackLook.Seen;
 import gradepost.reissue.register.Register;
 import gradepost.reissue.register.Register.By;
 import gradepost.reissue.register.RegisterException;

@@ -1,10 +1,11 @@
 package gradepost.app;
 
 import gradepost.drive.Assignment;
-import gradepost.reissue.Comparison;
 import gradepost.route.TemporaryRestriction;
+import gradepost.route.TemporaryRestriction.Status;
 import gradepost.source.PackFile;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
 import java.util.List;
 
 /** What concerns the trains of a pack, found without planning any. */
@@ -13,22 +14,6 @@ final class PackTrains {
   /** The restrictions that stand while the pack is valid and that a train of it meets. */
   static List<TemporaryRestriction> met(Path file, PackFile pack) {
     return pack.standing().stream().filter(r -> concerned(file, pack, List.of(r))).toList();
-  }
-
-  /** Whether the trains of two states of a pack can be told apart. */
-  static boolean mayDiffer(Path file, PackFile before, PackFile after) {
-    List<Task> old = Task.of(file, before);
-    List<Task> now = Task.of(file, after);
-    if (old.size() != now.size()) {
-      return true;
-    }
-    for (int i = 0; i < now.size(); i++) {
-      if (!old.get(i).stem().equals(now.get(i).stem())
-          || Comparison.mayDiffer(old.get(i).assignment(), now.get(i).assignment())) {
-        return true;
-      }
-    }
-    return false;
   }
 
   /** Whether any of these restrictions is for a train of this pack. */
@@ -40,6 +25,15 @@ final class PackTrains {
       }
     }
     return false;
+  }
+
+  /** Those that stand at some time while the pack is valid, or stood in it and are withdrawn. */
+  static List<TemporaryRestriction> timely(PackFile pack, List<TemporaryRestriction> notices) {
+    LocalDateTime from = pack.issue().validFrom();
+    LocalDateTime to = pack.issue().validTo();
+    return notices.stream()
+        .filter(n -> n.status() == Status.WITHDRAWN || n.standsBetween(from, to))
+        .toList();
   }
 
   private PackTrains() {}

@@ -2,15 +2,20 @@ package gradepost.app;
 
 import gradepost.reissue.register.Entry;
 import gradepost.reissue.register.Entry.Kept;
+import gradepost.reissue.register.Register;
+import gradepost.reissue.register.Register.By;
+import gradepost.reissue.register.RegisterException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -44,6 +49,23 @@ final class Placing {
 
   private static String named(Path file) {
     return String.valueOf(file.getFileName());
+  }
+
+  /** Puts in place what is registered of these packs and does not lie there yet. */
+  Map<Entry, Answer> waiting(List<Path> packs, By by, Register register) throws RegisterException {
+    Map<Entry, Answer> placed = new LinkedHashMap<>();
+    Set<String> waiting = register.undelivered();
+    for (Path pack : packs) {
+      if (waiting.contains(PackFiles.stem(pack))) {
+        Entry entry = register.latest(PackFiles.stem(pack)).orElseThrow();
+        Answer answer = place(pack, entry);
+        placed.put(entry, answer);
+        if (answer.good()) {
+          register.delivered(by, entry);
+        }
+      }
+    }
+    return placed;
   }
 
   /** A disk that refuses leaves the issue to the next run. */

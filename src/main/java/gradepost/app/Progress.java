@@ -2,6 +2,16 @@ package gradepost.app;
 
 /** Told how far the work has come; whoever listens decides whether anyone wants to know. */
 public interface Progress {
+  /** Nobody wants to know. */
+  Progress SILENT =
+      new Progress() {
+        @Override
+        public void expect(int papers) {}
+
+        @Override
+        public void done(String paper) {}
+      };
+
   /** So many papers will be made. */
   void expect(int papers);
 

@@ -1,6 +1,7 @@
 package gradepost.app;
 
 import gradepost.app.Outcome.State;
+import gradepost.reissue.register.Entry;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -8,6 +9,17 @@ import java.util.List;
 final class ReissueTold {
   /** Of so many packs each is told of, though nothing happens to it. */
   private static final int FEW = 20;
+
+  static final String EARLIER_FIRST =
+      "error: nothing more was done: what an earlier run registered comes first";
+
+  /** What becomes of an issue that an earlier run registered and did not put in place. */
+  static Answer late(Entry issue, Answer placed) {
+    return placed.good()
+        ? placed.and(
+            Answer.said(issue.name() + " put in place, which an earlier run did not come to"))
+        : placed;
+  }
 
   static Answer of(List<Outcome> outcomes, boolean dryRun) {
     Answer answer = Answer.GOOD;

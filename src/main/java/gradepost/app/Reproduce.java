@@ -1,9 +1,5 @@
 package gradepost.app;
 
-import gradepost.app.IssueMaker.Before;
-import gradepost.app.IssueMaker.Concern;
-import gradepost.app.IssueMaker.Draft;
-import gradepost.app.IssueMaker.Made;
 import gradepost.reissue.register.Entry;
 import gradepost.reissue.register.Entry.Kept;
 import gradepost.reissue.register.Register;
@@ -67,10 +63,10 @@ public final class Reproduce {
     }
     Sources sources = Disk.sources();
     Optional<PackFile> pack = Kits.pack(sources, archive, entry);
-    Optional<Before> before = Optional.empty();
+    Optional<LastIssue> before = Optional.empty();
     if (base.isPresent()) {
       Entry then = base.get();
-      before = Kits.pack(sources, archive, then).map(p -> new Before(p, then.sheets()));
+      before = Kits.pack(sources, archive, then).map(p -> new LastIssue(p, then.sheets()));
     }
     if (pack.isEmpty() || before.isPresent() != base.isPresent()) {
       damaged.add("error: %s cannot be made again".formatted(entry.name()));
@@ -83,18 +79,19 @@ public final class Reproduce {
               .formatted(fingerprint, entry.fingerprint()));
     }
     Layout layout = new Layout(templates);
-    IssueMaker maker = new IssueMaker(layout);
     Path file = Path.of("pack-" + entry.pack() + ".yaml");
-    Draft draft = maker.draft(file, pack.get(), before, entry.urgent());
-    Made made = maker.finish(draft, Concern.NOBODY, progress);
+    Differences differences = new DifferenceFinder(layout.messages()).of(file, pack.get(), before);
+    List<Paper> made =
+        new IssuePapers(layout, entry.urgent(), Concern.NOBODY)
+            .of(differences, progress::done)
+            .papers();
     Answer answer = new Answer(List.of(), List.of(), damaged, damaged.isEmpty());
     answer = answer.and(compared(entry, made, Maker.of(layout)));
     return out.isPresent()
         ? answer.and(
             Answer.wrote(
                 new Delivery(out.get())
-                    .putTogether(
-                        "%s-issue-%d".formatted(entry.pack(), entry.number()), made.papers())))
+                    .putTogether("%s-issue-%d".formatted(entry.pack(), entry.number()), made)))
         : answer;
   }
 
@@ -111,7 +108,7 @@ public final class Reproduce {
     return out;
   }
 
-  private static Answer compared(Entry entry, Made made, String maker) {
+  private static Answer compared(Entry entry, List<Paper> made, String maker) {
     Map<String, String> kept = new LinkedHashMap<>();
     entry.papers().forEach(p -> kept.put(p.name(), p.digest()));
     if (kept.isEmpty()) {
@@ -120,14 +117,14 @@ public final class Reproduce {
               .formatted(entry.name()));
     }
     List<String> differ = new ArrayList<>();
-    for (Paper paper : made.papers()) {
+    for (Paper paper : made) {
       if (!Digest.of(paper.bytes()).equals(kept.getOrDefault(paper.name(), ""))) {
         differ.add("error: %s: %s differs".formatted(entry.name(), paper.name()));
       }
     }
     if (differ.isEmpty()) {
       return Answer.said(
-          "%s reproduced byte for byte: %d papers".formatted(entry.name(), made.papers().size()));
+          "%s reproduced byte for byte: %d papers".formatted(entry.name(), made.size()));
     }
     differ.add(
         maker.equals(entry.maker())

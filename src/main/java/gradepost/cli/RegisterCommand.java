@@ -2,6 +2,7 @@ package gradepost.cli;
 
 import gradepost.app.Answer;
 import gradepost.app.Desk;
+import gradepost.app.Enter;
 import gradepost.reissue.register.Question;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -80,8 +81,13 @@ final class RegisterCommand implements Runnable {
     try (TerminalProgress progress = TerminalProgress.forThisTerminal()) {
       return Saying.exitCode(
           register.command(),
-          desk(register)
-              .enter(packs, out, Optional.ofNullable(templates), Duration.ofSeconds(10), progress));
+          new Enter(
+                  register.store(),
+                  out,
+                  Optional.ofNullable(templates),
+                  Clock.system(ZoneId.systemDefault()),
+                  register.who())
+              .of(packs, Duration.ofSeconds(10), progress));
     }
   }
 

@@ -1,5 +1,6 @@
 package gradepost.cli;
 
+import gradepost.app.Order;
 import gradepost.app.Reissue;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -111,20 +112,19 @@ final class ReissueCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     try (TerminalProgress progress = TerminalProgress.forThisTerminal()) {
-      Reissue.Order order =
-          new Reissue.Order(
-              packs,
-              Optional.ofNullable(notice),
-              out,
-              register.store(),
-              Optional.ofNullable(validFrom),
-              Optional.ofNullable(checkedBy),
-              emergency,
-              dryRun,
-              jobs,
-              Duration.ofSeconds(wait),
-              Optional.ofNullable(templates),
-              new Reissue.Edits(fromArchive, new HashSet<>(confirmed)));
+      Order order =
+          new Order(
+              new Order.Read(
+                  packs,
+                  Optional.ofNullable(notice),
+                  new Order.Edits(fromArchive, new HashSet<>(confirmed))),
+              new Order.Tell(
+                  Optional.ofNullable(validFrom),
+                  Optional.ofNullable(checkedBy),
+                  emergency,
+                  Optional.ofNullable(templates)),
+              new Order.Put(out, register.store(), dryRun),
+              new Order.Pace(jobs, Duration.ofSeconds(wait)));
       Reissue reissue = new Reissue(Clock.system(ZoneId.systemDefault()), register.who(), progress);
       return Saying.exitCode(spec, reissue.of(order));
     }

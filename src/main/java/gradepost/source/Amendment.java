@@ -50,6 +50,15 @@ public final class Amendment {
         .toList();
   }
 
+  /** The same as values: what the restrictions are when the notices are taken in. */
+  public static List<TemporaryRestriction> merged(
+      List<TemporaryRestriction> before, List<TemporaryRestriction> notices) {
+    Map<String, TemporaryRestriction> all = new LinkedHashMap<>();
+    before.forEach(n -> all.put(n.reference(), n));
+    notices.forEach(n -> all.put(n.reference(), n));
+    return List.copyOf(all.values());
+  }
+
   /**
    * The pack file as that of a later issue.
    *

@@ -32,4 +32,26 @@ public record IssueDetails(
       throw new IllegalArgumentException("valid-to is not after valid-from");
     }
   }
+
+  /**
+   * The details of the next issue, as {@link Amendment#issue} writes them.
+   *
+   * @param last number of the issue that it takes the place of
+   * @param checked who checked the data of the next issue
+   */
+  public IssueDetails next(
+      int last, LocalDateTime when, LocalDateTime valid, Optional<String> checked) {
+    return new IssueDetails(
+        last + 1,
+        when,
+        valid,
+        validTo,
+        Optional.of(String.valueOf(last)),
+        when,
+        preparedBy,
+        checked,
+        copy,
+        holder,
+        sources);
+  }
 }

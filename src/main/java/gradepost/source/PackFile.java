@@ -124,6 +124,28 @@ public record PackFile(
     return out;
   }
 
+  /** The same pack as that of another issue, with other notices; its inputs stay as they are. */
+  public PackFile with(IssueDetails other, List<TemporaryRestriction> restrictions) {
+    return new PackFile(
+        title,
+        route,
+        stock,
+        policy,
+        restrictions,
+        noneStated,
+        directions,
+        formations,
+        load,
+        other,
+        highRisk,
+        formationRisks,
+        accepted,
+        cards,
+        papers,
+        inputs,
+        origins);
+  }
+
   /** What one plan is made for; {@code formation} as the stock file lists it. */
   public Assignment assignment(DirectionPart part, Formation formation) {
     return new Assignment(

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BiFunction;
+import java.util.function.Consumer;
 import org.yaml.snakeyaml.nodes.Node;
 
 /**
@@ -21,11 +22,21 @@ import org.yaml.snakeyaml.nodes.Node;
  */
 public final class Sources {
   private final SourceFiles files;
+  private final Consumer<String> packsRead;
   private final PackReader.Shelves shelves = new PackReader.Shelves();
   private final Map<String, Reading.Good<PackFile>> packs = new ConcurrentHashMap<>();
 
   public Sources(SourceFiles files) {
+    this(files, name -> {});
+  }
+
+  /**
+   * @param packsRead is told the name of each pack when its files are read; not when a reading that
+   *     is known still holds
+   */
+  public Sources(SourceFiles files, Consumer<String> packsRead) {
     this.files = files;
+    this.packsRead = packsRead;
   }
 
   public Reading<Route> route(String name) {
@@ -76,7 +87,7 @@ public final class Sources {
         .<Reading<PackFile>>map(there -> there)
         .orElseGet(
             () -> {
-              Reading<PackFile> reading = new PackReader(files, shelves, name).read();
+              Reading<PackFile> reading = read(files, name);
               if (reading instanceof Reading.Good<PackFile> good) {
                 packs.put(name, good);
               }
@@ -91,7 +102,12 @@ public final class Sources {
 
   /** The pack of these inputs, its own file the first, whatever lies on the disk by now. */
   public Reading<PackFile> pack(List<Input> inputs) {
-    return new PackReader(new MemoryFiles(inputs), shelves, inputs.get(0).name()).read();
+    return read(new MemoryFiles(inputs), inputs.get(0).name());
+  }
+
+  private Reading<PackFile> read(SourceFiles from, String name) {
+    packsRead.accept(name);
+    return new PackReader(from, shelves, name).read();
   }
 
   /** What was observed of a ride over this plan. */

@@ -2,9 +2,7 @@ package gradepost.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import gradepost.app.IssueMaker.Before;
-import gradepost.app.IssueMaker.Concern;
-import gradepost.app.IssueMaker.Draft;
+import gradepost.briefing.Messages;
 import gradepost.source.Amendment;
 import gradepost.source.Input;
 import gradepost.source.PackFile;
@@ -54,9 +52,9 @@ class AddendumHoursTest extends Changes {
     return good(Disk.sources().pack(inputs));
   }
 
-  private static Draft draft(PackFile before, PackFile after) throws IOException {
-    return new IssueMaker(new Layout(Optional.empty()))
-        .draft(packName(), after, Optional.of(new Before(before, List.of())), true);
+  private static Differences differences(PackFile before, PackFile after) throws IOException {
+    return new DifferenceFinder(Messages.english())
+        .of(packName(), after, Optional.of(new LastIssue(before, List.of())));
   }
 
   private static java.nio.file.Path packName() {
@@ -71,14 +69,13 @@ class AddendumHoursTest extends Changes {
   }
 
   private static Paper paper(PackFile before, PackFile after, String paper) throws IOException {
-    Draft draft = draft(before, after);
-    assertThat(draft.made().failures()).isEmpty();
-    var made =
-        new IssueMaker(new Layout(Optional.empty()))
-            .finish(draft, Concern.NOBODY, PackReissue.SILENT);
-    List<Paper> all = new ArrayList<>(made.papers());
-    all.addAll(made.office());
-    return all.stream().filter(p -> p.name().endsWith(paper)).findFirst().orElseThrow();
+    Differences differences = differences(before, after);
+    assertThat(differences.failures()).isEmpty();
+    return new IssuePapers(new Layout(Optional.empty()), true, Concern.NOBODY)
+        .of(differences, name -> {}).all().stream()
+            .filter(p -> p.name().endsWith(paper))
+            .findFirst()
+            .orElseThrow();
   }
 
   @Test
@@ -214,7 +211,7 @@ class AddendumHoursTest extends Changes {
       PackFile after =
           issued(
               with(before, notice(status, "45 km/h", "changed-from: 2026-12-05 04:00")), PRINTED);
-      assertThat(draft(before, after).made().failures())
+      assertThat(differences(before, after).failures())
           .anyMatch(
               f ->
                   f.endsWith(
@@ -224,7 +221,7 @@ class AddendumHoursTest extends Changes {
       PackFile then =
           issued(
               with(before, notice(status, "45 km/h", "changed-from: 2026-12-05 04:00")), NEXT_WEEK);
-      assertThat(draft(before, then).made().failures()).isEmpty();
+      assertThat(differences(before, then).failures()).isEmpty();
     }
   }
 }

@@ -2,8 +2,6 @@ package gradepost.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import gradepost.app.IssueMaker.Before;
-import gradepost.app.IssueMaker.Concern;
 import gradepost.briefing.Addendum;
 import gradepost.briefing.IssueDetails;
 import gradepost.briefing.Messages;
@@ -84,18 +82,21 @@ class AddendumTest extends Changes {
   private Made made(List<String> notices) throws IOException {
     PackFile before = downOnly(valley());
     PackFile after = with(before, notices.toArray(new String[0]));
-    IssueMaker maker = new IssueMaker(new Layout(Optional.empty()));
-    var draft =
-        maker.draft(
-            Path.of("pack-thrumble.yaml"), after, Optional.of(new Before(before, List.of())), true);
-    assertThat(draft.made().failures()).isEmpty();
+    Differences differences =
+        new DifferenceFinder(Messages.english())
+            .of(
+                Path.of("pack-thrumble.yaml"),
+                after,
+                Optional.of(new LastIssue(before, List.of())));
+    assertThat(differences.failures()).isEmpty();
     Paper addendum =
-        maker.finish(draft, Concern.NOBODY, PackReissue.SILENT).papers().stream()
-            .filter(p -> p.name().endsWith("-addendum.pdf"))
-            .findFirst()
-            .orElseThrow();
+        new IssuePapers(new Layout(Optional.empty()), true, Concern.NOBODY)
+            .of(differences, name -> {}).papers().stream()
+                .filter(p -> p.name().endsWith("-addendum.pdf"))
+                .findFirst()
+                .orElseThrow();
     List<String> approaches =
-        draft.works().get(0).comparison().approaches().stream()
+        differences.papers().get(0).comparison().approaches().stream()
             .filter(a -> !a.renumberedOnly() && a.before().isPresent())
             .map(a -> a.before().orElseThrow().target().name())
             .toList();

@@ -50,7 +50,7 @@ class ArchivalIT {
                 false,
                 Set.of(PaperKind.SIGN_OFF, PaperKind.CARDS),
                 OptionalLong.empty(),
-                PackReissue.SILENT)
+                Progress.SILENT)
             .of(
                 List.of(
                     Path.of("routes/ormel-coast/pack-ormel.yaml"),

@@ -3,8 +3,7 @@ package gradepost.app;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import gradepost.app.IssueMaker.Before;
-import gradepost.app.IssueMaker.Draft;
+import gradepost.briefing.Messages;
 import gradepost.drive.Finding;
 import gradepost.drive.Plan;
 import gradepost.reissue.Comparison;
@@ -193,9 +192,9 @@ class AwkwardRestrictionTest extends Changes {
                 .replace("status", "issued-by: office, status"));
     Plan after = plan(one);
     assertThat(after.approaches().get(0).findings()).anyMatch(f -> f instanceof Finding.NoBoard);
-    Draft draft =
-        new IssueMaker(new Layout(Optional.empty()))
-            .draft(packs.get(0), one, Optional.of(new Before(none, List.of())), false);
-    assertThat(draft.made().changes()).anyMatch(c -> c.contains("PAPER ONLY: no boards"));
+    Differences differences =
+        new DifferenceFinder(Messages.english())
+            .of(packs.get(0), one, Optional.of(new LastIssue(none, List.of())));
+    assertThat(differences.inWords()).anyMatch(c -> c.contains("PAPER ONLY: no boards"));
   }
 }

@@ -2,8 +2,7 @@ package gradepost.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import gradepost.app.IssueMaker.Before;
-import gradepost.app.IssueMaker.Draft;
+import gradepost.briefing.Messages;
 import gradepost.reissue.ApproachChange;
 import gradepost.reissue.Comparison;
 import gradepost.reissue.RestrictionChange.Kind;
@@ -49,11 +48,10 @@ class ComparisonFoundTest extends Changes {
   void whatOnlyGetsAnotherNumberKeepsItsSheet() throws IOException {
     PackFile before = pack(packs.get(0));
     PackFile after = with(before, at(km(400), km(450), "Out", "reference: R 1, speed: 80 km/h"));
-    IssueMaker maker = new IssueMaker(new Layout(Optional.empty()));
-    var then = maker.draft(packs.get(0), before, Optional.empty(), false).made();
-    var now =
-        maker.draft(packs.get(0), after, Optional.of(new Before(before, List.of())), false).made();
-    assertThat(now.comparisons().get(0).approaches())
+    DifferenceFinder finder = new DifferenceFinder(Messages.english());
+    var then = finder.of(packs.get(0), before, Optional.empty());
+    var now = finder.of(packs.get(0), after, Optional.of(new LastIssue(before, List.of())));
+    assertThat(now.papers().get(0).comparison().approaches())
         .filteredOn(ApproachChange::renumberedOnly)
         .extracting(c -> c.any().number() + " · " + c.any().target().name())
         .containsExactly("3 · Corrow");
@@ -67,7 +65,7 @@ class ComparisonFoundTest extends Changes {
   @Test
   void whatIsFoundIsWhatRecomputingEverythingFinds() throws IOException {
     Random random = new Random(5);
-    Layout layout = new Layout(Optional.empty());
+    DifferenceFinder finder = new DifferenceFinder(Messages.english());
     int touched = 0;
     int untouched = 0;
     for (int round = 0; round < ROUNDS; round++) {
@@ -76,11 +74,11 @@ class ComparisonFoundTest extends Changes {
       PackFile before = pack(file);
       for (int step = 0; step < 2; step++) {
         PackFile after = with(before, random(random));
-        Draft draft =
-            new IssueMaker(layout)
-                .draft(file, after, Optional.of(new Before(before, List.of())), false);
+        Differences found = finder.of(file, after, Optional.of(new LastIssue(before, List.of())));
         Comparison all = compared(before, after);
-        assertThat(draft.made().comparisons()).as("round %d", round).containsExactly(all);
+        assertThat(found.papers().stream().map(Differences.OfPaper::comparison))
+            .as("round %d", round)
+            .containsExactly(all);
         if (mayDiffer(before, after, 0)) {
           touched++;
         } else {

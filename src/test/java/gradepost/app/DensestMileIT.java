@@ -35,7 +35,7 @@ class DensestMileIT {
   void nothingOverlapsAndNothingIsCut(UnitStyle units, String cards) throws Exception {
     Path pack = DensestMile.pack(folder.resolve("routes"), units, cards);
     Answer first =
-        new Brief(Optional.empty(), false, Set.of(), OptionalLong.empty(), PackReissue.SILENT)
+        new Brief(Optional.empty(), false, Set.of(), OptionalLong.empty(), Progress.SILENT)
             .of(List.of(pack), folder.resolve("papers"));
     assertThat(first.problems()).noneMatch(p -> p.contains(": error: "));
     Path notice = DensestMile.notice(folder.resolve("routes"), units);

@@ -30,7 +30,7 @@ record Depot(Path folder) {
 
   Answer reissue(
       Clock clock, List<Path> packs, Optional<Path> notice, boolean emergency, boolean dry) {
-    return reissue(clock, store(), packs, notice, emergency, dry, Reissue.Edits.NONE);
+    return reissue(clock, store(), packs, notice, emergency, dry, Order.Edits.NONE);
   }
 
   /** With a register that may be another depot's too. */
@@ -41,21 +41,13 @@ record Depot(Path folder) {
       Optional<Path> notice,
       boolean emergency,
       boolean dry,
-      Reissue.Edits edits) {
-    return new Reissue(clock, "a clerk", PackReissue.SILENT)
+      Order.Edits edits) {
+    return new Reissue(clock, "a clerk", Progress.SILENT)
         .of(
-            new Reissue.Order(
-                packs,
-                notice,
-                out(),
-                store,
-                Optional.empty(),
-                Optional.empty(),
-                emergency,
-                dry,
-                2,
-                Duration.ofMillis(200),
-                Optional.empty(),
-                edits));
+            new Order(
+                new Order.Read(packs, notice, edits),
+                new Order.Tell(Optional.empty(), Optional.empty(), emergency, Optional.empty()),
+                new Order.Put(out(), store, dry),
+                new Order.Pace(2, Duration.ofMillis(200))));
   }
 }

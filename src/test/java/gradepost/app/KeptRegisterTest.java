@@ -64,7 +64,7 @@ class KeptRegisterTest {
                 Optional.of(notice),
                 false,
                 false,
-                Reissue.Edits.NONE);
+                Order.Edits.NONE);
     assertThat(answer.said())
         .as(answer.toString())
         .anyMatch(s -> s.startsWith("p00: issue 3 takes the place of 2: "))

@@ -58,7 +58,7 @@ class OlderFilesTest {
       boolean fromArchive,
       String... confirmed) {
     Depot depot = new Depot(folder);
-    Reissue.Edits edits = new Reissue.Edits(fromArchive, Set.of(confirmed));
+    Order.Edits edits = new Order.Edits(fromArchive, Set.of(confirmed));
     return depot.reissue(clock, depot.store(), of, notice, false, dry, edits);
   }
 

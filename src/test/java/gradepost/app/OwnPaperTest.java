@@ -3,6 +3,7 @@ package gradepost.app;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import gradepost.briefing.Briefing;
+import gradepost.briefing.Messages;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -13,9 +14,10 @@ class OwnPaperTest {
   @Test
   void itemsAndAcceptedFindingsStandWhereTheyBelong() throws Exception {
     List<Briefing> papers =
-        new IssueMaker(new Layout(Optional.empty()))
-            .draft(Path.of("pack-thrumble.yaml"), Changes.valley(), Optional.empty(), false)
-            .briefings();
+        new DifferenceFinder(Messages.english())
+            .of(Path.of("pack-thrumble.yaml"), Changes.valley(), Optional.empty()).papers().stream()
+                .map(Differences.OfPaper::briefing)
+                .toList();
     assertThat(papers).hasSize(4);
     for (Briefing paper : papers) {
       boolean down = paper.cover().heading().contains("Down");

@@ -90,7 +90,7 @@ class ReissueTest {
     assertThat(again.said()).contains("0000: issue 2 has this notice");
     assertThat(again.written()).isEmpty();
 
-    Reproduce reproduce = new Reproduce(store, Optional.empty(), PackReissue.SILENT);
+    Reproduce reproduce = new Reproduce(store, Optional.empty(), Progress.SILENT);
     assertThat(reproduce.of("0000/2", Optional.empty()).said())
         .containsExactly("0000/2 reproduced byte for byte: 5 papers");
     damage();

@@ -47,7 +47,7 @@ abstract class TwoDepots {
             Optional.of(notice),
             false,
             false,
-            new Reissue.Edits(fromArchive, Set.of()));
+            new Order.Edits(fromArchive, Set.of()));
   }
 
   private static void refused(Answer answer, String why) {
