@@ -30,14 +30,13 @@ final class Failures {
     var units = path.units();
     Target target = why.target();
     String what =
-        target instanceof Target.Stop stop
-            ? "the stop at %s, platform %s (%s)"
-                .formatted(stop.name(), stop.call().platform().number(), path.text(stop.atM()))
-            : "%s at %s (%s)"
-                .formatted(
-                    units.speed(target.speedMps(), Rounding.DOWN),
-                    path.text(target.atM()),
-                    target.name());
+        target.match(
+            stop ->
+                "the stop at %s, platform %s (%s)"
+                    .formatted(stop.name(), stop.call().platform().number(), path.text(stop.atM())),
+            lower -> lowerSpeed(path, lower, lower.name()),
+            step -> lowerSpeed(path, step, "terminal platform"),
+            signal -> "the signal %s (%s)".formatted(signal.name(), path.text(signal.atM())));
     String main = units.pressure(why.mainPa());
     // If it is full service already, the policy cannot make it stronger.
     boolean full = why.mainPa() > plan.assignment().stock().service().full().pascals() - 1;
@@ -73,6 +72,12 @@ final class Failures {
                       .map(f -> words(plan, f))
                       .orElse(""));
     };
+  }
+
+  private static String lowerSpeed(gradepost.route.Path path, Target target, String set) {
+    return "%s at %s (%s)"
+        .formatted(
+            path.units().speed(target.speedMps(), Rounding.DOWN), path.text(target.atM()), set);
   }
 
   /** Why there is no plan at all. */

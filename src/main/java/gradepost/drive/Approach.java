@@ -20,7 +20,7 @@ import java.util.Optional;
  */
 public record Approach(
     int number,
-    Target target,
+    Target.OfApproach target,
     double fromM,
     Optional<Double> shutOffM,
     double brakingSpeedMps,

@@ -52,19 +52,16 @@ final class Approaches {
     List<Piece> page = new ArrayList<>();
     for (Piece piece : pieces) {
       page.add(piece);
-      if (!terminalStep(piece.target())) {
-        approaches.add(approach(page, Objects.requireNonNull(spreads.get(piece))));
+      Optional<Target.OfApproach> target = piece.target().ofApproach();
+      if (target.isPresent()) {
+        approaches.add(approach(page, target.get(), Objects.requireNonNull(spreads.get(piece))));
         page.clear();
       }
     }
     return approaches;
   }
 
-  static boolean terminalStep(Target target) {
-    return target instanceof Target.Reduction r && r.kind() == Target.Reduction.Kind.TERMINAL;
-  }
-
-  private Approach approach(List<Piece> page, Optional<Spread> spread) {
+  private Approach approach(List<Piece> page, Target.OfApproach target, Optional<Spread> spread) {
     Piece last = page.get(page.size() - 1);
     List<Piece> braked = page.stream().filter(p -> p.braking().isPresent()).toList();
     Piece first = braked.isEmpty() ? last : braked.get(0);
@@ -81,7 +78,7 @@ final class Approaches {
         .ifPresent(findings::add);
     return new Approach(
         number,
-        last.target(),
+        target,
         page.get(0).fromM(),
         first.shutOffM(),
         first.brakingMps(),
@@ -95,7 +92,7 @@ final class Approaches {
 
   private Optional<IfFaster> ifFaster(Piece unbraked, int number) {
     Target target = unbraked.target();
-    if (target.speedMps() == 0 || brakedForTheNext(target, number)) {
+    if (target.standsThere() || brakedForTheNext(target, number)) {
       return Optional.empty();
     }
     PermittedRun.Braked run = permitted.to(unbraked);
@@ -160,9 +157,7 @@ final class Approaches {
         piece.endM(),
         cases,
         toStand,
-        target instanceof Target.Stop stop
-            ? stop.buffersM().flatMap(b -> ladder.atBuffersMps(piece, b))
-            : Optional.empty(),
+        target.stop().flatMap(Target.Stop::buffersM).flatMap(b -> ladder.atBuffersMps(piece, b)),
         ladder.curves(piece, cases.get(0)));
   }
 
@@ -182,7 +177,7 @@ final class Approaches {
   /** On all cores; each piece draws by a seed of its own, so that the order does not matter. */
   private IdentityHashMap<Piece, Optional<Spread>> spreads(List<Piece> pieces) {
     Spreads spreads = new Spreads(assignment, bench);
-    List<Piece> whole = pieces.stream().filter(p -> !terminalStep(p.target())).toList();
+    List<Piece> whole = pieces.stream().filter(p -> p.target().ofApproach().isPresent()).toList();
     List<Optional<Spread>> drawn = whole.parallelStream().map(spreads::of).toList();
     IdentityHashMap<Piece, Optional<Spread>> all = new IdentityHashMap<>();
     for (int i = 0; i < whole.size(); i++) {

@@ -93,7 +93,7 @@ final class Bench {
 
   /** A brake on the safe side, used towards this target. */
   BrakeRig worstRig(BrakeSystem system, Target target) {
-    return target.speedMps() > 0
+    return !target.standsThere()
         ? Objects.requireNonNull(worstSlowing.get(system))
         : worstRig(system);
   }
@@ -114,7 +114,7 @@ final class Bench {
   }
 
   BrakeRig service(Target target) {
-    return target.speedMps() > 0 ? slowing : stopping;
+    return !target.standsThere() ? slowing : stopping;
   }
 
   /** Acceleration of the planned train in a notch (−1: off), brakes off. */

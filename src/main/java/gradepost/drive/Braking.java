@@ -75,7 +75,7 @@ record Braking(
 
   /** The policy's technique for this target, before anything is solved. */
   static Braking of(Assignment assignment, Bench bench, Target target) {
-    boolean stop = target.speedMps() == 0;
+    boolean stop = target.standsThere();
     double aim = stop ? 0 : aimMps(assignment, target, gathersMps2(bench, target));
     return of(assignment, bench, target, aim);
   }
@@ -97,7 +97,7 @@ record Braking(
     Policy policy = assignment.policy();
     UnitStyle units = assignment.route().units();
     BrakeRig rig = bench.service(target);
-    boolean stop = target.speedMps() == 0;
+    boolean stop = target.standsThere();
     Technique technique = stop ? policy.stopping() : policy.restriction();
     boolean staysOn = !stop && checksAtOnce(assignment, bench, target, aim);
     List<Technique.Ease> eases =

@@ -18,6 +18,9 @@ import java.util.TreeSet;
  * it.
  */
 public final class Ceiling {
+  /** What sets the steps of the speed up a terminal platform. */
+  static final String TERMINAL = "TERMINAL";
+
   private final List<CeilingStep> steps;
 
   Ceiling(List<CeilingStep> steps) {
@@ -69,7 +72,7 @@ public final class Ceiling {
                 mark - step.beforeMark().metres(),
                 Double.POSITIVE_INFINITY,
                 step.speed().metresPerSecond(),
-                Target.Reduction.Kind.TERMINAL.name()));
+                TERMINAL));
       }
     }
     return lowest(limits, path.lengthM());

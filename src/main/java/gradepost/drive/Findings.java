@@ -25,11 +25,14 @@ final class Findings {
 
   static List<Finding> of(Assignment assignment, Piece piece, List<Application> applications) {
     List<Finding> findings = new ArrayList<>();
-    if (piece.target() instanceof Target.Reduction reduction) {
-      reduction(assignment, reduction, piece.brakingM(), findings);
-    } else if (piece.target() instanceof Target.Stop stop) {
-      stop(assignment, stop, findings);
-    }
+    findings.addAll(
+        piece
+            .target()
+            .match(
+                stop -> stop(assignment, stop),
+                lower -> reduction(assignment, lower, piece.brakingM()),
+                step -> List.of(),
+                signal -> List.of()));
     applications.stream()
         .findFirst()
         .flatMap(Application::atBuffersMps)
@@ -49,7 +52,7 @@ final class Findings {
    */
   static List<Finding> oftenLate(Target target, Spread spread) {
     List<Finding> findings = new ArrayList<>();
-    if (target.speedMps() > 0 && spread.pastShare() > LATE_SHARE) {
+    if (!target.standsThere() && spread.pastShare() > LATE_SHARE) {
       findings.add(new Finding.OftenLate(spread.pastShare(), spread.shortM10().map(m -> -m)));
     }
     if (spread.notHeldShare() > 0) {
@@ -72,25 +75,21 @@ final class Findings {
     return findings;
   }
 
-  private static void reduction(
-      Assignment assignment,
-      Target.Reduction reduction,
-      Optional<Double> plannedM,
-      List<Finding> findings) {
+  private static List<Finding> reduction(
+      Assignment assignment, Target.Reduction reduction, Optional<Double> plannedM) {
+    List<Finding> findings = new ArrayList<>();
     if (isBig(reduction)) {
       findings.add(new Finding.BigDrop(reduction.fromMps(), reduction.speedMps()));
     }
-    if (reduction.kind() == Target.Reduction.Kind.TERMINAL) {
-      return;
-    }
     if (reduction.kind() == Target.Reduction.Kind.JUNCTION && signalled(assignment, reduction)) {
-      return;
+      return findings;
     }
     if (reduction.warningM().isEmpty()) {
       findings.add(new Finding.NoBoard());
     } else if (plannedM.isPresent() && reduction.warningM().get() > plannedM.get() + 0.01) {
       findings.add(new Finding.BoardTooLate(reduction.warningM().get(), plannedM.get()));
     }
+    return findings;
   }
 
   /** Whether the speed drops by so much that it is flagged. */
@@ -108,7 +107,8 @@ final class Findings {
         .anyMatch(before -> before >= 0 && before < ANNOUNCES_M);
   }
 
-  private static void stop(Assignment assignment, Target.Stop stop, List<Finding> findings) {
+  private static List<Finding> stop(Assignment assignment, Target.Stop stop) {
+    List<Finding> findings = new ArrayList<>();
     double platform = stop.platformEndM() - stop.platformStartM();
     double train = assignment.formation().lengthM();
     if (platform < train - 0.01) {
@@ -123,6 +123,7 @@ final class Findings {
         .map(b -> b - stop.atM())
         .filter(d -> d < margin - 0.01)
         .ifPresent(d -> findings.add(new Finding.NearBuffers(d, margin)));
+    return findings;
   }
 
   private Findings() {}

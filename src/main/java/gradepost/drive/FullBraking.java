@@ -32,7 +32,7 @@ final class FullBraking {
   double shortM() {
     worst.brake(rig, rig.fullPa());
     until.clear().hopeless(target.atM());
-    if (target.speedMps() > 0) {
+    if (!target.standsThere()) {
       until.speedDown(target.speedMps());
     }
     Ended ended = worst.advance(until);
@@ -59,9 +59,11 @@ final class FullBraking {
 
   /** How far there is track to run on. */
   private double knownM() {
-    return target instanceof Target.Stop stop
-        ? Math.min(stop.buffersM().orElse(endOfTrackM), endOfTrackM)
-        : endOfTrackM;
+    return target
+        .stop()
+        .flatMap(Target.Stop::buffersM)
+        .map(buffersM -> Math.min(buffersM, endOfTrackM))
+        .orElse(endOfTrackM);
   }
 
   /** Whether the train, braked fully from here, is no slower at a place than when it was so. */

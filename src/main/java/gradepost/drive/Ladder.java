@@ -52,7 +52,7 @@ final class Ladder {
       Coming run = new Coming(piece, planned, line.map(l -> dry));
       Optional<Cases> onBetter = better.isEmpty() ? Optional.empty() : Optional.of(better.get(i));
       CaseResult own = forCase(run, adhesion, point, ownRun, onBetter.map(Cases::own));
-      boolean behind = target instanceof Target.Stop && piece.target() != target;
+      boolean behind = target.isStop() && piece.target() != target;
       out.add(
           new Cases(
               own,
@@ -313,7 +313,7 @@ final class Ladder {
                 stepper,
                 stepper.save(),
                 points.aimM(target),
-                target.speedMps() == 0);
+                target.standsThere());
     leave(piece, planned, stepper, earlierM);
     Optional<Double> earlier = timeToAim(target, stepper, solved);
     leave(piece, planned, stepper, point.atM().orElse(earlierM));

@@ -29,11 +29,13 @@ public final class Leeway {
     if (shortM.isEmpty()) {
       return false;
     }
-    if (target instanceof Target.Stop stop) {
-      return knowsWhatFollows(stop) && -shortM.get() < roomM(stop);
-    }
     double over = assignment.policy().safeSide().overspeed().metresPerSecond();
-    return answer.speedAtTargetMps() <= target.speedMps() + over + 1e-6;
+    boolean hardlyFaster = answer.speedAtTargetMps() <= target.speedMps() + over + 1e-6;
+    return target.match(
+        stop -> knowsWhatFollows(stop) && -shortM.get() < roomM(stop),
+        lower -> hardlyFaster,
+        step -> hardlyFaster,
+        signal -> false);
   }
 
   /**
@@ -47,9 +49,11 @@ public final class Leeway {
   /** Whether it stands within the platform, and only a signal that is not supplied can matter. */
   public boolean withinUnknownRoom(Target target, FailureAnswer answer) {
     return !answer.holds()
-        && target instanceof Target.Stop stop
-        && !knowsWhatFollows(stop)
-        && answer.met().endsShortM().filter(m -> -m < roomM(stop)).isPresent();
+        && target
+            .stop()
+            .filter(stop -> !knowsWhatFollows(stop))
+            .filter(stop -> answer.met().endsShortM().filter(m -> -m < roomM(stop)).isPresent())
+            .isPresent();
   }
 
   /** The next stop signal behind the mark; empty where the data name none. */

@@ -100,7 +100,7 @@ final class LegGrid {
     double toM = targets.get(targets.size() - 1).atM();
     double before = assignment.policy().margins().beforeBoard().metres();
     List<Target> ahead =
-        targets.stream().filter(t -> t.speedMps() == 0 || t.atM() - before > fromM + 1).toList();
+        targets.stream().filter(t -> t.standsThere() || t.atM() - before > fromM + 1).toList();
     TreeSet<Double> edges = new TreeSet<>(List.of(fromM, toM));
     for (double at = rules.nextEdge(fromM); at < toM - 0.1; at = rules.nextEdge(at)) {
       edges.add(at);
@@ -136,7 +136,7 @@ final class LegGrid {
   }
 
   private static double aimM(Target target, double beforeM) {
-    return target.speedMps() == 0 ? target.atM() : target.atM() - beforeM;
+    return target.standsThere() ? target.atM() : target.atM() - beforeM;
   }
 
   private void addCurves(
@@ -176,7 +176,7 @@ final class LegGrid {
     for (int t = 0; t < targets.size(); t++) {
       Target target = targets.get(t);
       Braking usual = technique.apply(target);
-      if (target.speedMps() == 0 || !usual.releases()) {
+      if (target.standsThere() || !usual.releases()) {
         continue;
       }
       for (double lower : LOWER_MPS) {

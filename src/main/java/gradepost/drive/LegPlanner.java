@@ -141,7 +141,7 @@ final class LegPlanner {
     Stretch usual = commit(with, start, choice, target, with.fitting().fit(choice, start, target));
     double shortM = target.atM() - usual.piece().endM();
     boolean misses =
-        target.speedMps() == 0
+        target.standsThere()
             && !choice.tooLate()
             && shortM > assignment.policy().margins().stopTolerance().metres();
     return misses
@@ -195,7 +195,7 @@ final class LegPlanner {
     Snapshot atBraking = stepper.save();
     Braking solved =
         solver.forPlace(
-            runIn.braking(target), stepper, atBraking, choice.aimM(), target.speedMps() == 0);
+            runIn.braking(target), stepper, atBraking, choice.aimM(), target.standsThere());
     stepper.restore(atBraking);
     Line before = new Line();
     before.addAll(line);

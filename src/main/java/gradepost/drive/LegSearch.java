@@ -110,7 +110,7 @@ final class LegSearch {
     if (atEnd >= 0) {
       return null;
     }
-    if (target.speedMps() > 0) {
+    if (!target.standsThere()) {
       Choice coast = coastFor(from, end, target, aim, index, free, line);
       if (coast != null) {
         return coast;

@@ -38,7 +38,7 @@ final class PlannedPoints {
 
   /** Where a target is to be met. */
   double aimM(Target target) {
-    return target.speedMps() == 0
+    return target.standsThere()
         ? target.atM()
         : target.atM() - assignment.policy().margins().beforeBoard().metres();
   }
@@ -155,7 +155,7 @@ final class PlannedPoints {
     }
 
     Braking solved(Braking light, double atM) {
-      boolean stop = piece.target().speedMps() == 0;
+      boolean stop = piece.target().standsThere();
       Snapshot there = at(atM);
       return new Solver(assignment).forPlace(light, stepper, there, aimM(piece.target()), stop);
     }
@@ -173,7 +173,7 @@ final class PlannedPoints {
     boolean meets(Braking braking, double atM) {
       double shortM = shortM(braking, atM);
       Target target = piece.target();
-      if (target.speedMps() == 0) {
+      if (target.standsThere()) {
         return shortM >= 0 && shortM <= assignment.policy().margins().stopTolerance().metres();
       }
       if (shortM < -TOLERANCE_M) {

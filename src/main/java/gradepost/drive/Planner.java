@@ -64,7 +64,7 @@ public final class Planner {
     Map<Target, Integer> numbers = numbers(pieces);
     Rerun rerun = rerun(assignment, bench, ceiling, start, pieces);
     for (Piece piece : pieces) {
-      if (piece.target() instanceof Target.Stop stop && !stood(rerun.actions(), numbers, stop)) {
+      if (piece.target().stop().filter(s -> !stood(rerun.actions(), numbers, s)).isPresent()) {
         rerun.failures().add(new PlanFailure.NeverComes(piece.endM(), new Trigger.Standstill()));
       }
     }
@@ -97,7 +97,7 @@ public final class Planner {
     int next = 1;
     for (Piece piece : pieces) {
       numbers.put(piece.target(), next);
-      if (!Approaches.terminalStep(piece.target())) {
+      if (piece.target().ofApproach().isPresent()) {
         next++;
       }
     }

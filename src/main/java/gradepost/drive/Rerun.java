@@ -98,8 +98,8 @@ final class Rerun {
               stepper.atM(),
               stepper.speedMps(),
               stepper.timeS()));
-      if (instruction.target() instanceof Target.Stop stop && instruction.command().isStand()) {
-        judgeStop(stop);
+      if (instruction.command().isStand()) {
+        instruction.target().stop().ifPresent(this::judgeStop);
       }
     }
     return true;

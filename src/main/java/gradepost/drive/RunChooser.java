@@ -77,7 +77,7 @@ final class RunChooser {
     int from = 0;
     double at = startM;
     for (int i = 0; i < targets.size(); i++) {
-      if (targets.get(i) instanceof Target.Stop) {
+      if (targets.get(i).isStop()) {
         starts.add(at);
         aheads.add(targets.subList(from, i + 1));
         from = i + 1;

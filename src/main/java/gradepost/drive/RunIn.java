@@ -30,7 +30,7 @@ final class RunIn {
    * train that starts so close to it that it is slower there anyway.
    */
   double aimM(Line line, Target target, Braking braking) {
-    if (target.speedMps() == 0) {
+    if (target.standsThere()) {
       return target.atM();
     }
     double before = target.atM() - assignment.policy().margins().beforeBoard().metres();
@@ -51,7 +51,7 @@ final class RunIn {
 
   Braking braking(Target target) {
     Braking braking = Braking.of(assignment, bench, target);
-    if (target.speedMps() == 0) {
+    if (target.standsThere()) {
       return braking;
     }
     asked.release(target);

@@ -115,16 +115,7 @@ final class Signals {
       return Optional.empty();
     }
     Stepper stepper = bench.plannedStepper();
-    Target target =
-        new Target.Reduction(
-            signal.id(),
-            Target.Reduction.Kind.PERMANENT,
-            signal.id(),
-            standM,
-            0,
-            mps,
-            Optional.empty(),
-            Optional.empty());
+    Target target = new Target.Signal(signal.id(), standM);
     Braking braking = Braking.of(assignment, bench, target);
     double atWarning = shortM(stepper, braking, warnedM, mps, warnedM, standM);
     if (atWarning < 0) {

@@ -25,11 +25,17 @@ final class Targets {
       CeilingStep step = steps.get(i);
       boolean falls = step.speedMps() < before.speedMps();
       if (falls && step.fromM() > start && step.fromM() < end) {
-        targets.add(reduction(assignment, before, step));
+        targets.add(lower(assignment, before, step));
       }
     }
     targets.sort(Comparator.comparingDouble(Target::atM));
     return targets;
+  }
+
+  private static Target lower(Assignment assignment, CeilingStep before, CeilingStep step) {
+    return step.cause().equals(Ceiling.TERMINAL)
+        ? new Target.TerminalStep(step.cause(), step.fromM(), step.speedMps(), before.speedMps())
+        : reduction(assignment, before, step);
   }
 
   private static Target.Reduction reduction(
@@ -55,9 +61,6 @@ final class Targets {
   }
 
   private static Target.Reduction.Kind kind(Assignment assignment, String cause) {
-    if (cause.equals(Target.Reduction.Kind.TERMINAL.name())) {
-      return Target.Reduction.Kind.TERMINAL;
-    }
     if (assignment.restrictions().stream().anyMatch(r -> r.reference().equals(cause))) {
       return Target.Reduction.Kind.TEMPORARY;
     }

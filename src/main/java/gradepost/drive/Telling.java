@@ -63,27 +63,29 @@ public final class Telling {
         braked ? Optional.of(grid.speed(a.brakingSpeedMps())) : Optional.empty(),
         steps(a, applications),
         applications,
-        a.target() instanceof Target.Reduction && !braked
-            ? Optional.of(passing(a))
-            : Optional.empty(),
+        a.target().isLowerSpeed() && !braked ? Optional.of(passing(a)) : Optional.empty(),
         a.ifFaster().map(f -> faster(a, f)),
         a.spread().flatMap(this::spread),
         a.findings().stream().map(f -> findings.of(f)).toList());
   }
 
-  private PrintedTarget target(Target target) {
-    if (target instanceof Target.Stop stop) {
-      return new PrintedTarget(
-          "stop " + stop.name() + " " + stop.call().platform().number(),
-          stop.name(),
-          stop.markText(),
-          grid.place(stop.atM()),
-          Optional.empty(),
-          Optional.empty(),
-          Optional.empty(),
-          stop.buffersM().map(b -> grid.room(b - stop.atM())));
-    }
-    Target.Reduction r = (Target.Reduction) target;
+  private PrintedTarget target(Target.OfApproach target) {
+    return target.match(this::target, this::target);
+  }
+
+  private PrintedTarget target(Target.Stop stop) {
+    return new PrintedTarget(
+        "stop " + stop.name() + " " + stop.call().platform().number(),
+        stop.name(),
+        stop.markText(),
+        grid.place(stop.atM()),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        stop.buffersM().map(b -> grid.room(b - stop.atM())));
+  }
+
+  private PrintedTarget target(Target.Reduction r) {
     return new PrintedTarget(
         r.kind() + " " + r.reference(),
         r.name(),
@@ -120,7 +122,7 @@ public final class Telling {
   }
 
   private Seen seen(Action action, Target target) {
-    boolean atStop = action.command().isStand() && target instanceof Target.Stop;
+    boolean atStop = action.command().isStand() && target.isStop();
     boolean starts = action.command().isPower() && action.speedMps() < STANDING_MPS;
     return atStop || starts ? Seen.NOTHING : sightings.at(action.atM());
   }
@@ -137,7 +139,7 @@ public final class Telling {
   /** The mark of the stop where the train stands; the place itself where there is none. */
   private double markM(double atM) {
     return approaches.stream()
-        .filter(a -> a.target() instanceof Target.Stop && Math.abs(a.endM() - atM) < AT_STOP_M)
+        .filter(a -> a.target().isStop() && Math.abs(a.endM() - atM) < AT_STOP_M)
         .mapToDouble(a -> a.target().atM())
         .findFirst()
         .orElse(atM);

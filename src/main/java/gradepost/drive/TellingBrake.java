@@ -95,10 +95,11 @@ final class TellingBrake {
     for (int i = 0; i < a.told().size(); i++) {
       cases.add(one(a.told().get(i), target, of, i == 0, i == poorest, whole));
     }
-    double to = a.target().speedMps();
     return new PrintedApplication(
         line,
-        to > 0 ? Optional.of(grid.speed(to)) : Optional.empty(),
+        a.target().standsThere()
+            ? Optional.empty()
+            : Optional.of(grid.speed(a.target().speedMps())),
         grid.placeTo(a.brakingPointM(), of.atM()),
         grid.speed(a.brakingSpeedMps()),
         cues,
@@ -235,9 +236,10 @@ final class TellingBrake {
 
   private Optional<PrintedLength> leftToBuffers(FailureAnswer answer, Target target) {
     double shortM = answer.met().endsShortM().orElse(0.0);
-    return target instanceof Target.Stop stop
-        ? stop.buffersM().map(b -> grid.room(Math.max(0, b - stop.atM() + shortM)))
-        : Optional.empty();
+    return target
+        .stop()
+        .flatMap(Target.Stop::buffersM)
+        .map(b -> grid.room(Math.max(0, b - target.atM() + shortM)));
   }
 
   private PrintedEnd end(Met met) {

@@ -58,7 +58,7 @@ public final class TrainAudit {
 
   /** Whether a finding of an approach is one for the audit; many are the driver's alone. */
   private final class OfApproach implements Finding.Cases<Boolean> {
-    private final Target target;
+    private final Target.OfApproach target;
 
     OfApproach(Approach approach) {
       this.target = approach.target();
@@ -78,8 +78,11 @@ public final class TrainAudit {
 
     @Override
     public Boolean noBoard(Finding.NoBoard none) {
-      return target instanceof Target.Reduction fall
-          && fall.kind() == Target.Reduction.Kind.TEMPORARY
+      return target.match(stop -> false, this::noBoard);
+    }
+
+    private boolean noBoard(Target.Reduction fall) {
+      return fall.kind() == Target.Reduction.Kind.TEMPORARY
           && Findings.isBig(fall)
           && add(
               AuditRule.BIG_DROP,
@@ -115,29 +118,35 @@ public final class TrainAudit {
 
     @Override
     public Boolean platformTooShort(Finding.PlatformTooShort s) {
-      return target instanceof Target.Stop stop
-          && stop.call().platform().doorInstruction().isBlank()
-          && shortPlatform(stop.call(), s.platformM(), s.trainM());
+      return target
+          .stop()
+          .map(Target.Stop::call)
+          .filter(call -> call.platform().doorInstruction().isBlank())
+          .filter(call -> shortPlatform(call, s.platformM(), s.trainM()))
+          .isPresent();
     }
 
     @Override
     public Boolean noStopMark(Finding.NoStopMark none) {
-      return target instanceof Target.Stop stop && noMark(stop.call());
+      return target.stop().filter(stop -> noMark(stop.call())).isPresent();
     }
 
     @Override
     public Boolean nearBuffers(Finding.NearBuffers near) {
-      return target instanceof Target.Stop stop
-          && add(
-              AuditRule.NEAR_BUFFERS,
-              Stops.mark(assignment, stop.call().platform())
-                  .map(m -> (Object) m)
-                  .orElse(stop.call().platform()),
-              "at",
-              "the stop mark at %s is %s before the buffer stops"
-                  .formatted(called(stop.call()), units.length(near.distanceM(), Rounding.DOWN)),
-              units.length(near.marginM(), Rounding.UP) + " at least, by the policy",
-              "");
+      return target.stop().filter(stop -> nearBuffers(stop, near)).isPresent();
+    }
+
+    private boolean nearBuffers(Target.Stop stop, Finding.NearBuffers near) {
+      return add(
+          AuditRule.NEAR_BUFFERS,
+          Stops.mark(assignment, stop.call().platform())
+              .map(m -> (Object) m)
+              .orElse(stop.call().platform()),
+          "at",
+          "the stop mark at %s is %s before the buffer stops"
+              .formatted(called(stop.call()), units.length(near.distanceM(), Rounding.DOWN)),
+          units.length(near.marginM(), Rounding.UP) + " at least, by the policy",
+          "");
     }
 
     @Override
@@ -248,9 +257,8 @@ public final class TrainAudit {
   }
 
   /** The board itself, as it was read. */
-  private Object warning(Target target) {
-    Optional<Location> place =
-        target instanceof Target.Reduction fall ? fall.warning() : Optional.empty();
+  private Object warning(Target.OfApproach target) {
+    Optional<Location> place = target.match(stop -> Optional.empty(), Target.Reduction::warning);
     return Targets.boards(assignment, target.name()).stream()
         .filter(b -> b.kind() == BoardKind.WARNING && b.direction() == assignment.direction())
         .filter(b -> place.filter(p -> p.equals(b.location())).isPresent())
@@ -260,10 +268,11 @@ public final class TrainAudit {
   }
 
   /** What makes the target, as it was read. */
-  private Object cause(Target target) {
-    if (target instanceof Target.Stop stop) {
-      return stop.call().platform();
-    }
+  private Object cause(Target.OfApproach target) {
+    return target.match(stop -> stop.call().platform(), this::cause);
+  }
+
+  private Object cause(Target.Reduction target) {
     for (TemporaryRestriction r : assignment.restrictions()) {
       if (r.reference().equals(target.name())) {
         return r;

@@ -47,8 +47,7 @@ final class Unbrakeable {
     for (int i = pieces.size() - 1; i >= 0; i--) {
       Piece piece = pieces.get(i);
       double shortM = piece.target().atM() - piece.endM();
-      boolean misses =
-          piece.target() instanceof Target.Stop && (shortM < -0.01 || shortM > tolerance);
+      boolean misses = piece.target().isStop() && (shortM < -0.01 || shortM > tolerance);
       // Too fast behind a board: the speed of that board was not met.
       boolean over =
           piece.target().atM() <= firstM + 1

@@ -67,9 +67,7 @@ final class Unbraked {
   }
 
   private static boolean isUnbraked(Piece piece) {
-    return piece.target() instanceof Target.Reduction
-        && !Approaches.terminalStep(piece.target())
-        && piece.braking().isEmpty();
+    return piece.target().isLowerSpeed() && piece.braking().isEmpty();
   }
 
   private static Piece to(Piece piece, List<Instruction> more) {
@@ -83,7 +81,7 @@ final class Unbraked {
     int index = pieces.indexOf(piece);
     double from = index == 0 ? 0 : pieces.get(index - 1).target().atM();
     return targets.stream()
-        .filter(t -> t instanceof Target.Reduction r && r.kind() != Target.Reduction.Kind.TERMINAL)
+        .filter(Target::isLowerSpeed)
         .filter(t -> t.atM() > from && t.atM() < piece.target().atM())
         .toList();
   }

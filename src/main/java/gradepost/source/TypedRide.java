@@ -2,7 +2,6 @@ package gradepost.source;
 
 import gradepost.drive.Approach;
 import gradepost.drive.Plan;
-import gradepost.drive.Target;
 import gradepost.drive.ride.Ride;
 import gradepost.drive.ride.Ride.Observed;
 import gradepost.route.Location;
@@ -117,7 +116,7 @@ final class TypedRide {
         cells.apply(name).ifPresent(c -> notOf(c, name, a, "needs no brake"));
       }
     }
-    if (!(a.target() instanceof Target.Stop)) {
+    if (!a.target().isStop()) {
       cells.apply(STOP).ifPresent(c -> notOf(c, STOP, a, "is no stop"));
     }
     return new Observed(

@@ -149,15 +149,20 @@ final class AnswerWriter {
     if (shortM.isEmpty() || answer.holds() || !bears(answer)) {
       return Optional.empty();
     }
-    if (!(target instanceof Target.Stop stop)) {
-      return Optional.of(words.text("answer.borne-board", words.speedAtMost(overspeedMps)));
-    }
+    return Optional.of(
+        target
+            .stop()
+            .map(stop -> borne(stop, shortM.get()))
+            .orElseGet(() -> words.text("answer.borne-board", words.speedAtMost(overspeedMps))));
+  }
+
+  private String borne(Target.Stop stop, double shortM) {
     if (stop.terminal()) {
-      double leftM = stop.buffersM().orElseThrow() - stop.atM() + shortM.get();
-      return Optional.of(words.text("answer.borne-buffers", words.room(leftM)));
+      double leftM = stop.buffersM().orElseThrow() - stop.atM() + shortM;
+      return words.text("answer.borne-buffers", words.room(leftM));
     }
     boolean signal = leeway.nextSignalM(stop).isPresent();
-    return Optional.of(words.text(signal ? "answer.borne-stop" : "answer.borne-platform"));
+    return words.text(signal ? "answer.borne-stop" : "answer.borne-platform");
   }
 
   /** Whether the last recourse comes to the same, as printed, as the brake before it. */
@@ -250,9 +255,10 @@ final class AnswerWriter {
 
   private String past(FailureAnswer answer, double pastM) {
     Optional<Double> leftM =
-        target instanceof Target.Stop stop
-            ? stop.buffersM().map(b -> Math.max(0, b - stop.atM() - pastM))
-            : Optional.empty();
+        target
+            .stop()
+            .flatMap(Target.Stop::buffersM)
+            .map(b -> Math.max(0, b - target.atM() - pastM));
     return words.text(
         leftM.isPresent() ? "answer.past-short" : "answer.next-fails-" + kind(),
         words.called(answer.brake()),
@@ -263,7 +269,7 @@ final class AnswerWriter {
   }
 
   private String kind() {
-    return target instanceof Target.Stop ? "stop" : "board";
+    return target.isStop() ? "stop" : "board";
   }
 
   /** What the brake that is to be used makes of the step that the application was for. */
@@ -323,9 +329,7 @@ final class AnswerWriter {
 
   private String placeBefore(double atM) {
     return words.placeTo(
-        atM,
-        target.atM(),
-        target instanceof Target.Stop ? "where.before-mark" : "where.before-reduction");
+        atM, target.atM(), target.isStop() ? "where.before-mark" : "where.before-reduction");
   }
 
   private String spare(FailureAnswer answer) {

@@ -61,8 +61,9 @@ final class ApproachChartWriter {
     }
     from = Math.max(Math.max(from, 0), Math.min(approach.fromM(), target - LEAST_SPAN_M));
     double end = target + 0.14 * (target - from);
-    if (approach.target() instanceof Target.Stop stop) {
-      end = Math.max(end, Math.min(stop.platformEndM(), end + 0.1 * span) + 0.02 * span);
+    Optional<Target.Stop> stop = approach.target().stop();
+    if (stop.isPresent()) {
+      end = Math.max(end, Math.min(stop.get().platformEndM(), end + 0.1 * span) + 0.02 * span);
     }
     double to = Math.min(end, words.path().lengthM());
     double most = mostShown(from, to);
@@ -111,10 +112,10 @@ final class ApproachChartWriter {
     return approach.first().or(approach::faster).map(Application::curves).orElse(List.of());
   }
 
-  private String called(Target target) {
-    return target instanceof Target.Stop stop
-        ? stop.markText()
-        : words.text("target.reduction", words.speed(target.speedMps()));
+  private String called(Target.OfApproach target) {
+    return target.match(
+        Target.Stop::markText,
+        lower -> words.text("target.reduction", words.speed(lower.speedMps())));
   }
 
   private static String key(BrakeSystem brake) {
@@ -134,7 +135,7 @@ final class ApproachChartWriter {
     double braking = first.get().brakingPointM();
     String planned =
         words.text(
-            target instanceof Target.Stop ? "chart.approach.says-stop" : "chart.approach.says",
+            target.isStop() ? "chart.approach.says-stop" : "chart.approach.says",
             headline,
             words.place(braking),
             words.speed(approach.brakingSpeedMps()),

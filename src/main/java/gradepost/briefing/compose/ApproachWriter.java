@@ -126,7 +126,7 @@ final class ApproachWriter {
    */
   private List<String> unbraked(Approach approach) {
     Target target = approach.target();
-    if (!(target instanceof Target.Reduction) || approach.brakingPointM().isPresent()) {
+    if (!target.isLowerSpeed() || approach.brakingPointM().isPresent()) {
       return List.of();
     }
     String met =
@@ -177,8 +177,9 @@ final class ApproachWriter {
   }
 
   private String see(Action action, Approach approach) {
-    if (action.command().isStand() && approach.target() instanceof Target.Stop stop) {
-      return stop.markText();
+    Optional<Target.Stop> stop = approach.target().stop();
+    if (action.command().isStand() && stop.isPresent()) {
+      return stop.get().markText();
     }
     if (action.command().isPower() && action.speedMps() < 0.5) {
       return words.text("see.standing");
@@ -186,30 +187,33 @@ final class ApproachWriter {
     return sight.near(action.atM());
   }
 
-  private String title(Target target) {
+  private String title(Target.OfApproach target) {
     return title(words, target);
   }
 
-  static String title(Words words, Target target) {
-    if (target instanceof Target.Stop stop) {
-      return words.text("approach.stop", stop.name(), stop.call().platform().number());
-    }
-    Target.Reduction r = (Target.Reduction) target;
+  static String title(Words words, Target.OfApproach target) {
+    return target.match(
+        stop -> words.text("approach.stop", stop.name(), stop.call().platform().number()),
+        lower -> title(words, lower));
+  }
+
+  private static String title(Words words, Target.Reduction r) {
     String key =
         switch (r.kind()) {
           case PERMANENT -> "approach.permanent";
           case TEMPORARY -> "approach.temporary";
           case JUNCTION -> "approach.junction";
-          case TERMINAL -> "approach.terminal";
         };
     return words.text(key, r.name(), words.speed(r.speedMps()));
   }
 
-  private String targetLine(Target target) {
-    if (target instanceof Target.Stop stop) {
-      return words.text("headline.stop", stop.markText(), words.place(stop.atM()));
-    }
-    Target.Reduction r = (Target.Reduction) target;
+  private String targetLine(Target.OfApproach target) {
+    return target.match(
+        stop -> words.text("headline.stop", stop.markText(), words.place(stop.atM())),
+        this::targetLine);
+  }
+
+  private String targetLine(Target.Reduction r) {
     String key =
         r.kind() == Target.Reduction.Kind.TEMPORARY ? "headline.temporary" : "headline.reduction";
     return words.text(
@@ -222,15 +226,19 @@ final class ApproachWriter {
   }
 
   private String headline(Approach approach) {
-    Target target = approach.target();
+    Target.OfApproach target = approach.target();
     List<String> parts = new ArrayList<>();
     parts.add(targetLine(target));
-    if (target instanceof Target.Reduction r) {
-      parts.add(
-          r.warningM()
-              .map(w -> words.text("headline.warned", words.place(w)))
-              .orElse(words.text("headline.not-warned")));
-    }
+    Optional<String> warned =
+        target.match(
+            stop -> Optional.empty(),
+            lower ->
+                Optional.of(
+                    lower
+                        .warningM()
+                        .map(w -> words.text("headline.warned", words.place(w)))
+                        .orElse(words.text("headline.not-warned"))));
+    warned.ifPresent(parts::add);
     double from = approach.brakingPointM().or(approach::shutOffM).orElse(approach.fromM());
     if (approach.brakingPointM().isPresent()) {
       parts.add(words.text("headline.from", words.speed(approach.brakingSpeedMps())));
@@ -288,9 +296,10 @@ final class ApproachWriter {
   }
 
   private String marks(Target target) {
-    if (!(target instanceof Target.Stop stop)) {
-      return "";
-    }
+    return target.stop().map(this::marks).orElse("");
+  }
+
+  private String marks(Target.Stop stop) {
     String marks =
         Stops.marks(assignment, stop.call().platform()).stream()
             .map(

@@ -200,7 +200,7 @@ final class LadderWriter {
             at -> ends(target, answer, at.shortM()),
             nowhere ->
                 words.text(
-                    target instanceof Target.Stop ? "ladder.not-held" : "ladder.not-held-board",
+                    target.isStop() ? "ladder.not-held" : "ladder.not-held-board",
                     words.text(Reasons.key(nowhere.reason())),
                     words.speedAtMost(answer.speedAtTargetMps())));
   }
@@ -210,7 +210,7 @@ final class LadderWriter {
       return words.text("ladder.short", spare(words, shortM));
     }
     return words.text(
-        target instanceof Target.Stop ? "ladder.past" : "ladder.past-board",
+        target.isStop() ? "ladder.past" : "ladder.past-board",
         words.overrun(-shortM),
         words.speedAtMost(answer.speedAtTargetMps()));
   }

@@ -59,8 +59,10 @@ final class Orders {
 
   /** What an application is for. */
   String purpose(Application application) {
-    double to = application.target().speedMps();
-    return to > 0 ? words.text("do.for-speed", words.speed(to)) : words.text("do.for-stand");
+    Target target = application.target();
+    return target.standsThere()
+        ? words.text("do.for-stand")
+        : words.text("do.for-speed", words.speed(target.speedMps()));
   }
 
   private String todo(Step step) {

@@ -5,7 +5,6 @@ import gradepost.drive.Action;
 import gradepost.drive.Approach;
 import gradepost.drive.Command;
 import gradepost.drive.Plan;
-import gradepost.drive.Target;
 import gradepost.drive.Trace;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,7 +27,7 @@ final class PressureWriter {
 
   Optional<PressureChart> chart(String part) {
     return plan.approaches().stream()
-        .filter(a -> a.target() instanceof Target.Stop && a.brakingPointM().isPresent())
+        .filter(a -> a.target().isStop() && a.brakingPointM().isPresent())
         .findFirst()
         .flatMap(a -> of(part, a));
   }

@@ -55,18 +55,14 @@ final class SeldomWriter {
       for (Finding finding : a.findings()) {
         says(a.target(), finding).ifPresent(text -> approach(table, part, a, text));
       }
-      if (a.target() instanceof Target.Stop stop && stop.terminal()) {
-        approach(
-            table,
-            part,
-            a,
-            words.text(
-                "seldom.terminal",
-                title(stop),
-                words.room(stop.buffersM().orElseThrow() - stop.atM())));
-      }
+      a.target().stop().flatMap(this::terminal).ifPresent(text -> approach(table, part, a, text));
     }
     return table.build();
+  }
+
+  private Optional<String> terminal(Target.Stop stop) {
+    return stop.buffersM()
+        .map(b -> words.text("seldom.terminal", title(stop), words.room(b - stop.atM())));
   }
 
   private void approach(Tables table, String part, Approach a, String text) {
@@ -91,10 +87,7 @@ final class SeldomWriter {
     String says = new FindingWords(words).of(finding);
     return switch (finding.about()) {
       case LOWER_SPEED -> Optional.of(says);
-      case PLATFORM ->
-          target instanceof Target.Stop stop
-              ? Optional.of(words.text("seldom.platform", title(stop), says))
-              : Optional.empty();
+      case PLATFORM -> target.stop().map(stop -> words.text("seldom.platform", title(stop), says));
       case BRAKING -> Optional.empty();
     };
   }

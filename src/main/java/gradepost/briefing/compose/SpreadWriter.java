@@ -22,7 +22,7 @@ final class SpreadWriter {
   }
 
   private SpreadChart of(String id, Target target, Spread spread) {
-    String kind = target instanceof Target.Stop ? "stop" : "board";
+    String kind = target.isStop() ? "stop" : "board";
     double unit = words.units().lengthUnitM();
     double pastM = spread.shortM05().orElseThrow();
     double middleM = spread.shortM50().orElseThrow();

@@ -5,7 +5,6 @@ import gradepost.drive.Assignment;
 import gradepost.drive.Call;
 import gradepost.drive.Plan;
 import gradepost.drive.Stops;
-import gradepost.drive.Target;
 import gradepost.route.Platform;
 import gradepost.route.StopMark;
 import java.util.ArrayList;
@@ -91,9 +90,9 @@ final class StandWriter {
   /** As the plan has them: only those that this train comes up to. */
   private List<Double> buffersM(Call call) {
     return plan.approaches().stream()
-        .map(a -> a.target())
-        .filter(t -> t instanceof Target.Stop stop && stop.call().equals(call))
-        .flatMap(t -> ((Target.Stop) t).buffersM().stream())
+        .flatMap(a -> a.target().stop().stream())
+        .filter(stop -> stop.call().equals(call))
+        .flatMap(stop -> stop.buffersM().stream())
         .toList();
   }
 }

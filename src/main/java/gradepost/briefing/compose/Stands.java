@@ -4,7 +4,6 @@ import gradepost.drive.Action;
 import gradepost.drive.Approach;
 import gradepost.drive.Plan;
 import gradepost.drive.Run;
-import gradepost.drive.Target;
 import java.util.List;
 import java.util.Optional;
 
@@ -36,7 +35,7 @@ record Stands(List<Stand> all) {
   static Stands of(Plan plan, Run run) {
     return new Stands(
         plan.approaches().stream()
-            .filter(a -> a.target() instanceof Target.Stop)
+            .filter(a -> a.target().isStop())
             .map(a -> new Stand(a.endM(), a.target().atM(), timeS(plan, run, a)))
             .toList());
   }

@@ -60,15 +60,17 @@ final class StoryWriter {
   }
 
   private void stands(Approach approach) {
-    if (approach.target() instanceof Target.Stop stop) {
-      long dwell = Math.round(stop.call().dwell().seconds());
-      rows.stands(
-          approach,
-          dwell > 0
-              ? words.text(
-                  "story.stops-for", stop.name(), stop.markText(), words.seconds((double) dwell))
-              : words.text("story.stops", stop.name(), stop.markText()));
-    }
+    approach.target().stop().ifPresent(stop -> stands(approach, stop));
+  }
+
+  private void stands(Approach approach, Target.Stop stop) {
+    long dwell = Math.round(stop.call().dwell().seconds());
+    rows.stands(
+        approach,
+        dwell > 0
+            ? words.text(
+                "story.stops-for", stop.name(), stop.markText(), words.seconds((double) dwell))
+            : words.text("story.stops", stop.name(), stop.markText()));
   }
 
   private void see(double atM, String text, boolean heading) {

@@ -89,7 +89,7 @@ final class SuppliedWriter {
             .map(this::unseen));
     if (assignment.policy().terminal().isEmpty()
         && plan.approaches().stream()
-            .anyMatch(a -> a.target() instanceof Target.Stop s && s.terminal())) {
+            .anyMatch(a -> a.target().stop().filter(Target.Stop::terminal).isPresent())) {
       out.add(words.text("missing.terminal"));
     }
     return out;

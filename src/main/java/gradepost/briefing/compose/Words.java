@@ -70,8 +70,7 @@ final class Words {
 
   /** The same, with a few words for what it is so far to. */
   String placeTo(double atM, Target target) {
-    return placeTo(
-        atM, target.atM(), target instanceof Target.Stop ? "where.to-mark" : "where.to-board");
+    return placeTo(atM, target.atM(), target.isStop() ? "where.to-mark" : "where.to-board");
   }
 
   /** A printed place on the way to a target. */

@@ -182,9 +182,11 @@ final class ApproachItems {
 
   /** How far a train can run past the target before it meets buffer stops. */
   private static double roomM(Approach a) {
-    return a.target() instanceof Target.Stop stop
-        ? stop.buffersM().map(b -> b - stop.atM()).orElse(Double.POSITIVE_INFINITY)
-        : Double.POSITIVE_INFINITY;
+    return a.target()
+        .stop()
+        .flatMap(Target.Stop::buffersM)
+        .map(b -> b - a.target().atM())
+        .orElse(Double.POSITIVE_INFINITY);
   }
 
   private String outcome(double shortM) {

@@ -15,7 +15,6 @@ import gradepost.briefing.signoff.Sheet.Lines;
 import gradepost.briefing.signoff.Sheet.Verdict;
 import gradepost.briefing.signoff.Sheet.Words;
 import gradepost.drive.Approach;
-import gradepost.drive.Target;
 import gradepost.drive.ride.Ride;
 import gradepost.drive.ride.RideResult;
 import gradepost.drive.ride.RideResult.Aspect;
@@ -129,7 +128,7 @@ public final class RideReport {
               a.briefedPressurePa().map(taught::pressure).orElse(text("dash"))
                   + "\n"
                   + marked(a, Aspect.PRESSURE, o.firstPressurePa().map(taught::pressure)),
-              p.target() instanceof Target.Stop
+              p.target().isStop()
                   ? marked(a, Aspect.STOP, o.stopErrorM().map(this::stop))
                   : text("dash"),
               marked(a, Aspect.PERMISSIBLE, o.overMps().map(this::over)),

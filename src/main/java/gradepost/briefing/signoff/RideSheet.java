@@ -10,7 +10,6 @@ import gradepost.briefing.signoff.Sheet.Lines;
 import gradepost.briefing.signoff.Sheet.Words;
 import gradepost.drive.Approach;
 import gradepost.drive.RideRules;
-import gradepost.drive.Target;
 import gradepost.drive.ride.RideJudge;
 import java.util.ArrayList;
 import java.util.List;
@@ -41,7 +40,7 @@ final class RideSheet {
                   ? course.taught().number(a.brakingSpeedMps())
                   : text("dash"),
               RideJudge.firstPressure(a).map(course.taught()::pressure).orElse(text("dash")),
-              a.target() instanceof Target.Stop
+              a.target().isStop()
                   ? course.taught().place(a.target().atM())
                   : text("signoff.ride.no-stop")));
     }

@@ -3,7 +3,6 @@ package gradepost.drive.ride;
 import gradepost.drive.Approach;
 import gradepost.drive.CeilingStep;
 import gradepost.drive.Plan;
-import gradepost.drive.Target;
 import gradepost.drive.ride.Ride.Observed;
 import gradepost.drive.ride.Ride.Sample;
 import gradepost.stock.BrakeSystem;
@@ -159,7 +158,7 @@ final class RecordReading {
   }
 
   private Optional<Double> stopError(Approach a, double toM) {
-    if (!(a.target() instanceof Target.Stop)) {
+    if (!a.target().isStop()) {
       return Optional.empty();
     }
     Optional<Double> stood = Optional.empty();

@@ -5,7 +5,6 @@ import gradepost.drive.Command;
 import gradepost.drive.Plan;
 import gradepost.drive.RideFault;
 import gradepost.drive.RideRules;
-import gradepost.drive.Target;
 import gradepost.drive.ride.Ride.Observed;
 import gradepost.drive.ride.RideResult.Aspect;
 import gradepost.drive.ride.RideResult.Mark;
@@ -96,7 +95,7 @@ public final class RideJudge {
                           o.firstPressurePa()
                               .map(x -> within(x, p, rules.pressureWithin().pascals())))));
     }
-    if (a.target() instanceof Target.Stop) {
+    if (a.target().isStop()) {
       out.add(
           new Mark(
               Aspect.STOP,
