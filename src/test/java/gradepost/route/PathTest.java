@@ -106,8 +106,7 @@ class PathTest {
     assertThatThrownBy(() -> path.metresAt(new Location("Moor", RISES.from())))
         .hasMessageContaining("no section of Made up");
     assertThatThrownBy(() -> path.locationAt(-0.1)).hasMessageContaining("off the route");
-    assertThatThrownBy(() -> path.locationAt(LENGTH_M + 0.1))
-        .hasMessageContaining("off the route");
+    assertThatThrownBy(() -> path.locationAt(LENGTH_M + 0.1)).hasMessageContaining("off the route");
   }
 
   /** In km the grid is 10 m of mileage: 1,995 to 5,205 up, and 6,108 to 4,004 down. */

@@ -77,8 +77,7 @@ class RouteValuesTest {
   /** The order in which directions were typed must not show in any output. */
   @Test
   void directionsAreInOneOrder() {
-    Set<Direction> turned =
-        new LinkedHashSet<>(List.of(Direction.BACKWARD, Direction.FORWARD));
+    Set<Direction> turned = new LinkedHashSet<>(List.of(Direction.BACKWARD, Direction.FORWARD));
     assertThat(new Applies(turned, Set.of()).directions())
         .containsExactly(Direction.FORWARD, Direction.BACKWARD);
     assertThat(new RunningLine("Main", List.of(), turned).directions())
