@@ -87,7 +87,7 @@ public sealed interface Finding {
     }
   }
 
-  /** The permissible speed falls by a third or more, or by more than 20 mph. */
+  /** The permissible speed falls far: {@link gradepost.route.BigDrop}. */
   record BigDrop(double fromMps, double toMps) implements Finding {
     @Override
     public <T> T match(Cases<T> cases) {

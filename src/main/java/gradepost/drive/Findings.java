@@ -1,6 +1,6 @@
 package gradepost.drive;
 
-import gradepost.units.Speed;
+import gradepost.route.BigDrop;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -9,11 +9,6 @@ import java.util.Set;
 
 /** What the driver or the clerk must know about one approach. */
 final class Findings {
-  /** A fall by this share, or by more than {@link #BIG_MPS}, is flagged (FRA Advisory 2015-03). */
-  private static final double BIG_SHARE = 1.0 / 3;
-
-  private static final double BIG_MPS = Speed.ofMph(20).metresPerSecond();
-
   /** A junction signal announces pointwork within this. */
   private static final double ANNOUNCES_M = 1000;
 
@@ -94,8 +89,7 @@ final class Findings {
 
   /** Whether the speed drops by so much that it is flagged. */
   static boolean isBig(Target.Reduction reduction) {
-    double fall = reduction.fromMps() - reduction.speedMps();
-    return fall >= reduction.fromMps() * BIG_SHARE - 1e-9 || fall > BIG_MPS + 1e-9;
+    return BigDrop.is(reduction.fromMps(), reduction.speedMps());
   }
 
   /** Whether a junction signal on the way announces the route. */

@@ -1,17 +1,14 @@
 package gradepost.drive;
 
+import gradepost.route.BigDrop;
 import gradepost.told.PrintGrid;
 import gradepost.told.PrintedFinding;
 import gradepost.told.PrintedValue;
 import gradepost.told.Reason;
-import gradepost.units.Speed;
 import java.util.List;
 
 /** Puts findings as they are printed: the key of a sentence, and what stands in its holes. */
 public final class TellingFindings implements Finding.Cases<PrintedFinding> {
-  /** By which a drop is a big one; a hair more, so that it is still 20 rounded down. */
-  private static final double BIG_DROP_MPS = Speed.ofMph(20).metresPerSecond() + 1e-6;
-
   private final PrintGrid grid;
 
   public TellingFindings(PrintGrid grid) {
@@ -39,10 +36,14 @@ public final class TellingFindings implements Finding.Cases<PrintedFinding> {
 
   @Override
   public PrintedFinding bigDrop(Finding.BigDrop drop) {
-    boolean third = drop.fromMps() - drop.toMps() >= drop.fromMps() / 3 - 1e-9;
+    boolean third = BigDrop.isThird(drop.fromMps(), drop.toMps());
     return third
         ? says("big-drop-third", speed(drop.fromMps()), speed(drop.toMps()))
-        : says("big-drop-far", speed(drop.fromMps()), speed(drop.toMps()), speed(BIG_DROP_MPS));
+        : says(
+            "big-drop-far",
+            speed(drop.fromMps()),
+            speed(drop.toMps()),
+            speed(BigDrop.FAR.metresPerSecond()));
   }
 
   @Override

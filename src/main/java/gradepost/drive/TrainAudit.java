@@ -1,5 +1,6 @@
 package gradepost.drive;
 
+import gradepost.route.BigDrop;
 import gradepost.route.BoardKind;
 import gradepost.route.Location;
 import gradepost.route.Path;
@@ -94,7 +95,7 @@ public final class TrainAudit {
                       speed(fall.fromMps()),
                       speed(fall.speedMps()),
                       path.text(fall.atM())),
-              "a warning board for a fall of a third or of more than 20 mph (32 km/h)",
+              BigDrop.BOUND,
               "");
     }
 

@@ -26,7 +26,7 @@ public enum AuditRule {
   /** What begins for one direction ends for the other, on its other hand. */
   CHECK_RAIL_LANDMARK(
       "A landmark says of a check rail what the curve says, in each direction that it is for."),
-  /** A third or more, or more than 20 mph (FRA Safety Advisory 2015-03). */
+  /** {@link gradepost.route.BigDrop}. */
   BIG_DROP("A fall of the permissible speed by a third or by 20 mph has a warning board."),
   /** A board stands where a driver can obey it. */
   BOARD_PLACE("A board stands on its own side of the place that it announces."),

@@ -1,11 +1,11 @@
 package gradepost.route.audit;
 
+import gradepost.route.BigDrop;
 import gradepost.route.Board;
 import gradepost.route.BoardKind;
 import gradepost.route.Direction;
 import gradepost.route.PermanentRestriction;
 import gradepost.route.RunningLine;
-import gradepost.units.Speed;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -13,9 +13,6 @@ import java.util.Set;
 
 /** Permissible speeds and the boards that announce them. */
 final class SpeedAudit {
-  private static final double BIG_SHARE = 1.0 / 3;
-  private static final double BIG_MPS = Speed.ofMph(20).metresPerSecond();
-
   /** A board may stand a little off the place itself, for want of room. */
   private static final double BOARD_SLACK_M = 50;
 
@@ -50,9 +47,8 @@ final class SpeedAudit {
       double seam = pieces.get(i).fromM();
       boolean joined = seam - pieces.get(i - 1).toM() < 1;
       double from = before.speed().metresPerSecond();
-      double fall = from - after.speed().metresPerSecond();
-      boolean big = fall >= from * BIG_SHARE - 1e-9 || fall > BIG_MPS + 1e-9;
-      if (joined && fall > 0 && big && !warned(after.cause(), direction, seam)) {
+      boolean big = BigDrop.is(from, after.speed().metresPerSecond());
+      if (joined && big && !warned(after.cause(), direction, seam)) {
         drops.add(
             new AuditFinding(
                 AuditRule.BIG_DROP,
@@ -65,7 +61,7 @@ final class SpeedAudit {
                         ground.speed(after.speed()),
                         ground.text(seam),
                         after.cause().name()),
-                "a warning board for a fall of a third or of more than 20 mph (32 km/h)",
+                BigDrop.BOUND,
                 ""));
       }
     }
