@@ -1,5 +1,6 @@
 package gradepost.drive;
 
+import gradepost.motion.EvenChange;
 import gradepost.motion.Recorder;
 import java.util.List;
 
@@ -19,9 +20,8 @@ final class Guard implements Recorder {
     if (!Double.isNaN(lastM) && atM > lastM) {
       for (Target target : before) {
         if (target.atM() > lastM && target.atM() <= atM) {
-          double share = (target.atM() - lastM) / (atM - lastM);
-          double square = lastMps * lastMps + share * (speedMps * speedMps - lastMps * lastMps);
-          double over = Math.sqrt(Math.max(square, 0)) - target.speedMps();
+          double there = EvenChange.speedMps(lastM, lastMps, atM, speedMps, target.atM());
+          double over = there - target.speedMps();
           marginM = Math.min(marginM, -20 * over);
         }
       }

@@ -1,5 +1,6 @@
 package gradepost.drive;
 
+import gradepost.motion.EvenChange;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -205,8 +206,7 @@ record Guide(List<Power> powers, List<Release> releases, List<Release> trace) {
       Release to = trace.get(i);
       if (to.atM() >= atM) {
         Release from = trace.get(i - 1);
-        double share = (atM - from.atM()) / (to.atM() - from.atM());
-        return from.mps() + share * (to.mps() - from.mps());
+        return EvenChange.speedMps(from.atM(), from.mps(), to.atM(), to.mps(), atM);
       }
     }
     return 0;

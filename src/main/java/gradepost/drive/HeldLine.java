@@ -1,35 +1,37 @@
 package gradepost.drive;
 
+import gradepost.motion.EvenChange;
 import gradepost.motion.Stepper;
 import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A run whose speed is given from place to place, power and brake off: between two places the
- * square of the speed is linear in the distance.
+ * A run whose speed is given from place to place, power and brake off: between two places the speed
+ * changes evenly.
  */
 final class HeldLine extends Line {
-  private final List<double[]> places = new ArrayList<>();
+  private record Place(double timeS, double atM, double speedMps) {}
+
+  private final List<Place> places = new ArrayList<>();
 
   /** Adds the time, the place and the speed of a stepper that coasts there. */
   void addHeld(Stepper stepper) {
-    places.add(new double[] {stepper.timeS(), stepper.atM(), stepper.speedMps()});
+    places.add(new Place(stepper.timeS(), stepper.atM(), stepper.speedMps()));
     add(stepper.save());
   }
 
   @Override
   void pickUp(Stepper stepper, double atM) {
     int i = Math.min(indexAt(atM), places.size() - 2);
-    if (i < 0 || atM >= places.get(i + 1)[1]) {
+    if (i < 0 || atM >= places.get(i + 1).atM()) {
       super.pickUp(stepper, atM);
       return;
     }
-    double[] from = places.get(i);
-    double[] to = places.get(i + 1);
-    double share = (atM - from[1]) / (to[1] - from[1]);
-    double square = from[2] * from[2] + share * (to[2] * to[2] - from[2] * from[2]);
-    double mps = Math.sqrt(Math.max(square, 0));
-    double after = share <= 0 ? 0 : 2 * (atM - from[1]) / (from[2] + mps);
-    stepper.place(from[0] + after, atM, mps);
+    Place from = places.get(i);
+    Place to = places.get(i + 1);
+    double mps = EvenChange.speedMps(from.atM(), from.speedMps(), to.atM(), to.speedMps(), atM);
+    double rolled = atM - from.atM();
+    double afterS = rolled <= 0 ? 0 : EvenChange.seconds(rolled, from.speedMps(), mps);
+    stepper.place(from.timeS() + afterS, atM, mps);
   }
 }

@@ -1,5 +1,6 @@
 package gradepost.drive;
 
+import gradepost.motion.EvenChange;
 import gradepost.motion.NoEnd;
 import java.util.ArrayList;
 import java.util.List;
@@ -62,7 +63,7 @@ final class LegSteps {
     if (then > v && grid.checks(k, then)) {
       return null;
     }
-    return new Move(k + 1, false, then, 0, 2 * grid.lengthM(k) / (v + then));
+    return new Move(k + 1, false, then, 0, EvenChange.seconds(grid.lengthM(k), v, then));
   }
 
   /** Under power to the next place; it comes off on the way where the speed for that is reached. */
@@ -82,7 +83,7 @@ final class LegSteps {
           ? null
           : new Move(k + 1, true, then, grid.effort(notch, middle) * length, length / middle);
     }
-    double share = (off * off - v * v) / (then * then - v * v);
+    double share = EvenChange.shareAt(v, then, off);
     double powered = share * length;
     middle = (v + off) / 2;
     double joules = grid.effort(notch, middle) * powered;
@@ -95,7 +96,7 @@ final class LegSteps {
     double end = metres < 1e-9 ? v : grid.after(k, v, metres, -1, 0);
     return Double.isNaN(end) || end > grid.mostMps[k + 1] + 1e-9
         ? null
-        : new Move(k + 1, false, end, joules, seconds + 2 * metres / (v + end));
+        : new Move(k + 1, false, end, joules, seconds + EvenChange.seconds(metres, v, end));
   }
 
   /**
@@ -111,9 +112,9 @@ final class LegSteps {
       if (Double.isNaN(then) || then > speed) {
         return null;
       }
-      double coastedM = (v * v - speed * speed) / (v * v - then * then) * grid.lengthM(k);
+      double coastedM = EvenChange.shareAt(v, then, speed) * grid.lengthM(k);
       at += coastedM;
-      coastedS = 2 * coastedM / (v + speed);
+      coastedS = EvenChange.seconds(coastedM, v, speed);
     }
     double seconds = 0;
     double joules = 0;
@@ -140,7 +141,7 @@ final class LegSteps {
       if (run > left) {
         double square = speed * speed + 2 * a * left;
         double then = square > 0 ? Math.sqrt(square) : 0;
-        slice = 2 * left / (speed + then);
+        slice = EvenChange.seconds(left, speed, then);
         run = left;
       }
       double then = speed + a * slice;
@@ -223,8 +224,9 @@ final class LegSteps {
     for (int c = 0; c < shares.length; c++) {
       if (shares[c] <= first + 1e-9) {
         LegGrid.Curve curve = grid.curves.get(c);
+        // Speed and time by the same straight line over the segment that gave the share.
         double speed = v + shares[c] * (then - v);
-        double seconds = shares[c] * 2 * length / (v + then);
+        double seconds = shares[c] * EvenChange.seconds(length, v, then);
         all.add(braking(grid.curves.get(curve.instead()), k, shares[c] * length, speed, seconds));
       }
     }
@@ -263,7 +265,7 @@ final class LegSteps {
     double then = grid.after(k, v, grid.lengthM(k), -1, grid.checkPa[k]);
     return Double.isNaN(then) || then > grid.mostMps[k + 1] + 1e-9
         ? null
-        : new Move(k + 1, false, then, 0, 2 * grid.lengthM(k) / (v + then));
+        : new Move(k + 1, false, then, 0, EvenChange.seconds(grid.lengthM(k), v, then));
   }
 
   /**
@@ -280,7 +282,7 @@ final class LegSteps {
       if (Double.isNaN(coasted) || coasted < from) {
         return null;
       }
-      before = (from * from - v * v) / (coasted * coasted - v * v) * length;
+      before = EvenChange.shareAt(v, coasted, from) * length;
     }
     double rolled = Math.min(length, before + from * grid.lagS);
     double then = grid.after(k, v, rolled, -1, 0);
@@ -288,10 +290,10 @@ final class LegSteps {
     if (Double.isNaN(then)) {
       return null;
     }
-    double seconds = 2 * rolled / (v + then);
+    double seconds = EvenChange.seconds(rolled, v, then);
     double end = left < 1e-6 ? then : grid.after(k, then, left, -1, grid.checkPa[k]);
     return Double.isNaN(end) || end > grid.mostMps[k + 1] + 1e-9
         ? null
-        : new Move(k + 1, false, end, 0, seconds + 2 * left / (then + end));
+        : new Move(k + 1, false, end, 0, seconds + EvenChange.seconds(left, then, end));
   }
 }

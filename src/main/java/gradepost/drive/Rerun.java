@@ -2,6 +2,7 @@ package gradepost.drive;
 
 import gradepost.motion.BrakeRig;
 import gradepost.motion.Ended;
+import gradepost.motion.EvenChange;
 import gradepost.motion.Stepper;
 import gradepost.motion.Until;
 import gradepost.motion.Work;
@@ -198,10 +199,9 @@ final class Rerun {
   private void watchStepsBetween(Trace.Point from, Trace.Point to) {
     for (CeilingStep step : ceiling.steps()) {
       if (step.fromM() > from.atM() && step.fromM() <= to.atM()) {
-        double share = (step.fromM() - from.atM()) / (to.atM() - from.atM());
-        double a = from.speedMps() * from.speedMps();
-        double b = to.speedMps() * to.speedMps();
-        over(step.fromM(), Math.sqrt(Math.max(0, a + share * (b - a))), step.speedMps());
+        double there =
+            EvenChange.speedMps(from.atM(), from.speedMps(), to.atM(), to.speedMps(), step.fromM());
+        over(step.fromM(), there, step.speedMps());
       }
     }
   }

@@ -1,5 +1,6 @@
 package gradepost.drive;
 
+import gradepost.motion.EvenChange;
 import java.util.List;
 
 /** A run read between its points. */
@@ -23,25 +24,21 @@ public final class Run {
 
   /** Seconds of the run at a distance run in metres. */
   public double timeAt(double distanceM) {
-    return between(time, distanceM);
+    int high = firstAtOrAfter(distanceM);
+    if (high == 0 || high == at.length) {
+      return time[Math.min(high, at.length - 1)];
+    }
+    double share = (distanceM - at[high - 1]) / (at[high] - at[high - 1]);
+    return time[high - 1] + share * (time[high] - time[high - 1]);
   }
 
   /** Metres per second there. */
   public double speedAt(double distanceM) {
-    return between(speed, distanceM);
-  }
-
-  private double between(double[] values, double distanceM) {
     int high = firstAtOrAfter(distanceM);
-    if (high == 0) {
-      return values[0];
+    if (high == 0 || high == at.length) {
+      return speed[Math.min(high, at.length - 1)];
     }
-    if (high == at.length) {
-      return values[at.length - 1];
-    }
-    double length = at[high] - at[high - 1];
-    double share = length <= 0 ? 1 : (distanceM - at[high - 1]) / length;
-    return values[high - 1] + share * (values[high] - values[high - 1]);
+    return EvenChange.speedMps(at[high - 1], speed[high - 1], at[high], speed[high], distanceM);
   }
 
   private int firstAtOrAfter(double distanceM) {

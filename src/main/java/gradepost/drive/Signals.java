@@ -68,7 +68,7 @@ final class Signals {
   private SignalBraking braking(Signal signal, double at, Optional<Signal> caution) {
     double stand = at - assignment.policy().margins().beforeSignal().metres();
     double warned = caution.map(c -> path.metresAt(c.aws().orElse(c.location()))).orElse(at);
-    double planned = plannedMps(warned);
+    double planned = new Run(trace).speedAt(warned);
     double permitted = ceiling.speedAt(warned);
     List<SignalBraking.Need> needs = new ArrayList<>();
     if (caution.isPresent()) {
@@ -81,22 +81,6 @@ final class Signals {
     Optional<Double> begins =
         caution.isPresent() ? technique(signal, warned, stand, planned) : Optional.empty();
     return new SignalBraking(signal, at, stand, caution, warned, planned, permitted, begins, needs);
-  }
-
-  /** Planned speed at a place: between two points its square is linear. */
-  private double plannedMps(double atM) {
-    Trace.Point before = trace.points().get(0);
-    for (Trace.Point point : trace.points()) {
-      if (point.atM() > atM) {
-        double span = point.atM() - before.atM();
-        double share = span <= 0 ? 0 : (atM - before.atM()) / span;
-        double a = before.speedMps() * before.speedMps();
-        double b = point.speedMps() * point.speedMps();
-        return Math.sqrt(Math.max(0, a + share * (b - a)));
-      }
-      before = point;
-    }
-    return before.speedMps();
   }
 
   private double fullM(BrakeSystem system, double fromM, double speedMps) {

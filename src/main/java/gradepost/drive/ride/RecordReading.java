@@ -5,6 +5,7 @@ import gradepost.drive.CeilingStep;
 import gradepost.drive.Plan;
 import gradepost.drive.ride.Ride.Observed;
 import gradepost.drive.ride.Ride.Sample;
+import gradepost.motion.EvenChange;
 import gradepost.stock.BrakeSystem;
 import gradepost.stock.Traction;
 import java.util.ArrayList;
@@ -128,8 +129,8 @@ final class RecordReading {
       Sample a = samples.get(i - 1);
       Sample b = samples.get(i);
       if (b.atM() >= atM && b.atM() > a.atM()) {
-        double share = Math.max(0, (atM - a.atM()) / (b.atM() - a.atM()));
-        return a.speedMps() + share * (b.speedMps() - a.speedMps());
+        double on = Math.max(atM, a.atM());
+        return EvenChange.speedMps(a.atM(), a.speedMps(), b.atM(), b.speedMps(), on);
       }
     }
     return samples.get(samples.size() - 1).speedMps();
