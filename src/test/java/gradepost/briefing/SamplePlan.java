@@ -56,7 +56,7 @@ public final class SamplePlan {
   private final Path path;
   private final Stock stock = SampleRoute.stock();
   private final List<CeilingStep> ceiling;
-  private final List<Target> targets = new ArrayList<>();
+  private final List<Target.OfApproach> targets = new ArrayList<>();
   private final List<Trace.Point> points = new ArrayList<>();
   private final List<Call> calls = new ArrayList<>();
 
@@ -114,7 +114,7 @@ public final class SamplePlan {
     List<Approach> approaches = new ArrayList<>();
     List<Action> actions = new ArrayList<>();
     double from = markOf(0);
-    for (Target t : targets) {
+    for (Target.OfApproach t : targets) {
       Approach a = approach(approaches.size() + 1, t, from);
       approaches.add(a);
       actions.addAll(a.actions());
@@ -243,7 +243,7 @@ public final class SamplePlan {
         .orElse(points.get(points.size() - 1).timeS());
   }
 
-  private Approach approach(int number, Target t, double from) {
+  private Approach approach(int number, Target.OfApproach t, double from) {
     double braking = t.atM() - (t instanceof Target.Stop ? 25 : 5);
     while (braking > from + 60 && speedAt(braking - GRID) > speedAt(braking) - 1e-9) {
       braking -= GRID;

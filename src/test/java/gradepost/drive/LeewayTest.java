@@ -22,7 +22,7 @@ class LeewayTest {
     return new FailureAnswer(auto, 0, 10, new Met.At(shortM), atTargetMps);
   }
 
-  private static List<Target> targets() {
+  private static List<Target.OfApproach> targets() {
     return Planner.plan(DOWN).approaches().stream().map(Approach::target).toList();
   }
 
