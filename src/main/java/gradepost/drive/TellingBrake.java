@@ -59,6 +59,7 @@ final class TellingBrake {
         a,
         of,
         line,
+        Optional.empty(),
         poorest,
         cues(a, before),
         first && a.forStep() && !told.answers().isEmpty()
@@ -78,13 +79,15 @@ final class TellingBrake {
             Optional.empty(),
             Optional.empty(),
             new PrintedCues.Backstop(Optional.empty(), Optional.empty(), Optional.empty()));
-    return application(a, of, 0, 0, cues, Optional.empty(), Optional.empty(), false);
+    Optional<PrintedSpeed> speed = Optional.of(grid.speed(a.brakingSpeedMps()));
+    return application(a, of, 0, speed, 0, cues, Optional.empty(), Optional.empty(), false);
   }
 
   private PrintedApplication application(
       Application a,
       Target of,
       int line,
+      Optional<PrintedSpeed> speed,
       int poorest,
       PrintedCues cues,
       Optional<PrintedApplication.StepAnswer> step,
@@ -101,7 +104,7 @@ final class TellingBrake {
             ? Optional.empty()
             : Optional.of(grid.speed(a.target().speedMps())),
         grid.placeTo(a.brakingPointM(), of.atM()),
-        grid.speed(a.brakingSpeedMps()),
+        speed,
         cues,
         cases,
         poorest,

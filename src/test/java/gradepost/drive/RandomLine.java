@@ -40,7 +40,7 @@ import java.util.Set;
  * @param seam where the second section, of falling mileage, begins; the length where there is none
  * @param restrictions besides the line's own speed {@code lineMps}
  */
-record RandomLine(
+public record RandomLine(
     UnitStyle units,
     double lengthM,
     double seam,
@@ -87,7 +87,7 @@ record RandomLine(
     return new Extent(at(from), endAt(to));
   }
 
-  Assignment assignment() {
+  public Assignment assignment() {
     Route route = route();
     List<Call> calls = new ArrayList<>();
     for (Station station : route.stations()) {

@@ -20,7 +20,7 @@ import java.util.Random;
  * in 100 at platforms), curves, two to six stops, restrictions of all lengths, rail gaps where a
  * train does not come to a stand in them, in both systems of units.
  */
-final class RandomLines {
+public final class RandomLines {
   private static final double STEEPEST = 20;
   private static final double STEEPEST_AT_PLATFORM = 10;
 
@@ -53,7 +53,8 @@ final class RandomLines {
         new Depot(UnitStyle.METRIC, Mill.stock(), metric.policy()));
   }
 
-  static RandomLine of(long seed) {
+  /** The line of a seed. */
+  public static RandomLine of(long seed) {
     return new RandomLines(seed).line();
   }
 

@@ -89,7 +89,7 @@ public final class Sheets {
         train.technique().stream().map(t -> List.of(t.name(), t.says())).toList());
   }
 
-  private static String approach(ApproachPage page) {
+  static String approach(ApproachPage page) {
     return CanonicalText.of(
         page.title(),
         page.headline(),

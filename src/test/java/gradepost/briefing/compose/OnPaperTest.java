@@ -1,0 +1,205 @@
+package gradepost.briefing.compose;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import gradepost.briefing.ApproachChart;
+import gradepost.briefing.ApproachPage;
+import gradepost.briefing.Messages;
+import gradepost.briefing.SampleIssue;
+import gradepost.briefing.compose.Leaves.Leaf;
+import gradepost.drive.AdhesionCase;
+import gradepost.drive.Approach;
+import gradepost.drive.DemoPlans;
+import gradepost.drive.LatestCurve;
+import gradepost.drive.Plan;
+import gradepost.drive.Planner;
+import gradepost.drive.RandomLines;
+import gradepost.reissue.ApproachChange;
+import gradepost.reissue.Comparison;
+import gradepost.units.UnitStyle;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Random;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Property: of whatever is in a plan, moved by one printed step or by a hair, the page, the
+ * comparison of issues and the identity of the sheet say alike whether the driver is told something
+ * else.
+ */
+class OnPaperTest {
+  /** Less than any printed step, and more than arithmetic leaves. */
+  private static final double HAIR = 1e-9;
+
+  private static final int LEAVES_A_LINE = 12;
+
+  private final List<String> wrong = new ArrayList<>();
+  private final Set<String> kinds = new HashSet<>();
+  private int differed;
+  private int same;
+  private int refused;
+
+  @Test
+  void theDemoPacksSayAlikeWhatDiffers() {
+    for (int i : new int[] {0, 4, 9}) {
+      Plan plan = DemoPlans.plan(i);
+      for (Approach approach : plan.approaches()) {
+        look("demo " + i, plan, approach, leaves(approach));
+      }
+    }
+    assertThat(wrong).isEmpty();
+    assertThat(kinds).contains("M", "Mps", "Pa", "S", "text");
+    assertThat(differed).isGreaterThan(1000);
+    assertThat(same).isGreaterThan(1000);
+  }
+
+  @Test
+  void madeUpLinesSayAlikeWhatDiffers() {
+    int lines = Integer.getInteger("gradepost.lines", 200);
+    for (int seed = 1; seed <= lines; seed++) {
+      Plan plan = Planner.plan(RandomLines.of(seed).assignment());
+      Random random = new Random(seed);
+      List<Approach> approaches = plan.approaches();
+      Approach approach = approaches.get(random.nextInt(approaches.size()));
+      List<Leaf> all = leaves(approach);
+      List<Leaf> some = random.ints(LEAVES_A_LINE, 0, all.size()).mapToObj(all::get).toList();
+      look("line " + seed, plan, approach, some);
+    }
+    assertThat(wrong).isEmpty();
+    assertThat(differed).isGreaterThan(lines);
+    assertThat(same).isGreaterThan(lines);
+  }
+
+  private static List<Leaf> leaves(Approach approach) {
+    return Leaves.of(
+            approach,
+            type ->
+                type != LatestCurve.class
+                    && type != AdhesionCase.class
+                    && type.getPackage() == Approach.class.getPackage())
+        .stream()
+        .toList();
+  }
+
+  private void look(String where, Plan plan, Approach approach, List<Leaf> leaves) {
+    ApproachPage before = page(plan, approach);
+    for (Leaf leaf : leaves) {
+      for (Object value : others(leaf, plan.assignment().route().units())) {
+        Approach moved;
+        try {
+          moved = (Approach) leaf.with().apply(value);
+        } catch (IllegalArgumentException refused) {
+          continue;
+        }
+        look(
+            where + leaf.name() + " " + leaf.value() + " → " + value,
+            plan,
+            approach,
+            moved,
+            before);
+      }
+    }
+  }
+
+  private void look(String what, Plan plan, Approach then, Approach now, ApproachPage before) {
+    Plan after = with(plan, then, now);
+    ApproachPage page = page(after, now);
+    boolean paper = !texts(page).equals(texts(before));
+    boolean sheet = !Sheets.approach(page).equals(Sheets.approach(before));
+    boolean compared =
+        !Comparison.of(plan, after).approaches().stream().allMatch(ApproachChange::renumberedOnly);
+    if (paper != sheet || paper != compared) {
+      wrong.add(
+          what
+              + ": paper "
+              + paper
+              + ", sheet "
+              + sheet
+              + ", comparison "
+              + compared
+              + (paper ? " " + firstDifference(texts(before), texts(page)) : ""));
+    }
+    differed += paper ? 1 : 0;
+    same += paper ? 0 : 1;
+  }
+
+  private static String firstDifference(List<String> a, List<String> b) {
+    for (int i = 0; i < Math.min(a.size(), b.size()); i++) {
+      if (!a.get(i).equals(b.get(i))) {
+        return "\"" + a.get(i) + "\" / \"" + b.get(i) + "\"";
+      }
+    }
+    return a.size() + " texts / " + b.size();
+  }
+
+  /** One printed step to either side, and a hair. */
+  private List<Object> others(Leaf leaf, UnitStyle units) {
+    String name = leaf.name();
+    if (leaf.value() instanceof String text) {
+      kinds.add("text");
+      return List.of(text + " more");
+    }
+    if (!(leaf.value() instanceof Double number)) {
+      return List.of();
+    }
+    List<Double> steps = new ArrayList<>(List.of(HAIR));
+    if (name.endsWith("Mps")) {
+      steps.add(units.speedUnitMps());
+      kinds.add("Mps");
+    } else if (name.endsWith("Pa")) {
+      steps.add(units.pressureStepPa());
+      kinds.add("Pa");
+    } else if (name.endsWith("S")) {
+      steps.add(1.0);
+      kinds.add("S");
+    } else if (name.endsWith("hare")) {
+      steps.add(0.01);
+    } else {
+      steps.add(units.lengthUnitM());
+      steps.add(units.placeStepM());
+      kinds.add("M");
+    }
+    List<Object> out = new ArrayList<>();
+    for (double step : steps) {
+      out.add(number + step);
+      out.add(number - step);
+    }
+    return out;
+  }
+
+  private static Plan with(Plan plan, Approach then, Approach now) {
+    List<Approach> approaches = plan.approaches().stream().map(a -> a == then ? now : a).toList();
+    return new Plan(
+        plan.assignment(),
+        plan.ceiling(),
+        approaches,
+        plan.actions(),
+        plan.trace(),
+        plan.runningTimeS(),
+        plan.energyJ(),
+        plan.handleMovements(),
+        plan.fastest(),
+        plan.failures(),
+        plan.signals(),
+        plan.brakeTests(),
+        plan.figures());
+  }
+
+  private static ApproachPage page(Plan plan, Approach approach) {
+    Words words = new Words(Messages.english(), plan.assignment().path());
+    Lineside lineside = new Lineside(plan.assignment(), words);
+    Standing standing = new Standing(words, SampleIssue.details(), plan.assignment());
+    return new ApproachWriter(plan, lineside, standing).page("p1", approach);
+  }
+
+  /** What is printed in letters: the chart only draws it. */
+  private static List<String> texts(ApproachPage page) {
+    return Leaves.of(page, type -> type != ApproachChart.class).stream()
+        .map(Leaf::value)
+        .filter(String.class::isInstance)
+        .map(String.class::cast)
+        .toList();
+  }
+}
