@@ -80,7 +80,7 @@ final class Leaves {
       component.getAccessor().setAccessible(true);
       return component.getAccessor().invoke(record);
     } catch (ReflectiveOperationException e) {
-      throw new AssertionError(e);
+      throw new LinkageError(e.getMessage(), e);
     }
   }
 
@@ -94,7 +94,7 @@ final class Leaves {
     } catch (InvocationTargetException e) {
       throw new IllegalArgumentException(e.getCause());
     } catch (ReflectiveOperationException e) {
-      throw new AssertionError(e);
+      throw new LinkageError(e.getMessage(), e);
     }
   }
 
