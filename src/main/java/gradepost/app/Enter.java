@@ -29,6 +29,8 @@ public final class Enter {
   private final By by;
 
   /**
+   * Makes ready for a clerk.
+   *
    * @param out folder of the papers
    * @param templates folder of a depot's own templates
    * @param who does it, for the log of the register
@@ -41,6 +43,8 @@ public final class Enter {
   }
 
   /**
+   * Registers these packs.
+   *
    * @param named files, or folders with packs below them
    * @param patience how long to wait for another run
    */

@@ -30,6 +30,8 @@ public final class Reissue {
   private final Progress progress;
 
   /**
+   * Makes ready for a clerk.
+   *
    * @param who does it, for the log of the register
    */
   public Reissue(Clock clock, String who, Progress progress) {

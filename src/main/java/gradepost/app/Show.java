@@ -20,12 +20,15 @@ public final class Show {
   /** How a part of a route is shown, in lines of text. */
   public interface Drawing {
     /**
+     * The lines of one part.
+     *
      * @param fromM distance run in the forward direction where the part begins
      * @param toM where it ends, not less than {@code fromM}
      */
     List<String> lines(Route route, double fromM, double toM);
   }
 
+  /** Shows routes in this way. */
   public Show(Drawing drawing) {
     this.drawing = drawing;
   }

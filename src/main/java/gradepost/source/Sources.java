@@ -31,6 +31,8 @@ public final class Sources {
   }
 
   /**
+   * The same with somebody who is told of readings.
+   *
    * @param packsRead is told the name of each pack when its files are read; not when a reading that
    *     is known still holds
    */
