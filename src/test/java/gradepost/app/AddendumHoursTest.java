@@ -18,12 +18,14 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
  * Property: no addendum can be read as in force before its hour. What changes later has the row
  * until then and the row from then, under the hour in the largest type.
  */
+@Tag("slow")
 class AddendumHoursTest extends Changes {
   private static final LocalDateTime PRINTED = LocalDateTime.of(2026, 11, 28, 5, 54);
   private static final LocalDateTime NEXT_WEEK = LocalDateTime.of(2026, 12, 5, 4, 0);

@@ -22,12 +22,14 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
  * Property: an emergency addendum of up to three restrictions is half a page, one of more is whole
  * pages that say so; neither loses anything that a driver must know.
  */
+@Tag("slow")
 class AddendumTest extends Changes {
   private static final double MM = 72 / 25.4;
 

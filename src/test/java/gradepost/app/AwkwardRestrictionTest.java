@@ -14,12 +14,14 @@ import gradepost.source.PackFile;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
  * Property: every awkward restriction has a defined result. That the rear has to clear it is common
  * practice.
  */
+@Tag("slow")
 class AwkwardRestrictionTest extends Changes {
   private static final double MPH = 0.44704;
 

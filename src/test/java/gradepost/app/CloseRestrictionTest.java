@@ -12,6 +12,7 @@ import gradepost.stock.Formation;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -20,6 +21,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * Property: a low restriction close to where the train starts or stops gives a plan that stands its
  * own rerun. Each was refused once: over it by a little, standing before it, or short of the mark.
  */
+@Tag("slow")
 class CloseRestrictionTest extends Changes {
 
   @ParameterizedTest

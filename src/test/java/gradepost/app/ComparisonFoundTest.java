@@ -14,12 +14,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
  * Property: the comparison that a reissue finds, planning only what it must, is the one that is
  * found by planning everything.
  */
+@Tag("slow")
 class ComparisonFoundTest extends Changes {
   private static final int ROUNDS = Integer.getInteger("gradepost.rounds", 20);
 

@@ -26,6 +26,7 @@ import org.junit.jupiter.api.Test;
  * that stands its own rerun; or it stalls, and is told so: a train that may enter a gap of the
  * conductor rail at 10 mph only may not come out of it.
  */
+@Tag("slow")
 class DemoRestrictionsTest extends Changes {
 
   @Test

@@ -14,6 +14,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -21,6 +22,7 @@ import org.junit.jupiter.api.Test;
  * Source: the same equations written anew ({@link HandOverTrain}) and integrated by Hipparchus,
  * Dormand–Prince 8(5,3), 1e-10. Tolerance 0.1 m, what the model promises of every published place.
  */
+@Tag("slow")
 class HandOverOracleTest {
   private static final double TOLERANCE_M = 0.1;
 

@@ -17,6 +17,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -24,6 +25,7 @@ import org.junit.jupiter.api.io.TempDir;
  * Property: files that are not those of the last issue withdraw nothing that is in force, unless
  * somebody has named it. One line, one pack for each direction, one file of restrictions.
  */
+@Tag("slow")
 class OlderFilesTest {
   private static final Clock LATER = Clock.offset(NOON, Duration.ofDays(30));
 

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.extension.RegisterExtension;
 
+@Tag("slow")
 @Tag("postgres")
 class PostgresTwoDepotsTest extends TwoDepots {
   @RegisterExtension static final PostgresServer SERVER = new PostgresServer();

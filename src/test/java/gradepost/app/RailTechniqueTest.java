@@ -16,6 +16,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -24,6 +25,7 @@ import org.junit.jupiter.api.Test;
  * over the speed of the board, and stands within the tolerance of a stop. Where the approach has an
  * application before, it begins with what that leaves on the same rail.
  */
+@Tag("slow")
 class RailTechniqueTest {
   /** What two solvers may differ by. */
   private static final double SOLVERS_M = 0.02;

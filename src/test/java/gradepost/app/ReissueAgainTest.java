@@ -19,6 +19,7 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -26,6 +27,7 @@ import org.junit.jupiter.api.io.TempDir;
  * Property: no change is lost to a driver when runs are repeated, cut short, done pack by pack, or
  * done in the wrong order. One line, one pack for each direction, one file of restrictions.
  */
+@Tag("slow")
 class ReissueAgainTest {
   @TempDir Path folder;
   private List<Path> packs = List.of();

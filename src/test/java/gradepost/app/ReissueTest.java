@@ -24,10 +24,12 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Property: a reissue touches what a notice touches, once, and nothing is lost on the way. */
+@Tag("slow")
 class ReissueTest {
   @TempDir Path folder;
   private Path routes;

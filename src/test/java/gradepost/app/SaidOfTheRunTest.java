@@ -11,9 +11,11 @@ import gradepost.units.Gradient;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Property: plain sentences and figures of the small lines are so, each against the data alone. */
+@Tag("slow")
 class SaidOfTheRunTest {
   private static final Pattern HANDLED = Pattern.compile(", at (\\d+) (mph|km/h)");
 

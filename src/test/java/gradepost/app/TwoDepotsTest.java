@@ -1,7 +1,9 @@
 package gradepost.app;
 
 import java.nio.file.Path;
+import org.junit.jupiter.api.Tag;
 
+@Tag("slow")
 class TwoDepotsTest extends TwoDepots {
   @Override
   String fresh(Path folder) {

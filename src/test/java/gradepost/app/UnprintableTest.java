@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.yaml.snakeyaml.LoaderOptions;
@@ -29,6 +30,7 @@ import org.yaml.snakeyaml.nodes.SequenceNode;
  * Property: whatever value of whatever file has a character that no paper can print is refused by
  * {@code check} and by {@code brief}, at its place, and nothing else falls over it.
  */
+@Tag("slow")
 class UnprintableTest {
   /** As typed between quotation marks; a line break may stand in a sentence. */
   private static final List<String> BAD =

@@ -8,10 +8,12 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Regression: exit codes and the wording of mistakes. */
+@Tag("slow")
 class MainTest {
   @TempDir Path folder;
   private final StringWriter out = new StringWriter();

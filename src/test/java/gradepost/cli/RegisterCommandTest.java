@@ -12,10 +12,12 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Property: every act and every list answers on the streams that the program was given. */
+@Tag("slow")
 class RegisterCommandTest {
   @TempDir Path folder;
   private final StringWriter out = new StringWriter();

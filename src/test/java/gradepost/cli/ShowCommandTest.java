@@ -30,7 +30,8 @@ class ShowCommandTest {
       List<String> strip = show("--width", "" + width);
       assertThat(strip)
           .allMatch(
-              line -> line.length() <= width && line.equals(line.strip()) | line.startsWith(" "));
+              line ->
+                  line.length() <= width && (line.equals(line.strip()) || line.startsWith(" ")));
       assertThat(strip).anyMatch(line -> line.startsWith("4m 07.5ch "));
       for (String id : new String[] {"HT 3", "EB 81", "== end"}) {
         assertThat(strip).anyMatch(line -> line.contains(id));

@@ -1,5 +1,8 @@
 package gradepost.cli;
 
+import org.junit.jupiter.api.Tag;
+
+@Tag("slow")
 class SqliteClerksDayTest extends ClerksDay {
   @Override
   String fresh() {

@@ -9,12 +9,14 @@ import gradepost.stock.Stock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Property: every usual arrangement of brakes and power is planned from end to end, by data. */
+@Tag("slow")
 class ArrangementsTest {
 
   static Stream<Arguments> arrangements() {

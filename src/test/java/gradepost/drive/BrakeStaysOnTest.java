@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -11,6 +12,7 @@ import org.junit.jupiter.api.Test;
  * brake stays on past it, comes off as a checking application does, on the page of that board, and
  * does not go on again within some seconds.
  */
+@Tag("slow")
 class BrakeStaysOnTest {
   private static final double AT_ONCE_S = 8;
 

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -20,6 +21,7 @@ import org.junit.jupiter.api.Test;
  *
  * <p>Property: on the whole run between 2 % below and 5 % above, to the percent.
  */
+@Tag("slow")
 class EnergyOnAFinerGridTest {
   private static final double GRID = 0.98;
   private static final double MOST = 1.055;

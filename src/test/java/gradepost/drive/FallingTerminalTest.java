@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -21,6 +22,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * gathers speed, the plan stands its own rerun, and the brake is not let go to be put on again at
  * once.
  */
+@Tag("slow")
 class FallingTerminalTest {
   private static final String LEVEL = "at: 2m 07ch}, gradient: level}";
 

@@ -6,9 +6,11 @@ import gradepost.route.Direction;
 import gradepost.stock.BrakeSystem;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** What is worth an emergency application, and what is not. */
+@Tag("slow")
 class LeewayTest {
   private static final Assignment DOWN = DemoPlans.assignments().get(0);
   private static final Leeway LEEWAY = new Leeway(DOWN);

@@ -13,9 +13,11 @@ import gradepost.units.Pressure;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Property: on a rail that is not dry the main application is one that every axle carries. */
+@Tag("slow")
 class LightAndLongTest {
 
   @Test

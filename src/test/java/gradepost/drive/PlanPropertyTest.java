@@ -8,6 +8,7 @@ import gradepost.stock.BrakeSystem.Role;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -15,6 +16,7 @@ import org.junit.jupiter.api.Test;
  * {@code -Dgradepost.lines} plans more, {@code -Dgradepost.first} others. None of these lines
  * defeats its train, so that every plan has to stand its own re-run.
  */
+@Tag("slow")
 class PlanPropertyTest {
   /** Rounding of a printed speed, and of the points between which a speed is read, m/s. */
   private static final double SPEED_SLACK_MPS = 0.02;

@@ -9,11 +9,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Property: what holds for every plan, on the invented test line and on the demo routes. */
+@Tag("slow")
 class PlannerTest {
   private static final double EDGE_M = 0.2;
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import gradepost.stock.BrakeSystem.Role;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -12,6 +13,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  * speed and to stand, and of each application it is known what is left when the brake gives
  * nothing.
  */
+@Tag("slow")
 class TerminalApproachTest {
   private static final double ROOT_M = 0.02;
 

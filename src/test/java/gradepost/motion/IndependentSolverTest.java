@@ -2,12 +2,14 @@ package gradepost.motion;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
  * Validation by another solver: the same equations, written a second time and integrated by
  * Hipparchus' Dormand–Prince 8(5,3) with tolerance 1e-10, on random legal routes and trains.
  */
+@Tag("slow")
 class IndependentSolverTest {
   private static final int SEEDS = Integer.getInteger("gradepost.seeds", 60);
 

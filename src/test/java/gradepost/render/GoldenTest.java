@@ -23,6 +23,7 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -30,6 +31,7 @@ import org.junit.jupiter.api.Test;
  * kept and the difference lie under {@code target/golden}; a person looks, and if the new one is
  * right copies it over {@code src/test/resources/gradepost/render/golden}.
  */
+@Tag("slow")
 class GoldenTest {
   private static final Path MADE = Path.of("target", "golden");
 

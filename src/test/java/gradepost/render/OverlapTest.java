@@ -16,6 +16,7 @@ import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -26,6 +27,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * Property: on no page does a text stand upon another or run off the paper, whatever its names (the
  * invented line has a station of more than 30 letters), and none is smaller than is promised.
  */
+@Tag("slow")
 class OverlapTest {
   private static final Pattern PLACE =
       Pattern.compile("^(\\d+m \\d\\dch|\\d+\\.\\d\\d km) ", Pattern.MULTILINE);

@@ -15,6 +15,7 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -30,6 +31,7 @@ import org.verapdf.pdfa.results.ValidationResult;
 /**
  * Properties of the printed pack; what it says is read back by another route than it was written.
  */
+@Tag("slow")
 public class PdfTest {
 
   private static List<String> pages(byte[] pdf) throws IOException {

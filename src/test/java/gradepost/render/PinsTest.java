@@ -10,10 +10,12 @@ import gradepost.briefing.compose.Composer;
 import gradepost.drive.DemoPlans;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Property: every numbered action of an approach page is on its chart, once. */
+@Tag("slow")
 class PinsTest {
   /** Keeps the rings, and the number in each. */
   private static final class Rings implements Canvas {

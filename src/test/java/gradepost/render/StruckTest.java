@@ -13,6 +13,7 @@ import gradepost.units.UnitStyle;
 import java.awt.geom.Path2D;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -21,6 +22,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * Property: no line of a chart runs through a label; a hair of the pale grid may. What lies under a
  * patch of paper is not seen.
  */
+@Tag("slow")
 class StruckTest {
   private static final double SAMPLE = 0.5;
   private static final double TOUCH = 0.5;

@@ -120,6 +120,7 @@ class PathTest {
     assertThat(down.printedAtOrBefore(3)).isZero();
     assertThat(down.printedAtOrAfter(3)).isEqualTo(5);
     assertThat(down.printedAtOrBefore(3216)).isEqualTo(3210);
+    assertThat(down.printedAtOrBefore(3218)).isEqualTo(3218);
     assertThat(down.printedAtOrBefore(3219)).isEqualTo(3218);
     assertThat(down.printedAtOrAfter(3219)).isEqualTo(3228);
     assertThat(down.printedAtOrAfter(3208)).isEqualTo(3210);

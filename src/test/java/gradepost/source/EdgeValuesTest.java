@@ -29,6 +29,7 @@ import org.junit.jupiter.api.Test;
  * Property: whatever a key takes, at its least and at its most, ends within bounded time in a
  * paper, in a plan that is refused, or in problems at their places.
  */
+@Tag("slow")
 class EdgeValuesTest {
   private static final int LONGEST_S = 60;
 

@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Set;
 import java.util.TreeSet;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Property: every row of every key table is read, checked and described. */
+@Tag("slow")
 class KeyTableTest {
   private static String problems(KeyWalk.Met met, String text) {
     return Fixture.good().put(met.file(), text).sources().pack(Fixture.PACK).problems().text();

@@ -16,6 +16,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
@@ -26,6 +27,7 @@ import org.yaml.snakeyaml.nodes.SequenceNode;
  * with problems at places. The number of mutants is a system property, so that a long run can have
  * more of them ({@code mvn test -P long}).
  */
+@Tag("slow")
 class MutationTest {
   private static final int MUTANTS = Integer.getInteger("gradepost.mutants", 2_000);
   private static final long A_SECOND_NS = 1_000_000_000L;

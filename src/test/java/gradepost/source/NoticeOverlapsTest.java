@@ -11,9 +11,11 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Property: the sweep finds what comparing each with each finds, and in a moment. */
+@Tag("slow")
 class NoticeOverlapsTest {
   private static final int NAMED = 5;
 

@@ -2,12 +2,14 @@ package gradepost.source;
 
 import com.code_intelligence.jazzer.junit.FuzzTest;
 import java.util.Arrays;
+import org.junit.jupiter.api.Tag;
 
 /**
  * Property, coverage-guided: any bytes in the place of any file are answered without an exception.
  * In the build the kept inputs run once; to look for new ones set {@code JAZZER_FUZZ=1} and run
  * this class.
  */
+@Tag("slow")
 class ReaderFuzzTest {
 
   /** The first byte says which file of the fixture the others stand for. */

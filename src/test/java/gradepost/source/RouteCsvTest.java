@@ -9,11 +9,13 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** Property: a table out and in again changes nothing, and a change changes nothing else. */
+@Tag("slow")
 class RouteCsvTest {
   private static final String FILE = "route.yaml";
   private static final List<Path> DEMOS =

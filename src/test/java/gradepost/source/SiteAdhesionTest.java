@@ -8,12 +8,14 @@ import gradepost.drive.AdhesionCase;
 import gradepost.stock.ConstantAdhesion;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Property: what holds on low-adhesion sites is read for the cases that it is given for. */
+@Tag("slow")
 class SiteAdhesionTest {
   private static final String TYPED =
       "site-adhesion: {law: share, of: low, share: 50 %, in: [damp, low], for: leaf film on known"

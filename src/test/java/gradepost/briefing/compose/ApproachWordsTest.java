@@ -20,11 +20,13 @@ import gradepost.drive.Run;
 import gradepost.units.Rounding;
 import gradepost.units.UnitStyle;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Properties of the sentences on the approach pages of the demo packs. */
+@Tag("slow")
 class ApproachWordsTest {
 
   private static Briefing briefing(Plan plan) {

@@ -36,12 +36,14 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
  * Property: what a page says of a brake is so on that page. A point is a braking point only where a
  * brake goes on, and a brake that is on at a board stands in the table of its page.
  */
+@Tag("slow")
 class BrakeOfItsPageTest {
   private static List<Plan> plans = List.of();
 

@@ -14,9 +14,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Property: a page says nothing that its data do not bear out. */
+@Tag("slow")
 class NotHeldWordsTest {
   private static final Pattern YARDS = Pattern.compile("(\\d+) yd (past|late)");
   private static final Pattern LONGER = Pattern.compile("(\\d+) s longer");

@@ -15,6 +15,7 @@ import gradepost.drive.Plan;
 import gradepost.drive.Planner;
 import gradepost.motion.PoorRail;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -22,6 +23,7 @@ import org.junit.jupiter.api.Test;
  * first is what comes of it on the poorest rail, and that rail and the site are named. On dry rail,
  * where the brake goes on later, it may come out worst; then no site is named.
  */
+@Tag("slow")
 class PoorestRailTest {
 
   private static double shortM(CaseResult c) {

@@ -25,9 +25,11 @@ import gradepost.units.Rounding;
 import gradepost.units.UnitStyle;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** What every page of the demo packs tells of one thing is the same, and none of it flatters. */
+@Tag("slow")
 class ToldAsDrivenTest {
   private record Paper(Plan plan, Part part) {}
 

@@ -28,12 +28,14 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
  * Property: every paper of the frozen pack and of both demo routes can be answered, in one way
  * only.
  */
+@Tag("slow")
 class QuestionBankTest {
   private static final int SEEDS = 1000;
 

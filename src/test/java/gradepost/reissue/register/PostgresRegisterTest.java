@@ -4,6 +4,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.extension.RegisterExtension;
 
 /** The same promises in PostgreSQL. */
+@Tag("slow")
 @Tag("postgres")
 class PostgresRegisterTest extends RegisterContract {
   @RegisterExtension static final PostgresServer SERVER = new PostgresServer();
