@@ -5,6 +5,8 @@ import static com.tngtech.archunit.core.domain.JavaClass.Predicates.simpleNameSt
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static java.util.stream.Collectors.counting;
+import static java.util.stream.Collectors.groupingBy;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.core.domain.JavaClasses;
@@ -14,6 +16,8 @@ import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 import java.time.Clock;
+import java.util.Map;
+import java.util.TreeMap;
 import org.jspecify.annotations.NullMarked;
 
 /** Property: the arrows between packages are the ones that DEVELOPERS.md draws, and no others. */
@@ -28,24 +32,36 @@ class ArchitectureTest {
           .definedBy("gradepost.cli..")
           .layer("app")
           .definedBy("gradepost.app..")
-          .layer("source")
-          .definedBy("gradepost.source..")
           .layer("render")
           .definedBy("gradepost.render..")
           .layer("briefing")
           .definedBy("gradepost.briefing..")
+          .layer("source")
+          .definedBy("gradepost.source..")
           .layer("reissue")
           .definedBy("gradepost.reissue..")
+          .layer("ride")
+          .definedBy("gradepost.ride..")
           .layer("drive")
           .definedBy("gradepost.drive..")
+          .layer("plan")
+          .definedBy("gradepost.plan..")
           .layer("told")
           .definedBy("gradepost.told..")
+          .layer("task")
+          .definedBy("gradepost.task..")
+          .layer("policy")
+          .definedBy("gradepost.policy..")
+          .layer("pack")
+          .definedBy("gradepost.pack..")
           .layer("motion")
           .definedBy("gradepost.motion..")
           .layer("stock")
           .definedBy("gradepost.stock..")
           .layer("route")
           .definedBy("gradepost.route..")
+          .layer("yaml")
+          .definedBy("gradepost.yaml..")
           .layer("units")
           .definedBy("gradepost.units..")
           .whereLayer("cli")
@@ -60,12 +76,38 @@ class ArchitectureTest {
           .mayOnlyBeAccessedByLayers("app", "render")
           .whereLayer("reissue")
           .mayOnlyBeAccessedByLayers("app", "briefing", "cli")
+          .whereLayer("ride")
+          .mayOnlyBeAccessedByLayers("app", "source", "briefing")
           .whereLayer("drive")
-          .mayOnlyBeAccessedByLayers("app", "briefing", "reissue", "source")
+          .mayOnlyBeAccessedByLayers("app", "source", "briefing", "reissue", "ride")
+          .whereLayer("plan")
+          .mayOnlyBeAccessedByLayers("app", "source", "briefing", "reissue", "ride", "drive")
           .whereLayer("told")
-          .mayOnlyBeAccessedByLayers("app", "briefing", "reissue", "drive")
+          .mayOnlyBeAccessedByLayers(
+              "app", "source", "briefing", "reissue", "ride", "drive", "plan")
+          .whereLayer("task")
+          .mayOnlyBeAccessedByLayers(
+              "app", "source", "briefing", "reissue", "ride", "drive", "plan")
+          .whereLayer("policy")
+          .mayOnlyBeAccessedByLayers(
+              "app", "source", "briefing", "reissue", "ride", "drive", "plan", "task")
+          .whereLayer("pack")
+          .mayOnlyBeAccessedByLayers(
+              "cli", "app", "source", "briefing", "reissue", "ride", "drive", "plan", "task")
           .whereLayer("motion")
-          .mayOnlyBeAccessedByLayers("app", "briefing", "drive")
+          .mayOnlyBeAccessedByLayers(
+              "app",
+              "source",
+              "briefing",
+              "reissue",
+              "ride",
+              "drive",
+              "plan",
+              "task",
+              "policy",
+              "pack")
+          .whereLayer("yaml")
+          .mayOnlyBeAccessedByLayers("app", "source")
           .ensureAllClassesAreContainedInArchitecture();
 
   @ArchTest
@@ -109,6 +151,12 @@ class ArchitectureTest {
               "gradepost.route..",
               "gradepost.stock..",
               "gradepost.motion..",
+              "gradepost.pack..",
+              "gradepost.policy..",
+              "gradepost.task..",
+              "gradepost.told..",
+              "gradepost.plan..",
+              "gradepost.ride..",
               "gradepost.drive..",
               "gradepost.reissue..",
               "gradepost.briefing..")
@@ -140,5 +188,16 @@ class ArchitectureTest {
             .distinct()
             .toList();
     assertThat(unmarked).isEmpty();
+  }
+
+  /** A package that holds more is a drawer; one that holds less is no room of its own. */
+  @ArchTest
+  static void noRoomIsTooFull(JavaClasses classes) {
+    Map<String, Long> files =
+        classes.stream()
+            .filter(c -> !c.getSimpleName().equals("package-info"))
+            .filter(c -> c.isTopLevelClass() && !c.getModifiers().contains(JavaModifier.SYNTHETIC))
+            .collect(groupingBy(c -> c.getPackageName(), TreeMap::new, counting()));
+    assertThat(files).allSatisfy((room, count) -> assertThat(count).as(room).isBetween(3L, 30L));
   }
 }

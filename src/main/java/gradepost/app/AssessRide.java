@@ -1,19 +1,26 @@
 package gradepost.app;
 
+import gradepost.app.issue.Issue;
+import gradepost.app.issue.Layout;
+import gradepost.app.issue.Task;
+import gradepost.app.store.Answer;
+import gradepost.app.store.Delivery;
+import gradepost.app.store.Disk;
+import gradepost.app.store.IoErrorText;
 import gradepost.briefing.Briefing;
+import gradepost.briefing.compose.BriefingFacts;
 import gradepost.briefing.compose.Composer;
-import gradepost.briefing.compose.Taught;
 import gradepost.briefing.signoff.Course;
 import gradepost.briefing.signoff.Papers;
 import gradepost.briefing.signoff.RideReport;
-import gradepost.drive.Plan;
-import gradepost.drive.SignOffRules;
-import gradepost.drive.ride.Ride;
-import gradepost.drive.ride.RideJudge;
-import gradepost.drive.ride.RideResult;
-import gradepost.source.PackFile;
-import gradepost.source.Reading;
+import gradepost.plan.Plan;
+import gradepost.policy.SignOffRules;
+import gradepost.ride.Ride;
+import gradepost.ride.RideJudge;
+import gradepost.ride.RideResult;
 import gradepost.source.Sources;
+import gradepost.source.pack.PackFile;
+import gradepost.yaml.Reading;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -67,7 +74,7 @@ public final class AssessRide {
       return answer.and(
           assess(ride, good.value(), tasks.get(0), rules.get(), sources, new Delivery(out)));
     } catch (IOException e) {
-      return Answer.refused(Trouble.inWords(e));
+      return Answer.refused(IoErrorText.inWords(e));
     }
   }
 
@@ -85,7 +92,7 @@ public final class AssessRide {
     Briefing briefing =
         new Composer(layout.messages())
             .compose(task.title(), List.of(plan), Issue.of(pack, task.assignment()), List.of());
-    Course course = new Course(new Taught(plan, layout.messages()), briefing, rules);
+    Course course = new Course(new BriefingFacts(plan, layout.messages()), briefing, rules);
     String name = String.valueOf(file.getFileName());
     Papers report = new RideReport(course).of(good.value(), result, name, on);
     String stem = name.replaceFirst("\\.[A-Za-z]{1,4}$", "") + "-report";

@@ -1,15 +1,31 @@
 package gradepost.app;
 
+import gradepost.app.export.HandOver;
+import gradepost.app.issue.Cards;
+import gradepost.app.issue.Failures;
+import gradepost.app.issue.Issue;
+import gradepost.app.issue.Layout;
+import gradepost.app.issue.LayoutPool;
+import gradepost.app.issue.SignOff;
+import gradepost.app.issue.Task;
+import gradepost.app.issue.TrainCheck;
+import gradepost.app.store.Answer;
+import gradepost.app.store.Delivery;
+import gradepost.app.store.Disk;
+import gradepost.app.store.IoErrorText;
+import gradepost.app.store.PackFiles;
+import gradepost.app.store.Paper;
+import gradepost.app.store.Progress;
 import gradepost.briefing.Briefing;
 import gradepost.briefing.compose.Composer;
-import gradepost.drive.Plan;
-import gradepost.drive.SignOffRules;
-import gradepost.render.TemplateFault;
-import gradepost.source.PackFile;
-import gradepost.source.PaperKind;
-import gradepost.source.Problems;
-import gradepost.source.Reading;
+import gradepost.pack.PaperKind;
+import gradepost.plan.Plan;
+import gradepost.policy.SignOffRules;
+import gradepost.render.chart.TemplateFault;
 import gradepost.source.Sources;
+import gradepost.source.pack.PackFile;
+import gradepost.yaml.Problems;
+import gradepost.yaml.Reading;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -64,15 +80,16 @@ public final class Brief {
       if (obstacle.isPresent()) {
         return Answer.refused(obstacle.get());
       }
-      try (Presses presses = new Presses(templates)) {
+      try (LayoutPool presses = new LayoutPool(templates)) {
         return briefAll(packs, presses, new Delivery(out));
       }
     } catch (IOException e) {
-      return Answer.refused(Trouble.inWords(e));
+      return Answer.refused(IoErrorText.inWords(e));
     }
   }
 
-  private Answer briefAll(List<Path> packs, Presses presses, Delivery delivery) throws IOException {
+  private Answer briefAll(List<Path> packs, LayoutPool presses, Delivery delivery)
+      throws IOException {
     Sources sources = Disk.sources();
     List<Reading<PackFile>> readings =
         packs.stream().map(pack -> sources.pack(Disk.name(pack))).toList();
@@ -90,7 +107,7 @@ public final class Brief {
   }
 
   /** A pack that cannot be laid out does not stop the others. */
-  private Answer alone(Path file, PackFile pack, Presses presses, Delivery delivery)
+  private Answer alone(Path file, PackFile pack, LayoutPool presses, Delivery delivery)
       throws IOException {
     try {
       return brief(file, pack, presses, delivery);
@@ -103,7 +120,7 @@ public final class Brief {
   private record Made(Plan plan, List<Paper> papers, List<String> failures) {}
 
   /** The way of one pack. */
-  private Answer brief(Path file, PackFile pack, Presses presses, Delivery delivery)
+  private Answer brief(Path file, PackFile pack, LayoutPool presses, Delivery delivery)
       throws IOException {
     Set<PaperKind> wanted = EnumSet.copyOf(pack.papers());
     wanted.addAll(with);
@@ -116,7 +133,7 @@ public final class Brief {
     if (early.hasErrors()) {
       return Answer.of(early);
     }
-    List<Presses.Job<Made>> jobs = new ArrayList<>();
+    List<LayoutPool.Job<Made>> jobs = new ArrayList<>();
     for (Task task : Task.of(file, pack)) {
       jobs.add(layout -> made(file, task, pack, wanted, rules, layout));
     }

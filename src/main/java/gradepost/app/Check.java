@@ -1,15 +1,23 @@
 package gradepost.app;
 
-import gradepost.drive.Plan;
+import gradepost.app.export.Sarif;
+import gradepost.app.issue.Failures;
+import gradepost.app.issue.Task;
+import gradepost.app.issue.TrainCheck;
+import gradepost.app.store.Answer;
+import gradepost.app.store.Disk;
+import gradepost.app.store.IoErrorText;
+import gradepost.app.store.PackFiles;
 import gradepost.motion.NoEnd;
-import gradepost.source.FileKind;
-import gradepost.source.PackFile;
-import gradepost.source.Problem;
-import gradepost.source.Problems;
-import gradepost.source.Reading;
-import gradepost.source.Severity;
+import gradepost.plan.Plan;
 import gradepost.source.Sources;
-import gradepost.source.Spot;
+import gradepost.source.file.FileKind;
+import gradepost.source.pack.PackFile;
+import gradepost.yaml.Problem;
+import gradepost.yaml.Problems;
+import gradepost.yaml.Reading;
+import gradepost.yaml.Severity;
+import gradepost.yaml.SourcePosition;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -34,7 +42,7 @@ public final class Check {
                       + (answer.problems().isEmpty() ? "nothing found" : "notes only")))
           : answer;
     } catch (IOException e) {
-      return Answer.refused(Trouble.inWords(e));
+      return Answer.refused(IoErrorText.inWords(e));
     }
   }
 
@@ -49,7 +57,7 @@ public final class Check {
       Answer log = Answer.said(Sarif.of(problems));
       return Answer.of(problems).good() ? log : log.butFound();
     } catch (IOException e) {
-      return Answer.refused(Trouble.inWords(e));
+      return Answer.refused(IoErrorText.inWords(e));
     }
   }
 
@@ -95,6 +103,6 @@ public final class Check {
 
   private static Problem unfit(Path file, String failure) {
     return new Problem(
-        new Spot(Disk.name(file), 1, 1), Severity.ERROR, failure, "", "", Sarif.UNFIT);
+        new SourcePosition(Disk.name(file), 1, 1), Severity.ERROR, failure, "", "", Sarif.UNFIT);
   }
 }

@@ -1,12 +1,18 @@
 package gradepost.app;
 
+import gradepost.app.issue.ArchivedInputs;
+import gradepost.app.store.Answer;
+import gradepost.app.store.Archive;
+import gradepost.app.store.Disk;
+import gradepost.app.store.IoErrorText;
+import gradepost.app.store.Store;
 import gradepost.reissue.register.Entry;
 import gradepost.reissue.register.Listing;
 import gradepost.reissue.register.Question;
 import gradepost.reissue.register.Register;
 import gradepost.reissue.register.Register.By;
 import gradepost.reissue.register.RegisterException;
-import gradepost.source.PackFile;
+import gradepost.source.pack.PackFile;
 import java.io.IOException;
 import java.time.Clock;
 import java.time.LocalDate;
@@ -43,7 +49,7 @@ public final class Desk {
       act.on(register, by(), issue.get());
       return Answer.said(issue.get().name() + ": " + done);
     } catch (IOException e) {
-      return Answer.refused(Trouble.inWords(e));
+      return Answer.refused(IoErrorText.inWords(e));
     } catch (RegisterException e) {
       return Answer.refused("error: " + e.getMessage());
     }
@@ -101,7 +107,7 @@ public final class Desk {
         "%%s signed off, %s, until %s".formatted(direction.replace("%", "%%"), lapses),
         (register, by, issue, name) -> {
           PackFile pack =
-              Kits.pack(Disk.sources(), new Archive(store.archive()), issue)
+              ArchivedInputs.pack(Disk.sources(), new Archive(store.archive()), issue)
                   .orElseThrow(
                       () ->
                           new RegisterException(
@@ -134,7 +140,7 @@ public final class Desk {
     try (Register register = store.open()) {
       return new Found.Rows(register.list(question));
     } catch (IOException e) {
-      return new Found.Nothing(Answer.refused(Trouble.inWords(e)));
+      return new Found.Nothing(Answer.refused(IoErrorText.inWords(e)));
     } catch (RegisterException e) {
       return new Found.Nothing(Answer.refused("error: " + e.getMessage()));
     }

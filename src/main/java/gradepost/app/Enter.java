@@ -1,14 +1,30 @@
 package gradepost.app;
 
-import gradepost.app.IssuePapers.Laid;
-import gradepost.app.Kits.Because;
-import gradepost.app.Kits.Issued;
+import gradepost.app.issue.ArchivedInputs;
+import gradepost.app.issue.ArchivedInputs.Because;
+import gradepost.app.issue.ArchivedInputs.Issued;
+import gradepost.app.issue.Concern;
+import gradepost.app.issue.DifferenceFinder;
+import gradepost.app.issue.Differences;
+import gradepost.app.issue.IssuePapers;
+import gradepost.app.issue.IssuePapers.Laid;
+import gradepost.app.issue.Layout;
+import gradepost.app.issue.Maker;
+import gradepost.app.reissue.IssueInstaller;
+import gradepost.app.store.Answer;
+import gradepost.app.store.Archive;
+import gradepost.app.store.Disk;
+import gradepost.app.store.IoErrorText;
+import gradepost.app.store.Lock;
+import gradepost.app.store.PackFiles;
+import gradepost.app.store.Progress;
+import gradepost.app.store.Store;
 import gradepost.reissue.register.Entry;
 import gradepost.reissue.register.Register;
 import gradepost.reissue.register.Register.By;
 import gradepost.reissue.register.RegisterException;
-import gradepost.source.PackFile;
-import gradepost.source.Reading;
+import gradepost.source.pack.PackFile;
+import gradepost.yaml.Reading;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -68,7 +84,7 @@ public final class Enter {
         return answer;
       }
     } catch (IOException e) {
-      return Answer.refused(Trouble.inWords(e));
+      return Answer.refused(IoErrorText.inWords(e));
     } catch (RegisterException e) {
       return Answer.refused("error: " + e.getMessage());
     }
@@ -95,9 +111,9 @@ public final class Enter {
     Laid laid = new IssuePapers(layout, false, Concern.NOBODY).of(differences, paper -> {});
     Issued issued =
         new Issued(Maker.of(layout), Because.FIRST, laid.papers(), differences.sheets());
-    Entry entry = Kits.issued(new Archive(store.archive()), name, good.value(), issued);
+    Entry entry = ArchivedInputs.issued(new Archive(store.archive()), name, good.value(), issued);
     register.issue(by, entry);
-    Answer placed = new Placing(store, out).place(file, entry);
+    Answer placed = new IssueInstaller(store, out).place(file, entry);
     if (placed.good()) {
       register.delivered(by, entry);
     }

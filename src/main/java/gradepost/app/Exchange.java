@@ -1,8 +1,11 @@
 package gradepost.app;
 
-import gradepost.source.DiskFiles;
-import gradepost.source.Reading;
+import gradepost.app.store.Answer;
+import gradepost.app.store.Disk;
+import gradepost.app.store.IoErrorText;
 import gradepost.source.RouteCsv;
+import gradepost.source.file.DiskFiles;
+import gradepost.yaml.Reading;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -37,7 +40,7 @@ public final class Exchange {
       Files.move(beside, route, StandardCopyOption.REPLACE_EXISTING);
       return Answer.wrote(java.util.List.of(route));
     } catch (IOException e) {
-      return Answer.refused(Trouble.inWords(e));
+      return Answer.refused(IoErrorText.inWords(e));
     }
   }
 

@@ -1,6 +1,10 @@
 package gradepost.app;
 
-import gradepost.source.FileKind;
+import gradepost.app.export.SchemaText;
+import gradepost.app.store.Answer;
+import gradepost.app.store.Disk;
+import gradepost.app.store.IoErrorText;
+import gradepost.source.file.FileKind;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -38,7 +42,7 @@ public final class NewFile {
       }
       return Answer.wrote(written);
     } catch (IOException e) {
-      return Answer.refused(Trouble.inWords(e));
+      return Answer.refused(IoErrorText.inWords(e));
     }
   }
 

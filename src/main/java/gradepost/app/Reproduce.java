@@ -1,11 +1,29 @@
 package gradepost.app;
 
+import gradepost.app.issue.ArchivedInputs;
+import gradepost.app.issue.Concern;
+import gradepost.app.issue.DifferenceFinder;
+import gradepost.app.issue.Differences;
+import gradepost.app.issue.Issue;
+import gradepost.app.issue.IssuePapers;
+import gradepost.app.issue.LastIssue;
+import gradepost.app.issue.Layout;
+import gradepost.app.issue.Maker;
+import gradepost.app.store.Answer;
+import gradepost.app.store.Archive;
+import gradepost.app.store.Delivery;
+import gradepost.app.store.Digest;
+import gradepost.app.store.Disk;
+import gradepost.app.store.IoErrorText;
+import gradepost.app.store.Paper;
+import gradepost.app.store.Progress;
+import gradepost.app.store.Store;
 import gradepost.reissue.register.Entry;
 import gradepost.reissue.register.Entry.Kept;
 import gradepost.reissue.register.Register;
 import gradepost.reissue.register.RegisterException;
-import gradepost.source.PackFile;
 import gradepost.source.Sources;
+import gradepost.source.pack.PackFile;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -47,7 +65,7 @@ public final class Reproduce {
       }
       return reproduce(entry.get(), base, out);
     } catch (IOException e) {
-      return Answer.refused(Trouble.inWords(e));
+      return Answer.refused(IoErrorText.inWords(e));
     } catch (RegisterException e) {
       return Answer.refused("error: " + e.getMessage());
     }
@@ -62,11 +80,12 @@ public final class Reproduce {
       damaged.addAll(damaged(archive, base.get(), base.get().inputs(), "input"));
     }
     Sources sources = Disk.sources();
-    Optional<PackFile> pack = Kits.pack(sources, archive, entry);
+    Optional<PackFile> pack = ArchivedInputs.pack(sources, archive, entry);
     Optional<LastIssue> before = Optional.empty();
     if (base.isPresent()) {
       Entry then = base.get();
-      before = Kits.pack(sources, archive, then).map(p -> new LastIssue(p, then.sheets()));
+      before =
+          ArchivedInputs.pack(sources, archive, then).map(p -> new LastIssue(p, then.sheets()));
     }
     if (pack.isEmpty() || before.isPresent() != base.isPresent()) {
       damaged.add("error: %s cannot be made again".formatted(entry.name()));

@@ -1,13 +1,15 @@
 package gradepost.app;
 
-import gradepost.route.Direction;
-import gradepost.route.Location;
+import gradepost.app.store.Answer;
+import gradepost.app.store.Disk;
 import gradepost.route.Route;
-import gradepost.route.Section;
-import gradepost.source.Reading;
+import gradepost.route.place.Direction;
+import gradepost.route.place.Location;
+import gradepost.route.place.Section;
 import gradepost.units.Mileage;
 import gradepost.units.Parsed;
 import gradepost.units.QuantityKind;
+import gradepost.yaml.Reading;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;

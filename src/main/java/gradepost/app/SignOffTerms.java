@@ -2,7 +2,7 @@ package gradepost.app;
 
 import gradepost.reissue.register.Entry;
 import gradepost.reissue.register.RegisterException;
-import gradepost.source.PackFile;
+import gradepost.source.pack.PackFile;
 import gradepost.units.Nearest;
 import java.time.LocalDate;
 import java.util.List;

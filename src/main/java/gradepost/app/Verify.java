@@ -2,9 +2,14 @@ package gradepost.app;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import gradepost.app.issue.Issue;
+import gradepost.app.store.Answer;
+import gradepost.app.store.Disk;
+import gradepost.app.store.IoErrorText;
+import gradepost.app.store.PackFiles;
 import gradepost.render.Fingerprints;
-import gradepost.source.PackFile;
-import gradepost.source.Reading;
+import gradepost.source.pack.PackFile;
+import gradepost.yaml.Reading;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -32,7 +37,7 @@ public final class Verify {
       }
       return compare(paper, printed.get(), PackFiles.packs(named));
     } catch (IOException e) {
-      return Answer.refused(Trouble.inWords(e));
+      return Answer.refused(IoErrorText.inWords(e));
     }
   }
 

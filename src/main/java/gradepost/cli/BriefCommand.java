@@ -1,7 +1,7 @@
 package gradepost.cli;
 
 import gradepost.app.Brief;
-import gradepost.source.PaperKind;
+import gradepost.pack.PaperKind;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;

@@ -1,7 +1,7 @@
 package gradepost.cli;
 
 import gradepost.app.NewFile;
-import gradepost.source.FileKind;
+import gradepost.source.file.FileKind;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;

@@ -1,6 +1,6 @@
 package gradepost.cli;
 
-import gradepost.source.PaperKind;
+import gradepost.pack.PaperKind;
 import java.util.Arrays;
 import java.util.stream.Collectors;
 import picocli.CommandLine.ITypeConverter;

@@ -1,8 +1,8 @@
 package gradepost.cli;
 
-import gradepost.app.Answer;
 import gradepost.app.Desk;
 import gradepost.app.Enter;
+import gradepost.app.store.Answer;
 import gradepost.reissue.register.Question;
 import java.nio.file.Path;
 import java.time.Clock;

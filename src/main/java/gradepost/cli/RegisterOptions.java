@@ -1,6 +1,6 @@
 package gradepost.cli;
 
-import gradepost.app.Store;
+import gradepost.app.store.Store;
 import gradepost.reissue.register.Names;
 import java.nio.file.Path;
 import java.util.Optional;

@@ -1,7 +1,7 @@
 package gradepost.cli;
 
-import gradepost.app.Order;
-import gradepost.app.Reissue;
+import gradepost.app.reissue.Order;
+import gradepost.app.reissue.Reissue;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;

@@ -1,6 +1,6 @@
 package gradepost.cli;
 
-import gradepost.app.Answer;
+import gradepost.app.store.Answer;
 import java.io.PrintWriter;
 import picocli.CommandLine.Model.CommandSpec;
 

@@ -1,7 +1,7 @@
 package gradepost.cli;
 
-import gradepost.app.SchemaText;
-import gradepost.source.FileKind;
+import gradepost.app.export.SchemaText;
+import gradepost.source.file.FileKind;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;

@@ -1,7 +1,7 @@
 package gradepost.cli;
 
-import gradepost.app.Answer;
 import gradepost.app.Show;
+import gradepost.app.store.Answer;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;

@@ -1,6 +1,6 @@
 package gradepost.cli;
 
-import gradepost.app.Progress;
+import gradepost.app.store.Progress;
 import java.io.Console;
 import java.time.Duration;
 import java.util.Optional;

@@ -1,5 +1,24 @@
 package gradepost.drive;
 
+import gradepost.drive.brake.TrainModels;
+import gradepost.drive.fallback.Ladder;
+import gradepost.drive.fallback.RechargeCaution;
+import gradepost.drive.fallback.Spreads;
+import gradepost.drive.leg.ApproachSolution;
+import gradepost.drive.leg.Places;
+import gradepost.plan.Action;
+import gradepost.plan.Application;
+import gradepost.plan.Approach;
+import gradepost.plan.BrakeTest;
+import gradepost.plan.CaseResult;
+import gradepost.plan.Cues;
+import gradepost.plan.Finding;
+import gradepost.plan.IfFaster;
+import gradepost.plan.Spread;
+import gradepost.policy.AdhesionCase;
+import gradepost.task.Assignment;
+import gradepost.task.Ceiling;
+import gradepost.task.Target;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
@@ -15,7 +34,7 @@ import java.util.function.Function;
  */
 final class Approaches {
   private final Assignment assignment;
-  private final Bench bench;
+  private final TrainModels bench;
   private final Map<Target, Integer> numbers;
   private final List<Action> actions;
   private final List<BrakeTest> tests;
@@ -30,7 +49,7 @@ final class Approaches {
    */
   Approaches(
       Assignment assignment,
-      Bench bench,
+      TrainModels bench,
       Ceiling ceiling,
       Map<Target, Integer> numbers,
       List<Action> actions,
@@ -46,11 +65,11 @@ final class Approaches {
     this.permitted = new PermittedRun(assignment, bench, ceiling, places);
   }
 
-  List<Approach> of(List<Piece> pieces) {
-    IdentityHashMap<Piece, Optional<Spread>> spreads = spreads(pieces);
+  List<Approach> of(List<ApproachSolution> pieces) {
+    IdentityHashMap<ApproachSolution, Optional<Spread>> spreads = spreads(pieces);
     List<Approach> approaches = new ArrayList<>();
-    List<Piece> page = new ArrayList<>();
-    for (Piece piece : pieces) {
+    List<ApproachSolution> page = new ArrayList<>();
+    for (ApproachSolution piece : pieces) {
       page.add(piece);
       Optional<Target.OfApproach> target = piece.target().ofApproach();
       if (target.isPresent()) {
@@ -61,10 +80,11 @@ final class Approaches {
     return approaches;
   }
 
-  private Approach approach(List<Piece> page, Target.OfApproach target, Optional<Spread> spread) {
-    Piece last = page.get(page.size() - 1);
-    List<Piece> braked = page.stream().filter(p -> p.braking().isPresent()).toList();
-    Piece first = braked.isEmpty() ? last : braked.get(0);
+  private Approach approach(
+      List<ApproachSolution> page, Target.OfApproach target, Optional<Spread> spread) {
+    ApproachSolution last = page.get(page.size() - 1);
+    List<ApproachSolution> braked = page.stream().filter(p -> p.braking().isPresent()).toList();
+    ApproachSolution first = braked.isEmpty() ? last : braked.get(0);
     int number = Objects.requireNonNull(numbers.get(last.target()));
     List<Application> applications =
         applications(braked, last.target(), number, p -> cues(p.brakingM().orElseThrow()));
@@ -90,13 +110,13 @@ final class Approaches {
         findings);
   }
 
-  private Optional<IfFaster> ifFaster(Piece unbraked, int number) {
+  private Optional<IfFaster> ifFaster(ApproachSolution unbraked, int number) {
     Target target = unbraked.target();
     if (target.standsThere() || brakedForTheNext(target, number)) {
       return Optional.empty();
     }
     PermittedRun.Braked run = permitted.to(unbraked);
-    Optional<Piece> braked = run.piece();
+    Optional<ApproachSolution> braked = run.piece();
     return Optional.of(
         new IfFaster(
             permitted.mostMps(unbraked),
@@ -126,7 +146,10 @@ final class Approaches {
    * @param target of the whole approach
    */
   private List<Application> applications(
-      List<Piece> braked, Target target, int number, Function<Piece, Cues> cues) {
+      List<ApproachSolution> braked,
+      Target target,
+      int number,
+      Function<ApproachSolution, Cues> cues) {
     List<List<Ladder.Cases>> rails = new ArrayList<>();
     List<Ladder.Cases> better = List.of();
     for (AdhesionCase adhesion : assignment.policy().adhesion()) {
@@ -142,7 +165,8 @@ final class Approaches {
     return out;
   }
 
-  private Application application(Piece piece, Target target, Cues cues, List<Ladder.Cases> rails) {
+  private Application application(
+      ApproachSolution piece, Target target, Cues cues, List<Ladder.Cases> rails) {
     double point = piece.brakingM().orElseThrow();
     List<CaseResult> cases = rails.stream().map(Ladder.Cases::own).toList();
     List<CaseResult> toStand = rails.stream().flatMap(r -> r.toStand().stream()).toList();
@@ -175,11 +199,13 @@ final class Approaches {
   }
 
   /** On all cores; each piece draws by a seed of its own, so that the order does not matter. */
-  private IdentityHashMap<Piece, Optional<Spread>> spreads(List<Piece> pieces) {
+  private IdentityHashMap<ApproachSolution, Optional<Spread>> spreads(
+      List<ApproachSolution> pieces) {
     Spreads spreads = new Spreads(assignment, bench);
-    List<Piece> whole = pieces.stream().filter(p -> p.target().ofApproach().isPresent()).toList();
+    List<ApproachSolution> whole =
+        pieces.stream().filter(p -> p.target().ofApproach().isPresent()).toList();
     List<Optional<Spread>> drawn = whole.parallelStream().map(spreads::of).toList();
-    IdentityHashMap<Piece, Optional<Spread>> all = new IdentityHashMap<>();
+    IdentityHashMap<ApproachSolution, Optional<Spread>> all = new IdentityHashMap<>();
     for (int i = 0; i < whole.size(); i++) {
       all.put(whole.get(i), drawn.get(i));
     }

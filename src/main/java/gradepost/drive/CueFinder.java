@@ -1,5 +1,7 @@
 package gradepost.drive;
 
+import gradepost.drive.leg.Places;
+import gradepost.plan.Cues;
 import gradepost.route.Landmark;
 import java.util.Comparator;
 import java.util.List;

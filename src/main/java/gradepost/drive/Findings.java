@@ -1,6 +1,14 @@
 package gradepost.drive;
 
+import gradepost.drive.leg.ApproachSolution;
+import gradepost.plan.Application;
+import gradepost.plan.BrakeTest;
+import gradepost.plan.Finding;
+import gradepost.plan.Spread;
 import gradepost.route.BigDrop;
+import gradepost.task.Assignment;
+import gradepost.task.Stops;
+import gradepost.task.Target;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -18,7 +26,8 @@ final class Findings {
    */
   private static final double LATE_SHARE = 0.16;
 
-  static List<Finding> of(Assignment assignment, Piece piece, List<Application> applications) {
+  static List<Finding> of(
+      Assignment assignment, ApproachSolution piece, List<Application> applications) {
     List<Finding> findings = new ArrayList<>();
     findings.addAll(
         piece

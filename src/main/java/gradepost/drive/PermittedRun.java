@@ -1,8 +1,24 @@
 package gradepost.drive;
 
+import gradepost.drive.brake.Braking;
+import gradepost.drive.brake.BrakingRun;
+import gradepost.drive.brake.Root;
+import gradepost.drive.brake.Solver;
+import gradepost.drive.brake.TrainModels;
+import gradepost.drive.fallback.PlannedPoints;
+import gradepost.drive.leg.ApproachSolution;
+import gradepost.drive.leg.Places;
+import gradepost.drive.leg.RunStates;
+import gradepost.drive.leg.SpeedProfile;
 import gradepost.motion.Snapshot;
 import gradepost.motion.Stepper;
-import gradepost.motion.Until;
+import gradepost.motion.StopConditions;
+import gradepost.plan.Action;
+import gradepost.plan.Instruction;
+import gradepost.plan.Trigger;
+import gradepost.task.Assignment;
+import gradepost.task.Ceiling;
+import gradepost.task.Target;
 import gradepost.units.Rounding;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,12 +35,12 @@ final class PermittedRun {
   private static final double TOLERANCE_M = 0.01;
 
   private final Assignment assignment;
-  private final Bench bench;
+  private final TrainModels bench;
   private final Ceiling ceiling;
   private final Places places;
   private final PlannedPoints points;
 
-  PermittedRun(Assignment assignment, Bench bench, Ceiling ceiling, Places places) {
+  PermittedRun(Assignment assignment, TrainModels bench, Ceiling ceiling, Places places) {
     this.assignment = assignment;
     this.bench = bench;
     this.ceiling = ceiling;
@@ -37,14 +53,14 @@ final class PermittedRun {
    *     seen to be too fast for it, or no place is early enough
    * @param nowhere whether no place is
    */
-  record Braked(Optional<Piece> piece, boolean nowhere) {
+  record Braked(Optional<ApproachSolution> piece, boolean nowhere) {
     private static final Braked NOT = new Braked(Optional.empty(), false);
   }
 
-  Braked to(Piece unbraked) {
+  Braked to(ApproachSolution unbraked) {
     Target target = unbraked.target();
     Braking braking = Braking.of(assignment, bench, target);
-    Line line = line(unbraked.line().startM(), target.atM());
+    RunStates line = line(unbraked.line().startM(), target.atM());
     Stepper stepper = bench.plannedStepper();
     double low = line.startM();
     double high = points.aimM(target);
@@ -72,8 +88,8 @@ final class PermittedRun {
     if (told.isEmpty()) {
       return Braked.NOT;
     }
-    Piece piece =
-        new Piece(
+    ApproachSolution piece =
+        new ApproachSolution(
             target,
             unbraked.fromM(),
             Optional.empty(),
@@ -94,7 +110,7 @@ final class PermittedRun {
   }
 
   /** The speed of such a run where the lower speed of this piece begins. */
-  double mostMps(Piece unbraked) {
+  double mostMps(ApproachSolution unbraked) {
     Stepper stepper = bench.plannedStepper();
     double at = unbraked.target().atM();
     line(unbraked.line().startM(), at).pickUp(stepper, at);
@@ -102,7 +118,7 @@ final class PermittedRun {
   }
 
   /** What is done on a piece of such a run, and where. */
-  List<Action> actions(Piece piece, int approach) {
+  List<Action> actions(ApproachSolution piece, int approach) {
     Stepper stepper = bench.plannedStepper();
     piece.line().pickUp(stepper, piece.brakingM().orElseThrow());
     List<Action> out = new ArrayList<>();
@@ -120,17 +136,17 @@ final class PermittedRun {
   }
 
   private static double shortM(
-      Line line, Stepper stepper, Braking braking, double atM, double aimM) {
+      RunStates line, Stepper stepper, Braking braking, double atM, double aimM) {
     line.pickUp(stepper, atM);
     Braking.Outcome outcome = braking.run(stepper);
     return outcome.shortOf(aimM);
   }
 
-  private Line line(double startM, double toM) {
+  private RunStates line(double startM, double toM) {
     int top = assignment.stock().traction().notches().size() - 1;
     Stepper stepper = bench.plannedStepper();
-    Until until = new Until();
-    HeldLine line = new HeldLine();
+    StopConditions until = new StopConditions();
+    SpeedProfile line = new SpeedProfile();
     stepper.place(0, startM, 0);
     line.addHeld(stepper);
     while (stepper.atM() < toM) {

@@ -1,5 +1,25 @@
 package gradepost.drive;
 
+import gradepost.drive.brake.TrainModels;
+import gradepost.drive.check.BrakeTests;
+import gradepost.drive.check.FigureTables;
+import gradepost.drive.check.PlanVerifier;
+import gradepost.drive.check.Signals;
+import gradepost.drive.leg.ApproachSolution;
+import gradepost.drive.leg.RunChooser;
+import gradepost.plan.Action;
+import gradepost.plan.Approach;
+import gradepost.plan.BrakeTest;
+import gradepost.plan.Instruction;
+import gradepost.plan.Plan;
+import gradepost.plan.PlanFailure;
+import gradepost.plan.Trace;
+import gradepost.plan.Trigger;
+import gradepost.task.Assignment;
+import gradepost.task.Ceiling;
+import gradepost.task.Stops;
+import gradepost.task.Target;
+import gradepost.task.Targets;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -12,10 +32,10 @@ public final class Planner {
   /** What a run comes to, before the fallbacks are worked out. */
   private record Worked(
       Ceiling ceiling,
-      Bench bench,
-      List<Piece> pieces,
+      TrainModels bench,
+      List<ApproachSolution> pieces,
       Map<Target, Integer> numbers,
-      Rerun rerun,
+      PlanVerifier rerun,
       Plan.Cost fastest) {}
 
   /**
@@ -24,7 +44,7 @@ public final class Planner {
    */
   public static Plan plan(Assignment assignment) {
     Worked worked = run(assignment);
-    Rerun rerun = worked.rerun();
+    PlanVerifier rerun = worked.rerun();
     Trace trace = new Trace(rerun.points());
     List<BrakeTest> tests = BrakeTests.of(assignment, worked.bench(), trace);
     List<Approach> approaches =
@@ -54,16 +74,16 @@ public final class Planner {
 
   private static Worked run(Assignment assignment) {
     Ceiling ceiling = Ceiling.of(assignment);
-    Bench bench = new Bench(assignment);
+    TrainModels bench = new TrainModels(assignment);
     List<Target> targets = Targets.of(assignment, ceiling);
     double start = Stops.markM(assignment, assignment.calls().get(0));
     RunChooser.Chosen chosen = new RunChooser(assignment, bench, ceiling).choose(start, targets);
-    Rerun first = rerun(assignment, bench, ceiling, start, chosen.pieces());
-    List<Piece> pieces =
+    PlanVerifier first = rerun(assignment, bench, ceiling, start, chosen.pieces());
+    List<ApproachSolution> pieces =
         Unbraked.with(chosen.pieces(), targets, first.actions(), new Trace(first.points()));
     Map<Target, Integer> numbers = numbers(pieces);
-    Rerun rerun = rerun(assignment, bench, ceiling, start, pieces);
-    for (Piece piece : pieces) {
+    PlanVerifier rerun = rerun(assignment, bench, ceiling, start, pieces);
+    for (ApproachSolution piece : pieces) {
       if (piece.target().stop().filter(s -> !stood(rerun.actions(), numbers, s)).isPresent()) {
         rerun.failures().add(new PlanFailure.NeverComes(piece.endM(), new Trigger.Standstill()));
       }
@@ -76,9 +96,13 @@ public final class Planner {
     return new Worked(ceiling, bench, pieces, numbers, rerun, chosen.fastest());
   }
 
-  private static Rerun rerun(
-      Assignment assignment, Bench bench, Ceiling ceiling, double startM, List<Piece> pieces) {
-    Rerun rerun = new Rerun(assignment, bench, ceiling);
+  private static PlanVerifier rerun(
+      Assignment assignment,
+      TrainModels bench,
+      Ceiling ceiling,
+      double startM,
+      List<ApproachSolution> pieces) {
+    PlanVerifier rerun = new PlanVerifier(assignment, bench, ceiling);
     List<Instruction> instructions = new ArrayList<>();
     pieces.forEach(p -> instructions.addAll(p.instructions()));
     rerun.run(startM, instructions, numbers(pieces));
@@ -92,10 +116,10 @@ public final class Planner {
   }
 
   /** Terminal ceilings belong to the approach of the stop behind them. */
-  private static Map<Target, Integer> numbers(List<Piece> pieces) {
+  private static Map<Target, Integer> numbers(List<ApproachSolution> pieces) {
     Map<Target, Integer> numbers = new HashMap<>();
     int next = 1;
-    for (Piece piece : pieces) {
+    for (ApproachSolution piece : pieces) {
       numbers.put(piece.target(), next);
       if (piece.target().ofApproach().isPresent()) {
         next++;

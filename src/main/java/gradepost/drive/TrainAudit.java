@@ -1,14 +1,25 @@
 package gradepost.drive;
 
+import gradepost.drive.check.GapAudit;
+import gradepost.pack.TemporaryRestriction;
+import gradepost.plan.Approach;
+import gradepost.plan.Finding;
+import gradepost.plan.Latest;
+import gradepost.plan.Plan;
+import gradepost.plan.SignalBraking;
 import gradepost.route.BigDrop;
 import gradepost.route.BoardKind;
-import gradepost.route.Location;
 import gradepost.route.Path;
 import gradepost.route.PermanentRestriction;
 import gradepost.route.Platform;
-import gradepost.route.TemporaryRestriction;
 import gradepost.route.audit.AuditFinding;
 import gradepost.route.audit.AuditRule;
+import gradepost.route.place.Location;
+import gradepost.task.Assignment;
+import gradepost.task.Call;
+import gradepost.task.Stops;
+import gradepost.task.Target;
+import gradepost.task.Targets;
 import gradepost.units.Rounding;
 import gradepost.units.UnitStyle;
 import java.util.ArrayList;

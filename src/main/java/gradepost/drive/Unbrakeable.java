@@ -1,8 +1,15 @@
 package gradepost.drive;
 
-import gradepost.motion.BrakeRig;
-import gradepost.route.Direction;
+import gradepost.drive.brake.Braking;
+import gradepost.drive.brake.TrainModels;
+import gradepost.drive.leg.ApproachSolution;
+import gradepost.motion.TrainBrake;
+import gradepost.plan.PlanFailure;
 import gradepost.route.GradientPiece;
+import gradepost.route.place.Direction;
+import gradepost.task.Assignment;
+import gradepost.task.Ceiling;
+import gradepost.task.Target;
 import java.util.List;
 import java.util.Optional;
 
@@ -17,10 +24,10 @@ final class Unbrakeable {
   private static final double LEAST_MPS2 = 0.02;
 
   private final Assignment assignment;
-  private final Bench bench;
+  private final TrainModels bench;
   private final Ceiling ceiling;
 
-  private Unbrakeable(Assignment assignment, Bench bench, Ceiling ceiling) {
+  private Unbrakeable(Assignment assignment, TrainModels bench, Ceiling ceiling) {
     this.assignment = assignment;
     this.bench = bench;
     this.ceiling = ceiling;
@@ -29,9 +36,9 @@ final class Unbrakeable {
   /** The first target that fails; empty if no failure has to do with braking. */
   static Optional<PlanFailure.CannotBrake> of(
       Assignment assignment,
-      Bench bench,
+      TrainModels bench,
       Ceiling ceiling,
-      List<Piece> pieces,
+      List<ApproachSolution> pieces,
       List<PlanFailure> failures) {
     if (failures.stream().noneMatch(PlanFailure::mayFollow)) {
       return Optional.empty();
@@ -45,7 +52,7 @@ final class Unbrakeable {
             .orElse(Double.POSITIVE_INFINITY);
     int fails = pieces.size();
     for (int i = pieces.size() - 1; i >= 0; i--) {
-      Piece piece = pieces.get(i);
+      ApproachSolution piece = pieces.get(i);
       double shortM = piece.target().atM() - piece.endM();
       boolean misses = piece.target().isStop() && (shortM < -0.01 || shortM > tolerance);
       // Too fast behind a board: the speed of that board was not met.
@@ -66,7 +73,7 @@ final class Unbrakeable {
   }
 
   private PlanFailure.CannotBrake why(Target target, double fromM, Optional<Target> before) {
-    BrakeRig rig = bench.service(target);
+    TrainBrake rig = bench.service(target);
     double mainPa =
         Math.min(
             Braking.of(assignment, bench, target).mainPa(),

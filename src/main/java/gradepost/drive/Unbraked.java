@@ -1,5 +1,11 @@
 package gradepost.drive;
 
+import gradepost.drive.leg.ApproachSolution;
+import gradepost.plan.Action;
+import gradepost.plan.Instruction;
+import gradepost.plan.Run;
+import gradepost.plan.Trace;
+import gradepost.task.Target;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -15,11 +21,11 @@ final class Unbraked {
    * @param pieces of the run, in order
    * @param actions of the rerun of just these pieces
    */
-  static List<Piece> with(
-      List<Piece> pieces, List<Target> targets, List<Action> actions, Trace trace) {
-    List<Piece> all = new ArrayList<>();
+  static List<ApproachSolution> with(
+      List<ApproachSolution> pieces, List<Target> targets, List<Action> actions, Trace trace) {
+    List<ApproachSolution> all = new ArrayList<>();
     int action = 0;
-    for (Piece piece : pieces) {
+    for (ApproachSolution piece : pieces) {
       List<Instruction> left = piece.instructions();
       for (Target target : met(piece, pieces, targets)) {
         int cut = 0;
@@ -43,8 +49,9 @@ final class Unbraked {
    * piece that was worked out for it ends earlier. An application for a target is told on the page
    * of its target, with the answers that belong to it.
    */
-  private static List<Piece> withBrakesBeforeTheBoard(List<Piece> pieces, List<Action> actions) {
-    List<Piece> all = new ArrayList<>(pieces);
+  private static List<ApproachSolution> withBrakesBeforeTheBoard(
+      List<ApproachSolution> pieces, List<Action> actions) {
+    List<ApproachSolution> all = new ArrayList<>(pieces);
     int action = 0;
     for (int i = 0; i < all.size(); i++) {
       List<Instruction> own = all.get(i).instructions();
@@ -66,18 +73,19 @@ final class Unbraked {
     return all;
   }
 
-  private static boolean isUnbraked(Piece piece) {
+  private static boolean isUnbraked(ApproachSolution piece) {
     return piece.target().isLowerSpeed() && piece.braking().isEmpty();
   }
 
-  private static Piece to(Piece piece, List<Instruction> more) {
+  private static ApproachSolution to(ApproachSolution piece, List<Instruction> more) {
     List<Instruction> with = new ArrayList<>(piece.instructions());
     more.forEach(i -> with.add(new Instruction(piece.target(), i.trigger(), i.command())));
     return piece.with(with);
   }
 
   /** Lower speeds between the piece before this one and this one's target. */
-  private static List<Target> met(Piece piece, List<Piece> pieces, List<Target> targets) {
+  private static List<Target> met(
+      ApproachSolution piece, List<ApproachSolution> pieces, List<Target> targets) {
     int index = pieces.indexOf(piece);
     double from = index == 0 ? 0 : pieces.get(index - 1).target().atM();
     return targets.stream()
@@ -87,14 +95,14 @@ final class Unbraked {
   }
 
   /** What comes before this place is done for the target; the rest is for the piece behind it. */
-  private static double before(Piece piece, Target target) {
+  private static double before(ApproachSolution piece, Target target) {
     double own = piece.shutOffM().or(piece::brakingM).orElse(target.atM());
     return Math.min(own, target.atM());
   }
 
-  private static Piece unbraked(
-      Piece piece, Target target, List<Instruction> instructions, Trace trace) {
-    return new Piece(
+  private static ApproachSolution unbraked(
+      ApproachSolution piece, Target target, List<Instruction> instructions, Trace trace) {
+    return new ApproachSolution(
         target,
         piece.fromM(),
         Optional.empty(),

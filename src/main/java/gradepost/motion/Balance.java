@@ -1,6 +1,6 @@
 package gradepost.motion;
 
-import gradepost.stock.AdhesionLaw;
+import gradepost.stock.law.AdhesionLaw;
 import gradepost.units.Exact;
 
 /** The balancing speed: at it a train in one notch neither gains nor loses speed. */

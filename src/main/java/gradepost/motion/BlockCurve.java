@@ -1,9 +1,9 @@
 package gradepost.motion;
 
-import gradepost.stock.BlockLaw;
-import gradepost.stock.ConstantBlocks;
-import gradepost.stock.DecelerationSteps;
-import gradepost.stock.FrictionTable;
+import gradepost.stock.law.BlockLaw;
+import gradepost.stock.law.ConstantBlocks;
+import gradepost.stock.law.DecelerationSteps;
+import gradepost.stock.law.FrictionTable;
 import java.util.List;
 
 /**

@@ -33,27 +33,27 @@ final class Charge {
     charging = other.charging;
   }
 
-  private double heldPa(BrakeRig.Reservoir reservoir, double timeS) {
+  private double heldPa(TrainBrake.Reservoir reservoir, double timeS) {
     double gained = charging ? reservoir.rechargePaPerS() * (timeS - sinceS) : 0;
     return Math.min(reservoir.law().pipe().pascals(), heldPa + gained);
   }
 
   /** Where a full application from now on comes to rest. */
-  double availablePa(BrakeRig rig, double timeS, double cylinderPa) {
+  double availablePa(TrainBrake rig, double timeS, double cylinderPa) {
     if (rig.reservoir().isEmpty()) {
       return Double.POSITIVE_INFINITY;
     }
-    BrakeRig.Reservoir reservoir = rig.reservoir().get();
+    TrainBrake.Reservoir reservoir = rig.reservoir().get();
     double from = charging ? cylinderPa : sinceCylinderPa;
     return reservoir.law().equalPa(heldPa(reservoir, timeS), from);
   }
 
   /** A demand changes the cylinders from what they hold now. */
-  void use(BrakeRig rig, double timeS, double cylinderPa, double demandPa) {
+  void use(TrainBrake rig, double timeS, double cylinderPa, double demandPa) {
     if (rig.reservoir().isEmpty()) {
       return;
     }
-    BrakeRig.Reservoir reservoir = rig.reservoir().get();
+    TrainBrake.Reservoir reservoir = rig.reservoir().get();
     boolean releases = demandPa < cylinderPa;
     if (charging && !releases) {
       heldPa = heldPa(reservoir, timeS);

@@ -22,14 +22,14 @@ final class Crossing {
   }
 
   private final Forces forces;
-  private final Dopri dopri;
+  private final DormandPrince54 dopri;
 
   private double t;
   private double v;
   private What crossed = What.NOTHING;
   private double cornerMps;
 
-  Crossing(Forces forces, Dopri dopri) {
+  Crossing(Forces forces, DormandPrince54 dopri) {
     this.forces = forces;
     this.dopri = dopri;
   }
@@ -45,7 +45,7 @@ final class Crossing {
   }
 
   /** The earliest time within the step at which something is met; the step itself if nothing. */
-  double first(Until until, double fromS, double fromMps, double step) {
+  double first(StopConditions until, double fromS, double fromMps, double step) {
     t = fromS;
     v = fromMps;
     crossed = What.NOTHING;

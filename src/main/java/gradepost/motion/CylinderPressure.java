@@ -50,7 +50,7 @@ final class CylinderPressure {
   }
 
   /** Asks for a pressure at this time; later demands must come later. */
-  void demand(BrakeRig rig, double timeS, double pressurePa) {
+  void demand(TrainBrake rig, double timeS, double pressurePa) {
     double from = timeS + rig.deadTimeS();
     double now = at(from);
     while (corners > 1 && cornerS[corners - 1] >= from) {

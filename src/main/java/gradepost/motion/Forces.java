@@ -1,7 +1,7 @@
 package gradepost.motion;
 
-import gradepost.stock.AdhesionLaw;
 import gradepost.stock.RunningResistance;
+import gradepost.stock.law.AdhesionLaw;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -22,8 +22,8 @@ final class Forces {
   private final double a2;
   private final PiecewiseLinear track;
   private final List<PiecewiseLinear> effort;
-  private final BrakePull brake;
-  private final Grip grip;
+  private final BrakeForce brake;
+  private final AdhesionLimit grip;
 
   private int notch = -1;
 
@@ -42,18 +42,18 @@ final class Forces {
       RunningResistance resistance,
       PiecewiseLinear track,
       AdhesionLaw adhesion,
-      PoorRail poor) {
+      LowAdhesionRail poor) {
     this.inertiaKg = train.inertiaKg();
     this.a0 = resistance.aN();
     this.a1 = resistance.bNsPerM();
     this.a2 = resistance.cNs2PerM2();
     this.track = track;
     this.effort = train.effort();
-    this.grip = new Grip(train, adhesion, poor);
-    this.brake = new BrakePull(grip);
+    this.grip = new AdhesionLimit(train, adhesion, poor);
+    this.brake = new BrakeForce(grip);
   }
 
-  BrakePull brake() {
+  BrakeForce brake() {
     return brake;
   }
 
@@ -188,10 +188,10 @@ final class Forces {
   }
 
   /** Adds the work done over the step that {@code dopri} keeps, which began at {@code time}. */
-  void tally(Work sum, Dopri dopri, double time, double step) {
-    for (int i = 0; i < Dopri.GAUSS_AT.length; i++) {
-      double share = Dopri.GAUSS_AT[i];
-      double weight = Dopri.GAUSS_WEIGHT[i] * step;
+  void tally(Work sum, DormandPrince54 dopri, double time, double step) {
+    for (int i = 0; i < DormandPrince54.GAUSS_AT.length; i++) {
+      double share = DormandPrince54.GAUSS_AT[i];
+      double weight = DormandPrince54.GAUSS_WEIGHT[i] * step;
       double at = dopri.placeAt(share);
       double speed = dopri.speedAt(share);
       sum.tractionJ += weight * tractionN(at, speed) * speed;

@@ -8,11 +8,11 @@ public final class Snapshot {
   final double atM;
   final double speedMps;
   final int notch;
-  final @Nullable BrakeRig rig;
+  final @Nullable TrainBrake rig;
   final CylinderPressure cylinder;
   final Charge charge = new Charge();
 
-  Snapshot(double timeS, double atM, double speedMps, int notch, BrakePull brake) {
+  Snapshot(double timeS, double atM, double speedMps, int notch, BrakeForce brake) {
     this.timeS = timeS;
     this.atM = atM;
     this.speedMps = speedMps;

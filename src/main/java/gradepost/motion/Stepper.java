@@ -1,7 +1,7 @@
 package gradepost.motion;
 
-import gradepost.stock.AdhesionLaw;
 import gradepost.stock.RunningResistance;
+import gradepost.stock.law.AdhesionLaw;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -30,8 +30,8 @@ public final class Stepper {
   private static final double STANDS_MPS2 = 1e-6;
 
   private final Forces forces;
-  private final BrakePull pull;
-  private final Dopri dopri;
+  private final BrakeForce pull;
+  private final DormandPrince54 dopri;
   private final Crossing crossing;
 
   private double t;
@@ -46,7 +46,7 @@ public final class Stepper {
    */
   public Stepper(
       Train train, RunningResistance resistance, PiecewiseLinear track, AdhesionLaw adhesion) {
-    this(train, resistance, track, adhesion, PoorRail.none());
+    this(train, resistance, track, adhesion, LowAdhesionRail.none());
   }
 
   /**
@@ -57,10 +57,10 @@ public final class Stepper {
       RunningResistance resistance,
       PiecewiseLinear track,
       AdhesionLaw adhesion,
-      PoorRail poor) {
+      LowAdhesionRail poor) {
     this.forces = new Forces(train, resistance, track, adhesion, poor);
     this.pull = forces.brake();
-    this.dopri = new Dopri(forces);
+    this.dopri = new DormandPrince54(forces);
     this.crossing = new Crossing(forces, dopri);
   }
 
@@ -137,7 +137,7 @@ public final class Stepper {
    * The most that this brake gives if it is asked now: less than full while its reservoirs still
    * fill after a release.
    */
-  public double availablePa(BrakeRig other) {
+  public double availablePa(TrainBrake other) {
     return pull.availablePa(other, t);
   }
 
@@ -176,7 +176,7 @@ public final class Stepper {
    * they have, and a vehicle further back then shows what the leading one shows, after this brake's
    * delay. A brake that cannot be eased answers a lower demand with a full release.
    */
-  public void brake(BrakeRig newRig, double pressurePa) {
+  public void brake(TrainBrake newRig, double pressurePa) {
     boolean eased = pressurePa < pull.pressurePa(t) && !newRig.gradualRelease();
     pull.demand(newRig, t, eased ? 0 : Math.min(pressurePa, newRig.fullPa()));
     tell();
@@ -193,18 +193,18 @@ public final class Stepper {
    *
    * @throws NoEnd after a million steps without one, or where a force is not a number
    */
-  public Ended advance(Until until) {
+  public StopReason advance(StopConditions until) {
     if (s >= until.placeM) {
-      return Ended.PLACE;
+      return StopReason.PLACE;
     }
     if (t >= until.timeS) {
-      return Ended.TIME;
+      return StopReason.TIME;
     }
     if (v >= until.speedUpMps) {
-      return Ended.SPEED_UP;
+      return StopReason.SPEED_UP;
     }
     if (v <= until.speedDownMps) {
-      return Ended.SPEED_DOWN;
+      return StopReason.SPEED_DOWN;
     }
     double patience = Double.isInfinite(until.placeM) ? GIVE_UP_S : GIVE_UP_PLACE_S;
     double end = Double.isInfinite(until.timeS) ? t + patience : until.timeS;
@@ -216,7 +216,7 @@ public final class Stepper {
       }
       if (v <= 0 && a <= STANDS_MPS2) {
         v = 0;
-        return Ended.STANDSTILL;
+        return StopReason.STANDSTILL;
       }
       double limit = limitS(a, end - t);
       double wanted = h < limit ? h : limit;
@@ -238,7 +238,7 @@ public final class Stepper {
       t += step;
       s = dopri.endS();
       v = dopri.endV();
-      Ended ended = land(until);
+      StopReason ended = land(until);
       tell();
       if (ended != null) {
         return ended;
@@ -247,7 +247,7 @@ public final class Stepper {
       // A step that only a corner made short says nothing against longer ones.
       h = tried < h && tried == wanted ? Math.max(h, next) : next;
     }
-    return Ended.NEVER;
+    return StopReason.NEVER;
   }
 
   private NoEnd noEnd(int steps, double a) {
@@ -257,30 +257,30 @@ public final class Stepper {
   }
 
   /** Puts the state exactly on what ended the step; what ended the leg, if anything did. */
-  private @Nullable Ended land(Until until) {
+  private @Nullable StopReason land(StopConditions until) {
     switch (crossing.what()) {
       case STOP -> {
         v = 0;
-        return Ended.STANDSTILL;
+        return StopReason.STANDSTILL;
       }
       case PLACE -> {
         s = until.placeM;
-        return Ended.PLACE;
+        return StopReason.PLACE;
       }
       case UP -> {
         v = until.speedUpMps;
-        return Ended.SPEED_UP;
+        return StopReason.SPEED_UP;
       }
       case DOWN -> {
         v = until.speedDownMps;
-        return Ended.SPEED_DOWN;
+        return StopReason.SPEED_DOWN;
       }
       case CORNER -> v = crossing.cornerMps();
       case NOTHING -> {}
     }
     if (t >= until.timeS - 1e-12) {
       t = until.timeS;
-      return Ended.TIME;
+      return StopReason.TIME;
     }
     return null;
   }

@@ -2,11 +2,11 @@ package gradepost.motion;
 
 import gradepost.route.CheckRail;
 import gradepost.route.Curve;
-import gradepost.route.Direction;
 import gradepost.route.GradientPiece;
 import gradepost.route.Path;
 import gradepost.route.Stretch;
-import gradepost.stock.CurveLaw;
+import gradepost.route.place.Direction;
+import gradepost.stock.law.CurveResistance;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -79,7 +79,7 @@ public final class Track {
    * Elevation plus the height whose climb costs what the curves cost: a curve resistance of {@code
    * r} N/kN over a metre is worth {@code r/1000} m. Overlapping curves count the greatest.
    */
-  PiecewiseLinear feltElevation(CurveLaw law, double checkRailDragNPerKn) {
+  PiecewiseLinear feltElevation(CurveResistance law, double checkRailDragNPerKn) {
     TreeSet<Double> knots = new TreeSet<>();
     for (int i = 0; i < elevation.knots(); i++) {
       knots.add(elevation.x(i));

@@ -1,6 +1,6 @@
 package gradepost.motion;
 
-import gradepost.stock.CurveLaw;
+import gradepost.stock.law.CurveResistance;
 import gradepost.units.Exact;
 import java.util.Arrays;
 
@@ -16,7 +16,7 @@ public final class TrackForce {
 
   /** Gradient, curve resistance and check-rail drag. */
   public static PiecewiseLinear of(
-      Track track, Train train, CurveLaw law, double checkRailDragNPerKn) {
+      Track track, Train train, CurveResistance law, double checkRailDragNPerKn) {
     return of(track.feltElevation(law, checkRailDragNPerKn), train);
   }
 

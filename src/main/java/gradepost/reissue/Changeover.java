@@ -1,6 +1,6 @@
 package gradepost.reissue;
 
-import gradepost.route.TemporaryRestriction;
+import gradepost.pack.TemporaryRestriction;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;

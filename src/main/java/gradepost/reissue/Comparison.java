@@ -1,11 +1,11 @@
 package gradepost.reissue;
 
-import gradepost.drive.Approach;
-import gradepost.drive.Assignment;
-import gradepost.drive.CeilingStep;
-import gradepost.drive.Plan;
+import gradepost.pack.TemporaryRestriction;
+import gradepost.plan.Approach;
+import gradepost.plan.Plan;
 import gradepost.route.Path;
-import gradepost.route.TemporaryRestriction;
+import gradepost.task.Assignment;
+import gradepost.task.CeilingStep;
 import gradepost.told.InstructionSheet;
 import gradepost.told.PrintGrid;
 import java.util.ArrayList;

@@ -1,12 +1,12 @@
 package gradepost.reissue;
 
-import gradepost.route.Applies;
-import gradepost.route.DailyHours;
+import gradepost.pack.DailyHours;
+import gradepost.pack.TemporaryRestriction;
+import gradepost.pack.TemporaryRestriction.Status;
 import gradepost.route.Differential;
-import gradepost.route.Direction;
-import gradepost.route.Extent;
-import gradepost.route.TemporaryRestriction;
-import gradepost.route.TemporaryRestriction.Status;
+import gradepost.route.place.Applies;
+import gradepost.route.place.Direction;
+import gradepost.route.place.Extent;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.HashMap;

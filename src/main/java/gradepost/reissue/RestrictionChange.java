@@ -1,6 +1,6 @@
 package gradepost.reissue;
 
-import gradepost.route.TemporaryRestriction;
+import gradepost.pack.TemporaryRestriction;
 import java.util.Optional;
 import java.util.Set;
 

@@ -1,5 +1,8 @@
 package gradepost.render;
 
+import gradepost.render.chart.Fonts;
+import gradepost.render.chart.MissingGlyphException;
+import gradepost.render.chart.TemplateFault;
 import java.io.IOException;
 import java.io.StringReader;
 import javax.xml.XMLConstants;

@@ -4,6 +4,7 @@ import com.openhtmltopdf.extend.FontContext;
 import com.openhtmltopdf.pdfboxout.PdfBoxFSFont;
 import com.openhtmltopdf.pdfboxout.PdfBoxTextRenderer;
 import com.openhtmltopdf.render.FSFont;
+import gradepost.render.chart.Fonts;
 import java.util.IdentityHashMap;
 import java.util.Map;
 import org.apache.pdfbox.pdmodel.font.PDFont;

@@ -1,5 +1,9 @@
 package gradepost.render;
 
+import gradepost.render.chart.Canvas;
+import gradepost.render.chart.Drawing;
+import gradepost.render.chart.Fonts;
+import gradepost.render.chart.SvgCanvas;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;

@@ -11,6 +11,8 @@ import com.openhtmltopdf.pdfboxout.PdfRendererBuilder.PdfAConformance;
 import com.openhtmltopdf.render.Box;
 import com.openhtmltopdf.util.XRLog;
 import gradepost.briefing.Printable;
+import gradepost.render.chart.Drawing;
+import gradepost.render.chart.Fonts;
 import java.awt.Rectangle;
 import java.awt.color.ColorSpace;
 import java.awt.color.ICC_Profile;

@@ -14,6 +14,7 @@ import freemarker.template.TemplateScalarModel;
 import gradepost.briefing.Chart;
 import gradepost.briefing.Messages;
 import gradepost.briefing.Printable;
+import gradepost.render.chart.TemplateFault;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;

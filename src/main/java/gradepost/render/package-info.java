@@ -1,9 +1,8 @@
 /**
- * Lays a briefing out: templates make the text, a canvas of our own makes the charts, and both go
- * to HTML or to PDF.
+ * Lays a document out: templates make the text, and text and charts go to HTML or to PDF.
  *
- * <p>Comes in: a {@link gradepost.briefing.Briefing} and the templates. Goes out: bytes on the
- * stream that is given, the same ones for the same briefing, whatever the locale, time zone or
+ * <p>Comes in: a {@link gradepost.briefing.Printable} and the templates. Goes out: bytes on the
+ * stream that is given, the same ones for the same document, whatever the locale, time zone or
  * clock. Not promised: that a depot's own template still fits one approach on one page.
  */
 @NullMarked

@@ -1,5 +1,8 @@
 package gradepost.route;
 
+import gradepost.route.place.Direction;
+import gradepost.route.place.Location;
+
 /**
  * A lineside board of a restriction.
  *

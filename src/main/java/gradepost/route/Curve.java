@@ -1,5 +1,7 @@
 package gradepost.route;
 
+import gradepost.route.place.Extent;
+import gradepost.route.place.Hand;
 import gradepost.units.Length;
 
 /**

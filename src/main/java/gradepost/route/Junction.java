@@ -1,5 +1,7 @@
 package gradepost.route;
 
+import gradepost.route.place.Applies;
+import gradepost.route.place.Extent;
 import java.util.List;
 
 /**

@@ -1,5 +1,8 @@
 package gradepost.route;
 
+import gradepost.route.place.Applies;
+import gradepost.route.place.Hand;
+import gradepost.route.place.Location;
 import gradepost.units.Length;
 
 /**

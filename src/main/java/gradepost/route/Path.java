@@ -1,5 +1,9 @@
 package gradepost.route;
 
+import gradepost.route.place.Direction;
+import gradepost.route.place.Extent;
+import gradepost.route.place.Location;
+import gradepost.route.place.Section;
 import gradepost.units.DistanceRun;
 import gradepost.units.Mileage;
 import gradepost.units.UnitStyle;

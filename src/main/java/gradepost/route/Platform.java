@@ -1,5 +1,9 @@
 package gradepost.route;
 
+import gradepost.route.place.Applies;
+import gradepost.route.place.Extent;
+import gradepost.route.place.Hand;
+import gradepost.route.place.Location;
 import java.util.List;
 import java.util.Optional;
 

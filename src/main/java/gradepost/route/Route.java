@@ -1,5 +1,8 @@
 package gradepost.route;
 
+import gradepost.route.place.Direction;
+import gradepost.route.place.Location;
+import gradepost.route.place.Section;
 import gradepost.units.Length;
 import gradepost.units.UnitStyle;
 import java.util.List;

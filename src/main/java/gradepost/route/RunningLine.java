@@ -1,5 +1,7 @@
 package gradepost.route;
 
+import gradepost.route.place.Direction;
+import gradepost.route.place.Extent;
 import java.util.List;
 import java.util.Set;
 

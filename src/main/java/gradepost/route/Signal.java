@@ -1,5 +1,7 @@
 package gradepost.route;
 
+import gradepost.route.place.Direction;
+import gradepost.route.place.Location;
 import java.util.List;
 import java.util.Optional;
 

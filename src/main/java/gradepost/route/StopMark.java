@@ -1,5 +1,8 @@
 package gradepost.route;
 
+import gradepost.route.place.Direction;
+import gradepost.route.place.Location;
+
 /**
  * Where the front of a train of so many cars stops.
  *

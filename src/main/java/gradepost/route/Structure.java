@@ -1,5 +1,7 @@
 package gradepost.route;
 
+import gradepost.route.place.Extent;
+
 /** A thing that the line passes through, over, under or across. */
 public record Structure(Kind kind, String name, Extent extent, String note) {
 

@@ -1,8 +1,27 @@
 package gradepost.source;
 
 import gradepost.route.Route;
-import gradepost.source.SourceFiles.Bytes;
+import gradepost.source.file.SourceFiles;
+import gradepost.source.file.SourceFiles.Bytes;
+import gradepost.source.route.LinesideTables;
+import gradepost.source.route.RouteTable;
+import gradepost.source.route.SpeedTables;
+import gradepost.source.route.StationTables;
+import gradepost.source.route.TrackTables;
+import gradepost.source.table.Csv;
+import gradepost.source.table.InlineYaml;
+import gradepost.source.table.ListEdit;
 import gradepost.units.Nearest;
+import gradepost.yaml.Key;
+import gradepost.yaml.Nodes;
+import gradepost.yaml.ObjectSchema;
+import gradepost.yaml.Problem;
+import gradepost.yaml.Problems;
+import gradepost.yaml.Reader;
+import gradepost.yaml.Reading;
+import gradepost.yaml.Scalar;
+import gradepost.yaml.SourcePosition;
+import gradepost.yaml.YamlText;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -40,7 +59,7 @@ public final class RouteCsv {
       };
     }
 
-    private Shape<?> entry() {
+    private ObjectSchema<?> entry() {
       return switch (this) {
         case GRADIENTS -> TrackTables.GRADIENT;
         case CURVES -> TrackTables.CURVE;
@@ -118,7 +137,7 @@ public final class RouteCsv {
       return new Reading.Good<>(mark() + edited, Problems.NONE);
     } catch (IllegalArgumentException e) {
       Problem problem =
-          Problem.error(new Spot(csvName, 1, 1), String.valueOf(e.getMessage()), "", "");
+          Problem.error(new SourcePosition(csvName, 1, 1), String.valueOf(e.getMessage()), "", "");
       return new Reading.Rejected<>(new Problems(List.of(problem)));
     }
   }
@@ -172,7 +191,7 @@ public final class RouteCsv {
 
   /** A cell as export would have it: groups and lists in one manner of writing. */
   private String normal(String column, String cell) {
-    return group(column, cell) ? Flow.text(parsed(column, cell)) : cell;
+    return group(column, cell) ? InlineYaml.text(parsed(column, cell)) : cell;
   }
 
   private boolean group(String column, String cell) {
@@ -227,7 +246,7 @@ public final class RouteCsv {
       List<String> cells = new ArrayList<>();
       for (int i = 0; i < keys.size(); i++) {
         String cell = row.get(i);
-        cells.add(cell.isEmpty() || group(keys.get(i), cell) ? cell : Flow.scalar(cell));
+        cells.add(cell.isEmpty() || group(keys.get(i), cell) ? cell : InlineYaml.scalar(cell));
       }
       written.add(cells);
     }
@@ -288,7 +307,7 @@ public final class RouteCsv {
       }
       told.add(
           new Problem(
-              row == 0 ? problem.spot() : new Spot(csvName, row, 1),
+              row == 0 ? problem.spot() : new SourcePosition(csvName, row, 1),
               problem.severity(),
               problem.what(),
               problem.allowed(),

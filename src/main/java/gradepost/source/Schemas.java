@@ -1,5 +1,26 @@
 package gradepost.source;
 
+import gradepost.source.file.FileKind;
+import gradepost.source.notice.NoticesTable;
+import gradepost.source.pack.PackTable;
+import gradepost.source.policy.PolicyTable;
+import gradepost.source.route.Moment;
+import gradepost.source.route.PlaceKind;
+import gradepost.source.route.RouteTable;
+import gradepost.source.stock.RotatingText;
+import gradepost.source.stock.StockTable;
+import gradepost.yaml.Common;
+import gradepost.yaml.Forms;
+import gradepost.yaml.HeightText;
+import gradepost.yaml.Key;
+import gradepost.yaml.ListOf;
+import gradepost.yaml.ListOr;
+import gradepost.yaml.ObjectSchema;
+import gradepost.yaml.Scalar;
+import gradepost.yaml.ValueType;
+import gradepost.yaml.Variants;
+import gradepost.yaml.WordMap;
+import gradepost.yaml.WordOr;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -34,10 +55,10 @@ public final class Schemas {
     return schema;
   }
 
-  private static Map<String, Object> kind(Kind<?> kind) {
+  private static Map<String, Object> kind(ValueType<?> kind) {
     if (kind instanceof Scalar<?> scalar) {
       return scalar(scalar);
-    } else if (kind instanceof Shape<?> shape) {
+    } else if (kind instanceof ObjectSchema<?> shape) {
       return shape(shape);
     } else if (kind instanceof ListOf<?> list) {
       Map<String, Object> schema = type("array");
@@ -67,13 +88,13 @@ public final class Schemas {
     return scalar(Common.text(kind.allowed()));
   }
 
-  private static Map<String, Object> anyOf(List<Kind<?>> kinds) {
+  private static Map<String, Object> anyOf(List<ValueType<?>> kinds) {
     Map<String, Object> schema = new LinkedHashMap<>();
     schema.put("anyOf", kinds.stream().map(Schemas::kind).toList());
     return schema;
   }
 
-  private static Map<String, Object> shape(Shape<?> shape) {
+  private static Map<String, Object> shape(ObjectSchema<?> shape) {
     Map<String, Object> properties = new LinkedHashMap<>();
     List<String> required = new ArrayList<>();
     for (Key<?> key : shape.keys()) {
@@ -106,7 +127,7 @@ public final class Schemas {
 
   private static String description(Key<?> key) {
     boolean group =
-        key.kind() instanceof Shape
+        key.kind() instanceof ObjectSchema
             || key.kind() instanceof Variants
             || key.kind() instanceof Forms;
     String value = group ? "" : " Value: " + short200(key.kind().allowed()) + ".";

@@ -1,13 +1,11 @@
 /**
- * Reads routes, stock, policies, notices and packs from YAML.
+ * The way in, and what is written back: reads any of the five kinds of file, writes the schema of
+ * each, and takes lists of a route out into a table and in again.
  *
- * <p>In come the contents of files, handed over by {@link gradepost.source.SourceFiles}; out goes
- * either the records of {@code route}, {@code stock} and {@code drive} with the warnings that there
- * were, or every {@link gradepost.source.Problem} found, each with its file, line and column. The
- * key tables ({@link gradepost.source.Shape}) are the one place that says which keys there are;
- * they are data, so that schemas and documentation come from them too.
- *
- * <p>Not promised: that what reads well is good railway practice. Audits of a route are elsewhere.
+ * <p>Comes in: names of files, and a {@link gradepost.source.file.SourceFiles} that has their
+ * contents. Goes out: values with the warnings that there were, or every problem found. What
+ * several packs name is read once. Not promised: that what reads well is good railway practice; the
+ * audits of a route are in {@code route.audit}.
  */
 @NullMarked
 package gradepost.source;

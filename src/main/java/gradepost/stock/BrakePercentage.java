@@ -1,5 +1,6 @@
 package gradepost.stock;
 
+import gradepost.stock.law.DecelerationSteps;
 import gradepost.units.Acceleration;
 import gradepost.units.Length;
 import gradepost.units.Pressure;
@@ -75,10 +76,10 @@ public record BrakePercentage(double lambda) {
    *
    * @param full what its gauge shows when it is fully applied
    */
-  public BrakeForce force(Pressure full) {
+  public StatedBrakeForce force(Pressure full) {
     DecelerationSteps counted = decelerations();
     Speed from = counted.steps().get(0).upTo();
-    return new BrakeForce(
+    return new StatedBrakeForce(
         counted.steps().get(0).deceleration(),
         from,
         full,

@@ -1,5 +1,6 @@
 package gradepost.stock;
 
+import gradepost.stock.law.CurveResistance;
 import gradepost.units.Speed;
 import java.util.List;
 
@@ -18,10 +19,10 @@ public record Stock(
     List<Vehicle> vehicles,
     List<Formation> formations,
     ResistanceLaw resistance,
-    CurveLaw curves,
+    CurveResistance curves,
     double checkRailDragNPerKn,
     Traction traction,
-    BrakeForce brakeForce,
+    StatedBrakeForce brakeForce,
     List<BrakeSystem> brakes,
     List<String> handleRules) {
   public Stock {
@@ -36,7 +37,7 @@ public record Stock(
   }
 
   /** From cylinder pressure to force with this brake: its own, or the one stated for all. */
-  public BrakeForce force(BrakeSystem system) {
+  public StatedBrakeForce force(BrakeSystem system) {
     return system.percentage().map(p -> p.force(system.full())).orElse(brakeForce);
   }
 

@@ -1,9 +1,10 @@
 /**
- * A train by its data: vehicles, running and curve resistance, power notches, brakes, friction.
+ * A train by its data: vehicles, running resistance, power notches and brakes.
  *
- * <p>In come values as a maker or an operator states them; out go the forces and pressures of one
+ * <p>Comes in: values as a maker or an operator states them. Goes out: forces and pressures by one
  * published formula each, with its source and range beside it. Rivals stand side by side behind one
- * interface, and the data choose. Not promised: that a formula holds outside its stated range.
+ * interface, and the data choose. Laws that know no vehicle are in {@link gradepost.stock.law}. Not
+ * promised: that a formula holds outside its stated range.
  */
 @NullMarked
 package gradepost.stock;

@@ -1,7 +1,7 @@
 package gradepost.told;
 
-import gradepost.route.Location;
 import gradepost.route.Path;
+import gradepost.route.place.Location;
 import gradepost.units.Mileage;
 import gradepost.units.Rounding;
 import gradepost.units.UnitStyle;

@@ -3,9 +3,11 @@ package gradepost.app;
 import static gradepost.app.Depot.NOON;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gradepost.app.store.Answer;
+import gradepost.app.store.Progress;
+import gradepost.pack.PaperKind;
 import gradepost.render.Glyphs;
 import gradepost.render.PdfTest;
-import gradepost.source.PaperKind;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;

@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import gradepost.app.store.Answer;
+import gradepost.app.store.Progress;
+import gradepost.pack.PaperKind;
 import gradepost.source.Frozen;
-import gradepost.source.PaperKind;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

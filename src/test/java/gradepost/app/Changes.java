@@ -2,16 +2,17 @@ package gradepost.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import gradepost.drive.CeilingStep;
-import gradepost.drive.Plan;
+import gradepost.app.store.Disk;
 import gradepost.drive.Planner;
+import gradepost.pack.TemporaryRestriction;
+import gradepost.plan.Plan;
 import gradepost.reissue.Comparison;
-import gradepost.route.TemporaryRestriction;
-import gradepost.source.Amendment;
 import gradepost.source.Frozen;
-import gradepost.source.Input;
-import gradepost.source.PackFile;
-import gradepost.source.Reading;
+import gradepost.source.file.Input;
+import gradepost.source.pack.Amendment;
+import gradepost.source.pack.PackFile;
+import gradepost.task.CeilingStep;
+import gradepost.yaml.Reading;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -24,31 +25,31 @@ import org.junit.jupiter.api.io.TempDir;
  * Packs before and after a notice, through the readers that a reissue uses; and an invented line
  * with a pack for each direction.
  */
-abstract class Changes {
-  @TempDir Path folder;
-  List<Path> packs = List.of();
+public abstract class Changes {
+  @TempDir public Path folder;
+  public List<Path> packs = List.of();
 
   @BeforeEach
   void network() throws IOException {
     packs = new SyntheticNetwork(folder, 2).packs(2, 21);
   }
 
-  static PackFile pack(Path file) {
+  public static PackFile pack(Path file) {
     return good(Disk.sources().pack(Disk.name(file)));
   }
 
-  static PackFile good(Reading<PackFile> reading) {
+  public static PackFile good(Reading<PackFile> reading) {
     assertThat(reading.problems().hasErrors()).as(reading.problems().text()).isFalse();
     return ((Reading.Good<PackFile>) reading).value();
   }
 
   /** The double line with a single-line stretch. */
-  static PackFile valley() {
+  public static PackFile valley() {
     return Frozen.valley();
   }
 
   /** The pack with these notices taken in, keys and values as they are typed. */
-  PackFile with(PackFile pack, String... entries) throws IOException {
+  public PackFile with(PackFile pack, String... entries) throws IOException {
     StringBuilder text = new StringBuilder("gradepost: restrictions\nnotices:\n");
     for (String entry : entries) {
       String until = entry.contains("until: ") ? "" : "until: further notice, ";
@@ -63,36 +64,36 @@ abstract class Changes {
     return good(Disk.sources().pack(inputs));
   }
 
-  static String at(String from, String to, String way, String more) {
+  public static String at(String from, String to, String way, String more) {
     return "status: in force, from: %s, to: %s, directions: %s, %s".formatted(from, to, way, more);
   }
 
-  static String km(double metres) {
+  public static String km(double metres) {
     return String.format(Locale.ROOT, "%.3f km", metres / 1000);
   }
 
-  static Plan plan(PackFile pack) {
+  public static Plan plan(PackFile pack) {
     return plan(pack, 0);
   }
 
-  static Plan plan(PackFile pack, int direction) {
+  public static Plan plan(PackFile pack, int direction) {
     return Planner.plan(
         pack.assignment(pack.directions().get(direction), pack.formations().get(0)));
   }
 
-  static Comparison compared(PackFile before, PackFile after) {
+  public static Comparison compared(PackFile before, PackFile after) {
     return Comparison.of(plan(before), plan(after));
   }
 
   /** Whether planning one direction of both is needed to tell them apart. */
-  static boolean mayDiffer(PackFile before, PackFile after, int direction) {
+  public static boolean mayDiffer(PackFile before, PackFile after, int direction) {
     return Comparison.mayDiffer(
         before.assignment(before.directions().get(direction), before.formations().get(0)),
         after.assignment(after.directions().get(direction), after.formations().get(0)));
   }
 
   /** The permissible speed where the front is so far along the way. */
-  static double ceilingMps(Plan plan, double atM) {
+  public static double ceilingMps(Plan plan, double atM) {
     return plan.ceiling().stream()
         .filter(s -> s.fromM() <= atM && atM < s.toM())
         .mapToDouble(CeilingStep::speedMps)

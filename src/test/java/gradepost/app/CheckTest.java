@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import gradepost.source.FileKind;
+import gradepost.app.export.SchemaText;
+import gradepost.app.store.Answer;
+import gradepost.source.file.FileKind;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

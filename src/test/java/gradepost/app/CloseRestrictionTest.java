@@ -2,12 +2,12 @@ package gradepost.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import gradepost.drive.Action;
-import gradepost.drive.Command;
-import gradepost.drive.Plan;
 import gradepost.drive.Planner;
-import gradepost.source.DirectionPart;
-import gradepost.source.PackFile;
+import gradepost.plan.Action;
+import gradepost.plan.Command;
+import gradepost.plan.Plan;
+import gradepost.source.pack.DirectionPart;
+import gradepost.source.pack.PackFile;
 import gradepost.stock.Formation;
 import java.io.IOException;
 import java.nio.file.Path;

@@ -2,16 +2,16 @@ package gradepost.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import gradepost.drive.Plan;
-import gradepost.drive.PlanFailure;
 import gradepost.drive.Planner;
-import gradepost.route.Direction;
-import gradepost.route.Location;
+import gradepost.plan.Plan;
+import gradepost.plan.PlanFailure;
 import gradepost.route.Path;
-import gradepost.source.DirectionPart;
-import gradepost.source.DiskFiles;
-import gradepost.source.PackFile;
+import gradepost.route.place.Direction;
+import gradepost.route.place.Location;
 import gradepost.source.Sources;
+import gradepost.source.file.DiskFiles;
+import gradepost.source.pack.DirectionPart;
+import gradepost.source.pack.PackFile;
 import gradepost.stock.Formation;
 import gradepost.units.UnitStyle;
 import java.io.IOException;

@@ -3,6 +3,8 @@ package gradepost.app;
 import static gradepost.app.Depot.NOON;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gradepost.app.store.Answer;
+import gradepost.app.store.Progress;
 import gradepost.render.Glyphs;
 import gradepost.units.UnitStyle;
 import java.nio.file.Files;

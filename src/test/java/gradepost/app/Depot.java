@@ -1,5 +1,10 @@
 package gradepost.app;
 
+import gradepost.app.reissue.Order;
+import gradepost.app.reissue.Reissue;
+import gradepost.app.store.Answer;
+import gradepost.app.store.Progress;
+import gradepost.app.store.Store;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
@@ -13,10 +18,11 @@ import java.util.Optional;
  *
  * @param folder where register, archive and papers go
  */
-record Depot(Path folder) {
-  static final Clock NOON = Clock.fixed(Instant.parse("2026-11-25T12:00:00Z"), ZoneOffset.UTC);
+public record Depot(Path folder) {
+  public static final Clock NOON =
+      Clock.fixed(Instant.parse("2026-11-25T12:00:00Z"), ZoneOffset.UTC);
 
-  Path out() {
+  public Path out() {
     return folder.resolve("out");
   }
 
@@ -24,17 +30,17 @@ record Depot(Path folder) {
     return folder.resolve("reg/register.db");
   }
 
-  Store store() {
+  public Store store() {
     return Store.of(register().toString(), Optional.empty());
   }
 
-  Answer reissue(
+  public Answer reissue(
       Clock clock, List<Path> packs, Optional<Path> notice, boolean emergency, boolean dry) {
     return reissue(clock, store(), packs, notice, emergency, dry, Order.Edits.NONE);
   }
 
   /** With a register that may be another depot's too. */
-  Answer reissue(
+  public Answer reissue(
       Clock clock,
       Store store,
       List<Path> packs,

@@ -23,7 +23,7 @@ import org.hipparchus.ode.nonstiff.DormandPrince853Integrator;
  * A braked train as somebody would write it who has nothing but a hand-over file: the equations of
  * motion once more, solved by Dormand and Prince's 8(5,3) pair of another library.
  */
-final class HandOverTrain implements OrdinaryDifferentialEquation {
+public final class HandOverTrain implements OrdinaryDifferentialEquation {
   private static final double TOLERANCE = 1e-10;
 
   /** Vehicles that meet a change of gradient make kinks that longer steps overlook. */
@@ -58,7 +58,7 @@ final class HandOverTrain implements OrdinaryDifferentialEquation {
    * @param brakeName its short name
    * @param adhesion the case, with what holds on low-adhesion sites where it says so
    */
-  HandOverTrain(JsonNode file, String which, String brakeName, JsonNode adhesion) {
+  public HandOverTrain(JsonNode file, String which, String brakeName, JsonNode adhesion) {
     JsonNode train = file.at("/train/" + which);
     gravity = file.at("/track/freeFallMps2").doubleValue();
     massKg = numbers(train.get("massKg"));
@@ -103,7 +103,7 @@ final class HandOverTrain implements OrdinaryDifferentialEquation {
   }
 
   /** From here on the rail is in this state. */
-  void rail(JsonNode adhesion) {
+  public void rail(JsonNode adhesion) {
     mu = mu(adhesion.get("law"));
     muOnSites = adhesion.has("sites") ? mu(adhesion.get("sites")) : mu;
   }
@@ -140,7 +140,7 @@ final class HandOverTrain implements OrdinaryDifferentialEquation {
     };
   }
 
-  void place(double timeS, double atM, double speedMps) {
+  public void place(double timeS, double atM, double speedMps) {
     t = timeS;
     s = atM;
     v = speedMps;
@@ -166,17 +166,17 @@ final class HandOverTrain implements OrdinaryDifferentialEquation {
   }
 
   /** From now until the cylinders of the last vehicle are empty. */
-  double releaseS() {
+  public double releaseS() {
     return brake.get("deadTimeS").doubleValue()
         + DoubleStream.of(delayS).max().orElse(0)
         + pressurePa() / brake.get("releasePaPerS").doubleValue();
   }
 
-  double fullPa() {
+  public double fullPa() {
     return brake.get("fullPa").doubleValue();
   }
 
-  void brake(double pressurePa) {
+  public void brake(double pressurePa) {
     double answers = t + brake.get("deadTimeS").doubleValue();
     double now = leadingPa(answers);
     corners.removeIf(c -> c[0] >= answers);
@@ -213,19 +213,19 @@ final class HandOverTrain implements OrdinaryDifferentialEquation {
     return new double[] {y[1], force / inertiaKg};
   }
 
-  double timeS() {
+  public double timeS() {
     return t;
   }
 
-  double atM() {
+  public double atM() {
     return s;
   }
 
-  double speedMps() {
+  public double speedMps() {
     return v;
   }
 
-  void runToPlace(double placeM) {
+  public void runToPlace(double placeM) {
     if (Math.abs(placeM - s) <= SAME_M) {
       return;
     }
@@ -233,13 +233,13 @@ final class HandOverTrain implements OrdinaryDifferentialEquation {
   }
 
   /** Runs until the speed has fallen to this; zero is a stand. */
-  void runToSpeed(double speedMps) {
+  public void runToSpeed(double speedMps) {
     if (v > speedMps) {
       run(state -> state.getPrimaryState()[1] - speedMps, 3000);
     }
   }
 
-  void runFor(double seconds) {
+  public void runFor(double seconds) {
     run(state -> -1, seconds);
   }
 

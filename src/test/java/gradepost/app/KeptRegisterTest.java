@@ -2,7 +2,10 @@ package gradepost.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import gradepost.briefing.compose.Sheets;
+import gradepost.app.reissue.Order;
+import gradepost.app.store.Answer;
+import gradepost.app.store.Store;
+import gradepost.briefing.reissue.Sheets;
 import gradepost.reissue.register.Entry;
 import gradepost.reissue.register.Register;
 import java.io.IOException;

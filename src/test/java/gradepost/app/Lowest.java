@@ -1,13 +1,13 @@
 package gradepost.app;
 
-import gradepost.drive.Assignment;
-import gradepost.drive.Call;
-import gradepost.drive.TerminalStep;
-import gradepost.route.Direction;
-import gradepost.route.Extent;
-import gradepost.route.Location;
+import gradepost.policy.TerminalStep;
 import gradepost.route.Platform;
-import gradepost.route.Section;
+import gradepost.route.place.Direction;
+import gradepost.route.place.Extent;
+import gradepost.route.place.Location;
+import gradepost.route.place.Section;
+import gradepost.task.Assignment;
+import gradepost.task.Call;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;

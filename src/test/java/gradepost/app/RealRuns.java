@@ -2,12 +2,18 @@ package gradepost.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gradepost.app.issue.ArchivedInputs;
+import gradepost.app.store.Archive;
+import gradepost.app.store.Digest;
+import gradepost.app.store.Disk;
+import gradepost.app.store.PackFiles;
+import gradepost.app.store.Store;
 import gradepost.reissue.register.Entry;
 import gradepost.reissue.register.Entry.Kept;
 import gradepost.reissue.register.Question;
 import gradepost.reissue.register.Register;
-import gradepost.source.PackFile;
-import gradepost.source.Reading;
+import gradepost.source.pack.PackFile;
+import gradepost.yaml.Reading;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -18,7 +24,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 /** Reissues that are processes of their own, and a look at what they left behind. */
-final class RealRuns {
+public final class RealRuns {
   private final Path routes;
   private final Depot depot;
   private final Set<String> looked = new HashSet<>();
@@ -27,20 +33,20 @@ final class RealRuns {
    * @param routes the packs
    * @param work where register, archive and papers go
    */
-  RealRuns(Path routes, Path work) {
+  public RealRuns(Path routes, Path work) {
     this.routes = routes;
     this.depot = new Depot(work);
   }
 
-  Path out() {
+  public Path out() {
     return depot.out();
   }
 
-  Store store() {
+  public Store store() {
     return depot.store();
   }
 
-  List<String> command(Path notice, String... more) {
+  public List<String> command(Path notice, String... more) {
     String classes =
         System.getProperty("surefire.test.class.path", System.getProperty("java.class.path", ""));
     List<String> command =
@@ -66,7 +72,7 @@ final class RealRuns {
     return command;
   }
 
-  Process start(Path log, List<String> command) throws IOException {
+  public Process start(Path log, List<String> command) throws IOException {
     return new ProcessBuilder(command)
         .redirectErrorStream(true)
         .redirectOutput(log.toFile())
@@ -74,7 +80,7 @@ final class RealRuns {
   }
 
   /** Every route gets a restriction of the same reference and speed, Out only. */
-  static Path notice(Path folder, int number, int routes) throws IOException {
+  public static Path notice(Path folder, int number, int routes) throws IOException {
     StringBuilder text = new StringBuilder("gradepost: restrictions\nnotices:\n");
     for (int route = 0; route < routes; route++) {
       int speed = 20 + 5 * (number % 4);
@@ -86,7 +92,7 @@ final class RealRuns {
   }
 
   /** After so many notices every line has so many issues more, all in place. */
-  void completed(int notices, int lines) throws Exception {
+  public void completed(int notices, int lines) throws Exception {
     whole();
     try (Register register = store().open()) {
       for (int line = 0; line < lines; line++) {
@@ -142,7 +148,7 @@ final class RealRuns {
   }
 
   private static void whole(Archive archive, Entry entry, Path placed) throws IOException {
-    assertThat(Kits.pack(Disk.sources(), archive, entry)).as(entry.name()).isPresent();
+    assertThat(ArchivedInputs.pack(Disk.sources(), archive, entry)).as(entry.name()).isPresent();
     for (Kept paper : entry.papers()) {
       assertThat(archive.read(paper.digest())).as(entry.name() + paper.name()).isPresent();
       if (Files.exists(placed)) {

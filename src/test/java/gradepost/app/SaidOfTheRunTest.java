@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import gradepost.briefing.ApproachPage;
 import gradepost.briefing.Cue;
-import gradepost.drive.Approach;
-import gradepost.drive.Assignment;
-import gradepost.route.Direction;
+import gradepost.plan.Approach;
+import gradepost.route.place.Direction;
+import gradepost.task.Assignment;
 import gradepost.units.Gradient;
 import java.util.List;
 import java.util.regex.Matcher;

@@ -1,13 +1,16 @@
 package gradepost.app;
 
+import gradepost.app.issue.Issue;
+import gradepost.app.issue.Task;
+import gradepost.app.store.Disk;
 import gradepost.briefing.Briefing;
 import gradepost.briefing.Messages;
 import gradepost.briefing.Part;
 import gradepost.briefing.compose.Composer;
-import gradepost.drive.Plan;
 import gradepost.drive.Planner;
-import gradepost.source.PackFile;
-import gradepost.source.Reading;
+import gradepost.plan.Plan;
+import gradepost.source.pack.PackFile;
+import gradepost.yaml.Reading;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;

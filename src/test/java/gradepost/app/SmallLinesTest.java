@@ -2,7 +2,9 @@ package gradepost.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import gradepost.source.FileKind;
+import gradepost.app.store.Answer;
+import gradepost.app.store.Progress;
+import gradepost.source.file.FileKind;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -3,6 +3,9 @@ package gradepost.app;
 import static gradepost.app.Depot.NOON;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gradepost.app.reissue.Order;
+import gradepost.app.store.Answer;
+import gradepost.app.store.Store;
 import gradepost.reissue.register.Register;
 import java.io.IOException;
 import java.nio.file.Files;

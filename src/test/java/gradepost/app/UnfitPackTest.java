@@ -2,9 +2,15 @@ package gradepost.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gradepost.app.issue.Failures;
+import gradepost.app.issue.Task;
+import gradepost.app.store.Answer;
+import gradepost.app.store.IoErrorText;
+import gradepost.app.store.Progress;
+import gradepost.app.store.Unplanned;
 import gradepost.motion.NoEnd;
-import gradepost.source.FileKind;
 import gradepost.source.Frozen;
+import gradepost.source.file.FileKind;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -77,7 +83,7 @@ class UnfitPackTest {
         .isEqualTo(
             "Thrumble Valley, stopping trains, Down, 4-car:"
                 + " the run cannot be worked out with these data: after 3 steps");
-    assertThat(Trouble.inWords(new Unplanned("pack.yaml: error: so", new NoEnd("why"))))
+    assertThat(IoErrorText.inWords(new Unplanned("pack.yaml: error: so", new NoEnd("why"))))
         .isEqualTo("pack.yaml: error: so");
   }
 }

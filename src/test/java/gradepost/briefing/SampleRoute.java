@@ -1,25 +1,21 @@
 package gradepost.briefing;
 
-import gradepost.drive.AdhesionCase;
-import gradepost.drive.Margins;
-import gradepost.drive.Policy;
-import gradepost.drive.RunRules;
-import gradepost.drive.SafeSide;
-import gradepost.drive.Technique;
-import gradepost.route.Applies;
+import gradepost.pack.TemporaryRestriction;
+import gradepost.policy.AdhesionCase;
+import gradepost.policy.Margins;
+import gradepost.policy.Policy;
+import gradepost.policy.RunRules;
+import gradepost.policy.SafeSide;
+import gradepost.policy.Technique;
 import gradepost.route.Board;
 import gradepost.route.BoardKind;
 import gradepost.route.BrakeTestPlace;
 import gradepost.route.CheckRail;
 import gradepost.route.Curve;
-import gradepost.route.Direction;
-import gradepost.route.Extent;
 import gradepost.route.GradientPiece;
-import gradepost.route.Hand;
 import gradepost.route.Junction;
 import gradepost.route.JunctionRoute;
 import gradepost.route.Landmark;
-import gradepost.route.Location;
 import gradepost.route.LowAdhesionSite;
 import gradepost.route.Observation;
 import gradepost.route.Path;
@@ -28,31 +24,35 @@ import gradepost.route.Platform;
 import gradepost.route.RailGap;
 import gradepost.route.Route;
 import gradepost.route.RunningLine;
-import gradepost.route.Section;
 import gradepost.route.Signal;
 import gradepost.route.SignalRoute;
 import gradepost.route.Station;
 import gradepost.route.StopMark;
 import gradepost.route.Structure;
-import gradepost.route.TemporaryRestriction;
+import gradepost.route.place.Applies;
+import gradepost.route.place.Direction;
+import gradepost.route.place.Extent;
+import gradepost.route.place.Hand;
+import gradepost.route.place.Location;
+import gradepost.route.place.Section;
 import gradepost.stock.BrakeAction;
 import gradepost.stock.BrakeControl;
-import gradepost.stock.BrakeForce;
 import gradepost.stock.BrakeSystem;
-import gradepost.stock.ConstantAdhesion;
-import gradepost.stock.ConstantBlocks;
-import gradepost.stock.CurtiusKniffler;
 import gradepost.stock.EffortPoint;
 import gradepost.stock.Formation;
 import gradepost.stock.LoadCase;
 import gradepost.stock.Notch;
 import gradepost.stock.PipeLaw;
 import gradepost.stock.QuadraticResistance;
-import gradepost.stock.RocklCurve;
 import gradepost.stock.RotatingMass;
+import gradepost.stock.StatedBrakeForce;
 import gradepost.stock.Stock;
 import gradepost.stock.Traction;
 import gradepost.stock.Vehicle;
+import gradepost.stock.law.ConstantAdhesion;
+import gradepost.stock.law.ConstantBlocks;
+import gradepost.stock.law.CurtiusKniffler;
+import gradepost.stock.law.RocklCurveResistance;
 import gradepost.units.Acceleration;
 import gradepost.units.Exact;
 import gradepost.units.Force;
@@ -304,10 +304,10 @@ final class SampleRoute {
         List.of(driving, trailer),
         List.of(new Formation("4-car", List.of(driving, trailer, trailer, driving))),
         new QuadraticResistance(14, 0.2, 6, 1.1),
-        new RocklCurve(),
+        new RocklCurveResistance(),
         0,
         new Traction(notches, new Span(3), false),
-        new BrakeForce(
+        new StatedBrakeForce(
             new Acceleration(0.85),
             Speed.ofMph(60),
             Pressure.ofPsi(50),

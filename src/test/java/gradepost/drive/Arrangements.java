@@ -1,10 +1,13 @@
 package gradepost.drive;
 
-import gradepost.route.Direction;
+import gradepost.policy.AdhesionCase;
+import gradepost.policy.Policy;
+import gradepost.policy.RunRules;
+import gradepost.policy.Technique;
 import gradepost.route.Route;
+import gradepost.route.place.Direction;
 import gradepost.stock.BrakeAction;
 import gradepost.stock.BrakeControl;
-import gradepost.stock.BrakeForce;
 import gradepost.stock.BrakePercentage;
 import gradepost.stock.BrakePreset;
 import gradepost.stock.BrakeSystem;
@@ -12,8 +15,10 @@ import gradepost.stock.Formation;
 import gradepost.stock.PipeLaw;
 import gradepost.stock.SeriesMotor;
 import gradepost.stock.SeriesMotorPower;
+import gradepost.stock.StatedBrakeForce;
 import gradepost.stock.Stock;
 import gradepost.stock.Traction;
+import gradepost.task.Assignment;
 import gradepost.units.Length;
 import gradepost.units.Pressure;
 import gradepost.units.PressureRate;
@@ -23,9 +28,9 @@ import java.util.List;
 import java.util.Optional;
 
 /** The invented unit with other brakes and other power. */
-final class Arrangements {
+public final class Arrangements {
 
-  static Stock with(BrakeForce force, List<BrakeSystem> brakes, Traction traction) {
+  public static Stock with(StatedBrakeForce force, List<BrakeSystem> brakes, Traction traction) {
     Stock s = Mill.stock();
     return new Stock(
         s.name(),
@@ -43,7 +48,7 @@ final class Arrangements {
         s.handleRules());
   }
 
-  static Stock braked(List<BrakeSystem> brakes) {
+  public static Stock braked(List<BrakeSystem> brakes) {
     return with(Mill.stock().brakeForce(), brakes, Mill.stock().traction());
   }
 
@@ -52,7 +57,7 @@ final class Arrangements {
   }
 
   /** All that is known of its brake is its percentage. */
-  static Stock percentage(double lambda) {
+  public static Stock percentage(double lambda) {
     Pressure full = Pressure.ofBar(3.8);
     BrakePercentage percentage = new BrakePercentage(lambda);
     return with(
@@ -62,7 +67,7 @@ final class Arrangements {
   }
 
   /** One pipe and nothing else: every release is a full release, and takes time to make good. */
-  static Stock onePipe() {
+  public static Stock onePipe() {
     Optional<PipeLaw> pipe = Optional.of(new PipeLaw.Ratio(Pressure.ofPsi(70), 2.5));
     Optional<PressureRate> recharge = Optional.of(rate(1));
     BrakeAction along = new BrakeAction.Propagated(new Span(0.5), new Speed(250));
@@ -131,7 +136,7 @@ final class Arrangements {
   }
 
   /** The policy for a brake that only releases fully: to a stand on one application. */
-  static Policy fullRelease() {
+  public static Policy fullRelease() {
     Technique stopping =
         new Technique(Pressure.ofPsi(10), new Span(3), Pressure.ofPsi(25), List.of());
     Technique restriction =
@@ -185,7 +190,8 @@ final class Arrangements {
         p.purposes());
   }
 
-  static Assignment assignment(Direction direction, int formation, Stock stock, Policy policy) {
+  public static Assignment assignment(
+      Direction direction, int formation, Stock stock, Policy policy) {
     return assignment(Mill.route(), direction, formation, stock, policy);
   }
 

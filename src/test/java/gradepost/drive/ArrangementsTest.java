@@ -3,7 +3,13 @@ package gradepost.drive;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.params.provider.Arguments.arguments;
 
-import gradepost.route.Direction;
+import gradepost.plan.Action;
+import gradepost.plan.Application;
+import gradepost.plan.Command;
+import gradepost.plan.Plan;
+import gradepost.plan.Trigger;
+import gradepost.policy.Policy;
+import gradepost.route.place.Direction;
 import gradepost.stock.BrakePreset;
 import gradepost.stock.Stock;
 import java.util.ArrayList;

@@ -2,6 +2,11 @@ package gradepost.drive;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gradepost.plan.Application;
+import gradepost.plan.Approach;
+import gradepost.plan.BrakeTest;
+import gradepost.plan.Finding;
+import gradepost.plan.Plan;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -1,9 +1,11 @@
 package gradepost.drive;
 
-import gradepost.source.DirectionPart;
+import gradepost.plan.Plan;
 import gradepost.source.Frozen;
-import gradepost.source.PackFile;
+import gradepost.source.pack.DirectionPart;
+import gradepost.source.pack.PackFile;
 import gradepost.stock.Formation;
+import gradepost.task.Assignment;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;

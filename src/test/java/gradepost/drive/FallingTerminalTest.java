@@ -2,9 +2,13 @@ package gradepost.drive;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import gradepost.source.DirectionPart;
+import gradepost.plan.Action;
+import gradepost.plan.Approach;
+import gradepost.plan.Command;
+import gradepost.plan.Plan;
 import gradepost.source.Frozen;
-import gradepost.source.PackFile;
+import gradepost.source.pack.DirectionPart;
+import gradepost.source.pack.PackFile;
 import gradepost.stock.Formation;
 import java.io.IOException;
 import java.io.UncheckedIOException;

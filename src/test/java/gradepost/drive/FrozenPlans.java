@@ -1,11 +1,12 @@
 package gradepost.drive;
 
-import gradepost.source.DirectionPart;
-import gradepost.source.DiskFiles;
-import gradepost.source.PackFile;
-import gradepost.source.Reading;
 import gradepost.source.Sources;
+import gradepost.source.file.DiskFiles;
+import gradepost.source.pack.DirectionPart;
+import gradepost.source.pack.PackFile;
 import gradepost.stock.Formation;
+import gradepost.task.Assignment;
+import gradepost.yaml.Reading;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;

@@ -3,6 +3,11 @@ package gradepost.drive;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import gradepost.plan.Action;
+import gradepost.plan.Approach;
+import gradepost.plan.Command;
+import gradepost.plan.Trigger;
+import gradepost.task.Assignment;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

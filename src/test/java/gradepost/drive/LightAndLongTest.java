@@ -3,11 +3,19 @@ package gradepost.drive;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import gradepost.motion.BrakeRig;
-import gradepost.motion.PoorRail;
+import gradepost.motion.LowAdhesionRail;
 import gradepost.motion.Train;
+import gradepost.motion.TrainBrake;
+import gradepost.plan.Application;
+import gradepost.plan.Approach;
+import gradepost.plan.CaseResult;
+import gradepost.plan.Latest;
+import gradepost.plan.Plan;
+import gradepost.plan.Rung;
+import gradepost.policy.AdhesionCase;
 import gradepost.stock.BrakeControl;
 import gradepost.stock.BrakeSystem;
+import gradepost.task.Assignment;
 import gradepost.units.Exact;
 import gradepost.units.Pressure;
 import java.util.Comparator;
@@ -40,8 +48,8 @@ class LightAndLongTest {
   private static boolean carried(Assignment assignment, Application application, CaseResult c) {
     Train train = Train.of(assignment.stock(), assignment.formation(), assignment.load());
     BrakeSystem service = assignment.stock().service();
-    BrakeRig rig =
-        BrakeRig.of(
+    TrainBrake rig =
+        TrainBrake.of(
             assignment.stock(), assignment.formation(), assignment.load(), train, service, 1, 0);
     if (c.plannedM().isEmpty()) {
       return false;
@@ -49,7 +57,7 @@ class LightAndLongTest {
     double from = c.plannedM().get();
     double rear = from - train.totalLengthM();
     boolean site =
-        PoorRail.stretches(assignment.path(), assignment.lines()).stream()
+        LowAdhesionRail.stretches(assignment.path(), assignment.lines()).stream()
             .anyMatch(s -> s.fromM() < application.target().atM() && s.toM() > rear);
     double v = application.brakingSpeedMps();
     double mu = c.adhesion().law().mu(v);

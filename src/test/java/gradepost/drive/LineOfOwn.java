@@ -1,8 +1,9 @@
 package gradepost.drive;
 
-import gradepost.route.Direction;
+import gradepost.route.place.Direction;
 import gradepost.stock.LoadCase;
 import gradepost.stock.Stock;
+import gradepost.task.Assignment;
 import gradepost.units.UnitStyle;
 import java.util.List;
 

@@ -3,12 +3,16 @@ package gradepost.drive;
 import gradepost.drive.RandomLine.Halt;
 import gradepost.drive.RandomLine.Slack;
 import gradepost.drive.RandomLine.Slope;
-import gradepost.route.Direction;
-import gradepost.route.Location;
+import gradepost.policy.AdhesionCase;
+import gradepost.policy.Policy;
+import gradepost.policy.SafeSide;
 import gradepost.route.Route;
 import gradepost.route.Signal;
-import gradepost.stock.ConstantAdhesion;
+import gradepost.route.place.Direction;
+import gradepost.route.place.Location;
 import gradepost.stock.LoadCase;
+import gradepost.stock.law.ConstantAdhesion;
+import gradepost.task.Assignment;
 import gradepost.units.UnitStyle;
 import java.util.List;
 import java.util.Optional;
@@ -59,7 +63,7 @@ public final class MadeUp {
   }
 
   /** The same with one stop signal. */
-  static Assignment signalled(Assignment a, Location at) {
+  public static Assignment signalled(Assignment a, Location at) {
     Route r = a.route();
     Signal signal =
         new Signal(

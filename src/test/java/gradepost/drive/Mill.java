@@ -1,43 +1,52 @@
 package gradepost.drive;
 
-import gradepost.route.Applies;
+import gradepost.policy.AdhesionCase;
+import gradepost.policy.Margins;
+import gradepost.policy.Policy;
+import gradepost.policy.RunRules;
+import gradepost.policy.SafeSide;
+import gradepost.policy.Technique;
+import gradepost.policy.TerminalStep;
 import gradepost.route.Board;
 import gradepost.route.BoardKind;
 import gradepost.route.CheckRail;
 import gradepost.route.Curve;
-import gradepost.route.Direction;
-import gradepost.route.Extent;
 import gradepost.route.GradientPiece;
-import gradepost.route.Hand;
 import gradepost.route.Landmark;
-import gradepost.route.Location;
 import gradepost.route.PermanentRestriction;
 import gradepost.route.Platform;
 import gradepost.route.Route;
 import gradepost.route.RunningLine;
-import gradepost.route.Section;
 import gradepost.route.Station;
 import gradepost.route.StopMark;
-import gradepost.stock.AdhesionLaw;
+import gradepost.route.place.Applies;
+import gradepost.route.place.Direction;
+import gradepost.route.place.Extent;
+import gradepost.route.place.Hand;
+import gradepost.route.place.Location;
+import gradepost.route.place.Section;
 import gradepost.stock.BrakeAction;
 import gradepost.stock.BrakeControl;
-import gradepost.stock.BrakeForce;
 import gradepost.stock.BrakeSystem;
-import gradepost.stock.ConstantAdhesion;
-import gradepost.stock.ConstantBlocks;
-import gradepost.stock.CurtiusKniffler;
 import gradepost.stock.EffortPoint;
 import gradepost.stock.Formation;
 import gradepost.stock.LoadCase;
 import gradepost.stock.Notch;
 import gradepost.stock.PipeLaw;
 import gradepost.stock.QuadraticResistance;
-import gradepost.stock.RocklCurve;
 import gradepost.stock.RotatingMass;
-import gradepost.stock.ShareOf;
+import gradepost.stock.StatedBrakeForce;
 import gradepost.stock.Stock;
 import gradepost.stock.Traction;
 import gradepost.stock.Vehicle;
+import gradepost.stock.law.AdhesionLaw;
+import gradepost.stock.law.ConstantAdhesion;
+import gradepost.stock.law.ConstantBlocks;
+import gradepost.stock.law.CurtiusKniffler;
+import gradepost.stock.law.RocklCurveResistance;
+import gradepost.stock.law.ShareOf;
+import gradepost.task.Assignment;
+import gradepost.task.Call;
 import gradepost.units.Acceleration;
 import gradepost.units.Force;
 import gradepost.units.Gradient;
@@ -56,10 +65,10 @@ import java.util.Optional;
 import java.util.Set;
 
 /** An invented line of five miles and four stations, and an invented unit, for tests. */
-final class Mill {
+public final class Mill {
   private static final String LINE = "Mill line";
 
-  static Location at(double miles, double chains) {
+  public static Location at(double miles, double chains) {
     return new Location(LINE, Mileage.ofMilesChains(miles, chains));
   }
 
@@ -164,7 +173,7 @@ final class Mill {
                 "")));
   }
 
-  static Stock stock() {
+  public static Stock stock() {
     Vehicle motor =
         new Vehicle(
             "motor",
@@ -200,7 +209,7 @@ final class Mill {
         List.of(motor, trailer),
         List.of(new Formation("4-car", four), new Formation("8-car", eight)),
         new QuadraticResistance(14, 0.25, 6, 0.6),
-        new RocklCurve(),
+        new RocklCurveResistance(),
         0,
         new Traction(
             List.of(
@@ -210,7 +219,7 @@ final class Mill {
                 notch("weak field", 50, 27, 75)),
             new Span(3),
             false),
-        new BrakeForce(
+        new StatedBrakeForce(
             new Acceleration(0.85),
             Speed.ofMph(60),
             Pressure.ofPsi(50),
@@ -268,7 +277,7 @@ final class Mill {
     return new Notch(name, points);
   }
 
-  static Policy policy() {
+  public static Policy policy() {
     AdhesionLaw dry = new CurtiusKniffler();
     return new Policy(
         "invented policy",
@@ -310,7 +319,7 @@ final class Mill {
         Map.of());
   }
 
-  static Assignment assignment(Direction direction, String formation) {
+  public static Assignment assignment(Direction direction, String formation) {
     Route route = route();
     List<Call> calls = new ArrayList<>();
     for (Station station : route.stations()) {

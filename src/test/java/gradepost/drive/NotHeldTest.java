@@ -2,6 +2,17 @@ package gradepost.drive;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gradepost.plan.Application;
+import gradepost.plan.Approach;
+import gradepost.plan.CaseResult;
+import gradepost.plan.FailureAnswer;
+import gradepost.plan.Finding;
+import gradepost.plan.Latest;
+import gradepost.plan.Met;
+import gradepost.plan.Plan;
+import gradepost.plan.Rung;
+import gradepost.task.Assignment;
+import gradepost.task.Target;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

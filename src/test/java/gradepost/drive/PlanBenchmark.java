@@ -1,6 +1,8 @@
 package gradepost.drive;
 
 import gradepost.OneThread;
+import gradepost.plan.Plan;
+import gradepost.task.Assignment;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.openjdk.jmh.annotations.Benchmark;

@@ -2,9 +2,20 @@ package gradepost.drive;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gradepost.plan.Action;
+import gradepost.plan.Application;
+import gradepost.plan.Approach;
+import gradepost.plan.CaseResult;
+import gradepost.plan.Command;
+import gradepost.plan.Latest;
+import gradepost.plan.Plan;
+import gradepost.plan.Rung;
+import gradepost.plan.Trace;
 import gradepost.route.Path;
 import gradepost.route.PermanentRestriction;
 import gradepost.stock.BrakeSystem.Role;
+import gradepost.task.Assignment;
+import gradepost.task.Call;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

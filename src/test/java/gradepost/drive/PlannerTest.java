@@ -2,9 +2,21 @@ package gradepost.drive;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import gradepost.route.Direction;
+import gradepost.plan.Action;
+import gradepost.plan.Application;
+import gradepost.plan.Approach;
+import gradepost.plan.CaseResult;
+import gradepost.plan.Command;
+import gradepost.plan.FailureAnswer;
+import gradepost.plan.Latest;
+import gradepost.plan.Plan;
+import gradepost.plan.Rung;
+import gradepost.plan.Trigger;
 import gradepost.route.Path;
+import gradepost.route.place.Direction;
 import gradepost.stock.BrakeSystem;
+import gradepost.task.Assignment;
+import gradepost.task.Target;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

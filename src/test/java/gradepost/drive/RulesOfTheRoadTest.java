@@ -2,9 +2,16 @@ package gradepost.drive;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import gradepost.route.Direction;
+import gradepost.drive.leg.ApproachSolution;
+import gradepost.drive.leg.RunStates;
+import gradepost.plan.Finding;
+import gradepost.plan.Trace;
 import gradepost.route.Path;
 import gradepost.route.Signal;
+import gradepost.route.place.Direction;
+import gradepost.task.Assignment;
+import gradepost.task.Ceiling;
+import gradepost.task.Target;
 import gradepost.units.Speed;
 import java.util.List;
 import java.util.Optional;
@@ -77,8 +84,8 @@ class RulesOfTheRoadTest {
             Speed.ofMph(fromMph).metresPerSecond(),
             Optional.empty(),
             Optional.empty());
-    Piece piece =
-        new Piece(
+    ApproachSolution piece =
+        new ApproachSolution(
             drop,
             0,
             Optional.empty(),
@@ -86,7 +93,7 @@ class RulesOfTheRoadTest {
             Optional.empty(),
             0,
             Optional.empty(),
-            new Line(),
+            new RunStates(),
             List.of(),
             3000,
             true);

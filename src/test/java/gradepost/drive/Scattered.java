@@ -1,10 +1,13 @@
 package gradepost.drive;
 
+import gradepost.policy.Policy;
+import gradepost.policy.Scatter;
+import gradepost.task.Assignment;
 import java.util.Optional;
 
 /** The same assignment under a policy with another scatter. */
-final class Scattered {
-  static Assignment by(Optional<Scatter> scatter, Assignment a) {
+public final class Scattered {
+  public static Assignment by(Optional<Scatter> scatter, Assignment a) {
     Policy p = a.policy();
     Policy other =
         new Policy(

@@ -2,6 +2,14 @@ package gradepost.drive;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gradepost.drive.brake.TrainModels;
+import gradepost.drive.leg.ApproachSolution;
+import gradepost.drive.leg.LegChooser;
+import gradepost.task.Assignment;
+import gradepost.task.Ceiling;
+import gradepost.task.Stops;
+import gradepost.task.Target;
+import gradepost.task.Targets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -37,7 +45,7 @@ class SharedStagesTest {
 
   private static List<Object> told(LegChooser.Way way) {
     List<Object> all = new ArrayList<>();
-    for (Piece piece : way.leg().pieces()) {
+    for (ApproachSolution piece : way.leg().pieces()) {
       all.add(List.of(piece.fromM(), piece.endM(), piece.brakingM(), piece.exactBrakingM()));
       all.add(List.of(piece.shutOffM(), piece.brakingMps(), piece.found(), piece.instructions()));
     }
@@ -48,7 +56,7 @@ class SharedStagesTest {
 
   private static List<LegChooser> legs(Assignment assignment) {
     Ceiling ceiling = Ceiling.of(assignment);
-    Bench bench = new Bench(assignment);
+    TrainModels bench = new TrainModels(assignment);
     List<Target> targets = Targets.of(assignment, ceiling);
     List<LegChooser> legs = new ArrayList<>();
     double start = Stops.markM(assignment, assignment.calls().get(0));

@@ -2,14 +2,22 @@ package gradepost.drive;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import gradepost.route.Applies;
-import gradepost.route.Direction;
+import gradepost.plan.Action;
+import gradepost.plan.Approach;
+import gradepost.plan.CaseResult;
+import gradepost.plan.Command;
+import gradepost.plan.Latest;
+import gradepost.plan.Plan;
+import gradepost.policy.AdhesionCase;
 import gradepost.route.LowAdhesionSite;
 import gradepost.route.Route;
-import gradepost.stock.AdhesionLaw;
-import gradepost.stock.ConstantAdhesion;
-import gradepost.stock.CurtiusKniffler;
-import gradepost.stock.ShareOf;
+import gradepost.route.place.Applies;
+import gradepost.route.place.Direction;
+import gradepost.stock.law.AdhesionLaw;
+import gradepost.stock.law.ConstantAdhesion;
+import gradepost.stock.law.CurtiusKniffler;
+import gradepost.stock.law.ShareOf;
+import gradepost.task.Target;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;

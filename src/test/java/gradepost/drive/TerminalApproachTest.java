@@ -2,7 +2,17 @@ package gradepost.drive;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gradepost.plan.Action;
+import gradepost.plan.Application;
+import gradepost.plan.Approach;
+import gradepost.plan.CaseResult;
+import gradepost.plan.Command;
+import gradepost.plan.Cues;
+import gradepost.plan.Finding;
+import gradepost.plan.Latest;
+import gradepost.plan.Rung;
 import gradepost.stock.BrakeSystem.Role;
+import gradepost.task.Target;
 import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;

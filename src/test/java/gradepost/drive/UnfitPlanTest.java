@@ -3,9 +3,22 @@ package gradepost.drive;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import gradepost.route.Direction;
+import gradepost.drive.brake.TrainModels;
+import gradepost.drive.check.PlanVerifier;
+import gradepost.plan.Command;
+import gradepost.plan.Instruction;
+import gradepost.plan.PlanFailure;
+import gradepost.plan.Trace;
+import gradepost.plan.Trigger;
+import gradepost.route.place.Direction;
 import gradepost.stock.Stock;
 import gradepost.stock.Traction;
+import gradepost.task.Assignment;
+import gradepost.task.Ceiling;
+import gradepost.task.CeilingStep;
+import gradepost.task.Stops;
+import gradepost.task.Target;
+import gradepost.task.Targets;
 import gradepost.units.Pressure;
 import gradepost.units.Span;
 import java.util.ArrayList;
@@ -68,8 +81,9 @@ class UnfitPlanTest {
     return new Ceiling(List.of(steps));
   }
 
-  private static Rerun rerun(Assignment assignment, Ceiling ceiling, Target to, List<Act> acts) {
-    Rerun rerun = new Rerun(assignment, new Bench(assignment), ceiling);
+  private static PlanVerifier rerun(
+      Assignment assignment, Ceiling ceiling, Target to, List<Act> acts) {
+    PlanVerifier rerun = new PlanVerifier(assignment, new TrainModels(assignment), ceiling);
     List<Instruction> told =
         acts.stream().map(a -> new Instruction(to, a.trigger(), a.command())).toList();
     rerun.run(START_M, told, Map.of(to, 1));
@@ -228,7 +242,7 @@ class UnfitPlanTest {
 
   /** On the level on which Mill begins. */
   private static double balanceMps(int notch) {
-    Bench bench = new Bench(MILL);
+    TrainModels bench = new TrainModels(MILL);
     double mps = 0;
     while (bench.accelerationMps2(notch, mps, START_M) > 0) {
       mps += 0.01;

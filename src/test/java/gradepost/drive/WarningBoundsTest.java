@@ -2,7 +2,12 @@ package gradepost.drive;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gradepost.plan.Finding;
+import gradepost.plan.Plan;
+import gradepost.plan.PlanFailure;
+import gradepost.plan.Spread;
 import gradepost.route.audit.AuditRule;
+import gradepost.task.Target;
 import gradepost.units.Speed;
 import java.util.List;
 import java.util.Optional;

@@ -7,11 +7,11 @@ import static org.assertj.core.api.Assertions.within;
 import gradepost.stock.BrakeAction;
 import gradepost.stock.BrakePercentage;
 import gradepost.stock.BrakeSystem;
-import gradepost.stock.ConstantAdhesion;
 import gradepost.stock.Formation;
 import gradepost.stock.LoadCase;
-import gradepost.stock.NoCurveDrag;
 import gradepost.stock.Stock;
+import gradepost.stock.law.ConstantAdhesion;
+import gradepost.stock.law.NoCurveResistance;
 import gradepost.units.Length;
 import gradepost.units.Pressure;
 import java.util.List;
@@ -75,11 +75,11 @@ class BrakePercentageValidationTest {
         List.of());
   }
 
-  private record Braked(Stepper stepper, BrakeRig rig) {
+  private record Braked(Stepper stepper, TrainBrake rig) {
     double stop(double fromMps) {
       stepper.place(0, 0, fromMps);
       stepper.brake(rig, rig.fullPa());
-      assertThat(stepper.advance(new Until())).isEqualTo(Ended.STANDSTILL);
+      assertThat(stepper.advance(new StopConditions())).isEqualTo(StopReason.STANDSTILL);
       return stepper.atM();
     }
   }
@@ -92,10 +92,10 @@ class BrakePercentageValidationTest {
         new Stepper(
             train,
             train.resistance(),
-            TrackForce.of(Textbook.gradient(permille), train, new NoCurveDrag(), 0),
+            TrackForce.of(Textbook.gradient(permille), train, new NoCurveResistance(), 0),
             new ConstantAdhesion(1));
     return new Braked(
-        stepper, BrakeRig.of(stock, formation, LoadCase.CRUSH, train, stock.service(), 1, 0));
+        stepper, TrainBrake.of(stock, formation, LoadCase.CRUSH, train, stock.service(), 1, 0));
   }
 
   /** Deceleration with the brake full at a speed in km/h, through the stepper. */
@@ -104,7 +104,7 @@ class BrakePercentageValidationTest {
     train.stepper().place(0, 0, kmh / 3.6);
     train.stepper().brake(train.rig(), train.rig().fullPa());
     Stepper stepper = train.stepper();
-    stepper.advance(new Until().time(train.rig().deadTimeS() + 1e-5));
+    stepper.advance(new StopConditions().time(train.rig().deadTimeS() + 1e-5));
     return -stepper.accelerationMps2();
   }
 

@@ -10,10 +10,10 @@ import org.junit.jupiter.api.Test;
 
 /** Braking distances and decelerations against published figures. */
 class BrakingValidationTest {
-  private static double stop(Stepper stepper, BrakeRig rig, double fromMps) {
+  private static double stop(Stepper stepper, TrainBrake rig, double fromMps) {
     stepper.place(0, 0, fromMps);
     stepper.brake(rig, Textbook.FULL_PA);
-    assertThat(stepper.advance(new Until())).isEqualTo(Ended.STANDSTILL);
+    assertThat(stepper.advance(new StopConditions())).isEqualTo(StopReason.STANDSTILL);
     return stepper.atM();
   }
 
@@ -37,7 +37,7 @@ class BrakingValidationTest {
   @Test
   void the_step_that_stands_for_a_build_up_has_its_half() {
     Textbook train = ramp(0.9, 1, 2);
-    BrakeRig step = train.rig().asStep();
+    TrainBrake step = train.rig().asStep();
     assertThat(stop(train.onGradient(0), step, 30)).isCloseTo(560.00, within(0.005));
   }
 

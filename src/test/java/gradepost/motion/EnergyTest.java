@@ -3,7 +3,7 @@ package gradepost.motion;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import gradepost.stock.NoCurveDrag;
+import gradepost.stock.law.NoCurveResistance;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -18,16 +18,16 @@ class EnergyTest {
     stepper.count(work);
     stepper.place(0, 900, 12);
     stepper.power(2);
-    stepper.advance(new Until().place(3500));
+    stepper.advance(new StopConditions().place(3500));
     stepper.shutOff();
-    stepper.advance(new Until().place(4200));
-    BrakeRig rig = scenario.rig();
+    stepper.advance(new StopConditions().place(4200));
+    TrainBrake rig = scenario.rig();
     stepper.brake(rig, 0.7 * rig.fullPa());
-    stepper.advance(new Until().time(stepper.timeS() + 9));
+    stepper.advance(new StopConditions().time(stepper.timeS() + 9));
     stepper.brake(rig, 0.3 * rig.fullPa());
-    stepper.advance(new Until().time(stepper.timeS() + 9));
+    stepper.advance(new StopConditions().time(stepper.timeS() + 9));
     stepper.brake(rig, rig.fullPa());
-    stepper.advance(new Until().place(9000));
+    stepper.advance(new StopConditions().place(9000));
     double inertia = scenario.train().inertiaKg();
     double v = stepper.speedMps();
     double gained = inertia * (v * v - 12 * 12) / 2;
@@ -53,12 +53,12 @@ class EnergyTest {
         new Stepper(
             train,
             train.resistance(),
-            TrackForce.of(track, train, new NoCurveDrag(), 0),
+            TrackForce.of(track, train, new NoCurveResistance(), 0),
             scenario.adhesion);
     Work work = new Work();
     stepper.count(work);
     stepper.place(0, 2000, 25);
-    stepper.advance(new Until().place(2700));
+    stepper.advance(new StopConditions().place(2700));
     double lifted = 0;
     double rear = 0;
     for (int i = 0; i < train.vehicles(); i++) {

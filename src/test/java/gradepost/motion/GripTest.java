@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import gradepost.route.Stretch;
 import gradepost.stock.BrakeAction;
-import gradepost.stock.ConstantAdhesion;
-import gradepost.stock.NoCurveDrag;
+import gradepost.stock.law.ConstantAdhesion;
+import gradepost.stock.law.NoCurveResistance;
 import gradepost.units.Pressure;
 import gradepost.units.Span;
 import java.util.List;
@@ -25,32 +25,32 @@ class GripTest {
         .action(new BrakeAction.Simultaneous(new Span(0)), 1e-6);
   }
 
-  private static Stepper on(Textbook train, double mu, PoorRail poor) {
+  private static Stepper on(Textbook train, double mu, LowAdhesionRail poor) {
     return new Stepper(
         train.train(),
         train.train().resistance(),
-        TrackForce.of(Textbook.gradient(0), train.train(), new NoCurveDrag(), 0),
+        TrackForce.of(Textbook.gradient(0), train.train(), new NoCurveResistance(), 0),
         new ConstantAdhesion(mu),
         poor);
   }
 
-  private static PoorRail poor(double mu, double from, double to) {
-    return new PoorRail(new ConstantAdhesion(mu), List.of(new Stretch(from, to)));
+  private static LowAdhesionRail poor(double mu, double from, double to) {
+    return new LowAdhesionRail(new ConstantAdhesion(mu), List.of(new Stretch(from, to)));
   }
 
-  private static double decelerationAt(Stepper stepper, BrakeRig rig, double at) {
+  private static double decelerationAt(Stepper stepper, TrainBrake rig, double at) {
     stepper.place(0, at - 1, 20);
     stepper.brake(rig, Textbook.FULL_PA);
-    stepper.advance(new Until().place(at));
+    stepper.advance(new StopConditions().place(at));
     return -stepper.accelerationMps2();
   }
 
   @Test
   void a_brake_pulls_no_more_than_adhesion() {
     Textbook train = two();
-    assertThat(decelerationAt(on(train, 0.2, PoorRail.none()), train.rig(), 50))
+    assertThat(decelerationAt(on(train, 0.2, LowAdhesionRail.none()), train.rig(), 50))
         .isCloseTo(1.2, within(1e-9));
-    assertThat(decelerationAt(on(train, 0.08, PoorRail.none()), train.rig(), 50))
+    assertThat(decelerationAt(on(train, 0.08, LowAdhesionRail.none()), train.rig(), 50))
         .isCloseTo(0.08 * G, within(1e-9));
   }
 
@@ -89,8 +89,8 @@ class GripTest {
 
   @Test
   void stretches_that_overlap_are_joined() {
-    PoorRail rail =
-        new PoorRail(
+    LowAdhesionRail rail =
+        new LowAdhesionRail(
             new ConstantAdhesion(0.05),
             List.of(new Stretch(300, 400), new Stretch(100, 200), new Stretch(150, 220)));
     assertThat(rail.stretches()).containsExactly(new Stretch(100, 220), new Stretch(300, 400));
@@ -103,11 +103,11 @@ class GripTest {
   @Test
   void three_steps_brake_one_two_three() {
     Textbook train = two().threshold(new Pressure(0));
-    Stepper stepper = on(train, 0.4, PoorRail.none());
+    Stepper stepper = on(train, 0.4, LowAdhesionRail.none());
     for (int step = 1; step <= 3; step++) {
       stepper.place(0, 0, 20);
       stepper.brake(train.rig(), Textbook.FULL_PA * step / 3);
-      stepper.advance(new Until().time(1));
+      stepper.advance(new StopConditions().time(1));
       assertThat(-stepper.accelerationMps2()).isCloseTo(1.2 * step / 3, within(1e-9));
     }
   }
@@ -116,13 +116,13 @@ class GripTest {
   @Test
   void the_force_begins_at_the_threshold() {
     Textbook train = two().threshold(new Pressure(1e5));
-    Stepper stepper = on(train, 0.4, PoorRail.none());
+    Stepper stepper = on(train, 0.4, LowAdhesionRail.none());
     double[] asked = {0.5e5, 1e5, 2.5e5, 4e5};
     double[] expected = {0, 0, 0.6, 1.2};
     for (int i = 0; i < asked.length; i++) {
       stepper.place(0, 0, 20);
       stepper.brake(train.rig(), asked[i]);
-      stepper.advance(new Until().time(1));
+      stepper.advance(new StopConditions().time(1));
       assertThat(-stepper.accelerationMps2()).isCloseTo(expected[i], within(1e-9));
     }
   }

@@ -23,7 +23,7 @@ class IndependentSolverTest {
       Scenario scenario = new Scenario(seed);
       Stepper ours = scenario.stepper();
       Oracle theirs = new Oracle(scenario, 1e-10);
-      BrakeRig rig = scenario.rig();
+      TrainBrake rig = scenario.rig();
       double at = scenario.between(300, 2500);
       double speed = scenario.between(0.5, 18);
       ours.place(0, at, speed);
@@ -47,13 +47,13 @@ class IndependentSolverTest {
         }
         double[] leg = {3000, 800, 100, 60, 40, 8000};
         at = Math.min(Scenario.LENGTH_M + 500, at + scenario.between(0.3, 1) * leg[act]);
-        Ended ended = ours.advance(new Until().place(at));
+        StopReason ended = ours.advance(new StopConditions().place(at));
         theirs.runTo(at);
-        assertThat(ended).isIn(Ended.PLACE, Ended.STANDSTILL);
+        assertThat(ended).isIn(StopReason.PLACE, StopReason.STANDSTILL);
         double offM = Math.abs(ours.atM() - theirs.atM());
         assertThat(offM).as("seed %d act %d %s at %f", seed, act, ended, at).isLessThan(WITHIN_M);
         worstS = Math.max(worstS, Math.abs(ours.timeS() - theirs.timeS()));
-        if (ended == Ended.STANDSTILL) {
+        if (ended == StopReason.STANDSTILL) {
           break;
         }
       }

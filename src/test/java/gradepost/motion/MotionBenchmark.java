@@ -29,9 +29,9 @@ public class MotionBenchmark extends OneThread {
   public long seed;
 
   private Stepper stepper;
-  private BrakeRig rig;
+  private TrainBrake rig;
   private Oracle oracle;
-  private final Until until = new Until();
+  private final StopConditions until = new StopConditions();
 
   @Setup
   public void train() {

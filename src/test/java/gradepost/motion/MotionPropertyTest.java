@@ -3,16 +3,16 @@ package gradepost.motion;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import gradepost.route.Direction;
 import gradepost.route.Path;
 import gradepost.route.Stretch;
-import gradepost.stock.AdhesionLaw;
+import gradepost.route.place.Direction;
 import gradepost.stock.BrakeAction;
-import gradepost.stock.ConstantAdhesion;
 import gradepost.stock.ConstantResistance;
-import gradepost.stock.NoCurveDrag;
-import gradepost.stock.RocklCurve;
-import gradepost.stock.ShareOf;
+import gradepost.stock.law.AdhesionLaw;
+import gradepost.stock.law.ConstantAdhesion;
+import gradepost.stock.law.NoCurveResistance;
+import gradepost.stock.law.RocklCurveResistance;
+import gradepost.stock.law.ShareOf;
 import gradepost.units.Span;
 import gradepost.units.Speed;
 import java.util.List;
@@ -29,7 +29,8 @@ class MotionPropertyTest {
     return LongStream.rangeClosed(300, 340);
   }
 
-  private static Stepper stepper(Scenario in, Track track, AdhesionLaw adhesion, PoorRail poor) {
+  private static Stepper stepper(
+      Scenario in, Track track, AdhesionLaw adhesion, LowAdhesionRail poor) {
     Train train = in.train();
     PiecewiseLinear force =
         TrackForce.of(track, train, in.stock.curves(), in.stock.checkRailDragNPerKn());
@@ -39,9 +40,9 @@ class MotionPropertyTest {
   /** Where a full application from this speed ends; far away where the gradient beats it. */
   private static double stop(Stepper stepper, Scenario in) {
     stepper.place(0, 4000, 20);
-    BrakeRig rig = in.rig();
+    TrainBrake rig = in.rig();
     stepper.brake(rig, rig.fullPa());
-    stepper.advance(new Until().place(200_000));
+    stepper.advance(new StopConditions().place(200_000));
     return stepper.atM();
   }
 
@@ -75,7 +76,7 @@ class MotionPropertyTest {
     double last = 0;
     for (double share = 1; share > 0.1; share *= 0.7) {
       ShareOf law = new ShareOf(in.adhesion, share);
-      double at = stop(stepper(in, in.track(), law, PoorRail.none()), in);
+      double at = stop(stepper(in, in.track(), law, LowAdhesionRail.none()), in);
       assertThat(at).isGreaterThan(last - ROUNDING_M);
       last = at;
     }
@@ -85,10 +86,11 @@ class MotionPropertyTest {
   @MethodSource("seeds")
   void a_poor_stretch_never_stops_a_train_sooner_and_a_longer_one_less_so(long seed) {
     Scenario in = new Scenario(seed);
-    double last = stop(stepper(in, in.track(), in.adhesion, PoorRail.none()), in);
+    double last = stop(stepper(in, in.track(), in.adhesion, LowAdhesionRail.none()), in);
     for (double length = 50; length < 500; length *= 2) {
-      PoorRail poor =
-          new PoorRail(new ConstantAdhesion(0.02), List.of(new Stretch(4010, 4010 + length)));
+      LowAdhesionRail poor =
+          new LowAdhesionRail(
+              new ConstantAdhesion(0.02), List.of(new Stretch(4010, 4010 + length)));
       double at = stop(stepper(in, in.track(), in.adhesion, poor), in);
       assertThat(at).isGreaterThan(last - ROUNDING_M);
       last = at;
@@ -101,8 +103,8 @@ class MotionPropertyTest {
     Scenario in = new Scenario(seed);
     double last = 0;
     for (double share = 0; share < 0.9; share += 0.2) {
-      BrakeRig rig =
-          BrakeRig.of(
+      TrainBrake rig =
+          TrainBrake.of(
               in.stock,
               in.formation,
               in.load,
@@ -113,7 +115,7 @@ class MotionPropertyTest {
       Stepper stepper = in.stepper();
       stepper.place(0, 4000, 20);
       stepper.brake(rig, rig.fullPa());
-      stepper.advance(new Until().place(200_000));
+      stepper.advance(new StopConditions().place(200_000));
       assertThat(stepper.atM()).isGreaterThan(last - ROUNDING_M);
       last = stepper.atM();
     }
@@ -171,7 +173,7 @@ class MotionPropertyTest {
         CurvePiece same = new CurvePiece(curve.fromM(), curve.toM(), curve.radiusM(), i == 1);
         Track track = new Track(Textbook.gradient(0).elevation(), List.of(same));
         PiecewiseLinear force =
-            TrackForce.of(track, train, new RocklCurve(), in.stock.checkRailDragNPerKn());
+            TrackForce.of(track, train, new RocklCurveResistance(), in.stock.checkRailDragNPerKn());
         plainN[i] = force.at((curve.fromM() + curve.toM()) / 2);
       }
       // Encyclopaedia Britannica 1911: a check rail adds to the resistance of a curve.
@@ -196,7 +198,7 @@ class MotionPropertyTest {
       Stepper stepper = train.onGradient(-5);
       stepper.place(0, 0, 25);
       stepper.brake(train.rig(), Textbook.FULL_PA);
-      stepper.advance(new Until());
+      stepper.advance(new StopConditions());
       first = cars == 1 ? stepper.atM() : first;
       assertThat(stepper.atM()).isCloseTo(first, within(ROUNDING_M));
     }
@@ -223,7 +225,7 @@ class MotionPropertyTest {
         meanDelay += delay / cars;
       }
       double lastS = 0.05 + (cars - 1) * 0.1;
-      stepper.advance(new Until().time(0.4 + lastS));
+      stepper.advance(new StopConditions().time(0.4 + lastS));
       double lost = 0.8 * (lastS - meanDelay);
       assertThat(stepper.speedMps()).isCloseTo(25 - lost, within(1e-5));
     }
@@ -238,7 +240,7 @@ class MotionPropertyTest {
         Stepper stepper = train.onGradient(permille);
         stepper.place(0, 0, 5);
         stepper.power(0);
-        stepper.advance(new Until().place(800 + train.train().totalLengthM()));
+        stepper.advance(new StopConditions().place(800 + train.train().totalLengthM()));
         assertThat(stepper.timeS()).isGreaterThan(last);
         last = stepper.timeS();
       }
@@ -251,17 +253,17 @@ class MotionPropertyTest {
     Stepper stepper = train.onGradient(30);
     stepper.place(0, 0, 10);
     stepper.power(0);
-    assertThat(stepper.advance(new Until().place(5000))).isEqualTo(Ended.STANDSTILL);
+    assertThat(stepper.advance(new StopConditions().place(5000))).isEqualTo(StopReason.STANDSTILL);
     assertThat(stepper.speedMps()).isZero();
     Stepper balanced =
         new Stepper(
             train.train(),
             new gradepost.stock.RunningResistance(0, 600, 0),
-            TrackForce.of(Textbook.gradient(0), train.train(), new NoCurveDrag(), 0),
+            TrackForce.of(Textbook.gradient(0), train.train(), new NoCurveResistance(), 0),
             new ConstantAdhesion(1));
     balanced.place(0, 0, 10);
     balanced.power(0);
-    assertThat(balanced.advance(new Until().speedUp(31))).isEqualTo(Ended.NEVER);
+    assertThat(balanced.advance(new StopConditions().speedUp(31))).isEqualTo(StopReason.NEVER);
     assertThat(balanced.speedMps()).isCloseTo(30, within(1e-3));
   }
 

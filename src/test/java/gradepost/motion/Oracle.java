@@ -1,30 +1,30 @@
 package gradepost.motion;
 
 import gradepost.route.Stretch;
-import gradepost.stock.AdhesionLaw;
-import gradepost.stock.BlockLaw;
 import gradepost.stock.BrakeAction;
-import gradepost.stock.BrakeForce;
 import gradepost.stock.BrakeSystem;
-import gradepost.stock.CastIronKarwatzki;
-import gradepost.stock.ConstantAdhesion;
-import gradepost.stock.ConstantBlocks;
 import gradepost.stock.ConstantResistance;
-import gradepost.stock.CurtiusKniffler;
-import gradepost.stock.CurveLaw;
 import gradepost.stock.Davis1926;
-import gradepost.stock.DegreeCurve;
 import gradepost.stock.EffortPoint;
-import gradepost.stock.FrictionTable;
-import gradepost.stock.InverseRadiusCurve;
 import gradepost.stock.LoadCase;
 import gradepost.stock.QuadraticResistance;
 import gradepost.stock.Railcar1936;
 import gradepost.stock.ResistanceLaw;
-import gradepost.stock.RocklCurve;
 import gradepost.stock.RotatingMass;
-import gradepost.stock.ShareOf;
+import gradepost.stock.StatedBrakeForce;
 import gradepost.stock.Vehicle;
+import gradepost.stock.law.AdhesionLaw;
+import gradepost.stock.law.BlockLaw;
+import gradepost.stock.law.CastIronKarwatzki;
+import gradepost.stock.law.ConstantAdhesion;
+import gradepost.stock.law.ConstantBlocks;
+import gradepost.stock.law.CurtiusKniffler;
+import gradepost.stock.law.CurveResistance;
+import gradepost.stock.law.DegreeCurveResistance;
+import gradepost.stock.law.FrictionTable;
+import gradepost.stock.law.InverseRadiusCurveResistance;
+import gradepost.stock.law.RocklCurveResistance;
+import gradepost.stock.law.ShareOf;
 import gradepost.units.Length;
 import java.util.ArrayList;
 import java.util.List;
@@ -59,7 +59,7 @@ final class Oracle implements OrdinaryDifferentialEquation {
   private final double inertiaKg;
   private final double gainN;
   private final BrakeSystem brake;
-  private final BrakeForce law;
+  private final StatedBrakeForce law;
 
   /** The vehicle that each answers as late as; −1 where its brake is isolated. */
   private final int[] answersAs;
@@ -245,15 +245,15 @@ final class Oracle implements OrdinaryDifferentialEquation {
   }
 
   private double curveNPerKn(CurvePiece curve) {
-    CurveLaw form = in.stock.curves();
+    CurveResistance form = in.stock.curves();
     double r = curve.radiusM();
     double own = 0;
-    if (form instanceof RocklCurve) {
+    if (form instanceof RocklCurveResistance) {
       own = r >= 300 ? 650 / (r - 55) : 500 / (r - 30);
-    } else if (form instanceof DegreeCurve degree) {
+    } else if (form instanceof DegreeCurveResistance degree) {
       double degrees = 2 * Math.toDegrees(Math.asin(15.24 / r));
       own = degree.poundsPerTonPerDegree() * degrees / 2000 * 1000;
-    } else if (form instanceof InverseRadiusCurve inverse) {
+    } else if (form instanceof InverseRadiusCurveResistance inverse) {
       own = inverse.k() / r;
     }
     return own + (curve.checkRailed() ? in.stock.checkRailDragNPerKn() : 0);

@@ -22,8 +22,8 @@ class RechargeTest {
   private static final double PSI = Exact.PSI_PA;
 
   private Stepper stepper;
-  private BrakeRig auto;
-  private BrakeRig ep;
+  private TrainBrake auto;
+  private TrainBrake ep;
 
   @BeforeEach
   void train() {
@@ -50,14 +50,14 @@ class RechargeTest {
             List.of());
     Formation formation = stock.formations().get(0);
     Train train = Train.of(stock, formation, LoadCase.TARE);
-    auto = BrakeRig.of(stock, formation, LoadCase.TARE, train, systems.get(1), 1, 0);
-    ep = BrakeRig.of(stock, formation, LoadCase.TARE, train, systems.get(0), 1, 0);
+    auto = TrainBrake.of(stock, formation, LoadCase.TARE, train, systems.get(1), 1, 0);
+    ep = TrainBrake.of(stock, formation, LoadCase.TARE, train, systems.get(0), 1, 0);
     stepper = textbook.onGradient(0);
     stepper.place(0, 0, 60);
   }
 
   private void pass(double seconds) {
-    stepper.advance(new Until().time(stepper.timeS() + seconds));
+    stepper.advance(new StopConditions().time(stepper.timeS() + seconds));
   }
 
   @Test
@@ -103,7 +103,7 @@ class RechargeTest {
     pass(1e-6);
     // Reservoir 64, cylinder still 15: equal at (2.5·64 + 15)/3.5.
     assertThat(stepper.availablePa(auto)).isCloseTo(50 * PSI, within(0.01 * PSI));
-    stepper.advance(new Until().time(stepper.timeS() + 5.5));
+    stepper.advance(new StopConditions().time(stepper.timeS() + 5.5));
     assertThat(stepper.pressurePa()).isZero();
     assertThat(stepper.availablePa(auto)).isCloseTo((64 + 5.5) * 2.5 / 3.5 * PSI, within(2.0));
   }

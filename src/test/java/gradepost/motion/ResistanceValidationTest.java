@@ -4,13 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import gradepost.stock.CurveLaw;
 import gradepost.stock.Davis1926;
-import gradepost.stock.DegreeCurve;
-import gradepost.stock.InverseRadiusCurve;
-import gradepost.stock.NoCurveDrag;
 import gradepost.stock.Railcar1936;
-import gradepost.stock.RocklCurve;
+import gradepost.stock.law.CurveResistance;
+import gradepost.stock.law.DegreeCurveResistance;
+import gradepost.stock.law.InverseRadiusCurveResistance;
+import gradepost.stock.law.NoCurveResistance;
+import gradepost.stock.law.RocklCurveResistance;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -50,7 +50,7 @@ class ResistanceValidationTest {
   /** TR0603: 0.8 lb/ton/degree; 1 % with a curve of 5° is 24 lb a ton. */
   @Test
   void one_per_cent_with_a_curve_of_five_degrees() {
-    Textbook train = Textbook.train(100, 0.08).curves(new DegreeCurve(0.8), 0);
+    Textbook train = Textbook.train(100, 0.08).curves(new DegreeCurveResistance(0.8), 0);
     double newtons = heldN(train, curved(10, radiusOf(5)), 10);
     assertThat(newtons / POUND_N / (100 / SHORT_TON_T)).isCloseTo(24, within(1e-6));
   }
@@ -58,7 +58,7 @@ class ResistanceValidationTest {
   /** TI 850-02 Table B-1: 1.16 % with a curve of 5° is as 1.36 %. */
   @Test
   void equivalent_grade() {
-    Textbook train = Textbook.train(100, 0.08).curves(new DegreeCurve(0.8), 0);
+    Textbook train = Textbook.train(100, 0.08).curves(new DegreeCurveResistance(0.8), 0);
     double newtons = heldN(train, curved(11.6, radiusOf(5)), 10);
     assertThat(newtons / (100 * 9806.65) * 100).isCloseTo(1.36, within(0.005));
   }
@@ -67,14 +67,14 @@ class ResistanceValidationTest {
   @ParameterizedTest
   @CsvSource({"600,1.193", "400,1.884", "200,2.941"})
   void rockl(double radius, double read) {
-    Textbook train = Textbook.train(100, 0.08).curves(new RocklCurve(), 0);
+    Textbook train = Textbook.train(100, 0.08).curves(new RocklCurveResistance(), 0);
     double newtons = heldN(train, curved(0, radius), 10);
     assertThat(newtons / (100 * 9.80665)).isCloseTo(read, within(0.001));
   }
 
   @Test
   void rockl_jumps_at_300_and_ends_at_60() {
-    CurveLaw law = new RocklCurve();
+    CurveResistance law = new RocklCurveResistance();
     assertThat(law.nPerKn(300)).isCloseTo(650.0 / 245, within(1e-9));
     assertThat(law.nPerKn(299.999)).isCloseTo(1.85, within(0.01));
     assertThatThrownBy(() -> law.nPerKn(59)).hasMessageContaining("60 m");
@@ -85,23 +85,23 @@ class ResistanceValidationTest {
    */
   @Test
   void one_degree() {
-    Textbook train = Textbook.train(100, 0.08).curves(new DegreeCurve(0.8), 0);
+    Textbook train = Textbook.train(100, 0.08).curves(new DegreeCurveResistance(0.8), 0);
     double newtons = heldN(train, curved(0, 1746.40), 10);
     assertThat(newtons / POUND_N / (100 / SHORT_TON_T)).isCloseTo(0.8, within(1e-5));
-    Textbook free = Textbook.train(100, 0.08).curves(new NoCurveDrag(), 0);
+    Textbook free = Textbook.train(100, 0.08).curves(new NoCurveResistance(), 0);
     assertThat(heldN(free, curved(0, 1746.40), 10)).isZero();
   }
 
   @Test
   void inverse_radius() {
-    Textbook train = Textbook.train(100, 0.08).curves(new InverseRadiusCurve(700), 0);
+    Textbook train = Textbook.train(100, 0.08).curves(new InverseRadiusCurveResistance(700), 0);
     assertThat(heldN(train, curved(0, 350), 10) / 980.665).isCloseTo(2, within(1e-6));
   }
 
   /** A check rail adds what the data say, here 1.5 N/kN, on the curve that has it. */
   @Test
   void check_rail() {
-    Textbook train = Textbook.train(100, 0.08).curves(new InverseRadiusCurve(700), 1.5);
+    Textbook train = Textbook.train(100, 0.08).curves(new InverseRadiusCurveResistance(700), 1.5);
     Track track =
         new Track(Textbook.gradient(0).elevation(), List.of(new CurvePiece(0, 10_000, 350, true)));
     assertThat(heldN(train, track, 10) / 980.665).isCloseTo(3.5, within(1e-6));

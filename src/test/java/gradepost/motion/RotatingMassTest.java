@@ -5,10 +5,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import gradepost.stock.Formation;
 import gradepost.stock.LoadCase;
-import gradepost.stock.NoCurveDrag;
 import gradepost.stock.RotatingMass;
 import gradepost.stock.Stock;
 import gradepost.stock.Vehicle;
+import gradepost.stock.law.NoCurveResistance;
 import gradepost.units.Length;
 import gradepost.units.Mass;
 import java.util.Optional;
@@ -77,12 +77,12 @@ class RotatingMassTest {
         new Stepper(
             train,
             train.resistance(),
-            TrackForce.of(Textbook.gradient(permille), train, new NoCurveDrag(), 0),
-            new gradepost.stock.ConstantAdhesion(1));
+            TrackForce.of(Textbook.gradient(permille), train, new NoCurveResistance(), 0),
+            new gradepost.stock.law.ConstantAdhesion(1));
     stepper.place(0, 0, 20);
-    BrakeRig rig = BrakeRig.of(stock, formation, LoadCase.CRUSH, train, stock.service(), 1, 0);
+    TrainBrake rig = TrainBrake.of(stock, formation, LoadCase.CRUSH, train, stock.service(), 1, 0);
     stepper.brake(rig, Textbook.FULL_PA);
-    stepper.advance(new Until());
+    stepper.advance(new StopConditions());
     return stepper.atM();
   }
 }

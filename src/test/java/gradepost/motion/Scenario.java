@@ -2,45 +2,45 @@ package gradepost.motion;
 
 import gradepost.route.CheckRail;
 import gradepost.route.Curve;
-import gradepost.route.Direction;
-import gradepost.route.Extent;
 import gradepost.route.GradientPiece;
-import gradepost.route.Hand;
-import gradepost.route.Location;
 import gradepost.route.Path;
 import gradepost.route.Route;
-import gradepost.route.Section;
 import gradepost.route.Stretch;
-import gradepost.stock.AdhesionLaw;
-import gradepost.stock.BlockLaw;
+import gradepost.route.place.Direction;
+import gradepost.route.place.Extent;
+import gradepost.route.place.Hand;
+import gradepost.route.place.Location;
+import gradepost.route.place.Section;
 import gradepost.stock.BrakeAction;
 import gradepost.stock.BrakeControl;
-import gradepost.stock.BrakeForce;
 import gradepost.stock.BrakeSystem;
-import gradepost.stock.CastIronKarwatzki;
-import gradepost.stock.ConstantAdhesion;
-import gradepost.stock.ConstantBlocks;
 import gradepost.stock.ConstantResistance;
-import gradepost.stock.CurtiusKniffler;
-import gradepost.stock.CurveLaw;
 import gradepost.stock.Davis1926;
-import gradepost.stock.DegreeCurve;
 import gradepost.stock.EffortPoint;
 import gradepost.stock.Formation;
-import gradepost.stock.FrictionTable;
-import gradepost.stock.InverseRadiusCurve;
 import gradepost.stock.LoadCase;
-import gradepost.stock.NoCurveDrag;
 import gradepost.stock.Notch;
 import gradepost.stock.QuadraticResistance;
 import gradepost.stock.Railcar1936;
 import gradepost.stock.ResistanceLaw;
-import gradepost.stock.RocklCurve;
 import gradepost.stock.RotatingMass;
-import gradepost.stock.ShareOf;
+import gradepost.stock.StatedBrakeForce;
 import gradepost.stock.Stock;
 import gradepost.stock.Traction;
 import gradepost.stock.Vehicle;
+import gradepost.stock.law.AdhesionLaw;
+import gradepost.stock.law.BlockLaw;
+import gradepost.stock.law.CastIronKarwatzki;
+import gradepost.stock.law.ConstantAdhesion;
+import gradepost.stock.law.ConstantBlocks;
+import gradepost.stock.law.CurtiusKniffler;
+import gradepost.stock.law.CurveResistance;
+import gradepost.stock.law.DegreeCurveResistance;
+import gradepost.stock.law.FrictionTable;
+import gradepost.stock.law.InverseRadiusCurveResistance;
+import gradepost.stock.law.NoCurveResistance;
+import gradepost.stock.law.RocklCurveResistance;
+import gradepost.stock.law.ShareOf;
 import gradepost.units.Acceleration;
 import gradepost.units.Force;
 import gradepost.units.Gradient;
@@ -167,12 +167,12 @@ final class Scenario {
     };
   }
 
-  private CurveLaw curveLaw() {
+  private CurveResistance curveLaw() {
     return switch (random.nextInt(4)) {
-      case 0 -> new RocklCurve();
-      case 1 -> new DegreeCurve(0.8);
-      case 2 -> new InverseRadiusCurve(between(500, 800));
-      default -> new NoCurveDrag();
+      case 0 -> new RocklCurveResistance();
+      case 1 -> new DegreeCurveResistance(0.8);
+      case 2 -> new InverseRadiusCurveResistance(between(500, 800));
+      default -> new NoCurveResistance();
     };
   }
 
@@ -227,7 +227,7 @@ final class Scenario {
         curveLaw(),
         random.nextBoolean() ? between(0, 3) : 0,
         new Traction(notches, new Span(1), true),
-        new BrakeForce(
+        new StatedBrakeForce(
             new Acceleration(between(0.5, 1.2)),
             Speed.ofKmh(between(60, 120)),
             new Pressure(full),
@@ -301,12 +301,12 @@ final class Scenario {
     return Train.of(stock, formation, load);
   }
 
-  PoorRail poorRail() {
-    return new PoorRail(poorLaw, poor);
+  LowAdhesionRail poorRail() {
+    return new LowAdhesionRail(poorLaw, poor);
   }
 
-  BrakeRig rig() {
-    return BrakeRig.of(stock, formation, load, train(), stock.service(), factor, isolatedShare);
+  TrainBrake rig() {
+    return TrainBrake.of(stock, formation, load, train(), stock.service(), factor, isolatedShare);
   }
 
   Stepper stepper() {

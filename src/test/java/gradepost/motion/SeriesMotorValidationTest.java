@@ -4,12 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import gradepost.stock.AdhesionLaw;
-import gradepost.stock.ConstantAdhesion;
 import gradepost.stock.ConstantResistance;
 import gradepost.stock.Notch;
 import gradepost.stock.SeriesMotor;
 import gradepost.stock.SeriesMotorPower;
+import gradepost.stock.law.AdhesionLaw;
+import gradepost.stock.law.ConstantAdhesion;
 import gradepost.units.Exact;
 import gradepost.units.Length;
 import gradepost.units.Span;
@@ -57,10 +57,10 @@ class SeriesMotorValidationTest {
     Stepper stepper = Textbook.train(mass / 1000, 0).power(notches).onGradient(0);
     stepper.place(0, 0, 0);
     stepper.power(1);
-    stepper.advance(new Until().speedUp(transition.metresPerSecond()));
+    stepper.advance(new StopConditions().speedUp(transition.metresPerSecond()));
     assertThat(stepper.timeS()).isCloseTo(7.105, within(0.05));
     stepper.power(2);
-    stepper.advance(new Until().speedUp(29 / 3.6));
+    stepper.advance(new StopConditions().speedUp(29 / 3.6));
     assertThat(stepper.timeS()).isCloseTo(15, within(0.05));
   }
 

@@ -3,8 +3,8 @@ package gradepost.motion;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import gradepost.stock.ConstantAdhesion;
 import gradepost.stock.ConstantResistance;
+import gradepost.stock.law.ConstantAdhesion;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 
@@ -32,17 +32,18 @@ class SpeedTimeValidationTest {
   void trapezoid() {
     Textbook train = Textbook.train(100, 0).effort(100_000 * 1.8 * KMHS).brake(3.6 * KMHS);
     Stepper stepper = train.onGradient(0);
-    BrakeRig rig = train.rig();
+    TrainBrake rig = train.rig();
     double top =
         root(
             kmh -> {
               stepper.place(0, 0, 0);
               stepper.power(0);
-              assertThat(stepper.advance(new Until().speedUp(kmh / 3.6))).isEqualTo(Ended.SPEED_UP);
+              assertThat(stepper.advance(new StopConditions().speedUp(kmh / 3.6)))
+                  .isEqualTo(StopReason.SPEED_UP);
               stepper.shutOff();
-              stepper.advance(new Until().time(200 - kmh / 3.6));
+              stepper.advance(new StopConditions().time(200 - kmh / 3.6));
               stepper.brake(rig, Textbook.FULL_PA);
-              stepper.advance(new Until());
+              stepper.advance(new StopConditions());
               assertThat(stepper.timeS()).isCloseTo(200, within(0.01));
               return stepper.atM() - 2000;
             },
@@ -64,24 +65,24 @@ class SpeedTimeValidationTest {
             .effort(100_000 * (2 * KMHS + coast))
             .brake(3.2 * KMHS - coast);
     Stepper stepper = train.onGradient(0);
-    BrakeRig rig = train.rig();
+    TrainBrake rig = train.rig();
     double[] seen = new double[6];
     DoubleUnaryOperator run =
         accelerating -> {
           stepper.place(0, 0, 0);
           stepper.power(0);
-          stepper.advance(new Until().time(accelerating));
+          stepper.advance(new StopConditions().time(accelerating));
           seen[0] = stepper.timeS();
           seen[3] = stepper.atM();
           stepper.shutOff();
           double v = stepper.speedMps();
           // Coasting ends where the brake's line meets 144 s.
           double coasting = (3.2 * KMHS * (144 - accelerating) - v) / (3.2 * KMHS - coast);
-          stepper.advance(new Until().time(accelerating + coasting));
+          stepper.advance(new StopConditions().time(accelerating + coasting));
           seen[1] = stepper.timeS();
           seen[4] = stepper.atM();
           stepper.brake(rig, Textbook.FULL_PA);
-          stepper.advance(new Until());
+          stepper.advance(new StopConditions());
           seen[2] = stepper.timeS();
           seen[5] = stepper.atM();
           return stepper.atM() - 1600;
@@ -113,15 +114,15 @@ class SpeedTimeValidationTest {
     Stepper stepper = train.onGradient(10);
     stepper.place(0, 0, 0);
     stepper.power(0);
-    stepper.advance(new Until().time(30));
+    stepper.advance(new StopConditions().time(30));
     assertThat(stepper.speedMps() * 3.6).isCloseTo(60, within(0.01));
     stepper.shutOff();
-    stepper.advance(new Until().time(80));
+    stepper.advance(new StopConditions().time(80));
     assertThat(stepper.speedMps() * 3.6).isCloseTo(37.40, within(0.05));
     Textbook braked = Textbook.train(100, 0.1);
     double slowing = stepper.speedMps() / 20 - heldBack / 1100;
     stepper.brake(braked.brake(slowing).rig(), Textbook.FULL_PA);
-    stepper.advance(new Until());
+    stepper.advance(new StopConditions());
     assertThat(stepper.timeS()).isCloseTo(100, within(0.01));
     assertThat(stepper.atM() / (stepper.timeS() + 30) * 3.6).isCloseTo(28.53, within(0.05));
   }
@@ -137,7 +138,7 @@ class SpeedTimeValidationTest {
               Stepper stepper = train.onGradient(1000.0 / 80);
               stepper.place(0, 0, 0);
               stepper.power(0);
-              stepper.advance(new Until().time(20));
+              stepper.advance(new StopConditions().time(20));
               return stepper.speedMps() - 42 / 3.6;
             },
             100_000,
@@ -155,7 +156,8 @@ class SpeedTimeValidationTest {
             .onGradient(4);
     stepper.place(0, 0, 0);
     stepper.power(0);
-    assertThat(stepper.advance(new Until().speedUp(42 / 3.6))).isEqualTo(Ended.SPEED_UP);
+    assertThat(stepper.advance(new StopConditions().speedUp(42 / 3.6)))
+        .isEqualTo(StopReason.SPEED_UP);
     assertThat(stepper.timeS()).isCloseTo(20.2, within(0.1));
   }
 
@@ -166,23 +168,23 @@ class SpeedTimeValidationTest {
   void power_of_a_brake_that_holds_the_speed() {
     Textbook train = Textbook.train(500, 0).resistance(new ConstantResistance(40)).brake(1);
     Stepper stepper = train.onGradient(-20);
-    BrakeRig rig = train.rig();
+    TrainBrake rig = train.rig();
     double pressure =
         root(
             pa -> {
               stepper.place(0, 0, 40 / 3.6);
               stepper.brake(rig, pa);
-              stepper.advance(new Until().time(1));
+              stepper.advance(new StopConditions().time(1));
               return -stepper.accelerationMps2();
             },
             0,
             Textbook.FULL_PA);
     stepper.place(0, 0, 40 / 3.6);
     stepper.brake(rig, pressure);
-    stepper.advance(new Until().time(1));
+    stepper.advance(new StopConditions().time(1));
     Work work = new Work();
     stepper.count(work);
-    stepper.advance(new Until().time(61));
+    stepper.advance(new StopConditions().time(61));
     assertThat(stepper.speedMps() * 3.6).isCloseTo(40, within(1e-3));
     assertThat(-work.brakeJ() / 60 / 1000).isCloseTo(867.8, within(0.5));
   }
@@ -204,7 +206,7 @@ class SpeedTimeValidationTest {
                       .on(Textbook.gradient(10), new ConstantAdhesion(0.25));
               stepper.place(0, 0, 0);
               stepper.power(0);
-              stepper.advance(new Until().time(10));
+              stepper.advance(new StopConditions().time(10));
               return stepper.speedMps() - 0.8 * KMHS * 10;
             },
             20,

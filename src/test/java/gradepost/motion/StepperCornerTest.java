@@ -42,7 +42,7 @@ class StepperCornerTest {
     stepper.place(0, 700, 15);
     double best = highest ? 0 : 100;
     for (double at = 700.05; at < 1400; at += 0.05) {
-      stepper.advance(new Until().place(at));
+      stepper.advance(new StopConditions().place(at));
       double v = stepper.speedMps();
       best = highest ? Math.max(best, v) : Math.min(best, v);
     }
@@ -57,16 +57,17 @@ class StepperCornerTest {
     double least = turned(summit, false);
     for (double by : new double[] {1e-6, 1e-4, 1e-2}) {
       valley.place(0, 700, 15);
-      assertThat(valley.advance(new Until().place(1400).speedUp(most - by)))
-          .isEqualTo(Ended.SPEED_UP);
+      assertThat(valley.advance(new StopConditions().place(1400).speedUp(most - by)))
+          .isEqualTo(StopReason.SPEED_UP);
       assertThat(valley.accelerationMps2()).isPositive();
       summit.place(0, 700, 15);
-      assertThat(summit.advance(new Until().place(1400).speedDown(least + by)))
-          .isEqualTo(Ended.SPEED_DOWN);
+      assertThat(summit.advance(new StopConditions().place(1400).speedDown(least + by)))
+          .isEqualTo(StopReason.SPEED_DOWN);
       assertThat(summit.accelerationMps2()).isNegative();
     }
     valley.place(0, 700, 15);
-    assertThat(valley.advance(new Until().place(1400).speedUp(most + 1e-4))).isEqualTo(Ended.PLACE);
+    assertThat(valley.advance(new StopConditions().place(1400).speedUp(most + 1e-4)))
+        .isEqualTo(StopReason.PLACE);
   }
 
   /** A brake that is let off brings the train to the corner sooner than it seemed. */
@@ -77,7 +78,7 @@ class StepperCornerTest {
             .vehicle(40, 0.05, 15, 0)
             .brake(1.2)
             .action(new BrakeAction.Simultaneous(new Span(0)), 12);
-    BrakeRig rig = train.rig();
+    TrainBrake rig = train.rig();
     Track track = track(0, 0, 380, 0, 2000, 50);
     for (double at = 300; at < 370; at += 3.7) {
       double[] ends = new double[2];
@@ -85,12 +86,12 @@ class StepperCornerTest {
         Stepper stepper = train.on(track);
         stepper.place(0, 0, 30);
         stepper.brake(rig, Textbook.FULL_PA);
-        stepper.advance(new Until().place(at));
+        stepper.advance(new StopConditions().place(at));
         stepper.brake(rig, 0);
         for (double leg = at + 0.25; i == 1 && leg < 500; leg += 0.25) {
-          stepper.advance(new Until().place(leg));
+          stepper.advance(new StopConditions().place(leg));
         }
-        stepper.advance(new Until().place(500));
+        stepper.advance(new StopConditions().place(500));
         ends[i] = stepper.speedMps();
       }
       assertThat(ends[0]).as("from %f", at).isCloseTo(ends[1], within(1e-5));
@@ -110,13 +111,13 @@ class StepperCornerTest {
     Stepper stepper = train.onGradient(40);
     stepper.place(0, 0, 10);
     stepper.power(0);
-    stepper.advance(new Until().time(0.5));
+    stepper.advance(new StopConditions().time(0.5));
     double slows = 0.04 * 9.80665 - 0.2;
     assertThat(stepper.speedMps()).isCloseTo(10 - 0.5 * slows, within(1e-9));
     stepper = train.onGradient(0);
     stepper.place(0, 0, 10);
     stepper.power(0);
-    stepper.advance(new Until().time(60));
+    stepper.advance(new StopConditions().time(60));
     assertThat(stepper.speedMps()).isBetween(10.0, 10.011);
   }
 
@@ -129,8 +130,8 @@ class StepperCornerTest {
     int[] isolated = {0, 1, 1, 2, 3};
     BrakeSystem system = stock.service();
     for (int k = 0; k < shares.length; k++) {
-      BrakeRig rig =
-          BrakeRig.of(stock, formation, LoadCase.TARE, textbook.train(), system, 1, shares[k]);
+      TrainBrake rig =
+          TrainBrake.of(stock, formation, LoadCase.TARE, textbook.train(), system, 1, shares[k]);
       for (int i = 0; i < 10; i++) {
         assertThat(rig.gainNPerPa()[i] == 0).isEqualTo(i < isolated[k]);
       }
@@ -141,10 +142,11 @@ class StepperCornerTest {
   void a_leg_whose_end_is_already_met_does_not_begin() {
     Stepper stepper = longTrain().onGradient(0);
     stepper.place(5, 100, 10);
-    assertThat(stepper.advance(new Until().place(100))).isEqualTo(Ended.PLACE);
-    assertThat(stepper.advance(new Until().time(5))).isEqualTo(Ended.TIME);
-    assertThat(stepper.advance(new Until().speedUp(10))).isEqualTo(Ended.SPEED_UP);
-    assertThat(stepper.advance(new Until().speedDown(10))).isEqualTo(Ended.SPEED_DOWN);
+    assertThat(stepper.advance(new StopConditions().place(100))).isEqualTo(StopReason.PLACE);
+    assertThat(stepper.advance(new StopConditions().time(5))).isEqualTo(StopReason.TIME);
+    assertThat(stepper.advance(new StopConditions().speedUp(10))).isEqualTo(StopReason.SPEED_UP);
+    assertThat(stepper.advance(new StopConditions().speedDown(10)))
+        .isEqualTo(StopReason.SPEED_DOWN);
     assertThat(stepper.timeS()).isEqualTo(5);
     assertThat(stepper.atM()).isEqualTo(100);
   }

@@ -1,25 +1,25 @@
 package gradepost.motion;
 
-import gradepost.stock.AdhesionLaw;
-import gradepost.stock.BlockLaw;
 import gradepost.stock.BrakeAction;
 import gradepost.stock.BrakeControl;
-import gradepost.stock.BrakeForce;
 import gradepost.stock.BrakeSystem;
-import gradepost.stock.ConstantAdhesion;
-import gradepost.stock.ConstantBlocks;
 import gradepost.stock.ConstantResistance;
-import gradepost.stock.CurveLaw;
 import gradepost.stock.EffortPoint;
 import gradepost.stock.Formation;
 import gradepost.stock.LoadCase;
-import gradepost.stock.NoCurveDrag;
 import gradepost.stock.Notch;
 import gradepost.stock.ResistanceLaw;
 import gradepost.stock.RotatingMass;
+import gradepost.stock.StatedBrakeForce;
 import gradepost.stock.Stock;
 import gradepost.stock.Traction;
 import gradepost.stock.Vehicle;
+import gradepost.stock.law.AdhesionLaw;
+import gradepost.stock.law.BlockLaw;
+import gradepost.stock.law.ConstantAdhesion;
+import gradepost.stock.law.ConstantBlocks;
+import gradepost.stock.law.CurveResistance;
+import gradepost.stock.law.NoCurveResistance;
 import gradepost.units.Acceleration;
 import gradepost.units.Force;
 import gradepost.units.Length;
@@ -41,7 +41,7 @@ final class Textbook {
 
   private final List<Vehicle> vehicles = new ArrayList<>();
   private ResistanceLaw resistance = new ConstantResistance(0);
-  private CurveLaw curves = new NoCurveDrag();
+  private CurveResistance curves = new NoCurveResistance();
   private double checkRailDrag;
   private List<Notch> notches =
       List.of(new Notch("none", List.of(new EffortPoint(new Speed(0), new Force(0)))));
@@ -104,7 +104,7 @@ final class Textbook {
     return this;
   }
 
-  Textbook curves(CurveLaw law, double checkRailDragNPerKn) {
+  Textbook curves(CurveResistance law, double checkRailDragNPerKn) {
     curves = law;
     checkRailDrag = checkRailDragNPerKn;
     return this;
@@ -177,7 +177,7 @@ final class Textbook {
         curves,
         checkRailDrag,
         new Traction(notches, new Span(0), true),
-        new BrakeForce(
+        new StatedBrakeForce(
             new Acceleration(deceleration),
             statedFrom,
             new Pressure(FULL_PA),
@@ -194,10 +194,10 @@ final class Textbook {
     return Train.of(stock, stock.formations().get(0), LoadCase.TARE);
   }
 
-  BrakeRig rig() {
+  TrainBrake rig() {
     Stock stock = stock();
     Formation formation = stock.formations().get(0);
-    return BrakeRig.of(stock, formation, LoadCase.TARE, train(), stock.service(), 1, 0);
+    return TrainBrake.of(stock, formation, LoadCase.TARE, train(), stock.service(), 1, 0);
   }
 
   /** On one gradient without end; rising is positive. */

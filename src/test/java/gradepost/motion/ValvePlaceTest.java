@@ -58,13 +58,13 @@ class ValvePlaceTest {
     Stepper stepper = train.onGradient(0);
     stepper.place(0, 0, 30);
     stepper.brake(train.rig(), Textbook.FULL_PA);
-    stepper.advance(new Until());
+    stepper.advance(new StopConditions());
     return stepper.atM();
   }
 
   private static double[] delays(Formation formation) {
     Stock stock = TRAIN.stock();
     Train train = Train.of(stock, formation, LoadCase.TARE);
-    return BrakeRig.of(stock, formation, LoadCase.TARE, train, stock.service(), 1, 0).delayS();
+    return TrainBrake.of(stock, formation, LoadCase.TARE, train, stock.service(), 1, 0).delayS();
   }
 }

@@ -4,9 +4,9 @@ import static gradepost.reissue.Notice.END;
 import static gradepost.reissue.Notice.IMPOSED;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gradepost.pack.TemporaryRestriction;
+import gradepost.pack.TemporaryRestriction.Status;
 import gradepost.reissue.RestrictionChange.Kind;
-import gradepost.route.TemporaryRestriction;
-import gradepost.route.TemporaryRestriction.Status;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;

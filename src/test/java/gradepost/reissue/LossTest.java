@@ -2,15 +2,15 @@ package gradepost.reissue;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import gradepost.route.Applies;
-import gradepost.route.DailyHours;
+import gradepost.pack.DailyHours;
+import gradepost.pack.TemporaryRestriction;
+import gradepost.pack.TemporaryRestriction.Kind;
+import gradepost.pack.TemporaryRestriction.Status;
 import gradepost.route.Differential;
-import gradepost.route.Direction;
-import gradepost.route.Extent;
-import gradepost.route.Location;
-import gradepost.route.TemporaryRestriction;
-import gradepost.route.TemporaryRestriction.Kind;
-import gradepost.route.TemporaryRestriction.Status;
+import gradepost.route.place.Applies;
+import gradepost.route.place.Direction;
+import gradepost.route.place.Extent;
+import gradepost.route.place.Location;
 import gradepost.units.Mileage;
 import gradepost.units.Speed;
 import java.time.LocalDateTime;

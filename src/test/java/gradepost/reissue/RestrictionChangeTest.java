@@ -12,10 +12,10 @@ import static gradepost.reissue.RestrictionChange.Kind.TIGHTENED;
 import static gradepost.reissue.RestrictionChange.Kind.WITHDRAWN;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import gradepost.route.Applies;
+import gradepost.pack.DailyHours;
+import gradepost.pack.TemporaryRestriction;
 import gradepost.route.BoardKind;
-import gradepost.route.DailyHours;
-import gradepost.route.TemporaryRestriction;
+import gradepost.route.place.Applies;
 import java.time.LocalTime;
 import java.util.EnumSet;
 import java.util.List;

@@ -8,6 +8,7 @@ import gradepost.briefing.Messages;
 import gradepost.briefing.SampleIssue;
 import gradepost.briefing.SamplePlan;
 import gradepost.briefing.compose.Composer;
+import gradepost.render.chart.MissingGlyphException;
 import gradepost.units.UnitStyle;
 import java.io.IOException;
 import java.io.OutputStream;

@@ -12,8 +12,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 
 /** The invented plan as papers. */
-final class Papers {
-  static Briefing briefing(UnitStyle units) {
+public final class Papers {
+  public static Briefing briefing(UnitStyle units) {
     return new Composer(Messages.english())
         .compose("", List.of(SamplePlan.of(units)), SampleIssue.details(), List.of());
   }

@@ -3,6 +3,10 @@ package gradepost.route;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import gradepost.route.place.Direction;
+import gradepost.route.place.Extent;
+import gradepost.route.place.Location;
+import gradepost.route.place.Section;
 import gradepost.units.Length;
 import gradepost.units.Mileage;
 import gradepost.units.UnitStyle;

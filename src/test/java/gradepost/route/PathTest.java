@@ -10,6 +10,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import gradepost.route.place.Direction;
+import gradepost.route.place.Location;
 import gradepost.units.Exact;
 import gradepost.units.UnitStyle;
 import java.util.Random;

@@ -5,6 +5,12 @@ import static gradepost.route.TwoSections.shore;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import gradepost.pack.TemporaryRestriction;
+import gradepost.route.place.Applies;
+import gradepost.route.place.Direction;
+import gradepost.route.place.Extent;
+import gradepost.route.place.Hand;
+import gradepost.route.place.Section;
 import gradepost.units.Length;
 import gradepost.units.Mileage;
 import gradepost.units.Speed;

@@ -2,6 +2,10 @@ package gradepost.source;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gradepost.pack.IssueDetails;
+import gradepost.source.pack.Amendment;
+import gradepost.source.pack.PackFile;
+import gradepost.yaml.Reading;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDateTime;
 import java.util.List;

@@ -1,6 +1,13 @@
 package gradepost.source;
 
+import gradepost.source.route.Moment;
+import gradepost.source.route.PlaceKind;
 import gradepost.units.Parsed;
+import gradepost.yaml.HeightText;
+import gradepost.yaml.ListOf;
+import gradepost.yaml.Scalar;
+import gradepost.yaml.ValueType;
+import gradepost.yaml.WordOr;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -10,7 +17,7 @@ import java.util.List;
 final class Edges {
 
   /** Whether the values of a kind have a least and a most, or are a few: no words, no dates. */
-  static boolean bounded(Kind<?> kind) {
+  static boolean bounded(ValueType<?> kind) {
     return kind instanceof Scalar.Quantity<?>
         || kind instanceof Scalar.PlainNumber
         || kind instanceof Scalar.Choice<?>
@@ -24,7 +31,7 @@ final class Edges {
     return of(met.kind(), met.typed());
   }
 
-  private static List<String> of(Kind<?> kind, String typed) {
+  private static List<String> of(ValueType<?> kind, String typed) {
     if (kind instanceof Scalar.Quantity<?> quantity) {
       return quantity.least().isEmpty() ? List.of() : quantity(quantity, typed);
     } else if (kind instanceof Scalar.PlainNumber number) {

@@ -1,5 +1,6 @@
 package gradepost.source;
 
+import gradepost.source.file.SourceFiles;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -10,12 +11,12 @@ import java.util.Map;
 import java.util.Optional;
 
 /** A small pack in memory, good in every part, in which a test changes one thing. */
-final class Fixture implements SourceFiles {
-  static final String ROUTE = "line/route.yaml";
+public final class Fixture implements SourceFiles {
+  public static final String ROUTE = "line/route.yaml";
   static final String STOCK = "stock/unit.yaml";
-  static final String POLICY = "policy/depot.yaml";
+  public static final String POLICY = "policy/depot.yaml";
   static final String NOTICES = "line/restrictions.yaml";
-  static final String PACK = "line/pack.yaml";
+  public static final String PACK = "line/pack.yaml";
   static final List<String> ALL = List.of(ROUTE, STOCK, POLICY, NOTICES, PACK);
 
   /** Stands in a replacement before the place where the problem has to be reported. */
@@ -23,7 +24,7 @@ final class Fixture implements SourceFiles {
 
   private final Map<String, byte[]> files = new LinkedHashMap<>();
 
-  static Fixture good() {
+  public static Fixture good() {
     Fixture fixture = new Fixture();
     fixture.files.put(ROUTE, resource("route.yaml"));
     fixture.files.put(STOCK, resource("stock.yaml"));
@@ -50,7 +51,7 @@ final class Fixture implements SourceFiles {
     }
   }
 
-  String text(String file) {
+  public String text(String file) {
     return new String(bytes(file), StandardCharsets.UTF_8);
   }
 
@@ -63,7 +64,7 @@ final class Fixture implements SourceFiles {
     return this;
   }
 
-  Fixture put(String file, String text) {
+  public Fixture put(String file, String text) {
     return put(file, text.getBytes(StandardCharsets.UTF_8));
   }
 
@@ -85,7 +86,7 @@ final class Fixture implements SourceFiles {
     return file + ":" + line + ":" + column;
   }
 
-  Sources sources() {
+  public Sources sources() {
     return new Sources(this);
   }
 

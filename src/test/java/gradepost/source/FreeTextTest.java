@@ -2,6 +2,23 @@ package gradepost.source;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gradepost.source.notice.NoticesTable;
+import gradepost.source.pack.PackTable;
+import gradepost.source.policy.PolicyTable;
+import gradepost.source.route.PlaceKind;
+import gradepost.source.route.RouteFrame;
+import gradepost.source.route.RouteTable;
+import gradepost.source.stock.StockTable;
+import gradepost.yaml.Forms;
+import gradepost.yaml.ListOf;
+import gradepost.yaml.ListOr;
+import gradepost.yaml.ObjectSchema;
+import gradepost.yaml.Reader;
+import gradepost.yaml.Scalar;
+import gradepost.yaml.ValueType;
+import gradepost.yaml.Variants;
+import gradepost.yaml.WordMap;
+import gradepost.yaml.WordOr;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -31,10 +48,10 @@ class FreeTextTest {
   /** Each place by the keys that lead to it, and what may stand there. */
   private final Map<String, Scalar.Text> places = new LinkedHashMap<>();
 
-  private final Set<Kind<?>> met =
+  private final Set<ValueType<?>> met =
       java.util.Collections.newSetFromMap(new java.util.IdentityHashMap<>());
 
-  private void walk(String path, Kind<?> kind) {
+  private void walk(String path, ValueType<?> kind) {
     if (kind instanceof Scalar.Text text) {
       places.put(path, text);
       return;
@@ -42,7 +59,7 @@ class FreeTextTest {
     if (!(kind instanceof Scalar<?>) && !met.add(kind)) {
       return;
     }
-    if (kind instanceof Shape<?> shape) {
+    if (kind instanceof ObjectSchema<?> shape) {
       shape.keys().forEach(key -> walk(path + "." + key.name(), key.kind()));
     } else if (kind instanceof ListOf<?> list) {
       walk(path + "[]", list.element());

@@ -1,5 +1,9 @@
 package gradepost.source;
 
+import gradepost.source.file.DiskFiles;
+import gradepost.source.file.SourceFiles;
+import gradepost.source.pack.PackFile;
+import gradepost.yaml.Reading;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 

@@ -2,6 +2,10 @@ package gradepost.source;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gradepost.source.route.PlaceKind;
+import gradepost.yaml.Key;
+import gradepost.yaml.Scalar;
+import gradepost.yaml.WordMap;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Tag;

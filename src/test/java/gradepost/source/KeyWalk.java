@@ -1,5 +1,21 @@
 package gradepost.source;
 
+import gradepost.source.notice.NoticesTable;
+import gradepost.source.pack.PackTable;
+import gradepost.source.policy.PolicyTable;
+import gradepost.source.route.PlaceKind;
+import gradepost.source.route.RouteTable;
+import gradepost.source.stock.StockTable;
+import gradepost.yaml.Forms;
+import gradepost.yaml.Key;
+import gradepost.yaml.ListOf;
+import gradepost.yaml.ListOr;
+import gradepost.yaml.ObjectSchema;
+import gradepost.yaml.Reader;
+import gradepost.yaml.ValueType;
+import gradepost.yaml.Variants;
+import gradepost.yaml.WordOr;
+import gradepost.yaml.YamlText;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -13,7 +29,7 @@ import org.yaml.snakeyaml.nodes.SequenceNode;
 
 /** Every key of the key tables, where the fixture's files have it. */
 final class KeyWalk {
-  static final Map<String, Shape<?>> TABLES = new LinkedHashMap<>();
+  static final Map<String, ObjectSchema<?>> TABLES = new LinkedHashMap<>();
 
   static {
     TABLES.put(Fixture.ROUTE, RouteTable.ROUTE);
@@ -25,7 +41,7 @@ final class KeyWalk {
 
   /** A key met in a file: its value, and the group that holds it. */
   record Met(String file, String text, Key<?> key, Node value, MappingNode group) {
-    Kind<?> kind() {
+    ValueType<?> kind() {
       return key.kind();
     }
 
@@ -66,8 +82,8 @@ final class KeyWalk {
   /** What is walked over. */
   private record From(String file, String text) {}
 
-  private static void walk(From file, Kind<?> kind, Node node, Set<Met> met) {
-    if (kind instanceof Shape<?> shape && node instanceof MappingNode group) {
+  private static void walk(From file, ValueType<?> kind, Node node, Set<Met> met) {
+    if (kind instanceof ObjectSchema<?> shape && node instanceof MappingNode group) {
       for (Key<?> key : shape.keys()) {
         Reader.valueOf(group, key.name())
             .ifPresent(
@@ -80,7 +96,7 @@ final class KeyWalk {
       sequence.getValue().forEach(each -> walk(file, list.element(), each, met));
     } else if (kind instanceof Variants<?> variants && node instanceof MappingNode group) {
       Node word = Reader.valueOf(group, variants.key()).orElseThrow();
-      Kind<?> shape = variants.shapes().get(((ScalarNode) word).getValue());
+      ValueType<?> shape = variants.shapes().get(((ScalarNode) word).getValue());
       walk(file, shape, node, met);
     } else if (kind instanceof WordOr<?> either) {
       walk(file, either.other(), node, met);
@@ -103,8 +119,8 @@ final class KeyWalk {
     return keys;
   }
 
-  private static void collect(Kind<?> kind, Set<Key<?>> keys) {
-    if (kind instanceof Shape<?> shape) {
+  private static void collect(ValueType<?> kind, Set<Key<?>> keys) {
+    if (kind instanceof ObjectSchema<?> shape) {
       for (Key<?> key : shape.keys()) {
         keys.add(key);
         collect(key.kind(), keys);

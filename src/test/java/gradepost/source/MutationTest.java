@@ -2,6 +2,11 @@ package gradepost.source;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gradepost.source.file.SourceFiles;
+import gradepost.source.pack.PackFile;
+import gradepost.yaml.Problem;
+import gradepost.yaml.Reading;
+import gradepost.yaml.YamlText;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.lang.management.ManagementFactory;

@@ -2,31 +2,36 @@ package gradepost.source;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import gradepost.drive.Assignment;
-import gradepost.drive.Call;
-import gradepost.drive.Currency;
-import gradepost.drive.PaperRules;
-import gradepost.drive.RideFault;
-import gradepost.drive.SignOffRules;
-import gradepost.drive.StripLayer;
-import gradepost.drive.Subject;
+import gradepost.pack.PaperKind;
+import gradepost.policy.Currency;
+import gradepost.policy.PaperRules;
+import gradepost.policy.RideFault;
+import gradepost.policy.SignOffRules;
+import gradepost.policy.StripLayer;
+import gradepost.policy.Subject;
 import gradepost.route.BoardKind;
 import gradepost.route.CheckRail;
-import gradepost.route.Direction;
-import gradepost.route.Hand;
-import gradepost.route.Location;
 import gradepost.route.Path;
 import gradepost.route.Route;
 import gradepost.route.Signal;
+import gradepost.route.place.Direction;
+import gradepost.route.place.Hand;
+import gradepost.route.place.Location;
+import gradepost.source.file.FileKind;
+import gradepost.source.file.Input;
+import gradepost.source.pack.DirectionPart;
+import gradepost.source.pack.PackFile;
 import gradepost.stock.BrakeAction;
 import gradepost.stock.BrakeControl;
 import gradepost.stock.BrakeSystem;
-import gradepost.stock.FrictionTable;
 import gradepost.stock.LoadCase;
 import gradepost.stock.PipeLaw;
 import gradepost.stock.QuadraticResistance;
-import gradepost.stock.RocklCurve;
-import gradepost.stock.ShareOf;
+import gradepost.stock.law.FrictionTable;
+import gradepost.stock.law.RocklCurveResistance;
+import gradepost.stock.law.ShareOf;
+import gradepost.task.Assignment;
+import gradepost.task.Call;
 import gradepost.units.Exact;
 import gradepost.units.Gradient;
 import gradepost.units.Length;
@@ -35,6 +40,10 @@ import gradepost.units.Pressure;
 import gradepost.units.Span;
 import gradepost.units.Speed;
 import gradepost.units.UnitStyle;
+import gradepost.yaml.Problem;
+import gradepost.yaml.Problems;
+import gradepost.yaml.Reading;
+import gradepost.yaml.SourcePosition;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.util.List;
@@ -111,7 +120,7 @@ class PackReadingTest {
     assertThat(pack.stock().vehicles().get(0).motoredShare()).isEqualTo(0.5);
     assertThat(pack.stock().vehicles().get(1).brakeWeight()).isEqualTo(0.8);
     assertThat(pack.stock().resistance()).isEqualTo(new QuadraticResistance(14, 0.2, 6, 1.1));
-    assertThat(pack.stock().curves()).isEqualTo(new RocklCurve());
+    assertThat(pack.stock().curves()).isEqualTo(new RocklCurveResistance());
     assertThat(pack.stock().checkRailDragNPerKn()).isEqualTo(0.5);
     assertThat(pack.stock().traction().notchingDown()).isFalse();
     assertThat(pack.stock().traction().notches().get(1).effort()).hasSize(3);
@@ -169,7 +178,7 @@ class PackReadingTest {
             new Problems(
                     List.of(
                         Problem.error(
-                            new Spot(Fixture.PACK, 38, 9),
+                            new SourcePosition(Fixture.PACK, 38, 9),
                             "sign-off papers are wanted, and the policy has no rules for them",
                             "a policy with the group sign-off",
                             "")))

@@ -1,6 +1,8 @@
 package gradepost.source;
 
 import com.code_intelligence.jazzer.junit.FuzzTest;
+import gradepost.source.pack.PackFile;
+import gradepost.yaml.Reading;
 import java.util.Arrays;
 import org.junit.jupiter.api.Tag;
 

@@ -3,9 +3,11 @@ package gradepost.source;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import gradepost.drive.DemoPlans;
-import gradepost.drive.Plan;
-import gradepost.drive.ride.Ride;
+import gradepost.plan.Plan;
+import gradepost.ride.Ride;
+import gradepost.source.file.SourceFiles;
 import gradepost.units.Speed;
+import gradepost.yaml.Reading;
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.junit.jupiter.params.provider.Arguments.arguments;
 
+import gradepost.source.file.FileKind;
+import gradepost.source.pack.PackFile;
 import gradepost.stock.BrakeAction;
 import gradepost.stock.BrakePercentage;
 import gradepost.stock.BrakePreset;
@@ -12,6 +14,7 @@ import gradepost.stock.PipeLaw;
 import gradepost.stock.Stock;
 import gradepost.units.Length;
 import gradepost.units.Pressure;
+import gradepost.yaml.Reading;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

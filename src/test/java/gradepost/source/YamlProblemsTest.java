@@ -2,6 +2,7 @@ package gradepost.source;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gradepost.yaml.Problems;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.Locale;

@@ -4,6 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import gradepost.stock.law.AdhesionLaw;
+import gradepost.stock.law.BlockLaw;
+import gradepost.stock.law.CastIronKarwatzki;
+import gradepost.stock.law.ConstantAdhesion;
+import gradepost.stock.law.CurtiusKniffler;
+import gradepost.stock.law.FrictionTable;
+import gradepost.stock.law.ShareOf;
 import gradepost.units.Speed;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

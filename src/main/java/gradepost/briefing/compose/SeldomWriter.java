@@ -1,12 +1,17 @@
 package gradepost.briefing.compose;
 
 import gradepost.briefing.Table;
-import gradepost.drive.Approach;
-import gradepost.drive.Finding;
-import gradepost.drive.Plan;
-import gradepost.drive.Target;
+import gradepost.briefing.line.JunctionWays;
+import gradepost.briefing.line.Lineside;
+import gradepost.briefing.page.FindingWords;
+import gradepost.briefing.word.Tables;
+import gradepost.briefing.word.Words;
+import gradepost.plan.Approach;
+import gradepost.plan.Finding;
+import gradepost.plan.Plan;
 import gradepost.route.Junction;
 import gradepost.route.JunctionRoute;
+import gradepost.task.Target;
 import java.util.Optional;
 
 /** What a driver seldom meets, and the hazards of every run. */

@@ -1,15 +1,20 @@
 package gradepost.briefing.compose;
 
-import gradepost.drive.Approach;
-import gradepost.drive.Assignment;
-import gradepost.drive.Plan;
-import gradepost.drive.SignalBraking;
-import gradepost.drive.Stops;
-import gradepost.drive.Target;
+import gradepost.briefing.line.CueSighting;
+import gradepost.briefing.line.Lineside;
+import gradepost.briefing.page.CueWriter;
+import gradepost.briefing.word.ApplicationLine;
+import gradepost.briefing.word.Words;
 import gradepost.drive.TrainAudit;
+import gradepost.plan.Approach;
+import gradepost.plan.Plan;
+import gradepost.plan.SignalBraking;
 import gradepost.route.Accepted;
 import gradepost.route.PermanentRestriction;
 import gradepost.route.Route;
+import gradepost.task.Assignment;
+import gradepost.task.Stops;
+import gradepost.task.Target;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -30,7 +35,7 @@ final class SuppliedWriter {
     this.words = lineside.words();
     this.cues =
         new CueWriter(
-            words, new Sight(lineside, assignment.policy().run().landmarkReach().metres()));
+            words, new CueSighting(lineside, assignment.policy().run().landmarkReach().metres()));
   }
 
   /** Fields that the route's data lacks. */
@@ -98,14 +103,14 @@ final class SuppliedWriter {
   /** An approach by its number; where it has some points with a cue by night, those without. */
   private String unseen(Approach approach) {
     String number = Integer.toString(approach.number());
-    List<Begun> without =
-        Begun.of(approach).stream().filter(b -> !cues.byNight(b.application())).toList();
+    List<ApplicationLine> without =
+        ApplicationLine.of(approach).stream().filter(b -> !cues.byNight(b.application())).toList();
     return without.size() == approach.applications().size()
         ? number
         : words.text(
             "missing.night.at",
             number,
-            without.stream().map(Begun::number).collect(Collectors.joining(", ")));
+            without.stream().map(ApplicationLine::number).collect(Collectors.joining(", ")));
   }
 
   /** What somebody looked for, and the findings of the audit for which somebody answers. */

@@ -1,18 +1,18 @@
 package gradepost.briefing.question;
 
-import gradepost.briefing.compose.Taught;
-import gradepost.drive.Approach;
-import gradepost.drive.CaseResult;
-import gradepost.drive.FailureAnswer;
-import gradepost.drive.Latest;
-import gradepost.drive.Rung;
-import gradepost.drive.Subject;
-import gradepost.drive.Target;
-import gradepost.drive.Technique;
-import gradepost.drive.ride.RideJudge;
+import gradepost.briefing.compose.BriefingFacts;
+import gradepost.plan.Approach;
+import gradepost.plan.CaseResult;
+import gradepost.plan.FailureAnswer;
+import gradepost.plan.Latest;
+import gradepost.plan.Rung;
+import gradepost.policy.Subject;
+import gradepost.policy.Technique;
+import gradepost.ride.RideJudge;
 import gradepost.route.Landmark;
 import gradepost.stock.BrakeControl;
 import gradepost.stock.BrakeSystem;
+import gradepost.task.Target;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -30,11 +30,11 @@ final class ApproachItems {
   /** A wrong pressure differs from the right one by this many steps of the gauge. */
   private static final double LEAST_PRESSURE_STEPS = 3;
 
-  private final Taught taught;
+  private final BriefingFacts taught;
   private final References references;
   private final List<Approach> braked;
 
-  ApproachItems(Taught taught, References references) {
+  ApproachItems(BriefingFacts taught, References references) {
     this.taught = taught;
     this.references = references;
     this.braked =
@@ -58,7 +58,7 @@ final class ApproachItems {
     List<Item> out = new ArrayList<>();
     for (Approach a : braked) {
       double at = a.brakingPointM().orElseThrow();
-      Near near = new Near(taught.place(at));
+      Distractors near = new Distractors(taught.place(at));
       latest(a, BrakeSystem.Role.FALLBACK).ifPresent(p -> near.place(taught, at, p.printedM()));
       a.shutOffM().ifPresent(s -> near.place(taught, at, s));
       told(a).stream().skip(1).forEach(c -> c.plannedM().ifPresent(p -> near.place(taught, at, p)));
@@ -76,16 +76,17 @@ final class ApproachItems {
   List<Item> landmarks() {
     List<Item> out = new ArrayList<>();
     double reach = taught.assignment().policy().run().landmarkReach().metres();
-    List<Taught.At<Landmark>> all = taught.landmarks();
+    List<BriefingFacts.At<Landmark>> all = taught.landmarks();
     for (Approach a : braked) {
       double point = a.brakingPointM().orElseThrow();
-      List<Taught.At<Landmark>> before = all.stream().filter(l -> l.atM() <= point + 1e-6).toList();
+      List<BriefingFacts.At<Landmark>> before =
+          all.stream().filter(l -> l.atM() <= point + 1e-6).toList();
       if (before.isEmpty() || point - before.get(before.size() - 1).atM() > reach) {
         continue;
       }
-      Taught.At<Landmark> right = before.get(before.size() - 1);
-      Near near = new Near(right.what().name());
-      List<Taught.At<Landmark>> others = new ArrayList<>(all);
+      BriefingFacts.At<Landmark> right = before.get(before.size() - 1);
+      Distractors near = new Distractors(right.what().name());
+      List<BriefingFacts.At<Landmark>> others = new ArrayList<>(all);
       others.sort(java.util.Comparator.comparingDouble(l -> Math.abs(l.atM() - right.atM())));
       others.stream()
           .filter(
@@ -111,7 +112,7 @@ final class ApproachItems {
       if (first.isEmpty()) {
         continue;
       }
-      Near near = new Near(taught.pressure(first.get()));
+      Distractors near = new Distractors(taught.pressure(first.get()));
       for (double wrong : pressures(a, first.get())) {
         near.add(taught.pressure(wrong));
       }
@@ -157,7 +158,7 @@ final class ApproachItems {
       double margin = ends.get();
       double least =
           Math.max(MARGIN_SHARE * Math.abs(margin), MARGIN_UNITS * taught.units().lengthUnitM());
-      Near near = new Near(outcome(margin));
+      Distractors near = new Distractors(outcome(margin));
       double room = roomM(a);
       for (double share : new double[] {-1, 2, 0.4, -2.2, 3.1, -0.4, 1.6}) {
         double wrong = Math.abs(margin) < least ? share * 2 * least : share * margin;
@@ -207,7 +208,7 @@ final class ApproachItems {
         continue;
       }
       double at = last.get().printedM();
-      Near near = new Near(taught.place(at));
+      Distractors near = new Distractors(taught.place(at));
       near.place(taught, at, a.brakingPointM().orElseThrow());
       latest(a, BrakeSystem.Role.EMERGENCY).ifPresent(p -> near.place(taught, at, p.printedM()));
       latest(a, BrakeSystem.Role.SERVICE).ifPresent(p -> near.place(taught, at, p.printedM()));

@@ -1,20 +1,20 @@
 package gradepost.briefing.question;
 
 import gradepost.briefing.Table;
-import gradepost.briefing.compose.Taught;
-import gradepost.drive.Subject;
-import gradepost.route.TemporaryRestriction;
+import gradepost.briefing.compose.BriefingFacts;
+import gradepost.pack.TemporaryRestriction;
+import gradepost.policy.Subject;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
 /** What is new: the changes, the notices and how they stand, and what the issue replaces. */
 final class IssueItems {
-  private final Taught taught;
+  private final BriefingFacts taught;
   private final References references;
   private final Issued issued;
 
-  IssueItems(Taught taught, References references, Issued issued) {
+  IssueItems(BriefingFacts taught, References references, Issued issued) {
     this.taught = taught;
     this.references = references;
     this.issued = issued;
@@ -29,7 +29,7 @@ final class IssueItems {
       if (!told || !taught.applies(notice.applies())) {
         continue;
       }
-      Near near = new Near(status(notice.status()));
+      Distractors near = new Distractors(status(notice.status()));
       near.add(status(TemporaryRestriction.Status.WITHDRAWN));
       near.add(status(TemporaryRestriction.Status.IN_FORCE));
       near.add(status(TemporaryRestriction.Status.EXTENDED));
@@ -50,7 +50,7 @@ final class IssueItems {
             taught.assignment().restrictions().stream()
                 .filter(r -> taught.applies(r.applies()))
                 .count();
-    Near counts = new Near(Integer.toString(standing));
+    Distractors counts = new Distractors(Integer.toString(standing));
     for (int by : new int[] {1, -1, 2, 3}) {
       if (standing + by >= 0) {
         counts.add(Integer.toString(standing + by));
@@ -75,7 +75,7 @@ final class IssueItems {
     if (cells.size() != 3) {
       return;
     }
-    Near near = new Near(said(cells));
+    Distractors near = new Distractors(said(cells));
     issued.changes().rows().stream()
         .filter(r -> r.cells().size() == 3 && !r.cells().get(1).equals(cells.get(1)))
         .forEach(r -> near.add(said(r.cells())));
@@ -98,7 +98,7 @@ final class IssueItems {
     return taught.text("notice." + status.name().toLowerCase(Locale.ROOT).replace('_', '-'));
   }
 
-  private Item item(String of, String ask, String right, Near near, Item.Reference where) {
+  private Item item(String of, String ask, String right, Distractors near, Item.Reference where) {
     return new Item(Subject.CHANGED, of, Double.NaN, ask, right, near.all(), where);
   }
 }

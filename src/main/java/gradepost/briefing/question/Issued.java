@@ -2,7 +2,7 @@ package gradepost.briefing.question;
 
 import gradepost.briefing.IssueDetails;
 import gradepost.briefing.Table;
-import gradepost.route.TemporaryRestriction;
+import gradepost.pack.TemporaryRestriction;
 import java.util.List;
 
 /**

@@ -1,6 +1,6 @@
 package gradepost.briefing.question;
 
-import gradepost.drive.Subject;
+import gradepost.policy.Subject;
 import java.util.List;
 
 /**
@@ -42,7 +42,7 @@ public record Item(
 
   public Item {
     near = List.copyOf(near);
-    if (near.size() < Near.WRONG || near.contains(right)) {
+    if (near.size() < Distractors.WRONG || near.contains(right)) {
       throw new IllegalArgumentException("three wrong answers to: " + ask);
     }
   }

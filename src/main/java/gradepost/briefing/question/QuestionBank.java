@@ -1,8 +1,8 @@
 package gradepost.briefing.question;
 
-import gradepost.briefing.compose.Taught;
-import gradepost.drive.PaperRules;
-import gradepost.drive.Subject;
+import gradepost.briefing.compose.BriefingFacts;
+import gradepost.policy.PaperRules;
+import gradepost.policy.Subject;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
@@ -26,7 +26,7 @@ public final class QuestionBank {
   /**
    * @param part prefix of the anchors of the briefing's part that teaches this plan
    */
-  public QuestionBank(Taught taught, String part, Issued issued, PaperRules rules) {
+  public QuestionBank(BriefingFacts taught, String part, Issued issued, PaperRules rules) {
     References references = new References(taught, part);
     SpeedItems speeds = new SpeedItems(taught, references);
     TrackItems track = new TrackItems(taught, references);
@@ -107,7 +107,7 @@ public final class QuestionBank {
     List<String> wrong = item.near().subList(0, Math.min(NEAREST, item.near().size()));
     List<String> others = new ArrayList<>(wrong.subList(1, wrong.size()));
     Collections.shuffle(others, random);
-    List<String> choices = new ArrayList<>(others.subList(0, Near.WRONG - 1));
+    List<String> choices = new ArrayList<>(others.subList(0, Distractors.WRONG - 1));
     choices.add(wrong.get(0));
     choices.add(item.right());
     Collections.shuffle(choices, random);

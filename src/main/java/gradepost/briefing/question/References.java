@@ -1,14 +1,14 @@
 package gradepost.briefing.question;
 
-import gradepost.briefing.compose.Taught;
-import gradepost.drive.Approach;
+import gradepost.briefing.compose.BriefingFacts;
+import gradepost.plan.Approach;
 
 /** Names the sheet of the briefing where something is taught. */
 final class References {
-  private final Taught taught;
+  private final BriefingFacts taught;
   private final String part;
 
-  References(Taught taught, String part) {
+  References(BriefingFacts taught, String part) {
     this.taught = taught;
     this.part = part;
   }

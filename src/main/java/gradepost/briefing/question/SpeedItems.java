@@ -1,22 +1,22 @@
 package gradepost.briefing.question;
 
-import gradepost.briefing.compose.Taught;
-import gradepost.drive.CeilingStep;
-import gradepost.drive.Subject;
+import gradepost.briefing.compose.BriefingFacts;
+import gradepost.policy.Subject;
 import gradepost.route.BoardKind;
 import gradepost.route.Differential;
 import gradepost.route.PermanentRestriction;
+import gradepost.task.CeilingStep;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
 /** How fast, until where, and what the board shows. */
 final class SpeedItems {
-  private final Taught taught;
+  private final BriefingFacts taught;
   private final References references;
   private final List<CeilingStep> steps;
 
-  SpeedItems(Taught taught, References references) {
+  SpeedItems(BriefingFacts taught, References references) {
     this.taught = taught;
     this.references = references;
     this.steps = taught.plan().ceiling();
@@ -32,7 +32,7 @@ final class SpeedItems {
       if (at < step.fromM() + margin || at > step.toM() - margin) {
         continue;
       }
-      Near near = new Near(taught.speed(step.speedMps()));
+      Distractors near = new Distractors(taught.speed(step.speedMps()));
       for (int by : new int[] {1, -1, 2, -2}) {
         if (i + by >= 0 && i + by < steps.size()) {
           near.add(taught.speed(steps.get(i + by).speedMps()));
@@ -68,7 +68,7 @@ final class SpeedItems {
       if (next.speedMps() <= step.speedMps() || clear > taught.path().lengthM() - 1) {
         continue;
       }
-      Near near = new Near(taught.placePast(clear));
+      Distractors near = new Distractors(taught.placePast(clear));
       for (double by : new double[] {-1, -0.5, 0.5, 1, -2, 1.5}) {
         near.place(taught, clear, clear + by * train);
       }
@@ -105,11 +105,11 @@ final class SpeedItems {
             .toList();
     List<Item> out = new ArrayList<>();
     for (PermanentRestriction r : all) {
-      for (Taught.At<gradepost.route.Board> board : taught.boards(r.boards())) {
+      for (BriefingFacts.At<gradepost.route.Board> board : taught.boards(r.boards())) {
         if (board.what().kind() != BoardKind.COMMENCEMENT) {
           continue;
         }
-        Near near = new Near(shown(r));
+        Distractors near = new Distractors(shown(r));
         r.differentials().forEach(d -> near.add(taught.number(d.speed().metresPerSecond())));
         near.add(taught.number(r.speed().metresPerSecond()));
         int own = all.indexOf(r);

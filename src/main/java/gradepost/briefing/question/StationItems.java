@@ -1,21 +1,21 @@
 package gradepost.briefing.question;
 
-import gradepost.briefing.compose.Taught;
-import gradepost.drive.Call;
-import gradepost.drive.Subject;
+import gradepost.briefing.compose.BriefingFacts;
+import gradepost.policy.Subject;
 import gradepost.route.JunctionRoute;
 import gradepost.route.Signal;
 import gradepost.route.SignalRoute;
 import gradepost.route.StopMark;
+import gradepost.task.Call;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Stop marks, and the signals that lead to them. */
 final class StationItems {
-  private final Taught taught;
+  private final BriefingFacts taught;
   private final References references;
 
-  StationItems(Taught taught, References references) {
+  StationItems(BriefingFacts taught, References references) {
     this.taught = taught;
     this.references = references;
   }
@@ -34,7 +34,7 @@ final class StationItems {
         continue;
       }
       double at = taught.path().metresAt(own.get(0).location());
-      Near near = new Near(taught.place(at));
+      Distractors near = new Distractors(taught.place(at));
       marks.forEach(m -> near.place(taught, at, taught.path().metresAt(m.location())));
       near.place(taught, at, taught.path().metresAt(call.platform().extent().to()));
       near.place(taught, at, taught.path().metresAt(call.platform().extent().from()));
@@ -57,8 +57,8 @@ final class StationItems {
   /** What an indication leads to and how fast, where the signal shows it for one route only. */
   List<Item> signalRoutes() {
     List<Item> out = new ArrayList<>();
-    List<Signal> signals = taught.signals().stream().map(Taught.At::what).toList();
-    for (Taught.At<Signal> at : taught.signals()) {
+    List<Signal> signals = taught.signals().stream().map(BriefingFacts.At::what).toList();
+    for (BriefingFacts.At<Signal> at : taught.signals()) {
       Signal signal = at.what();
       for (SignalRoute route : signal.routes()) {
         boolean alone =
@@ -67,7 +67,7 @@ final class StationItems {
         if (!alone || route.indication().isBlank()) {
           continue;
         }
-        Near near = new Near(leads(route));
+        Distractors near = new Distractors(leads(route));
         signal.routes().forEach(r -> near.add(leads(r)));
         signal.routes().stream()
             .filter(r -> !r.equals(route))

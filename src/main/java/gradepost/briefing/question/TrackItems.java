@@ -2,8 +2,8 @@ package gradepost.briefing.question;
 
 import gradepost.briefing.TrackStrip.Bend;
 import gradepost.briefing.TrackStrip.Slope;
-import gradepost.briefing.compose.Taught;
-import gradepost.drive.Subject;
+import gradepost.briefing.compose.BriefingFacts;
+import gradepost.policy.Subject;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -12,10 +12,10 @@ import java.util.List;
 final class TrackItems {
   private static final int IN_ORDER = 4;
   private static final double CUES_APART_M = 40;
-  private final Taught taught;
+  private final BriefingFacts taught;
   private final References references;
 
-  TrackItems(Taught taught, References references) {
+  TrackItems(BriefingFacts taught, References references) {
     this.taught = taught;
     this.references = references;
   }
@@ -30,7 +30,7 @@ final class TrackItems {
       if (at < slope.fromM() + margin || at > slope.toM() - margin) {
         continue;
       }
-      Near near = new Near(taught.gradient(slope.permille()));
+      Distractors near = new Distractors(taught.gradient(slope.permille()));
       near.add(taught.gradient(-slope.permille()));
       for (int by : new int[] {1, -1, 2, -2, 3}) {
         if (i + by >= 0 && i + by < slopes.size()) {
@@ -60,7 +60,7 @@ final class TrackItems {
       if (at < bend.fromM() || (bend.checkLeft() && bend.checkRight())) {
         continue;
       }
-      Near near = new Near(hand(bend.left(), bend.checkLeft(), bend.checkRight()));
+      Distractors near = new Distractors(hand(bend.left(), bend.checkLeft(), bend.checkRight()));
       near.add(hand(bend.left(), bend.checkRight(), bend.checkLeft()));
       near.add(hand(!bend.left(), bend.checkRight(), bend.checkLeft()));
       for (boolean left : new boolean[] {bend.left(), !bend.left()}) {
@@ -92,9 +92,9 @@ final class TrackItems {
 
   /** Runs of four cues that are well apart and bear names that no other cue bears. */
   List<Item> order() {
-    List<Taught.At<String>> all = taught.cues();
-    List<Taught.At<String>> apart = new ArrayList<>();
-    for (Taught.At<String> cue : all) {
+    List<BriefingFacts.At<String>> all = taught.cues();
+    List<BriefingFacts.At<String>> apart = new ArrayList<>();
+    for (BriefingFacts.At<String> cue : all) {
       boolean named = all.stream().filter(c -> c.what().equals(cue.what())).count() == 1;
       boolean far =
           apart.isEmpty() || cue.atM() - apart.get(apart.size() - 1).atM() >= CUES_APART_M;
@@ -104,9 +104,9 @@ final class TrackItems {
     }
     List<Item> out = new ArrayList<>();
     for (int i = 0; i + IN_ORDER <= apart.size(); i += 2) {
-      List<Taught.At<String>> cues = apart.subList(i, i + IN_ORDER);
-      List<String> names = cues.stream().map(Taught.At::what).toList();
-      Near near = new Near(joined(names));
+      List<BriefingFacts.At<String>> cues = apart.subList(i, i + IN_ORDER);
+      List<String> names = cues.stream().map(BriefingFacts.At::what).toList();
+      Distractors near = new Distractors(joined(names));
       near.add(joined(swapped(names, 1, 2)));
       near.add(joined(swapped(names, 0, 1)));
       near.add(joined(swapped(names, 2, 3)));

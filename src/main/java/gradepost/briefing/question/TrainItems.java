@@ -1,7 +1,7 @@
 package gradepost.briefing.question;
 
-import gradepost.briefing.compose.Taught;
-import gradepost.drive.Subject;
+import gradepost.briefing.compose.BriefingFacts;
+import gradepost.policy.Subject;
 import gradepost.stock.BrakeSystem;
 import gradepost.stock.Notch;
 import gradepost.stock.PipeLaw;
@@ -11,11 +11,11 @@ import java.util.List;
 
 /** What the gauges show in a brake test, and what the handles may not do. */
 final class TrainItems {
-  private final Taught taught;
+  private final BriefingFacts taught;
   private final References references;
   private final Stock stock;
 
-  TrainItems(Taught taught, References references) {
+  TrainItems(BriefingFacts taught, References references) {
     this.taught = taught;
     this.references = references;
     this.stock = taught.assignment().stock();
@@ -43,7 +43,7 @@ final class TrainItems {
     for (double r = 2 * step; r < law.fullReductionPa() - 0.2 * step; r += step) {
       double pipe = law.pipe().pascals() - r;
       double cylinder = cylinder(brake, law, r);
-      Near near = new Near(gauges(pipe, cylinder));
+      Distractors near = new Distractors(gauges(pipe, cylinder));
       near.add(gauges(pipe, cylinder(brake, law, r - step)));
       near.add(gauges(pipe, cylinder(brake, law, r + step)));
       near.add(gauges(pipe, r));
@@ -73,7 +73,7 @@ final class TrainItems {
   private void service(List<Item> out, PipeLaw law) {
     double full = stock.service().full().pascals();
     double pipe = law.pipe().pascals();
-    Near near = new Near(gauges(pipe, full));
+    Distractors near = new Distractors(gauges(pipe, full));
     near.add(gauges(pipe - law.fullReductionPa(), full));
     near.add(gauges(pipe, 0));
     near.add(gauges(0, full));
@@ -119,7 +119,7 @@ final class TrainItems {
     }
     List<Item> out = new ArrayList<>();
     for (int i = 0; i < never.size(); i++) {
-      Near near = new Near(never.get(i));
+      Distractors near = new Distractors(never.get(i));
       for (int k = 0; k < permitted.size(); k++) {
         near.add(permitted.get((k * 3 + i) % permitted.size()));
       }

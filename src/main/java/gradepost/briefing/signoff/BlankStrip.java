@@ -3,7 +3,7 @@ package gradepost.briefing.signoff;
 import gradepost.briefing.StripChart;
 import gradepost.briefing.TrackStrip;
 import gradepost.briefing.TrackStrip.Kind;
-import gradepost.drive.StripLayer;
+import gradepost.policy.StripLayer;
 import java.util.ArrayList;
 import java.util.List;
 

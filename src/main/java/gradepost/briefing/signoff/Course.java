@@ -5,8 +5,8 @@ import gradepost.briefing.Fact;
 import gradepost.briefing.IssueDetails;
 import gradepost.briefing.Part;
 import gradepost.briefing.Table;
-import gradepost.briefing.compose.Taught;
-import gradepost.drive.SignOffRules;
+import gradepost.briefing.compose.BriefingFacts;
+import gradepost.policy.SignOffRules;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -16,7 +16,7 @@ import java.util.List;
  *
  * @param briefing of one part, the first one
  */
-public record Course(Taught taught, Briefing briefing, SignOffRules rules) {
+public record Course(BriefingFacts taught, Briefing briefing, SignOffRules rules) {
 
   Part part() {
     return briefing.parts().get(0);

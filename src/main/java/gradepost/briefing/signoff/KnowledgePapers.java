@@ -12,7 +12,7 @@ import gradepost.briefing.signoff.Sheet.Grid;
 import gradepost.briefing.signoff.Sheet.Question;
 import gradepost.briefing.signoff.Sheet.Quiz;
 import gradepost.briefing.signoff.Sheet.Words;
-import gradepost.drive.PaperRules;
+import gradepost.policy.PaperRules;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

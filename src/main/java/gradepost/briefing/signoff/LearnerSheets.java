@@ -3,7 +3,7 @@ package gradepost.briefing.signoff;
 import static gradepost.briefing.signoff.Course.row;
 
 import gradepost.briefing.Table;
-import gradepost.briefing.compose.Taught;
+import gradepost.briefing.compose.BriefingFacts;
 import gradepost.briefing.signoff.Sheet.Grid;
 import gradepost.briefing.signoff.Sheet.Heading;
 import gradepost.briefing.signoff.Sheet.Lines;
@@ -39,7 +39,7 @@ final class LearnerSheets {
   Sheet coverage() {
     List<List<String>> rows = new ArrayList<>();
     String last = "";
-    for (Taught.At<String> cue : course.taught().cues()) {
+    for (BriefingFacts.At<String> cue : course.taught().cues()) {
       String place = course.taught().place(cue.atM());
       rows.add(row(place.equals(last) ? "" : place, cue.what()));
       last = place;

@@ -8,7 +8,7 @@ import gradepost.briefing.signoff.Sheet.Grid;
 import gradepost.briefing.signoff.Sheet.Heading;
 import gradepost.briefing.signoff.Sheet.Lines;
 import gradepost.briefing.signoff.Sheet.Words;
-import gradepost.drive.Currency;
+import gradepost.policy.Currency;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;

@@ -4,7 +4,7 @@ import static gradepost.briefing.signoff.Course.row;
 
 import gradepost.briefing.Fact;
 import gradepost.briefing.Table;
-import gradepost.briefing.compose.Taught;
+import gradepost.briefing.compose.BriefingFacts;
 import gradepost.briefing.signoff.Sheet.Block;
 import gradepost.briefing.signoff.Sheet.Drawn;
 import gradepost.briefing.signoff.Sheet.Fields;
@@ -14,11 +14,11 @@ import gradepost.briefing.signoff.Sheet.Items;
 import gradepost.briefing.signoff.Sheet.Lines;
 import gradepost.briefing.signoff.Sheet.Verdict;
 import gradepost.briefing.signoff.Sheet.Words;
-import gradepost.drive.Approach;
-import gradepost.drive.ride.Ride;
-import gradepost.drive.ride.RideResult;
-import gradepost.drive.ride.RideResult.Aspect;
-import gradepost.drive.ride.RideResult.OfApproach;
+import gradepost.plan.Approach;
+import gradepost.ride.Ride;
+import gradepost.ride.RideResult;
+import gradepost.ride.RideResult.Aspect;
+import gradepost.ride.RideResult.OfApproach;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,7 +28,7 @@ import java.util.Optional;
 /** The report on an assessed ride: briefed against driven. */
 public final class RideReport {
   private final Course course;
-  private final Taught taught;
+  private final BriefingFacts taught;
 
   public RideReport(Course course) {
     this.course = course;

@@ -2,11 +2,11 @@ package gradepost.briefing.signoff;
 
 import gradepost.briefing.Curve;
 import gradepost.briefing.RunChart;
-import gradepost.briefing.compose.Taught;
-import gradepost.drive.CeilingStep;
-import gradepost.drive.Plan;
-import gradepost.drive.ride.Ride;
-import gradepost.drive.ride.RideResult;
+import gradepost.briefing.compose.BriefingFacts;
+import gradepost.plan.Plan;
+import gradepost.ride.Ride;
+import gradepost.ride.RideResult;
+import gradepost.task.CeilingStep;
 import gradepost.units.Exact;
 import gradepost.units.UnitStyle;
 import java.util.ArrayList;
@@ -14,14 +14,14 @@ import java.util.List;
 
 /** The driven run over the planned one, in rows of about two miles or three kilometres. */
 final class RunCharts {
-  private final Taught taught;
+  private final BriefingFacts taught;
   private final Plan plan;
   private final Ride.Recorded ride;
   private final RideResult result;
   private final double top;
   private final double step;
 
-  RunCharts(Taught taught, Ride.Recorded ride, RideResult result) {
+  RunCharts(BriefingFacts taught, Ride.Recorded ride, RideResult result) {
     this.taught = taught;
     this.plan = taught.plan();
     this.ride = ride;

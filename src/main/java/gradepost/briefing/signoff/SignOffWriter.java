@@ -5,7 +5,7 @@ import gradepost.briefing.question.QuestionBank;
 import gradepost.briefing.signoff.Sheet.Block;
 import gradepost.briefing.signoff.Sheet.Drawn;
 import gradepost.briefing.signoff.Sheet.Words;
-import gradepost.drive.StripLayer;
+import gradepost.policy.StripLayer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

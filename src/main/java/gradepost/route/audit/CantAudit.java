@@ -1,12 +1,11 @@
 package gradepost.route.audit;
 
-import gradepost.route.CantLimits;
 import gradepost.route.Curve;
 import gradepost.route.CurveSpeed;
-import gradepost.route.Direction;
 import gradepost.route.Platform;
 import gradepost.route.RunningLine;
 import gradepost.route.Station;
+import gradepost.route.place.Direction;
 import gradepost.units.Length;
 import gradepost.units.Speed;
 import java.util.ArrayList;

@@ -1,14 +1,14 @@
 package gradepost.route.audit;
 
-import gradepost.route.Applies;
 import gradepost.route.Curve;
-import gradepost.route.Direction;
-import gradepost.route.Extent;
-import gradepost.route.Location;
 import gradepost.route.Path;
 import gradepost.route.PermanentRestriction;
 import gradepost.route.Route;
 import gradepost.route.RunningLine;
+import gradepost.route.place.Applies;
+import gradepost.route.place.Direction;
+import gradepost.route.place.Extent;
+import gradepost.route.place.Location;
 import gradepost.units.Rounding;
 import gradepost.units.Speed;
 import java.util.ArrayList;

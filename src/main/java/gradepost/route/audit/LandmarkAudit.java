@@ -2,9 +2,9 @@ package gradepost.route.audit;
 
 import gradepost.route.CheckRail;
 import gradepost.route.Curve;
-import gradepost.route.Direction;
-import gradepost.route.Hand;
 import gradepost.route.Landmark;
+import gradepost.route.place.Direction;
+import gradepost.route.place.Hand;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;

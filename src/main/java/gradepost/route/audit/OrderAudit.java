@@ -1,8 +1,8 @@
 package gradepost.route.audit;
 
-import gradepost.route.Direction;
 import gradepost.route.Route;
 import gradepost.route.Signal;
+import gradepost.route.place.Direction;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;

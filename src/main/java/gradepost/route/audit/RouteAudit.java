@@ -1,6 +1,5 @@
 package gradepost.route.audit;
 
-import gradepost.route.CantLimits;
 import gradepost.route.Route;
 import java.util.ArrayList;
 import java.util.List;

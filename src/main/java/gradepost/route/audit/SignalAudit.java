@@ -1,7 +1,7 @@
 package gradepost.route.audit;
 
-import gradepost.route.Location;
 import gradepost.route.Signal;
+import gradepost.route.place.Location;
 import java.util.List;
 
 /** Signals and their AWS. */

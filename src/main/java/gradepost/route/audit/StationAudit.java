@@ -1,9 +1,9 @@
 package gradepost.route.audit;
 
-import gradepost.route.Location;
 import gradepost.route.Platform;
 import gradepost.route.Station;
 import gradepost.route.StopMark;
+import gradepost.route.place.Location;
 import java.util.List;
 
 /** Platforms, stop marks and buffer stops. */

@@ -1,17 +1,17 @@
 package gradepost.briefing.question;
 
-import gradepost.drive.Assignment;
-import gradepost.drive.Plan;
-import gradepost.drive.Target;
+import gradepost.pack.TemporaryRestriction;
+import gradepost.plan.Plan;
 import gradepost.route.CheckRail;
 import gradepost.route.Curve;
-import gradepost.route.Direction;
-import gradepost.route.Extent;
-import gradepost.route.Hand;
-import gradepost.route.Location;
 import gradepost.route.Path;
 import gradepost.route.PermanentRestriction;
-import gradepost.route.TemporaryRestriction;
+import gradepost.route.place.Direction;
+import gradepost.route.place.Extent;
+import gradepost.route.place.Hand;
+import gradepost.route.place.Location;
+import gradepost.task.Assignment;
+import gradepost.task.Target;
 import gradepost.units.Mileage;
 import gradepost.units.QuantityKind;
 import java.util.List;

@@ -2,17 +2,17 @@ package gradepost.briefing.question;
 
 import static gradepost.briefing.question.Ground.near;
 
-import gradepost.drive.Application;
-import gradepost.drive.Approach;
-import gradepost.drive.Assignment;
-import gradepost.drive.CaseResult;
-import gradepost.drive.Command;
-import gradepost.drive.Latest;
-import gradepost.drive.Plan;
+import gradepost.pack.TemporaryRestriction;
+import gradepost.plan.Application;
+import gradepost.plan.Approach;
+import gradepost.plan.CaseResult;
+import gradepost.plan.Command;
+import gradepost.plan.Latest;
+import gradepost.plan.Plan;
 import gradepost.route.Path;
-import gradepost.route.TemporaryRestriction;
 import gradepost.stock.BrakeSystem;
 import gradepost.stock.Stock;
+import gradepost.task.Assignment;
 import gradepost.units.QuantityKind;
 import java.util.List;
 import java.util.Locale;

@@ -5,17 +5,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 import gradepost.briefing.Messages;
 import gradepost.briefing.SampleIssue;
 import gradepost.briefing.Table;
-import gradepost.briefing.compose.Taught;
-import gradepost.drive.Approach;
-import gradepost.drive.PaperRules;
-import gradepost.drive.Plan;
+import gradepost.briefing.compose.BriefingFacts;
 import gradepost.drive.Planner;
-import gradepost.drive.Subject;
-import gradepost.drive.Target;
-import gradepost.route.TemporaryRestriction;
-import gradepost.source.DirectionPart;
+import gradepost.pack.TemporaryRestriction;
+import gradepost.plan.Approach;
+import gradepost.plan.Plan;
+import gradepost.policy.PaperRules;
+import gradepost.policy.Subject;
 import gradepost.source.Frozen;
-import gradepost.source.PackFile;
+import gradepost.source.pack.DirectionPart;
+import gradepost.source.pack.PackFile;
+import gradepost.task.Target;
 import gradepost.units.QuantityKind;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -44,7 +44,7 @@ class QuestionBankTest {
     QuestionBank bank() {
       Table changes = new Table("changes", "changes", "", "", List.of(), List.of(), "");
       return new QuestionBank(
-          new Taught(plan, Messages.english()),
+          new BriefingFacts(plan, Messages.english()),
           "p1",
           new Issued(SampleIssue.details(), notices, changes),
           rules);

@@ -1,0 +1,163 @@
+package gradepost.app.issue;
+
+import gradepost.app.issue.Differences.OfPaper;
+import gradepost.app.store.Digest;
+import gradepost.app.store.Unplanned;
+import gradepost.briefing.Briefing;
+import gradepost.briefing.Change;
+import gradepost.briefing.Messages;
+import gradepost.briefing.compose.Composer;
+import gradepost.briefing.reissue.ChangeMarks;
+import gradepost.briefing.reissue.ChangeWriter;
+import gradepost.briefing.reissue.ReissuePapers.Aged;
+import gradepost.briefing.reissue.Sheets;
+import gradepost.plan.Plan;
+import gradepost.reissue.Changeover;
+import gradepost.reissue.Comparison;
+import gradepost.reissue.register.Entry;
+import gradepost.source.pack.PackFile;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Works out what is different between two issues of a pack: plan both, compare, compose both, and
+ * compare the sheets. What comes out depends on the inputs of the two issues and on the sheets that
+ * the first one registered, so that it can be worked out again.
+ */
+public final class DifferenceFinder {
+  private static final Comparison NOTHING =
+      new Comparison(List.of(), List.of(), List.of(), List.of());
+
+  private final Messages messages;
+
+  public DifferenceFinder(Messages messages) {
+    this.messages = messages;
+  }
+
+  /**
+   * @param file of the pack, for its name
+   * @param last empty for an issue that nothing came before
+   */
+  public Differences of(Path file, PackFile now, Optional<LastIssue> last) throws Unplanned {
+    List<String> failures = new ArrayList<>();
+    now.early().all().forEach(p -> failures.add(p.text()));
+    List<OfPaper> papers = new ArrayList<>();
+    for (PaperPair pair : PaperPair.of(file, last.map(LastIssue::pack), now)) {
+      OfPaper paper = paper(file, pair, now, last);
+      failures.addAll(Failures.inWords(file, pair.now(), paper.plan()));
+      papers.add(paper);
+    }
+    return new Differences(now, papers, failures);
+  }
+
+  private OfPaper paper(Path file, PaperPair pair, PackFile now, Optional<LastIssue> last)
+      throws Unplanned {
+    Task task = pair.now();
+    Plan plan = task.plan(file);
+    if (last.isEmpty() || pair.before().isEmpty()) {
+      return paper(task, plan, now, Optional.empty());
+    }
+    Plan then = pair.mayDiffer() ? pair.before().get().plan(file) : plan;
+    return paper(task, plan, now, Optional.of(new Then(then, last.get())));
+  }
+
+  /** The same paper of the issue before. */
+  private record Then(Plan plan, LastIssue issue) {}
+
+  private OfPaper paper(Task task, Plan plan, PackFile now, Optional<Then> then) {
+    Comparison comparison = then.map(t -> Comparison.of(t.plan(), plan)).orElse(NOTHING);
+    List<Change> changes = writer(plan, now, messages).changes(comparison);
+    Briefing plain = compose(task, plan, now, changes);
+    Optional<Briefing> before = then.map(t -> compose(task, t.plan(), t.issue().pack(), List.of()));
+    List<Entry.Sheet> known =
+        then.map(t -> known(task.stem(), t.issue(), before.orElseThrow())).orElse(List.of());
+    List<Sheets.Sheet> printed = new Sheets(messages).of(plain);
+    List<Entry.Sheet> own = registered(task.stem(), printed, now.issue().number(), known);
+    List<Aged> aged = aged(printed, own);
+    return new OfPaper(
+        task,
+        plan,
+        then.map(Then::plan),
+        comparison,
+        changes,
+        before.map(b -> marked(plain, b, aged)).orElse(plain),
+        known.stream().map(s -> new Aged("", s.sheet(), s.title(), s.since())).toList(),
+        aged,
+        own);
+  }
+
+  /** Puts the changes of a paper into words. */
+  static ChangeWriter writer(Plan plan, PackFile now, Messages messages) {
+    return new ChangeWriter(
+        messages,
+        plan.assignment().path(),
+        new Changeover(now.issue().validFrom(), now.withdrawn()));
+  }
+
+  private Briefing compose(Task task, Plan plan, PackFile pack, List<Change> changes) {
+    return new Composer(messages)
+        .compose(
+            task.title(),
+            List.of(plan),
+            Issue.of(pack, task.assignment()),
+            changes,
+            pack.accepted(),
+            pack.withdrawn());
+  }
+
+  private Briefing marked(Briefing now, Briefing before, List<Aged> sheets) {
+    Map<String, Integer> since = new HashMap<>();
+    sheets.forEach(s -> since.put(s.anchor(), s.since()));
+    return new ChangeMarks(messages).marked(now, before, since);
+  }
+
+  /**
+   * The sheets of the issue before: as registered. Where they were registered in another format, or
+   * not at all, they are made again from the inputs of that issue, so that a new version makes no
+   * sheet new by itself.
+   */
+  private List<Entry.Sheet> known(String stem, LastIssue last, Briefing then) {
+    List<Entry.Sheet> registered =
+        last.sheets().stream().filter(s -> s.paper().equals(stem)).toList();
+    if (!registered.isEmpty() && registered.stream().allMatch(s -> s.format() == Sheets.FORMAT)) {
+      return registered;
+    }
+    Map<String, Integer> since = new HashMap<>();
+    registered.forEach(s -> since.put(s.sheet(), s.since()));
+    int number = last.pack().issue().number();
+    return registered(stem, new Sheets(messages).of(then), number, List.of()).stream()
+        .map(s -> s.since(since.getOrDefault(s.sheet(), number)))
+        .toList();
+  }
+
+  private static List<Entry.Sheet> registered(
+      String stem, List<Sheets.Sheet> printed, int number, List<Entry.Sheet> before) {
+    Map<String, Entry.Sheet> old = new HashMap<>();
+    before.forEach(s -> old.put(s.sheet(), s));
+    List<Entry.Sheet> out = new ArrayList<>();
+    for (Sheets.Sheet sheet : printed) {
+      String digest = Digest.of(sheet.text().getBytes(StandardCharsets.UTF_8));
+      int since =
+          Optional.ofNullable(old.get(sheet.key()))
+              .filter(s -> s.digest().equals(digest))
+              .map(Entry.Sheet::since)
+              .orElse(number);
+      out.add(new Entry.Sheet(stem, sheet.key(), sheet.title(), digest, Sheets.FORMAT, since));
+    }
+    return out;
+  }
+
+  private static List<Aged> aged(List<Sheets.Sheet> printed, List<Entry.Sheet> sheets) {
+    List<Aged> out = new ArrayList<>();
+    for (int i = 0; i < sheets.size(); i++) {
+      Entry.Sheet s = sheets.get(i);
+      out.add(new Aged(printed.get(i).anchor(), s.sheet(), s.title(), s.since()));
+    }
+    return out;
+  }
+}

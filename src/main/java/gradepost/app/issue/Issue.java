@@ -1,0 +1,57 @@
+package gradepost.app.issue;
+
+import gradepost.briefing.IssueDetails;
+import gradepost.source.file.Input;
+import gradepost.source.pack.PackFile;
+import gradepost.task.Assignment;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Optional;
+
+/** What a pack file says of its issue, as the cover wants it. */
+public final class Issue {
+
+  /** For the papers of one direction and formation. */
+  public static IssueDetails of(PackFile pack, Assignment assignment) {
+    var issue = pack.issue();
+    return new IssueDetails(
+        String.valueOf(issue.number()),
+        issue.issued(),
+        issue.validFrom(),
+        issue.validTo(),
+        issue.supersedes(),
+        Optional.of(issue.knownUpTo()),
+        issue.preparedBy(),
+        issue.checkedBy().orElse(""),
+        issue.copy().orElse(""),
+        issue.holder().orElse(""),
+        issue.sources(),
+        fingerprint(pack.inputs()),
+        pack.highRisk(assignment.direction(), assignment.formation().name()));
+  }
+
+  /** SHA-256 over each file's name and content, each preceded by its length. */
+  public static String fingerprint(List<Input> inputs) {
+    try {
+      MessageDigest digest = MessageDigest.getInstance("SHA-256");
+      for (Input input : inputs) {
+        add(digest, input.name().getBytes(StandardCharsets.UTF_8));
+        add(digest, input.bytes());
+      }
+      return HexFormat.of().formatHex(digest.digest());
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java has SHA-256", e);
+    }
+  }
+
+  private static void add(MessageDigest digest, byte[] bytes) {
+    digest.update(ByteBuffer.allocate(4).putInt(0, bytes.length));
+    digest.update(bytes);
+  }
+
+  private Issue() {}
+}

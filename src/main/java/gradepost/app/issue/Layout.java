@@ -1,0 +1,125 @@
+package gradepost.app.issue;
+
+import gradepost.app.store.Digest;
+import gradepost.app.store.Paper;
+import gradepost.briefing.CabCards;
+import gradepost.briefing.Messages;
+import gradepost.briefing.Printable;
+import gradepost.render.Renderer;
+import gradepost.render.TemplateSource;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.NotDirectoryException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.ForkJoinTask;
+
+/** Both faces of a briefing, by the depot's templates where there are any. */
+public final class Layout {
+  private static final List<String> TEMPLATES =
+      List.of(
+          "addendum.ftlh",
+          "approach.ftlh",
+          "cards.ftlh",
+          "cover.ftlh",
+          "macros.ftlh",
+          "office.ftlh",
+          "pack.ftlh",
+          "paper.css",
+          "reading.ftlh",
+          "reissue.ftlh",
+          "screen.css",
+          "seldom.ftlh",
+          "signoff.css",
+          "signoff.ftlh",
+          "story.ftlh",
+          "strip.ftlh",
+          "supplement.ftlh",
+          "tables.ftlh",
+          "train.ftlh");
+  private final Messages messages = Messages.english();
+  private final Renderer renderer;
+  private final String digest;
+
+  public Layout(Optional<Path> folder) throws IOException {
+    TemplateSource bundled = TemplateSource.bundled();
+    TemplateSource source = bundled;
+    if (folder.isPresent()) {
+      if (!Files.isDirectory(folder.get())) {
+        throw new NotDirectoryException(folder.get().toString());
+      }
+      source = own(folder.get()).orElse(bundled);
+    }
+    renderer = new Renderer(source, messages);
+    digest = digest(source, messages);
+  }
+
+  public Messages messages() {
+    return messages;
+  }
+
+  /** What the look of a paper hangs on beside the program: templates and texts, as a digest. */
+  String digest() {
+    return digest;
+  }
+
+  private static String digest(TemplateSource source, Messages messages) throws IOException {
+    StringBuilder all = new StringBuilder();
+    for (String name : TEMPLATES) {
+      all.append(name).append('\0').append(source.text(name).orElse("")).append('\0');
+    }
+    messages.keys().stream()
+        .sorted()
+        .forEach(k -> all.append(k).append('=').append(messages.raw(k)).append('\0'));
+    return Digest.of(all.toString().getBytes(StandardCharsets.UTF_8)).substring(0, 12);
+  }
+
+  Paper pdf(String stem, Printable document) throws IOException {
+    ByteArrayOutputStream pdf = new ByteArrayOutputStream();
+    renderer.pdf(document, pdf);
+    return new Paper(stem + ".pdf", pdf.toByteArray());
+  }
+
+  /** Single cards, and the sheets that they are cut from. */
+  List<Paper> cards(String stem, CabCards cards) throws IOException {
+    byte[] single = renderer.cards(cards);
+    ByteArrayOutputStream sheets = new ByteArrayOutputStream();
+    renderer.cut(cards, single, sheets);
+    return List.of(
+        new Paper(stem + ".pdf", single), new Paper(stem + "-to-cut.pdf", sheets.toByteArray()));
+  }
+
+  /** PDF and HTML; the latter is made by another core where one is idle. */
+  public List<Paper> papers(String stem, Printable briefing) throws IOException {
+    ForkJoinTask<Paper> html = ForkJoinTask.adapt(() -> html(stem, briefing)).fork();
+    try {
+      Paper pdf = pdf(stem, briefing);
+      return List.of(pdf, html.join());
+    } catch (UncheckedIOException e) {
+      throw e.getCause();
+    } finally {
+      html.quietlyJoin();
+    }
+  }
+
+  private Paper html(String stem, Printable briefing) {
+    ByteArrayOutputStream html = new ByteArrayOutputStream();
+    try {
+      renderer.html(briefing, html);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return new Paper(stem + ".html", html.toByteArray());
+  }
+
+  private static TemplateSource own(Path folder) {
+    return name -> {
+      Path file = folder.resolve(name);
+      return Files.isRegularFile(file) ? Optional.of(Files.readString(file)) : Optional.empty();
+    };
+  }
+}

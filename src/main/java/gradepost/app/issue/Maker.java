@@ -1,0 +1,16 @@
+package gradepost.app.issue;
+
+import java.util.Optional;
+
+/** What made an issue, as the register keeps it. */
+public final class Maker {
+  public static String of(Layout layout) {
+    String version =
+        Optional.ofNullable(Maker.class.getPackage().getImplementationVersion())
+            .orElse("built from source");
+    return "gradepost %s, templates %s, Java %s"
+        .formatted(version, layout.digest(), Runtime.version().feature());
+  }
+
+  private Maker() {}
+}

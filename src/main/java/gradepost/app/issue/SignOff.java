@@ -1,0 +1,99 @@
+package gradepost.app.issue;
+
+import gradepost.app.store.Paper;
+import gradepost.briefing.Briefing;
+import gradepost.briefing.Cover;
+import gradepost.briefing.Cue;
+import gradepost.briefing.Part;
+import gradepost.briefing.Table;
+import gradepost.briefing.compose.BriefingFacts;
+import gradepost.briefing.question.Issued;
+import gradepost.briefing.question.Item;
+import gradepost.briefing.question.QuestionBank;
+import gradepost.briefing.signoff.Course;
+import gradepost.briefing.signoff.SignOffWriter;
+import gradepost.plan.Plan;
+import gradepost.policy.SignOffRules;
+import gradepost.render.PageIndex;
+import gradepost.render.PageTexts;
+import gradepost.source.pack.PackFile;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Makes the sign-off papers that belong to a briefing. */
+public final class SignOff {
+  /** Knowledge papers of one issue count on from here unless a seed is given. */
+  private static final int SEEDS_PER_ISSUE = 100;
+
+  private final Layout layout;
+
+  public SignOff(Layout layout) {
+    this.layout = layout;
+  }
+
+  public static long seed(PackFile pack) {
+    return (long) SEEDS_PER_ISSUE * pack.issue().number() + 1;
+  }
+
+  /**
+   * @param briefing that teaches the plan, and {@code pdf} as it was laid out
+   */
+  public List<Paper> papers(
+      String stem,
+      Plan plan,
+      PackFile pack,
+      SignOffRules rules,
+      long seed,
+      Briefing briefing,
+      byte[] pdf)
+      throws IOException {
+    BriefingFacts taught = new BriefingFacts(plan, layout.messages());
+    QuestionBank bank =
+        new QuestionBank(
+            taught,
+            briefing.parts().get(0).id(),
+            new Issued(briefing.issue(), pack.notices(), briefing.changes()),
+            rules.papers());
+    SignOffWriter writer =
+        new SignOffWriter(new Course(taught, briefing, rules), bank, seed, pages(briefing, pdf));
+    List<Paper> out = new ArrayList<>(layout.papers(stem + "-sign-off", writer.papers()));
+    out.addAll(layout.papers(stem + "-sign-off-keys", writer.keys()));
+    out.add(new Paper(stem + "-ride.csv", writer.rideForm().getBytes(StandardCharsets.UTF_8)));
+    return out;
+  }
+
+  /** The bookmarks are the page list, in its order. */
+  private static Map<String, Integer> pages(Briefing briefing, byte[] pdf) throws IOException {
+    List<Integer> pages = PageIndex.pages(pdf);
+    List<Cover.Entry> contents = briefing.cover().contents();
+    Map<String, Integer> out = new HashMap<>();
+    for (int i = 0; i < Math.min(pages.size(), contents.size()); i++) {
+      out.put(contents.get(i).anchor(), pages.get(i));
+    }
+    PageTexts texts = PageTexts.of(pdf);
+    for (Part part : briefing.parts()) {
+      tables(part.train().tables(), out.getOrDefault(part.id() + "-train-page", 1), texts, out);
+      tables(part.tables(), out.getOrDefault(part.id() + "-tables", 1), texts, out);
+      int page = out.getOrDefault(part.id() + "-story", 1);
+      for (Cue cue : part.story()) {
+        Optional<Integer> found = texts.lineFrom(page, cue.place() + " ");
+        page = found.orElse(page);
+        found.ifPresent(
+            p -> out.putIfAbsent(Item.Reference.line(part.id() + "-story", cue.place()), p));
+      }
+    }
+    return out;
+  }
+
+  private static void tables(
+      List<Table> tables, int from, PageTexts texts, Map<String, Integer> out) {
+    for (Table table : tables) {
+      texts.lineFrom(from, table.title()).ifPresent(page -> out.put(table.id(), page));
+    }
+  }
+}

@@ -1,0 +1,40 @@
+package gradepost.app.reissue;
+
+import gradepost.app.store.Answer;
+import gradepost.reissue.register.Entry;
+import java.nio.file.Path;
+import java.util.Optional;
+
+/**
+ * What became of one pack of a reissue.
+ *
+ * @param base the issue before, where it is not registered yet and has to be
+ */
+record Outcome(Path file, State state, Answer told, Optional<Entry> base) {
+
+  /** How far it came. */
+  enum State {
+    /** It cannot be read. */
+    UNREADABLE,
+    /** Its files are not those of its last issue, and nobody has said that this is right. */
+    STALE,
+    /** Nothing in the notice is for its route. */
+    ELSEWHERE,
+    /** Nothing on its papers changes. */
+    UNTOUCHED,
+    /** An issue has the notice already. */
+    KNOWN,
+    /** It is touched, and has to be worked out. */
+    TOUCHED,
+    /** It is touched, and cannot be issued. */
+    FAILED,
+    /** A new issue is registered, or would be. */
+    ISSUED,
+    /** The run ended before its turn. */
+    LEFT
+  }
+
+  static Outcome of(Path file, State state, Answer told) {
+    return new Outcome(file, state, told, Optional.empty());
+  }
+}

@@ -1,0 +1,152 @@
+package gradepost.app.reissue;
+
+import gradepost.app.issue.PaperPair;
+import gradepost.app.reissue.NextIssue.Amended;
+import gradepost.app.reissue.NextIssue.Next;
+import gradepost.app.reissue.Outcome.State;
+import gradepost.app.store.Answer;
+import gradepost.app.store.Digest;
+import gradepost.app.store.PackFiles;
+import gradepost.pack.TemporaryRestriction;
+import gradepost.reissue.register.Entry;
+import gradepost.reissue.register.Register;
+import gradepost.reissue.register.RegisterException;
+import gradepost.source.Sources;
+import gradepost.source.notice.NoticeText;
+import gradepost.source.pack.Amendment;
+import gradepost.source.pack.NoticeFile;
+import gradepost.source.pack.PackFile;
+import gradepost.yaml.Reading;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Looks at one pack: whether a notice, or an edit by hand, can touch it. It plans nothing. A pack
+ * is read as its files are and as it is to be issued; its last issue too, where the files differ.
+ */
+final class PackLook {
+  private final Order order;
+  private final Sources sources;
+  private final Optional<NoticeFile> notice;
+  private final Optional<Register> register;
+  private final LastIssues last;
+  private final NextIssue next;
+
+  /**
+   * @param notice empty where the files in place have been edited by hand
+   * @param register empty where there is none yet
+   * @param when the hour of the run
+   */
+  PackLook(
+      Order order,
+      Sources sources,
+      Optional<NoticeFile> notice,
+      Optional<Register> register,
+      LastIssues last,
+      LocalDateTime when) {
+    this.order = order;
+    this.sources = sources;
+    this.notice = notice;
+    this.register = register;
+    this.last = last;
+    this.next = new NextIssue(sources, order.tell(), when);
+  }
+
+  Seen at(Path file) throws IOException, RegisterException {
+    Reading<PackFile> reading = last.toLookAt(file, sources);
+    if (!(reading instanceof Reading.Good<PackFile> found)) {
+      return Seen.done(file, State.UNREADABLE, Answer.of(reading.problems()));
+    }
+    if (notice.isEmpty()) {
+      return looked(file, found.value(), List.of(), Answer.GOOD);
+    }
+    var read = notice.get().read(found.value());
+    if (!(read instanceof Reading.Good<List<TemporaryRestriction>> good)) {
+      return Seen.done(file, State.UNREADABLE, Answer.of(read.problems()));
+    }
+    return good.value().isEmpty()
+        ? Seen.done(file, State.ELSEWHERE, Answer.said(LookTold.elsewhere(file)))
+        : looked(file, found.value(), good.value(), LookTold.noted(read.problems()));
+  }
+
+  private Seen looked(Path file, PackFile found, List<TemporaryRestriction> notices, Answer noted)
+      throws IOException, RegisterException {
+    String digest = digest(found, notices);
+    Registered there = Registered.of(register, PackFiles.stem(file), digest);
+    if (there.waits()) {
+      // Only a look by itself comes here: a run has put it in place.
+      String waits = LookTold.waits(file, there.latest().orElseThrow());
+      return Seen.done(file, State.KNOWN, Answer.said(waits));
+    }
+    if (there.hasNotice() && last.areInPlace(file, found)) {
+      return has(file, there);
+    }
+    List<String> lacking = new ArrayList<>();
+    Optional<PackFile> base = last.base(file, found, there.latest(), lacking);
+    if (base.isEmpty()) {
+      return Seen.done(file, State.UNREADABLE, new Answer(List.of(), List.of(), lacking, false));
+    }
+    Amended amended =
+        new Amended(
+            file,
+            found,
+            notices,
+            notices.isEmpty() ? found.inputs() : Amendment.withNotices(found, notices));
+    Optional<String> outside = LookTold.outside(file, found, amended.inputs());
+    if (outside.isPresent()) {
+      return Seen.done(file, State.FAILED, noted.and(Answer.refused(outside.get())));
+    }
+    Reading<Next> issue = next.of(amended, base.get(), there.latest());
+    if (!(issue instanceof Reading.Good<Next> good)) {
+      return Seen.done(file, State.FAILED, Answer.of(issue.problems()));
+    }
+    Answer files = last.compared(amended, good.value().pack(), there.latest(), base.get());
+    if (!files.good()) {
+      return Seen.done(file, State.STALE, files);
+    }
+    if (there.hasNotice()) {
+      return has(file, there);
+    }
+    PackFile asFound = good.value().pack().with(found.issue(), good.value().pack().notices());
+    if (!PaperPair.anyMayDiffer(file, base.get(), asFound)) {
+      return untouched(amended, asFound, there, noted.and(files));
+    }
+    if (there.taken().isPresent()) {
+      String old = LookTold.old(file, there.taken().get(), there.latest().orElseThrow());
+      return Seen.done(file, State.FAILED, Answer.refused(old));
+    }
+    Optional<Entry> takenIn = last.takenIn(file, found, there.latest());
+    Outcome outcome = new Outcome(file, State.TOUCHED, noted.and(files), takenIn);
+    return new Seen.Touched(outcome, found, good.value(), base.get(), digest, there.latest());
+  }
+
+  private Seen has(Path file, Registered there) {
+    int taken = there.taken().orElseThrow();
+    Entry latest = there.latest().orElseThrow();
+    String said = LookTold.has(file, taken, latest, order.tell().emergency());
+    return Seen.done(file, State.KNOWN, Answer.said(said));
+  }
+
+  private static Seen untouched(Amended amended, PackFile asFound, Registered there, Answer noted) {
+    Path file = amended.file();
+    List<TemporaryRestriction> timely = PackTrains.timely(asFound, amended.notices());
+    return there.latest().isEmpty() && PackTrains.concerned(file, asFound, timely)
+        ? Seen.done(file, State.FAILED, noted.and(Answer.refused(LookTold.uncertain(file))))
+        : Seen.done(
+            file,
+            State.UNTOUCHED,
+            noted.and(Answer.said(LookTold.untouched(file, asFound, amended.notices()))));
+  }
+
+  private static String digest(PackFile pack, List<TemporaryRestriction> notices) {
+    return notices.isEmpty()
+        ? ""
+        : Digest.of(
+            new NoticeText(pack.route()).yaml(notices, "").getBytes(StandardCharsets.UTF_8));
+  }
+}

@@ -1,0 +1,129 @@
+package gradepost.app.reissue;
+
+import gradepost.app.issue.Layout;
+import gradepost.app.reissue.Outcome.State;
+import gradepost.app.store.Archive;
+import gradepost.app.store.PackFiles;
+import gradepost.app.store.Progress;
+import gradepost.reissue.register.Register;
+import gradepost.reissue.register.Register.By;
+import gradepost.reissue.register.RegisterException;
+import gradepost.source.Sources;
+import gradepost.source.pack.NoticeFile;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The packs of a reissue, all together: look at all, register what the touched ones were, and work
+ * these out, an act for each. What the look has read is what is worked on: a file that changes
+ * meanwhile mixes nothing.
+ */
+final class ReissueRound {
+  private final Order order;
+  private final Sources sources;
+  private final Optional<NoticeFile> notice;
+  private final By by;
+  private final Progress progress;
+
+  /**
+   * @param notice empty where the files in place have been edited by hand
+   */
+  ReissueRound(
+      Order order, Sources sources, Optional<NoticeFile> notice, By by, Progress progress) {
+    this.order = order;
+    this.sources = sources;
+    this.notice = notice;
+    this.by = by;
+    this.progress = progress;
+  }
+
+  /**
+   * What becomes of each pack, in their order.
+   *
+   * @param register empty where there is none yet
+   */
+  List<Outcome> of(List<Path> packs, Optional<Register> register)
+      throws IOException, RegisterException {
+    progress.expect(packs.size());
+    List<Seen> seen = looked(packs, register);
+    List<Outcome> outcomes = seen.stream().map(Seen::outcome).toList();
+    if (any(outcomes, State.UNREADABLE) || any(outcomes, State.STALE) || left(outcomes)) {
+      return outcomes;
+    }
+    List<Seen.Touched> touched =
+        seen.stream().filter(Seen.Touched.class::isInstance).map(Seen.Touched.class::cast).toList();
+    if (register.isPresent() && !order.put().dryRun()) {
+      takeIn(touched, register.get());
+    }
+    Map<Path, Outcome> all = new LinkedHashMap<>();
+    outcomes.forEach(o -> all.put(o.file(), o));
+    made(touched, register).forEach(o -> all.put(o.file(), o));
+    return new ArrayList<>(all.values());
+  }
+
+  /** Whether the run ended before every pack had its turn. */
+  static boolean left(List<Outcome> outcomes) {
+    return any(outcomes, State.LEFT);
+  }
+
+  private static boolean any(List<Outcome> outcomes, State state) {
+    return outcomes.stream().anyMatch(o -> o.state() == state);
+  }
+
+  private List<Seen> looked(List<Path> packs, Optional<Register> register)
+      throws IOException, RegisterException {
+    LastIssues last = LastIssues.of(order, sources, register, packs, by.when());
+    PackLook look = new PackLook(order, sources, notice, register, last, by.when());
+    return ParallelPacks.results(
+        order.pace().threads(),
+        packs,
+        pack -> {
+          Seen one = look.at(pack);
+          if (one.outcome().state() != State.TOUCHED) {
+            done(pack);
+          }
+          return one;
+        },
+        (pack, why) -> Seen.done(pack, State.LEFT, why));
+  }
+
+  private void takeIn(List<Seen.Touched> touched, Register register)
+      throws IOException, RegisterException {
+    for (Seen.Touched each : touched) {
+      if (each.outcome().base().isPresent()) {
+        register.takeIn(by, each.outcome().base().get());
+      }
+    }
+    Archive archive = new Archive(order.put().store().archive());
+    PacksSharingFiles.takeIn(sources, touched, by, register, archive);
+  }
+
+  private List<Outcome> made(List<Seen.Touched> touched, Optional<Register> register)
+      throws IOException {
+    ThreadLocal<Optional<Layout>> layouts = ThreadLocal.withInitial(Optional::empty);
+    return ParallelPacks.results(
+        order.pace().threads(),
+        touched,
+        pack -> {
+          if (layouts.get().isEmpty()) {
+            layouts.set(Optional.of(new Layout(order.tell().templates())));
+          }
+          Layout layout = layouts.get().orElseThrow();
+          Outcome outcome = new PackReissue(order, by, register, layout).of(pack);
+          done(outcome.file());
+          return outcome;
+        },
+        (pack, why) -> Outcome.of(pack.outcome().file(), State.LEFT, why));
+  }
+
+  private void done(Path pack) {
+    synchronized (progress) {
+      progress.done(PackFiles.stem(pack));
+    }
+  }
+}

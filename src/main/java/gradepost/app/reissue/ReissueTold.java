@@ -1,0 +1,91 @@
+package gradepost.app.reissue;
+
+import gradepost.app.reissue.Outcome.State;
+import gradepost.app.store.Answer;
+import gradepost.reissue.register.Entry;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What a reissue tells the clerk of its packs, and of all of them in one line. */
+final class ReissueTold {
+  /** Of so many packs each is told of, though nothing happens to it. */
+  private static final int FEW = 20;
+
+  static final String EARLIER_FIRST =
+      "error: nothing more was done: what an earlier run registered comes first";
+
+  /** What becomes of an issue that an earlier run registered and did not put in place. */
+  static Answer late(Entry issue, Answer placed) {
+    return placed.good()
+        ? placed.and(
+            Answer.said(issue.name() + " put in place, which an earlier run did not come to"))
+        : placed;
+  }
+
+  static Answer of(List<Outcome> outcomes, boolean dryRun) {
+    Answer answer = Answer.GOOD;
+    for (Outcome outcome : outcomes) {
+      Answer told = outcome.told().without(answer.problems());
+      boolean quiet =
+          outcomes.size() > FEW
+              && (outcome.state() == State.UNTOUCHED || outcome.state() == State.ELSEWHERE);
+      answer =
+          answer.and(quiet ? new Answer(List.of(), List.of(), told.problems(), told.good()) : told);
+    }
+    if (outcomes.size() > 1) {
+      answer = answer.and(Answer.said(summary(outcomes, dryRun)));
+    }
+    if (count(outcomes, State.ELSEWHERE) == outcomes.size()) {
+      return answer.and(Answer.refused("error: no pack here is of a route that the notice names"));
+    }
+    if (count(outcomes, State.UNREADABLE) > 0) {
+      return answer.and(
+          Answer.refused(
+              "error: nothing was issued: the notice and every pack have to be readable"));
+    }
+    if (count(outcomes, State.STALE) > 0) {
+      return answer.and(
+          Answer.refused(
+              "error: nothing was issued: the files of a pack must be those of its last issue"));
+    }
+    if (count(outcomes, State.LEFT) > 0) {
+      return answer.and(
+          Answer.refused(
+              "error: the run ended before all packs were done\n"
+                  + "  Maybe run it again when the cause is mended: what is registered is kept, and"
+                  + " is put in place then"));
+    }
+    return answer;
+  }
+
+  private static long count(List<Outcome> outcomes, State state) {
+    return outcomes.stream().filter(o -> o.state() == state).count();
+  }
+
+  private static String summary(List<Outcome> outcomes, boolean dryRun) {
+    List<String> parts = new ArrayList<>();
+    for (State state : State.values()) {
+      long count = count(outcomes, state);
+      if (count > 0) {
+        parts.add(count + " " + words(state, dryRun));
+      }
+    }
+    return outcomes.size() + " packs: " + String.join(", ", parts);
+  }
+
+  private static String words(State state, boolean dryRun) {
+    return switch (state) {
+      case UNREADABLE -> "cannot be read";
+      case STALE -> "with files that differ from the last issue";
+      case ELSEWHERE -> "of another route";
+      case UNTOUCHED -> "not touched";
+      case KNOWN -> "had the notice already";
+      case TOUCHED -> "touched, not issued";
+      case FAILED -> "touched, cannot be issued";
+      case ISSUED -> dryRun ? "would be issued" : "issued";
+      case LEFT -> "left undone";
+    };
+  }
+
+  private ReissueTold() {}
+}

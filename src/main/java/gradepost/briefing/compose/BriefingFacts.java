@@ -1,0 +1,214 @@
+package gradepost.briefing.compose;
+
+import gradepost.briefing.Messages;
+import gradepost.briefing.StripChart;
+import gradepost.briefing.TrackStrip;
+import gradepost.briefing.TrackStrip.Bend;
+import gradepost.briefing.TrackStrip.Slope;
+import gradepost.briefing.line.Lineside;
+import gradepost.briefing.line.StripWriter;
+import gradepost.briefing.line.TrackStripWriter;
+import gradepost.briefing.page.ApproachWriter;
+import gradepost.briefing.word.Words;
+import gradepost.plan.Approach;
+import gradepost.plan.Plan;
+import gradepost.route.Board;
+import gradepost.route.Landmark;
+import gradepost.route.Path;
+import gradepost.route.Signal;
+import gradepost.route.place.Applies;
+import gradepost.route.place.Extent;
+import gradepost.stock.BrakeSystem;
+import gradepost.task.Assignment;
+import gradepost.task.Target;
+import gradepost.units.Rounding;
+import gradepost.units.UnitStyle;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * What one plan's briefing teaches, in the briefing's own words, for papers that ask it again or
+ * compare with it.
+ */
+public final class BriefingFacts {
+  /** A thing at a place, distance run in metres. */
+  public record At<T>(T what, double atM) {}
+
+  private final Plan plan;
+  private final Words words;
+  private final Lineside lineside;
+
+  public BriefingFacts(Plan plan, Messages messages) {
+    this.plan = plan;
+    this.words = new Words(messages, plan.assignment().path());
+    this.lineside = new Lineside(plan.assignment(), words);
+  }
+
+  public Plan plan() {
+    return plan;
+  }
+
+  public Assignment assignment() {
+    return plan.assignment();
+  }
+
+  public Path path() {
+    return words.path();
+  }
+
+  public UnitStyle units() {
+    return words.units();
+  }
+
+  public String text(String key, Object... holes) {
+    return words.text(key, holes);
+  }
+
+  public boolean hasText(String key) {
+    return words.messages().has(key);
+  }
+
+  /** A place that the driver comes to. */
+  public String place(double atM) {
+    return words.place(atM);
+  }
+
+  /**
+   * Whether the page tells a place on the way to a target by its mileage; close to the target it is
+   * told as so many yards or metres before it.
+   */
+  public boolean byMileage(double atM, Target target) {
+    return words.placeTo(atM, target).equals(words.place(atM));
+  }
+
+  /** A length to the nearest yard or metre, of what was observed and not of what is advised. */
+  public String nearestLength(double metres) {
+    return units().length(metres, Rounding.NEAREST);
+  }
+
+  /** A notch as it is called. */
+  public String notch(String name) {
+    return words.notch(name);
+  }
+
+  /** A place that the train must have reached. */
+  public String placePast(double atM) {
+    return words.placePast(atM);
+  }
+
+  public String speed(double mps) {
+    return words.speed(mps);
+  }
+
+  public String number(double mps) {
+    return words.number(mps);
+  }
+
+  public double speedValue(double mps) {
+    return words.speedValue(mps);
+  }
+
+  public String pressure(double pascals) {
+    return words.pressure(pascals);
+  }
+
+  public String gradient(double permille) {
+    return words.gradient(permille);
+  }
+
+  public String room(double metres) {
+    return words.room(metres);
+  }
+
+  public String overrun(double metres) {
+    return words.overrun(metres);
+  }
+
+  public String seconds(double seconds) {
+    return words.seconds(seconds);
+  }
+
+  public String moment(LocalDateTime moment) {
+    return words.moment(moment);
+  }
+
+  /** What an approach is called on its page. */
+  public String title(Approach approach) {
+    return ApproachWriter.title(words, approach.target());
+  }
+
+  /** What a brake is called in the ladder. */
+  public String called(BrakeSystem brake) {
+    return words.called(brake);
+  }
+
+  public boolean applies(Applies applies) {
+    return lineside.applies(applies);
+  }
+
+  public List<Slope> slopes() {
+    return lineside.slopes();
+  }
+
+  public List<Bend> bends() {
+    return lineside.bends();
+  }
+
+  public List<At<Signal>> signals() {
+    return lineside.signals().stream().map(o -> new At<>(o.what(), o.fromM())).toList();
+  }
+
+  public List<At<Landmark>> landmarks() {
+    return lineside.landmarks().stream().map(o -> new At<>(o.what(), o.fromM())).toList();
+  }
+
+  /** Boards of a restriction that this direction reads. */
+  public List<At<Board>> boards(List<Board> boards) {
+    return lineside.boards(boards).stream().map(o -> new At<>(o.what(), o.fromM())).toList();
+  }
+
+  /** Where a stretch begins for this direction. */
+  public double begins(Extent extent) {
+    return lineside.over(extent, extent).fromM();
+  }
+
+  /** The track and what stands beside it. */
+  public TrackStrip track(double fromM, double toM) {
+    return new TrackStripWriter(assignment(), lineside).strip(fromM, toM);
+  }
+
+  /** The briefing's strip, row by row, with ids of their own. */
+  public List<StripChart> strip(String idPrefix) {
+    return new StripWriter(plan, lineside).rows(idPrefix);
+  }
+
+  /** Everything with a name of its own beside the line, in order. */
+  public List<At<String>> cues() {
+    List<At<String>> out = new ArrayList<>();
+    lineside.landmarks().stream()
+        .filter(lineside::tellsMore)
+        .forEach(l -> out.add(new At<>(l.what().name(), l.fromM())));
+    signals().forEach(s -> out.add(new At<>(text("signal.called", s.what().id()), s.atM())));
+    lineside
+        .platforms()
+        .forEach(
+            p ->
+                out.add(
+                    new At<>(
+                        text(
+                            "platform.called",
+                            p.what().station().name(),
+                            p.what().platform().number()),
+                        p.fromM())));
+    assignment().route().structures().stream()
+        .filter(s -> !s.name().isBlank())
+        .forEach(s -> out.add(new At<>(s.name(), begins(s.extent()))));
+    assignment().route().junctions().stream()
+        .filter(j -> applies(j.applies()))
+        .forEach(j -> out.add(new At<>(j.name(), begins(j.extent()))));
+    out.sort(Comparator.comparingDouble((At<String> c) -> c.atM()).thenComparing(At::what));
+    return List.copyOf(out);
+  }
+}

@@ -1,0 +1,70 @@
+package gradepost.briefing.line;
+
+import gradepost.briefing.Table;
+import gradepost.briefing.word.Tables;
+import gradepost.briefing.word.Words;
+import gradepost.plan.Plan;
+import gradepost.plan.SignalBraking;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Whether each signal at danger can be stood short of from where its caution is given. */
+final class CautionTable {
+  private final Plan plan;
+  private final Lineside lineside;
+  private final Words words;
+
+  CautionTable(Plan plan, Lineside lineside) {
+    this.plan = plan;
+    this.lineside = lineside;
+    this.words = lineside.words();
+  }
+
+  Table table(String part) {
+    Tables table = new Tables(words, part, "cautions");
+    List<String> brakes =
+        plan.signals().stream()
+            .flatMap(s -> s.needs().stream())
+            .map(n -> n.brake().shortName())
+            .distinct()
+            .toList();
+    brakes.forEach(b -> table.column(words.text("cautions.needs", b), "number"));
+    for (SignalBraking s : plan.signals()) {
+      List<String> cells = new ArrayList<>();
+      cells.add(s.signal().id());
+      cells.add(
+          s.caution()
+              .map(c -> words.text("cautions.by", c.id(), words.place(s.warnedM())))
+              .orElse(words.text("cautions.none-known")));
+      cells.add(words.speed(s.ceilingMps()));
+      cells.add(
+          s.caution().isEmpty()
+              ? ""
+              : s.brakingM()
+                  .map(
+                      b ->
+                          words.text("cautions.brake", words.place(b), words.speed(s.plannedMps())))
+                  .orElse(words.text("cautions.at-once", words.speed(s.plannedMps()))));
+      cells.add(s.caution().isEmpty() ? "" : words.room(Math.max(0, s.availableM())));
+      for (String brake : brakes) {
+        cells.add(
+            s.needs().stream()
+                .filter(n -> s.caution().isPresent() && n.brake().shortName().equals(brake))
+                .findFirst()
+                .map(n -> need(n, s.availableM()))
+                .orElse(""));
+      }
+      table.row(s.caution().isPresent() && !s.suffices(), cells.toArray(String[]::new));
+    }
+    return plan.assignment().route().signals().isEmpty()
+        ? table.build(lineside.observed("signal").orElseGet(() -> words.text("table.signals.none")))
+        : table.build();
+  }
+
+  private String need(SignalBraking.Need need, double available) {
+    if (!Double.isFinite(need.needM())) {
+      return words.text("cautions.never");
+    }
+    return (need.needM() > available ? "▲ " : "") + words.overrun(need.needM());
+  }
+}

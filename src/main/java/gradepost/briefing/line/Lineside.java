@@ -1,0 +1,200 @@
+package gradepost.briefing.line;
+
+import gradepost.briefing.TrackStrip.Bend;
+import gradepost.briefing.TrackStrip.Slope;
+import gradepost.briefing.word.Words;
+import gradepost.route.Board;
+import gradepost.route.CheckRail;
+import gradepost.route.Curve;
+import gradepost.route.Landmark;
+import gradepost.route.LowAdhesionSite;
+import gradepost.route.Path;
+import gradepost.route.Platform;
+import gradepost.route.Signal;
+import gradepost.route.Station;
+import gradepost.route.Stretch;
+import gradepost.route.place.Applies;
+import gradepost.route.place.Direction;
+import gradepost.route.place.Extent;
+import gradepost.route.place.Hand;
+import gradepost.task.Assignment;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** What stands beside one train's line, in the order and by the hand in which it is met. */
+public final class Lineside {
+  /** A thing over a stretch of the path, nearer end first. */
+  public record Over<T>(T what, double fromM, double toM) {}
+
+  /** A platform with its station. */
+  public record Face(Station station, Platform platform) {}
+
+  private final Assignment assignment;
+  private final Path path;
+  private final Words words;
+
+  public Lineside(Assignment assignment, Words words) {
+    this.assignment = assignment;
+    this.path = words.path();
+    this.words = words;
+  }
+
+  /**
+   * What the route says of a list that is empty, "NONE: …"; empty where nobody looked.
+   *
+   * @param word in the subject of the observation, as the check of the route has it
+   */
+  public Optional<String> observed(String word) {
+    return assignment.route().observations().stream()
+        .filter(o -> o.subject().toLowerCase(Locale.ROOT).contains(word))
+        .map(o -> words.text("table.observed", o.statement()))
+        .findFirst();
+  }
+
+  public boolean applies(Applies applies) {
+    return applies.to(assignment.direction(), assignment.lines());
+  }
+
+  Hand seen(Hand forward) {
+    return assignment.direction() == Direction.FORWARD ? forward : forward.opposite();
+  }
+
+  public <T> Over<T> over(T what, Extent extent) {
+    Stretch span = path.span(extent);
+    return new Over<>(what, span.fromM(), span.toM());
+  }
+
+  private static <T> List<Over<T>> sorted(List<Over<T>> list) {
+    List<Over<T>> out = new ArrayList<>(list);
+    out.sort(Comparator.comparingDouble(Over::fromM));
+    return List.copyOf(out);
+  }
+
+  public List<Slope> slopes() {
+    List<Slope> out = new ArrayList<>();
+    assignment
+        .route()
+        .gradients()
+        .forEach(
+            g -> {
+              Over<Extent> o = over(g.extent(), g.extent());
+              double permille =
+                  assignment.direction() == Direction.FORWARD
+                      ? g.gradient().permille()
+                      : g.gradient().reversed().permille();
+              out.add(new Slope(o.fromM(), o.toM(), permille, words.slope(permille)));
+            });
+    out.sort(Comparator.comparingDouble(Slope::fromM));
+    return List.copyOf(out);
+  }
+
+  List<Over<Curve>> curves() {
+    return sorted(assignment.route().curves().stream().map(c -> over(c, c.extent())).toList());
+  }
+
+  public List<Bend> bends() {
+    return curves().stream().map(this::bend).toList();
+  }
+
+  Bend bend(Over<Curve> o) {
+    Curve curve = o.what();
+    boolean left = seen(curve.hand()) == Hand.LEFT;
+    CheckRail check = curve.checkRail();
+    boolean inner = check == CheckRail.LOW_RAIL || check == CheckRail.BOTH;
+    boolean outer = check == CheckRail.HIGH_RAIL || check == CheckRail.BOTH;
+    return new Bend(
+        o.fromM(),
+        o.toM(),
+        left,
+        curve.radius().metres(),
+        left ? inner : outer,
+        left ? outer : inner,
+        words.radius(curve.radius().metres()));
+  }
+
+  /** Stretches known for poor adhesion, in order of travel. */
+  public List<Over<LowAdhesionSite>> lowAdhesion() {
+    return sorted(
+        assignment.route().lowAdhesion().stream()
+            .filter(g -> applies(g.applies()))
+            .map(g -> over(g, g.extent()))
+            .toList());
+  }
+
+  public List<Over<Signal>> signals() {
+    return sorted(
+        assignment.route().signals().stream()
+            .filter(s -> s.direction() == assignment.direction())
+            .filter(s -> s.line().isEmpty() || assignment.lines().contains(s.line()))
+            .map(s -> at(s, path.metresAt(s.location())))
+            .toList());
+  }
+
+  public List<Over<Landmark>> landmarks() {
+    return sorted(
+        assignment.route().landmarks().stream()
+            .filter(l -> applies(l.applies()))
+            .map(l -> at(l, path.metresAt(l.location())))
+            .toList());
+  }
+
+  /** Whether a landmark is more than a signal or structure that stands there anyhow. */
+  public boolean tellsMore(Over<Landmark> landmark) {
+    String name = landmark.what().name().toLowerCase(Locale.ROOT);
+    boolean signal =
+        signals().stream()
+            .anyMatch(
+                s -> near(s, landmark) && name.endsWith(s.what().id().toLowerCase(Locale.ROOT)));
+    boolean structure =
+        assignment.route().structures().stream()
+            .map(s -> over(s, s.extent()))
+            .anyMatch(
+                s -> near(s, landmark) && name.equals(s.what().name().toLowerCase(Locale.ROOT)));
+    return !signal && !structure;
+  }
+
+  private static boolean near(Over<?> a, Over<?> b) {
+    return Math.abs(a.fromM() - b.fromM()) < 25;
+  }
+
+  /** Platforms of this line, and those where the train calls. */
+  public List<Over<Face>> platforms() {
+    List<Over<Face>> out = new ArrayList<>();
+    for (Station station : assignment.route().stations()) {
+      List<Platform> called =
+          assignment.calls().stream()
+              .filter(c -> c.station().equals(station))
+              .map(c -> c.platform())
+              .distinct()
+              .toList();
+      station.platforms().stream()
+          .filter(p -> called.isEmpty() ? applies(p.applies()) : called.contains(p))
+          .forEach(p -> out.add(over(new Face(station, p), p.extent())));
+    }
+    return sorted(out);
+  }
+
+  /** Boards that this direction reads, of permanent and of temporary restrictions. */
+  public List<Over<Board>> boards(List<Board> boards) {
+    return sorted(
+        boards.stream()
+            .filter(b -> b.direction() == assignment.direction())
+            .map(b -> at(b, path.metresAt(b.location())))
+            .toList());
+  }
+
+  static <T> Over<T> at(T what, double metres) {
+    return new Over<>(what, metres, metres);
+  }
+
+  public Assignment assignment() {
+    return assignment;
+  }
+
+  public Words words() {
+    return words;
+  }
+}

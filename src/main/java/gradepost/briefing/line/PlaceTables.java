@@ -1,0 +1,221 @@
+package gradepost.briefing.line;
+
+import gradepost.briefing.Table;
+import gradepost.briefing.word.Tables;
+import gradepost.briefing.word.Words;
+import gradepost.plan.Plan;
+import gradepost.route.Curve;
+import gradepost.route.Platform;
+import gradepost.route.Signal;
+import gradepost.route.Structure;
+import gradepost.task.Assignment;
+import gradepost.task.Stops;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** What stands and lies along the line, each kind in a table of its own. */
+public final class PlaceTables {
+  private final Plan plan;
+  private final Assignment assignment;
+  private final Lineside lineside;
+  private final Words words;
+
+  public PlaceTables(Plan plan, Lineside lineside) {
+    this.plan = plan;
+    this.assignment = plan.assignment();
+    this.lineside = lineside;
+    this.words = lineside.words();
+  }
+
+  public List<Table> all(String part) {
+    return List.of(
+        stations(part),
+        signals(part),
+        new CautionTable(plan, lineside).table(part),
+        gradients(part),
+        curves(part),
+        gaps(part),
+        lowAdhesion(part),
+        brakeTests(part),
+        structures(part));
+  }
+
+  private Table stations(String part) {
+    Tables table = new Tables(words, part, "stations");
+    for (Lineside.Over<Lineside.Face> o : lineside.platforms()) {
+      Platform p = o.what().platform();
+      boolean calls =
+          assignment.calls().stream()
+              .anyMatch(c -> c.platform().equals(p) && c.station().equals(o.what().station()));
+      String marks =
+          Stops.marks(assignment, p).stream()
+              .map(
+                  m ->
+                      words.text(
+                          "stop-mark.short",
+                          m.cars(),
+                          words.place(words.path().metresAt(m.location()))))
+              .collect(Collectors.joining("\n"));
+      String end =
+          p.bufferStops()
+              .map(b -> words.text("table.stations.buffers", words.place(words.path().metresAt(b))))
+              .orElse("");
+      table.row(
+          o.what().station().name() + (calls ? "" : " " + words.text("table.stations.passes")),
+          p.number(),
+          words.place(o.fromM()),
+          words.place(o.toM()),
+          words.room(o.toM() - o.fromM()),
+          words.hand(lineside.seen(p.side())),
+          marks.isEmpty() ? words.text("stop-mark.none") : marks,
+          (end + " " + p.doorInstruction()).strip());
+    }
+    return table.build();
+  }
+
+  private Table signals(String part) {
+    Tables table = new Tables(words, part, "signals");
+    for (Lineside.Over<Signal> o : lineside.signals()) {
+      Signal s = o.what();
+      table.row(
+          s.id(),
+          words.text("signal." + TrackStripWriter.lower(s.kind())),
+          words.place(o.fromM()),
+          s.aws()
+              .map(a -> words.place(words.path().metresAt(a)))
+              .orElse(words.text("table.signals.no-aws")),
+          routes(s),
+          s.note());
+    }
+    return table.build(observed("signal", "table.signals.none"));
+  }
+
+  private String routes(Signal signal) {
+    return signal.routes().stream()
+        .map(
+            r -> {
+              String to =
+                  r.indication().isBlank()
+                      ? r.leadsTo()
+                      : words.text("table.signals.route", r.leadsTo(), r.indication());
+              return r.speed()
+                  .map(
+                      v ->
+                          words.text(
+                              "table.signals.route-speed", to, words.speed(v.metresPerSecond())))
+                  .orElse(to);
+            })
+        .collect(Collectors.joining("\n"));
+  }
+
+  private Table gradients(String part) {
+    Tables table = new Tables(words, part, "gradients");
+    lineside
+        .slopes()
+        .forEach(
+            s ->
+                table.row(
+                    words.place(s.fromM()),
+                    words.place(s.toM()),
+                    words.apart(s.toM() - s.fromM()),
+                    words.gradient(s.permille())));
+    return table.build();
+  }
+
+  private Table curves(String part) {
+    Tables table = new Tables(words, part, "curves");
+    for (Lineside.Over<Curve> o : lineside.curves()) {
+      var bend = lineside.bend(o);
+      String check =
+          bend.checkLeft() && bend.checkRight()
+              ? words.text("check-rail.both")
+              : bend.checkLeft()
+                  ? words.text("check-rail.beside", words.text("hand.left"))
+                  : bend.checkRight()
+                      ? words.text("check-rail.beside", words.text("hand.right"))
+                      : "";
+      table.row(
+          words.place(o.fromM()),
+          words.place(o.toM()),
+          words.text(bend.left() ? "hand.left" : "hand.right"),
+          bend.text(),
+          Math.round(o.what().cant().metres() * 1000) + " mm",
+          check);
+    }
+    return table.build(observed("curve", "table.curves.none"));
+  }
+
+  private Table gaps(String part) {
+    Tables table = new Tables(words, part, "gaps");
+    assignment.route().railGaps().stream()
+        .filter(g -> lineside.applies(g.applies()))
+        .map(g -> lineside.over(g, g.extent()))
+        .sorted(Comparator.comparingDouble(Lineside.Over::fromM))
+        .forEach(
+            o ->
+                table.row(
+                    o.what().name(),
+                    words.place(o.fromM()),
+                    words.placePast(o.toM()),
+                    words.overrun(o.toM() - o.fromM())));
+    return table.build(observed("gap", "table.gaps.none"));
+  }
+
+  private Table lowAdhesion(String part) {
+    Tables table = new Tables(words, part, "low-adhesion");
+    assignment.route().lowAdhesion().stream()
+        .filter(g -> lineside.applies(g.applies()))
+        .map(g -> lineside.over(g, g.extent()))
+        .sorted(Comparator.comparingDouble(Lineside.Over::fromM))
+        .forEach(
+            o ->
+                table.row(
+                    o.what().name(),
+                    words.place(o.fromM()),
+                    words.placePast(o.toM()),
+                    o.what().note()));
+    return table.build(observed("adhesion", "table.low-adhesion.none"));
+  }
+
+  private Table brakeTests(String part) {
+    Tables table = new Tables(words, part, "brake-tests");
+    plan.brakeTests()
+        .forEach(
+            t ->
+                table.row(
+                    words.place(t.atM()),
+                    words.number(t.place().speed().metresPerSecond()),
+                    words.number(t.plannedMps()),
+                    words.text(
+                        "brake-test.asked",
+                        words.pressure(t.pressurePa()),
+                        words.seconds(t.heldS())),
+                    words.number(t.speedAfterMps()),
+                    t.place().note()));
+    return table.build(observed("brake test", "table.brake-tests.none"));
+  }
+
+  private Table structures(String part) {
+    Tables table = new Tables(words, part, "structures");
+    assignment.route().structures().stream()
+        .map(s -> lineside.over(s, s.extent()))
+        .sorted(Comparator.comparingDouble(Lineside.Over::fromM))
+        .forEach(
+            o -> {
+              Structure s = o.what();
+              table.row(
+                  words.text("structure." + TrackStripWriter.lower(s.kind())),
+                  s.name(),
+                  words.place(o.fromM()),
+                  o.toM() - o.fromM() < 1 ? "" : words.place(o.toM()),
+                  s.note());
+            });
+    return table.build(observed("structure", "table.structures.none"));
+  }
+
+  /** What the data says of an empty list, else that nothing was supplied. */
+  private String observed(String subject, String key) {
+    return lineside.observed(subject).orElseGet(() -> words.text(key));
+  }
+}

@@ -1,0 +1,69 @@
+package gradepost.briefing.line;
+
+import gradepost.plan.Action;
+import gradepost.plan.Approach;
+import gradepost.plan.Plan;
+import gradepost.plan.Run;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Where a train stands on its way. It is told at the mark, on every page: what it stands short of
+ * it, within the policy's tolerance, no driver aims at.
+ */
+public record Stands(List<Stand> all) {
+  /** A start is given from the stand of a stop that is no further off than this, m. */
+  private static final double AT_STOP_M = 25;
+
+  /**
+   * A stand at a booked stop.
+   *
+   * @param endM where the front comes to
+   * @param timeS when
+   */
+  record Stand(double endM, double markM, double timeS) {
+    /** Whether the place lies between the front of the train and its mark. */
+    boolean holds(double atM) {
+      return atM > endM && atM <= markM;
+    }
+  }
+
+  public Stands {
+    all = List.copyOf(all);
+  }
+
+  public static Stands of(Plan plan, Run run) {
+    return new Stands(
+        plan.approaches().stream()
+            .filter(a -> a.target().isStop())
+            .map(a -> new Stand(a.endM(), a.target().atM(), timeS(plan, run, a)))
+            .toList());
+  }
+
+  private static double timeS(Plan plan, Run run, Approach approach) {
+    return plan.actions().stream()
+        .filter(a -> a.approach() == approach.number() && a.command().isStand())
+        .mapToDouble(Action::timeS)
+        .findFirst()
+        .orElseGet(() -> run.timeAt(approach.endM()));
+  }
+
+  /** The mark of the stop where the train stands there; the place itself where there is none. */
+  public double markM(double atM) {
+    return all.stream()
+        .filter(s -> Math.abs(s.endM() - atM) < AT_STOP_M)
+        .mapToDouble(Stand::markM)
+        .findFirst()
+        .orElse(atM);
+  }
+
+  /** Whether a train stands there, or would at the mark. */
+  boolean hold(double atM) {
+    return all.stream().anyMatch(s -> s.holds(atM));
+  }
+
+  /** The last one. */
+  Optional<Stand> last() {
+    return all.stream().reduce((a, next) -> next);
+  }
+}

@@ -1,0 +1,231 @@
+package gradepost.briefing.page;
+
+import gradepost.briefing.ApproachChart;
+import gradepost.briefing.Curve;
+import gradepost.briefing.TrackStrip;
+import gradepost.briefing.line.Lineside;
+import gradepost.briefing.line.TrackStripWriter;
+import gradepost.briefing.word.Words;
+import gradepost.plan.Action;
+import gradepost.plan.Application;
+import gradepost.plan.Approach;
+import gradepost.plan.LatestCurve;
+import gradepost.plan.Plan;
+import gradepost.plan.Run;
+import gradepost.plan.Rung;
+import gradepost.plan.Step;
+import gradepost.plan.Trace;
+import gradepost.stock.BrakeSystem;
+import gradepost.task.CeilingStep;
+import gradepost.task.Target;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** The numbers of an approach chart. */
+final class ApproachChartWriter {
+  private static final double LEAST_SPAN_M = 300;
+
+  /** What is drawn of the way to a target that needs no brake: at least, and at most. */
+  private static final double NEAR_M = 200;
+
+  private static final double FAR_M = 2500;
+
+  private final Plan plan;
+  private final Words words;
+  private final TrackStripWriter strips;
+  private final Run run;
+
+  ApproachChartWriter(Plan plan, Lineside lineside, Run run) {
+    this.plan = plan;
+    this.run = run;
+    this.words = lineside.words();
+    this.strips = new TrackStripWriter(plan.assignment(), lineside);
+  }
+
+  /** Where the first thing is done for a target that needs no brake, not too far before it. */
+  private static double firstM(Approach approach) {
+    double target = approach.target().atM();
+    double first =
+        approach.actions().stream().mapToDouble(Action::atM).min().orElse(target - NEAR_M);
+    double faster = approach.faster().map(Application::brakingPointM).orElse(target);
+    return Math.max(Math.min(Math.min(first, faster), target - NEAR_M), target - FAR_M);
+  }
+
+  ApproachChart chart(String id, Approach approach, String title, String headline) {
+    double target = approach.target().atM();
+    double braking = approach.brakingPointM().orElse(approach.shutOffM().orElse(firstM(approach)));
+    double span = Math.max(LEAST_SPAN_M, target - braking);
+    double from = braking - 0.3 * span;
+    double shutOff = approach.shutOffM().orElse(from);
+    if (shutOff > target - 1.9 * span) {
+      from = Math.min(from, shutOff - 0.06 * span);
+    }
+    from = Math.max(Math.max(from, 0), Math.min(approach.fromM(), target - LEAST_SPAN_M));
+    double end = target + 0.14 * (target - from);
+    Optional<Target.Stop> stop = approach.target().stop();
+    if (stop.isPresent()) {
+      end = Math.max(end, Math.min(stop.get().platformEndM(), end + 0.1 * span) + 0.02 * span);
+    }
+    double to = Math.min(end, words.path().lengthM());
+    double most = mostShown(from, to);
+    double step = most > 80 ? 20 : 10;
+    // A whole number of steps: the unit has the place of a figure at the top to itself.
+    double top = Math.ceil(most / step) * step;
+    List<Curve> curves = new ArrayList<>();
+    curves.add(permissible(from, to));
+    curves.add(curve(Curve.Kind.PLANNED, "curve.planned", "", plan.trace(), from, to));
+    for (LatestCurve latest : latest(approach)) {
+      Curve.Kind kind =
+          switch (latest.brake().role()) {
+            case SERVICE -> Curve.Kind.SERVICE;
+            case FALLBACK -> Curve.Kind.FALLBACK;
+            case EMERGENCY -> Curve.Kind.EMERGENCY;
+          };
+      curves.add(
+          curve(kind, key(latest.brake()), latest.brake().shortName(), latest.trace(), from, to));
+    }
+    List<ApproachChart.Pin> pins = new ArrayList<>();
+    List<Step> steps = Step.of(approach.actions());
+    for (int i = 0; i < steps.size(); i++) {
+      Action a = steps.get(i).first();
+      pins.add(
+          new ApproachChart.Pin(Integer.toString(i + 1), a.atM(), words.speedValue(a.speedMps())));
+    }
+    return new ApproachChart(
+        id,
+        words.text("chart.approach", title),
+        says(approach, headline),
+        words.units().speedUnit(),
+        top,
+        step,
+        curves,
+        pins,
+        target,
+        approach.brakingPointM().isEmpty() && approach.faster().isEmpty(),
+        strips.strip(
+            from,
+            to,
+            new TrackStrip.Sign(target, called(approach.target()), TrackStrip.Kind.TARGET)));
+  }
+
+  /** Where the planned run needs no brake, those of a train that is as fast as it may be. */
+  private static List<LatestCurve> latest(Approach approach) {
+    return approach.first().or(approach::faster).map(Application::curves).orElse(List.of());
+  }
+
+  private String called(Target.OfApproach target) {
+    return target.match(
+        Target.Stop::markText,
+        lower -> words.text("target.reduction", words.speed(lower.speedMps())));
+  }
+
+  private static String key(BrakeSystem brake) {
+    return brake.role() == BrakeSystem.Role.EMERGENCY ? "curve.latest-name" : "curve.latest";
+  }
+
+  /** What a reader who does not see the chart is told of its curves. */
+  private String says(Approach approach, String headline) {
+    Target target = approach.target();
+    Optional<Application> first = approach.first();
+    if (first.isEmpty()) {
+      return words.text(
+          BrakeThere.of(approach, plan.actions()).key("chart.approach.says-no-brake"),
+          headline,
+          words.speedAtMost(run.speedAt(target.atM())));
+    }
+    double braking = first.get().brakingPointM();
+    String planned =
+        words.text(
+            target.isStop() ? "chart.approach.says-stop" : "chart.approach.says",
+            headline,
+            words.place(braking),
+            words.speed(approach.brakingSpeedMps()),
+            words.speed(target.speedMps()),
+            words.placeTo(downM(target, braking), target.atM(), "where.before-reduction"),
+            words.speedAtMost(run.speedAt(target.atM())));
+    String latest =
+        first.get().cases().get(0).ladder().stream()
+            .flatMap(r -> last(r, target).stream())
+            .collect(Collectors.joining(words.text("change.list")));
+    return latest.isEmpty() ? planned : words.text("chart.approach.says-latest", planned, latest);
+  }
+
+  private Optional<String> last(Rung rung, Target target) {
+    return rung.latest()
+        .point()
+        .map(
+            p ->
+                words.text(
+                    "chart.approach.says-brake",
+                    rung.brake().shortName(),
+                    words.placeTo(p.printedM(), target)));
+  }
+
+  /** Where the planned run is down to the lower speed; the place of the target if not before it. */
+  private double downM(Target target, double fromM) {
+    return plan.trace().points().stream()
+        .filter(p -> p.atM() >= fromM && p.speedMps() <= target.speedMps())
+        .mapToDouble(p -> Math.min(p.atM(), target.atM()))
+        .findFirst()
+        .orElse(target.atM());
+  }
+
+  private double mostShown(double from, double to) {
+    double most = 10;
+    for (CeilingStep s : plan.ceiling()) {
+      if (s.toM() > from && s.fromM() < to) {
+        most = Math.max(most, words.speedValue(s.speedMps()));
+      }
+    }
+    return most + 6;
+  }
+
+  private Curve permissible(double from, double to) {
+    List<double[]> points = new ArrayList<>();
+    for (CeilingStep s : plan.ceiling()) {
+      if (s.toM() > from && s.fromM() < to) {
+        double speed = words.speedValue(s.speedMps());
+        points.add(new double[] {Math.max(from, s.fromM()), speed});
+        points.add(new double[] {Math.min(to, s.toM()), speed});
+      }
+    }
+    return curve(Curve.Kind.PERMISSIBLE, words.text("curve.permissible"), points);
+  }
+
+  private Curve curve(
+      Curve.Kind kind, String key, String hole, Trace trace, double from, double to) {
+    List<double[]> points = new ArrayList<>();
+    List<Trace.Point> all = trace.points();
+    for (int i = 0; i < all.size(); i++) {
+      Trace.Point p = all.get(i);
+      if (p.atM() < from || p.atM() > to) {
+        continue;
+      }
+      if (points.isEmpty() && i > 0 && all.get(i - 1).atM() < from) {
+        points.add(edge(all.get(i - 1), p, from));
+      }
+      points.add(new double[] {p.atM(), words.speedValue(p.speedMps())});
+      if (i + 1 < all.size() && all.get(i + 1).atM() > to) {
+        points.add(edge(p, all.get(i + 1), to));
+      }
+    }
+    return curve(kind, words.text(key, hole), points);
+  }
+
+  private double[] edge(Trace.Point a, Trace.Point b, double at) {
+    double share = (at - a.atM()) / (b.atM() - a.atM());
+    return new double[] {
+      at, words.speedValue(a.speedMps() + share * (b.speedMps() - a.speedMps()))
+    };
+  }
+
+  private static Curve curve(Curve.Kind kind, String text, List<double[]> points) {
+    return new Curve(
+        kind,
+        text,
+        points.stream().mapToDouble(p -> p[0]).toArray(),
+        points.stream().mapToDouble(p -> p[1]).toArray());
+  }
+}

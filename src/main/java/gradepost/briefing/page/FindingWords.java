@@ -1,0 +1,68 @@
+package gradepost.briefing.page;
+
+import gradepost.briefing.word.Reasons;
+import gradepost.briefing.word.Words;
+import gradepost.plan.Finding;
+import gradepost.plan.TellingFindings;
+import gradepost.told.PrintedFinding;
+import gradepost.told.PrintedValue;
+
+/** Bad news, spelt: which sentence it is and what stands in it is {@link TellingFindings}'s. */
+public final class FindingWords implements PrintedValue.Cases<String> {
+  private final Words words;
+  private final TellingFindings telling;
+
+  public FindingWords(Words words) {
+    this.words = words;
+    this.telling = new TellingFindings(words.grid());
+  }
+
+  public String of(Finding finding) {
+    return of(telling.of(finding));
+  }
+
+  private String of(PrintedFinding finding) {
+    return words.text(
+        finding.key(), finding.values().stream().<Object>map(v -> v.match(this)).toArray());
+  }
+
+  @Override
+  public String place(PrintedValue.Place place) {
+    return words.spelt(place.at(), "");
+  }
+
+  @Override
+  public String speed(PrintedValue.Speed speed) {
+    return speed.speed().text();
+  }
+
+  @Override
+  public String pressure(PrintedValue.Pressure pressure) {
+    return pressure.pressure().text();
+  }
+
+  @Override
+  public String length(PrintedValue.Length length) {
+    return length.length().text();
+  }
+
+  @Override
+  public String time(PrintedValue.Time time) {
+    return words.text("time.seconds", time.time().seconds());
+  }
+
+  @Override
+  public String reason(PrintedValue.Why why) {
+    return words.text(Reasons.key(why.reason()));
+  }
+
+  @Override
+  public String number(PrintedValue.Count number) {
+    return Long.toString(number.number());
+  }
+
+  @Override
+  public String name(PrintedValue.Name name) {
+    return name.text();
+  }
+}

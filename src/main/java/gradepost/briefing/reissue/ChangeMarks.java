@@ -1,0 +1,176 @@
+package gradepost.briefing.reissue;
+
+import gradepost.briefing.ApproachPage;
+import gradepost.briefing.Briefing;
+import gradepost.briefing.Cover;
+import gradepost.briefing.Cue;
+import gradepost.briefing.Messages;
+import gradepost.briefing.Part;
+import gradepost.briefing.SpreadChart;
+import gradepost.briefing.Table;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Sets a bar beside every line that the issue before had not, and the issue of every sheet. */
+public final class ChangeMarks {
+  private static final String CHANGES = "changes";
+
+  private final Messages messages;
+
+  public ChangeMarks(Messages messages) {
+    this.messages = messages;
+  }
+
+  /**
+   * The briefing with a mark on each line that is not in the one before.
+   *
+   * @param since by the anchor of a sheet, the issue in which it was last different
+   */
+  public Briefing marked(Briefing now, Briefing before, Map<String, Integer> since) {
+    List<Part> parts = new ArrayList<>();
+    for (int i = 0; i < now.parts().size(); i++) {
+      parts.add(part(now.parts().get(i), before.parts().get(i)));
+    }
+    Table changes = now.changes();
+    return new Briefing(
+        now.language(),
+        now.title(),
+        now.subject(),
+        now.issueLine(),
+        now.issue(),
+        cover(now.cover(), since),
+        changes.rows().isEmpty()
+            ? new Table(
+                changes.id(),
+                changes.name(),
+                changes.title(),
+                changes.note(),
+                changes.columns(),
+                changes.rows(),
+                messages.text("changes.none-here", before.issue().number()))
+            : changes,
+        now.reading(),
+        parts);
+  }
+
+  private static Cover cover(Cover cover, Map<String, Integer> since) {
+    List<Cover.Entry> contents = new ArrayList<>();
+    for (Cover.Entry e : cover.contents()) {
+      // What changed is of this issue, though it stands on a sheet with how to read it.
+      Optional<Integer> kept =
+          Optional.ofNullable(since.get(e.anchor())).filter(n -> !e.anchor().equals(CHANGES));
+      String issue = kept.map(String::valueOf).orElse(e.issue());
+      contents.add(new Cover.Entry(e.anchor(), e.title(), issue, e.depth()));
+    }
+    return new Cover(
+        cover.heading(),
+        cover.directions(),
+        cover.train(),
+        cover.issue(),
+        cover.sources(),
+        cover.highRisk(),
+        cover.cautions(),
+        contents,
+        cover.code());
+  }
+
+  private static Part part(Part now, Part before) {
+    Set<Cue> cues = new HashSet<>(before.story());
+    List<Cue> story = now.story().stream().map(c -> cues.contains(c) ? c : c.marked(true)).toList();
+    List<Table> tables = new ArrayList<>();
+    for (Table table : now.tables()) {
+      tables.add(table(table, named(before.tables(), table.name())));
+    }
+    List<ApproachPage> approaches = new ArrayList<>();
+    List<ApproachPage> free = new ArrayList<>(before.approaches());
+    for (ApproachPage page : now.approaches()) {
+      Optional<ApproachPage> then =
+          free.stream().filter(p -> p.title().equals(page.title())).findFirst();
+      then.ifPresent(free::remove);
+      approaches.add(approach(page, then));
+    }
+    return new Part(
+        now.id(),
+        now.title(),
+        now.head(),
+        now.summary(),
+        now.train(),
+        now.strip(),
+        now.evened(),
+        story,
+        approaches,
+        tables,
+        table(now.seldom(), Optional.of(before.seldom())),
+        table(now.hazards(), Optional.of(before.hazards())),
+        now.notSupplied(),
+        now.answeredFor());
+  }
+
+  private static Optional<Table> named(List<Table> tables, String name) {
+    return tables.stream().filter(t -> t.name().equals(name)).findFirst();
+  }
+
+  private static Table table(Table now, Optional<Table> before) {
+    Set<List<String>> known = new HashSet<>();
+    before.ifPresent(t -> t.rows().forEach(r -> known.add(r.cells())));
+    return new Table(
+        now.id(),
+        now.name(),
+        now.title(),
+        now.note(),
+        now.columns(),
+        now.rows().stream()
+            .map(r -> new Table.Row(r.cells(), !known.contains(r.cells()), r.grave(), r.link()))
+            .toList(),
+        now.whenEmpty());
+  }
+
+  private static ApproachPage approach(ApproachPage now, Optional<ApproachPage> before) {
+    Set<List<String>> known = new HashSet<>();
+    before.ifPresent(p -> p.actions().forEach(a -> known.add(cells(a))));
+    List<Table> ladders = new ArrayList<>();
+    for (int i = 0; i < now.ladders().size(); i++) {
+      int index = i;
+      ladders.add(
+          table(
+              now.ladders().get(i),
+              before.flatMap(p -> p.ladders().stream().skip(index).findFirst())));
+    }
+    return now.marked(
+        now.actions().stream().map(a -> a.marked(!known.contains(cells(a)))).toList(),
+        ladders,
+        parts(now).entrySet().stream()
+            .filter(
+                e -> before.map(b -> !e.getValue().equals(parts(b).get(e.getKey()))).orElse(true))
+            .map(Map.Entry::getKey)
+            .toList());
+  }
+
+  /** What a page says beside its tables, by the names that the templates know. */
+  private static Map<String, Object> parts(ApproachPage page) {
+    Map<String, Object> parts = new LinkedHashMap<>();
+    parts.put("headline", page.headline());
+    parts.put("marks", page.marks());
+    parts.put("findings", page.findings());
+    parts.put("unbraked", page.unbraked());
+    parts.put("go-by", page.points().stream().map(ApproachPage.Point::goBy).toList());
+    parts.put("answer", page.points().stream().map(ChangeMarks::answer).toList());
+    parts.put("spread", page.spread().stream().map(SpreadChart::says).toList());
+    return parts;
+  }
+
+  private static List<String> answer(ApproachPage.Point point) {
+    List<String> all = new ArrayList<>(point.answer());
+    all.addAll(List.of(point.question(), point.firstAnswer()));
+    return all;
+  }
+
+  private static List<String> cells(ApproachPage.ActionLine a) {
+    return List.of(a.todo(), a.when(), a.where(), a.see(), a.speed(), a.gauge(), a.fromLast());
+  }
+}

@@ -1,0 +1,251 @@
+package gradepost.briefing.reissue;
+
+import gradepost.briefing.Change;
+import gradepost.briefing.Messages;
+import gradepost.briefing.word.Words;
+import gradepost.pack.TemporaryRestriction;
+import gradepost.reissue.ApproachChange;
+import gradepost.reissue.Changeover;
+import gradepost.reissue.Comparison;
+import gradepost.reissue.RestrictionChange;
+import gradepost.reissue.SpeedChange;
+import gradepost.route.Path;
+import gradepost.route.Stretch;
+import gradepost.told.InstructionSheet;
+import gradepost.told.PrintedPlace;
+import gradepost.told.PrintedTarget;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** What changed, in words: for the page of changes, the addendum and the slips. */
+public final class ChangeWriter {
+  private static final int MOST_QUESTIONS = 3;
+
+  /** So many sheets with only another number have a line each. */
+  private static final int MOST_NUMBERS = 2;
+
+  private final Words words;
+  private final Path path;
+  private final Changeover changeover;
+
+  public ChangeWriter(Messages messages, Path path, Changeover changeover) {
+    this.words = new Words(messages, path);
+    this.path = path;
+    this.changeover = changeover;
+  }
+
+  /** From when each change is in force. */
+  Changeover changeover() {
+    return changeover;
+  }
+
+  /** A line for every change, what matters most first; one for all that get another number only. */
+  public List<Change> changes(Comparison comparison) {
+    List<Change> out = new ArrayList<>();
+    comparison.restrictions().forEach(r -> out.add(restriction(r)));
+    comparison.speeds().forEach(s -> out.add(speed(s)));
+    List<ApproachChange> numbers = new ArrayList<>();
+    for (ApproachChange change : comparison.approaches()) {
+      if (change.renumberedOnly()) {
+        numbers.add(change);
+      } else {
+        out.add(approach(change));
+      }
+    }
+    if (numbers.size() > MOST_NUMBERS) {
+      out.add(renumbered(numbers));
+    } else {
+      numbers.forEach(n -> out.add(approach(n)));
+    }
+    return out;
+  }
+
+  private Change renumbered(List<ApproachChange> changes) {
+    String list =
+        changes.stream()
+            .map(c -> words.text("change.renumbered.one", c.any().number(), before(c)))
+            .collect(Collectors.joining(words.text("change.list")));
+    return new Change(
+        words.text("change.approach.changed"),
+        words.text("change.renumbered.sheets", changes.size()),
+        words.text("change.renumbered.all", list),
+        false);
+  }
+
+  private static int before(ApproachChange change) {
+    return change.before().orElseThrow().number();
+  }
+
+  private Change restriction(RestrictionChange change) {
+    String kinds =
+        change.kinds().stream()
+            .map(k -> words.text("change." + lower(k)))
+            .collect(Collectors.joining(words.text("change.list")));
+    TemporaryRestriction any = change.any();
+    String hour = words.moment(changeover.inForce(change));
+    String text;
+    if (change.after().isEmpty()) {
+      text =
+          words.text(
+              changeover.isWithdrawn(change) ? "change.gone" : "change.ended",
+              change.reference(),
+              speed(any),
+              hour);
+    } else if (change.before().isEmpty()) {
+      text = words.text("change.is", change.reference(), speed(any), boards(any), hour, until(any));
+    } else {
+      TemporaryRestriction then = change.before().get();
+      text =
+          words.text(
+              "change.was",
+              change.reference(),
+              speed(then),
+              extent(then),
+              speed(any),
+              boards(any),
+              hour,
+              until(any));
+    }
+    return new Change(kinds, extent(any), text);
+  }
+
+  String speed(TemporaryRestriction r) {
+    StringBuilder out = new StringBuilder(words.speed(r.speed().metresPerSecond()));
+    r.differentials()
+        .forEach(
+            d ->
+                out.append(words.text("change.list"))
+                    .append(d.trainClass())
+                    .append(' ')
+                    .append(words.speed(d.speed().metresPerSecond())));
+    return out.toString();
+  }
+
+  String boards(TemporaryRestriction r) {
+    return words.text(r.boards().isEmpty() ? "change.paper-only" : "change.boards");
+  }
+
+  String until(TemporaryRestriction r) {
+    String end = r.until().map(words::moment).orElse(words.text("change.further-notice"));
+    return r.hours().map(h -> words.text("change.hours", end, h.from(), h.to())).orElse(end);
+  }
+
+  String extent(TemporaryRestriction r) {
+    return between("change.extent", path.span(r.extent()));
+  }
+
+  private String between(String key, Stretch span) {
+    return words.text(key, words.place(span.fromM()), words.placePast(span.toM()));
+  }
+
+  private Change speed(SpeedChange s) {
+    return new Change(
+        words.text("change.speed"),
+        between("change.extent", new Stretch(s.fromM(), s.toM())),
+        words.text("change.from-to", words.speed(s.beforeMps()), words.speed(s.afterMps())));
+  }
+
+  private Change approach(ApproachChange change) {
+    InstructionSheet any = change.any();
+    String name = words.text("approach.heading", any.number(), name(any.target()));
+    Optional<Integer> was =
+        change.before().map(InstructionSheet::number).filter(n -> n != any.number());
+    String place =
+        was.map(n -> words.text("change.approach.was", name, n))
+            .orElse(words.text("change.approach", name));
+    if (change.before().isEmpty()) {
+      return new Change(
+          words.text("change.approach.added"), place, words.text("change.approach.new"));
+    } else if (change.after().isEmpty()) {
+      return new Change(
+          words.text("change.approach.withdrawn"), place, words.text("change.approach.gone"));
+    } else if (change.renumberedOnly()) {
+      return new Change(
+          words.text("change.approach.changed"),
+          place,
+          words.text("change.renumbered", any.number(), before(change)),
+          false);
+    }
+    List<String> said = new ArrayList<>();
+    Optional<String> point = point(change);
+    point.ifPresent(said::add);
+    String rest =
+        change.aspects().stream()
+            .sorted()
+            .filter(a -> point.isEmpty() || a != ApproachChange.Aspect.BRAKING_POINT)
+            .map(a -> words.text("aspect." + lower(a)))
+            .collect(Collectors.joining(words.text("change.list")));
+    if (!rest.isEmpty()) {
+      said.add(words.text("change.aspects", rest));
+    }
+    if (change.outside()) {
+      said.add(words.text("change.outside"));
+    }
+    return new Change(
+        words.text(point.isPresent() ? "change.approach.point" : "change.approach.changed"),
+        place,
+        String.join(words.text("change.sentence"), said),
+        point.isPresent());
+  }
+
+  /** Where the brake goes on now, by the sheet of the old pack where it had one. */
+  String pointOnly(ApproachChange change) {
+    InstructionSheet old = change.before().orElse(change.any());
+    String sheet = words.text("approach.heading", old.number(), name(old.target()));
+    return change
+            .before()
+            .map(b -> words.text("change.approach", sheet))
+            .orElse(words.text("addendum.new-sheet", name(old.target())))
+        + ": "
+        + point(change).orElse("");
+  }
+
+  private Optional<String> point(ApproachChange change) {
+    Optional<PrintedPlace> before = change.before().flatMap(InstructionSheet::brakingPoint);
+    Optional<PrintedPlace> after = change.after().flatMap(InstructionSheet::brakingPoint);
+    PrintedTarget target = change.any().target();
+    if (before.isPresent() && after.isPresent()) {
+      return change
+          .movedM()
+          .map(
+              m ->
+                  words.text(
+                      m < 0 ? "change.point.earlier" : "change.point.later",
+                      words.place(before.get(), target),
+                      words.place(after.get(), target),
+                      words.overrun(Math.abs(m))));
+    }
+    return after
+        .map(a -> words.text("change.point.new", words.place(a, target)))
+        .or(() -> before.map(b -> words.text("change.point.gone", words.place(b, target))));
+  }
+
+  private static String name(PrintedTarget target) {
+    return target.name();
+  }
+
+  /** Two or three questions where something of high risk changed; else none. */
+  public List<String> questions(Comparison comparison) {
+    List<String> out = new ArrayList<>();
+    for (RestrictionChange change : comparison.restrictions()) {
+      if (change.highRisk()) {
+        out.add(between("question.speed", path.span(change.any().extent())));
+        comparison.approaches().stream()
+            .filter(c -> c.after().isPresent())
+            .filter(c -> c.movedM().isPresent() || c.before().isEmpty())
+            .filter(c -> c.any().brakingPoint().isPresent())
+            .findFirst()
+            .ifPresent(c -> out.add(words.text("question.point", name(c.any().target()))));
+        out.add(words.text("question.boards", change.reference()));
+      }
+    }
+    return out.stream().distinct().limit(MOST_QUESTIONS).toList();
+  }
+
+  private static String lower(Enum<?> value) {
+    return value.name().toLowerCase(Locale.ROOT);
+  }
+}

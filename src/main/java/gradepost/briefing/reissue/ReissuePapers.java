@@ -1,0 +1,218 @@
+package gradepost.briefing.reissue;
+
+import gradepost.briefing.ApproachPage;
+import gradepost.briefing.Briefing;
+import gradepost.briefing.Change;
+import gradepost.briefing.Fact;
+import gradepost.briefing.IssueDetails;
+import gradepost.briefing.Messages;
+import gradepost.briefing.OfficePaper;
+import gradepost.briefing.Part;
+import gradepost.briefing.Supplement;
+import gradepost.briefing.Table;
+import gradepost.briefing.word.Tables;
+import gradepost.briefing.word.Words;
+import gradepost.route.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Composes what goes out beside a new issue. */
+public final class ReissuePapers {
+  /** A cell to be written in; an empty one would be printed as a dash. */
+  private static final String BLANK = "\u00a0";
+
+  private final Messages messages;
+  private final Words words;
+
+  public ReissuePapers(Messages messages, Path path) {
+    this.messages = messages;
+    this.words = new Words(messages, path);
+  }
+
+  /** Someone whom a change concerns, and why, in words. */
+  public record Concerned(String who, String why) {}
+
+  /** A copy of an earlier issue that is out. */
+  public record Out(String issue, String copy, String holder) {}
+
+  /** A sheet of an issue: its key, its title, its text and the issue in which it last changed. */
+  public record Aged(String anchor, String key, String title, int since) {}
+
+  /** The changed sheets, with the page list and what to destroy. */
+  public Supplement supplement(Briefing now, List<Aged> sheets, List<Aged> before) {
+    IssueDetails issue = now.issue();
+    Map<String, Aged> old =
+        before.stream().collect(Collectors.toMap(Aged::key, a -> a, (a, b) -> a));
+    int number = Integer.parseInt(issue.number());
+    Set<String> changed =
+        sheets.stream()
+            .filter(s -> s.since() == number)
+            .map(Aged::anchor)
+            .collect(Collectors.toSet());
+    List<Supplement.Section> sections =
+        now.parts().stream()
+            .map(p -> section(p, changed))
+            .filter(
+                s -> s.train() || s.strip() || s.story() || s.tables() || s.seldom() || pages(s))
+            .toList();
+    return new Supplement(
+        now.language(),
+        messages.text("supplement.title", now.cover().heading(), issue.number()),
+        messages.text("supplement.subject", now.cover().heading()),
+        now.issueLine(),
+        issue,
+        now.cover().heading(),
+        now.cover().issue(),
+        Stream.of("1", "2", "3", "4")
+            .map(
+                n ->
+                    messages.text(
+                        "supplement.todo." + n,
+                        issue.supersedes().orElse(""),
+                        words.moment(issue.validFrom())))
+            .toList(),
+        now.changes(),
+        pageList(sheets, old, number),
+        destroy(sheets, before, changed),
+        sections);
+  }
+
+  private static boolean pages(Supplement.Section section) {
+    return !section.part().approaches().isEmpty();
+  }
+
+  private static Supplement.Section section(Part p, Set<String> changed) {
+    List<ApproachPage> pages =
+        p.approaches().stream().filter(a -> changed.contains(a.id())).toList();
+    Part part =
+        new Part(
+            p.id(),
+            p.title(),
+            p.head(),
+            p.summary(),
+            p.train(),
+            p.strip(),
+            p.evened(),
+            p.story(),
+            pages,
+            p.tables(),
+            p.seldom(),
+            p.hazards().linkedTo(link -> pages.stream().anyMatch(a -> a.id().equals(link))),
+            p.notSupplied(),
+            p.answeredFor());
+    return new Supplement.Section(
+        part,
+        changed.contains(p.id() + "-train-page"),
+        changed.contains(p.id() + "-strip"),
+        changed.contains(p.id() + "-story"),
+        changed.contains(p.id() + "-tables"),
+        changed.contains(p.seldom().id()));
+  }
+
+  private Table pageList(List<Aged> sheets, Map<String, Aged> old, int number) {
+    Tables table = new Tables(words, "supplement", "pages");
+    for (Aged s : sheets) {
+      Optional<Aged> then = Optional.ofNullable(old.get(s.key()));
+      String todo;
+      if (s.since() == number) {
+        todo = messages.text(then.isPresent() ? "pages.replace" : "pages.insert");
+      } else if (then.isPresent() && !then.get().title().equals(s.title())) {
+        todo = messages.text("pages.renumber", then.get().title());
+      } else {
+        todo = messages.text("pages.keep");
+      }
+      table.row(s.title(), String.valueOf(s.since()), todo);
+    }
+    return table.build();
+  }
+
+  private Table destroy(List<Aged> sheets, List<Aged> before, Set<String> changed) {
+    Tables table = new Tables(words, "supplement", "destroy");
+    Map<String, Aged> now =
+        sheets.stream().collect(Collectors.toMap(Aged::key, a -> a, (a, b) -> a));
+    for (Aged old : before) {
+      Aged kept = now.get(old.key());
+      if (kept == null || changed.contains(kept.anchor())) {
+        table.row(old.title(), String.valueOf(old.since()));
+      }
+    }
+    return table.build();
+  }
+
+  /** Who has to be told, and what has to come back. */
+  public OfficePaper affected(Briefing now, List<Concerned> people, List<Out> out) {
+    Tables table = new Tables(words, "office", "affected");
+    people.forEach(p -> table.row(p.who(), p.why(), BLANK));
+    Tables recall = new Tables(words, "office", "recall");
+    out.forEach(o -> recall.row(o.issue(), o.copy(), o.holder(), BLANK));
+    IssueDetails issue = now.issue();
+    return office(
+        now,
+        "affected",
+        List.of(
+            messages.text(
+                "affected.intro.1",
+                issue.number(),
+                issue.supersedes().orElse(""),
+                words.moment(issue.validFrom())),
+            messages.text("affected.intro.2")),
+        List.of(table.build(), recall.build()),
+        List.of());
+  }
+
+  /** A slip for everyone concerned, or a blank one. */
+  public OfficePaper slips(
+      Briefing now, List<Concerned> people, List<Change> changes, List<String> questions) {
+    List<Concerned> all =
+        people.isEmpty() ? List.of(new Concerned(messages.text("slip.person.blank"), "")) : people;
+    List<String> told =
+        changes.stream()
+            .filter(Change::onSlip)
+            .map(c -> c.kind() + ", " + c.place() + ": " + c.text())
+            .toList();
+    List<String> fields = Arrays.asList(messages.text("slip.fields").split("\\|"));
+    List<OfficePaper.Slip> slips = new ArrayList<>();
+    for (Concerned person : all) {
+      slips.add(
+          new OfficePaper.Slip(
+              messages.text("slip.title", now.issue().number()),
+              List.of(
+                  new Fact(messages.text("slip.person"), person.who()),
+                  new Fact(messages.text("slip.pack"), now.cover().heading()),
+                  new Fact(messages.text("slip.replaces"), now.issue().supersedes().orElse("–"))),
+              told,
+              questions,
+              fields));
+    }
+    return office(
+        now,
+        "slips",
+        people.isEmpty() ? List.of(messages.text("slip.none")) : List.of(),
+        List.of(),
+        slips);
+  }
+
+  private OfficePaper office(
+      Briefing now,
+      String key,
+      List<String> intro,
+      List<Table> tables,
+      List<OfficePaper.Slip> slips) {
+    return new OfficePaper(
+        now.language(),
+        messages.text(key + ".title", now.cover().heading(), now.issue().number()),
+        now.subject(),
+        now.issueLine(),
+        now.issue(),
+        messages.text(key + ".kind"),
+        intro,
+        tables,
+        slips);
+  }
+}

@@ -1,0 +1,118 @@
+package gradepost.briefing.reissue;
+
+import gradepost.briefing.ApproachPage;
+import gradepost.briefing.Briefing;
+import gradepost.briefing.Messages;
+import gradepost.briefing.Part;
+import gradepost.briefing.SpreadChart;
+import gradepost.briefing.Table;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The sheets of a pack, one by one, and what is printed on each as one text: two sheets with the
+ * same text need not be exchanged. Numbers that only draw a chart are taken to one decimal, and the
+ * number of an approach is not part of its sheet.
+ */
+public final class Sheets {
+  /**
+   * Number of the format of {@link Sheet#text}; it is registered with the digest of the text. Texts
+   * of different formats cannot be compared: whoever changes the content or the order of a text
+   * increases this number.
+   */
+  public static final int FORMAT = 2;
+
+  private final Messages messages;
+
+  public Sheets(Messages messages) {
+    this.messages = messages;
+  }
+
+  /**
+   * One sheet.
+   *
+   * @param anchor where it begins in its own issue
+   * @param key what it is, the same in every issue
+   */
+  public record Sheet(String anchor, String key, String title, String text) {}
+
+  public List<Sheet> of(Briefing briefing) {
+    List<Sheet> out = new ArrayList<>();
+    out.add(sheet("reading", "reading", "reading.title", CanonicalText.of(briefing.reading())));
+    for (Part part : briefing.parts()) {
+      String id = part.id();
+      out.add(sheet(id + "-train-page", id + " train", "train.title", train(part)));
+      String strip = CanonicalText.of(part.strip());
+      out.add(sheet(id + "-strip", id + " strip", "sheet.strips", strip));
+      String story = CanonicalText.of(part.story());
+      out.add(sheet(id + "-story", id + " story", "story.title", story));
+      for (ApproachPage page : part.approaches()) {
+        String title = messages.text("approach.heading", page.number(), page.title());
+        String key = unique(out, id + " " + page.title());
+        out.add(new Sheet(page.id(), key, title, approach(page)));
+      }
+      String tables = CanonicalText.of(tables(part.tables()));
+      out.add(sheet(id + "-tables", id + " tables", "tables.title", tables));
+      String seldom =
+          CanonicalText.of(
+              table(part.seldom()), table(part.hazards()), part.notSupplied(), part.answeredFor());
+      out.add(sheet(part.seldom().id(), id + " seldom", "sheet.seldom", seldom));
+    }
+    return out;
+  }
+
+  private static String unique(List<Sheet> sheets, String key) {
+    String free = key;
+    for (int again = 2; ; again++) {
+      String candidate = free;
+      if (sheets.stream().noneMatch(s -> s.key().equals(candidate))) {
+        return free;
+      }
+      free = key + " #" + again;
+    }
+  }
+
+  private Sheet sheet(String anchor, String key, String title, String text) {
+    return new Sheet(anchor, key, messages.text(title), text);
+  }
+
+  private static String train(Part part) {
+    var train = part.train();
+    return CanonicalText.of(
+        part.summary(),
+        train.description(),
+        train.facts(),
+        train.formation(),
+        train.stands(),
+        train.rules(),
+        tables(train.tables()),
+        train.technique().stream().map(t -> List.of(t.name(), t.says())).toList());
+  }
+
+  public static String approach(ApproachPage page) {
+    return CanonicalText.of(
+        page.title(),
+        page.headline(),
+        page.marks(),
+        page.actions(),
+        page.unbraked(),
+        page.points(),
+        tables(page.ladders()),
+        page.spread().stream().map(SpreadChart::says).toList(),
+        page.findings());
+  }
+
+  private static List<Object> tables(List<Table> tables) {
+    return tables.stream().<Object>map(Sheets::table).toList();
+  }
+
+  /** What a table prints: neither where its rows lead nor which of them changed. */
+  private static List<Object> table(Table table) {
+    return List.of(
+        table.title(),
+        table.note(),
+        table.columns().stream().map(Table.Column::heading).toList(),
+        table.rows().stream().<Object>map(r -> List.of(r.cells(), r.grave())).toList(),
+        table.rows().isEmpty() ? table.whenEmpty() : "");
+  }
+}

@@ -1,0 +1,72 @@
+package gradepost.briefing.word;
+
+import gradepost.briefing.IssueDetails;
+import gradepost.pack.TemporaryRestriction;
+import gradepost.task.Assignment;
+import gradepost.task.CeilingStep;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Optional;
+
+/** When a notice holds, where that is not the whole time for which the paper is valid. */
+public final class Standing {
+  private final Words words;
+  private final LocalDateTime validFrom;
+  private final LocalDateTime validTo;
+  private final List<TemporaryRestriction> notices;
+
+  public Standing(Words words, IssueDetails issue, Assignment assignment) {
+    this.words = words;
+    this.validFrom = issue.validFrom();
+    this.validTo = issue.validTo();
+    this.notices = assignment.restrictions();
+  }
+
+  /** "from … until …, between … and …"; the beginning only where the paper is valid before it. */
+  public String untilText(String reference) {
+    return notice(reference)
+        .map(
+            r -> {
+              String until =
+                  r.until()
+                      .map(u -> words.text("notice.until", words.moment(u)))
+                      .orElse(words.text("notice.until-further"));
+              String span =
+                  later(r) ? words.text("notice.from", words.moment(r.imposed()), until) : until;
+              return hours(r, span);
+            })
+        .orElse("");
+  }
+
+  /** What sets the speed of a stretch, each notice with its time where the paper outlasts it. */
+  public String causes(CeilingStep step) {
+    String all = cause(step.cause());
+    for (String next : step.then()) {
+      all = words.text("cause.then", all, cause(next));
+    }
+    return all;
+  }
+
+  private String cause(String cause) {
+    return notice(cause)
+        .filter(r -> later(r) || r.hours().isPresent() || ends(r))
+        .map(r -> words.text("cause.when", words.cause(cause), untilText(cause)))
+        .orElse(words.cause(cause));
+  }
+
+  private boolean later(TemporaryRestriction r) {
+    return r.imposed().isAfter(validFrom);
+  }
+
+  private boolean ends(TemporaryRestriction r) {
+    return r.until().filter(u -> u.isBefore(validTo)).isPresent();
+  }
+
+  private String hours(TemporaryRestriction r, String span) {
+    return r.hours().map(h -> words.text("change.hours", span, h.from(), h.to())).orElse(span);
+  }
+
+  private Optional<TemporaryRestriction> notice(String reference) {
+    return notices.stream().filter(r -> r.reference().equals(reference)).findFirst();
+  }
+}

@@ -1,0 +1,204 @@
+package gradepost.briefing.word;
+
+import gradepost.briefing.Messages;
+import gradepost.route.Path;
+import gradepost.route.place.Hand;
+import gradepost.stock.BrakeSystem;
+import gradepost.task.Target;
+import gradepost.told.PrintGrid;
+import gradepost.told.PrintedPlace;
+import gradepost.told.PrintedTarget;
+import gradepost.units.Gradient;
+import gradepost.units.MomentStyle;
+import gradepost.units.UnitStyle;
+import java.time.LocalDateTime;
+import java.util.Locale;
+
+/** Puts quantities into words, each rounded to the side that the caller names. */
+public final class Words {
+  private final Messages messages;
+  private final Path path;
+  private final PrintGrid grid;
+
+  public Words(Messages messages, Path path) {
+    this.messages = messages;
+    this.path = path;
+    this.grid = new PrintGrid(path);
+  }
+
+  public String text(String key, Object... holes) {
+    return messages.text(key, holes);
+  }
+
+  public Messages messages() {
+    return messages;
+  }
+
+  public Path path() {
+    return path;
+  }
+
+  public UnitStyle units() {
+    return path.units();
+  }
+
+  /** The grid on which everything is printed. */
+  public PrintGrid grid() {
+    return grid;
+  }
+
+  /** A place that the driver comes to: on the print grid, at or before it. */
+  public String place(double atM) {
+    return spelt(grid.place(atM), "");
+  }
+
+  /** A place that the train must have reached: at or after it. */
+  public String placePast(double atM) {
+    return spelt(grid.placePast(atM), "");
+  }
+
+  /**
+   * A place on the way to a target: on the print grid, at or before it; close to the target, where
+   * that grid is too coarse, so many yards or metres before it; so is one that was planned to the
+   * yard or metre.
+   *
+   * @param before the text that says so, with a hole for the distance
+   */
+  public String placeTo(double atM, double targetM, String before) {
+    return spelt(grid.placeTo(atM, targetM), before);
+  }
+
+  /** The same, with a few words for what it is so far to. */
+  public String placeTo(double atM, Target target) {
+    return placeTo(atM, target.atM(), target.isStop() ? "where.to-mark" : "where.to-board");
+  }
+
+  /** A printed place on the way to a target. */
+  public String place(PrintedPlace place, PrintedTarget target) {
+    return spelt(place, target.speed().isEmpty() ? "where.to-mark" : "where.to-board");
+  }
+
+  /**
+   * A printed place.
+   *
+   * @param before the text for one before a target, with a hole for the distance
+   */
+  public String spelt(PrintedPlace place, String before) {
+    return place.match(grid::text, near -> text(before, near.ahead().text()));
+  }
+
+  public String speed(double mps) {
+    return grid.speed(mps).text();
+  }
+
+  /** A speed that a train may have at the worst. */
+  public String speedAtMost(double mps) {
+    return grid.speedAtMost(mps).text();
+  }
+
+  public String number(double mps) {
+    return Long.toString(grid.speed(mps).number());
+  }
+
+  /** The number of a speed that a train may have at the worst. */
+  public String numberAtMost(double mps) {
+    return Long.toString(grid.speedAtMost(mps).number());
+  }
+
+  public double speedValue(double mps) {
+    return mps / units().speedUnitMps();
+  }
+
+  public String room(double metres) {
+    return grid.room(metres).text();
+  }
+
+  public String overrun(double metres) {
+    return grid.lengthUp(metres).text();
+  }
+
+  /** How far apart two cues are: yards and chains, or metres and kilometres. */
+  public String apart(double metres) {
+    if (units() == UnitStyle.METRIC) {
+      return metres < 995
+          ? Math.round(metres / 10) * 10 + " m"
+          : String.format(Locale.ROOT, "%.2f km", metres / 1000);
+    }
+    long chains = Math.round(metres / units().placeStepM());
+    if (chains < 80) {
+      return chains + " ch";
+    }
+    return String.format(Locale.ROOT, "%d mi %02d ch", chains / 80, chains % 80);
+  }
+
+  public String seconds(double seconds) {
+    return text("time.seconds", grid.time(seconds).seconds());
+  }
+
+  public String minutes(double seconds) {
+    long whole = grid.time(seconds).seconds();
+    return text("time.minutes", whole / 60, String.format(Locale.ROOT, "%02d", whole % 60));
+  }
+
+  /** A notch as it is called: a bare number could be that of an action. */
+  public String notch(String name) {
+    return name.chars().allMatch(Character::isDigit) ? text("notch.numbered", name) : name;
+  }
+
+  public String pressure(double pascals) {
+    return grid.pressure(pascals).text();
+  }
+
+  public String gradient(double permille) {
+    String plain = units().gradient(new Gradient(permille));
+    int cut = plain.lastIndexOf(' ');
+    if (cut < 0) {
+      return text("gradient.level");
+    }
+    return text(permille > 0 ? "gradient.rising" : "gradient.falling", plain.substring(0, cut));
+  }
+
+  /** The slope alone: for a chart that shows which way. */
+  public String slope(double permille) {
+    String plain = units().gradient(new Gradient(permille));
+    int cut = plain.lastIndexOf(' ');
+    return cut < 0 ? text("gradient.level.short") : plain.substring(0, cut);
+  }
+
+  public String radius(double metres) {
+    if (units() == UnitStyle.METRIC) {
+      return (long) Math.floor(metres + 1e-6) + " m";
+    }
+    double chains = metres / units().placeStepM();
+    return chains < 20
+        ? String.format(Locale.ROOT, "%.1f ch", Math.floor(chains * 10 + 1e-6) / 10)
+            .replace(".0 ch", " ch")
+        : (long) Math.floor(chains + 1e-6) + " ch";
+  }
+
+  public String hand(Hand hand) {
+    return text(hand == Hand.LEFT ? "hand.left" : "hand.right");
+  }
+
+  public String moment(LocalDateTime moment) {
+    return MomentStyle.MOMENT.format(moment);
+  }
+
+  /** A brake as it is asked for: in full service, or the emergency application. */
+  public String called(BrakeSystem brake) {
+    return brake.role() == BrakeSystem.Role.EMERGENCY
+        ? brake.name()
+        : text("brake.full-service", brake.shortName());
+  }
+
+  /** What sets a permissible speed; causes that the computation names itself have words here. */
+  String cause(String cause) {
+    String key = "cause." + cause.toLowerCase(Locale.ROOT);
+    return messages.has(key) ? text(key) : cause;
+  }
+
+  /** A text, or the dash of an empty cell. */
+  public String orDash(String text) {
+    return text.isBlank() ? text("dash") : text;
+  }
+}

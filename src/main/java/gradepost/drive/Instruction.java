@@ -1,8 +1,0 @@
-package gradepost.drive;
-
-/**
- * What the driver waits for and what he does then.
- *
- * @param target the next target ahead when it is carried out
- */
-record Instruction(Target target, Trigger trigger, Command command) {}

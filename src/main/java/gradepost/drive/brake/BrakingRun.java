@@ -1,0 +1,132 @@
+package gradepost.drive.brake;
+
+import gradepost.drive.brake.Braking.Outcome;
+import gradepost.motion.Stepper;
+import gradepost.motion.StopConditions;
+import gradepost.motion.StopReason;
+import gradepost.plan.Command;
+import gradepost.plan.Trigger;
+import java.util.function.BiConsumer;
+
+/** One run of a technique from where the stepper stands; leaves it where the aim is met. */
+public final class BrakingRun {
+  private final Braking braking;
+  private final Stepper stepper;
+  private final BiConsumer<Trigger, Command> told;
+  private final StopConditions until = new StopConditions();
+  private final double began;
+  private final double beganM;
+  private final double lowest;
+
+  /** What the next command is given by. */
+  private Trigger next;
+
+  private double presentPa;
+
+  /**
+   * @param told takes every command as it is given
+   */
+  public BrakingRun(
+      Braking braking, Stepper stepper, Trigger start, BiConsumer<Trigger, Command> told) {
+    this.braking = braking;
+    this.stepper = stepper;
+    this.told = told;
+    this.next = start;
+    began = stepper.speedMps();
+    beganM = stepper.atM();
+    double[] at = braking.easeAtMps();
+    lowest = at.length > 0 ? at[at.length - 1] : 0;
+    presentPa = stepper.demandPa();
+  }
+
+  public Outcome run() {
+    if (began <= braking.aimMps() || (braking.releases() && began <= lowest)) {
+      if (braking.aimMps() == 0) {
+        stand();
+      }
+      return Outcome.now(stepper, true);
+    }
+    applications();
+    double[] at = braking.easeAtMps();
+    double[] to = braking.easePa();
+    for (int i = 0; i < at.length; i++) {
+      boolean tooSlow = to[i] > 0 && at[i] > 0.85 * began;
+      boolean past = stepper.speedMps() < at[i] - 1e-9 && i + 1 < at.length;
+      if (to[i] >= presentPa || tooSlow || past) {
+        continue;
+      }
+      StopReason ended = advance(Double.POSITIVE_INFINITY, at[i]);
+      if (ended != StopReason.SPEED_DOWN) {
+        return Outcome.now(stepper, ended == StopReason.STANDSTILL);
+      }
+      next = new Trigger.SpeedDownTo(at[i]);
+      give(to[i] == 0 ? new Command.Release() : brake(to[i], Command.Stage.EASE), to[i]);
+    }
+    if (braking.staysOn()) {
+      boolean met = stepper.speedMps() <= braking.aimMps() + 1e-9;
+      met = met || advance(Double.POSITIVE_INFINITY, braking.aimMps()) == StopReason.SPEED_DOWN;
+      return Outcome.now(stepper, met);
+    }
+    if (braking.releases()) {
+      advance(stepper.timeS() + braking.emptyS(stepper.pressurePa()), 0);
+      return Outcome.now(stepper, true);
+    }
+    StopReason ended = stepper.advance(until.clear().hopeless(beganM));
+    if (ended == StopReason.STANDSTILL) {
+      stand();
+    }
+    return Outcome.now(stepper, ended == StopReason.STANDSTILL);
+  }
+
+  /** The first application and the main one. */
+  private void applications() {
+    double felt = lowest < 0.85 * began || braking.releases() ? lowest : 0;
+    felt = Math.max(felt, braking.aimMps());
+    double[] to = braking.easePa();
+    double first =
+        braking.creeping(began)
+            ? Math.min(braking.firstPa(), to[to.length - 1])
+            : braking.firstPa();
+    boolean checked = presentPa > 0 && presentPa >= first;
+    if (presentPa < first) {
+      give(brake(first, Command.Stage.FIRST), first);
+      advance(stepper.timeS() + braking.firstHeldS(), felt);
+      next = new Trigger.After(braking.firstHeldS());
+    }
+    boolean heavier = heavier();
+    if (checked && (!heavier || braking.onHeldS() > 0)) {
+      // The application that checked the speed stays on: from here it is for the target.
+      give(brake(presentPa, Command.Stage.FIRST), presentPa);
+      if (heavier) {
+        advance(stepper.timeS() + braking.onHeldS(), felt);
+        next = new Trigger.After(braking.onHeldS());
+        heavier = heavier();
+      }
+    }
+    if (heavier) {
+      give(brake(braking.mainPa(), Command.Stage.MAIN), braking.mainPa());
+    }
+  }
+
+  private boolean heavier() {
+    return braking.mainPa() > presentPa && stepper.speedMps() > braking.mainAboveMps() + 1e-6;
+  }
+
+  private StopReason advance(double timeS, double downToMps) {
+    return stepper.advance(until.clear().hopeless(beganM).time(timeS).speedDown(downToMps));
+  }
+
+  private void give(Command command, double pressurePa) {
+    stepper.brake(braking.rig(), pressurePa);
+    presentPa = pressurePa;
+    told.accept(next, command);
+  }
+
+  private void stand() {
+    told.accept(new Trigger.Standstill(), new Command.Stand());
+  }
+
+  private static Command brake(double pressurePa, Command.Stage stage) {
+    return new Command.Brake(pressurePa, stage);
+  }
+}

@@ -1,0 +1,178 @@
+package gradepost.drive.brake;
+
+import gradepost.motion.Snapshot;
+import gradepost.motion.Stepper;
+import gradepost.stock.BrakeControl;
+import gradepost.task.Assignment;
+import java.util.List;
+
+/** Solves a technique again for the place that is printed. */
+public final class Solver {
+  private static final int MOST_EASE_STEPS = 6;
+
+  /** With fewer pressures than this the time of the first application is solved too. */
+  private static final int FEW = 6;
+
+  private static final int MOST_HELD_S = 25;
+
+  /** A first application is felt for this long at least. */
+  private static final int LEAST_HELD_S = 2;
+
+  private final Assignment assignment;
+  private final double toleranceM;
+
+  public Solver(Assignment assignment) {
+    this.assignment = assignment;
+    this.toleranceM = assignment.policy().margins().stopTolerance().metres();
+  }
+
+  private record Tried(Braking braking, double shortM) {}
+
+  /**
+   * The technique that, begun in this state, comes nearest short of {@code aimM}: the main pressure
+   * in steps that the gauge shows, then the speeds of easing in whole units.
+   */
+  public Braking forPlace(
+      Braking nominal, Stepper stepper, Snapshot start, double aimM, boolean stop) {
+    double step = assignment.route().units().pressureStepPa();
+    List<Double> mains =
+        Pressures.mains(
+            assignment.stock().service(),
+            lightest(nominal, start.speedMps()),
+            nominal.mainPa() + 3 * step,
+            step);
+    // More pressure stops shorter: halve between the lightest, which runs over, and the heaviest.
+    Tried holds = null;
+    Tried over = null;
+    int light = mains.size();
+    int heavy = -1;
+    while (light - heavy > 1) {
+      int middle = (light + heavy) / 2;
+      Tried tried = tried(nominal.withMain(mains.get(middle)), stepper, start, aimM);
+      if (tried.shortM() >= 0) {
+        holds = tried;
+        heavy = middle;
+      } else {
+        over = tried;
+        light = middle;
+      }
+    }
+    if (holds == null) {
+      return nominal;
+    }
+    if (mains.size() < FEW) {
+      for (int more = 1; more <= MOST_HELD_S && holds.shortM() > 0; more++) {
+        Braking longer = holds.braking().withFirstHeld(holds.braking().firstHeldS() + 1);
+        Tried tried = tried(longer, stepper, start, aimM);
+        if (tried.shortM() < 0) {
+          over = tried;
+          break;
+        }
+        holds = tried;
+      }
+    }
+    if (!stop || holds.shortM() <= toleranceM / 4) {
+      return holds.braking();
+    }
+    Tried best = holds;
+    for (Tried base : over == null ? List.of(holds) : List.of(holds, over)) {
+      if (best.shortM() > toleranceM / 4) {
+        best = eased(base, best, stepper, start, aimM);
+      }
+    }
+    return (best.shortM() > toleranceM ? heldAndEased(nominal, best, stepper, start, aimM) : best)
+        .braking();
+  }
+
+  /** The time of the first application and the speed of easing together, where one alone fails. */
+  private Tried heldAndEased(
+      Braking nominal, Tried bestYet, Stepper stepper, Snapshot start, double aimM) {
+    double unit = assignment.route().units().speedUnitMps();
+    Tried best = bestYet;
+    for (int ease = 0; ease < nominal.easeAtMps().length; ease++) {
+      for (int k = 0; k <= MOST_EASE_STEPS; k++) {
+        Braking moved = nominal.withEaseMoved(ease, -k, unit);
+        boolean holds = true;
+        for (int more = 0; more <= MOST_HELD_S && holds && best.shortM() > toleranceM / 4; more++) {
+          Braking longer = moved.withFirstHeld(nominal.firstHeldS() + more);
+          Tried tried = tried(longer, stepper, start, aimM);
+          best = better(best, tried);
+          holds = tried.shortM() >= 0;
+        }
+      }
+    }
+    return best;
+  }
+
+  /** The first application where a main one follows it; else what the brake is eased to. */
+  private double lightest(Braking nominal, double fromMps) {
+    double lightest = nominal.firstPa();
+    if (fromMps <= nominal.mainAboveMps()) {
+      for (double pressure : nominal.easePa()) {
+        lightest = pressure > 0 ? Math.min(lightest, pressure) : lightest;
+      }
+    }
+    return lightest;
+  }
+
+  private Tried eased(Tried base, Tried bestYet, Stepper stepper, Snapshot start, double aimM) {
+    double unit = assignment.route().units().speedUnitMps();
+    double step = assignment.route().units().pressureStepPa();
+    boolean anyPressure = assignment.stock().service().control() instanceof BrakeControl.Continuous;
+    int sign = base.shortM() >= 0 ? 1 : -1;
+    Tried best = bestYet;
+    for (int ease = 0; ease < base.braking().easeAtMps().length; ease++) {
+      double movedMps = base.braking().easeAtMps()[ease];
+      double pressedPa = base.braking().easePa()[ease];
+      boolean moves = true;
+      boolean presses = anyPressure && sign < 0;
+      for (int k = 1; k <= MOST_EASE_STEPS && (moves || presses); k++) {
+        // One that goes no further than the last comes out the same.
+        Braking moved = base.braking().withEaseMoved(ease, sign * k, unit);
+        moves = moves && moved.easeAtMps()[ease] != movedMps;
+        if (moves) {
+          movedMps = moved.easeAtMps()[ease];
+          Tried tried = tried(moved, stepper, start, aimM);
+          best = better(best, tried);
+          moves = !crossed(base, tried);
+        }
+        if (best.shortM() <= toleranceM / 4) {
+          return best;
+        }
+        Braking pressed = base.braking().withEasePressed(ease, k * step);
+        presses = presses && pressed.easePa()[ease] != pressedPa;
+        if (presses) {
+          pressedPa = pressed.easePa()[ease];
+          Tried tried = tried(pressed, stepper, start, aimM);
+          best = better(best, tried);
+          presses = !crossed(base, tried);
+        }
+      }
+    }
+    boolean holds = true;
+    for (int k = 1; k <= MOST_EASE_STEPS && holds && best.shortM() > toleranceM / 4; k++) {
+      double held = base.braking().firstHeldS() + sign * k;
+      if (held >= LEAST_HELD_S) {
+        Tried tried = tried(base.braking().withFirstHeld(held), stepper, start, aimM);
+        best = better(best, tried);
+        holds = !crossed(base, tried);
+      }
+    }
+    return best;
+  }
+
+  /** Whether one ends short of the aim and one past it: to go on only leads further away. */
+  private static boolean crossed(Tried base, Tried tried) {
+    return base.shortM() >= 0 != tried.shortM() >= 0;
+  }
+
+  private static Tried better(Tried best, Tried tried) {
+    return tried.shortM() >= 0 && tried.shortM() < best.shortM() - 0.2 ? tried : best;
+  }
+
+  private Tried tried(Braking braking, Stepper stepper, Snapshot start, double aimM) {
+    stepper.restore(start);
+    Braking.Outcome outcome = braking.run(stepper);
+    return new Tried(braking, outcome.shortOf(aimM));
+  }
+}

@@ -1,0 +1,171 @@
+package gradepost.drive.brake;
+
+import gradepost.motion.LowAdhesionRail;
+import gradepost.motion.PiecewiseLinear;
+import gradepost.motion.Stepper;
+import gradepost.motion.Track;
+import gradepost.motion.TrackForce;
+import gradepost.motion.Train;
+import gradepost.motion.TrainBrake;
+import gradepost.policy.AdhesionCase;
+import gradepost.policy.SafeSide;
+import gradepost.stock.BrakeSystem;
+import gradepost.stock.LoadCase;
+import gradepost.stock.RunningResistance;
+import gradepost.stock.Stock;
+import gradepost.stock.law.AdhesionLaw;
+import gradepost.task.Assignment;
+import gradepost.task.Target;
+import gradepost.units.Exact;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+
+/**
+ * One train on one track, set up two ways: as planned, and leaning to the safe side (worst load, no
+ * help from running or curve resistance, the counted share of the brakes).
+ */
+public final class TrainModels {
+  private static final RunningResistance NONE = new RunningResistance(0, 0, 0);
+
+  private final Assignment assignment;
+  private final Track track;
+  private final Train planned;
+  private final Train worst;
+  private final PiecewiseLinear plannedForce;
+  private final PiecewiseLinear worstForce;
+  private final Map<AdhesionLaw, LowAdhesionRail> sites = new ConcurrentHashMap<>();
+  private final TrainBrake stopping;
+  private final TrainBrake slowing;
+  private final Map<BrakeSystem, TrainBrake> worstStopping = new HashMap<>();
+  private final Map<BrakeSystem, TrainBrake> worstSlowing = new HashMap<>();
+
+  public TrainModels(Assignment assignment) {
+    this.assignment = assignment;
+    Stock stock = assignment.stock();
+    SafeSide safe = assignment.policy().safeSide();
+    track = Track.of(assignment.path());
+    planned = Train.of(stock, assignment.formation(), assignment.load());
+    worst = Train.of(stock, assignment.formation(), safe.load());
+    plannedForce = TrackForce.of(track, planned, stock.curves(), stock.checkRailDragNPerKn());
+    worstForce = TrackForce.gradientOnly(track, worst);
+    stopping = rig(stock.service(), assignment.load(), planned, 1, 0);
+    slowing = rig(stock.service().towardsASpeed(), assignment.load(), planned, 1, 0);
+    for (BrakeSystem system : stock.brakes()) {
+      worstStopping.put(system, worstRig(system, safe));
+      worstSlowing.put(system, worstRig(system.towardsASpeed(), safe));
+    }
+  }
+
+  private TrainBrake worstRig(BrakeSystem system, SafeSide safe) {
+    return rig(system, safe.load(), worst, safe.brakeFactor(), safe.isolatedShare());
+  }
+
+  private TrainBrake rig(
+      BrakeSystem system, LoadCase load, Train train, double factor, double isolated) {
+    return TrainBrake.of(
+        assignment.stock(), assignment.formation(), load, train, system, factor, isolated);
+  }
+
+  /** The train as planned; on the low-adhesion sites with what the case says of them. */
+  public Stepper plannedStepper(AdhesionCase adhesion) {
+    return plannedStepper(adhesion.law(), adhesion.sites());
+  }
+
+  public Stepper plannedStepper(AdhesionLaw law, Optional<AdhesionLaw> onSites) {
+    return new Stepper(planned, planned.resistance(), plannedForce, law, poorRail(onSites));
+  }
+
+  public Stepper plannedStepper() {
+    return plannedStepper(assignment.policy().plannedAdhesion());
+  }
+
+  public Stepper worstStepper(AdhesionCase adhesion) {
+    return new Stepper(worst, NONE, worstForce, adhesion.law(), poorRail(adhesion.sites()));
+  }
+
+  private LowAdhesionRail poorRail(Optional<AdhesionLaw> onSites) {
+    return onSites
+        .map(
+            law ->
+                sites.computeIfAbsent(
+                    law, l -> LowAdhesionRail.of(assignment.path(), assignment.lines(), l)))
+        .orElseGet(LowAdhesionRail::none);
+  }
+
+  /** A brake on the safe side, used towards this target. */
+  public TrainBrake worstRig(BrakeSystem system, Target target) {
+    return !target.standsThere()
+        ? Objects.requireNonNull(worstSlowing.get(system))
+        : worstRig(system);
+  }
+
+  /** The same, used towards a stand. */
+  public TrainBrake worstRig(BrakeSystem system) {
+    return Objects.requireNonNull(worstStopping.get(system));
+  }
+
+  /** The service brake used towards a stand. */
+  public TrainBrake service() {
+    return stopping;
+  }
+
+  /** The service brake used towards a speed above zero, or to check one. */
+  public TrainBrake slowing() {
+    return slowing;
+  }
+
+  public TrainBrake service(Target target) {
+    return !target.standsThere() ? slowing : stopping;
+  }
+
+  /** Acceleration of the planned train in a notch (−1: off), brakes off. */
+  public double accelerationMps2(int notch, double speedMps, double atM) {
+    double force = 0;
+    if (notch >= 0) {
+      double grip =
+          assignment.policy().plannedAdhesion().law().mu(speedMps) * planned.motoredKg() * Exact.G;
+      force = Math.min(planned.effort().get(notch).at(speedMps), grip);
+    }
+    force -= planned.resistance().atN(speedMps) + plannedForce.at(atM);
+    return force / planned.inertiaKg();
+  }
+
+  /** The service pressure, up to a step of the gauge, that takes so much off the planned train. */
+  public double servicePressurePa(double speedMps, double decelerationMps2, double stepPa) {
+    TrainBrake rig = service();
+    double pressure = rig.thresholdPa() + Math.max(0, decelerationMps2) / mps2PerPa(rig, speedMps);
+    return Math.ceil(pressure / stepPa - 1e-9) * stepPa;
+  }
+
+  /** Deceleration of the planned train by a steady pressure alone, m/s². */
+  public double brakedMps2(TrainBrake rig, double speedMps, double pressurePa) {
+    return Math.max(0, pressurePa - rig.thresholdPa()) * mps2PerPa(rig, speedMps);
+  }
+
+  private double mps2PerPa(TrainBrake rig, double speedMps) {
+    double gain = 0;
+    for (double g : rig.gainNPerPa()) {
+      gain += g;
+    }
+    return gain * rig.blocks().friction(speedMps) / planned.inertiaKg();
+  }
+
+  public Track track() {
+    return track;
+  }
+
+  public Train plannedTrain() {
+    return planned;
+  }
+
+  public Train worstTrain() {
+    return worst;
+  }
+
+  public PiecewiseLinear plannedForce() {
+    return plannedForce;
+  }
+}

@@ -1,0 +1,121 @@
+package gradepost.drive.check;
+
+import gradepost.plan.Plan;
+import gradepost.plan.SignalBraking;
+import gradepost.plan.Trace;
+import gradepost.route.Path;
+import gradepost.route.RailGap;
+import gradepost.route.Stretch;
+import gradepost.stock.Vehicle;
+import gradepost.task.Call;
+import gradepost.task.Ceiling;
+import gradepost.task.Stops;
+import gradepost.units.Rounding;
+import gradepost.units.Speed;
+import gradepost.units.UnitStyle;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Gaps in the conductor rail that can strand a train. The collectors are on the motored vehicles;
+ * between the outermost two of them the train is bridged: while it spans a gap, one of them is on
+ * live rail.
+ */
+public final class GapAudit {
+  /** Slower than this over a gap, a train may come to stand in it (common practice). */
+  static final double LOW_MPS = Speed.ofMph(15).metresPerSecond();
+
+  private final Plan plan;
+  private final Path path;
+  private final UnitStyle units;
+
+  public GapAudit(Plan plan) {
+    this.plan = plan;
+    this.path = plan.assignment().path();
+    this.units = path.units();
+  }
+
+  /** Told of each gap that is too long, with what was found and what would be right. */
+  public interface Listener {
+    void found(RailGap gap, String what, String bound);
+  }
+
+  public void tooLong(Listener listener) {
+    double[] span = collectorsM();
+    if (span.length == 0 || plan.trace().points().isEmpty()) {
+      return;
+    }
+    for (RailGap gap : plan.assignment().route().railGaps()) {
+      if (Ceiling.stands(plan.assignment(), gap.applies())) {
+        look(gap, span, listener);
+      }
+    }
+  }
+
+  private void look(RailGap gap, double[] span, Listener listener) {
+    Stretch dead = path.span(gap.extent());
+    double from = dead.fromM();
+    double to = dead.toM();
+    double bridgedM = span[1] - span[0];
+    String length = units.length(to - from, Rounding.UP);
+    Optional<String> stands = standing(from, to, span);
+    double least = slowestMps(from + span[0], to + span[1]);
+    if (stands.isPresent()) {
+      listener.found(
+          gap,
+          "%s is %s long and the train stands in it %s".formatted(gap.name(), length, stands.get()),
+          "a stand with a collector on live rail");
+    } else if (to - from > bridgedM && least < LOW_MPS) {
+      listener.found(
+          gap,
+          "%s is %s long, the train bridges %s and runs over it slowly"
+              .formatted(gap.name(), length, units.length(bridgedM, Rounding.DOWN)),
+          "a gap that the train bridges, or %s at least over it (planned: %s)"
+              .formatted(
+                  units.speed(LOW_MPS, Rounding.NEAREST), units.speed(least, Rounding.NEAREST)));
+    }
+  }
+
+  /** Distance behind the front of the foremost collector and of the rearmost one. */
+  private double[] collectorsM() {
+    double first = -1;
+    double last = 0;
+    double at = 0;
+    for (Vehicle vehicle : plan.assignment().formation().vehicles()) {
+      if (vehicle.motored()) {
+        first = first < 0 ? at : first;
+        last = at + vehicle.length().metres();
+      }
+      at += vehicle.length().metres();
+    }
+    return first < 0 ? new double[0] : new double[] {first, last};
+  }
+
+  /** While any collector is over the gap; booked stands beside it count through their own rule. */
+  private double slowestMps(double fromM, double toM) {
+    List<Trace.Point> points = plan.trace().between(fromM, toM).points();
+    return points.stream()
+        .mapToDouble(Trace.Point::speedMps)
+        .min()
+        .orElse(Double.POSITIVE_INFINITY);
+  }
+
+  /** Where the train stands with every collector in the gap: at a call, or before a stop signal. */
+  private Optional<String> standing(double fromM, double toM, double[] span) {
+    for (Call call : plan.assignment().calls()) {
+      if (holds(fromM, toM, Stops.markM(plan.assignment(), call), span)) {
+        return Optional.of("at " + call.station().name());
+      }
+    }
+    for (SignalBraking signal : plan.signals()) {
+      if (holds(fromM, toM, signal.standM(), span)) {
+        return Optional.of("before signal " + signal.signal().id());
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static boolean holds(double fromM, double toM, double frontM, double[] span) {
+    return frontM - span[0] <= toM && frontM - span[1] >= fromM;
+  }
+}

@@ -1,0 +1,220 @@
+package gradepost.drive.fallback;
+
+import gradepost.drive.brake.AdhesionLimitedPressure;
+import gradepost.drive.brake.Braking;
+import gradepost.drive.brake.BrakingRun;
+import gradepost.drive.brake.Root;
+import gradepost.drive.brake.Solver;
+import gradepost.drive.brake.TrainModels;
+import gradepost.drive.leg.ApproachSolution;
+import gradepost.drive.leg.Places;
+import gradepost.motion.Snapshot;
+import gradepost.motion.Stepper;
+import gradepost.motion.StopConditions;
+import gradepost.motion.StopReason;
+import gradepost.plan.Action;
+import gradepost.plan.Command;
+import gradepost.plan.Trigger;
+import gradepost.policy.AdhesionCase;
+import gradepost.task.Assignment;
+import gradepost.task.Target;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Where the brake goes on in another state of the rail than the planned one, on the run that comes
+ * to the target there. It is never later than planned, and early and light enough for the adhesion
+ * of every axle. The result is the printed technique at the printed place: carried out so, it meets
+ * the target, and a stop is within its tolerance.
+ */
+public final class PlannedPoints {
+  private static final double TOLERANCE_M = 0.01;
+
+  /** Each round takes in what an earlier point passes more; the sites of a leg are few. */
+  private static final int ROUNDS = 5;
+
+  /** How many printed places are tried, each before the last; then as many to the yard or metre. */
+  private static final int PLACES = 60;
+
+  private static final double SAME_PA = 1;
+
+  private final Assignment assignment;
+  private final TrainModels bench;
+  private final Places places;
+  private final StopConditions until = new StopConditions();
+
+  public PlannedPoints(Assignment assignment, TrainModels bench, Places places) {
+    this.assignment = assignment;
+    this.bench = bench;
+    this.places = places;
+  }
+
+  /** Where a target is to be met. */
+  public double aimM(Target target) {
+    return target.standsThere()
+        ? target.atM()
+        : target.atM() - assignment.policy().margins().beforeBoard().metres();
+  }
+
+  /** The plan's own point. */
+  PlannedPoint planned(ApproachSolution piece, int approach) {
+    Braking nominal = Braking.of(assignment, bench, piece.target());
+    if (!piece.found() || piece.brakingM().isEmpty()) {
+      return PlannedPoint.none(nominal);
+    }
+    Rail rail = new Rail(piece, bench.plannedStepper(), bench.plannedStepper());
+    return rail.point(piece.brakingM().get(), nominal, piece.braking().orElse(nominal), approach);
+  }
+
+  /**
+   * @param piece with the run that comes to the target on this rail
+   * @param planned what that run is picked up with
+   * @param approach the number of what is done
+   */
+  PlannedPoint in(AdhesionCase adhesion, ApproachSolution piece, Stepper planned, int approach) {
+    AdhesionLimitedPressure carried = new AdhesionLimitedPressure(assignment, bench, adhesion);
+    Braking usual = Braking.of(assignment, bench, piece.target());
+    Rail rail = new Rail(piece, planned, bench.plannedStepper(adhesion));
+    double from = piece.brakingM().orElse(aimM(piece.target()));
+    PlannedPoint point = PlannedPoint.none(usual);
+    for (int round = 0; round < ROUNDS; round++) {
+      Limit limit = new Limit(carried, rail.fastest(from), from, piece.target().atM());
+      point = point(rail, limit, usual, approach);
+      if (point.atM().isEmpty() || point.atM().get() >= from) {
+        return point;
+      }
+      from = point.atM().get();
+    }
+    return point;
+  }
+
+  /** The pressure that the adhesion allows from a place on, at a speed there. */
+  private record Limit(AdhesionLimitedPressure carried, double mps, double fromM, double toM) {
+    Braking lighter(Braking braking) {
+      return carried.lighter(braking, mps, fromM, toM);
+    }
+
+    boolean carries(Braking braking) {
+      Braking light = lighter(braking);
+      boolean same = light.mainPa() >= braking.mainPa() - SAME_PA;
+      for (int i = 0; i < braking.easePa().length; i++) {
+        same &= light.easePa()[i] >= braking.easePa()[i] - SAME_PA;
+      }
+      return same;
+    }
+  }
+
+  private PlannedPoint point(Rail rail, Limit limit, Braking nominal, int approach) {
+    ApproachSolution piece = rail.piece;
+    Braking light = limit.lighter(nominal);
+    double low = piece.line().startM();
+    double high = Math.max(low, aimM(piece.target()));
+    double exact = Root.lastShort(x -> rail.shortM(light, x), low, high, TOLERANCE_M);
+    if (Double.isNaN(exact)) {
+      return PlannedPoint.none(light);
+    }
+    // A train that comes slower on this rail, braked on it before, may brake later too.
+    double latest =
+        piece.line() instanceof RailLine ? exact : Math.min(exact, piece.brakingM().orElse(exact));
+    Grid usual = x -> places.onGrid(x, piece.target().atM());
+    Grid fine = x -> places.toTheUnit(x, piece.target().atM());
+    for (Grid grid : List.of(usual, fine)) {
+      double at = grid.atOrBefore(latest);
+      for (int i = 0; i < PLACES && at >= low; i++) {
+        Optional<Braking> meets = rail.meeting(limit, light, at);
+        if (meets.isPresent()) {
+          return rail.point(at, light, meets.get(), approach);
+        }
+        at = grid.atOrBefore(at - 2 * TOLERANCE_M);
+      }
+    }
+    return PlannedPoint.none(light);
+  }
+
+  /** Places that can be printed. */
+  private interface Grid {
+    double atOrBefore(double exactM);
+  }
+
+  /** The run of one piece on one rail, tried out. */
+  private final class Rail {
+    private final ApproachSolution piece;
+    private final Stepper planned;
+    private final Stepper stepper;
+
+    Rail(ApproachSolution piece, Stepper planned, Stepper stepper) {
+      this.piece = piece;
+      this.planned = planned;
+      this.stepper = stepper;
+    }
+
+    /** The highest speed that the planned braking, or one from this place, begins at. */
+    double fastest(double atM) {
+      piece.line().pickUp(planned, atM);
+      return Math.max(piece.brakingMps(), planned.speedMps());
+    }
+
+    /** Where the run is at a place, with the brake that is on there and no power. */
+    private Snapshot at(double atM) {
+      piece.line().pickUpBraked(planned, atM);
+      stepper.restore(planned.save());
+      stepper.shutOff();
+      return stepper.save();
+    }
+
+    double shortM(Braking braking, double atM) {
+      at(atM);
+      return braking.run(stepper).shortOf(aimM(piece.target()));
+    }
+
+    Braking solved(Braking light, double atM) {
+      boolean stop = piece.target().standsThere();
+      Snapshot there = at(atM);
+      return new Solver(assignment).forPlace(light, stepper, there, aimM(piece.target()), stop);
+    }
+
+    /** The planned technique, or one solved for the place, as this rail carries it. */
+    Optional<Braking> meeting(Limit limit, Braking light, double atM) {
+      Optional<Braking> own =
+          piece.braking().map(limit::lighter).filter(braking -> meets(braking, atM));
+      return own.isPresent()
+          ? own
+          : Optional.of(solved(light, atM)).filter(b -> limit.carries(b) && meets(b, atM));
+    }
+
+    /** Whether it comes to the target as it should: no further, and no shorter than a stop may. */
+    boolean meets(Braking braking, double atM) {
+      double shortM = shortM(braking, atM);
+      Target target = piece.target();
+      if (target.standsThere()) {
+        return shortM >= 0 && shortM <= assignment.policy().margins().stopTolerance().metres();
+      }
+      if (shortM < -TOLERANCE_M) {
+        return false;
+      }
+      StopReason ended = stepper.advance(until.clear().place(target.atM()));
+      return ended == StopReason.PLACE && stepper.speedMps() <= target.speedMps() + 1e-6;
+    }
+
+    PlannedPoint point(double atM, Braking nominal, Braking braking, int approach) {
+      at(atM);
+      List<Action> actions = new ArrayList<>();
+      if (planned.notch() >= 0) {
+        actions.add(action(approach, new Trigger.AtPlace(atM), new Command.ShutOff()));
+      }
+      new BrakingRun(
+              braking,
+              stepper,
+              new Trigger.AtPlace(atM),
+              (by, command) -> actions.add(action(approach, by, command)))
+          .run();
+      return new PlannedPoint(
+          Optional.of(atM), braking.mainPa(), nominal, Optional.of(braking), actions);
+    }
+
+    private Action action(int approach, Trigger by, Command command) {
+      return new Action(approach, by, command, stepper.atM(), stepper.speedMps(), stepper.timeS());
+    }
+  }
+}

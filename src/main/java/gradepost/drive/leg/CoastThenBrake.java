@@ -1,0 +1,109 @@
+package gradepost.drive.leg;
+
+import gradepost.drive.brake.Braking;
+import gradepost.drive.brake.ReductionMonitor;
+import gradepost.drive.brake.TrainModels;
+import gradepost.motion.Stepper;
+import gradepost.motion.StopConditions;
+import gradepost.task.Assignment;
+import gradepost.task.Target;
+import java.util.List;
+
+/** Coasting up to a braking point, and the braking from there, as tried out from a place. */
+final class CoastThenBrake {
+  /** Coasting before a braking point ends when the speed has fallen to this share. */
+  private static final double KEPT_WHILE_COASTING = 0.75;
+
+  private final Assignment assignment;
+  private final TrainModels bench;
+  private final DriverRules rules;
+  private final Stepper stepper;
+  private final StopConditions until = new StopConditions();
+  private final double leadS;
+  private GuideDependencies asked = new GuideDependencies();
+
+  CoastThenBrake(Assignment assignment, TrainModels bench, DriverRules rules, Stepper stepper) {
+    this.assignment = assignment;
+    this.bench = bench;
+    this.rules = rules;
+    this.stepper = stepper;
+    this.leadS = rules.manner().coastS();
+  }
+
+  /**
+   * Where the speed of the target is to be reached on this run: before its board; at the board by a
+   * train that starts so close to it that it is slower there anyway.
+   */
+  double aimM(RunStates line, Target target, Braking braking) {
+    if (target.standsThere()) {
+      return target.atM();
+    }
+    double before = target.atM() - assignment.policy().margins().beforeBoard().metres();
+    line.pickUp(stepper, before);
+    return stepper.speedMps() <= braking.aimMps() ? target.atM() : before;
+  }
+
+  /** What is asked of the guide from now on. */
+  GuideDependencies askedFromNow() {
+    asked = new GuideDependencies();
+    return asked;
+  }
+
+  /** The guide was asked what to do all along the way up to a place. */
+  void askedUpTo(double atM) {
+    asked.upTo(atM);
+  }
+
+  Braking braking(Target target) {
+    Braking braking = Braking.of(assignment, bench, target);
+    if (target.standsThere()) {
+      return braking;
+    }
+    asked.release(target);
+    return rules
+        .manner()
+        .guide()
+        .releaseBefore(target.atM())
+        .map(mps -> Braking.downTo(assignment, bench, target, mps))
+        .orElse(braking);
+  }
+
+  /**
+   * Coasts from {@code x} as long as is needed before a braking point; leaves the stepper there.
+   */
+  void approach(RunStates line, double x) {
+    double off = line.powerOffSinceS(x);
+    line.pickUp(stepper, x);
+    if (stepper.demandPa() > 0) {
+      return;
+    }
+    double coasted = off < 0 ? 0 : stepper.timeS() - off;
+    stepper.shutOff();
+    if (coasted < leadS) {
+      double ceiling = rules.ceilingAt(stepper.atM());
+      until
+          .clear()
+          .time(stepper.timeS() + leadS - coasted)
+          .speedDown(KEPT_WHILE_COASTING * stepper.speedMps());
+      if (stepper.speedMps() < ceiling - 1e-6) {
+        until.speedUp(ceiling);
+      }
+      stepper.advance(until);
+    }
+  }
+
+  /**
+   * How far short of its aim the train is when power is taken off at {@code x}; negative when it
+   * runs past, or when it is too fast at a reduction on the way.
+   *
+   * @param before the targets on the way
+   */
+  double margin(RunStates line, double x, double aimM, List<Target> before, Braking braking) {
+    approach(line, x);
+    ReductionMonitor guard = new ReductionMonitor(before);
+    stepper.record(guard);
+    Braking.Outcome outcome = braking.run(stepper);
+    stepper.record(null);
+    return Math.min(outcome.shortOf(aimM), guard.marginM());
+  }
+}

@@ -1,0 +1,285 @@
+package gradepost.drive.leg;
+
+import gradepost.motion.EvenChange;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Where and how far power is taken on a leg, and to what speeds it is braked: what a driver is to
+ * aim for before the rules of driving turn it into instructions.
+ *
+ * @param powers in order
+ * @param releases where a brake comes off before a reduction
+ * @param trace speeds along the way
+ */
+record ControlProfile(List<PowerPhase> powers, List<SpeedPoint> releases, List<SpeedPoint> trace) {
+  /** Places of the guide are those of a grid: a train may be so far from them. */
+  private static final double NEAR_M = 60;
+
+  /** Gaining no more than this in so many metres, power is not taken off at a speed. */
+  private static final double HARDLY_MPS = 0.7;
+
+  private static final double HARDLY_IN_M = 100;
+
+  /** Behind the guide by this share of its speed, power is taken by the rules alone. */
+  private static final double FALLEN = 0.75;
+
+  /**
+   * Power from a place on, up to a speed (infinite: up to its place, or as the rules have it).
+   *
+   * @param notches in order of place, from where power is taken on; each higher than the last
+   */
+  record PowerPhase(double onM, List<Notch> notches, double offM, double offMps) {
+    PowerPhase {
+      notches = List.copyOf(notches);
+    }
+
+    /** Whether it comes off at its place, if the rules have not taken it off before. */
+    boolean offAtPlace() {
+      return offMps == Double.POSITIVE_INFINITY;
+    }
+
+    /** The notch that is held at a place. */
+    int notchAt(double atM) {
+      int held = notches.get(0).notch();
+      for (Notch notch : notches) {
+        held = notch.fromM() <= atM + 1 ? notch.notch() : held;
+      }
+      return held;
+    }
+
+    private PowerPhase from(double otherM) {
+      return new PowerPhase(otherM, notches, offM, offMps);
+    }
+
+    private PowerPhase upTo(double otherMps) {
+      return new PowerPhase(onM, notches, offM, otherMps);
+    }
+
+    private PowerPhase offAt(double otherM) {
+      return new PowerPhase(onM, notches, otherM, offMps);
+    }
+
+    private PowerPhase in(List<Notch> others) {
+      return new PowerPhase(onM, others, offM, offMps);
+    }
+  }
+
+  /** A notch that is held from a place on. */
+  record Notch(double fromM, int notch) {}
+
+  /** A speed at a place. */
+  record SpeedPoint(double atM, double mps) {}
+
+  static final ControlProfile NONE = new ControlProfile(List.of(), List.of(), List.of());
+
+  boolean guides() {
+    return !powers.isEmpty();
+  }
+
+  /** The power that was begun last at a place, by its index; −1 before the first. */
+  int powerAt(double atM) {
+    int index = -1;
+    for (int i = 0; i < powers.size(); i++) {
+      if (powers.get(i).onM() <= atM + 1) {
+        index = i;
+      }
+    }
+    return index;
+  }
+
+  /** Where power is to be taken or come off, or a higher notch be taken, next. */
+  double nextM(double atM) {
+    for (PowerPhase power : powers) {
+      if (power.onM() > atM) {
+        return power.onM();
+      }
+      for (Notch notch : power.notches()) {
+        if (notch.fromM() > atM) {
+          return notch.fromM();
+        }
+      }
+      if (power.offAtPlace() && power.offM() > atM) {
+        return power.offM();
+      }
+    }
+    return Double.POSITIVE_INFINITY;
+  }
+
+  /** Guides that differ from this one in one thing, by a unit of speed or a little way. */
+  List<ControlProfile> neighbours(double unitMps) {
+    List<ControlProfile> all = new ArrayList<>();
+    for (int i = 0; i < powers.size(); i++) {
+      PowerPhase power = powers.get(i);
+      int index = i;
+      if (power.offMps() < Double.POSITIVE_INFINITY) {
+        all.add(with(i, power.upTo(power.offMps() - unitMps)));
+        all.add(with(i, power.upTo(power.offMps() + unitMps)));
+      } else {
+        all.add(with(i, power.offAt(power.offM() - NEAR_M)));
+        all.add(with(i, power.offAt(power.offM() + NEAR_M)));
+      }
+      otherNotches(power.notches()).forEach(n -> all.add(with(index, power.in(n))));
+      if (i > 0) {
+        for (double by : new double[] {-NEAR_M, NEAR_M}) {
+          double onM = power.onM() + by;
+          if (onM > powers.get(i - 1).offM() && onM < power.offM()) {
+            all.add(with(i, power.from(onM)));
+          }
+        }
+        List<PowerPhase> fewer = new ArrayList<>(powers);
+        fewer.remove(i);
+        all.add(new ControlProfile(fewer, releases, trace));
+      }
+    }
+    for (int i = 0; i < releases.size(); i++) {
+      for (double by : new double[] {-2 * unitMps, 2 * unitMps}) {
+        List<SpeedPoint> other = new ArrayList<>(releases);
+        other.set(
+            i, new SpeedPoint(releases.get(i).atM(), Math.max(1, releases.get(i).mps() + by)));
+        all.add(new ControlProfile(powers, other, trace));
+      }
+    }
+    return all;
+  }
+
+  /** One notch less or more somewhere, or one notch not taken. */
+  private static List<List<Notch>> otherNotches(List<Notch> notches) {
+    List<List<Notch>> all = new ArrayList<>();
+    for (int i = 0; i < notches.size(); i++) {
+      Notch notch = notches.get(i);
+      int below = i == 0 ? -1 : notches.get(i - 1).notch();
+      int above = i + 1 == notches.size() ? Integer.MAX_VALUE : notches.get(i + 1).notch();
+      for (int by = -1; by <= 1; by += 2) {
+        if (notch.notch() + by > below && notch.notch() + by < above) {
+          List<Notch> others = new ArrayList<>(notches);
+          others.set(i, new Notch(notch.fromM(), notch.notch() + by));
+          all.add(others);
+        }
+      }
+      if (i > 0) {
+        List<Notch> fewer = new ArrayList<>(notches);
+        fewer.remove(i);
+        all.add(fewer);
+      }
+    }
+    return all;
+  }
+
+  private ControlProfile with(int index, PowerPhase power) {
+    List<PowerPhase> other = new ArrayList<>(powers);
+    other.set(index, power);
+    return new ControlProfile(other, releases, trace);
+  }
+
+  /**
+   * Whether the guide has power on here, or the train has fallen far behind it.
+   *
+   * @param done the power that was taken off last, by its index
+   */
+  boolean wantsPower(double atM, double mps, int done) {
+    return on(atM, done) || fallen(atM, mps);
+  }
+
+  /** Whether the guide has power on here, and the train is about where it should be. */
+  boolean holds(double atM, double mps, int done) {
+    return on(atM, done) && !fallen(atM, mps);
+  }
+
+  /** Whether power that is on by the guide is to come off at this place, or was before it. */
+  boolean offAtPlace(double atM, int done) {
+    int index = powerAt(atM);
+    return index > done && powers.get(index).offAtPlace() && atM >= powers.get(index).offM() - 1e-6;
+  }
+
+  private boolean on(double atM, int done) {
+    int index = powerAt(atM);
+    return index > done && atM < powers.get(index).offM() + NEAR_M;
+  }
+
+  private boolean fallen(double atM, double mps) {
+    return mps < FALLEN * speedAt(atM);
+  }
+
+  private double speedAt(double atM) {
+    for (int i = 1; i < trace.size(); i++) {
+      SpeedPoint to = trace.get(i);
+      if (to.atM() >= atM) {
+        SpeedPoint from = trace.get(i - 1);
+        return EvenChange.speedMps(from.atM(), from.mps(), to.atM(), to.mps(), atM);
+      }
+    }
+    return 0;
+  }
+
+  /** The place where the first power begins that the other guide does not have like this. */
+  double sameUpToM(ControlProfile other) {
+    if (guides() != other.guides() || !trace.equals(other.trace)) {
+      return Double.NEGATIVE_INFINITY;
+    }
+    int i = 0;
+    while (i < powers.size()
+        && i < other.powers.size()
+        && powers.get(i).equals(other.powers.get(i))) {
+      i++;
+    }
+    return Math.min(onM(i), other.onM(i)) - 1;
+  }
+
+  private double onM(int index) {
+    return index < powers.size() ? powers.get(index).onM() : Double.POSITIVE_INFINITY;
+  }
+
+  /** The speed that a brake before this place is released at. */
+  Optional<Double> releaseBefore(double atM) {
+    Optional<Double> found = Optional.empty();
+    for (SpeedPoint release : releases) {
+      if (release.atM() > atM - 300 && release.atM() < atM + 100) {
+        found = Optional.of(release.mps());
+      }
+    }
+    return found;
+  }
+
+  /** Collects a guide. */
+  static final class Maker {
+    private final List<PowerPhase> powers = new ArrayList<>();
+    private final List<SpeedPoint> releases = new ArrayList<>();
+    private final List<SpeedPoint> trace = new ArrayList<>();
+    private final List<Notch> notches = new ArrayList<>();
+
+    void point(double atM, double mps) {
+      trace.add(new SpeedPoint(atM, mps));
+    }
+
+    void power(double atM, int to, boolean already) {
+      if (!already) {
+        notches.clear();
+      }
+      if (notches.isEmpty() || to > notches.get(notches.size() - 1).notch()) {
+        notches.add(new Notch(atM, to));
+      }
+    }
+
+    /** Power comes off: at a speed, or at the place where the speed hardly rises any more. */
+    void off(double atM, double mps) {
+      double before = 0;
+      for (SpeedPoint point : trace) {
+        before = point.atM() <= atM - HARDLY_IN_M ? point.mps() : before;
+      }
+      boolean gains = mps - before > HARDLY_MPS || atM - notches.get(0).fromM() < HARDLY_IN_M;
+      powers.add(
+          new PowerPhase(
+              notches.get(0).fromM(), notches, atM, gains ? mps : Double.POSITIVE_INFINITY));
+    }
+
+    void released(double atM, double mps) {
+      releases.add(new SpeedPoint(atM, mps));
+    }
+
+    ControlProfile guide() {
+      return new ControlProfile(List.copyOf(powers), List.copyOf(releases), List.copyOf(trace));
+    }
+  }
+}

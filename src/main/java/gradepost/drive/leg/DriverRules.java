@@ -1,0 +1,260 @@
+package gradepost.drive.leg;
+
+import gradepost.drive.brake.Band;
+import gradepost.drive.brake.Pressures;
+import gradepost.drive.brake.TrainModels;
+import gradepost.motion.TrainBrake;
+import gradepost.policy.RunRules;
+import gradepost.route.Path;
+import gradepost.route.RailGap;
+import gradepost.route.Stretch;
+import gradepost.stock.Formation;
+import gradepost.stock.Vehicle;
+import gradepost.task.Assignment;
+import gradepost.task.Ceiling;
+import gradepost.task.CeilingStep;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The policy's rules of driving, turned into places and printable speeds for one run: where the
+ * permissible speed may be used again (on the print grid, after the rear has cleared), the speed
+ * band under it, and where no power may be taken.
+ */
+final class DriverRules {
+  /** Acceleration that makes a notch useful for getting to speed, m/s². */
+  private static final double USEFUL_MPS2 = 0.12;
+
+  /** Acceleration that makes a notch enough to hold a speed, m/s². */
+  private static final double HOLDING_MPS2 = 0.04;
+
+  /** A checking application slows the train by this at least, m/s². */
+  private static final double CHECKING_MPS2 = 0.08;
+
+  private static final double LOOK_AHEAD_M = 400;
+
+  /** Places nearer than this are one: arithmetic leaves less. */
+  static final double SAME_PLACE_M = 1e-6;
+
+  private final Assignment assignment;
+  private final TrainModels bench;
+  private final DrivingStrategy manner;
+  private final Band band;
+  private final double checkLagS;
+  private final List<CeilingStep> ceiling;
+  private final List<Stretch> noPower;
+
+  private DriverRules(DriverRules other, DrivingStrategy manner) {
+    this.assignment = other.assignment;
+    this.bench = other.bench;
+    this.manner = manner;
+    this.band = new Band(manner.run(), other.unitMps());
+    this.checkLagS = other.checkLagS;
+    this.ceiling = other.ceiling;
+    this.noPower = other.noPower;
+  }
+
+  DriverRules(
+      Assignment assignment,
+      TrainModels bench,
+      Ceiling resolved,
+      double startM,
+      DrivingStrategy manner) {
+    this.assignment = assignment;
+    this.bench = bench;
+    this.manner = manner;
+    this.band = new Band(manner.run(), assignment.route().units().speedUnitMps());
+    TrainBrake rig = bench.slowing();
+    double toFillPa = run().checkPressure().pascals() + rig.thresholdPa();
+    this.checkLagS = rig.deadTimeS() + toFillPa / (2 * rig.applyPaPerS());
+    this.ceiling = new ArrayList<>();
+    this.noPower = new ArrayList<>();
+    Path path = assignment.path();
+    List<CeilingStep> steps = resolved.steps();
+    for (int i = 0; i < steps.size(); i++) {
+      CeilingStep step = steps.get(i);
+      boolean risesInto = i > 0 && step.speedMps() > steps.get(i - 1).speedMps();
+      boolean risesOut = i + 1 < steps.size() && steps.get(i + 1).speedMps() > step.speedMps();
+      double from = i == 0 ? step.fromM() : printed(path, step.fromM(), risesInto);
+      double to = i + 1 == steps.size() ? step.toM() : printed(path, step.toM(), risesOut);
+      if (to > from) {
+        ceiling.add(new CeilingStep(from, to, step.speedMps(), step.cause()));
+      }
+    }
+    for (RailGap gap : assignment.route().railGaps()) {
+      if (Ceiling.stands(assignment, gap.applies())) {
+        Stretch span = path.span(gap.extent());
+        double from = path.printedAtOrBefore(span.fromM());
+        double to =
+            path.printedAtOrAfter(
+                Math.min(span.toM() + leadingMotorM(assignment.formation()), path.lengthM()));
+        if (startM < from || startM > to) {
+          noPower.add(new Stretch(from, to));
+        }
+      }
+    }
+  }
+
+  /** To the rear of the leading motored vehicle: past a gap it pulls, and the others follow. */
+  private static double leadingMotorM(Formation formation) {
+    double end = 0;
+    for (Vehicle vehicle : formation.vehicles()) {
+      end += vehicle.length().metres();
+      if (vehicle.motored()) {
+        break;
+      }
+    }
+    return end;
+  }
+
+  private static double printed(Path path, double atM, boolean rises) {
+    return rises ? path.printedAtOrAfter(atM) : path.printedAtOrBefore(atM);
+  }
+
+  /** The same run, driven in another manner. */
+  DriverRules in(DrivingStrategy other) {
+    return new DriverRules(this, other);
+  }
+
+  DrivingStrategy manner() {
+    return manner;
+  }
+
+  /** The rules that these are made of. */
+  RunRules run() {
+    return band.run();
+  }
+
+  Band band() {
+    return band;
+  }
+
+  double unitMps() {
+    return band.unitMps();
+  }
+
+  /** A checking application slows the train this late, seconds. */
+  double checkLagS() {
+    return checkLagS;
+  }
+
+  /** Where the ceiling rises next; infinite if it does not before it falls. */
+  double nextRise(double atM) {
+    for (int i = 0; i + 1 < ceiling.size(); i++) {
+      if (ceiling.get(i).toM() > atM + SAME_PLACE_M) {
+        return ceiling.get(i + 1).speedMps() > ceiling.get(i).speedMps()
+            ? ceiling.get(i).toM()
+            : Double.POSITIVE_INFINITY;
+      }
+    }
+    return Double.POSITIVE_INFINITY;
+  }
+
+  double ceilingAt(double atM) {
+    for (CeilingStep step : ceiling) {
+      if (atM < step.toM() - SAME_PLACE_M) {
+        return step.speedMps();
+      }
+    }
+    return ceiling.get(ceiling.size() - 1).speedMps();
+  }
+
+  /**
+   * The ceiling under which a train that gathers speed is checked: a lower one already so far
+   * before it that the brake has taken hold by the policy's margin before the board.
+   */
+  double ceilingToCheckAt(double atM) {
+    for (int i = 0; i + 1 < ceiling.size(); i++) {
+      if (atM < ceiling.get(i).toM() - SAME_PLACE_M) {
+        double here = ceiling.get(i).speedMps();
+        double next = ceiling.get(i + 1).speedMps();
+        return next < here && atM >= checkedFromM(i) - SAME_PLACE_M ? next : here;
+      }
+    }
+    return ceiling.get(ceiling.size() - 1).speedMps();
+  }
+
+  /** From where a train is checked for the ceiling behind this one, where that is lower. */
+  private double checkedFromM(int index) {
+    CeilingStep step = ceiling.get(index);
+    double next = ceiling.get(index + 1).speedMps();
+    double before = assignment.policy().margins().beforeBoard().metres() + checkLagS * next;
+    return next < step.speedMps()
+        ? assignment.path().printedAtOrBefore(Math.max(step.toM() - before, step.fromM()))
+        : step.toM();
+  }
+
+  /**
+   * The next place ahead at which the ceiling changes, for the run or for its checking, or a
+   * stretch without power begins or ends.
+   */
+  double nextEdge(double atM) {
+    double next = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < ceiling.size(); i++) {
+      if (ceiling.get(i).toM() > atM + SAME_PLACE_M) {
+        double checked = i + 1 < ceiling.size() ? checkedFromM(i) : ceiling.get(i).toM();
+        next = checked > atM + SAME_PLACE_M ? checked : ceiling.get(i).toM();
+        break;
+      }
+    }
+    for (Stretch zone : noPower) {
+      for (double edge : new double[] {zone.fromM(), zone.toM()}) {
+        if (edge > atM + SAME_PLACE_M && edge < next) {
+          next = edge;
+        }
+      }
+    }
+    return next;
+  }
+
+  boolean powerForbidden(double atM) {
+    return noPower.stream()
+        .anyMatch(z -> atM >= z.fromM() - SAME_PLACE_M && atM < z.toM() - SAME_PLACE_M);
+  }
+
+  /** How far it is to the far end of the next stretch without power. */
+  double pastNoPowerM(double atM) {
+    return noPower.stream()
+        .filter(z -> z.fromM() > atM)
+        .mapToDouble(z -> z.toM() - atM)
+        .min()
+        .orElse(Double.POSITIVE_INFINITY);
+  }
+
+  /** How far it is to the next stretch without power. */
+  double toNoPowerM(double atM) {
+    return noPower.stream()
+        .mapToDouble(z -> z.fromM() - atM)
+        .filter(d -> d > 0)
+        .min()
+        .orElse(Double.POSITIVE_INFINITY);
+  }
+
+  /** The lowest notch that does what is wanted at this speed against what lies ahead. */
+  int notchFor(double atM, double speedMps, boolean holding) {
+    int highest = assignment.stock().traction().notches().size() - 1;
+    double wanted = holding ? HOLDING_MPS2 : USEFUL_MPS2;
+    for (int n = 0; n < highest; n++) {
+      boolean enough = true;
+      for (double d = 0; d <= LOOK_AHEAD_M; d += 50) {
+        enough &= bench.accelerationMps2(n, speedMps, atM + d) >= wanted;
+      }
+      if (enough) {
+        return n;
+      }
+    }
+    return highest;
+  }
+
+  /** The lightest printable pressure that checks the speed on what lies ahead. */
+  double checkPressurePa(double atM, double speedMps) {
+    double step = assignment.route().units().pressureStepPa();
+    double steepest = Double.NEGATIVE_INFINITY;
+    for (double d = 0; d <= LOOK_AHEAD_M; d += 50) {
+      steepest = Math.max(steepest, bench.accelerationMps2(-1, speedMps, atM + d));
+    }
+    double needed = bench.servicePressurePa(speedMps, steepest + CHECKING_MPS2, step);
+    double least = run().checkPressure().pascals();
+    return Pressures.atLeast(assignment.stock().service(), Math.max(least, needed));
+  }
+}

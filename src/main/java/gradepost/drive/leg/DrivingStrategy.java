@@ -1,0 +1,25 @@
+package gradepost.drive.leg;
+
+import gradepost.policy.RunRules;
+
+/**
+ * In what manner a leg is driven: by the policy's rules, and within them by a guide.
+ *
+ * @param coastS power is off at least this long before a braking point, seconds
+ */
+record DrivingStrategy(RunRules run, double coastS, ControlProfile guide) {
+
+  /** As the policy has it. */
+  static DrivingStrategy of(RunRules run) {
+    return new DrivingStrategy(run, run.coastBeforeBraking().seconds(), ControlProfile.NONE);
+  }
+
+  /** With longer coasting before a braking; never less than the policy asks. */
+  DrivingStrategy coasting(double seconds) {
+    return new DrivingStrategy(run, Math.max(seconds, run.coastBeforeBraking().seconds()), guide);
+  }
+
+  DrivingStrategy by(ControlProfile other) {
+    return new DrivingStrategy(run, coastS, other);
+  }
+}

@@ -1,0 +1,396 @@
+package gradepost.drive.leg;
+
+import gradepost.drive.brake.Pressures;
+import gradepost.drive.brake.TrainModels;
+import gradepost.drive.check.IdleMovements;
+import gradepost.motion.NoEnd;
+import gradepost.motion.Snapshot;
+import gradepost.motion.Stepper;
+import gradepost.motion.StopConditions;
+import gradepost.motion.StopReason;
+import gradepost.plan.Command;
+import gradepost.plan.Trigger;
+import gradepost.route.Path;
+import gradepost.task.Assignment;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The run from somewhere under the driver's rules as if nothing ahead had to be braked for: power
+ * in sequence, the speed band, coasting, the brake to check the speed on a falling grade. It ends
+ * where the train would be too fast for a fall of the ceiling, at the end given, or at a stall.
+ */
+final class FreeRun {
+  private static final int MOST_STEPS = 2000;
+
+  /** The most looks at what to do next; the longest leg needs a tenth of them. */
+  private static final int MOST_LOOKS = 100_000;
+
+  /** So many decisions in one moment bring the run no further: it is given up. */
+  private static final int MOST_IDLE = 20;
+
+  /**
+   * So close under the ceiling, any gain of speed is checked; further below, a slight one is not.
+   */
+  private static final double CLOSE_MPS = 0.1;
+
+  private static final double HARDLY_MPS2 = 0.01;
+
+  /** So often it is looked at again whether something is to be done, seconds. */
+  private static final double LOOK_S = 5;
+
+  /** The same while the brake cylinders are emptying. */
+  private static final double EMPTYING_S = 1;
+
+  /** A rise of the ceiling no further ahead than this at the present speed may be waited for. */
+  private static final double RISE_SOON_S = 8;
+
+  /** One handle movement: the state just after it. */
+  record Step(Trigger trigger, Command command, Snapshot after) {}
+
+  private enum Mode {
+    POWER,
+    COAST,
+    CHECK
+  }
+
+  private final DriverRules rules;
+  private final Assignment assignment;
+  private final TrainModels bench;
+  private final Stepper stepper;
+  private final Stepper probe;
+  private final Path path;
+  private final double endM;
+  private final double capMps;
+  private final double capUntilM;
+  private final double noPowerFromM;
+  private final double noPowerToM;
+  private final GuideFollower guide;
+  private final List<Step> steps = new ArrayList<>();
+  private final StopConditions until = new StopConditions();
+
+  private Mode mode = Mode.COAST;
+  private int top;
+  private double notchSinceS;
+  private double offS = Double.NEGATIVE_INFINITY;
+  private boolean stalled;
+
+  private SpeedsSeen seen = new SpeedsSeen();
+  private final ToldPlaces told;
+
+  /**
+   * @param capMps ceiling that already binds up to {@code capUntilM}, since it was braked for
+   * @param noPowerFromM from here on power is not taken again, until {@code noPowerToM}
+   */
+  FreeRun(
+      DriverRules rules,
+      Assignment assignment,
+      TrainModels bench,
+      Stepper stepper,
+      double endM,
+      double capMps,
+      double capUntilM,
+      double noPowerFromM,
+      double noPowerToM) {
+    this.rules = rules;
+    this.assignment = assignment;
+    this.bench = bench;
+    this.stepper = stepper;
+    this.probe = bench.plannedStepper();
+    this.path = assignment.path();
+    this.endM = endM;
+    this.capMps = capMps;
+    this.capUntilM = capUntilM;
+    this.noPowerFromM = noPowerFromM;
+    this.noPowerToM = noPowerToM;
+    int highest = assignment.stock().traction().notches().size() - 1;
+    this.guide = new GuideFollower(rules, stepper, highest);
+    this.told = new ToldPlaces(path, stepper, probe, endM);
+  }
+
+  List<Step> steps() {
+    return steps;
+  }
+
+  boolean stalled() {
+    return stalled;
+  }
+
+  /**
+   * Runs from where the stepper stands; leaves it at the end.
+   *
+   * @param before speeds since the last handle movement
+   */
+  void run(SpeedsSeen before) {
+    seen = new SpeedsSeen(before);
+    boolean starting = stepper.speedMps() == 0;
+    if (starting) {
+      powerUp(new Trigger.Start(), false);
+    } else {
+      mode = stepper.notch() >= 0 ? Mode.POWER : Mode.COAST;
+      if (stepper.demandPa() > 0) {
+        mode = Mode.CHECK;
+      }
+      notchSinceS = stepper.timeS();
+      top = Math.max(stepper.notch(), 0);
+    }
+    double lastCeiling = ceilingAt(stepper.atM());
+    double lastS = Double.NEGATIVE_INFINITY;
+    int idle = 0;
+    for (int looks = 0; stepper.atM() < endM - DriverRules.SAME_PLACE_M; looks++) {
+      if (steps.size() >= MOST_STEPS || looks >= MOST_LOOKS) {
+        throw new NoEnd(
+            "after %d handle movements the run is at %.3f m of %.3f"
+                .formatted(steps.size(), stepper.atM(), endM));
+      }
+      double ceiling = ceilingAt(stepper.atM());
+      if (stepper.speedMps() > ceiling + 1e-6 && ceiling < lastCeiling - 1e-6) {
+        return;
+      }
+      idle = stepper.timeS() > lastS ? 0 : idle + 1;
+      if (idle > MOST_IDLE) {
+        stalled = true;
+        return;
+      }
+      lastS = stepper.timeS();
+      lastCeiling = ceiling;
+      double edge = Math.min(edge(stepper.atM()), endM);
+      StopReason ended =
+          switch (mode) {
+            case POWER -> power(ceiling, edge);
+            case COAST -> coast(ceiling, edge);
+            case CHECK -> check(ceiling, edge);
+          };
+      if (ended == StopReason.STANDSTILL || ended == StopReason.NEVER) {
+        stalled = true;
+        return;
+      }
+    }
+  }
+
+  private double ceilingAt(double atM) {
+    double ceiling = rules.ceilingAt(atM);
+    return atM < capUntilM - DriverRules.SAME_PLACE_M ? Math.min(ceiling, capMps) : ceiling;
+  }
+
+  private double edge(double atM) {
+    double edge = rules.nextEdge(atM);
+    double on = guide.nextM();
+    double printed = on < path.lengthM() ? path.printedAtOrAfter(on) : on;
+    for (double other : new double[] {capUntilM, noPowerToM, printed}) {
+      edge = other > atM + DriverRules.SAME_PLACE_M ? Math.min(edge, other) : edge;
+    }
+    return edge;
+  }
+
+  private StopReason power(double ceiling, double edge) {
+    double off = guide.offMps(ceiling);
+    boolean guidedOff = guide.offAtPlace() && told.printed();
+    if (guidedOff || rules.powerForbidden(stepper.atM()) || stepper.speedMps() >= off) {
+      done(here(), new Command.ShutOff());
+      if (guidedOff) {
+        guide.passed();
+      }
+      mode = Mode.COAST;
+      return StopReason.PLACE;
+    }
+    double perNotch = assignment.stock().traction().timePerNotch().seconds();
+    boolean more = stepper.notch() < top;
+    if (more && stepper.timeS() > notchSinceS + perNotch + 1e-6) {
+      // A higher notch became useful where the ceiling changed.
+      if (!told.printed()) {
+        return told.toNextPrinted(edge);
+      }
+      notch(stepper.notch() + 1, here());
+      return StopReason.PLACE;
+    }
+    double look = more ? notchSinceS + perNotch : stepper.timeS() + LOOK_S;
+    StopReason ended = stepper.advance(until.clear().place(edge).speedUp(off).time(look));
+    if (ended == StopReason.SPEED_UP) {
+      done(new Trigger.SpeedUpTo(off), new Command.ShutOff());
+      mode = Mode.COAST;
+    } else if (ended == StopReason.TIME && more) {
+      notch(stepper.notch() + 1, new Trigger.After(perNotch));
+    } else if (ended == StopReason.TIME && weak(off)) {
+      double place = path.printedAtOrAfter(stepper.atM());
+      StopReason reached = stepper.advance(until.clear().place(Math.min(place, edge)).speedUp(off));
+      if (reached == StopReason.PLACE && place < edge) {
+        top = stepper.notch() + 1;
+        notch(top, new Trigger.AtPlace(place));
+      }
+      return reached;
+    } else if (ended == StopReason.PLACE && stepper.atM() < endM - DriverRules.SAME_PLACE_M) {
+      top = Math.max(top, guide.notchFor(ceilingAt(stepper.atM()), true));
+    }
+    return ended;
+  }
+
+  /** Whether the train hardly gains in this notch, and there is a higher one that would help. */
+  private boolean weak(double off) {
+    int next = stepper.notch() + 1;
+    return !guide.holds()
+        && next < assignment.stock().traction().notches().size()
+        && stepper.speedMps() < off - 2 * rules.unitMps()
+        && stepper.accelerationMps2() < 0.02
+        && stepper.accelerationInNotch(next) > stepper.accelerationMps2() + 0.005;
+  }
+
+  private StopReason coast(double ceiling, double edge) {
+    if (guide.offAtPlace()) {
+      // It was to come off by here, and is not on: taken now it would come off at once.
+      guide.passed();
+    }
+    double on = rules.band().onMps(ceiling);
+    boolean may = mayTakePower();
+    boolean slow = stepper.speedMps() <= on + 1e-9;
+    may = may && !(slow && gathersByItself());
+    if (may && slow) {
+      boolean fell = seen.fallsTo(on, stepper.speedMps());
+      if (!fell && !told.printed()) {
+        return told.toNextPrinted(edge);
+      }
+      powerUp(fell ? new Trigger.SpeedDownTo(on) : here(), true);
+      return StopReason.SPEED_DOWN;
+    }
+    double checked = checkedCeiling(ceiling);
+    double from = rules.band().checkFromMps(checked);
+    boolean riseSoon = riseComesInTime(checked);
+    boolean mustCheck = stepper.speedMps() >= (riseSoon ? checked : from - 1e-9);
+    double gains = stepper.speedMps() < checked - CLOSE_MPS ? HARDLY_MPS2 : 0;
+    if (mustCheck && stepper.accelerationMps2() > gains) {
+      boolean rose = seen.risesTo(from, stepper.speedMps());
+      boolean hurries = told.tooLate(edge, checked - CLOSE_MPS);
+      if (!rose && !told.printed() && !(hurries && told.fromTheEnd())) {
+        return hurries ? told.toNextFromTheEnd(edge) : told.toNextPrinted(edge);
+      }
+      double pressure = rules.checkPressurePa(stepper.atM(), stepper.speedMps());
+      stepper.brake(bench.slowing(), pressure);
+      done(
+          rose ? new Trigger.SpeedUpTo(from) : here(),
+          new Command.Brake(pressure, Command.Stage.CHECK));
+      mode = Mode.CHECK;
+      return StopReason.SPEED_UP;
+    }
+    double up = stepper.speedMps() < from - 1e-9 ? from : checked;
+    if (stepper.speedMps() >= up) {
+      up = ceiling + 1;
+    }
+    double look = stepper.timeS() + (stepper.brakeOff() ? LOOK_S : EMPTYING_S);
+    boolean justOff = stepper.timeS() < offS + IdleMovements.OFF_S - 1e-6;
+    double again = justOff ? offS + IdleMovements.OFF_S : Double.POSITIVE_INFINITY;
+    until.clear().place(edge).speedUp(up).time(Math.min(look, again));
+    if (!slow) {
+      // Also where it may not be taken yet: then this speed has been met.
+      until.speedDown(on);
+    }
+    seen.see(stepper.speedMps());
+    StopReason ended = stepper.advance(until);
+    return ended == StopReason.NEVER ? StopReason.STANDSTILL : ended;
+  }
+
+  /** A lower ceiling close ahead, if the train is not above it. */
+  private double checkedCeiling(double ceiling) {
+    double ahead = rules.ceilingToCheckAt(stepper.atM());
+    return stepper.speedMps() <= ahead ? Math.min(ceiling, ahead) : ceiling;
+  }
+
+  /** Hardly below the band on a falling grade: it comes back without power. */
+  private boolean gathersByItself() {
+    return !slow() && stepper.accelerationInNotch(-1) > HARDLY_MPS2;
+  }
+
+  private Trigger here() {
+    return new Trigger.AtPlace(stepper.atM());
+  }
+
+  private boolean mayTakePower() {
+    boolean justOff = !slow() && stepper.timeS() < offS + IdleMovements.OFF_S - 1e-6;
+    if (justOff || !stepper.brakeOff()) {
+      return false;
+    }
+    double least = rules.run().leastPower().seconds();
+    double at = stepper.atM();
+    double rise = rules.nextRise(at) - at;
+    boolean spared = at >= noPowerFromM - 1e-6 && at < noPowerToM - 1e-6;
+    if (guide.guides()) {
+      return !spared && !rules.powerForbidden(at) && guide.wantsPower(ceilingAt(at));
+    }
+    return !spared
+        && (rise > least * stepper.speedMps() || slow())
+        && !rules.powerForbidden(at)
+        && (rules.toNoPowerM(at) > least * stepper.speedMps() || slow() || wouldLoseSpeed());
+  }
+
+  /** Whether the ceiling rises ahead before the train, left to itself, is too fast for this one. */
+  private boolean riseComesInTime(double ceiling) {
+    double ahead = rules.nextRise(stepper.atM()) - stepper.atM();
+    if (ahead >= RISE_SOON_S * stepper.speedMps()) {
+      return false;
+    }
+    probe.restore(stepper.save());
+    StopConditions there =
+        new StopConditions().place(stepper.atM() + ahead).speedUp(ceiling - CLOSE_MPS);
+    return probe.advance(there) == StopReason.PLACE;
+  }
+
+  /** Whether coasting to the far end of the next stretch without power costs too much speed. */
+  private boolean wouldLoseSpeed() {
+    double v = stepper.speedMps();
+    double a = stepper.accelerationInNotch(-1);
+    return v * v + 2 * a * rules.pastNoPowerM(stepper.atM()) < 0.5 * v * v;
+  }
+
+  /** Too slow to wait for a higher ceiling. */
+  private boolean slow() {
+    double on = rules.band().onMps(ceilingAt(stepper.atM()));
+    return stepper.speedMps() < Math.max(2, 0.8 * on);
+  }
+
+  private StopReason check(double ceiling, double edge) {
+    double to = rules.band().checkToMps(checkedCeiling(ceiling));
+    if (stepper.speedMps() < to - 1e-6) {
+      stepper.brake(bench.slowing(), 0);
+      done(here(), new Command.Release());
+      mode = Mode.COAST;
+      return StopReason.PLACE;
+    }
+    StopReason ended =
+        stepper.advance(until.clear().place(edge).speedDown(to).time(stepper.timeS() + 120));
+    if (ended == StopReason.SPEED_DOWN) {
+      stepper.brake(bench.slowing(), 0);
+      done(new Trigger.SpeedDownTo(to), new Command.Release());
+      mode = Mode.COAST;
+    } else if (ended == StopReason.TIME && stepper.accelerationMps2() > -0.01) {
+      double more =
+          Pressures.atLeast(
+              assignment.stock().service(),
+              stepper.demandPa() + 5 * assignment.route().units().pressureStepPa());
+      stepper.brake(bench.slowing(), more);
+      done(new Trigger.After(120), new Command.Brake(more, Command.Stage.CHECK));
+    }
+    return ended;
+  }
+
+  private void powerUp(Trigger trigger, boolean holding) {
+    double at = stepper.atM();
+    top = guide.notchFor(ceilingAt(at), holding);
+    mode = Mode.POWER;
+    notch(0, trigger);
+  }
+
+  private void notch(int notch, Trigger trigger) {
+    stepper.power(notch);
+    notchSinceS = stepper.timeS();
+    done(trigger, new Command.Power(notch));
+  }
+
+  private void done(Trigger trigger, Command command) {
+    if (command.isShutOff()) {
+      stepper.shutOff();
+      offS = stepper.timeS();
+      guide.shutOff();
+    }
+    steps.add(new Step(trigger, command, stepper.save()));
+    seen.from(stepper.speedMps());
+  }
+}

@@ -1,0 +1,301 @@
+package gradepost.drive.leg;
+
+import gradepost.drive.brake.BrakeCurve;
+import gradepost.drive.brake.Braking;
+import gradepost.drive.brake.TrainModels;
+import gradepost.motion.PiecewiseLinear;
+import gradepost.motion.Stepper;
+import gradepost.motion.Train;
+import gradepost.motion.TrainBrake;
+import gradepost.stock.law.AdhesionLaw;
+import gradepost.task.Assignment;
+import gradepost.task.Target;
+import gradepost.units.Exact;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+
+/** Places and speeds of one leg, with the forces and the driver's rules between them. */
+final class LegGrid {
+  /** A lower speed may also be braked for further than need be: by so much, m/s. */
+  private static final double[] LOWER_MPS = {1.4, 2.8};
+
+  private static final double SLACK_MPS = 0.2;
+
+  /** A target is told from one so near behind it that it is braked for instead. */
+  private static final double SAME_M = 0.5;
+
+  final double stepMps;
+  final double inertiaKg;
+  final int notches;
+  final int speeds;
+  final double[] placeM;
+  final double[] trackN;
+
+  /** Highest speed at a place. */
+  final double[] mostMps;
+
+  /** By segment: power comes off, may be taken again, is forbidden; checked from, and down to. */
+  final double[] offMps;
+
+  final double[] onMps;
+  final boolean[] dead;
+  final double[] checkFromMps;
+  final double[] checkToMps;
+
+  /** By segment: pressure of a checking application. */
+  final double[] checkPa;
+
+  /** A brake slows the train this late, seconds. */
+  final double lagS;
+
+  /** What has to be braked for; and the same braked for further than need be. */
+  final List<Curve> curves = new ArrayList<>();
+
+  private final double[][] effortN;
+  private final double[] resistanceN;
+  private final double[] perPa;
+  private final double thresholdPa;
+
+  /**
+   * A braking that ends at a place of the grid.
+   *
+   * @param from the place before which it cannot begin: the train would be too fast on the way
+   * @param must whether the train is too fast past it
+   * @param instead what is braked for where this one is reached, since the train would be too fast
+   *     for it after this; else this one
+   */
+  record Curve(BrakeCurve brake, int from, int place, boolean must, int instead) {}
+
+  LegGrid(
+      Assignment assignment,
+      TrainModels bench,
+      DriverRules rules,
+      List<Target> targets,
+      double fromM,
+      Function<Target, Braking> technique,
+      double stepM,
+      double stepMps) {
+    this.stepMps = stepMps;
+    Train train = bench.plannedTrain();
+    inertiaKg = train.inertiaKg();
+    TrainBrake rig = bench.slowing();
+    AdhesionLaw adhesion = assignment.policy().plannedAdhesion().law();
+    notches = train.effort().size();
+    speeds = (int) Math.ceil(assignment.stock().maximum().metresPerSecond() / stepMps) + 2;
+    effortN = new double[notches][speeds];
+    resistanceN = new double[speeds];
+    perPa = new double[speeds];
+    thresholdPa = rig.thresholdPa();
+    lagS = rules.checkLagS();
+    double gain = Arrays.stream(rig.gainNPerPa()).sum();
+    for (int i = 0; i < speeds; i++) {
+      double v = i * stepMps;
+      for (int n = 0; n < notches; n++) {
+        effortN[n][i] =
+            Math.min(train.effort().get(n).at(v), adhesion.mu(v) * train.motoredKg() * Exact.G);
+      }
+      resistanceN[i] = train.resistance().atN(v);
+      perPa[i] = gain * rig.blocks().friction(v);
+    }
+    double toM = targets.get(targets.size() - 1).atM();
+    double before = assignment.policy().margins().beforeBoard().metres();
+    List<Target> ahead =
+        targets.stream().filter(t -> t.standsThere() || t.atM() - before > fromM + 1).toList();
+    TreeSet<Double> edges = new TreeSet<>(List.of(fromM, toM));
+    for (double at = rules.nextEdge(fromM); at < toM - 0.1; at = rules.nextEdge(at)) {
+      edges.add(at);
+    }
+    ahead.forEach(t -> edges.add(aimM(t, before)));
+    placeM = places(edges, stepM);
+    int parts = placeM.length - 1;
+    trackN = new double[parts];
+    offMps = new double[parts];
+    onMps = new double[parts];
+    checkFromMps = new double[parts];
+    checkToMps = new double[parts];
+    checkPa = new double[parts];
+    dead = new boolean[parts];
+    mostMps = new double[parts + 1];
+    PiecewiseLinear track = bench.plannedForce();
+    for (int k = 0; k < parts; k++) {
+      double middle = (placeM[k] + placeM[k + 1]) / 2;
+      double ceiling = rules.ceilingAt(middle);
+      trackN[k] = track.at(middle);
+      double checked = rules.ceilingToCheckAt(middle);
+      offMps[k] = rules.band().offMps(ceiling);
+      onMps[k] = rules.band().onMps(ceiling);
+      boolean rises = rules.nextRise(middle) - middle < 8 * ceiling;
+      checkFromMps[k] = rises ? ceiling : rules.band().checkFromMps(checked);
+      checkToMps[k] = rules.band().checkToMps(checked);
+      dead[k] = rules.powerForbidden(middle);
+      checkPa[k] = rules.checkPressurePa(middle, ceiling);
+      double last = k == 0 ? 0 : rules.ceilingAt((placeM[k - 1] + placeM[k]) / 2);
+      mostMps[k] = Math.min(last, ceiling);
+    }
+    addCurves(assignment, bench, ahead, technique, fromM);
+  }
+
+  private static double aimM(Target target, double beforeM) {
+    return target.standsThere() ? target.atM() : target.atM() - beforeM;
+  }
+
+  private void addCurves(
+      Assignment assignment,
+      TrainModels bench,
+      List<Target> targets,
+      Function<Target, Braking> technique,
+      double fromM) {
+    Stepper stepper = bench.plannedStepper();
+    double before = assignment.policy().margins().beforeBoard().metres();
+    double most = assignment.stock().maximum().metresPerSecond();
+    List<BrakeCurve> brakes = new ArrayList<>();
+    for (Target target : targets) {
+      double aim = aimM(target, before);
+      brakes.add(new BrakeCurve(stepper, target, technique.apply(target), aim, fromM, most));
+    }
+    for (int t = 0; t < targets.size(); t++) {
+      BrakeCurve brake = brakes.get(t);
+      int place = Arrays.binarySearch(placeM, brake.aimM());
+      int instead = t;
+      for (int next = t + 1; next < targets.size(); next++) {
+        if (brakes.get(next).placeM(brake.freeMps()) < brake.aimM() - SAME_M) {
+          instead = next;
+        }
+      }
+      int from = 0;
+      for (Curve ahead : curves) {
+        boolean fast = brake.mostMps(ahead.brake().aimM()) > ahead.brake().freeMps() + SLACK_MPS;
+        from = fast ? ahead.place() : from;
+      }
+      curves.add(new Curve(brake, from, place, true, instead));
+      for (int k = from; k < place; k++) {
+        mostMps[k] = Math.min(mostMps[k], brake.mostMps(placeM[k]));
+      }
+      mostMps[place] = Math.min(mostMps[place], brake.freeMps());
+    }
+    for (int t = 0; t < targets.size(); t++) {
+      Target target = targets.get(t);
+      Braking usual = technique.apply(target);
+      if (target.standsThere() || !usual.releases()) {
+        continue;
+      }
+      for (double lower : LOWER_MPS) {
+        Braking further = Braking.downTo(assignment, bench, target, usual.releasedAtMps() - lower);
+        if (further.aimMps() < usual.aimMps()) {
+          double aim = brakes.get(t).aimM();
+          BrakeCurve brake = new BrakeCurve(stepper, target, further, aim, fromM, most);
+          Curve must = curves.get(t);
+          curves.add(new Curve(brake, must.from(), must.place(), false, curves.size()));
+        }
+      }
+    }
+  }
+
+  private static double[] places(SortedSet<Double> edges, double stepM) {
+    TreeSet<Double> all = new TreeSet<>(edges);
+    double last = edges.first();
+    for (double place : edges) {
+      int parts = (int) Math.ceil((place - last) / stepM - 1e-9);
+      for (int i = 1; i < parts; i++) {
+        all.add(last + i * (place - last) / parts);
+      }
+      last = place;
+    }
+    return all.stream().mapToDouble(Double::doubleValue).toArray();
+  }
+
+  /** Between which columns a speed lies, and at which share of the way from one to the other. */
+  record Landing(int low, int high, double share) {}
+
+  /** Where a speed lies at a place; null where it is above what is allowed there. */
+  @Nullable Landing landing(int k, double v) {
+    double most = mostMps[k];
+    if (v > most + 1e-9) {
+      return null;
+    }
+    int i = Math.min((int) (v / stepMps), speeds - 1);
+    boolean under = (i + 1) * stepMps < most;
+    double width = under ? stepMps : most - i * stepMps;
+    boolean top = width < 1e-9 || v >= most - 1e-9;
+    return new Landing(
+        top ? speeds : i, under ? i + 1 : speeds, top ? 1 : (v - i * stepMps) / width);
+  }
+
+  /** Of two costs of which one may be out of reach: then the nearer one. */
+  static double between(double low, double high, double share) {
+    if (low + high == Double.POSITIVE_INFINITY) {
+      return share < 0.5 ? low : high;
+    }
+    return low + share * (high - low);
+  }
+
+  /** Whether a checking application may come off: with what a step of the grid may hide. */
+  boolean releases(int k, double v) {
+    return v <= checkToMps[k] + SLACK_MPS;
+  }
+
+  /** Whether a checking application may go on. */
+  boolean mayCheck(int k, double v) {
+    return v >= checkFromMps[k] - SLACK_MPS;
+  }
+
+  /** Whether a train that gathers speed has to be checked. */
+  boolean checks(int k, double v) {
+    return v > checkFromMps[k] + SLACK_MPS;
+  }
+
+  double lengthM(int k) {
+    return placeM[k + 1] - placeM[k];
+  }
+
+  int places() {
+    return placeM.length;
+  }
+
+  double speed(int k, int i) {
+    return i == speeds ? mostMps[k] : i * stepMps;
+  }
+
+  double effort(int notch, double v) {
+    return at(effortN[notch], v);
+  }
+
+  double brakeN(double pa, double v) {
+    return Math.max(0, pa - thresholdPa) * at(perPa, v);
+  }
+
+  double againstN(int k, double v) {
+    return at(resistanceN, v) + trackN[k];
+  }
+
+  private double at(double[] table, double v) {
+    double place = v / stepMps;
+    int i = Math.min((int) place, table.length - 2);
+    return table[i] + (place - i) * (table[i + 1] - table[i]);
+  }
+
+  /**
+   * Speed after a distance under a force that depends on speed; NaN where it comes to a stand.
+   *
+   * @param notch −1 without power
+   * @param pa pressure of the brake
+   */
+  double after(int k, double v, double metres, int notch, double pa) {
+    double then = v;
+    for (int pass = 0; pass < 3; pass++) {
+      double middle = (v + then) / 2;
+      double pull = notch < 0 ? -brakeN(pa, middle) : effort(notch, middle);
+      double square = v * v + 2 * (pull - againstN(k, middle)) / inertiaKg * metres;
+      if (square <= 1e-6) {
+        return Double.NaN;
+      }
+      then = Math.sqrt(square);
+    }
+    return then;
+  }
+}

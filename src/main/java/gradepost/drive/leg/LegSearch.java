@@ -1,0 +1,242 @@
+package gradepost.drive.leg;
+
+import gradepost.drive.brake.Braking;
+import gradepost.drive.brake.Root;
+import gradepost.drive.brake.TrainModels;
+import gradepost.motion.Stepper;
+import gradepost.motion.StopConditions;
+import gradepost.motion.StopReason;
+import gradepost.task.Assignment;
+import gradepost.task.Target;
+import gradepost.units.UnitStyle;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Finds the target that must be braked for first, and where on the free run that begins. */
+final class LegSearch {
+  private static final double TOLERANCE_M = 0.05;
+
+  /** Longest coasting that stands in for a brake application before a reduction. */
+  private static final double LONGEST_COAST_S = 45;
+
+  /** A jump of the margin by more than this is a power-on that had better not been made. */
+  private static final double JUMP_M = 3;
+
+  private final Assignment assignment;
+  private final TrainModels bench;
+  private final DriverRules rules;
+  private final CoastThenBrake runIn;
+  private final Stepper stepper;
+  private final UnitStyle units;
+  private final StopConditions until = new StopConditions();
+
+  LegSearch(
+      Assignment assignment,
+      TrainModels bench,
+      DriverRules rules,
+      CoastThenBrake runIn,
+      Stepper stepper) {
+    this.assignment = assignment;
+    this.bench = bench;
+    this.rules = rules;
+    this.runIn = runIn;
+    this.stepper = stepper;
+    this.units = assignment.route().units();
+  }
+
+  /** Empty-handed, null, where the train stalls whatever is done. */
+  @Nullable NextBraking choose(LegStart start, List<Target> targets) {
+    double noPowerFrom = Double.POSITIVE_INFINITY;
+    double noPowerTo = Double.POSITIVE_INFINITY;
+    NextBraking unspared = null;
+    Target stop = targets.get(targets.size() - 1);
+    for (int attempt = 0; attempt < 20; attempt++) {
+      stepper.restore(start.state());
+      FreeRun free =
+          new FreeRun(
+              rules,
+              assignment,
+              bench,
+              stepper,
+              stop.atM(),
+              start.capMps(),
+              start.capUntilM(),
+              noPowerFrom,
+              noPowerTo);
+      SpeedLossMonitor slowest = new SpeedLossMonitor(noPowerFrom, noPowerTo);
+      RunStates line = new RunStates();
+      line.addAll(start.line());
+      stepper.record(
+          (t, s, v, p, notch) -> {
+            slowest.point(t, s, v, p, notch);
+            line.follow(stepper);
+          });
+      free.run(start.seen());
+      stepper.record(null);
+      runIn.askedUpTo(stepper.atM() + 2 * units.placeStepM());
+      if (free.stalled() || slowest.lost()) {
+        // Coasting on would not get there: the power that seemed wasted is needed.
+        return unspared;
+      }
+      double end = stepper.atM();
+      NextBraking first = null;
+      for (int i = start.next(); i < targets.size(); i++) {
+        if (first != null && targets.get(i).speedMps() >= targets.get(first.index()).speedMps()) {
+          // Braking for it would end before the lower speed on the way, and be over it there.
+          continue;
+        }
+        NextBraking choice = brakingFor(start, targets, i, end, free, line);
+        if (choice != null && (first == null || choice.brakingM() < first.brakingM())) {
+          first = choice;
+        }
+        if (choice != null && choice.tooLate()) {
+          return choice;
+        }
+      }
+      if (first == null) {
+        return null;
+      }
+      double suppress = wastedPowerFrom(first, start, targets);
+      if (Double.isNaN(suppress)) {
+        return first;
+      }
+      unspared = first;
+      noPowerFrom = suppress;
+      noPowerTo = assignment.path().printedAtOrAfter(targets.get(first.index()).atM());
+    }
+    return unspared;
+  }
+
+  private @Nullable NextBraking brakingFor(
+      LegStart start, List<Target> targets, int index, double end, FreeRun free, RunStates line) {
+    Target target = targets.get(index);
+    if (target.atM() < end - 2 * units.placeStepM()) {
+      return null;
+    }
+    Braking braking = runIn.braking(target);
+    double aim = runIn.aimM(line, target, braking);
+    double from = start.state().atM();
+    double atEnd = runIn.margin(line, end, aim, targets.subList(start.next(), index), braking);
+    if (atEnd >= 0) {
+      return null;
+    }
+    if (!target.standsThere()) {
+      NextBraking coast = coastFor(from, end, target, aim, index, free, line);
+      if (coast != null) {
+        return coast;
+      }
+    }
+    double x =
+        Root.lastShort(
+            at -> runIn.margin(line, at, aim, targets.subList(start.next(), index), braking),
+            from,
+            end,
+            atEnd,
+            TOLERANCE_M);
+    if (Double.isNaN(x)) {
+      return new NextBraking(index, aim, from, from, false, true, free, line);
+    }
+    runIn.approach(line, x);
+    return new NextBraking(index, aim, x, stepper.atM(), false, false, free, line);
+  }
+
+  /** Whether shutting off early enough does without a brake before a reduction. */
+  private @Nullable NextBraking coastFor(
+      double from, double end, Target target, double aim, int index, FreeRun free, RunStates line) {
+    if (aim <= from) {
+      return null;
+    }
+    double under = assignment.policy().margins().underSpeed().metresPerSecond();
+    double wanted = Math.max(target.speedMps() - under, 0.5 * target.speedMps());
+    double low = Math.max(from, end - LONGEST_COAST_S * 40);
+    double high = Math.min(end, aim);
+    low = longestCoastFrom(line, low, high);
+    double atLow = coastMargin(line, low, aim, wanted);
+    if (atLow < 0) {
+      return null;
+    }
+    double atHigh = coastMargin(line, high, aim, wanted);
+    if (atHigh >= 0) {
+      return null;
+    }
+    double x =
+        Root.lastNotNegative(
+            at -> coastMargin(line, at, aim, wanted), low, high, atLow, atHigh, TOLERANCE_M);
+    line.pickUp(stepper, x);
+    boolean checking = stepper.demandPa() > 0;
+    double startS = stepper.timeS();
+    stepper.shutOff();
+    StopReason ended = stepper.advance(until.clear().place(aim));
+    if (checking || ended != StopReason.PLACE || stepper.timeS() - startS > LONGEST_COAST_S) {
+      return null;
+    }
+    return new NextBraking(index, aim, x, x, true, false, free, line);
+  }
+
+  /**
+   * From further back coasting would last too long; where nothing brakes, shutting off later leaves
+   * the train faster everywhere behind.
+   */
+  private double longestCoastFrom(RunStates line, double low, double high) {
+    line.pickUp(stepper, high);
+    double longerAgo = line.lastBefore(stepper.timeS() - LONGEST_COAST_S - 1).atM();
+    if (longerAgo < low || line.brakesFrom(low)) {
+      return low;
+    }
+    line.pickUp(stepper, longerAgo);
+    return stepper.pressurePa() == 0 ? longerAgo : low;
+  }
+
+  /** In m/s: how far below the wanted speed the train is at the aim when it coasts from here. */
+  private double coastMargin(RunStates line, double x, double aim, double wanted) {
+    line.pickUp(stepper, x);
+    stepper.shutOff();
+    StopReason ended = stepper.advance(until.clear().place(aim));
+    return ended == StopReason.PLACE ? wanted - stepper.speedMps() : wanted;
+  }
+
+  /** Where power was taken for too short a time, or without need; NaN where all is well. */
+  private double wastedPowerFrom(NextBraking choice, LegStart start, List<Target> targets) {
+    List<FreeRun.Step> steps = choice.free().steps();
+    double leastS = rules.run().leastPower().seconds();
+    for (FreeRun.Step step : steps) {
+      boolean on = step.command().takesPower();
+      if (!on || step.trigger().isStart()) {
+        continue;
+      }
+      double at = step.after().atM();
+      if (at > choice.atM() + units.placeStepM()) {
+        break;
+      }
+      choice.line().pickUp(stepper, Math.max(choice.atM(), at));
+      boolean lasting = stepper.notch() >= 0 && choice.atM() >= at;
+      boolean jump =
+          choice.atM() < at
+              && !choice.coastOnly()
+              && at - choice.atM() < 1
+              && runIn.margin(
+                      choice.line(),
+                      choice.atM(),
+                      choice.aimM(),
+                      targets.subList(start.next(), choice.index()),
+                      runIn.braking(targets.get(choice.index())))
+                  > JUMP_M;
+      choice.line().pickUp(stepper, Math.max(choice.atM(), at));
+      if (jump || (lasting && tooShort(step, leastS, choice))) {
+        return at - 1e-3;
+      }
+    }
+    return Double.NaN;
+  }
+
+  private boolean tooShort(FreeRun.Step on, double leastS, NextBraking choice) {
+    double since = stepper.timeS() - on.after().timeS();
+    boolean followed =
+        choice.free().steps().stream()
+            .filter(s -> s.command().isShutOff())
+            .anyMatch(
+                s -> s.after().timeS() > on.after().timeS() && s.after().atM() <= choice.atM());
+    double place = assignment.path().printedAtOrBefore(choice.atM());
+    return !followed && (since < leastS || place <= on.after().atM());
+  }
+}

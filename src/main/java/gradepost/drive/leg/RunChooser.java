@@ -1,0 +1,185 @@
+package gradepost.drive.leg;
+
+import gradepost.drive.brake.TrainModels;
+import gradepost.drive.check.PlanVerifier;
+import gradepost.plan.Plan;
+import gradepost.task.Assignment;
+import gradepost.task.Ceiling;
+import gradepost.task.Target;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/**
+ * Chooses how a run is driven: for each leg the way that needs the fewest handle movements, then
+ * the least energy, within the time allowed over the fastest. Each leg keeps its own time, so that
+ * a restriction on one leaves the others as they are.
+ */
+public final class RunChooser {
+  /** From so many ways, of different movements, a better one is looked for near by. */
+  private static final int SEEDS = 6;
+
+  /** So often the ways near the one taken are looked at. */
+  private static final int ROUNDS = 14;
+
+  /** A second is worth so many watts for each kilogram. */
+  private static final double[] TIMES_W = {0.5, 2, 6, 18, 100};
+
+  /** So often the price of time is halved between one that is too slow and one in time. */
+  private static final int HALVINGS = 3;
+
+  /** A handle movement is worth so many joules for each kilogram. */
+  private static final double[] MOVES_J = {3, 25};
+
+  /** A way comes out slower by so much from where the train really stands, seconds. */
+  private static final double SLOWER_S = 0.3;
+
+  private final Assignment assignment;
+  private final TrainModels bench;
+  private final Ceiling ceiling;
+
+  /**
+   * @param stallsM where the train comes to a stand for want of power
+   * @param fastest what the fastest run costs
+   */
+  public record Chosen(
+      List<ApproachSolution> pieces, Optional<Double> stallsM, Plan.Cost fastest) {}
+
+  /** The way to the next stop that was taken, and the fastest one. */
+  private record Leg(List<Target> targets, LegChooser.Way taken, LegChooser.Way fastest) {}
+
+  public RunChooser(Assignment assignment, TrainModels bench, Ceiling ceiling) {
+    this.assignment = assignment;
+    this.bench = bench;
+    this.ceiling = ceiling;
+  }
+
+  /** From a stand over all targets, of which the last is a stop. */
+  public Chosen choose(double startM, List<Target> targets) {
+    List<ApproachSolution> pieces = new ArrayList<>();
+    Plan.Cost fastest = new Plan.Cost(0, 0, 0);
+    List<Leg> legs = legs(startM, targets);
+    double at = startM;
+    for (Leg leg : legs) {
+      PlanVerifier quick = leg.fastest().rerun();
+      fastest = fastest.and(new Plan.Cost(quick.timeS(), quick.energyJ(), quick.movements()));
+      // From where the train really stands: a little short of the mark.
+      LegChooser chooser = new LegChooser(assignment, bench, ceiling, at, leg.targets());
+      LegChooser.Way way = chooser.way(leg.taken().manner());
+      LegChooser.Way taken = way.asGoodAs(leg.taken()) ? way : leg(at, leg.targets()).taken();
+      pieces.addAll(taken.leg().pieces());
+      if (taken.leg().stalled()) {
+        return new Chosen(pieces, Optional.of(at), fastest);
+      }
+      at = pieces.get(pieces.size() - 1).endM();
+    }
+    return new Chosen(pieces, Optional.empty(), fastest);
+  }
+
+  private List<Leg> legs(double startM, List<Target> targets) {
+    List<Double> starts = new ArrayList<>();
+    List<List<Target>> aheads = new ArrayList<>();
+    int from = 0;
+    double at = startM;
+    for (int i = 0; i < targets.size(); i++) {
+      if (targets.get(i).isStop()) {
+        starts.add(at);
+        aheads.add(targets.subList(from, i + 1));
+        from = i + 1;
+        at = targets.get(i).atM();
+      }
+    }
+    return IntStream.range(0, starts.size())
+        .parallel()
+        .mapToObj(i -> leg(starts.get(i), aheads.get(i)))
+        .toList();
+  }
+
+  private Leg leg(double startM, List<Target> targets) {
+    LegChooser chooser = new LegChooser(assignment, bench, ceiling, startM, targets);
+    List<LegChooser.Way> ways = new ArrayList<>();
+    ways.add(chooser.own());
+    ways.add(chooser.fastest());
+    List<List<Optional<LegChooser.Way>>> priced = new ArrayList<>();
+    for (double move : MOVES_J) {
+      priced.add(Arrays.stream(TIMES_W).mapToObj(time -> chooser.guided(time, move)).toList());
+    }
+    priced.forEach(all -> all.forEach(way -> way.ifPresent(ways::add)));
+    LegChooser.Way fastest = ways.get(0);
+    for (LegChooser.Way way : ways) {
+      fastest = way.quickerThan(fastest) ? way : fastest;
+    }
+    double share = assignment.policy().run().timeAllowance();
+    double allowedS = Math.max(fastest.timeS(), (1 + share) * fastest.timeS() - SLOWER_S);
+    for (int move = 0; move < MOVES_J.length; move++) {
+      ways.addAll(between(chooser, MOVES_J[move], priced.get(move), allowedS));
+    }
+    LegChooser.Way taken = best(ways.get(0), ways, allowedS);
+    List<LegChooser.Way> left = new ArrayList<>(ways);
+    for (int seed = 0; seed < SEEDS && !left.isEmpty(); seed++) {
+      LegChooser.Way from = best(left.get(0), left, allowedS);
+      left.removeIf(w -> w.movements() == from.movements());
+      taken = best(taken, List.of(improved(chooser, from, allowedS)), allowedS);
+    }
+    return new Leg(targets, taken, fastest);
+  }
+
+  /**
+   * Ways at prices of time between one that is too slow and one in time, ever nearer.
+   *
+   * @param priced the ways at the prices of {@link #TIMES_W}
+   */
+  private static List<LegChooser.Way> between(
+      LegChooser chooser, double moveJ, List<Optional<LegChooser.Way>> priced, double allowedS) {
+    List<LegChooser.Way> ways = new ArrayList<>();
+    double cheap = TIMES_W[0];
+    double dear = TIMES_W[TIMES_W.length - 1];
+    for (int i = 0; i < TIMES_W.length; i++) {
+      double time = TIMES_W[i];
+      boolean inTime = inTime(priced.get(i), allowedS);
+      dear = inTime ? Math.min(dear, time) : dear;
+      cheap = !inTime && time < dear ? time : cheap;
+    }
+    for (int i = 0; i < HALVINGS; i++) {
+      double middle = Math.sqrt(cheap * dear);
+      Optional<LegChooser.Way> way = chooser.guided(middle, moveJ);
+      way.ifPresent(ways::add);
+      dear = inTime(way, allowedS) ? middle : dear;
+      cheap = inTime(way, allowedS) ? cheap : middle;
+    }
+    return ways;
+  }
+
+  private static boolean inTime(Optional<LegChooser.Way> way, double allowedS) {
+    return way.isPresent() && way.get().timeS() <= allowedS;
+  }
+
+  /** Goes to the best way near this one, and on from there, as long as that is better. */
+  private static LegChooser.Way improved(LegChooser chooser, LegChooser.Way from, double allowedS) {
+    LegChooser.Way best = from;
+    for (int round = 0; round < ROUNDS; round++) {
+      LegChooser.Way better = best(best, chooser.near(best), allowedS);
+      if (better.equals(best)) {
+        return best;
+      }
+      best = better;
+    }
+    return best;
+  }
+
+  /** Within the time that is allowed before all else; where none is, the quickest. */
+  private static LegChooser.Way best(
+      LegChooser.Way first, List<LegChooser.Way> others, double allowedS) {
+    LegChooser.Way best = first;
+    for (LegChooser.Way way : others) {
+      boolean inTime = way.timeS() <= allowedS;
+      boolean was = best.stands() && best.timeS() <= allowedS;
+      boolean better =
+          inTime == was ? inTime ? way.betterThan(best) : way.timeS() < best.timeS() : inTime;
+      best = way.stands() && better ? way : best;
+    }
+    return best;
+  }
+}

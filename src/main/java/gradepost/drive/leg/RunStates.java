@@ -1,0 +1,110 @@
+package gradepost.drive.leg;
+
+import gradepost.motion.Snapshot;
+import gradepost.motion.Stepper;
+import gradepost.motion.StopConditions;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A run that can be picked up again anywhere along it: its states just after each handle movement.
+ * Between two of them the handles rest.
+ */
+public class RunStates {
+  private static final double NEAR_S = 3;
+  private static final double SAME_M = 1e-6;
+
+  private final List<Snapshot> states = new ArrayList<>();
+  private final StopConditions until = new StopConditions();
+
+  public void add(Snapshot state) {
+    states.add(state);
+  }
+
+  /** Adds the present state of a run, unless the last one is near and the handles are the same. */
+  void follow(Stepper stepper) {
+    Snapshot last = states.isEmpty() ? null : states.get(states.size() - 1);
+    boolean near =
+        last != null
+            && last.notch() == stepper.notch()
+            && last.demandPa() == stepper.demandPa()
+            && stepper.timeS() < last.timeS() + NEAR_S;
+    if (!near) {
+      states.add(stepper.save());
+    }
+  }
+
+  void addAll(RunStates other) {
+    states.addAll(other.states);
+  }
+
+  public double startM() {
+    return states.get(0).atM();
+  }
+
+  /** Index of the last state at or before a place. */
+  int indexAt(double atM) {
+    int i = states.size() - 1;
+    while (i > 0 && states.get(i).atM() > atM) {
+      i--;
+    }
+    return i;
+  }
+
+  /** The last state that is no later than this; the first where all are. */
+  Snapshot lastBefore(double timeS) {
+    int i = states.size() - 1;
+    while (i > 0 && states.get(i).timeS() > timeS) {
+      i--;
+    }
+    return states.get(i);
+  }
+
+  /** Whether a brake is asked for anywhere from this place on. */
+  boolean brakesFrom(double atM) {
+    return states.subList(indexAt(atM), states.size()).stream().anyMatch(s -> s.demandPa() > 0);
+  }
+
+  Snapshot state(int index) {
+    return states.get(index);
+  }
+
+  int size() {
+    return states.size();
+  }
+
+  /** Puts the stepper where the run is at a place; past the last state it rolls on. */
+  public void pickUp(Stepper stepper, double atM) {
+    Snapshot from = states.get(indexAt(atM));
+    stepper.restore(from);
+    stepper.advance(until.clear().place(atM));
+  }
+
+  /**
+   * The same where the run ends, with the brake that checked the speed up to there still on: the
+   * last state of a line is without it.
+   */
+  public void pickUpBraked(Stepper stepper, double atM) {
+    int last = states.size() - 1;
+    boolean takenOff =
+        last > 0 && states.get(last).demandPa() == 0 && states.get(last - 1).demandPa() > 0;
+    if (takenOff && indexAt(atM) == last && Math.abs(states.get(last).atM() - atM) < SAME_M) {
+      stepper.restore(states.get(last - 1));
+      stepper.advance(until.clear().place(atM));
+    } else {
+      pickUp(stepper, atM);
+    }
+  }
+
+  /** When power was last taken off before a place: running seconds, or −1 where it is on. */
+  double powerOffSinceS(double atM) {
+    int i = indexAt(atM);
+    if (states.get(i).notch() >= 0) {
+      return -1;
+    }
+    while (i > 0 && states.get(i - 1).notch() < 0) {
+      i--;
+    }
+    return states.get(i).timeS();
+  }
+}

@@ -1,0 +1,66 @@
+package gradepost.drive.leg;
+
+import gradepost.motion.Stepper;
+import gradepost.motion.StopConditions;
+import gradepost.motion.StopReason;
+import gradepost.route.Path;
+
+/** Where a driver can be told to do something: on the print grid, or so far short of the end. */
+final class ToldPlaces {
+  private static final double SAME_UNITS = 1e-4;
+
+  private final Path path;
+  private final Stepper stepper;
+  private final Stepper probe;
+  private final double endM;
+  private final StopConditions until = new StopConditions();
+
+  /**
+   * @param probe a second stepper of the same train, to try things out
+   * @param endM the stop that the run leads to
+   */
+  ToldPlaces(Path path, Stepper stepper, Stepper probe, double endM) {
+    this.path = path;
+    this.stepper = stepper;
+    this.probe = probe;
+    this.endM = endM;
+  }
+
+  /** Whether the train is on the print grid. */
+  boolean printed() {
+    return Math.abs(path.printedAtOrBefore(stepper.atM()) - stepper.atM()) < 1e-6;
+  }
+
+  /** Runs to the next place on the print grid, or to the edge if that is nearer. */
+  StopReason toNextPrinted(double edge) {
+    double place = path.printedAtOrAfter(stepper.atM() + 1e-6);
+    if (place <= stepper.atM() + DriverRules.SAME_PLACE_M) {
+      place = stepper.atM() + path.units().placeStepM();
+    }
+    return stepper.advance(until.clear().place(Math.min(place, edge)));
+  }
+
+  /** Near the end: whether the train reaches a speed before the next place on the grid. */
+  boolean tooLate(double edge, double mps) {
+    if (endM - stepper.atM() > Places.NEAR_M) {
+      return false;
+    }
+    double place = path.printedAtOrAfter(stepper.atM() + 1e-6);
+    probe.restore(stepper.save());
+    StopConditions there = new StopConditions().place(Math.min(place, edge)).speedUp(mps);
+    return stepper.speedMps() >= mps || probe.advance(there) != StopReason.PLACE;
+  }
+
+  /** Whether the train is a whole number of units of length short of the end. */
+  boolean fromTheEnd() {
+    double units = (endM - stepper.atM()) / path.units().lengthUnitM();
+    return Math.abs(units - Math.rint(units)) < SAME_UNITS;
+  }
+
+  /** Runs to the next place that is told from the end. */
+  StopReason toNextFromTheEnd(double edge) {
+    double unit = path.units().lengthUnitM();
+    double place = endM - Math.floor((endM - stepper.atM()) / unit - SAME_UNITS) * unit;
+    return stepper.advance(until.clear().place(Math.min(place, edge)));
+  }
+}

@@ -1,0 +1,170 @@
+package gradepost.plan;
+
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
+
+/** What the driver does with a handle. */
+public sealed interface Command {
+
+  /** One answer for each case. */
+  <T> T match(
+      Function<Power, T> power,
+      Function<ShutOff, T> shutOff,
+      Function<Brake, T> brake,
+      Function<Release, T> release,
+      Function<Stand, T> stand);
+
+  /** One deed for each case. */
+  default void act(
+      Consumer<Power> power,
+      Consumer<ShutOff> shutOff,
+      Consumer<Brake> brake,
+      Consumer<Release> release,
+      Consumer<Stand> stand) {
+    Runnable deed =
+        match(
+            p -> () -> power.accept(p),
+            s -> () -> shutOff.accept(s),
+            b -> () -> brake.accept(b),
+            r -> () -> release.accept(r),
+            s -> () -> stand.accept(s));
+    deed.run();
+  }
+
+  /** The notch, where power is taken. */
+  default Optional<Power> power() {
+    return match(
+        Optional::of,
+        off -> Optional.empty(),
+        brake -> Optional.empty(),
+        release -> Optional.empty(),
+        stand -> Optional.empty());
+  }
+
+  /** The application, where the brake is put on or changed. */
+  default Optional<Brake> brake() {
+    return match(
+        power -> Optional.empty(),
+        off -> Optional.empty(),
+        Optional::of,
+        release -> Optional.empty(),
+        stand -> Optional.empty());
+  }
+
+  default boolean isPower() {
+    return power().isPresent();
+  }
+
+  /** Whether power goes on: the first notch is taken. */
+  default boolean takesPower() {
+    return power().filter(p -> p.notch() == 0).isPresent();
+  }
+
+  default boolean isBrake() {
+    return brake().isPresent();
+  }
+
+  /** Whether the brake holds the speed on a falling gradient, and is for no target. */
+  default boolean checksSpeed() {
+    return brake().filter(Brake::checks).isPresent();
+  }
+
+  /** Whether the brake is put on or changed for the target ahead. */
+  default boolean brakesForTarget() {
+    return brake().filter(b -> !b.checks()).isPresent();
+  }
+
+  default boolean isShutOff() {
+    return match(power -> false, off -> true, brake -> false, release -> false, stand -> false);
+  }
+
+  default boolean isRelease() {
+    return match(power -> false, off -> false, brake -> false, release -> true, stand -> false);
+  }
+
+  /** Whether no handle is moved: the train has come to a stand. */
+  default boolean isStand() {
+    return match(power -> false, off -> false, brake -> false, release -> false, stand -> true);
+  }
+
+  /** Take power: move to this notch, index into the stock's notches. */
+  record Power(int notch) implements Command {
+    @Override
+    public <T> T match(
+        Function<Power, T> power,
+        Function<ShutOff, T> shutOff,
+        Function<Brake, T> brake,
+        Function<Release, T> release,
+        Function<Stand, T> stand) {
+      return power.apply(this);
+    }
+  }
+
+  /** Power off. */
+  record ShutOff() implements Command {
+    @Override
+    public <T> T match(
+        Function<Power, T> power,
+        Function<ShutOff, T> shutOff,
+        Function<Brake, T> brake,
+        Function<Release, T> release,
+        Function<Stand, T> stand) {
+      return shutOff.apply(this);
+    }
+  }
+
+  /** Ask the service brake for this cylinder pressure. */
+  record Brake(double pressurePa, Stage stage) implements Command {
+
+    /** Whether it holds the speed on a falling gradient, and is for no target. */
+    public boolean checks() {
+      return stage == Stage.CHECK;
+    }
+
+    @Override
+    public <T> T match(
+        Function<Power, T> power,
+        Function<ShutOff, T> shutOff,
+        Function<Brake, T> brake,
+        Function<Release, T> release,
+        Function<Stand, T> stand) {
+      return brake.apply(this);
+    }
+  }
+
+  /** Brake fully off. */
+  record Release() implements Command {
+    @Override
+    public <T> T match(
+        Function<Power, T> power,
+        Function<ShutOff, T> shutOff,
+        Function<Brake, T> brake,
+        Function<Release, T> release,
+        Function<Stand, T> stand) {
+      return release.apply(this);
+    }
+  }
+
+  /** The train stands: hold it. */
+  record Stand() implements Command {
+    @Override
+    public <T> T match(
+        Function<Power, T> power,
+        Function<ShutOff, T> shutOff,
+        Function<Brake, T> brake,
+        Function<Release, T> release,
+        Function<Stand, T> stand) {
+      return stand.apply(this);
+    }
+  }
+
+  /** What a brake command is for. */
+  enum Stage {
+    FIRST,
+    MAIN,
+    EASE,
+    /** Holds the speed on a falling grade. */
+    CHECK
+  }
+}

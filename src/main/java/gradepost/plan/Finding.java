@@ -1,0 +1,242 @@
+package gradepost.plan;
+
+import gradepost.stock.BrakeSystem;
+import java.util.Optional;
+
+/** Something that the driver or the clerk must know, printed where he meets it. */
+public sealed interface Finding {
+
+  /** One answer for each case. */
+  interface Cases<T> {
+    /** The warning comes after the braking point. */
+    T boardTooLate(BoardTooLate finding);
+
+    /** Nothing warns. */
+    T noBoard(NoBoard finding);
+
+    /** The speed drops by much. */
+    T bigDrop(BigDrop finding);
+
+    /** The train is longer than the platform. */
+    T platformTooShort(PlatformTooShort finding);
+
+    /** No mark for this train. */
+    T noStopMark(NoStopMark finding);
+
+    /** No place to brake from on some rail. */
+    T noBrakingPoint(NoBrakingPoint finding);
+
+    /** The mark is near the buffer stops. */
+    T nearBuffers(NearBuffers finding);
+
+    /** The reservoirs are not full. */
+    T lessToGive(LessToGive finding);
+
+    /** Rolling on, the train meets the buffer stops. */
+    T atBuffers(AtBuffers finding);
+
+    /** Uncorrected runs are often too fast. */
+    T oftenLate(OftenLate finding);
+
+    /** Uncorrected runs are sometimes not held. */
+    T sometimesNotHeld(SometimesNotHeld finding);
+
+    /** A brake test runs into a braking point. */
+    T brakeTestTooNear(BrakeTestTooNear finding);
+  }
+
+  /** The answer for this case. */
+  <T> T match(Cases<T> cases);
+
+  /** What it is about. */
+  About about();
+
+  /** What a finding may be about. */
+  enum About {
+    /** A lower permissible speed: its size, and what warns of it. */
+    LOWER_SPEED,
+    /** A platform that is not as usual. */
+    PLATFORM,
+    /** The braking itself. */
+    BRAKING
+  }
+
+  /** The warning board stands after the planned braking point, or nothing warns at all. */
+  record BoardTooLate(double boardM, double plannedM) implements Finding {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.boardTooLate(this);
+    }
+
+    @Override
+    public About about() {
+      return About.LOWER_SPEED;
+    }
+  }
+
+  /** Nothing at the lineside announces the reduction. */
+  record NoBoard() implements Finding {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.noBoard(this);
+    }
+
+    @Override
+    public About about() {
+      return About.LOWER_SPEED;
+    }
+  }
+
+  /** The permissible speed falls far: {@link gradepost.route.BigDrop}. */
+  record BigDrop(double fromMps, double toMps) implements Finding {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.bigDrop(this);
+    }
+
+    @Override
+    public About about() {
+      return About.LOWER_SPEED;
+    }
+  }
+
+  /** The platform is shorter than the train. */
+  record PlatformTooShort(double platformM, double trainM, String doorInstruction)
+      implements Finding {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.platformTooShort(this);
+    }
+
+    @Override
+    public About about() {
+      return About.PLATFORM;
+    }
+  }
+
+  /** No stop mark is supplied for this number of cars: the platform end stands in for it. */
+  record NoStopMark(int cars) implements Finding {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.noStopMark(this);
+    }
+
+    @Override
+    public About about() {
+      return About.PLATFORM;
+    }
+  }
+
+  /**
+   * No planned braking point exists.
+   *
+   * @param service where full service holds at the latest, or why nowhere
+   */
+  record NoBrakingPoint(String adhesion, Latest service) implements Finding {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.noBrakingPoint(this);
+    }
+
+    @Override
+    public About about() {
+      return About.BRAKING;
+    }
+  }
+
+  /** The stop mark is nearer to the buffer stops than the policy's margin. */
+  record NearBuffers(double distanceM, double marginM) implements Finding {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.nearBuffers(this);
+    }
+
+    @Override
+    public About about() {
+      return About.PLATFORM;
+    }
+  }
+
+  /**
+   * At the braking point the reservoirs have not filled again since the last release.
+   *
+   * @param planned whether planned braking uses this brake; else it is the fallback, and the
+   *     figures are for a train that needed it in full the last time too
+   * @param afterS since that release
+   * @param givesPa the most that it then has
+   */
+  record LessToGive(BrakeSystem brake, boolean planned, double afterS, double givesPa)
+      implements Finding {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.lessToGive(this);
+    }
+
+    @Override
+    public About about() {
+      return About.BRAKING;
+    }
+  }
+
+  /** Rolling on from the planned braking point with no brake, the train meets the buffer stops. */
+  record AtBuffers(double speedMps) implements Finding {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.atBuffers(this);
+    }
+
+    @Override
+    public About about() {
+      return About.BRAKING;
+    }
+  }
+
+  /**
+   * Many runs in which nothing is corrected are still too fast at the board.
+   *
+   * @param share of them
+   * @param earlierM how much earlier the braking would have to begin for one in ten to be too fast;
+   *     empty if one in ten never comes to the speed of the board
+   */
+  record OftenLate(double share, Optional<Double> earlierM) implements Finding {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.oftenLate(this);
+    }
+
+    @Override
+    public About about() {
+      return About.BRAKING;
+    }
+  }
+
+  /** This share of the uncorrected runs is still too fast where the route data end. */
+  record SometimesNotHeld(double share) implements Finding {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.sometimesNotHeld(this);
+    }
+
+    @Override
+    public About about() {
+      return About.BRAKING;
+    }
+  }
+
+  /**
+   * A running brake test made at its place runs into a braking point.
+   *
+   * @param endM where its brake is off again
+   */
+  record BrakeTestTooNear(double testM, double endM, double brakingM) implements Finding {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.brakeTestTooNear(this);
+    }
+
+    @Override
+    public About about() {
+      return About.BRAKING;
+    }
+  }
+}

@@ -1,0 +1,56 @@
+package gradepost.plan;
+
+import gradepost.task.Assignment;
+import gradepost.task.CeilingStep;
+import gradepost.told.InstructionSet;
+import java.util.List;
+
+/**
+ * The whole run as the driver is told to drive it.
+ *
+ * @param ceiling without gaps from the start to the end of the path
+ * @param actions all of them, in order
+ * @param runningTimeS standing time at stations left out
+ * @param energyJ at the wheel rim, power only
+ * @param handleMovements of the power and brake handles together
+ * @param fastest what the fastest run under the same ceiling costs
+ * @param failures what went wrong when the plan was run again from its printed numbers; a plan with
+ *     any is not issued
+ */
+public record Plan(
+    Assignment assignment,
+    List<CeilingStep> ceiling,
+    List<Approach> approaches,
+    List<Action> actions,
+    Trace trace,
+    double runningTimeS,
+    double energyJ,
+    int handleMovements,
+    Cost fastest,
+    List<PlanFailure> failures,
+    List<SignalBraking> signals,
+    List<BrakeTest> brakeTests,
+    TrainFigures figures) {
+
+  /** What a run costs; energy at the wheel rim, movements of the power and brake handles. */
+  public record Cost(double timeS, double energyJ, int handleMovements) {
+    public Cost and(Cost other) {
+      return new Cost(
+          timeS + other.timeS, energyJ + other.energyJ, handleMovements + other.handleMovements);
+    }
+  }
+
+  /** The run as the driver is told it, as it is printed. */
+  public InstructionSet told() {
+    return new Telling(assignment, approaches, actions, trace).all();
+  }
+
+  public Plan {
+    ceiling = List.copyOf(ceiling);
+    approaches = List.copyOf(approaches);
+    actions = List.copyOf(actions);
+    failures = List.copyOf(failures);
+    signals = List.copyOf(signals);
+    brakeTests = List.copyOf(brakeTests);
+  }
+}

@@ -1,0 +1,147 @@
+package gradepost.plan;
+
+import gradepost.task.Target;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * Why a plan is not fit for issue: what goes wrong when it is run again from its printed numbers.
+ * No sheet tells it; it is said to the person who keeps the data.
+ */
+public sealed interface PlanFailure {
+
+  /** One answer for each case. */
+  <T> T match(
+      Function<StopOutsideTolerance, T> stop,
+      Function<Stalls, T> stalls,
+      Function<OverCeiling, T> over,
+      Function<ForbiddenMovement, T> forbidden,
+      Function<NeverComes, T> never,
+      Function<CannotBrake, T> cannotBrake);
+
+  /** Whether it may be the consequence of a target that cannot be braked for. */
+  default boolean mayFollow() {
+    return match(s -> true, s -> false, o -> true, f -> false, n -> true, c -> false);
+  }
+
+  /** Whether it is the cause that others follow from. */
+  default boolean isCause() {
+    return match(s -> false, s -> false, o -> false, f -> false, n -> false, c -> true);
+  }
+
+  /** The speed that is too high, if it is one. */
+  default Optional<OverCeiling> over() {
+    return match(
+        s -> Optional.empty(),
+        s -> Optional.empty(),
+        Optional::of,
+        f -> Optional.empty(),
+        n -> Optional.empty(),
+        c -> Optional.empty());
+  }
+
+  /** The planned stop from its printed instructions ends outside the tolerance. */
+  record StopOutsideTolerance(double shortM, double toleranceM) implements PlanFailure {
+    @Override
+    public <T> T match(
+        Function<StopOutsideTolerance, T> stop,
+        Function<Stalls, T> stalls,
+        Function<OverCeiling, T> over,
+        Function<ForbiddenMovement, T> forbidden,
+        Function<NeverComes, T> never,
+        Function<CannotBrake, T> cannotBrake) {
+      return stop.apply(this);
+    }
+  }
+
+  /** The train cannot reach or hold a useful speed: stalls on the gradient. */
+  record Stalls(double atM) implements PlanFailure {
+    @Override
+    public <T> T match(
+        Function<StopOutsideTolerance, T> stop,
+        Function<Stalls, T> stalls,
+        Function<OverCeiling, T> over,
+        Function<ForbiddenMovement, T> forbidden,
+        Function<NeverComes, T> never,
+        Function<CannotBrake, T> cannotBrake) {
+      return stalls.apply(this);
+    }
+  }
+
+  /** Run again from its printed numbers, the plan breaks the permissible speed. */
+  record OverCeiling(double atM, double speedMps, double ceilingMps) implements PlanFailure {
+    @Override
+    public <T> T match(
+        Function<StopOutsideTolerance, T> stop,
+        Function<Stalls, T> stalls,
+        Function<OverCeiling, T> over,
+        Function<ForbiddenMovement, T> forbidden,
+        Function<NeverComes, T> never,
+        Function<CannotBrake, T> cannotBrake) {
+      return over.apply(this);
+    }
+  }
+
+  /** Run again, the plan asks for a handle movement that the stock forbids. */
+  record ForbiddenMovement(double atM, Command command) implements PlanFailure {
+    @Override
+    public <T> T match(
+        Function<StopOutsideTolerance, T> stop,
+        Function<Stalls, T> stalls,
+        Function<OverCeiling, T> over,
+        Function<ForbiddenMovement, T> forbidden,
+        Function<NeverComes, T> never,
+        Function<CannotBrake, T> cannotBrake) {
+      return forbidden.apply(this);
+    }
+  }
+
+  /** Run again, what an action waits for never comes. */
+  record NeverComes(double atM, Trigger trigger) implements PlanFailure {
+    @Override
+    public <T> T match(
+        Function<StopOutsideTolerance, T> stop,
+        Function<Stalls, T> stalls,
+        Function<OverCeiling, T> over,
+        Function<ForbiddenMovement, T> forbidden,
+        Function<NeverComes, T> never,
+        Function<CannotBrake, T> cannotBrake) {
+      return never.apply(this);
+    }
+  }
+
+  /**
+   * The train cannot be braked for a target: the cause of a failure whose consequences are other
+   * findings.
+   *
+   * @param atM where the cause lies: the fall, or where the room begins
+   * @param permille the gradient there, falling negative
+   * @param entryMps the speed that the train has at the target before
+   * @param mainPa the main application that it is planned with
+   */
+  record CannotBrake(
+      Target target, Cause cause, double atM, double permille, double entryMps, double mainPa)
+      implements PlanFailure {
+
+    @Override
+    public <T> T match(
+        Function<StopOutsideTolerance, T> stop,
+        Function<Stalls, T> stalls,
+        Function<OverCeiling, T> over,
+        Function<ForbiddenMovement, T> forbidden,
+        Function<NeverComes, T> never,
+        Function<CannotBrake, T> cannotBrake) {
+      return cannotBrake.apply(this);
+    }
+
+    /** What keeps it from being braked for. */
+    public enum Cause {
+      /** The main application does not slow the train on the fall there. */
+      FALL,
+      /** From the target before there is too little room. */
+      TOO_NEAR,
+      /** Neither: the brake is enough, but the printed instructions do not meet the target. */
+      UNKNOWN
+    }
+  }
+}

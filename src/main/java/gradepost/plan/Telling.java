@@ -1,0 +1,307 @@
+package gradepost.plan;
+
+import gradepost.task.Assignment;
+import gradepost.task.Target;
+import gradepost.told.InstructionSet;
+import gradepost.told.InstructionSheet;
+import gradepost.told.PrintGrid;
+import gradepost.told.PrintedApplication;
+import gradepost.told.PrintedCommand;
+import gradepost.told.PrintedEnd;
+import gradepost.told.PrintedFaster;
+import gradepost.told.PrintedOrder;
+import gradepost.told.PrintedPassing;
+import gradepost.told.PrintedPlace;
+import gradepost.told.PrintedSpread;
+import gradepost.told.PrintedStep;
+import gradepost.told.PrintedTarget;
+import gradepost.told.PrintedTime;
+import gradepost.told.PrintedTrigger;
+import gradepost.told.Seen;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Puts a run, its approaches and their fallbacks as a driver is told them. */
+public final class Telling {
+  /** A start is given from the stand of a stop that is no further off than this. */
+  private static final double AT_STOP_M = 25;
+
+  /** A train that takes power below this stands: it needs no cue for the place. */
+  private static final double STANDING_MPS = 0.5;
+
+  private final PrintGrid grid;
+  private final Sightings sightings;
+  private final List<Approach> approaches;
+  private final List<Action> actions;
+  private final Run run;
+  private final TellingBrake brakes;
+  private final TellingFindings findings;
+
+  public Telling(
+      Assignment assignment, List<Approach> approaches, List<Action> actions, Trace trace) {
+    this.grid = new PrintGrid(assignment.path());
+    this.sightings = new Sightings(assignment, grid);
+    this.approaches = approaches;
+    this.actions = actions;
+    this.run = new Run(trace);
+    this.brakes = new TellingBrake(assignment, grid, sightings);
+    this.findings = new TellingFindings(grid);
+  }
+
+  /** The whole run, sheet by sheet. */
+  public InstructionSet all() {
+    return new InstructionSet(approaches.stream().map(this::sheet).toList());
+  }
+
+  private InstructionSheet sheet(Approach a) {
+    double from = a.brakingPointM().or(a::shutOffM).orElse(a.fromM());
+    boolean braked = a.brakingPointM().isPresent();
+    List<PrintedApplication> applications = applications(a);
+    return new InstructionSheet(
+        a.number(),
+        target(a.target()),
+        grid.place(from),
+        braked ? Optional.of(grid.speed(a.brakingSpeedMps())) : Optional.empty(),
+        steps(a, applications),
+        applications,
+        a.target().isLowerSpeed() && !braked ? Optional.of(passing(a)) : Optional.empty(),
+        a.ifFaster().map(f -> faster(a, f)),
+        a.spread().flatMap(this::spread),
+        a.findings().stream().map(f -> findings.of(f)).toList());
+  }
+
+  private PrintedTarget target(Target.OfApproach target) {
+    return target.match(this::target, this::target);
+  }
+
+  private PrintedTarget target(Target.Stop stop) {
+    return new PrintedTarget(
+        "stop " + stop.name() + " " + stop.call().platform().number(),
+        stop.name(),
+        stop.markText(),
+        grid.place(stop.atM()),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        stop.buffersM().map(b -> grid.room(b - stop.atM())));
+  }
+
+  private PrintedTarget target(Target.Reduction r) {
+    return new PrintedTarget(
+        r.kind() + " " + r.reference(),
+        r.name(),
+        "",
+        grid.place(r.atM()),
+        Optional.of(grid.speed(r.speedMps())),
+        Optional.of(grid.speed(r.fromMps())),
+        r.warningM().map(grid::place),
+        Optional.empty());
+  }
+
+  // Instructions
+
+  private List<PrintedStep> steps(Approach a, List<PrintedApplication> applications) {
+    List<PrintedStep> out = new ArrayList<>();
+    double last = Double.NaN;
+    for (Step step : Step.of(a.actions())) {
+      Action first = step.first();
+      int line = out.size() + 1;
+      Optional<PrintedTime> since =
+          Double.isNaN(last) ? Optional.empty() : Optional.of(grid.time(first.timeS() - last));
+      Seen seen =
+          applications.stream()
+              .filter(x -> x.line() == line)
+              .findFirst()
+              .map(x -> x.cues().seen())
+              .orElseGet(() -> seen(first, a.target()));
+      out.add(
+          new PrintedStep(
+              order(step), where(first, a.target()), grid.speed(first.speedMps()), since, seen));
+      last = first.timeS();
+    }
+    return out;
+  }
+
+  private Seen seen(Action action, Target target) {
+    boolean atStop = action.command().isStand() && target.isStop();
+    boolean starts = action.command().isPower() && action.speedMps() < STANDING_MPS;
+    return atStop || starts ? Seen.NOTHING : sightings.at(action.atM());
+  }
+
+  private PrintedPlace where(Action action, Target target) {
+    if (action.trigger().isStart()) {
+      return grid.place(markM(action.atM()));
+    }
+    return action.command().isStand()
+        ? grid.place(target.atM())
+        : grid.placeTo(action.atM(), target.atM());
+  }
+
+  /** The mark of the stop where the train stands; the place itself where there is none. */
+  private double markM(double atM) {
+    return approaches.stream()
+        .filter(a -> a.target().isStop() && Math.abs(a.endM() - atM) < AT_STOP_M)
+        .mapToDouble(a -> a.target().atM())
+        .findFirst()
+        .orElse(atM);
+  }
+
+  private PrintedOrder order(Step step) {
+    List<PrintedOrder.Notch> further =
+        step.actions().stream()
+            .skip(1)
+            .map(
+                x ->
+                    new PrintedOrder.Notch(
+                        x.command().power().orElseThrow().notch(),
+                        grid.time(x.trigger().after().orElseThrow().seconds())))
+            .toList();
+    Action first = step.first();
+    return new PrintedOrder(trigger(first.trigger()), command(first.command()), further);
+  }
+
+  private PrintedTrigger trigger(Trigger trigger) {
+    return trigger(grid, trigger);
+  }
+
+  static PrintedTrigger trigger(PrintGrid grid, Trigger trigger) {
+    return trigger.match(
+        place -> new PrintedTrigger.AtPlace(),
+        up -> new PrintedTrigger.SpeedUpTo(grid.speed(up.speedMps())),
+        down -> new PrintedTrigger.SpeedDownTo(grid.speed(down.speedMps())),
+        after -> new PrintedTrigger.After(grid.time(after.seconds())),
+        start -> new PrintedTrigger.Start(),
+        stand -> new PrintedTrigger.Standstill());
+  }
+
+  private PrintedCommand command(Command command) {
+    return command(grid, command);
+  }
+
+  static PrintedCommand command(PrintGrid grid, Command command) {
+    return command.match(
+        power -> new PrintedCommand.Power(power.notch()),
+        off -> new PrintedCommand.ShutOff(),
+        brake -> new PrintedCommand.Brake(grid.pressure(brake.pressurePa()), stage(brake.stage())),
+        release -> new PrintedCommand.Release(),
+        stand -> new PrintedCommand.Stand());
+  }
+
+  private static PrintedCommand.Stage stage(Command.Stage stage) {
+    return switch (stage) {
+      case FIRST -> PrintedCommand.Stage.FIRST;
+      case MAIN -> PrintedCommand.Stage.MAIN;
+      case EASE -> PrintedCommand.Stage.EASE;
+      case CHECK -> PrintedCommand.Stage.CHECK;
+    };
+  }
+
+  // Brake
+
+  private List<PrintedApplication> applications(Approach a) {
+    List<PrintedApplication> out = new ArrayList<>();
+    List<Step> steps = Step.of(a.actions());
+    int next = 0;
+    for (Application application : a.applications()) {
+      int line = next;
+      while (line < steps.size() && !begins(steps.get(line).first(), application)) {
+        line++;
+      }
+      boolean found = line < steps.size();
+      next = found ? line + 1 : next;
+      out.add(
+          brakes.told(
+              application,
+              a.target(),
+              found ? line + 1 : 0,
+              out.isEmpty(),
+              onEarlierSheet(a, application)));
+    }
+    return out;
+  }
+
+  private static boolean begins(Action action, Application application) {
+    return action.command().brakesForTarget() && action.atM() >= application.brakingPointM() - 1;
+  }
+
+  /** The action by whose clock a brake is put on that is the first thing on its own sheet. */
+  private Optional<Action> onEarlierSheet(Approach a, Application application) {
+    return actions.stream()
+        .filter(x -> x.atM() < application.brakingPointM() - 0.01)
+        .reduce((x, later) -> later)
+        .filter(x -> x.approach() != a.number());
+  }
+
+  private PrintedFaster faster(Approach a, IfFaster faster) {
+    Optional<PrintedApplication> application =
+        faster.application().map(x -> brakes.faster(x, a.target()));
+    PrintedFaster.Verdict verdict =
+        application.isPresent()
+            ? PrintedFaster.Verdict.BRAKES
+            : faster.nowhere()
+                ? PrintedFaster.Verdict.NOWHERE
+                : faster.mostMps() > a.target().speedMps()
+                    ? PrintedFaster.Verdict.OVER
+                    : PrintedFaster.Verdict.NEVER;
+    return new PrintedFaster(
+        verdict,
+        application.isPresent()
+            ? Optional.empty()
+            : Optional.of(grid.speedAtMost(faster.mostMps())),
+        application,
+        application.isPresent()
+            ? Step.of(faster.actions()).stream().map(this::order).toList()
+            : List.of());
+  }
+
+  private PrintedPassing passing(Approach a) {
+    Optional<Action> last =
+        actions.stream()
+            .filter(x -> x.atM() <= a.target().atM())
+            .reduce((x, later) -> later)
+            .filter(x -> x.command().isBrake());
+    PrintedPassing.Brake brake = last.map(x -> brakeThere(a, x)).orElse(PrintedPassing.Brake.OFF);
+    Optional<Action> since =
+        brake == PrintedPassing.Brake.SINCE_EARLIER ? last.map(this::since) : Optional.empty();
+    return new PrintedPassing(
+        grid.speedAtMost(run.speedAt(a.target().atM())),
+        brake,
+        since.map(x -> grid.place(x.atM())),
+        since.map(Action::approach));
+  }
+
+  private static PrintedPassing.Brake brakeThere(Approach a, Action on) {
+    if (on.approach() != a.number()) {
+      return PrintedPassing.Brake.SINCE_EARLIER;
+    }
+    return on.command().checksSpeed() ? PrintedPassing.Brake.CHECKS : PrintedPassing.Brake.STILL_ON;
+  }
+
+  /** The action by which the brake went on that is on after another. */
+  private Action since(Action last) {
+    int i = actions.indexOf(last);
+    while (i > 0 && actions.get(i - 1).command().isBrake()) {
+      i--;
+    }
+    return actions.get(i);
+  }
+
+  private Optional<PrintedSpread> spread(Spread spread) {
+    return spread
+        .shortM05()
+        .map(
+            late ->
+                new PrintedSpread(
+                    outwards(spread.shortM95().orElseThrow()),
+                    outwards(late),
+                    grid.share(spread.pastShare())));
+  }
+
+  /** Neither end is made to look nearer than it is. */
+  private PrintedEnd outwards(double shortM) {
+    return shortM >= 0
+        ? new PrintedEnd.ShortBy(grid.lengthUp(shortM))
+        : new PrintedEnd.PastBy(grid.lengthUp(-shortM));
+  }
+}

@@ -1,0 +1,394 @@
+package gradepost.plan;
+
+import gradepost.route.Landmark;
+import gradepost.route.LowAdhesionSite;
+import gradepost.stock.BrakeSystem;
+import gradepost.task.Assignment;
+import gradepost.task.Target;
+import gradepost.told.PrintGrid;
+import gradepost.told.PrintedAnswer;
+import gradepost.told.PrintedApplication;
+import gradepost.told.PrintedBrake;
+import gradepost.told.PrintedCase;
+import gradepost.told.PrintedCommand;
+import gradepost.told.PrintedCues;
+import gradepost.told.PrintedEnd;
+import gradepost.told.PrintedLatest;
+import gradepost.told.PrintedLength;
+import gradepost.told.PrintedOrder;
+import gradepost.told.PrintedPoint;
+import gradepost.told.PrintedProtection;
+import gradepost.told.PrintedRung;
+import gradepost.told.PrintedSpeed;
+import gradepost.told.PrintedTrigger;
+import gradepost.told.Reason;
+import gradepost.told.Seen;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Puts one application of the brake, and what is left if it fails, as a driver is told it. */
+final class TellingBrake {
+  /** Nearer than this to the planned point, a protected one is the same. */
+  private static final double SAME_M = 0.5;
+
+  private final Assignment assignment;
+  private final PrintGrid grid;
+  private final Sightings sightings;
+  private final OverrunAllowance leeway;
+
+  TellingBrake(Assignment assignment, PrintGrid grid, Sightings sightings) {
+    this.assignment = assignment;
+    this.grid = grid;
+    this.sightings = sightings;
+    this.leeway = new OverrunAllowance(assignment);
+  }
+
+  /**
+   * One of the plan's own.
+   *
+   * @param of the target of the whole approach
+   * @param first whether it is the first of its sheet, whose answer is told whole
+   * @param before what is done last before it, where another sheet tells it
+   */
+  PrintedApplication told(
+      Application a, Target of, int line, boolean first, Optional<Action> before) {
+    Target target = a.forStep() ? of : a.target();
+    int poorest = poorest(a, target);
+    CaseResult told = a.told().get(poorest);
+    return application(
+        a,
+        of,
+        line,
+        Optional.empty(),
+        poorest,
+        cues(a, before),
+        first && a.forStep() && !told.answers().isEmpty()
+            ? Optional.of(stepAnswer(a, target, poorest))
+            : Optional.empty(),
+        first || told.answers().isEmpty()
+            ? Optional.empty()
+            : a.atBuffersMps().map(grid::speedAtMost),
+        first);
+  }
+
+  /** That of a faster train. */
+  PrintedApplication faster(Application a, Target of) {
+    PrintedCues cues =
+        new PrintedCues(
+            seen(a),
+            Optional.empty(),
+            Optional.empty(),
+            new PrintedCues.Backstop(Optional.empty(), Optional.empty(), Optional.empty()));
+    Optional<PrintedSpeed> speed = Optional.of(grid.speed(a.brakingSpeedMps()));
+    return application(a, of, 0, speed, 0, cues, Optional.empty(), Optional.empty(), false);
+  }
+
+  private PrintedApplication application(
+      Application a,
+      Target of,
+      int line,
+      Optional<PrintedSpeed> speed,
+      int poorest,
+      PrintedCues cues,
+      Optional<PrintedApplication.StepAnswer> step,
+      Optional<PrintedSpeed> atBuffers,
+      boolean whole) {
+    Target target = a.forStep() ? of : a.target();
+    List<PrintedCase> cases = new ArrayList<>();
+    for (int i = 0; i < a.told().size(); i++) {
+      cases.add(one(a.told().get(i), target, of, i == 0, i == poorest, whole));
+    }
+    return new PrintedApplication(
+        line,
+        a.target().standsThere()
+            ? Optional.empty()
+            : Optional.of(grid.speed(a.target().speedMps())),
+        grid.placeTo(a.brakingPointM(), of.atM()),
+        speed,
+        cues,
+        cases,
+        poorest,
+        poorest == 0 ? Optional.empty() : site(a.told().get(poorest), target.atM()),
+        step,
+        atBuffers);
+  }
+
+  // Rails
+
+  private PrintedCase one(
+      CaseResult c, Target target, Target of, boolean planned, boolean told, boolean whole) {
+    List<PrintedAnswer> answers = new ArrayList<>();
+    Optional<FailureAnswer> use = use(c, target);
+    for (FailureAnswer answer : c.answers()) {
+      answers.add(answer(answer, target, told, whole, use));
+    }
+    return new PrintedCase(
+        c.adhesion().name(),
+        c.plannedM().map(at -> point(c, at, of.atM(), planned)),
+        c.ownRun(),
+        c.ladder().stream()
+            .map(r -> new PrintedRung(brake(r.brake()), latest(r, of.atM(), told && whole)))
+            .toList(),
+        answers,
+        c.answers().isEmpty() ? Optional.empty() : Optional.of(protection(c, of.atM())));
+  }
+
+  private PrintedPoint point(CaseResult c, double atM, double targetM, boolean planned) {
+    List<PrintedOrder> technique =
+        planned
+            ? List.of(stage(new PrintedTrigger.AtPlace(), mainOf(c)))
+            : c.actions().stream().filter(a -> !a.command().isStand()).map(this::stage).toList();
+    return new PrintedPoint(
+        grid.placeTo(atM, targetM), technique, c.pastLastM().map(grid::lengthUp));
+  }
+
+  private PrintedCommand mainOf(CaseResult c) {
+    return new PrintedCommand.Brake(grid.pressure(c.mainPressurePa()), PrintedCommand.Stage.MAIN);
+  }
+
+  /** A braking told in one line has no stages, only pressures, speeds and times. */
+  private PrintedOrder stage(Action action) {
+    PrintedCommand does =
+        action
+            .command()
+            .brake()
+            .<PrintedCommand>map(
+                b ->
+                    new PrintedCommand.Brake(
+                        grid.pressure(b.pressurePa()), PrintedCommand.Stage.MAIN))
+            .orElseGet(() -> Telling.command(grid, action.command()));
+    PrintedTrigger on =
+        action
+            .trigger()
+            .match(
+                place -> new PrintedTrigger.AtPlace(),
+                up -> new PrintedTrigger.AtPlace(),
+                down -> Telling.trigger(grid, down),
+                after -> Telling.trigger(grid, after),
+                start -> new PrintedTrigger.AtPlace(),
+                stand -> new PrintedTrigger.AtPlace());
+    return stage(on, does);
+  }
+
+  private static PrintedOrder stage(PrintedTrigger on, PrintedCommand does) {
+    return new PrintedOrder(on, does, List.of());
+  }
+
+  private PrintedLatest latest(Rung rung, double targetM, boolean answered) {
+    boolean seen = answered && rung.brake().role() != BrakeSystem.Role.SERVICE;
+    return rung.latest()
+        .match(
+            point ->
+                new PrintedLatest.At(
+                    grid.placeTo(point.printedM(), targetM),
+                    grid.timeLeft(point.afterPlannedS()).seconds(),
+                    seen ? sightings.at(point.printedM()) : Seen.NOTHING),
+            nowhere -> new PrintedLatest.Nowhere(Reason.valueOf(nowhere.reason().name())));
+  }
+
+  private PrintedProtection protection(CaseResult c, double targetM) {
+    if (c.protectedM().isEmpty()) {
+      return new PrintedProtection.Nowhere();
+    }
+    double atM = c.protectedM().get();
+    if (c.plannedM().filter(p -> Math.abs(atM - p) < SAME_M).isPresent()) {
+      return new PrintedProtection.Same();
+    }
+    return new PrintedProtection.At(
+        grid.placeTo(atM, targetM), c.protectedCostS().map(grid::timeNeeded));
+  }
+
+  static PrintedBrake brake(BrakeSystem brake) {
+    return new PrintedBrake(
+        brake.role() == BrakeSystem.Role.EMERGENCY ? brake.name() : brake.shortName(),
+        PrintedBrake.Kind.valueOf(brake.role().name()));
+  }
+
+  // Answers
+
+  /** The first brake that suffices; where none does, the last there is. */
+  private Optional<FailureAnswer> use(CaseResult c, Target target) {
+    return c.answers().stream()
+        .filter(a -> leeway.bears(target, a))
+        .findFirst()
+        .or(() -> c.answers().stream().reduce((a, later) -> later));
+  }
+
+  private PrintedAnswer answer(
+      FailureAnswer answer,
+      Target target,
+      boolean told,
+      boolean whole,
+      Optional<FailureAnswer> use) {
+    boolean suffices = leeway.bears(target, answer);
+    boolean buffers =
+        told
+            && !answer.holds()
+            && answer.met().endsShortM().isPresent()
+            && (!whole || (suffices && use.filter(answer::equals).isPresent()));
+    return new PrintedAnswer(
+        brake(answer.brake()),
+        end(answer.met()),
+        answer.holds()
+            ? Optional.empty()
+            : Optional.of(grid.speedAtMost(answer.speedAtTargetMps())),
+        suffices,
+        told && whole && leeway.withinUnknownRoom(target, answer),
+        buffers ? leftToBuffers(answer, target) : Optional.empty());
+  }
+
+  private Optional<PrintedLength> leftToBuffers(FailureAnswer answer, Target target) {
+    double shortM = answer.met().endsShortM().orElse(0.0);
+    return target
+        .stop()
+        .flatMap(Target.Stop::buffersM)
+        .map(b -> grid.room(Math.max(0, b - target.atM() + shortM)));
+  }
+
+  private PrintedEnd end(Met met) {
+    return met.match(
+        at ->
+            at.shortM() >= 0
+                ? new PrintedEnd.ShortBy(grid.room(at.shortM()))
+                : new PrintedEnd.PastBy(grid.lengthUp(-at.shortM())),
+        nowhere -> new PrintedEnd.Nowhere(Reason.valueOf(nowhere.reason().name())));
+  }
+
+  private PrintedApplication.StepAnswer stepAnswer(Application a, Target target, int poorest) {
+    BrakeSystem brake = use(a.told().get(poorest), target).orElseThrow().brake();
+    FailureAnswer own =
+        a.cases().get(poorest).answers().stream()
+            .filter(x -> x.brake().equals(brake))
+            .findFirst()
+            .orElseThrow();
+    return new PrintedApplication.StepAnswer(
+        brake(brake),
+        own.holds() ? Optional.empty() : Optional.of(grid.speedAtMost(own.speedAtTargetMps())));
+  }
+
+  // Cues
+
+  private PrintedCues cues(Application a, Optional<Action> before) {
+    Cues cues = a.cues();
+    double onM = a.exactBrakingPointM() - a.brakingPointM();
+    boolean computed = cues.anchor().isPresent() && onM >= grid.units().lengthUnitM();
+    return new PrintedCues(
+        seen(a),
+        computed ? Optional.of(grid.room(onM)) : Optional.empty(),
+        cues.secondsBefore() < 1
+            ? Optional.empty()
+            : Optional.of(
+                new PrintedCues.Clock(grid.time(cues.secondsBefore()), before.map(this::done))),
+        backstop(a));
+  }
+
+  private PrintedCues.Done done(Action action) {
+    return new PrintedCues.Done(
+        Telling.command(grid, action.command()),
+        grid.place(action.atM()),
+        !action.trigger().atItsPlace());
+  }
+
+  private Seen seen(Application a) {
+    Cues cues = a.cues();
+    Optional<Seen.Thing> day =
+        cues.anchor()
+            .map(Landmark::name)
+            .map(n -> sightings.landmark(n, 0))
+            .or(() -> cues.day().map(d -> sightings.landmark(d.name(), cues.dayBeforeM())))
+            .or(() -> sightings.day(a.brakingPointM()));
+    Optional<Seen.Thing> night =
+        cues.night()
+            .map(n -> sightings.landmark(n.name(), cues.nightBeforeM()))
+            .or(() -> sightings.night(a.brakingPointM()));
+    return new Seen(day, night);
+  }
+
+  /**
+   * The landmark that says that it is too late while the next brake can still be applied; where
+   * none stands before that brake's last place, the clock.
+   */
+  private PrintedCues.Backstop backstop(Application a) {
+    Cues cues = a.cues();
+    double beyondM = a.brakingPointM() + cues.backstopAfterM();
+    Optional<Latest.Point> last = last(a);
+    boolean inTime = last.filter(l -> beyondM <= l.printedM() + 1e-6).isPresent();
+    if (inTime && cues.backstop().isPresent()) {
+      return new PrintedCues.Backstop(
+          cues.backstop().map(Landmark::name),
+          Optional.of(grid.room(cues.backstopAfterM())),
+          Optional.empty());
+    }
+    double after = last.map(Latest.Point::afterPlannedS).orElse(0.0);
+    return new PrintedCues.Backstop(
+        Optional.empty(),
+        Optional.empty(),
+        after >= 1 ? Optional.of(grid.timeLeft(after)) : Optional.empty());
+  }
+
+  /** The last place of the brake that is applied when the service brake fails. */
+  private static Optional<Latest.Point> last(Application a) {
+    List<Rung> ladder = a.told().get(0).ladder();
+    return ladder.stream()
+        .filter(r -> r.brake().role() != BrakeSystem.Role.SERVICE)
+        .findFirst()
+        .or(() -> ladder.stream().findFirst())
+        .flatMap(r -> r.latest().point());
+  }
+
+  // The rail that is told first
+
+  /**
+   * The planned rail, unless the braking passes a low-adhesion site: then the one on which the
+   * first fallback does worst.
+   */
+  private int poorest(Application a, Target target) {
+    List<CaseResult> cases = a.told();
+    int worst = 0;
+    for (int i = 1; i < cases.size(); i++) {
+      if (site(cases.get(i), target.atM()).isPresent() && !better(cases.get(i), cases.get(worst))) {
+        worst = i;
+      }
+    }
+    return worst;
+  }
+
+  /** The first site that the train is on between its braking point and the target. */
+  private Optional<String> site(CaseResult c, double targetM) {
+    if (c.plannedM().isEmpty() || c.answers().isEmpty()) {
+      return Optional.empty();
+    }
+    double rearM = c.plannedM().get() - assignment.formation().lengthM();
+    return assignment.route().lowAdhesion().stream()
+        .filter(s -> s.applies().to(assignment.direction(), assignment.lines()))
+        .filter(s -> beginsM(s) < targetM && endsM(s) > rearM)
+        .min(Comparator.comparingDouble(this::beginsM))
+        .map(LowAdhesionSite::name);
+  }
+
+  private double beginsM(LowAdhesionSite site) {
+    return Math.min(
+        assignment.path().metresAt(site.extent().from()),
+        assignment.path().metresAt(site.extent().to()));
+  }
+
+  private double endsM(LowAdhesionSite site) {
+    return Math.max(
+        assignment.path().metresAt(site.extent().from()),
+        assignment.path().metresAt(site.extent().to()));
+  }
+
+  /** Whether the first fallback does better on one rail than on another. */
+  private static boolean better(CaseResult one, CaseResult other) {
+    if (other.answers().isEmpty()) {
+      return false;
+    }
+    FailureAnswer a = one.answers().get(0);
+    FailureAnswer b = other.answers().get(0);
+    double aM = a.met().endsShortM().orElse(Double.NEGATIVE_INFINITY);
+    double bM = b.met().endsShortM().orElse(Double.NEGATIVE_INFINITY);
+    return aM > bM || (aM == bM && a.speedAtTargetMps() < b.speedAtTargetMps());
+  }
+}

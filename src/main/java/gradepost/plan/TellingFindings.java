@@ -1,0 +1,143 @@
+package gradepost.plan;
+
+import gradepost.route.BigDrop;
+import gradepost.told.PrintGrid;
+import gradepost.told.PrintedFinding;
+import gradepost.told.PrintedValue;
+import gradepost.told.Reason;
+import java.util.List;
+
+/** Puts findings as they are printed: the key of a sentence, and what stands in its holes. */
+public final class TellingFindings implements Finding.Cases<PrintedFinding> {
+  private final PrintGrid grid;
+
+  public TellingFindings(PrintGrid grid) {
+    this.grid = grid;
+  }
+
+  /** The sentence of a finding. */
+  public PrintedFinding of(Finding finding) {
+    return finding.match(this);
+  }
+
+  @Override
+  public PrintedFinding boardTooLate(Finding.BoardTooLate late) {
+    return says(
+        "board-too-late",
+        place(late.boardM()),
+        needed(late.boardM() - late.plannedM()),
+        place(late.plannedM()));
+  }
+
+  @Override
+  public PrintedFinding noBoard(Finding.NoBoard none) {
+    return says("no-board");
+  }
+
+  @Override
+  public PrintedFinding bigDrop(Finding.BigDrop drop) {
+    boolean third = BigDrop.isThird(drop.fromMps(), drop.toMps());
+    return third
+        ? says("big-drop-third", speed(drop.fromMps()), speed(drop.toMps()))
+        : says(
+            "big-drop-far",
+            speed(drop.fromMps()),
+            speed(drop.toMps()),
+            speed(BigDrop.FAR.metresPerSecond()));
+  }
+
+  @Override
+  public PrintedFinding platformTooShort(Finding.PlatformTooShort s) {
+    return s.doorInstruction().isBlank()
+        ? says("platform-too-short-no-doors", room(s.platformM()), needed(s.trainM()))
+        : says(
+            "platform-too-short-doors",
+            room(s.platformM()),
+            needed(s.trainM()),
+            new PrintedValue.Name(s.doorInstruction()));
+  }
+
+  @Override
+  public PrintedFinding noStopMark(Finding.NoStopMark none) {
+    return says("no-stop-mark", new PrintedValue.Count(none.cars()));
+  }
+
+  @Override
+  public PrintedFinding noBrakingPoint(Finding.NoBrakingPoint none) {
+    PrintedValue rail = new PrintedValue.Name(none.adhesion());
+    return none.service()
+        .match(
+            last -> says("no-braking-point-but", rail, place(last.printedM())),
+            nowhere -> says("no-braking-point", rail, why(nowhere.reason())));
+  }
+
+  @Override
+  public PrintedFinding nearBuffers(Finding.NearBuffers near) {
+    return says("near-buffers", room(near.distanceM()), needed(near.marginM()));
+  }
+
+  @Override
+  public PrintedFinding atBuffers(Finding.AtBuffers buffers) {
+    return says("at-buffers", atMost(buffers.speedMps()));
+  }
+
+  @Override
+  public PrintedFinding oftenLate(Finding.OftenLate late) {
+    PrintedValue share = new PrintedValue.Count(grid.share(late.share()));
+    return late.earlierM()
+        .map(m -> says("often-late", share, needed(m)))
+        .orElse(says("often-late-only", share));
+  }
+
+  @Override
+  public PrintedFinding sometimesNotHeld(Finding.SometimesNotHeld not) {
+    return says("sometimes-not-held", new PrintedValue.Count(grid.shareAtMost(not.share())));
+  }
+
+  @Override
+  public PrintedFinding brakeTestTooNear(Finding.BrakeTestTooNear test) {
+    return says(
+        "brake-test-too-near",
+        place(test.testM()),
+        needed(test.brakingM() - test.testM()),
+        needed(test.endM() - test.testM()));
+  }
+
+  @Override
+  public PrintedFinding lessToGive(Finding.LessToGive less) {
+    return says(
+        less.planned() ? "less-to-give" : "less-to-give-again",
+        new PrintedValue.Name(less.brake().name()),
+        new PrintedValue.Time(grid.timeLeft(less.afterS())),
+        new PrintedValue.Pressure(grid.pressureLeft(less.givesPa())),
+        new PrintedValue.Pressure(grid.pressure(less.brake().full().pascals())));
+  }
+
+  private static PrintedFinding says(String key, PrintedValue... values) {
+    return new PrintedFinding("finding." + key, List.of(values));
+  }
+
+  private PrintedValue place(double atM) {
+    return new PrintedValue.Place(grid.place(atM));
+  }
+
+  private PrintedValue speed(double mps) {
+    return new PrintedValue.Speed(grid.speed(mps));
+  }
+
+  private PrintedValue atMost(double mps) {
+    return new PrintedValue.Speed(grid.speedAtMost(mps));
+  }
+
+  private PrintedValue room(double metres) {
+    return new PrintedValue.Length(grid.room(metres));
+  }
+
+  private PrintedValue needed(double metres) {
+    return new PrintedValue.Length(grid.lengthUp(metres));
+  }
+
+  private static PrintedValue why(Latest.Reason reason) {
+    return new PrintedValue.Why(Reason.valueOf(reason.name()));
+  }
+}

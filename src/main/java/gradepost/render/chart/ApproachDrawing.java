@@ -1,0 +1,211 @@
+package gradepost.render.chart;
+
+import gradepost.briefing.ApproachChart;
+import gradepost.briefing.Curve;
+import gradepost.briefing.TrackStrip;
+import gradepost.render.chart.Canvas.Anchor;
+import gradepost.render.chart.Canvas.Ink;
+import gradepost.render.chart.Canvas.Pen;
+import gradepost.render.chart.LabelPlacer.Box;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Speed against distance to a target, over the track. */
+final class ApproachDrawing implements Drawing {
+  private static final double LEFT = 29;
+  private static final double RIGHT = 6;
+  private static final double TOP = 5;
+  private static final double PLOT = 96;
+  private static final double TALL = 170;
+
+  /** Radius of the ring round a number, and what it takes with its rim. */
+  static final double RING = 5.4;
+
+  private static final double SIZE = 2 * RING + 1.4;
+  private final ApproachChart chart;
+  private final Fonts fonts;
+  private final double plot;
+  private final Scale x;
+  private final Scale y;
+  private final TrackBands bands;
+
+  ApproachDrawing(ApproachChart chart, Fonts fonts) {
+    this.chart = chart;
+    this.fonts = fonts;
+    this.plot = chart.tall() ? TALL : PLOT;
+    TrackStrip track = chart.track();
+    this.x = new Scale(track.fromM(), track.toM(), LEFT, FULL_WIDTH - RIGHT);
+    this.y = new Scale(0, chart.topSpeed(), TOP + plot, TOP);
+    this.bands = new TrackBands(track, x, fonts, FULL_WIDTH - 1);
+  }
+
+  @Override
+  public double width() {
+    return FULL_WIDTH;
+  }
+
+  @Override
+  public double height() {
+    return TOP
+        + plot
+        + TrackBands.AXIS
+        + bands.flagsHeight()
+        + TrackBands.PROFILE
+        + TrackBands.CURVES
+        + TrackBands.LINE
+        + 2;
+  }
+
+  @Override
+  public void draw(Canvas canvas) {
+    double bottom = TOP + plot;
+    grid(canvas, bottom);
+    canvas.clip(LEFT, TOP, x.end() - LEFT, plot + 1);
+    chart.curves().stream()
+        .filter(c -> c.kind() == Curve.Kind.PERMISSIBLE)
+        .forEach(c -> hatch(canvas, c));
+    for (Curve c : chart.curves()) {
+      canvas.line(x.at(c.x()), y.at(c.y()), pen(c.kind()));
+    }
+    canvas.unclip();
+    double target = x.at(chart.targetM());
+    Pen mark = new Pen(1.1, Ink.BLACK, 5, 2, 1, 2);
+    canvas.line(target, TOP, target, bottom, mark);
+    double under = bottom + TrackBands.AXIS + bands.flagsHeight();
+    canvas.line(target, under, target, height() - 2, mark);
+    LabelPlacer placer = new LabelPlacer(new Box(LEFT, TOP, x.end() - LEFT, plot));
+    placer.take(new Box(target - 1, TOP, 2, plot));
+    List<Runnable> rings = pins(canvas, placer);
+    new LineLabels(chart, x, y, fonts, placer).draw(canvas);
+    rings.forEach(Runnable::run);
+    bands.axis(canvas, bottom);
+    double top = bottom + TrackBands.AXIS;
+    bands.flags(canvas, top);
+    top += bands.flagsHeight();
+    bands.profile(canvas, top);
+    top += TrackBands.PROFILE;
+    bands.curves(canvas, top);
+    top += TrackBands.CURVES;
+    bands.line(canvas, top);
+  }
+
+  private void grid(Canvas canvas, double bottom) {
+    Canvas.Type type = new Canvas.Type(8, false);
+    for (double v = 0; v <= chart.topSpeed() + 1e-9; v += chart.speedStep()) {
+      canvas.line(LEFT, y.at(v), x.end(), y.at(v), Pen.GRID);
+      if ((v > 0 && v < chart.topSpeed() - 1e-9) || v == 0) {
+        canvas.text(LEFT - 3, y.at(v) + 2.6, Long.toString(Math.round(v)), type, Anchor.END);
+      }
+    }
+    canvas.text(LEFT - 3, TOP + 5, chart.speedUnit(), type, Anchor.END);
+    for (TrackStrip.Tick tick : chart.track().ticks()) {
+      double at = x.at(tick.atM());
+      canvas.line(at, TOP, at, bottom, Pen.GRID);
+    }
+    canvas.line(LEFT, TOP, LEFT, bottom, new Pen(0.8, Ink.BLACK));
+  }
+
+  private void hatch(Canvas canvas, Curve c) {
+    double[] cx = c.x();
+    double[] cy = c.y();
+    for (int i = 0; i + 1 < cx.length; i += 2) {
+      double a = x.at(cx[i]);
+      double b = x.at(cx[i + 1]);
+      Hatch.fill(canvas, a, TOP, b - a, y.at(cy[i]) - TOP, 4.5, new Pen(0.35, Ink.DARK));
+    }
+  }
+
+  static Pen pen(Curve.Kind kind) {
+    return switch (kind) {
+      case PERMISSIBLE -> new Pen(2.4, Ink.BLACK);
+      case PLANNED -> new Pen(1.5, Ink.BLACK);
+      case SERVICE -> new Pen(1, Ink.BLACK, 9, 3);
+      case FALLBACK -> new Pen(1, Ink.BLACK, 4, 2.2);
+      case EMERGENCY -> new Pen(1.1, Ink.BLACK, 1.2, 2);
+      case DRIVEN -> new Pen(1.9, Ink.BLACK);
+    };
+  }
+
+  /**
+   * Strokes to the rings, and the rings: to be drawn when no stroke can run through one. Every pin
+   * has its ring; those of actions before the chart begins stand in a row at its foot, after an
+   * arrow.
+   */
+  private List<Runnable> pins(Canvas canvas, LabelPlacer placer) {
+    List<Runnable> rings = new ArrayList<>();
+    List<ApproachChart.Pin> shown = new ArrayList<>();
+    List<ApproachChart.Pin> before = new ArrayList<>();
+    chart.pins().forEach(p -> (p.atM() < chart.track().fromM() ? before : shown).add(p));
+    earlier(canvas, before, placer, rings);
+    for (ApproachChart.Pin pin : shown) {
+      placer.take(new Box(x.at(pin.atM()) - 1.5, y.at(pin.speed()) - 1.5, 3, 3));
+    }
+    for (ApproachChart.Pin pin : shown) {
+      double px = x.at(pin.atM());
+      double py = y.at(pin.speed());
+      Box box =
+          placer
+              .place(near(px, py))
+              .or(() -> placer.place(anywhere(px, py)))
+              .orElseThrow(() -> new IllegalStateException("no room for " + pin));
+      double cx = box.x() + SIZE / 2;
+      double cy = box.y() + SIZE / 2;
+      canvas.line(px, py, cx, cy, new Pen(0.6, Ink.BLACK));
+      canvas.disc(px, py, 1.5, Ink.BLACK, new Pen(0.3, Ink.BLACK));
+      rings.add(() -> ring(canvas, cx, cy, pin.number()));
+    }
+    return rings;
+  }
+
+  private void earlier(
+      Canvas canvas, List<ApproachChart.Pin> before, LabelPlacer placer, List<Runnable> rings) {
+    if (before.isEmpty()) {
+      return;
+    }
+    double cy = TOP + plot - SIZE / 2 - 2;
+    placer.take(new Box(LEFT, cy - SIZE / 2, 8 + before.size() * SIZE, SIZE));
+    canvas.area(
+        new double[] {LEFT + 2, LEFT + 7, LEFT + 7}, new double[] {cy, cy - 4, cy + 4}, Ink.BLACK);
+    for (int i = 0; i < before.size(); i++) {
+      double cx = LEFT + 8 + (i + 0.5) * SIZE;
+      String number = before.get(i).number();
+      rings.add(() -> ring(canvas, cx, cy, number));
+    }
+  }
+
+  private static List<Box> near(double px, double py) {
+    List<Box> wanted = new ArrayList<>();
+    for (double far : new double[] {12, 20, 28, 36, 46, 58}) {
+      for (double[] way :
+          new double[][] {
+            {-0.45, 0.9}, {0, 1}, {-0.8, 0.6}, {0.5, -0.9}, {0, -1}, {-1, 0}, {1, 0}
+          }) {
+        wanted.add(around(px + way[0] * far, py + way[1] * far));
+      }
+    }
+    return wanted;
+  }
+
+  /** The whole plot, the nearest first. */
+  private List<Box> anywhere(double px, double py) {
+    List<Box> all = new ArrayList<>();
+    for (double cx = LEFT + SIZE / 2; cx <= x.end(); cx += 4) {
+      for (double cy = TOP + SIZE / 2; cy <= TOP + plot; cy += 4) {
+        all.add(around(cx, cy));
+      }
+    }
+    all.sort(
+        Comparator.comparingDouble(b -> Math.hypot(b.x() + SIZE / 2 - px, b.y() + SIZE / 2 - py)));
+    return all;
+  }
+
+  private static Box around(double cx, double cy) {
+    return new Box(cx - SIZE / 2, cy - SIZE / 2, SIZE, SIZE);
+  }
+
+  private static void ring(Canvas canvas, double cx, double cy, String number) {
+    canvas.disc(cx, cy, RING, Ink.PAPER, new Pen(0.9, Ink.BLACK));
+    canvas.text(cx, cy + 2.7, number, new Canvas.Type(8, true), Anchor.MIDDLE);
+  }
+}

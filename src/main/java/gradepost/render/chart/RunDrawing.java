@@ -1,0 +1,131 @@
+package gradepost.render.chart;
+
+import gradepost.briefing.Curve;
+import gradepost.briefing.RunChart;
+import gradepost.render.chart.Canvas.Anchor;
+import gradepost.render.chart.Canvas.Ink;
+import gradepost.render.chart.Canvas.Pen;
+import gradepost.render.chart.LabelPlacer.Box;
+import java.util.List;
+
+/** A driven run over the planned one, and where the brake went on in each. */
+final class RunDrawing implements Drawing {
+  private static final double LEFT = 29;
+  private static final double RIGHT = 6;
+  private static final double LEGEND = 12;
+  private static final double PLOT = 104;
+  private static final double DISC = 4.6;
+  private final RunChart chart;
+  private final Fonts fonts;
+  private final Scale x;
+  private final Scale y;
+  private final TrackBands bands;
+
+  RunDrawing(RunChart chart, Fonts fonts) {
+    this.chart = chart;
+    this.fonts = fonts;
+    this.x = new Scale(chart.track().fromM(), chart.track().toM(), LEFT, FULL_WIDTH - RIGHT);
+    this.y = new Scale(0, chart.topSpeed(), LEGEND + PLOT, LEGEND);
+    this.bands = new TrackBands(chart.track(), x, fonts, FULL_WIDTH - 1);
+  }
+
+  @Override
+  public double width() {
+    return FULL_WIDTH;
+  }
+
+  @Override
+  public double height() {
+    return LEGEND + PLOT + TrackBands.AXIS + TrackBands.PROFILE + TrackBands.LINE + 2;
+  }
+
+  @Override
+  public void draw(Canvas canvas) {
+    double bottom = LEGEND + PLOT;
+    legend(canvas);
+    Canvas.Type type = new Canvas.Type(8, false);
+    for (double v = 0; v <= chart.topSpeed() + 1e-9; v += chart.speedStep()) {
+      canvas.line(LEFT, y.at(v), x.end(), y.at(v), Pen.GRID);
+      if (v < chart.topSpeed() - 1e-9) {
+        canvas.text(LEFT - 3, y.at(v) + 2.6, Long.toString(Math.round(v)), type, Anchor.END);
+      }
+    }
+    canvas.text(LEFT - 3, LEGEND + 5, chart.speedUnit(), type, Anchor.END);
+    canvas.clip(LEFT, LEGEND, x.end() - LEFT, PLOT + 1);
+    chart.curves().stream()
+        .filter(c -> c.kind() == Curve.Kind.PERMISSIBLE)
+        .forEach(c -> hatch(canvas, c));
+    for (Curve c : chart.curves()) {
+      canvas.line(x.at(c.x()), y.at(c.y()), pen(c.kind()));
+    }
+    canvas.unclip();
+    canvas.line(LEFT, LEGEND, LEFT, bottom, new Pen(0.8, Ink.BLACK));
+    LabelPlacer placer = new LabelPlacer(new Box(LEFT, LEGEND, x.end() - LEFT, PLOT));
+    discs(canvas, placer, chart.braked(), true);
+    discs(canvas, placer, chart.briefed(), false);
+    bands.axis(canvas, bottom);
+    double top = bottom + TrackBands.AXIS;
+    bands.profile(canvas, top);
+    bands.line(canvas, top + TrackBands.PROFILE);
+  }
+
+  /** The planned run steps back behind the driven one here. */
+  private static Pen pen(Curve.Kind kind) {
+    return kind == Curve.Kind.PLANNED ? new Pen(1.1, Ink.BLACK, 3.2, 2) : ApproachDrawing.pen(kind);
+  }
+
+  private void legend(Canvas canvas) {
+    double at = LEFT;
+    Canvas.Type type = new Canvas.Type(7.8, true);
+    for (Curve c : chart.curves()) {
+      canvas.line(at, 4, at + 22, 4, pen(c.kind()));
+      canvas.text(at + 26, 6.8, c.text(), type, Anchor.START);
+      at += 26 + fonts.width(c.text(), type) + 18;
+    }
+  }
+
+  private void hatch(Canvas canvas, Curve c) {
+    double[] cx = c.x();
+    double[] cy = c.y();
+    for (int i = 0; i + 1 < cx.length; i += 2) {
+      double a = x.at(cx[i]);
+      Hatch.fill(
+          canvas,
+          a,
+          LEGEND,
+          x.at(cx[i + 1]) - a,
+          y.at(cy[i]) - LEGEND,
+          4.5,
+          new Pen(0.35, Ink.DARK));
+    }
+  }
+
+  /** Numbers of the approaches beside their points: white on the plan, black on the run. */
+  private void discs(
+      Canvas canvas, LabelPlacer placer, List<RunChart.Point> points, boolean driven) {
+    for (RunChart.Point p : points) {
+      double px = x.at(p.atM());
+      double py = y.at(p.speed());
+      canvas.disc(px, py, 1.8, driven ? Ink.BLACK : Ink.PAPER, new Pen(0.8, Ink.BLACK));
+      double size = 2 * DISC + 1;
+      List<Box> wanted = new java.util.ArrayList<>();
+      for (double far : new double[] {9, 15, 22, 30}) {
+        for (double way : driven ? new double[] {1, -1} : new double[] {-1, 1}) {
+          for (double side : new double[] {0, -0.7, 0.7}) {
+            wanted.add(new Box(px + side * far - size / 2, py + way * far - size / 2, size, size));
+          }
+        }
+      }
+      placer
+          .place(wanted)
+          .ifPresent(
+              box -> {
+                double cx = box.x() + size / 2;
+                double cy = box.y() + size / 2;
+                canvas.line(px, py, cx, cy, new Pen(0.5, Ink.BLACK));
+                canvas.disc(cx, cy, DISC, driven ? Ink.PALE : Ink.PAPER, new Pen(0.8, Ink.BLACK));
+                canvas.text(cx, cy + 2.5, p.number(), new Canvas.Type(7, true), Anchor.MIDDLE);
+              });
+    }
+  }
+}

@@ -1,0 +1,146 @@
+package gradepost.ride;
+
+import gradepost.plan.Approach;
+import gradepost.plan.Command;
+import gradepost.plan.Plan;
+import gradepost.policy.RideFault;
+import gradepost.policy.RideRules;
+import gradepost.ride.Ride.Observed;
+import gradepost.ride.RideResult.Aspect;
+import gradepost.ride.RideResult.Mark;
+import gradepost.ride.RideResult.OfApproach;
+import gradepost.ride.RideResult.Outcome;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Scores a ride by the operator's rules. */
+public final class RideJudge {
+  /** What rounding of a typed or printed value may leave. */
+  private static final double SLACK = 1e-6;
+
+  private final Plan plan;
+  private final RideRules rules;
+
+  public RideJudge(Plan plan, RideRules rules) {
+    this.plan = plan;
+    this.rules = rules;
+  }
+
+  public RideResult judge(Ride ride) {
+    Map<Integer, Observed> observed = new LinkedHashMap<>();
+    for (Observed o : observed(ride)) {
+      observed.put(o.approach(), o);
+    }
+    List<OfApproach> out = new ArrayList<>();
+    for (Approach a : plan.approaches()) {
+      Observed o = observed.getOrDefault(a.number(), Observed.nothing(a.number()));
+      out.add(new OfApproach(a, firstPressure(a), o, marks(a, o)));
+    }
+    List<Mark> all = out.stream().flatMap(a -> a.marks().stream()).toList();
+    int seen = (int) all.stream().filter(m -> m.good().isPresent()).count();
+    int points = (int) all.stream().filter(m -> m.good().orElse(false)).count();
+    List<RideFault> faults = faults(out);
+    return new RideResult(
+        out, points, seen, all.size(), faults, outcome(points, seen, all.size(), faults));
+  }
+
+  private List<Observed> observed(Ride ride) {
+    if (ride instanceof Ride.Recorded recorded) {
+      return new RecordReading(plan, recorded).approaches();
+    }
+    return ((Ride.Typed) ride).approaches();
+  }
+
+  /**
+   * Pressure that the plan asks for at the first braking point of an approach; a check before it is
+   * none.
+   */
+  public static Optional<Double> firstPressure(Approach a) {
+    if (a.brakingPointM().isEmpty()) {
+      return Optional.empty();
+    }
+    double from = a.brakingPointM().get() - 1;
+    return a.actions().stream()
+        .filter(x -> x.atM() >= from)
+        .flatMap(x -> x.command().brake().stream())
+        .filter(b -> !b.checks())
+        .map(Command.Brake::pressurePa)
+        .findFirst();
+  }
+
+  private List<Mark> marks(Approach a, Observed o) {
+    List<Mark> out = new ArrayList<>();
+    if (a.brakingPointM().isPresent()) {
+      double point = a.brakingPointM().get();
+      double early = rules.early().metres() + SLACK;
+      double late = rules.late().metres() + SLACK;
+      out.add(
+          new Mark(
+              Aspect.POINT, o.brakedAtM().map(at -> at >= point - early && at <= point + late)));
+      out.add(
+          new Mark(
+              Aspect.SPEED,
+              o.brakedSpeedMps()
+                  .map(
+                      v -> within(v, a.brakingSpeedMps(), rules.speedWithin().metresPerSecond()))));
+      firstPressure(a)
+          .ifPresent(
+              p ->
+                  out.add(
+                      new Mark(
+                          Aspect.PRESSURE,
+                          o.firstPressurePa()
+                              .map(x -> within(x, p, rules.pressureWithin().pascals())))));
+    }
+    if (a.target().isStop()) {
+      out.add(
+          new Mark(
+              Aspect.STOP,
+              o.stopErrorM()
+                  .map(
+                      e ->
+                          e <= rules.stopShort().metres() + SLACK
+                              && e >= -rules.stopPast().metres() - SLACK)));
+    }
+    out.add(
+        new Mark(
+            Aspect.PERMISSIBLE,
+            o.overMps().map(v -> v <= rules.overspeed().metresPerSecond() + SLACK)));
+    out.add(new Mark(Aspect.HANDLES, o.forbidden().map(n -> n == 0)));
+    return out;
+  }
+
+  private static boolean within(double a, double b, double by) {
+    return Math.abs(a - b) <= by + SLACK;
+  }
+
+  private List<RideFault> faults(List<OfApproach> approaches) {
+    List<RideFault> out = new ArrayList<>();
+    if (approaches.stream().anyMatch(a -> a.outside(Aspect.PERMISSIBLE))) {
+      out.add(RideFault.OVERSPEED);
+    }
+    double past = rules.stopPast().metres() + SLACK;
+    if (approaches.stream()
+        .anyMatch(a -> a.observed().stopErrorM().filter(e -> e < -past).isPresent())) {
+      out.add(RideFault.PAST_THE_MARK);
+    }
+    if (approaches.stream().anyMatch(a -> a.outside(Aspect.HANDLES))) {
+      out.add(RideFault.FORBIDDEN_MOVEMENT);
+    }
+    return out;
+  }
+
+  private Outcome outcome(int points, int observed, int possible, List<RideFault> faults) {
+    if (faults.stream().anyMatch(rules.fails()::contains)) {
+      return Outcome.FAILED_BY_FAULT;
+    } else if (observed < rules.leastObserved() * possible - SLACK) {
+      return Outcome.NO_RESULT;
+    }
+    return points >= rules.passScore() * observed - SLACK
+        ? Outcome.PASSED
+        : Outcome.BELOW_THE_SCORE;
+  }
+}

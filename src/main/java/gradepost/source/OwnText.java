@@ -1,7 +1,0 @@
-package gradepost.source;
-
-/**
- * A text that only some tables know; whoever brings it says how it is read, and has to say how its
- * schema looks.
- */
-non-sealed interface OwnText<T> extends Scalar<T> {}

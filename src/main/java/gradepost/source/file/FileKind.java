@@ -1,0 +1,22 @@
+package gradepost.source.file;
+
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/** The five kinds of file; each file says its own under the key {@code gradepost}. */
+public enum FileKind {
+  ROUTE,
+  STOCK,
+  POLICY,
+  RESTRICTIONS,
+  PACK;
+
+  public String word() {
+    return name().toLowerCase(Locale.ROOT);
+  }
+
+  static String words() {
+    return Arrays.stream(values()).map(FileKind::word).collect(Collectors.joining(", "));
+  }
+}

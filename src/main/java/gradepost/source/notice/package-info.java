@@ -1,0 +1,12 @@
+/**
+ * Reads notices, from YAML or CSV, looks at each beside the route and the others, and writes them
+ * as they would be typed.
+ *
+ * <p>Comes in: the tree of a file, or a table. Goes out: restrictions, or problems at their places;
+ * or text that reads again as the same restriction. Not promised: that a notice says what the track
+ * needs.
+ */
+@NullMarked
+package gradepost.source.notice;
+
+import org.jspecify.annotations.NullMarked;

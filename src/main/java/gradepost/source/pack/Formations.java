@@ -1,0 +1,67 @@
+package gradepost.source.pack;
+
+import gradepost.pack.FormationRisk;
+import gradepost.stock.Formation;
+import gradepost.stock.Stock;
+import gradepost.units.Nearest;
+import gradepost.yaml.Nodes;
+import gradepost.yaml.Reader;
+import gradepost.yaml.SourcePosition;
+import gradepost.yaml.Values;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Finds the formations that a pack names. */
+final class Formations {
+
+  static List<Formation> named(Values pack, Stock stock) {
+    List<String> known = stock.formations().stream().map(Formation::name).toList();
+    List<String> names = pack.find(PackTable.FORMATIONS).orElse(List.of());
+    List<Formation> found = new ArrayList<>();
+    for (int i = 0; i < names.size(); i++) {
+      String name = names.get(i);
+      SourcePosition spot = pack.spot(PackTable.FORMATIONS, i);
+      Optional<Formation> formation =
+          stock.formations().stream().filter(f -> f.name().equals(name)).findFirst();
+      if (formation.isEmpty()) {
+        pack.in()
+            .error(
+                spot,
+                "the stock has no formation " + Nodes.shown(name),
+                String.join(", ", known),
+                Nearest.to(name, known).orElse(""));
+      } else if (found.contains(formation.get())) {
+        pack.in()
+            .error(
+                spot,
+                "formation " + Nodes.shown(name) + " is listed twice",
+                "each formation once",
+                "");
+      } else {
+        found.add(formation.get());
+      }
+    }
+    return found;
+  }
+
+  /** Items of one formation name one that the stock has; it need not be printed now. */
+  static void ofRisks(Values pack, Reader in, Stock stock) {
+    List<String> known = stock.formations().stream().map(Formation::name).toList();
+    List<FormationRisk> risks = new ArrayList<>();
+    pack.find(PackTable.DIRECTIONS)
+        .ifPresent(all -> all.forEach(d -> risks.addAll(d.formationRisks())));
+    pack.find(PackTable.FORMATION_RISKS).ifPresent(risks::addAll);
+    for (FormationRisk risk : risks) {
+      if (!known.contains(risk.formation())) {
+        in.error(
+            in.spot(risk, PackTable.RISK_FORMATION),
+            "the stock has no formation " + Nodes.shown(risk.formation()),
+            String.join(", ", known),
+            Nearest.to(risk.formation(), known).orElse(""));
+      }
+    }
+  }
+
+  private Formations() {}
+}

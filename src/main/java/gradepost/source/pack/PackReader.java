@@ -1,0 +1,303 @@
+package gradepost.source.pack;
+
+import gradepost.pack.PaperKind;
+import gradepost.pack.TemporaryRestriction;
+import gradepost.policy.Policy;
+import gradepost.route.Route;
+import gradepost.route.audit.CantLimits;
+import gradepost.source.file.FileHeading;
+import gradepost.source.file.FileKind;
+import gradepost.source.file.FileNames;
+import gradepost.source.file.Input;
+import gradepost.source.file.SourceFiles;
+import gradepost.source.file.SourceFiles.Bytes;
+import gradepost.source.file.SourceFiles.Content;
+import gradepost.source.file.SourceFiles.Unreadable;
+import gradepost.source.notice.NoticeAudit;
+import gradepost.source.notice.Notices;
+import gradepost.source.notice.NoticesTable;
+import gradepost.source.pack.PackTable.TypedPack;
+import gradepost.source.policy.PolicyAgainstStock;
+import gradepost.source.policy.PolicyTable;
+import gradepost.source.route.RouteFrame;
+import gradepost.source.route.RouteTable;
+import gradepost.source.route.SpeedTables;
+import gradepost.source.stock.StockTable;
+import gradepost.stock.Stock;
+import gradepost.units.PrintedText;
+import gradepost.yaml.Key;
+import gradepost.yaml.Nodes;
+import gradepost.yaml.Problem;
+import gradepost.yaml.Problems;
+import gradepost.yaml.Reader;
+import gradepost.yaml.Reading;
+import gradepost.yaml.SourcePosition;
+import gradepost.yaml.Values;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.BiFunction;
+import org.yaml.snakeyaml.nodes.Node;
+
+/** Reads a pack, the files that it names, and then each against the others. */
+public final class PackReader {
+  private final SourceFiles files;
+  private final Shelves shelves;
+  private final Reader in;
+  private final Map<String, Input> inputs = new LinkedHashMap<>();
+  private Problems fromFiles = Problems.NONE;
+
+  public PackReader(SourceFiles files, Shelves shelves, String name) {
+    this.files = files;
+    this.shelves = shelves;
+    this.in = new Reader(name, RouteFrame.UNKNOWN);
+  }
+
+  /** What packs have in common. */
+  public record Shelves(
+      ReadCache<Route> routes,
+      ReadCache<Stock> stocks,
+      ReadCache<Policy> policies,
+      ReadCache<Notices> notices,
+      Map<Audited, Problems> audits) {
+    public Shelves() {
+      this(
+          new ReadCache<>(),
+          new ReadCache<>(),
+          new ReadCache<>(),
+          new ReadCache<>(),
+          new ConcurrentHashMap<>());
+    }
+  }
+
+  /** A route as it was read, and the limits of cant by which it was looked at. */
+  record Audited(Reader in, CantLimits limits) {}
+
+  /** One file that the pack names, and how it was read, for checks that come later. */
+  private record Read<T>(T value, Reader in) {}
+
+  public Reading<PackFile> read() {
+    Content content = files.read(in.file());
+    PrintedText.obstacle(FileNames.last(in.file()))
+        .ifPresent(
+            why ->
+                in.error(
+                    new SourcePosition(in.file(), 1, 1),
+                    "the name of the file, which is printed on the papers, " + why,
+                    PrintedText.ALLOWED,
+                    ""));
+    Optional<Values> opened =
+        FileHeading.load(content, in)
+            .filter(root -> FileHeading.isKind(root, FileKind.PACK, in))
+            .flatMap(root -> PackTable.PACK.open(root, "the file", in));
+    if (opened.isEmpty()) {
+      return new Reading.Rejected<>(in.problems());
+    }
+    String own = FileNames.last(in.file());
+    inputs.put(own, new Input(own, ((Bytes) content).bytes()));
+    Values values = opened.get();
+    boolean good = PackTable.PACK.readAll(PackTable.PACK.keys(), values, in);
+    Optional<TypedPack> typed = PackTable.PACK.finish(values, good, 0);
+    Optional<PackFile> pack = resolve(values, typed);
+    Problems problems = in.problems().and(fromFiles);
+    return Reading.of(pack.filter(p -> !problems.hasErrors()), problems);
+  }
+
+  private Optional<PackFile> resolve(Values values, Optional<TypedPack> typed) {
+    Optional<Read<Route>> route =
+        named(values, PackTable.ROUTE, FileKind.ROUTE, shelves.routes(), RouteTable::read);
+    Optional<Read<Stock>> stock =
+        named(
+            values,
+            PackTable.STOCK,
+            FileKind.STOCK,
+            shelves.stocks(),
+            (root, reader) -> StockTable.STOCK.read(root, "the file", reader));
+    Optional<Read<Policy>> policy =
+        named(
+            values,
+            PackTable.POLICY,
+            FileKind.POLICY,
+            shelves.policies(),
+            (root, reader) -> PolicyTable.POLICY.read(root, "the file", reader));
+    List<Read<Notices>> notices = notices(values, route);
+    List<gradepost.stock.Formation> formations =
+        stock.map(s -> Formations.named(values, s.value())).orElse(List.of());
+    route.ifPresent(r -> audit(r, policy.map(p -> p.value().cant()).orElse(CantLimits.USUAL)));
+    if (stock.isPresent() && policy.isPresent()) {
+      Reader reader = new Reader(policy.get().in());
+      PolicyAgainstStock.check(policy.get().value(), stock.get().value(), formations, reader);
+      fromFiles = fromFiles.and(reader.problems());
+    }
+    List<DirectionPart> directions = new ArrayList<>();
+    if (route.isPresent()) {
+      DirectionResolver resolver = new DirectionResolver(route.get().value(), in);
+      values
+          .find(PackTable.DIRECTIONS)
+          .ifPresent(all -> all.forEach(d -> resolver.resolve(d).ifPresent(directions::add)));
+    }
+    stock.ifPresent(s -> Formations.ofRisks(values, in, s.value()));
+    signOffHasRules(values, policy.map(Read::value));
+    if (typed.isEmpty() || route.isEmpty() || stock.isEmpty() || policy.isEmpty()) {
+      return Optional.empty();
+    }
+    TypedPack pack = typed.get();
+    List<TemporaryRestriction> all =
+        notices.stream().flatMap(n -> n.value().all().stream()).toList();
+    return Optional.of(
+        new PackFile(
+            pack.title(),
+            route.get().value(),
+            stock.get().value(),
+            policy.get().value(),
+            all,
+            notices.stream().flatMap(n -> n.value().none().stream()).toList(),
+            directions,
+            formations,
+            pack.load(),
+            pack.issue(),
+            pack.highRisk(),
+            pack.formationRisks(),
+            pack.accepted(),
+            pack.cards(),
+            pack.papers(),
+            List.copyOf(inputs.values()),
+            new Origins(readers(route, notices))));
+  }
+
+  private void audit(Read<Route> route, CantLimits limits) {
+    fromFiles =
+        fromFiles.and(
+            shelves
+                .audits()
+                .computeIfAbsent(
+                    new Audited(route.in(), limits),
+                    key -> Audit.of(route.value(), limits, route.in())));
+  }
+
+  /** Every reader, the pack's own first, so that any record can be found again in its file. */
+  private List<Reader> readers(Optional<Read<Route>> route, List<Read<Notices>> notices) {
+    List<Reader> readers = new ArrayList<>(List.of(in));
+    route.ifPresent(r -> readers.add(r.in()));
+    notices.forEach(n -> readers.add(n.in()));
+    return readers;
+  }
+
+  private void signOffHasRules(Values values, Optional<Policy> policy) {
+    boolean wanted =
+        values.find(PackTable.PAPERS).filter(p -> p.contains(PaperKind.SIGN_OFF)).isPresent();
+    if (wanted && policy.isPresent() && policy.get().signOff().isEmpty()) {
+      values.error(
+          PackTable.PAPERS,
+          "sign-off papers are wanted, and the policy has no rules for them",
+          "a policy with the group sign-off",
+          "");
+    }
+  }
+
+  private List<Read<Notices>> notices(Values values, Optional<Read<Route>> route) {
+    RouteFrame frame = route.map(r -> RouteFrame.of(r.value())).orElse(RouteFrame.UNKNOWN);
+    List<Read<Notices>> notices = new ArrayList<>();
+    Map<String, SourcePosition> references = new LinkedHashMap<>();
+    List<String> names = values.find(PackTable.RESTRICTIONS).orElse(List.of());
+    for (int i = 0; i < names.size(); i++) {
+      file(
+              names.get(i),
+              values.spot(PackTable.RESTRICTIONS, i),
+              FileKind.RESTRICTIONS,
+              frame,
+              shelves.notices(),
+              (root, reader) -> NoticesTable.NOTICES_FILE.read(root, "the file", reader))
+          .ifPresent(
+              read -> {
+                notices.add(read);
+                route.ifPresent(r -> features(read, r.value()));
+                uniqueReferences(read, references);
+              });
+    }
+    return notices;
+  }
+
+  private void features(Read<Notices> read, Route route) {
+    Reader reader = new Reader(read.in());
+    new NoticeAudit(route, reader).features(read.value().all());
+    fromFiles = fromFiles.and(reader.problems());
+  }
+
+  /** A reference is the name by which a driver is told of a restriction: one in the whole pack. */
+  private void uniqueReferences(Read<Notices> read, Map<String, SourcePosition> references) {
+    for (TemporaryRestriction notice : read.value().all()) {
+      SourcePosition spot = read.in().spot(notice, SpeedTables.REFERENCE);
+      Optional<SourcePosition> first =
+          Optional.ofNullable(references.putIfAbsent(notice.reference(), spot));
+      first.ifPresent(
+          there ->
+              fromFiles =
+                  fromFiles.and(
+                      new Problems(
+                          List.of(
+                              Problem.error(
+                                  spot,
+                                  "the reference %s stands in %s too, on %s"
+                                      .formatted(
+                                          Nodes.shown(notice.reference()),
+                                          there.file(),
+                                          there.inWords()),
+                                  "each reference once",
+                                  "")))));
+    }
+  }
+
+  private <T> Optional<Read<T>> named(
+      Values values,
+      Key<String> key,
+      FileKind kind,
+      ReadCache<T> shelf,
+      BiFunction<Node, Reader, Optional<T>> read) {
+    return values
+        .find(key)
+        .flatMap(name -> file(name, values.spot(key), kind, RouteFrame.UNKNOWN, shelf, read));
+  }
+
+  private <T> Optional<Read<T>> file(
+      String reference,
+      SourcePosition spot,
+      FileKind kind,
+      RouteFrame frame,
+      ReadCache<T> shelf,
+      BiFunction<Node, Reader, Optional<T>> read) {
+    Optional<String> tidy = FileNames.tidy(reference);
+    if (tidy.isEmpty()) {
+      in.error(
+          spot,
+          "the file " + Nodes.shown(reference) + " is not named as seen from this one",
+          "a relative name with slashes, such as ../stock/unit.yaml",
+          reference.contains("\\") && !reference.contains(":") ? reference.replace('\\', '/') : "");
+      return Optional.empty();
+    }
+    String name = FileNames.seenFrom(in.file(), tidy.get());
+    Content content = files.read(name);
+    if (content instanceof Unreadable unreadable) {
+      in.error(spot, "the file " + name + " cannot be read: " + unreadable.why(), "", "");
+      return Optional.empty();
+    }
+    byte[] bytes = ((Bytes) content).bytes();
+    inputs.put(tidy.get(), new Input(tidy.get(), bytes));
+    ReadCache.Read<T> found =
+        shelf.get(
+            new ReadCache.Key(new Input(name, bytes), frame),
+            key -> {
+              Reader reader = new Reader(name, frame);
+              Optional<T> value =
+                  FileHeading.load(content, reader)
+                      .filter(root -> FileHeading.isKind(root, kind, reader))
+                      .flatMap(root -> read.apply(root, reader));
+              return new ReadCache.Read<>(value, reader);
+            });
+    fromFiles = fromFiles.and(found.in().problems());
+    return found.value().map(v -> new Read<>(v, found.in()));
+  }
+}

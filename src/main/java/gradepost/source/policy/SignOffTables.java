@@ -1,0 +1,147 @@
+package gradepost.source.policy;
+
+import static gradepost.source.policy.PolicyTables.said;
+
+import gradepost.policy.Currency;
+import gradepost.policy.PaperRules;
+import gradepost.policy.RideFault;
+import gradepost.policy.RideRules;
+import gradepost.policy.SignOffRules;
+import gradepost.policy.StripLayer;
+import gradepost.policy.Subject;
+import gradepost.source.policy.PolicyTables.Said;
+import gradepost.source.stock.BrakeTables;
+import gradepost.units.Length;
+import gradepost.units.Pressure;
+import gradepost.units.QuantityKind;
+import gradepost.units.Speed;
+import gradepost.yaml.Common;
+import gradepost.yaml.Key;
+import gradepost.yaml.ListOf;
+import gradepost.yaml.ObjectSchema;
+import gradepost.yaml.Scalar;
+import java.util.List;
+
+/** The key table of a policy's rules for sign-off papers. */
+final class SignOffTables {
+  private static final Scalar<Double> SHARE =
+      Scalar.Quantity.of(QuantityKind.PERCENT, "1 %", "100 %");
+
+  static final Key<Said<Double>> PAPERS =
+      said("papers", count("a number of papers", 1, 12), "Knowledge papers, of equal weight.");
+  static final Key<Said<Double>> QUESTIONS =
+      said("questions", count("a number of questions", 12, 60), "Questions in each paper.");
+  static final Key<Said<Double>> PASS_MARK =
+      said("pass-mark", SHARE, "Share of right answers that passes.");
+  static final Key<Said<List<Subject>>> MUST_PASS =
+      said(
+          "must-pass",
+          ListOf.any(Scalar.Choice.of(Subject.class)),
+          "Subjects in which every answer has to be right.");
+  static final Key<Said<List<StripLayer>>> BLANK_STRIP =
+      said(
+          "blank-strip",
+          ListOf.some(Scalar.Choice.of(StripLayer.class)),
+          "What is left out of the strip that the learner fills in.");
+
+  static final Key<Said<Length>> EARLY =
+      said("early", Common.length("0 m", "2 km"), "How far before its point the brake may go on.");
+  static final Key<Said<Length>> LATE =
+      said("late", Common.length("0 m", "500 m"), "How far after its point the brake may go on.");
+  static final Key<Said<Speed>> SPEED_WITHIN =
+      said(
+          "speed-within",
+          PolicyTables.difference(),
+          "By how much the speed at the point may differ.");
+  static final Key<Said<Pressure>> PRESSURE_WITHIN =
+      said(
+          "pressure-within",
+          BrakeTables.PRESSURE,
+          "By how much the pressure of the first application may differ.");
+  static final Key<Said<Length>> STOP_SHORT =
+      said(
+          "stop-short", Common.length("0 m", "100 m"), "How far short of its mark is a good stop.");
+  static final Key<Said<Length>> STOP_PAST =
+      said("stop-past", Common.length("0 m", "50 m"), "How far past its mark is a good stop.");
+  static final Key<Said<Speed>> OVERSPEED =
+      said(
+          "overspeed",
+          PolicyTables.difference(),
+          "What over the permissible speed is put down to reading the instrument.");
+  static final Key<Said<Double>> LEAST_OBSERVED =
+      said("least-observed", SHARE, "Share of the points that has to be observed for a result.");
+  static final Key<Said<Double>> PASS_SCORE =
+      said("pass-score", SHARE, "Share of the points that passes.");
+  static final Key<Said<List<RideFault>>> FAILS =
+      said(
+          "fails",
+          ListOf.any(Scalar.Choice.of(RideFault.class)),
+          "What fails a ride whatever its score.");
+  static final ObjectSchema<RideRules> RIDE_SHAPE =
+      ObjectSchema.of(
+          "the score of a ride",
+          List.of(
+              EARLY,
+              LATE,
+              SPEED_WITHIN,
+              PRESSURE_WITHIN,
+              STOP_SHORT,
+              STOP_PAST,
+              OVERSPEED,
+              LEAST_OBSERVED,
+              PASS_SCORE,
+              FAILS),
+          v ->
+              new RideRules(
+                  v.get(EARLY).value(),
+                  v.get(LATE).value(),
+                  v.get(SPEED_WITHIN).value(),
+                  v.get(PRESSURE_WITHIN).value(),
+                  v.get(STOP_SHORT).value(),
+                  v.get(STOP_PAST).value(),
+                  v.get(OVERSPEED).value(),
+                  v.get(LEAST_OBSERVED).value(),
+                  v.get(PASS_SCORE).value(),
+                  v.get(FAILS).value()));
+  static final Key<RideRules> RIDE =
+      Key.required("ride", RIDE_SHAPE, "How an assessed ride is scored.");
+
+  static final Key<Said<Double>> LAPSE =
+      said("lapse-months", count("months", 1, 60), "Months without a trip until it lapses.");
+  static final Key<Said<Double>> REFRESH =
+      said("refresh-trips", count("trips", 1, 60), "Trips with an instructor that bring it back.");
+  static final Key<Said<Double>> REVIEW =
+      said("review-months", count("months", 1, 60), "Months from signing to the first review.");
+  static final ObjectSchema<Currency> CURRENCY_SHAPE =
+      ObjectSchema.of(
+          "the currency",
+          List.of(LAPSE, REFRESH, REVIEW),
+          v ->
+              new Currency(
+                  v.get(LAPSE).value().intValue(),
+                  v.get(REFRESH).value().intValue(),
+                  v.get(REVIEW).value().intValue()));
+  static final Key<Currency> CURRENCY =
+      Key.required("currency", CURRENCY_SHAPE, "How long a signature stands.");
+
+  static final ObjectSchema<SignOffRules> SIGN_OFF =
+      ObjectSchema.of(
+          "the rules of signing off",
+          List.of(PAPERS, QUESTIONS, PASS_MARK, MUST_PASS, BLANK_STRIP, RIDE, CURRENCY),
+          v ->
+              new SignOffRules(
+                  new PaperRules(
+                      v.get(PAPERS).value().intValue(),
+                      v.get(QUESTIONS).value().intValue(),
+                      v.get(PASS_MARK).value(),
+                      v.get(MUST_PASS).value(),
+                      v.get(BLANK_STRIP).value()),
+                  v.get(RIDE),
+                  v.get(CURRENCY)));
+
+  private static Scalar<Double> count(String noun, int least, int most) {
+    return new Scalar.PlainNumber(noun, true, least, most);
+  }
+
+  private SignOffTables() {}
+}

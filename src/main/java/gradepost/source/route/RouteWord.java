@@ -1,0 +1,101 @@
+package gradepost.source.route;
+
+import gradepost.route.place.Direction;
+import gradepost.units.Nearest;
+import gradepost.yaml.Nodes;
+import gradepost.yaml.OwnKind;
+import gradepost.yaml.Reader;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.yaml.snakeyaml.nodes.Node;
+import org.yaml.snakeyaml.nodes.ScalarNode;
+
+/**
+ * A word that the route itself defines: one of its directions or of its running lines. Where the
+ * route is not known the word is left unread.
+ */
+public sealed interface RouteWord<T> extends OwnKind<T> {
+
+  @Override
+  default boolean isOneText() {
+    return true;
+  }
+
+  /** What each word means on this route. */
+  Map<String, T> words(RouteFrame frame);
+
+  @Override
+  default Optional<T> read(Node node, String label, Reader in) {
+    if (!(node instanceof ScalarNode scalar) || scalar.getValue().isBlank()) {
+      in.error(node, label + " is " + Nodes.described(node), allowed(), "");
+      return Optional.empty();
+    }
+    Map<String, T> words = words(RouteFrame.of(in));
+    String word = scalar.getValue().strip();
+    Optional<T> value = Optional.ofNullable(words.get(word));
+    if (value.isEmpty() && !words.isEmpty()) {
+      in.error(
+          node,
+          label + " " + Nodes.shown(word) + " is not known on this route",
+          String.join(", ", words.keySet()),
+          Nearest.to(word, words.keySet()).orElse(""));
+    }
+    return value;
+  }
+
+  /** One direction. */
+  record OneDirection() implements RouteWord<Direction> {
+    @Override
+    public String allowed() {
+      return "the name of one direction of the route";
+    }
+
+    @Override
+    public Map<String, Direction> words(RouteFrame frame) {
+      Map<String, Direction> words = new LinkedHashMap<>();
+      frame.names().forEach((direction, name) -> words.put(name, direction));
+      return words;
+    }
+  }
+
+  /** One direction, or "both". */
+  record Directions() implements RouteWord<Set<Direction>> {
+    public static final String BOTH = "both";
+    static final Set<Direction> EITHER = Set.of(Direction.FORWARD, Direction.BACKWARD);
+
+    @Override
+    public String allowed() {
+      return "the name of one direction of the route, or both";
+    }
+
+    @Override
+    public Map<String, Set<Direction>> words(RouteFrame frame) {
+      Map<String, Set<Direction>> words = new LinkedHashMap<>();
+      frame.names().forEach((direction, name) -> words.put(name, Set.of(direction)));
+      if (!words.isEmpty()) {
+        words.put(BOTH, EITHER);
+      }
+      return words;
+    }
+  }
+
+  /** One running line. */
+  record Line() implements RouteWord<String> {
+    @Override
+    public String allowed() {
+      return "the name of a running line of the route";
+    }
+
+    @Override
+    public Map<String, String> words(RouteFrame frame) {
+      Map<String, String> words = new LinkedHashMap<>();
+      List<String> lines = new ArrayList<>(frame.lines());
+      lines.forEach(line -> words.put(line, line));
+      return words;
+    }
+  }
+}

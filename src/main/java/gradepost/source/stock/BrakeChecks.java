@@ -1,0 +1,168 @@
+package gradepost.source.stock;
+
+import gradepost.stock.BrakeControl;
+import gradepost.stock.BrakePercentage;
+import gradepost.stock.BrakeSystem;
+import gradepost.units.Pressure;
+import gradepost.units.Rounding;
+import gradepost.units.UnitStyle;
+import gradepost.yaml.Common;
+import gradepost.yaml.Nodes;
+import gradepost.yaml.Order;
+import gradepost.yaml.Values;
+import java.util.List;
+import java.util.Locale;
+
+/** Checks of brake systems, each by itself and of all together. */
+public final class BrakeChecks {
+  private static final double SAME_PA = 100;
+
+  static void stepsUpToFull(Values v) {
+    Common.whenBoth(
+        v,
+        BrakeTables.CONTROL,
+        BrakeTables.FULL,
+        (control, full) -> {
+          if (!(control instanceof BrakeControl.Steps steps)) {
+            return;
+          }
+          List<Pressure> pressures = steps.pressures();
+          Pressure last = pressures.get(pressures.size() - 1);
+          Order.rising(
+              pressures,
+              Pressure::pascals,
+              p -> v.spot(BrakeTables.CONTROL),
+              "the pressures of the steps",
+              v.in());
+          if (pressures.stream().anyMatch(p -> p.pascals() > full.pascals() + SAME_PA)) {
+            v.error(
+                BrakeTables.CONTROL,
+                "a step is above full, which is " + text(full),
+                "steps that rise to full",
+                "");
+          } else if (last.pascals() < full.pascals() - SAME_PA) {
+            v.error(
+                BrakeTables.CONTROL,
+                "the last step is %s, and full is %s".formatted(text(last), text(full)),
+                "steps that rise to full",
+                "");
+          }
+        });
+  }
+
+  /** An ordinary application cannot give more than cylinder and reservoir standing equal. */
+  static void pipeGivesFull(Values v) {
+    if (v.find(BrakeTables.ROLE).filter(r -> r != BrakeSystem.Role.EMERGENCY).isEmpty()) {
+      return;
+    }
+    Common.whenBoth(
+        v,
+        BrakeTables.PIPE_KEY,
+        BrakeTables.FULL,
+        (pipe, full) -> {
+          double most = pipe.cylinderPa(pipe.fullReductionPa());
+          if (full.pascals() > most * 1.02) {
+            v.error(
+                BrakeTables.FULL,
+                "full is %s, and the pipe gives %s at most"
+                    .formatted(text(full), text(new Pressure(most))),
+                "what the pipe gives, or less",
+                "");
+          }
+        });
+  }
+
+  /** A distributor comes to its limit before the pipe is empty. */
+  static void limitWithinPipe(Values v) {
+    v.find(BrakeTables.RATIO)
+        .ifPresent(
+            ratio ->
+                Common.whenBoth(
+                    v,
+                    BrakeTables.PIPE_PRESSURE,
+                    BrakeTables.LIMIT,
+                    (pipe, limit) -> {
+                      if (limit.pascals() >= ratio * pipe.pascals()) {
+                        v.error(
+                            BrakeTables.LIMIT,
+                            "limit is %s, and an empty pipe gives %s"
+                                .formatted(text(limit), text(new Pressure(ratio * pipe.pascals()))),
+                            "less than ratio times pressure",
+                            "");
+                      }
+                    }));
+  }
+
+  /** One service brake; at most one system for each of the other roles. */
+  static void roles(Values v) {
+    v.find(StockTable.BRAKES)
+        .ifPresent(
+            brakes -> {
+              for (BrakeSystem.Role role : BrakeSystem.Role.values()) {
+                List<BrakeSystem> those =
+                    brakes.systems().stream().filter(b -> b.role() == role).toList();
+                String word = role.name().toLowerCase(Locale.ROOT);
+                if (those.size() > 1) {
+                  v.in()
+                      .error(
+                          v.in().spot(those.get(1), BrakeTables.ROLE),
+                          "a second brake system has the role " + word,
+                          "one for each role",
+                          "");
+                } else if (those.isEmpty() && role == BrakeSystem.Role.SERVICE) {
+                  v.error(
+                      StockTable.BRAKES, "no brake system has the role service", "one of them", "");
+                }
+              }
+            });
+  }
+
+  /** A percentage is converted up to a speed and a length of train. */
+  static void withinConversion(Values v) {
+    if (v.find(StockTable.BRAKES)
+        .filter(b -> b.systems().stream().anyMatch(s -> s.percentage().isPresent()))
+        .isEmpty()) {
+      return;
+    }
+    v.find(StockTable.MAXIMUM)
+        .filter(speed -> speed.compareTo(BrakePercentage.MOST_SPEED) > 0)
+        .ifPresent(
+            speed ->
+                v.error(
+                    StockTable.MAXIMUM,
+                    "maximum-speed is too high for a brake percentage",
+                    "200 km/h or less, or brakes by force and systems",
+                    ""));
+    Common.whenBoth(
+        v,
+        StockTable.VEHICLES,
+        StockTable.FORMATIONS,
+        (vehicles, formations) -> {
+          for (StockTable.NamedTypes formation : formations) {
+            double metres =
+                formation.types().stream()
+                    .flatMap(t -> vehicles.stream().filter(x -> x.type().equals(t)))
+                    .mapToDouble(x -> x.length().metres())
+                    .sum();
+            if (metres > BrakePercentage.MOST_LENGTH.metres()) {
+              v.in()
+                  .error(
+                      v.in().spot(formation),
+                      "formation %s is %.0f m long, too long for a brake percentage"
+                          .formatted(Nodes.shown(formation.name()), metres),
+                      "900 m or less, or brakes by force and systems",
+                      "");
+            }
+          }
+        });
+  }
+
+  /** "50 psi (3.4 bar)": a stock file may be written in either. */
+  public static String text(Pressure pressure) {
+    return "%s psi (%s)"
+        .formatted(
+            Rounding.NEAREST.whole(pressure.psi()), UnitStyle.METRIC.pressure(pressure.pascals()));
+  }
+
+  private BrakeChecks() {}
+}

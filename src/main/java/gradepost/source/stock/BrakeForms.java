@@ -1,0 +1,163 @@
+package gradepost.source.stock;
+
+import gradepost.route.audit.AuditRule;
+import gradepost.source.stock.StockTable.Brakes;
+import gradepost.stock.BrakeAction;
+import gradepost.stock.BrakePercentage;
+import gradepost.stock.BrakePreset;
+import gradepost.stock.BrakeSystem;
+import gradepost.stock.PipeLaw;
+import gradepost.stock.StatedBrakeForce;
+import gradepost.units.Length;
+import gradepost.units.Pressure;
+import gradepost.units.PressureRate;
+import gradepost.units.QuantityKind;
+import gradepost.units.Span;
+import gradepost.yaml.Common;
+import gradepost.yaml.Forms;
+import gradepost.yaml.Key;
+import gradepost.yaml.ListOf;
+import gradepost.yaml.ListOr;
+import gradepost.yaml.ObjectSchema;
+import gradepost.yaml.Problem;
+import gradepost.yaml.Scalar;
+import gradepost.yaml.Severity;
+import gradepost.yaml.ValueType;
+import gradepost.yaml.Values;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** Key tables of the brake where it is a usual arrangement, or known by its percentage only. */
+final class BrakeForms {
+  private static final Scalar.Quantity<Span> PART =
+      Scalar.Quantity.of(QuantityKind.TIME, "0 s", "60 s");
+
+  static final Key<Span> BUILD_UP_A =
+      Key.required("a", PART, "The part of the build-up that every train has.");
+  static final Key<Span> BUILD_UP_B = Key.required("b", PART, "For each hundred metres of train.");
+  static final Key<Span> BUILD_UP_C =
+      Key.required("c", PART, "For the square of the hundreds of metres.");
+  static final Key<Length> LEAST =
+      Key.preset(
+          "least",
+          Common.length("0 m", "2 km"),
+          new Length(0),
+          "0 m",
+          "Shorter trains count as this long.");
+  static final ObjectSchema<BrakeAction.ByLength> BUILD_UP_SHAPE =
+      ObjectSchema.of(
+          "a build-up by length",
+          List.of(BUILD_UP_A, BUILD_UP_B, BUILD_UP_C, LEAST),
+          v ->
+              new BrakeAction.ByLength(
+                  v.get(BUILD_UP_A).seconds(),
+                  v.get(BUILD_UP_B).seconds(),
+                  v.get(BUILD_UP_C).seconds(),
+                  v.get(LEAST)));
+  static final Key<BrakeAction.ByLength> BUILD_UP =
+      Key.required(
+          "build-up",
+          BUILD_UP_SHAPE,
+          "Time until the whole train brakes, a + b·L/100 + c·(L/100)² with L in metres.");
+
+  static final Key<PressureRate> RECHARGE =
+      Key.optional(
+          "recharge",
+          Scalar.Quantity.of(QuantityKind.PRESSURE_RATE, "0.05 psi/s", "50 psi/s"),
+          "How fast the reservoirs on the vehicles fill again after a full release; left out where"
+              + " they are always full.");
+
+  static final Key<BrakePreset> PRESET =
+      Key.required("preset", new Scalar.Choice<>(presets()), "A usual arrangement of brakes.");
+  static final Key<List<BrakeSystem>> SYSTEMS =
+      Key.required(
+          "systems",
+          new ListOr<>(
+              ListOf.some(BrakeTables.SYSTEM).upTo(6).unique("name", "short"),
+              ObjectSchema.of(
+                  "a usual arrangement", List.of(PRESET), v -> v.get(PRESET).systems())),
+          "The ways of braking the train.");
+  static final Key<StatedBrakeForce> FORCE =
+      Key.required("force", BrakeTables.FORCE, "From cylinder pressure to force.");
+
+  static final Key<Double> PERCENTAGE =
+      Key.required(
+          "percentage",
+          new Scalar.PlainNumber("a braked weight percentage", false, 30, 250),
+          "Braked weight percentage of the train, if nothing more is known of its brake. More than"
+              + " 135 counts as 135 in service braking.");
+  static final Key<Pressure> GAUGE =
+      Key.required(
+          "full",
+          Scalar.Quantity.of(QuantityKind.PRESSURE, "1 psi", "150 psi"),
+          "What the cylinder gauge shows when the brake is fully applied.");
+
+  static final Forms<Brakes> BRAKES = new Forms<>("the brakes", forms());
+
+  private static Map<String, ValueType<? extends Brakes>> forms() {
+    Map<String, ValueType<? extends Brakes>> forms = new LinkedHashMap<>();
+    forms.put(
+        PERCENTAGE.name(),
+        ObjectSchema.of(
+                "a brake by its percentage", List.of(PERCENTAGE, GAUGE), BrakeForms::byPercentage)
+            .checked(BrakeForms::countsLessInService));
+    forms.put(
+        FORCE.name(),
+        ObjectSchema.of(
+            "the brakes", List.of(FORCE, SYSTEMS), v -> new Brakes(v.get(FORCE), v.get(SYSTEMS))));
+    return forms;
+  }
+
+  private static Brakes byPercentage(Values v) {
+    Pressure full = v.get(GAUGE);
+    BrakePercentage percentage = new BrakePercentage(v.get(PERCENTAGE));
+    return new Brakes(
+        percentage.inService().force(full),
+        List.of(percentage.service(full), percentage.emergency(full)));
+  }
+
+  /** Tells that a high percentage counts for less in service braking than the file says. */
+  private static void countsLessInService(Values v) {
+    v.find(PERCENTAGE)
+        .filter(percentage -> percentage > BrakePercentage.MOST_IN_SERVICE)
+        .ifPresent(
+            percentage ->
+                v.in()
+                    .add(
+                        new Problem(
+                            v.spot(PERCENTAGE),
+                            Severity.NOTE,
+                            "the percentage counts as %.0f in service braking, and in full in emergency"
+                                .formatted(BrakePercentage.MOST_IN_SERVICE),
+                            "",
+                            "",
+                            AuditRule.PERCENTAGE_CUT.code())));
+  }
+
+  private static Map<String, BrakePreset> presets() {
+    Map<String, BrakePreset> words = new LinkedHashMap<>();
+    for (BrakePreset preset : BrakePreset.values()) {
+      words.put(preset.name().toLowerCase(Locale.ROOT).replace('_', '-'), preset);
+    }
+    return words;
+  }
+
+  /** Reservoirs fill again from a pipe, whose law and pressure must then be known. */
+  static void rechargesFromPipe(Values v) {
+    if (v.find(RECHARGE).isPresent() && !v.has(BrakeTables.PIPE_KEY)) {
+      v.error(RECHARGE, "recharge is given without a pipe to recharge from", "pipe beside it", "");
+    }
+    if (v.find(RECHARGE).isPresent()
+        && v.find(BrakeTables.PIPE_KEY).filter(PipeLaw.Distributor.class::isInstance).isPresent()) {
+      v.error(
+          RECHARGE,
+          "recharge is given for a distributor, whose reservoirs a second pipe keeps full",
+          "recharge with the law ratio or boyle only",
+          "");
+    }
+  }
+
+  private BrakeForms() {}
+}

@@ -1,0 +1,38 @@
+package gradepost.source.stock;
+
+import gradepost.stock.RotatingMass;
+import gradepost.units.Mass;
+import gradepost.units.Parsed;
+import gradepost.units.Parsed.Bad;
+import gradepost.units.Parsed.Ok;
+import gradepost.units.QuantityKind;
+import gradepost.yaml.OwnText;
+import gradepost.yaml.Scalar;
+
+/** A rotating mass: a share of the tare, "8 %", or a mass, "4.8 t". */
+public record RotatingText() implements OwnText<RotatingMass> {
+  public static final Scalar.Quantity<Double> SHARE =
+      Scalar.Quantity.of(QuantityKind.PERCENT, "0 %", "40 %");
+  public static final Scalar.Quantity<Mass> MASS =
+      Scalar.Quantity.of(QuantityKind.MASS, "0 t", "120 t");
+
+  @Override
+  public String allowed() {
+    return SHARE.allowed() + ", or " + MASS.allowed();
+  }
+
+  @Override
+  public Parsed<RotatingMass> parse(String text) {
+    Parsed<Double> share = SHARE.parse(text);
+    Parsed<Mass> mass = MASS.parse(text);
+    if (share instanceof Ok<Double> ok) {
+      return new Ok<>(new RotatingMass.ShareOfTare(ok.value()), ok.convention());
+    }
+    if (mass instanceof Ok<Mass> ok) {
+      return new Ok<>(new RotatingMass.Stated(ok.value()), ok.convention());
+    }
+    boolean meantMass = QuantityKind.MASS.parse(text) instanceof Ok;
+    Bad<?> bad = (Bad<?>) (meantMass ? mass : share);
+    return new Bad<>(bad.what(), allowed(), bad.maybe());
+  }
+}

@@ -1,0 +1,106 @@
+package gradepost.source.table;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.yaml.snakeyaml.error.Mark;
+
+/**
+ * A table of cells with their places, by RFC 4180: cells in quotation marks may hold separators,
+ * line ends and doubled quotation marks. The separator is a comma, or a semicolon where the first
+ * line has more of them. Empty lines and lines that begin with {@code #} are left out.
+ */
+public final class CsvText {
+
+  /** A cell; line and column count from 1. */
+  public record Cell(String text, int line, int column) {
+    public Mark mark() {
+      return new Mark("", 0, line - 1, column - 1, new int[0], 0);
+    }
+  }
+
+  private final String text;
+  private final char separator;
+  private int at;
+  private int line = 1;
+  private int lineStart;
+
+  private CsvText(String text) {
+    this.text = text;
+    String first =
+        text.lines().filter(l -> !l.isBlank() && !l.startsWith("#")).findFirst().orElse("");
+    long commas = first.chars().filter(c -> c == ',').count();
+    this.separator = first.chars().filter(c -> c == ';').count() > commas ? ';' : ',';
+  }
+
+  public static List<List<Cell>> rows(String text) {
+    CsvText table = new CsvText(text);
+    List<List<Cell>> rows = new ArrayList<>();
+    while (table.at < text.length()) {
+      boolean comment = text.charAt(table.at) == '#';
+      List<Cell> row = table.row();
+      if (!comment && row.stream().anyMatch(c -> !c.text().isBlank())) {
+        rows.add(row);
+      }
+    }
+    return rows;
+  }
+
+  private List<Cell> row() {
+    List<Cell> row = new ArrayList<>();
+    row.add(cell());
+    while (at < text.length() && text.charAt(at) == separator) {
+      at++;
+      row.add(cell());
+    }
+    if (at < text.length() && text.charAt(at) == '\r') {
+      at++;
+    }
+    if (at < text.length() && text.charAt(at) == '\n') {
+      at++;
+      newLine();
+    }
+    return row;
+  }
+
+  private void newLine() {
+    line++;
+    lineStart = at;
+  }
+
+  private Cell cell() {
+    int startLine = line;
+    int column = at - lineStart + 1;
+    if (at < text.length() && text.charAt(at) == '"') {
+      return new Cell(quoted(), startLine, column);
+    }
+    int start = at;
+    while (at < text.length() && text.charAt(at) != separator && !lineEnd(text.charAt(at))) {
+      at++;
+    }
+    return new Cell(text.substring(start, at).strip(), startLine, column);
+  }
+
+  private String quoted() {
+    StringBuilder out = new StringBuilder();
+    at++;
+    while (at < text.length()) {
+      char c = text.charAt(at++);
+      if (c == '"' && at < text.length() && text.charAt(at) == '"') {
+        at++;
+      } else if (c == '"') {
+        break;
+      } else if (c == '\n') {
+        newLine();
+      }
+      out.append(c);
+    }
+    while (at < text.length() && text.charAt(at) != separator && !lineEnd(text.charAt(at))) {
+      out.append(text.charAt(at++));
+    }
+    return out.toString();
+  }
+
+  private static boolean lineEnd(char c) {
+    return c == '\n' || c == '\r';
+  }
+}

@@ -1,9 +1,0 @@
-package gradepost.stock;
-
-/** How the friction of the brake blocks or pads changes with speed. */
-public sealed interface BlockLaw
-    permits ConstantBlocks, CastIronKarwatzki, FrictionTable, DecelerationSteps {
-
-  /** Friction at this speed, on a scale of the law's own: only ratios count. */
-  double friction(double speedMps);
-}

@@ -1,9 +1,0 @@
-package gradepost.stock;
-
-/** Composition blocks or pads taken as the same at every speed. */
-public record ConstantBlocks() implements BlockLaw {
-  @Override
-  public double friction(double speedMps) {
-    return 1;
-  }
-}

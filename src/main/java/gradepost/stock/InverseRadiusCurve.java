@@ -1,9 +1,0 @@
-package gradepost.stock;
-
-/** {@code k/R} in N/kN with R in metres; {@code k} is the user's (500 to 800 in handbooks). */
-public record InverseRadiusCurve(double k) implements CurveLaw {
-  @Override
-  public double nPerKn(double radiusM) {
-    return k / radiusM;
-  }
-}

@@ -1,0 +1,13 @@
+package gradepost.stock.law;
+
+/**
+ * Cast iron on steel by the speed term of Karwatzki's formula: {@code (V + 100)/(5·V + 100)}, V in
+ * km/h. From memory; stated for 0 to about 120 km/h.
+ */
+public record CastIronKarwatzki() implements BlockLaw {
+  @Override
+  public double friction(double speedMps) {
+    double kmh = Math.max(0, speedMps) * 3.6;
+    return (kmh + 100) / (5 * kmh + 100);
+  }
+}

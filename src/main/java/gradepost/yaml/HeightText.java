@@ -1,0 +1,31 @@
+package gradepost.yaml;
+
+import gradepost.units.Length;
+import gradepost.units.Parsed;
+import gradepost.units.Parsed.Bad;
+import gradepost.units.Parsed.Ok;
+import gradepost.units.QuantityKind;
+
+/** A height above a datum: a length that may lie below it, "−1.2 m". In metres. */
+public record HeightText() implements OwnText<Double> {
+  private static final double MOST_M = 5000;
+
+  @Override
+  public String allowed() {
+    return "a height, such as 84.6 m, 277.5 ft or -1.2 m";
+  }
+
+  @Override
+  public Parsed<Double> parse(String text) {
+    boolean below = text.startsWith("-") || text.startsWith("\u2212");
+    Parsed<Length> length = QuantityKind.LENGTH.parse(below ? text.substring(1).strip() : text);
+    if (length instanceof Bad<Length> bad) {
+      return new Bad<>(bad.what(), allowed(), bad.maybe());
+    }
+    Ok<Length> ok = (Ok<Length>) length;
+    double metres = ok.value().metres();
+    return metres > MOST_M
+        ? new Bad<>(Nodes.shown(text) + " is out of range", allowed(), "")
+        : new Ok<>(below ? -metres : metres, ok.convention());
+  }
+}

@@ -1,0 +1,134 @@
+package gradepost.yaml;
+
+import gradepost.units.Nearest;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import org.yaml.snakeyaml.nodes.MappingNode;
+import org.yaml.snakeyaml.nodes.Node;
+import org.yaml.snakeyaml.nodes.NodeTuple;
+import org.yaml.snakeyaml.nodes.ScalarNode;
+
+/**
+ * A key table: a group of keys that makes one value.
+ *
+ * @param noun what the group describes, with its article ("a curve")
+ * @param keys in the order in which they are read and documented
+ * @param checks of keys against each other; each reports what it finds
+ * @param build makes the value; called only when every key was good and no check complained
+ */
+public record ObjectSchema<T>(
+    String noun, List<Key<?>> keys, List<Consumer<Values>> checks, Function<Values, T> build)
+    implements ValueType<T> {
+  public ObjectSchema {
+    keys = List.copyOf(keys);
+    checks = List.copyOf(checks);
+  }
+
+  public static <T> ObjectSchema<T> of(String noun, List<Key<?>> keys, Function<Values, T> build) {
+    return new ObjectSchema<>(noun, keys, List.of(), build);
+  }
+
+  public ObjectSchema<T> checked(Consumer<Values> check) {
+    List<Consumer<Values>> more = new ArrayList<>(checks);
+    more.add(check);
+    return new ObjectSchema<>(noun, keys, more, build);
+  }
+
+  public List<String> keyNames() {
+    return keys.stream().map(Key::name).toList();
+  }
+
+  @Override
+  public String allowed() {
+    return noun + " with the keys " + String.join(", ", keyNames());
+  }
+
+  @Override
+  public Optional<T> read(Node node, String label, Reader in) {
+    int before = in.count();
+    return open(node, label, in)
+        .flatMap(values -> finish(values, readAll(keys, values, in), before));
+  }
+
+  /** Reads only some of the keys; whether all of them were good. */
+  public boolean readAll(List<Key<?>> some, Values values, Reader in) {
+    boolean good = true;
+    for (Key<?> key : some) {
+      good &= readOne(key, values, in);
+    }
+    return good;
+  }
+
+  /** Makes the value when all keys were good and no check complains. */
+  public Optional<T> finish(Values values, boolean good, int problemsBefore) {
+    checks.forEach(check -> check.accept(values));
+    if (!good || values.in().count() > problemsBefore) {
+      return Optional.empty();
+    }
+    try {
+      T value = build.apply(values);
+      values.remember(value);
+      return Optional.of(value);
+    } catch (IllegalArgumentException e) {
+      values.in().error(values.spot(), String.valueOf(e.getMessage()), "", "");
+      return Optional.empty();
+    }
+  }
+
+  private static <V> boolean readOne(Key<V> key, Values values, Reader in) {
+    Optional<Node> node = values.node(key);
+    if (node.isEmpty()) {
+      return !key.required();
+    }
+    Optional<V> value = key.kind().read(node.get(), key.name(), in);
+    value.ifPresent(v -> values.put(key, v));
+    return value.isPresent();
+  }
+
+  /** The group itself: that it is one, that its keys are known, given once, and none is missing. */
+  public Optional<Values> open(Node node, String label, Reader in) {
+    if (!(node instanceof MappingNode mapping)) {
+      in.error(node, label + " is " + Nodes.described(node), allowed(), "");
+      return Optional.empty();
+    }
+    Map<String, Node> seen = new HashMap<>();
+    for (NodeTuple tuple : mapping.getValue()) {
+      Node name = tuple.getKeyNode();
+      if (!(name instanceof ScalarNode scalar)) {
+        in.error(name, "a key of " + noun + " is " + Nodes.described(name), "a word", "");
+        continue;
+      }
+      String word = scalar.getValue();
+      Node first = seen.putIfAbsent(word, name);
+      if (first != null) {
+        in.error(
+            name,
+            "the key "
+                + Nodes.shown(word)
+                + " is given twice, first on "
+                + SourcePosition.of(in.file(), first).inWords(),
+            "each key once",
+            "");
+      } else if (!keyNames().contains(word)) {
+        List<String> free =
+            keyNames().stream().filter(k -> Reader.valueOf(mapping, k).isEmpty()).toList();
+        in.error(
+            name,
+            noun + " has no key " + Nodes.shown(word),
+            String.join(", ", keyNames()),
+            Nearest.to(word, free).orElse(""));
+      }
+    }
+    for (Key<?> key : keys) {
+      if (key.required() && !seen.containsKey(key.name())) {
+        in.error(node, noun + " lacks the key \"" + key.name() + "\"", key.kind().allowed(), "");
+      }
+    }
+    return Optional.of(new Values(mapping, in));
+  }
+}

@@ -1,0 +1,39 @@
+package gradepost.yaml;
+
+import java.util.List;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+
+/** Checks that a list runs the right way. */
+public final class Order {
+
+  public static <T> void rising(
+      List<T> values,
+      ToDoubleFunction<T> by,
+      Function<T, SourcePosition> spot,
+      String what,
+      Reader in) {
+    for (int i = 1; i < values.size(); i++) {
+      if (by.applyAsDouble(values.get(i)) <= by.applyAsDouble(values.get(i - 1))) {
+        in.error(
+            spot.apply(values.get(i)), what + " do not rise here", "each above the one before", "");
+      }
+    }
+  }
+
+  public static <T> void falling(
+      List<T> values,
+      ToDoubleFunction<T> by,
+      Function<T, SourcePosition> spot,
+      String what,
+      Reader in) {
+    for (int i = 1; i < values.size(); i++) {
+      if (by.applyAsDouble(values.get(i)) >= by.applyAsDouble(values.get(i - 1))) {
+        in.error(
+            spot.apply(values.get(i)), what + " do not fall here", "each below the one before", "");
+      }
+    }
+  }
+
+  private Order() {}
+}

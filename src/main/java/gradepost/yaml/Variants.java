@@ -1,0 +1,55 @@
+package gradepost.yaml;
+
+import gradepost.units.Nearest;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import org.yaml.snakeyaml.nodes.MappingNode;
+import org.yaml.snakeyaml.nodes.Node;
+import org.yaml.snakeyaml.nodes.ScalarNode;
+
+/**
+ * Several key tables of which one key says which is meant.
+ *
+ * @param key the name of that key; every table has it too
+ */
+public record Variants<T>(String noun, String key, Map<String, ObjectSchema<? extends T>> shapes)
+    implements ValueType<T> {
+  public Variants {
+    shapes = Collections.unmodifiableMap(new LinkedHashMap<>(shapes));
+  }
+
+  @Override
+  public String allowed() {
+    return noun + " with " + key + ": " + String.join(", ", shapes.keySet());
+  }
+
+  @Override
+  public Optional<T> read(Node node, String label, Reader in) {
+    if (!(node instanceof MappingNode mapping)) {
+      in.error(node, label + " is " + Nodes.described(node), allowed(), "");
+      return Optional.empty();
+    }
+    Optional<Node> which = Reader.valueOf(mapping, key);
+    if (which.isEmpty()) {
+      in.error(node, noun + " lacks the key \"" + key + "\"", allowed(), "");
+      return Optional.empty();
+    }
+    String word = which.get() instanceof ScalarNode scalar ? scalar.getValue().strip() : "";
+    Optional<ObjectSchema<? extends T>> shape = Optional.ofNullable(shapes.get(word));
+    if (shape.isEmpty()) {
+      in.error(
+          which.get(),
+          key
+              + " "
+              + (word.isEmpty()
+                  ? "is " + Nodes.described(which.get())
+                  : Nodes.shown(word) + " is not known"),
+          String.join(", ", shapes.keySet()),
+          Nearest.to(word, shapes.keySet()).orElse(""));
+      return Optional.empty();
+    }
+    return shape.get().read(node, label, in).map(value -> value);
+  }
+}

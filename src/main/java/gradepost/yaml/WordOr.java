@@ -1,0 +1,30 @@
+package gradepost.yaml;
+
+import gradepost.units.Nearest;
+import java.util.List;
+import java.util.Optional;
+import org.yaml.snakeyaml.nodes.Node;
+import org.yaml.snakeyaml.nodes.ScalarNode;
+
+/** Either one fixed word with its value, or a list or a group of keys. */
+public record WordOr<T>(String word, T value, ValueType<? extends T> other)
+    implements ValueType<T> {
+
+  @Override
+  public String allowed() {
+    return word + ", or " + other.allowed();
+  }
+
+  @Override
+  public Optional<T> read(Node node, String label, Reader in) {
+    if (node instanceof ScalarNode scalar) {
+      if (scalar.getValue().strip().equals(word)) {
+        return Optional.of(value);
+      }
+      String near = Nearest.to(scalar.getValue(), List.of(word)).orElse("");
+      in.error(node, label + " is " + Nodes.described(node), allowed(), near);
+      return Optional.empty();
+    }
+    return other.read(node, label, in).map(v -> v);
+  }
+}

@@ -1,0 +1,132 @@
+package gradepost.yaml;
+
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CharsetDecoder;
+import java.nio.charset.CoderResult;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+import org.yaml.snakeyaml.LoaderOptions;
+import org.yaml.snakeyaml.Yaml;
+import org.yaml.snakeyaml.constructor.SafeConstructor;
+import org.yaml.snakeyaml.error.Mark;
+import org.yaml.snakeyaml.error.MarkedYAMLException;
+import org.yaml.snakeyaml.error.YAMLException;
+import org.yaml.snakeyaml.nodes.Node;
+import org.yaml.snakeyaml.reader.StreamReader;
+
+/** From the bytes of a file to its tree of nodes; no value is made, no type is guessed. */
+public final class YamlText {
+  private static final int CODE_POINTS = 4_000_000;
+  private static final int DEPTH = 30;
+  private static final int ALIASES = 50;
+
+  public static Optional<Node> compose(String file, byte[] bytes, Consumer<Problem> problems) {
+    return compose(file, bytes, "", problems);
+  }
+
+  /**
+   * The tree of a file.
+   *
+   * @param wanted what an empty file should hold at least
+   */
+  public static Optional<Node> compose(
+      String file, byte[] bytes, String wanted, Consumer<Problem> problems) {
+    Optional<String> text = decode(file, bytes, problems);
+    return text.flatMap(t -> tree(file, t, wanted, problems));
+  }
+
+  private static Optional<Node> tree(
+      String file, String text, String wanted, Consumer<Problem> problems) {
+    try {
+      @Nullable Node root = yaml().compose(new java.io.StringReader(text));
+      if (root == null) {
+        problems.accept(
+            Problem.error(new SourcePosition(file, 1, 1), "the file is empty", wanted, ""));
+      }
+      return Optional.ofNullable(root);
+    } catch (MarkedYAMLException e) {
+      @Nullable Mark mark = e.getProblemMark() != null ? e.getProblemMark() : e.getContextMark();
+      SourcePosition spot =
+          mark == null ? new SourcePosition(file, 1, 1) : SourcePosition.of(file, mark);
+      String problem = e.getProblem() == null ? "it cannot be read" : e.getProblem();
+      String context = e.getContext() == null ? "" : " (" + oneLine(e.getContext()) + ")";
+      problems.accept(
+          Problem.error(spot, "not YAML: " + oneLine(problem) + context, "", hint(problem)));
+    } catch (YAMLException e) {
+      problems.accept(
+          Problem.error(
+              new SourcePosition(file, 1, 1),
+              "not YAML: " + oneLine(String.valueOf(e.getMessage())),
+              "",
+              ""));
+    }
+    return Optional.empty();
+  }
+
+  private static Yaml yaml() {
+    LoaderOptions options = new LoaderOptions();
+    options.setCodePointLimit(CODE_POINTS);
+    options.setNestingDepthLimit(DEPTH);
+    options.setMaxAliasesForCollections(ALIASES);
+    options.setAllowRecursiveKeys(false);
+    options.setAllowDuplicateKeys(false);
+    options.setProcessComments(false);
+    return new Yaml(new SafeConstructor(options));
+  }
+
+  /** Strict UTF-8, with or without a byte-order mark; and nothing that YAML calls unprintable. */
+  public static Optional<String> decode(String file, byte[] bytes, Consumer<Problem> problems) {
+    CharsetDecoder decoder =
+        StandardCharsets.UTF_8
+            .newDecoder()
+            .onMalformedInput(CodingErrorAction.REPORT)
+            .onUnmappableCharacter(CodingErrorAction.REPORT);
+    ByteBuffer in = ByteBuffer.wrap(bytes);
+    CharBuffer out = CharBuffer.allocate(bytes.length + 1);
+    CoderResult result = decoder.decode(in, out, true);
+    String text = out.flip().toString();
+    if (result.isError()) {
+      problems.accept(
+          Problem.error(spotOfEnd(file, text), "a byte that is not UTF-8", "text in UTF-8", ""));
+      return Optional.empty();
+    }
+    String plain = text.startsWith("\ufeff") ? text.substring(1) : text;
+    for (int i = 0; i < plain.length(); i += Character.charCount(plain.codePointAt(i))) {
+      if (!StreamReader.isPrintable(plain.codePointAt(i))) {
+        problems.accept(
+            Problem.error(
+                spotOfEnd(file, plain.substring(0, i)),
+                "the control character U+%04X".formatted(plain.codePointAt(i)),
+                "printable text",
+                ""));
+        return Optional.empty();
+      }
+    }
+    return Optional.of(plain);
+  }
+
+  private static SourcePosition spotOfEnd(String file, String before) {
+    int line = 1 + (int) before.chars().filter(c -> c == '\n').count();
+    return new SourcePosition(file, line, before.length() - before.lastIndexOf('\n'));
+  }
+
+  private static String hint(String problem) {
+    if (problem.contains("\\t")) {
+      return "spaces in place of the tab";
+    }
+    return problem.contains("mapping values are not allowed")
+        ? "quotation marks round a text that holds a colon"
+        : "";
+  }
+
+  private static String oneLine(String text) {
+    String line = text.replaceAll("\\s+", " ").strip();
+    return line.length() > 160 ? line.substring(0, 157) + "…" : line;
+  }
+
+  private YamlText() {}
+}

@@ -1,0 +1,221 @@
+package gradepost.app.issue;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import gradepost.app.AssessRide;
+import gradepost.app.Brief;
+import gradepost.app.store.Answer;
+import gradepost.app.store.Progress;
+import gradepost.pack.PaperKind;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.verapdf.core.VeraPDFException;
+import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
+import org.verapdf.pdfa.Foundries;
+import org.verapdf.pdfa.PDFAParser;
+import org.verapdf.pdfa.PDFAValidator;
+import org.verapdf.pdfa.flavours.PDFAFlavour;
+import org.verapdf.pdfa.results.TestAssertion;
+
+/** Property: an instructor's round: print, fill in, score. */
+class SignOffIT {
+  private static final Progress SILENT =
+      new Progress() {
+        @Override
+        public void expect(int papers) {}
+
+        @Override
+        public void done(String paper) {}
+      };
+
+  @TempDir Path folder;
+
+  @Test
+  void printsAssessesAndReports() throws IOException {
+    Path pack = oneCourse();
+    Answer printed = brief(pack, "papers");
+    assertThat(printed.problems()).isEmpty();
+    assertThat(printed.written().stream().map(p -> p.getFileName().toString()))
+        .containsExactly(
+            "ormel-out-3-car.pdf",
+            "ormel-out-3-car.html",
+            "ormel-out-3-car-sign-off.pdf",
+            "ormel-out-3-car-sign-off.html",
+            "ormel-out-3-car-sign-off-keys.pdf",
+            "ormel-out-3-car-sign-off-keys.html",
+            "ormel-out-3-car-ride.csv");
+    everyPageBearsItsIssue(printed.written().get(2));
+    thePaperDoesNotHoldItsKey(printed.written().get(2), printed.written().get(4));
+    pagesOfTheKeyAreWhereItSays(printed.written().get(0), printed.written().get(4));
+
+    Path form = printed.written().get(6);
+    Answer blank = ride(form, pack);
+    assertThat(blank.problems())
+        .containsExactly(
+            form + ":1:1: error: nothing was filled in; allowed: one observation at least");
+    Files.writeString(form, Files.readString(form).replaceAll("(?m),,,,,,,$", ",,,,,none,none,"));
+    Answer report = ride(form, pack);
+    assertThat(report.problems()).isEmpty();
+    assertThat(report.said().get(0)).startsWith("no result");
+    everyPageBearsItsIssue(report.written().get(0));
+
+    Path export = folder.resolve("export.csv");
+    StringBuilder samples = new StringBuilder("distance (m),speed (km/h),pressure (bar),notch\n");
+    for (int i = 0; i <= 200; i++) {
+      samples.append("%d,%d,0,%d%n".formatted(25 * i, Math.min(60, 4 * i), i == 0 ? 0 : 1));
+    }
+    Files.writeString(export, samples);
+    Answer driven = ride(export, pack);
+    assertThat(driven.problems()).isEmpty();
+    assertThat(pages(driven.written().get(0)).get(2)).contains("Driven over planned");
+
+    holds(PDFAFlavour.PDFUA_1, printed.written().get(2));
+    holds(PDFAFlavour.PDFUA_1, driven.written().get(0));
+    holds(PDFAFlavour.PDFA_2_A, driven.written().get(0));
+  }
+
+  private static void holds(PDFAFlavour flavour, Path pdf) throws IOException {
+    VeraGreenfieldFoundryProvider.initialise();
+    try (InputStream in = Files.newInputStream(pdf);
+        PDFAParser parser = Foundries.defaultInstance().createParser(in, flavour);
+        PDFAValidator validator = Foundries.defaultInstance().createValidator(flavour, false)) {
+      assertThat(
+              validator.validate(parser).getTestAssertions().stream()
+                  .filter(a -> a.getStatus() == TestAssertion.Status.FAILED)
+                  .map(a -> a.getRuleId().getClause() + " " + a.getMessage())
+                  .distinct())
+          .as(pdf.getFileName() + " " + flavour)
+          .isEmpty();
+    } catch (VeraPDFException e) {
+      throw new AssertionError(e);
+    }
+  }
+
+  @Test
+  void aRideThatCannotBeReadIsToldAtItsPlaceAndNothingIsWritten() throws IOException {
+    Path ride = folder.resolve("ride.csv");
+    Files.writeString(ride, "approach,speed\n1,40\n");
+    Answer answer = ride(ride, oneCourse());
+    assertThat(answer.good()).isFalse();
+    assertThat(answer.problems()).hasSize(1);
+    assertThat(answer.problems().get(0)).startsWith(ride + ":2:3: error: speed \"40\" has no unit");
+    assertThat(folder.resolve("report")).doesNotExist();
+  }
+
+  @Test
+  void withoutRulesThereAreNoSignOffPapers() throws IOException {
+    Path pack = oneCourse();
+    Path policy = pack.resolveSibling("../policy/km-bar.yaml").normalize();
+    String text = Files.readString(policy);
+    Files.writeString(policy, text.substring(0, text.indexOf("\nsign-off:") + 1));
+    Answer answer = brief(pack, "papers");
+    assertThat(answer.good()).isFalse();
+    assertThat(answer.problems())
+        .containsExactly(
+            pack
+                + ": error: sign-off papers are wanted, and the policy has no rules for them;"
+                + " allowed: a policy with the group sign-off");
+    assertThat(folder.resolve("papers")).doesNotExist();
+  }
+
+  private static void everyPageBearsItsIssue(Path pdf) throws IOException {
+    for (String page : pages(pdf)) {
+      assertThat(page).contains("Issue 1 · valid 2026-11-23 04:00", "A training aid");
+    }
+  }
+
+  private static void thePaperDoesNotHoldItsKey(Path paper, Path key) throws IOException {
+    assertThat(String.join("", pages(paper)))
+        .contains("Knowledge paper 1")
+        .doesNotContain("Key to");
+    assertThat(pages(key).get(0)).contains("not for the learner", "Key to knowledge paper 1");
+  }
+
+  private static void pagesOfTheKeyAreWhereItSays(Path briefing, Path key) throws IOException {
+    Matcher m =
+        Pattern.compile("(\\d+ · [^,]+),[^·]*?page\\s+(\\d+)")
+            .matcher(String.join("\n", pages(key)));
+    List<String> taught = pages(briefing);
+    int seen = 0;
+    while (m.find()) {
+      seen++;
+      String words = m.group(1).replaceAll("\\s+", " ");
+      String page = taught.get(Integer.parseInt(m.group(2)) - 1).replaceAll("\\s+", " ");
+      assertThat(page).contains(words.split(":", -1)[0]);
+    }
+    assertThat(seen).isGreaterThan(4);
+    Matcher tables =
+        Pattern.compile(
+                "(Gradients in the direction of travel|Curves in the direction of travel"
+                    + "|Brake pipe: what the gauges show|Signals), page (\\d+)")
+            .matcher(String.join(" ", pages(key)).replaceAll("[\\s\u00a0]+", " "));
+    int found = 0;
+    while (tables.find()) {
+      found++;
+      assertThat(taught.get(Integer.parseInt(tables.group(2)) - 1)).contains(tables.group(1));
+    }
+    assertThat(found).as("tables by their page").isGreaterThan(2);
+    assertThat(String.join(" ", pages(key))).doesNotContain("tables from");
+  }
+
+  private static List<String> pages(Path pdf) throws IOException {
+    List<String> out = new ArrayList<>();
+    try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+      PDFTextStripper stripper = new PDFTextStripper();
+      for (int i = 1; i <= document.getNumberOfPages(); i++) {
+        stripper.setStartPage(i);
+        stripper.setEndPage(i);
+        out.add(stripper.getText(document));
+      }
+    }
+    return out;
+  }
+
+  private Answer brief(Path pack, String out) {
+    return new Brief(
+            Optional.empty(), false, Set.of(PaperKind.SIGN_OFF), OptionalLong.of(5), SILENT)
+        .of(List.of(pack), folder.resolve(out));
+  }
+
+  private Answer ride(Path csv, Path pack) {
+    return new AssessRide(Optional.empty(), Optional.of(LocalDate.of(2026, 12, 4)))
+        .of(csv, pack, Optional.empty(), Optional.empty(), folder.resolve("report"));
+  }
+
+  /** The demo data with a pack of one direction and formation. */
+  private Path oneCourse() throws IOException {
+    Path demo = Path.of("routes");
+    Path copy = folder.resolve("routes");
+    try (Stream<Path> walk = Files.walk(demo)) {
+      for (Path from : walk.sorted().toList()) {
+        Path to = copy.resolve(demo.relativize(from).toString());
+        if (Files.isDirectory(from)) {
+          Files.createDirectories(to);
+        } else {
+          Files.copy(from, to);
+        }
+      }
+    }
+    Path pack = copy.resolve("ormel-coast/pack-ormel.yaml");
+    String text = Files.readString(pack).replace("[3-car, 6-car]", "[3-car]");
+    int in = text.indexOf("  - direction: In");
+    Files.writeString(pack, text.substring(0, in) + text.substring(text.indexOf("formations:")));
+    return pack;
+  }
+}

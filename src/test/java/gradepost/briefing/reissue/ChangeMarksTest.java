@@ -1,0 +1,141 @@
+package gradepost.briefing.reissue;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import gradepost.briefing.ApproachPage;
+import gradepost.briefing.Briefing;
+import gradepost.briefing.Messages;
+import gradepost.briefing.Part;
+import gradepost.briefing.SampleIssue;
+import gradepost.briefing.SamplePlan;
+import gradepost.briefing.compose.Composer;
+import gradepost.render.Renderer;
+import gradepost.render.TemplateSource;
+import gradepost.units.UnitStyle;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.rendering.ImageType;
+import org.apache.pdfbox.rendering.PDFRenderer;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+
+/** Bars in the margin of an approach page: beside what differs, and nothing else. */
+class ChangeMarksTest {
+  private static final Briefing NOW =
+      new Composer(Messages.english())
+          .compose("", List.of(SamplePlan.of(UnitStyle.MILES)), SampleIssue.details(), List.of());
+
+  /** The issue before, in which the third approach had other words. */
+  private static Briefing before() {
+    Part part = NOW.parts().get(0);
+    List<ApproachPage> pages = new ArrayList<>(part.approaches());
+    ApproachPage p = pages.get(2);
+    pages.set(
+        2,
+        new ApproachPage(
+            p.id(),
+            p.number(),
+            p.title(),
+            p.target(),
+            "Other words.",
+            p.marks(),
+            p.chart(),
+            p.actions(),
+            p.unbraked(),
+            p.points(),
+            p.ladders(),
+            p.spread(),
+            List.of("Something that was found then."),
+            List.of()));
+    Part old =
+        new Part(
+            part.id(),
+            part.title(),
+            part.head(),
+            part.summary(),
+            part.train(),
+            part.strip(),
+            part.evened(),
+            part.story(),
+            pages,
+            part.tables(),
+            part.seldom(),
+            part.hazards(),
+            part.notSupplied(),
+            part.answeredFor());
+    return new Briefing(
+        NOW.language(),
+        NOW.title(),
+        NOW.subject(),
+        NOW.issueLine(),
+        NOW.issue(),
+        NOW.cover(),
+        NOW.changes(),
+        NOW.reading(),
+        List.of(old));
+  }
+
+  @Test
+  void headlineAndFindingsThatDifferHaveABar() throws IOException {
+    Briefing marked = new ChangeMarks(Messages.english()).marked(NOW, before(), Map.of());
+    List<ApproachPage> pages = marked.parts().get(0).approaches();
+    assertThat(pages.get(2).changed()).containsExactly("headline", "findings");
+    pages.stream()
+        .filter(p -> !p.equals(pages.get(2)))
+        .forEach(p -> assertThat(p.changed()).as(p.title()).isEmpty());
+    ByteArrayOutputStream html = new ByteArrayOutputStream();
+    new Renderer(TemplateSource.bundled(), Messages.english()).html(marked, html);
+    String page = html.toString(StandardCharsets.UTF_8);
+    int bars = page.split("<div class=\"barred\">", -1).length - 1;
+    assertThat(bars).isEqualTo(pages.get(2).findings().isEmpty() ? 1 : 2);
+    assertThat(page)
+        .contains("<div class=\"barred\"><p class=\"headline\">" + pages.get(2).headline());
+  }
+
+  @Test
+  void whatChangedIsOfTheIssueThatTellsIt() {
+    Map<String, Integer> since = Map.of("changes", 2, "reading", 2);
+    Briefing marked = new ChangeMarks(Messages.english()).marked(NOW, before(), since);
+    assertThat(marked.cover().contents())
+        .filteredOn(e -> since.containsKey(e.anchor()))
+        .extracting(e -> e.anchor() + " " + e.issue())
+        .containsExactly("changes 3", "reading 2");
+  }
+
+  /** The bar is inside of what is printed: what hangs over the edge of the text is not. */
+  @Test
+  void theBarIsPrinted() throws IOException {
+    Briefing marked = new ChangeMarks(Messages.english()).marked(NOW, before(), Map.of());
+    assertThat(darkAtTheEdge(marked)).isGreaterThan(darkAtTheEdge(NOW) + 15);
+  }
+
+  /** Dots, of 72 to the inch, that are dark at the edge of the text of the third approach. */
+  private static int darkAtTheEdge(Briefing briefing) throws IOException {
+    ByteArrayOutputStream pdf = new ByteArrayOutputStream();
+    new Renderer(TemplateSource.bundled(), Messages.english()).pdf(briefing, pdf);
+    try (PDDocument document = Loader.loadPDF(pdf.toByteArray())) {
+      PDFTextStripper stripper = new PDFTextStripper();
+      int number = 1;
+      String head = briefing.parts().get(0).approaches().get(2).title();
+      for (String text = ""; !text.startsWith("3 · " + head); number++) {
+        stripper.setStartPage(number);
+        stripper.setEndPage(number);
+        text = stripper.getText(document);
+      }
+      BufferedImage page =
+          new PDFRenderer(document).renderImageWithDPI(number - 2, 72, ImageType.GRAY);
+      int dark = 0;
+      for (int y = 0; y < page.getHeight(); y++) {
+        dark += page.getRaster().getSample(66, y, 0) < 100 ? 1 : 0;
+      }
+      return dark;
+    }
+  }
+}

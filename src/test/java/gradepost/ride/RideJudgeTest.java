@@ -1,0 +1,229 @@
+package gradepost.ride;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import gradepost.drive.DemoPlans;
+import gradepost.plan.Approach;
+import gradepost.plan.Command;
+import gradepost.plan.Plan;
+import gradepost.plan.Trace;
+import gradepost.policy.RideFault;
+import gradepost.policy.RideRules;
+import gradepost.ride.Ride.Observed;
+import gradepost.ride.Ride.Sample;
+import gradepost.ride.RideResult.Aspect;
+import gradepost.ride.RideResult.Outcome;
+import gradepost.task.CeilingStep;
+import gradepost.task.Target;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** Property: what is seen of a run is what was done on it. */
+class RideJudgeTest {
+  private static final List<Plan> PLANS = new ArrayList<>();
+
+  @BeforeAll
+  static void plan() {
+    PLANS.add(DemoPlans.plan(0));
+    PLANS.add(DemoPlans.plan(4));
+  }
+
+  private static RideRules rules(Plan plan) {
+    return plan.assignment().policy().signOff().orElseThrow().ride();
+  }
+
+  private static RideResult judge(Plan plan, UnaryOperator<Sample> change) {
+    List<Sample> samples = new ArrayList<>();
+    for (Trace.Point p : plan.trace().points()) {
+      samples.add(
+          change.apply(
+              new Sample(
+                  p.atM(), p.speedMps(), Optional.of(p.pressurePa()), Optional.of(p.notch()))));
+    }
+    return new RideJudge(plan, rules(plan)).judge(new Ride.Recorded(samples));
+  }
+
+  private static Sample at(Sample s, double atM) {
+    return new Sample(atM, s.speedMps(), s.pressurePa(), s.notch());
+  }
+
+  private static Sample fast(Sample s, double mps) {
+    return new Sample(s.atM(), mps, s.pressurePa(), s.notch());
+  }
+
+  @Test
+  void thePlanDrivenAsItIsHasEveryPoint() {
+    for (Plan plan : PLANS) {
+      RideResult result = judge(plan, s -> s);
+      for (RideResult.OfApproach a : result.approaches()) {
+        assertThat(a.marks())
+            .as("approach %d: %s", a.approach().number(), a.observed())
+            .allSatisfy(m -> assertThat(m.good()).as(m.aspect().name()).contains(true));
+      }
+      assertThat(result.points()).isEqualTo(result.possible()).isEqualTo(result.observed());
+      assertThat(result.outcome()).isEqualTo(Outcome.PASSED);
+      assertThat(result.faults()).isEmpty();
+      for (RideResult.OfApproach a : result.approaches()) {
+        a.approach()
+            .brakingPointM()
+            .ifPresent(
+                p -> assertThat(a.observed().brakedAtM().orElseThrow()).isBetween(p - 3, p + 3));
+      }
+    }
+  }
+
+  @Test
+  void aRunThatIsLateAndPastItsMarksIsSeenSo() {
+    Plan plan = PLANS.get(0);
+    double late = rules(plan).late().metres() + 30;
+    RideResult result = judge(plan, s -> s.atM() < 1000 ? s : at(s, s.atM() + late));
+    for (RideResult.OfApproach a : result.approaches()) {
+      if (a.approach().fromM() > 1000 && a.approach().brakingPointM().isPresent()) {
+        assertThat(a.outside(Aspect.POINT)).as("approach " + a.approach().number()).isTrue();
+      }
+      if (a.approach().fromM() > 1000 && a.approach().target() instanceof Target.Stop) {
+        assertThat(a.observed().stopErrorM().orElseThrow()).isNegative();
+      }
+    }
+    assertThat(result.faults()).contains(RideFault.PAST_THE_MARK);
+    assertThat(result.outcome()).isNotEqualTo(Outcome.PASSED);
+  }
+
+  /** Up a terminal platform it is the first brake that is scored, not the last dab of it. */
+  @Test
+  void atATerminalTheFirstApplicationIsScored() {
+    int terminals = 0;
+    for (Plan plan : PLANS) {
+      Approach last = plan.approaches().get(plan.approaches().size() - 1);
+      if (last.applications().size() < 2) {
+        continue;
+      }
+      terminals++;
+      double first = last.applications().get(0).brakingPointM();
+      double second = last.applications().get(1).brakingPointM();
+      double late = rules(plan).late().metres();
+      RideResult.OfApproach asBriefed = last(judge(plan, s -> s));
+      assertThat(asBriefed.observed().brakedAtM().orElseThrow()).isBetween(first - 3, first + 3);
+      assertThat(asBriefed.briefedPressurePa())
+          .contains(
+              last.actions().stream()
+                  .filter(x -> x.command() instanceof Command.Brake)
+                  .map(x -> ((Command.Brake) x.command()).pressurePa())
+                  .findFirst()
+                  .orElseThrow());
+      // Nothing on the gauge up to where the brake is twice as late as it may be.
+      RideResult.OfApproach tooLate =
+          last(
+              judge(
+                  plan,
+                  s ->
+                      s.atM() > last.fromM() && s.atM() < first + 2 * late
+                          ? new Sample(s.atM(), s.speedMps(), Optional.of(0.0), s.notch())
+                          : s));
+      assertThat(second).isGreaterThan(first + 4 * late);
+      assertThat(tooLate.outside(Aspect.POINT)).isTrue();
+    }
+    assertThat(terminals).isPositive();
+  }
+
+  private static RideResult.OfApproach last(RideResult result) {
+    return result.approaches().get(result.approaches().size() - 1);
+  }
+
+  /** The front is past the board where the speed rises, the rear is not. */
+  @Test
+  void theRearOfTheTrainOverTheSpeedIsOverspeed() {
+    Plan plan = PLANS.get(0);
+    List<CeilingStep> steps = plan.ceiling();
+    int i = 0;
+    while (steps.get(i + 1).speedMps() <= steps.get(i).speedMps()) {
+      i++;
+    }
+    CeilingStep low = steps.get(i);
+    double tooFast = low.speedMps() + 2;
+    double train = plan.assignment().formation().lengthM();
+    RideResult result =
+        judge(
+            plan,
+            s -> s.atM() > low.toM() - train / 2 && s.atM() < low.toM() ? fast(s, tooFast) : s);
+    List<RideResult.OfApproach> over =
+        result.approaches().stream().filter(a -> a.outside(Aspect.PERMISSIBLE)).toList();
+    assertThat(over).hasSize(1);
+    assertThat(over.get(0).observed().overMps().orElseThrow()).isBetween(1.99, 2.01);
+    assertThat(result.outcome()).isEqualTo(Outcome.FAILED_BY_FAULT);
+  }
+
+  @Test
+  void notchingDownIsSeenWhereTheStockForbidsIt() {
+    Plan plan = PLANS.get(0);
+    assertThat(plan.assignment().stock().traction().notchingDown()).isFalse();
+    List<Integer> seen = new ArrayList<>();
+    RideResult result =
+        judge(
+            plan,
+            s -> {
+              int notch = s.notch().orElseThrow();
+              boolean once = notch == 3 && seen.size() < 2;
+              if (notch == 3) {
+                seen.add(notch);
+              }
+              return once && seen.size() == 2
+                  ? new Sample(s.atM(), s.speedMps(), s.pressurePa(), Optional.of(2))
+                  : s;
+            });
+    int movements =
+        result.approaches().stream().mapToInt(a -> a.observed().forbidden().orElse(0)).sum();
+    assertThat(movements).isEqualTo(1);
+    assertThat(result.faults()).containsExactly(RideFault.FORBIDDEN_MOVEMENT);
+  }
+
+  @Test
+  void withoutPressureNothingIsSaidOfBraking() {
+    Plan plan = PLANS.get(1);
+    RideResult result =
+        judge(plan, s -> new Sample(s.atM(), s.speedMps(), Optional.empty(), Optional.empty()));
+    assertThat(result.approaches())
+        .allSatisfy(a -> assertThat(a.observed().brakedAtM()).isEmpty())
+        .allSatisfy(a -> assertThat(a.observed().forbidden()).isEmpty());
+    assertThat(result.outcome()).isEqualTo(Outcome.NO_RESULT);
+  }
+
+  @Test
+  void pointsAreCountedAtTheBoundsAndNotBeyond() {
+    Plan plan = PLANS.get(0);
+    RideRules rules = rules(plan);
+    Approach stop =
+        plan.approaches().stream()
+            .filter(a -> a.target() instanceof Target.Stop && a.brakingPointM().isPresent())
+            .findFirst()
+            .orElseThrow();
+    double point = stop.brakingPointM().orElseThrow();
+    double early = rules.early().metres();
+    double late = rules.late().metres();
+    double stopShort = rules.stopShort().metres();
+    assertThat(typed(plan, stop, point - early, stopShort)).isEqualTo(2);
+    assertThat(typed(plan, stop, point + late, 0)).isEqualTo(2);
+    assertThat(typed(plan, stop, point - early - 0.1, stopShort)).isEqualTo(1);
+    assertThat(typed(plan, stop, point + late + 0.1, stopShort + 0.1)).isZero();
+  }
+
+  private static int typed(Plan plan, Approach a, double braked, double stopError) {
+    Observed o =
+        new Observed(
+            a.number(),
+            Optional.of(braked),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.of(stopError),
+            Optional.empty(),
+            Optional.empty());
+    RideResult result = new RideJudge(plan, rules(plan)).judge(new Ride.Typed(List.of(o)));
+    assertThat(result.observed()).isEqualTo(2);
+    assertThat(result.outcome()).isEqualTo(Outcome.NO_RESULT);
+    return result.points();
+  }
+}

@@ -1,0 +1,62 @@
+package gradepost.source.file;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Property: a disk answers with bytes or with a reason in words. */
+class DiskFilesTest {
+  @TempDir Path folder = Path.of("");
+
+  private String why(String name) {
+    return ((SourceFiles.Unreadable) new DiskFiles(folder).read(name)).why();
+  }
+
+  @Test
+  void readsBytesByRelativeName() throws IOException {
+    Files.createDirectory(folder.resolve("a"));
+    Files.writeString(folder.resolve("b.yaml"), "x");
+    SourceFiles.Content content = new DiskFiles(folder).read("a/../b.yaml");
+    assertThat(((SourceFiles.Bytes) content).bytes()).containsExactly('x');
+  }
+
+  @Test
+  void saysWhyNot() throws IOException {
+    Files.write(folder.resolve("large.yaml"), new byte[DiskFiles.LARGEST_BYTES + 1]);
+    assertThat(why("none.yaml")).isEqualTo("there is no such file");
+    assertThat(why("")).isEqualTo("it is a folder");
+    assertThat(why("a\0b")).isEqualTo("it is no name of a file");
+    assertThat(why("large.yaml")).isEqualTo("it is larger than 16 MB");
+  }
+
+  @Test
+  void aLinkMayLeadToANeighbourButNotOut() throws IOException {
+    Path line = Files.createDirectories(folder.resolve("data/line"));
+    Path stock = Files.createDirectories(folder.resolve("data/stock"));
+    Files.writeString(stock.resolve("unit.yaml"), "x");
+    Path secret = Files.writeString(folder.resolve("secret.yaml"), "x");
+    Files.createSymbolicLink(line.resolve("near.yaml"), Path.of("../stock/unit.yaml"));
+    Files.createSymbolicLink(line.resolve("out.yaml"), secret);
+    Files.createSymbolicLink(line.resolve("round.yaml"), Path.of("round.yaml"));
+    assertThat(new DiskFiles(folder).read("data/line/near.yaml"))
+        .isInstanceOf(SourceFiles.Bytes.class);
+    assertThat(why("data/line/out.yaml"))
+        .isEqualTo("it is a link that leads out of the folders of the data");
+    assertThat(why("data/line/round.yaml")).isIn("it cannot be opened", "there is no such file");
+  }
+
+  @Test
+  void namesSeenFromOtherFiles() {
+    assertThat(FileNames.tidy("./a/../../b//c.yaml")).contains("../b/c.yaml");
+    assertThat(FileNames.tidy("/a")).isEmpty();
+    assertThat(FileNames.tidy("C:\\a")).isEmpty();
+    assertThat(FileNames.seenFrom("routes/line/pack.yaml", "../stock/u.yaml"))
+        .isEqualTo("routes/stock/u.yaml");
+    assertThat(FileNames.seenFrom("/routes/pack.yaml", "u.yaml")).isEqualTo("/routes/u.yaml");
+    assertThat(FileNames.seenFrom("pack.yaml", "../u.yaml")).isEqualTo("../u.yaml");
+  }
+}
