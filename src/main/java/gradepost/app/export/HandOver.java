@@ -32,6 +32,8 @@ public final class HandOver {
   private static final int VERSION = 3;
 
   /**
+   * All that a plan is made from and comes out with, as JSON.
+   *
    * @param fingerprint of the inputs that the plan was made from
    */
   public static byte[] of(Plan plan, String fingerprint) {

@@ -40,6 +40,8 @@ public final class DifferenceFinder {
   }
 
   /**
+   * What is different from the last issue.
+   *
    * @param file of the pack, for its name
    * @param last empty for an issue that nothing came before
    */

@@ -52,6 +52,8 @@ public final class IssuePapers {
   }
 
   /**
+   * Lays out the papers of an issue.
+   *
    * @param done is told the name of each paper that is ready
    */
   public Laid of(Differences differences, Consumer<String> done) throws IOException {

@@ -41,6 +41,8 @@ public final class SignOff {
   }
 
   /**
+   * The papers to sign a driver off with.
+   *
    * @param briefing that teaches the plan, and {@code pdf} as it was laid out
    */
   public List<Paper> papers(

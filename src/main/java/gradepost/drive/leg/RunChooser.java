@@ -41,6 +41,8 @@ public final class RunChooser {
   private final Ceiling ceiling;
 
   /**
+   * A run that was chosen.
+   *
    * @param stallsM where the train comes to a stand for want of power
    * @param fastest what the fastest run costs
    */

@@ -44,7 +44,6 @@ class OnPaperTest {
   private final Set<String> kinds = new HashSet<>();
   private int differed;
   private int same;
-  private int refused;
 
   @Test
   void theDemoPacksSayAlikeWhatDiffers() {
@@ -175,7 +174,8 @@ class OnPaperTest {
   }
 
   private static Plan with(Plan plan, Approach then, Approach now) {
-    List<Approach> approaches = plan.approaches().stream().map(a -> a == then ? now : a).toList();
+    List<Approach> approaches =
+        plan.approaches().stream().map(a -> a.number() == then.number() ? now : a).toList();
     return new Plan(
         plan.assignment(),
         plan.ceiling(),
