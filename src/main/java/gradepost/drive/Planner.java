@@ -3,7 +3,7 @@ package gradepost.drive;
 import gradepost.drive.brake.TrainModels;
 import gradepost.drive.check.BrakeTests;
 import gradepost.drive.check.FigureTables;
-import gradepost.drive.check.PlanVerifier;
+import gradepost.drive.check.InstructionRun;
 import gradepost.drive.check.Signals;
 import gradepost.drive.leg.ApproachSolution;
 import gradepost.drive.leg.RunChooser;
@@ -35,7 +35,7 @@ public final class Planner {
       TrainModels bench,
       List<ApproachSolution> pieces,
       Map<Target, Integer> numbers,
-      PlanVerifier rerun,
+      InstructionRun rerun,
       Plan.Cost fastest) {}
 
   /**
@@ -44,7 +44,7 @@ public final class Planner {
    */
   public static Plan plan(Assignment assignment) {
     Worked worked = run(assignment);
-    PlanVerifier rerun = worked.rerun();
+    InstructionRun rerun = worked.rerun();
     Trace trace = new Trace(rerun.points());
     List<BrakeTest> tests = BrakeTests.of(assignment, worked.bench(), trace);
     List<Approach> approaches =
@@ -78,11 +78,11 @@ public final class Planner {
     List<Target> targets = Targets.of(assignment, ceiling);
     double start = Stops.markM(assignment, assignment.calls().get(0));
     RunChooser.Chosen chosen = new RunChooser(assignment, bench, ceiling).choose(start, targets);
-    PlanVerifier first = rerun(assignment, bench, ceiling, start, chosen.pieces());
+    InstructionRun first = rerun(assignment, bench, ceiling, start, chosen.pieces());
     List<ApproachSolution> pieces =
         Unbraked.with(chosen.pieces(), targets, first.actions(), new Trace(first.points()));
     Map<Target, Integer> numbers = numbers(pieces);
-    PlanVerifier rerun = rerun(assignment, bench, ceiling, start, pieces);
+    InstructionRun rerun = rerun(assignment, bench, ceiling, start, pieces);
     for (ApproachSolution piece : pieces) {
       if (piece.target().stop().filter(s -> !stood(rerun.actions(), numbers, s)).isPresent()) {
         rerun.failures().add(new PlanFailure.NeverComes(piece.endM(), new Trigger.Standstill()));
@@ -96,13 +96,13 @@ public final class Planner {
     return new Worked(ceiling, bench, pieces, numbers, rerun, chosen.fastest());
   }
 
-  private static PlanVerifier rerun(
+  private static InstructionRun rerun(
       Assignment assignment,
       TrainModels bench,
       Ceiling ceiling,
       double startM,
       List<ApproachSolution> pieces) {
-    PlanVerifier rerun = new PlanVerifier(assignment, bench, ceiling);
+    InstructionRun rerun = new InstructionRun(assignment, bench, ceiling);
     List<Instruction> instructions = new ArrayList<>();
     pieces.forEach(p -> instructions.addAll(p.instructions()));
     rerun.run(startM, instructions, numbers(pieces));

@@ -60,7 +60,7 @@ public final class Telling {
     List<PrintedApplication> applications = applications(a);
     return new InstructionSheet(
         a.number(),
-        target(a.target()),
+        target(grid, a.target()),
         grid.place(from),
         braked ? Optional.of(grid.speed(a.brakingSpeedMps())) : Optional.empty(),
         steps(a, applications),
@@ -71,11 +71,12 @@ public final class Telling {
         a.findings().stream().map(f -> findings.of(f)).toList());
   }
 
-  private PrintedTarget target(Target.OfApproach target) {
-    return target.match(this::target, this::target);
+  /** A target as its sheet prints it. */
+  public static PrintedTarget target(PrintGrid grid, Target.OfApproach target) {
+    return target.match(stop -> stop(grid, stop), lower -> lower(grid, lower));
   }
 
-  private PrintedTarget target(Target.Stop stop) {
+  private static PrintedTarget stop(PrintGrid grid, Target.Stop stop) {
     return new PrintedTarget(
         "stop " + stop.name() + " " + stop.call().platform().number(),
         stop.name(),
@@ -87,7 +88,7 @@ public final class Telling {
         stop.buffersM().map(b -> grid.room(b - stop.atM())));
   }
 
-  private PrintedTarget target(Target.Reduction r) {
+  private static PrintedTarget lower(PrintGrid grid, Target.Reduction r) {
     return new PrintedTarget(
         r.kind() + " " + r.reference(),
         r.name(),
@@ -109,15 +110,15 @@ public final class Telling {
       int line = out.size() + 1;
       Optional<PrintedTime> since =
           Double.isNaN(last) ? Optional.empty() : Optional.of(grid.time(first.timeS() - last));
-      Seen seen =
-          applications.stream()
-              .filter(x -> x.line() == line)
-              .findFirst()
-              .map(x -> x.cues().seen())
-              .orElseGet(() -> seen(first, a.target()));
-      out.add(
-          new PrintedStep(
-              order(step), where(first, a.target()), grid.speed(first.speedMps()), since, seen));
+      Optional<PrintedApplication> begun =
+          applications.stream().filter(x -> x.line() == line).findFirst();
+      Seen seen = begun.map(x -> x.cues().seen()).orElseGet(() -> seen(first, a.target()));
+      PrintedPlace where =
+          begun
+              .filter(x -> first.trigger().place().isPresent())
+              .map(PrintedApplication::point)
+              .orElseGet(() -> where(first, a.target()));
+      out.add(new PrintedStep(order(step), where, grid.speed(first.speedMps()), since, seen));
       last = first.timeS();
     }
     return out;

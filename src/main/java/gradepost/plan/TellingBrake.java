@@ -16,6 +16,7 @@ import gradepost.told.PrintedEnd;
 import gradepost.told.PrintedLatest;
 import gradepost.told.PrintedLength;
 import gradepost.told.PrintedOrder;
+import gradepost.told.PrintedPlace;
 import gradepost.told.PrintedPoint;
 import gradepost.told.PrintedProtection;
 import gradepost.told.PrintedRung;
@@ -105,7 +106,7 @@ final class TellingBrake {
         a.target().standsThere()
             ? Optional.empty()
             : Optional.of(grid.speed(a.target().speedMps())),
-        grid.placeTo(a.brakingPointM(), of.atM()),
+        point(a, of.atM()),
         speed,
         cues,
         cases,
@@ -113,6 +114,14 @@ final class TellingBrake {
         poorest == 0 ? Optional.empty() : site(a.told().get(poorest), target.atM()),
         step,
         atBuffers);
+  }
+
+  /** At the landmark that anchors it, where one does. */
+  private PrintedPlace point(Application a, double targetM) {
+    return a.cues()
+        .anchor()
+        .map(l -> grid.landmark(l.name(), a.brakingPointM(), targetM))
+        .orElseGet(() -> grid.placeTo(a.brakingPointM(), targetM));
   }
 
   // Rails

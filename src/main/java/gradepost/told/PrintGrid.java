@@ -68,9 +68,34 @@ public final class PrintGrid {
     return isNear(aheadM) || (!onGrid(atM) && wholeUnits(aheadM));
   }
 
-  /** What a place means: distance run of the front, metres. */
+  /**
+   * A landmark that a driver goes by, with the mileage before it; close to the target so far before
+   * that, as any place there.
+   */
+  public PrintedPlace landmark(String name, double atM, double targetM) {
+    return placeTo(atM, targetM)
+        .match(
+            mileage -> new PrintedPlace.Landmark(name, mileage),
+            landmark -> landmark,
+            before -> before);
+  }
+
+  /**
+   * What a place means: distance run of the front, metres.
+   *
+   * @throws IllegalArgumentException for a landmark that the route has not there
+   */
   public double metres(PrintedPlace place, double targetM) {
-    return place.match(this::metres, before -> targetM - before.ahead().metres());
+    return place.match(this::metres, this::metres, before -> targetM - before.ahead().metres());
+  }
+
+  private double metres(PrintedPlace.Landmark landmark) {
+    return path.route().landmarks().stream()
+        .filter(l -> l.name().equals(landmark.name()))
+        .mapToDouble(l -> path.metresAt(l.location()))
+        .filter(at -> place(at).equals(landmark.at()))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("no such landmark: " + landmark));
   }
 
   private double metres(PrintedPlace.Mileage place) {
@@ -85,13 +110,18 @@ public final class PrintGrid {
     return path.metresAt(new Location(place.section(), new Mileage(mileage)));
   }
 
+  /** "5m 28ch", "12.46 km (Harbour)"; the landmark itself is named beside it. */
+  public String text(PrintedPlace.Landmark place) {
+    return text(place.at());
+  }
+
   /** "5m 28ch", "12.46 km (Harbour)". */
   public String text(PrintedPlace.Mileage place) {
     String text = units.mileage(new Mileage(place.steps() * units.placeStepM()));
     return place.named() ? text + " (" + place.section() + ")" : text;
   }
 
-  private PrintedPlace mileage(double gridM) {
+  private PrintedPlace.Mileage mileage(double gridM) {
     Location at = path.locationAt(gridM);
     boolean named = path.sections().stream().filter(s -> s.holds(at.mileage())).count() > 1;
     return new PrintedPlace.Mileage(

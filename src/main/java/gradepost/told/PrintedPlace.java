@@ -2,8 +2,12 @@ package gradepost.told;
 
 import java.util.function.Function;
 
-/** A place as it is printed: its mileage, or close to a target so far before it. */
+/** A place as it is printed: its mileage, a landmark, or close to a target so far before it. */
 public sealed interface PrintedPlace {
+
+  /** One answer for each case. */
+  <T> T match(
+      Function<Mileage, T> mileage, Function<Landmark, T> landmark, Function<Before, T> before);
 
   /**
    * By the posts.
@@ -14,19 +18,31 @@ public sealed interface PrintedPlace {
    */
   record Mileage(String section, long steps, boolean named) implements PrintedPlace {
     @Override
-    public <T> T match(Function<Mileage, T> mileage, Function<Before, T> before) {
+    public <T> T match(
+        Function<Mileage, T> mileage, Function<Landmark, T> landmark, Function<Before, T> before) {
       return mileage.apply(this);
+    }
+  }
+
+  /**
+   * At a landmark.
+   *
+   * @param at the mileage that is printed beside it, at or before it
+   */
+  record Landmark(String name, Mileage at) implements PrintedPlace {
+    @Override
+    public <T> T match(
+        Function<Mileage, T> mileage, Function<Landmark, T> landmark, Function<Before, T> before) {
+      return landmark.apply(this);
     }
   }
 
   /** So far before the stop mark or the board of the target that the sheet is for. */
   record Before(PrintedLength ahead) implements PrintedPlace {
     @Override
-    public <T> T match(Function<Mileage, T> mileage, Function<Before, T> before) {
+    public <T> T match(
+        Function<Mileage, T> mileage, Function<Landmark, T> landmark, Function<Before, T> before) {
       return before.apply(this);
     }
   }
-
-  /** One answer for each case. */
-  <T> T match(Function<Mileage, T> mileage, Function<Before, T> before);
 }

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import gradepost.drive.brake.TrainModels;
-import gradepost.drive.check.PlanVerifier;
+import gradepost.drive.check.InstructionRun;
 import gradepost.plan.Command;
 import gradepost.plan.Instruction;
 import gradepost.plan.PlanFailure;
@@ -81,9 +81,9 @@ class UnfitPlanTest {
     return new Ceiling(List.of(steps));
   }
 
-  private static PlanVerifier rerun(
+  private static InstructionRun rerun(
       Assignment assignment, Ceiling ceiling, Target to, List<Act> acts) {
-    PlanVerifier rerun = new PlanVerifier(assignment, new TrainModels(assignment), ceiling);
+    InstructionRun rerun = new InstructionRun(assignment, new TrainModels(assignment), ceiling);
     List<Instruction> told =
         acts.stream().map(a -> new Instruction(to, a.trigger(), a.command())).toList();
     rerun.run(START_M, told, Map.of(to, 1));

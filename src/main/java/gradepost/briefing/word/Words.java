@@ -84,7 +84,7 @@ public final class Words {
    * @param before the text for one before a target, with a hole for the distance
    */
   public String spelt(PrintedPlace place, String before) {
-    return place.match(grid::text, near -> text(before, near.ahead().text()));
+    return place.match(grid::text, grid::text, near -> text(before, near.ahead().text()));
   }
 
   public String speed(double mps) {

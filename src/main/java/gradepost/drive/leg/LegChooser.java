@@ -3,7 +3,7 @@ package gradepost.drive.leg;
 import gradepost.drive.brake.Braking;
 import gradepost.drive.brake.TrainModels;
 import gradepost.drive.check.IdleMovements;
-import gradepost.drive.check.PlanVerifier;
+import gradepost.drive.check.InstructionRun;
 import gradepost.plan.Instruction;
 import gradepost.policy.RunRules;
 import gradepost.task.Assignment;
@@ -76,7 +76,7 @@ public final class LegChooser {
    *
    * @param idle movements for a moment, and stretches along which the train creeps
    */
-  public record Way(DrivingStrategy manner, LegPlanner.Leg leg, PlanVerifier rerun, long idle) {
+  public record Way(DrivingStrategy manner, LegPlanner.Leg leg, InstructionRun rerun, long idle) {
     boolean stands() {
       return !leg.stalled() && rerun.failures().isEmpty();
     }
@@ -201,7 +201,7 @@ public final class LegChooser {
     if (movements > mostMovements) {
       return Optional.empty();
     }
-    PlanVerifier rerun = new PlanVerifier(assignment, bench, ceiling);
+    InstructionRun rerun = new InstructionRun(assignment, bench, ceiling);
     Map<Target, Integer> numbers = new HashMap<>();
     targets.forEach(t -> numbers.put(t, 0));
     rerun.run(startM, instructions, numbers);

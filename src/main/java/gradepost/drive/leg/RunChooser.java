@@ -1,7 +1,7 @@
 package gradepost.drive.leg;
 
 import gradepost.drive.brake.TrainModels;
-import gradepost.drive.check.PlanVerifier;
+import gradepost.drive.check.InstructionRun;
 import gradepost.plan.Plan;
 import gradepost.task.Assignment;
 import gradepost.task.Ceiling;
@@ -65,7 +65,7 @@ public final class RunChooser {
     List<Leg> legs = legs(startM, targets);
     double at = startM;
     for (Leg leg : legs) {
-      PlanVerifier quick = leg.fastest().rerun();
+      InstructionRun quick = leg.fastest().rerun();
       fastest = fastest.and(new Plan.Cost(quick.timeS(), quick.energyJ(), quick.movements()));
       // From where the train really stands: a little short of the mark.
       LegChooser chooser = new LegChooser(assignment, bench, ceiling, at, leg.targets());

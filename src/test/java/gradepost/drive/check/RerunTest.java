@@ -46,7 +46,7 @@ class RerunTest {
   }
 
   private List<PlanFailure> failures() {
-    PlanVerifier rerun = new PlanVerifier(assignment, bench, ceiling);
+    InstructionRun rerun = new InstructionRun(assignment, bench, ceiling);
     rerun.run(startM, instructions, Map.of(first, 1));
     return rerun.failures();
   }
@@ -101,7 +101,7 @@ class RerunTest {
   }
 
   private double lastPlace() {
-    PlanVerifier rerun = new PlanVerifier(assignment, bench, ceiling);
+    InstructionRun rerun = new InstructionRun(assignment, bench, ceiling);
     rerun.run(startM, instructions, Map.of(first, 1));
     List<Action> actions = rerun.actions();
     return actions.get(actions.size() - 1).atM();

@@ -1,0 +1,225 @@
+package gradepost.drive.check;
+
+import gradepost.drive.brake.TrainModels;
+import gradepost.motion.EvenChange;
+import gradepost.motion.Stepper;
+import gradepost.motion.StopConditions;
+import gradepost.motion.StopReason;
+import gradepost.motion.TrainBrake;
+import gradepost.motion.Work;
+import gradepost.plan.Action;
+import gradepost.plan.Command;
+import gradepost.plan.Instruction;
+import gradepost.plan.PlanFailure;
+import gradepost.plan.Trace;
+import gradepost.plan.Trigger;
+import gradepost.task.Assignment;
+import gradepost.task.Ceiling;
+import gradepost.task.CeilingStep;
+import gradepost.task.Target;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+
+/**
+ * Carries instructions out, knowing nothing of how they were found, and watches: the permissible
+ * speed under every part of the train, the handle movements, the stops.
+ */
+public final class InstructionRun {
+  /** Rounding of a printed speed leaves this much, m/s. */
+  private static final double SPEED_SLACK_MPS = 0.001;
+
+  /** How long a speed may drop before it rises again, in looks of five seconds. */
+  private static final int MOST_LOOKS = 1000;
+
+  private final Assignment assignment;
+  private final TrainModels bench;
+  private final Ceiling ceiling;
+  private final Stepper stepper;
+  private final StopConditions until = new StopConditions();
+  private final List<Trace.Point> points = new ArrayList<>();
+  private final List<Action> actions = new ArrayList<>();
+  private final List<PlanFailure> failures = new ArrayList<>();
+  private final Work work = new Work();
+  private TrainBrake inUse;
+  private double lastS;
+  private double overAtM = Double.NEGATIVE_INFINITY;
+
+  public InstructionRun(Assignment assignment, TrainModels bench, Ceiling ceiling) {
+    this.assignment = assignment;
+    this.bench = bench;
+    this.ceiling = ceiling;
+    this.stepper = bench.plannedStepper();
+    this.inUse = bench.service();
+  }
+
+  public List<Trace.Point> points() {
+    return points;
+  }
+
+  public List<Action> actions() {
+    return actions;
+  }
+
+  /** Movements of a handle: all actions but to stand. */
+  public int movements() {
+    return (int) actions.stream().filter(a -> !a.command().isStand()).count();
+  }
+
+  public List<PlanFailure> failures() {
+    return failures;
+  }
+
+  public double timeS() {
+    return stepper.timeS();
+  }
+
+  public double energyJ() {
+    return work.tractionJ();
+  }
+
+  /**
+   * From a stand.
+   *
+   * @param numbers the approach that each target belongs to
+   * @return whether every trigger came
+   */
+  public boolean run(double startM, List<Instruction> instructions, Map<Target, Integer> numbers) {
+    stepper.place(0, startM, 0);
+    return follow(instructions, numbers);
+  }
+
+  private boolean follow(List<Instruction> instructions, Map<Target, Integer> numbers) {
+    stepper.count(work);
+    stepper.record(this::point);
+    for (Instruction instruction : instructions) {
+      if (!await(instruction.trigger())) {
+        failures.add(new PlanFailure.NeverComes(stepper.atM(), instruction.trigger()));
+        return false;
+      }
+      judge(instruction.command());
+      carryOut(instruction);
+      lastS = stepper.timeS();
+      actions.add(
+          new Action(
+              Objects.requireNonNull(numbers.get(instruction.target())),
+              instruction.trigger(),
+              instruction.command(),
+              stepper.atM(),
+              stepper.speedMps(),
+              stepper.timeS()));
+      if (instruction.command().isStand()) {
+        instruction.target().stop().ifPresent(this::judgeStop);
+      }
+    }
+    return true;
+  }
+
+  /** Whether what the driver waits for comes. */
+  private boolean await(Trigger trigger) {
+    until.clear();
+    return trigger.match(
+        place -> stepper.advance(until.place(place.atM())) == StopReason.PLACE,
+        this::awaitRise,
+        down -> stepper.advance(until.speedDown(down.speedMps())) == StopReason.SPEED_DOWN,
+        after -> stepper.advance(until.time(lastS + after.seconds())) == StopReason.TIME,
+        start -> start(),
+        stand -> stepper.advance(until) == StopReason.STANDSTILL);
+  }
+
+  /** Standing time is left out: the brake is off and the train ready. */
+  private boolean start() {
+    if (stepper.speedMps() > 0) {
+      return false;
+    }
+    stepper.place(stepper.timeS(), stepper.atM(), 0);
+    return true;
+  }
+
+  /** Still that fast from before, and slowing down: he waits for it to rise again. */
+  private boolean awaitRise(Trigger.SpeedUpTo up) {
+    int looks = 0;
+    while (stepper.speedMps() >= up.speedMps() - 1e-6
+        && stepper.accelerationMps2() < 0
+        && looks++ < MOST_LOOKS) {
+      until.clear().speedDown(up.speedMps() - 0.01).time(stepper.timeS() + 5);
+      stepper.advance(until);
+    }
+    return stepper.advance(until.clear().speedUp(up.speedMps())) == StopReason.SPEED_UP;
+  }
+
+  private void carryOut(Instruction instruction) {
+    instruction
+        .command()
+        .act(
+            power -> stepper.power(power.notch()),
+            off -> stepper.shutOff(),
+            brake -> {
+              inUse = brake.checks() ? bench.slowing() : bench.service(instruction.target());
+              stepper.brake(inUse, brake.pressurePa());
+            },
+            release -> stepper.brake(inUse, 0),
+            stand -> {});
+  }
+
+  private void judge(Command command) {
+    boolean forbidden =
+        command.match(
+            this::forbidden, off -> false, this::forbidden, release -> false, stand -> false);
+    if (forbidden) {
+      failures.add(new PlanFailure.ForbiddenMovement(stepper.atM(), command));
+    }
+  }
+
+  private boolean forbidden(Command.Power power) {
+    boolean down = power.notch() < stepper.notch() && !assignment.stock().traction().notchingDown();
+    boolean skips = power.notch() > stepper.notch() + 1;
+    return down || skips || stepper.demandPa() > 0;
+  }
+
+  private boolean forbidden(Command.Brake brake) {
+    boolean eases = brake.pressurePa() < stepper.demandPa() && !bench.service().gradualRelease();
+    return eases || stepper.notch() >= 0;
+  }
+
+  private void judgeStop(Target.Stop stop) {
+    double tolerance = assignment.policy().margins().stopTolerance().metres();
+    double shortM = stop.atM() - stepper.atM();
+    if (shortM < -0.01 || shortM > tolerance) {
+      failures.add(new PlanFailure.StopOutsideTolerance(shortM, tolerance));
+    }
+  }
+
+  private void point(double timeS, double atM, double speedMps, double pressurePa, int notch) {
+    Trace.Point point = new Trace.Point(timeS, atM, speedMps, pressurePa, notch);
+    if (!points.isEmpty()) {
+      Trace.Point last = points.get(points.size() - 1);
+      watchStepsBetween(last, point);
+    }
+    watch(atM, speedMps);
+    points.add(point);
+  }
+
+  private void watch(double atM, double speedMps) {
+    over(atM, speedMps, ceiling.speedAt(atM));
+  }
+
+  /** A fall of the ceiling between two points is met at a speed between theirs. */
+  private void watchStepsBetween(Trace.Point from, Trace.Point to) {
+    for (CeilingStep step : ceiling.steps()) {
+      if (step.fromM() > from.atM() && step.fromM() <= to.atM()) {
+        double there =
+            EvenChange.speedMps(from.atM(), from.speedMps(), to.atM(), to.speedMps(), step.fromM());
+        over(step.fromM(), there, step.speedMps());
+      }
+    }
+  }
+
+  private void over(double atM, double speedMps, double ceilingMps) {
+    if (speedMps > ceilingMps + SPEED_SLACK_MPS && atM > overAtM + 200) {
+      overAtM = atM;
+      failures.add(new PlanFailure.OverCeiling(atM, speedMps, ceilingMps));
+    }
+  }
+}
