@@ -1,5 +1,6 @@
 package gradepost.drive;
 
+import gradepost.policy.Policy;
 import gradepost.route.place.Direction;
 import gradepost.stock.LoadCase;
 import gradepost.stock.Stock;
@@ -14,6 +15,10 @@ final class LineOfOwn {
   private static final double TO_M = 1300;
 
   static Assignment of(double permille, double lineMps, List<RandomLine.Gap> gaps) {
+    return of(permille, lineMps, gaps, Mill.policy());
+  }
+
+  static Assignment of(double permille, double lineMps, List<RandomLine.Gap> gaps, Policy policy) {
     Stock stock = Mill.stock();
     return new RandomLine(
             UnitStyle.METRIC,
@@ -29,7 +34,7 @@ final class LineOfOwn {
                 new RandomLine.Halt(TO_M - 100, TO_M, false)),
             List.of(),
             stock,
-            Mill.policy(),
+            policy,
             stock.formations().get(0),
             LoadCase.SEATED,
             Direction.FORWARD)

@@ -110,6 +110,11 @@ public final class MadeUp {
         a.restrictions());
   }
 
+  /** A short level line whose last places lean so far to the safe side. */
+  public static Assignment leaning(SafeSide safe) {
+    return LineOfOwn.of(0, 15, List.of(), with(Mill.policy().adhesion(), safe));
+  }
+
   static Policy isolated(double share) {
     SafeSide s = Mill.policy().safeSide();
     return with(

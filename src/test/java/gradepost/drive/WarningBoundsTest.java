@@ -29,6 +29,8 @@ class WarningBoundsTest {
     assertThat(stalls.failures()).anyMatch(f -> f instanceof PlanFailure.Stalls);
   }
 
+  private static final Target STAND = new Target.Signal("S 1", 1000);
+
   private static Target.Reduction board(double mps) {
     return new Target.Reduction(
         "curve",
@@ -41,7 +43,7 @@ class WarningBoundsTest {
         Optional.empty());
   }
 
-  private static List<Finding> late(double mps, double share, double notHeld) {
+  private static List<Finding> late(Target target, double share, double notHeld) {
     Spread spread =
         new Spread(
             Optional.of(-30.0),
@@ -51,20 +53,21 @@ class WarningBoundsTest {
             share,
             notHeld,
             1000);
-    return Findings.oftenLate(board(mps), spread);
+    return Findings.oftenLate(target, spread);
   }
 
   /** What a normal spread has beyond one standard deviation: 15.9 %, so that 16 % will do. */
   @Test
   void moreThanSixteenInAHundredAreTooOftenLateAtABoard() {
-    assertThat(late(10, 0.16, 0)).isEmpty();
-    assertThat(late(10, 0.161, 0)).containsExactly(new Finding.OftenLate(0.161, Optional.of(12.0)));
-    assertThat(late(0, 0.5, 0)).isEmpty();
+    assertThat(late(board(10), 0.16, 0)).isEmpty();
+    assertThat(late(board(10), 0.161, 0))
+        .containsExactly(new Finding.OftenLate(0.161, Optional.of(12.0)));
+    assertThat(late(STAND, 0.5, 0)).isEmpty();
   }
 
   @Test
   void oneInAThousandThatDoesNotHoldIsToldAtAStopToo() {
-    assertThat(late(0, 0.5, 0.001)).containsExactly(new Finding.SometimesNotHeld(0.001));
+    assertThat(late(STAND, 0.5, 0.001)).containsExactly(new Finding.SometimesNotHeld(0.001));
   }
 
   /** Mill's unit of four has its motors at both ends: it bridges its own 80 m. */

@@ -44,7 +44,7 @@ class RunInTest {
             Ceiling.of(mill),
             FROM_M,
             new DrivingStrategy(mill.policy().run(), 0, ControlProfile.NONE));
-    Target stop = board(STOP_M, 0);
+    Target stop = new Target.Signal("S 1", STOP_M);
     return new CoastThenBrake(mill, bench, rules, stepper)
         .margin(line, FROM_M, STOP_M, before, Braking.of(mill, bench, stop));
   }
