@@ -42,4 +42,9 @@ public record ApproachChart(
           "an axis up to %s is no whole number of steps of %s".formatted(topSpeed, speedStep));
     }
   }
+
+  @Override
+  public <T> T match(Cases<T> cases) {
+    return cases.approach(this);
+  }
 }

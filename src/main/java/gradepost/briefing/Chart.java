@@ -18,4 +18,34 @@ public sealed interface Chart
 
   /** What it says, in a sentence or two. */
   String says();
+
+  /** One answer for each kind. */
+  interface Cases<T> {
+    /** An approach by speed and place. */
+    T approach(ApproachChart chart);
+
+    /** The strip of the line. */
+    T strip(StripChart chart);
+
+    /** The train from the side. */
+    T train(TrainChart chart);
+
+    /** Where it stands at a platform. */
+    T stands(StandsChart chart);
+
+    /** The pressure over time. */
+    T pressure(PressureChart chart);
+
+    /** Where many runs end. */
+    T spread(SpreadChart chart);
+
+    /** A code to be scanned. */
+    T code(CodeChart chart);
+
+    /** A driven run beside the planned one. */
+    T run(RunChart chart);
+  }
+
+  /** The answer for this kind. */
+  <T> T match(Cases<T> cases);
 }

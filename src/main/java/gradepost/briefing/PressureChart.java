@@ -35,4 +35,9 @@ public record PressureChart(
   public double[] pressures() {
     return pressures.clone();
   }
+
+  @Override
+  public <T> T match(Cases<T> cases) {
+    return cases.pressure(this);
+  }
 }

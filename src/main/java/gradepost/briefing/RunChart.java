@@ -31,4 +31,9 @@ public record RunChart(
     briefed = List.copyOf(briefed);
     braked = List.copyOf(braked);
   }
+
+  @Override
+  public <T> T match(Cases<T> cases) {
+    return cases.run(this);
+  }
 }

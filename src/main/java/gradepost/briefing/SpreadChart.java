@@ -27,4 +27,9 @@ public record SpreadChart(
       throw new IllegalArgumentException("shares of a spread are in order");
     }
   }
+
+  @Override
+  public <T> T match(Cases<T> cases) {
+    return cases.spread(this);
+  }
 }

@@ -48,4 +48,9 @@ public record StandsChart(
       throw new IllegalArgumentException("a train of one vehicle at least, at one platform");
     }
   }
+
+  @Override
+  public <T> T match(Cases<T> cases) {
+    return cases.stands(this);
+  }
 }

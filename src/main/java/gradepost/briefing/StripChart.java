@@ -28,4 +28,9 @@ public record StripChart(
     permissible = List.copyOf(permissible);
     restrictions = List.copyOf(restrictions);
   }
+
+  @Override
+  public <T> T match(Cases<T> cases) {
+    return cases.strip(this);
+  }
 }

@@ -13,4 +13,9 @@ public record TrainChart(
   public TrainChart {
     cars = List.copyOf(cars);
   }
+
+  @Override
+  public <T> T match(Cases<T> cases) {
+    return cases.train(this);
+  }
 }

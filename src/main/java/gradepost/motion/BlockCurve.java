@@ -1,7 +1,6 @@
 package gradepost.motion;
 
 import gradepost.stock.law.BlockLaw;
-import gradepost.stock.law.ConstantBlocks;
 import gradepost.stock.law.DecelerationSteps;
 import gradepost.stock.law.FrictionTable;
 import java.util.List;
@@ -35,16 +34,11 @@ final class BlockCurve {
   }
 
   static BlockCurve of(BlockLaw law) {
-    if (law instanceof FrictionTable table) {
-      return table(table);
-    }
-    if (law instanceof DecelerationSteps steps) {
-      return steps(steps);
-    }
-    if (law instanceof ConstantBlocks) {
-      return linear(law, new double[0], new double[] {1}, new double[1]);
-    }
-    return new BlockCurve(law, true, new double[0], new double[1], new double[1]);
+    return law.match(
+        constant -> linear(constant, new double[0], new double[] {1}, new double[1]),
+        castIron -> new BlockCurve(castIron, true, new double[0], new double[1], new double[1]),
+        BlockCurve::table,
+        BlockCurve::steps);
   }
 
   private static BlockCurve linear(BlockLaw law, double[] corner, double[] level, double[] slope) {

@@ -1,6 +1,5 @@
 package gradepost.motion;
 
-import gradepost.stock.BrakeAction;
 import gradepost.stock.BrakeSystem;
 import gradepost.stock.Formation;
 import gradepost.stock.LoadCase;
@@ -65,11 +64,9 @@ public record TrainBrake(
       double isolatedShare) {
     int n = train.vehicles();
     double[] delay = new double[n];
-    if (system.action() instanceof BrakeAction.Propagated along) {
-      double[] valves = formation.valvesM();
-      for (int i = 0; i < n; i++) {
-        delay[i] = along.along(valves[i]).seconds();
-      }
+    double[] valves = formation.valvesM();
+    for (int i = 0; i < n; i++) {
+      delay[i] = system.action().along(valves[i]).seconds();
     }
     StatedBrakeForce force = stock.force(system);
     double gain = factor * gain(force, stock, formation, load);

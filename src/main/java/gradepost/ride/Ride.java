@@ -2,14 +2,23 @@ package gradepost.ride;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** A driven run as it came in. */
 public sealed interface Ride {
+
+  /** One answer for each case. */
+  <T> T match(Function<Typed, T> typed, Function<Recorded, T> recorded);
 
   /** What an assessor wrote down, an approach each. */
   record Typed(List<Observed> approaches) implements Ride {
     public Typed {
       approaches = List.copyOf(approaches);
+    }
+
+    @Override
+    public <T> T match(Function<Typed, T> typed, Function<Recorded, T> recorded) {
+      return typed.apply(this);
     }
   }
 
@@ -20,6 +29,11 @@ public sealed interface Ride {
       if (samples.size() < 2) {
         throw new IllegalArgumentException("a recorded run has two samples at least");
       }
+    }
+
+    @Override
+    public <T> T match(Function<Typed, T> typed, Function<Recorded, T> recorded) {
+      return recorded.apply(this);
     }
 
     /** Whether brake pressures were recorded. */

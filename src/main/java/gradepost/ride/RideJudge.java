@@ -48,10 +48,8 @@ public final class RideJudge {
   }
 
   private List<Observed> observed(Ride ride) {
-    if (ride instanceof Ride.Recorded recorded) {
-      return new RecordReading(plan, recorded).approaches();
-    }
-    return ((Ride.Typed) ride).approaches();
+    return ride.match(
+        Ride.Typed::approaches, recorded -> new RecordReading(plan, recorded).approaches());
   }
 
   /**

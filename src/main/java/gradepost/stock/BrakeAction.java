@@ -3,9 +3,16 @@ package gradepost.stock;
 import gradepost.units.Length;
 import gradepost.units.Span;
 import gradepost.units.Speed;
+import java.util.function.Function;
 
 /** How a demand reaches the vehicles. */
 public sealed interface BrakeAction {
+
+  /** One answer for each case. */
+  <T> T match(
+      Function<Simultaneous, T> simultaneous,
+      Function<Propagated, T> propagated,
+      Function<ByLength, T> byLength);
 
   /** Time from the demand until a cylinder answers whose valve is at the very front of the pipe. */
   Span deadTime();
@@ -15,8 +22,32 @@ public sealed interface BrakeAction {
     return deadTime();
   }
 
+  /** Time that an application then takes to travel along this length of pipe, in metres. */
+  Span along(double metres);
+
+  /** The same brake used towards a speed above zero instead of a stand. */
+  BrakeAction towardsASpeed();
+
   /** By wire: every vehicle answers at once. */
-  record Simultaneous(Span deadTime) implements BrakeAction {}
+  record Simultaneous(Span deadTime) implements BrakeAction {
+    @Override
+    public Span along(double metres) {
+      return new Span(0);
+    }
+
+    @Override
+    public BrakeAction towardsASpeed() {
+      return this;
+    }
+
+    @Override
+    public <T> T match(
+        Function<Simultaneous, T> simultaneous,
+        Function<Propagated, T> propagated,
+        Function<ByLength, T> byLength) {
+      return simultaneous.apply(this);
+    }
+  }
 
   /**
    * Along the pipe: after the dead time a vehicle answers when the application has come from the
@@ -29,9 +60,22 @@ public sealed interface BrakeAction {
       }
     }
 
-    /** Time that an application takes to travel along this length of pipe. */
+    @Override
     public Span along(double metres) {
       return new Span(metres / speed.metresPerSecond());
+    }
+
+    @Override
+    public BrakeAction towardsASpeed() {
+      return this;
+    }
+
+    @Override
+    public <T> T match(
+        Function<Simultaneous, T> simultaneous,
+        Function<Propagated, T> propagated,
+        Function<ByLength, T> byLength) {
+      return propagated.apply(this);
     }
   }
 
@@ -62,7 +106,20 @@ public sealed interface BrakeAction {
       return new Span(aS + hundreds * (bS + hundreds * cS));
     }
 
-    /** The same brake used towards a speed above zero instead of a stand. */
+    @Override
+    public Span along(double metres) {
+      return new Span(0);
+    }
+
+    @Override
+    public <T> T match(
+        Function<Simultaneous, T> simultaneous,
+        Function<Propagated, T> propagated,
+        Function<ByLength, T> byLength) {
+      return byLength.apply(this);
+    }
+
+    @Override
     public ByLength towardsASpeed() {
       return new ByLength(aS * TOWARDS_A_SPEED, bS * TOWARDS_A_SPEED, cS * TOWARDS_A_SPEED, least);
     }

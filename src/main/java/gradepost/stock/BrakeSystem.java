@@ -84,14 +84,15 @@ public record BrakeSystem(
 
   /** The same brake used towards a speed above zero: its equivalent build-up may then be longer. */
   public BrakeSystem towardsASpeed() {
-    if (!(action instanceof BrakeAction.ByLength byLength)) {
+    BrakeAction slower = action.towardsASpeed();
+    if (slower.equals(action)) {
       return this;
     }
     return new BrakeSystem(
         name,
         shortName,
         role,
-        byLength.towardsASpeed(),
+        slower,
         application,
         release,
         gradualRelease,

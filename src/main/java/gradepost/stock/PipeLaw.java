@@ -21,6 +21,9 @@ public sealed interface PipeLaw {
   /** What the reservoir keeps when the cylinder is filled from one pressure to another. */
   double reservoirAfterPa(double reservoirPa, double fromCylinderPa, double toCylinderPa);
 
+  /** Whether an application takes air from the reservoirs, which then fill again from the pipe. */
+  boolean drainsReservoirs();
+
   /**
    * The handbook rule: so many pounds in the cylinder for each pound of reduction (Howard 1913:
    * 2.5, with a reservoir of 2.5 times the cylinder), until both stand equal.
@@ -50,6 +53,11 @@ public sealed interface PipeLaw {
     @Override
     public double reservoirAfterPa(double reservoirPa, double fromCylinderPa, double toCylinderPa) {
       return reservoirPa - (toCylinderPa - fromCylinderPa) / poundsPerPound;
+    }
+
+    @Override
+    public boolean drainsReservoirs() {
+      return true;
     }
   }
 
@@ -85,6 +93,11 @@ public sealed interface PipeLaw {
     @Override
     public double reservoirAfterPa(double reservoirPa, double fromCylinderPa, double toCylinderPa) {
       return reservoirPa - (heldPa(toCylinderPa) - heldPa(fromCylinderPa)) / volumeRatio;
+    }
+
+    @Override
+    public boolean drainsReservoirs() {
+      return true;
     }
 
     /** Absolute pressure times volume in a cylinder; an empty one has no volume. */
@@ -131,6 +144,11 @@ public sealed interface PipeLaw {
     @Override
     public double reservoirAfterPa(double reservoirPa, double fromCylinderPa, double toCylinderPa) {
       return reservoirPa;
+    }
+
+    @Override
+    public boolean drainsReservoirs() {
+      return false;
     }
   }
 }

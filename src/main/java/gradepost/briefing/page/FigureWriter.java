@@ -5,7 +5,6 @@ import gradepost.briefing.word.Tables;
 import gradepost.briefing.word.Words;
 import gradepost.plan.Plan;
 import gradepost.plan.TrainFigures;
-import gradepost.stock.BrakeControl;
 import gradepost.stock.BrakeSystem;
 import gradepost.stock.Notch;
 import gradepost.task.Assignment;
@@ -158,10 +157,13 @@ final class FigureWriter {
 
   /** What its handle can put into the cylinders. */
   private String asked(BrakeSystem brake) {
-    return brake.control() instanceof BrakeControl.Steps steps
-        ? steps.pressures().stream()
-            .map(p -> words.pressure(p.pascals()))
-            .collect(Collectors.joining(", "))
-        : words.text("pipe.up-to", words.pressure(brake.full().pascals()));
+    return brake
+        .control()
+        .match(
+            any -> words.text("pipe.up-to", words.pressure(brake.full().pascals())),
+            steps ->
+                steps.pressures().stream()
+                    .map(p -> words.pressure(p.pascals()))
+                    .collect(Collectors.joining(", ")));
   }
 }

@@ -10,7 +10,6 @@ import gradepost.briefing.word.Tables;
 import gradepost.briefing.word.Words;
 import gradepost.plan.Plan;
 import gradepost.stock.BrakeAction;
-import gradepost.stock.BrakeControl;
 import gradepost.stock.BrakePercentage;
 import gradepost.stock.BrakeSystem;
 import gradepost.stock.Formation;
@@ -183,13 +182,17 @@ public final class TrainWriter {
     BrakeAction action = brake.action();
     double dead = action.deadTime(new Length(assignment.formation().lengthM())).seconds();
     String fill = tenths(brake.full().pascals() / brake.application().pascalsPerSecond());
-    if (action instanceof BrakeAction.Propagated p) {
-      double[] valves = assignment.formation().valvesM();
-      double first = p.along(valves[0]).seconds();
-      double last = p.along(valves[valves.length - 1]).seconds();
-      return words.text("brake.propagated", tenths(dead + first), fill, tenths(last - first));
-    }
-    return words.text("brake.simultaneous", tenths(dead), fill);
+    return action.match(
+        wire -> words.text("brake.simultaneous", tenths(dead), fill),
+        pipe -> propagated(pipe, dead, fill),
+        whole -> words.text("brake.simultaneous", tenths(dead), fill));
+  }
+
+  private String propagated(BrakeAction.Propagated pipe, double dead, String fill) {
+    double[] valves = assignment.formation().valvesM();
+    double first = pipe.along(valves[0]).seconds();
+    double last = pipe.along(valves[valves.length - 1]).seconds();
+    return words.text("brake.propagated", tenths(dead + first), fill, tenths(last - first));
   }
 
   /** Seconds, up to the next tenth. */
@@ -199,16 +202,20 @@ public final class TrainWriter {
 
   private String control(BrakeSystem brake) {
     String how =
-        brake.control() instanceof BrakeControl.Steps steps
-            ? words.text(
-                "brake.steps",
-                steps.pressures().stream()
-                    .map(p -> words.pressure(p.pascals()))
-                    .collect(Collectors.joining(", ")))
-            : words.text(
-                brake.role() == BrakeSystem.Role.EMERGENCY
-                    ? "brake.no-graduation"
-                    : "brake.continuous");
+        brake
+            .control()
+            .match(
+                any ->
+                    words.text(
+                        brake.role() == BrakeSystem.Role.EMERGENCY
+                            ? "brake.no-graduation"
+                            : "brake.continuous"),
+                steps ->
+                    words.text(
+                        "brake.steps",
+                        steps.pressures().stream()
+                            .map(p -> words.pressure(p.pascals()))
+                            .collect(Collectors.joining(", "))));
     return how
         + " "
         + words.text(brake.gradualRelease() ? "brake.release-gradual" : "brake.release-full")

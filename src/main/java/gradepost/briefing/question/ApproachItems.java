@@ -10,7 +10,6 @@ import gradepost.policy.Subject;
 import gradepost.policy.Technique;
 import gradepost.ride.RideJudge;
 import gradepost.route.Landmark;
-import gradepost.stock.BrakeControl;
 import gradepost.stock.BrakeSystem;
 import gradepost.task.Target;
 import java.util.ArrayList;
@@ -135,9 +134,7 @@ final class ApproachItems {
     BrakeSystem service = taught.assignment().stock().service();
     DoubleStream.Builder all = DoubleStream.builder();
     all.add(a.first().orElseThrow().mainPressurePa());
-    if (service.control() instanceof BrakeControl.Steps steps) {
-      steps.pressures().forEach(p -> all.add(p.pascals()));
-    }
+    service.control().steps().ifPresent(s -> s.pressures().forEach(p -> all.add(p.pascals())));
     technique.eases().forEach(e -> all.add(e.to().pascals()));
     all.add(technique.main().pascals());
     all.add(service.full().pascals());

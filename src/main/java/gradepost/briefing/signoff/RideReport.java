@@ -47,12 +47,9 @@ public final class RideReport {
     on.ifPresent(day -> facts.add(new Fact(text("signoff.report.day"), day.toString())));
     List<Sheet> sheets = new ArrayList<>();
     sheets.add(summary(ride, result, on));
-    if (ride instanceof Ride.Recorded recorded) {
-      List<Block> blocks = new ArrayList<>();
-      blocks.add(new Words(text("signoff.report.chart-says")));
-      new RunCharts(taught, recorded, result).rows().forEach(c -> blocks.add(new Drawn(c)));
-      sheets.add(new Sheet("so-charts", text("signoff.report.charts"), blocks));
-    }
+    Optional<Sheet> charts =
+        ride.match(typed -> Optional.empty(), recorded -> Optional.of(charts(recorded, result)));
+    charts.ifPresent(sheets::add);
     return course.papers("signoff.report.kind", facts, sheets);
   }
 
@@ -94,11 +91,18 @@ public final class RideReport {
     return new Sheet("so-report", text("signoff.report.title"), blocks);
   }
 
+  private Sheet charts(Ride.Recorded recorded, RideResult result) {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Words(text("signoff.report.chart-says")));
+    new RunCharts(taught, recorded, result).rows().forEach(c -> blocks.add(new Drawn(c)));
+    return new Sheet("so-charts", text("signoff.report.charts"), blocks);
+  }
+
   private String source(Ride ride) {
-    if (ride instanceof Ride.Recorded recorded) {
-      return recorded.pressures() ? "signoff.report.recorded" : "signoff.report.no-pressure";
-    }
-    return "signoff.report.typed";
+    return ride.match(
+        typed -> "signoff.report.typed",
+        recorded ->
+            recorded.pressures() ? "signoff.report.recorded" : "signoff.report.no-pressure");
   }
 
   private String verdict(RideResult r) {

@@ -2,7 +2,6 @@ package gradepost.drive.brake;
 
 import gradepost.motion.Snapshot;
 import gradepost.motion.Stepper;
-import gradepost.stock.BrakeControl;
 import gradepost.task.Assignment;
 import java.util.List;
 
@@ -118,7 +117,7 @@ public final class Solver {
   private Tried eased(Tried base, Tried bestYet, Stepper stepper, Snapshot start, double aimM) {
     double unit = assignment.route().units().speedUnitMps();
     double step = assignment.route().units().pressureStepPa();
-    boolean anyPressure = assignment.stock().service().control() instanceof BrakeControl.Continuous;
+    boolean anyPressure = assignment.stock().service().control().steps().isEmpty();
     int sign = base.shortM() >= 0 ? 1 : -1;
     Tried best = bestYet;
     for (int ease = 0; ease < base.braking().easeAtMps().length; ease++) {

@@ -11,27 +11,54 @@ import gradepost.briefing.StripChart;
 import gradepost.briefing.TrainChart;
 
 /** Lays each kind of chart out. */
-public final class Drawings {
-  private Drawings() {}
+public final class Drawings implements Chart.Cases<Drawing> {
+  private final Fonts fonts;
+
+  private Drawings(Fonts fonts) {
+    this.fonts = fonts;
+  }
 
   public static Drawing of(Chart chart, Fonts fonts) {
-    if (chart instanceof ApproachChart c) {
-      return new ApproachDrawing(c, fonts);
-    } else if (chart instanceof StripChart c) {
-      return new StripDrawing(c, fonts);
-    } else if (chart instanceof TrainChart c) {
-      return new TrainDrawing(c, fonts);
-    } else if (chart instanceof StandsChart c) {
-      return new StandsDrawing(c, fonts);
-    } else if (chart instanceof PressureChart c) {
-      return new PressureDrawing(c, fonts);
-    } else if (chart instanceof SpreadChart c) {
-      return new SpreadDrawing(c, fonts);
-    } else if (chart instanceof RunChart c) {
-      return new RunDrawing(c, fonts);
-    } else if (chart instanceof CodeChart c) {
-      return new CodeDrawing(c);
-    }
-    throw new IllegalArgumentException("a chart without a drawing: " + chart.id());
+    return chart.match(new Drawings(fonts));
+  }
+
+  @Override
+  public Drawing approach(ApproachChart chart) {
+    return new ApproachDrawing(chart, fonts);
+  }
+
+  @Override
+  public Drawing strip(StripChart chart) {
+    return new StripDrawing(chart, fonts);
+  }
+
+  @Override
+  public Drawing train(TrainChart chart) {
+    return new TrainDrawing(chart, fonts);
+  }
+
+  @Override
+  public Drawing stands(StandsChart chart) {
+    return new StandsDrawing(chart, fonts);
+  }
+
+  @Override
+  public Drawing pressure(PressureChart chart) {
+    return new PressureDrawing(chart, fonts);
+  }
+
+  @Override
+  public Drawing spread(SpreadChart chart) {
+    return new SpreadDrawing(chart, fonts);
+  }
+
+  @Override
+  public Drawing code(CodeChart chart) {
+    return new CodeDrawing(chart);
+  }
+
+  @Override
+  public Drawing run(RunChart chart) {
+    return new RunDrawing(chart, fonts);
   }
 }

@@ -13,6 +13,7 @@ import gradepost.yaml.Reader;
 import gradepost.yaml.SourcePosition;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Whether the stock's service brake can do what the policy asks of it. */
@@ -85,8 +86,9 @@ public final class PolicyAgainstStock {
           "");
       return;
     }
-    if (service.control() instanceof BrakeControl.Steps steps) {
-      List<Pressure> all = steps.pressures();
+    Optional<BrakeControl.Steps> steps = service.control().steps();
+    if (steps.isPresent()) {
+      List<Pressure> all = steps.get().pressures();
       Comparator<Pressure> nearness =
           Comparator.comparingDouble(p -> Math.abs(p.pascals() - pressure.pascals()));
       Pressure nearest = all.stream().min(nearness).orElse(service.full());

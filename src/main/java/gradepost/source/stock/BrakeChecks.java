@@ -1,6 +1,5 @@
 package gradepost.source.stock;
 
-import gradepost.stock.BrakeControl;
 import gradepost.stock.BrakePercentage;
 import gradepost.stock.BrakeSystem;
 import gradepost.units.Pressure;
@@ -22,32 +21,31 @@ public final class BrakeChecks {
         v,
         BrakeTables.CONTROL,
         BrakeTables.FULL,
-        (control, full) -> {
-          if (!(control instanceof BrakeControl.Steps steps)) {
-            return;
-          }
-          List<Pressure> pressures = steps.pressures();
-          Pressure last = pressures.get(pressures.size() - 1);
-          Order.rising(
-              pressures,
-              Pressure::pascals,
-              p -> v.spot(BrakeTables.CONTROL),
-              "the pressures of the steps",
-              v.in());
-          if (pressures.stream().anyMatch(p -> p.pascals() > full.pascals() + SAME_PA)) {
-            v.error(
-                BrakeTables.CONTROL,
-                "a step is above full, which is " + text(full),
-                "steps that rise to full",
-                "");
-          } else if (last.pascals() < full.pascals() - SAME_PA) {
-            v.error(
-                BrakeTables.CONTROL,
-                "the last step is %s, and full is %s".formatted(text(last), text(full)),
-                "steps that rise to full",
-                "");
-          }
-        });
+        (control, full) ->
+            control.steps().ifPresent(steps -> stepsUpToFull(v, steps.pressures(), full)));
+  }
+
+  private static void stepsUpToFull(Values v, List<Pressure> pressures, Pressure full) {
+    Pressure last = pressures.get(pressures.size() - 1);
+    Order.rising(
+        pressures,
+        Pressure::pascals,
+        p -> v.spot(BrakeTables.CONTROL),
+        "the pressures of the steps",
+        v.in());
+    if (pressures.stream().anyMatch(p -> p.pascals() > full.pascals() + SAME_PA)) {
+      v.error(
+          BrakeTables.CONTROL,
+          "a step is above full, which is " + text(full),
+          "steps that rise to full",
+          "");
+    } else if (last.pascals() < full.pascals() - SAME_PA) {
+      v.error(
+          BrakeTables.CONTROL,
+          "the last step is %s, and full is %s".formatted(text(last), text(full)),
+          "steps that rise to full",
+          "");
+    }
   }
 
   /** An ordinary application cannot give more than cylinder and reservoir standing equal. */

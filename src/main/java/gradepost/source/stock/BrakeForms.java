@@ -6,7 +6,6 @@ import gradepost.stock.BrakeAction;
 import gradepost.stock.BrakePercentage;
 import gradepost.stock.BrakePreset;
 import gradepost.stock.BrakeSystem;
-import gradepost.stock.PipeLaw;
 import gradepost.stock.StatedBrakeForce;
 import gradepost.units.Length;
 import gradepost.units.Pressure;
@@ -150,7 +149,7 @@ final class BrakeForms {
       v.error(RECHARGE, "recharge is given without a pipe to recharge from", "pipe beside it", "");
     }
     if (v.find(RECHARGE).isPresent()
-        && v.find(BrakeTables.PIPE_KEY).filter(PipeLaw.Distributor.class::isInstance).isPresent()) {
+        && v.find(BrakeTables.PIPE_KEY).filter(law -> !law.drainsReservoirs()).isPresent()) {
       v.error(
           RECHARGE,
           "recharge is given for a distributor, whose reservoirs a second pipe keeps full",

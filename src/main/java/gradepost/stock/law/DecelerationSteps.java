@@ -3,6 +3,7 @@ package gradepost.stock.law;
 import gradepost.units.Acceleration;
 import gradepost.units.Speed;
 import java.util.List;
+import java.util.function.Function;
 
 /**
  * A brake known only by the deceleration that it gives in each band of speed, as brake percentages
@@ -38,5 +39,14 @@ public record DecelerationSteps(List<Step> steps) implements BlockLaw {
       }
     }
     return steps.get(steps.size() - 1).deceleration().metresPerSecond2();
+  }
+
+  @Override
+  public <T> T match(
+      Function<ConstantBlocks, T> constant,
+      Function<CastIronKarwatzki, T> castIron,
+      Function<FrictionTable, T> table,
+      Function<DecelerationSteps, T> steps) {
+    return steps.apply(this);
   }
 }

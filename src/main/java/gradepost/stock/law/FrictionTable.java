@@ -3,6 +3,7 @@ package gradepost.stock.law;
 import gradepost.units.Exact;
 import gradepost.units.Speed;
 import java.util.List;
+import java.util.function.Function;
 
 /**
  * Friction by a table, linear between its points and level beyond its ends.
@@ -56,5 +57,14 @@ public record FrictionTable(List<Point> points) implements BlockLaw {
       low = high;
     }
     return low.friction();
+  }
+
+  @Override
+  public <T> T match(
+      Function<ConstantBlocks, T> constant,
+      Function<CastIronKarwatzki, T> castIron,
+      Function<FrictionTable, T> table,
+      Function<DecelerationSteps, T> steps) {
+    return table.apply(this);
   }
 }
