@@ -62,6 +62,8 @@ class ArchitectureTest {
           .definedBy("gradepost.route..")
           .layer("yaml")
           .definedBy("gradepost.yaml..")
+          .layer("text")
+          .definedBy("gradepost.text..")
           .layer("units")
           .definedBy("gradepost.units..")
           .whereLayer("cli")
@@ -106,6 +108,8 @@ class ArchitectureTest {
               "task",
               "policy",
               "pack")
+          .whereLayer("text")
+          .mayOnlyBeAccessedByLayers("app", "briefing", "route")
           .whereLayer("yaml")
           .mayOnlyBeAccessedByLayers("app", "source")
           .ensureAllClassesAreContainedInArchitecture();

@@ -1,16 +1,10 @@
 package gradepost.briefing;
 
+import gradepost.text.Catalogue;
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
 import java.io.Reader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Properties;
 import java.util.Set;
-import java.util.TreeMap;
 
 /**
  * Every text of a pack, by key. Another language or house style is another file with the same keys.
@@ -20,44 +14,35 @@ import java.util.TreeMap;
 public final class Messages {
   private static final String ENGLISH = "messages.properties";
 
-  private final Map<String, String> texts;
+  private final Catalogue texts;
 
-  private Messages(Map<String, String> texts) {
+  private Messages(Catalogue texts) {
     this.texts = texts;
   }
 
   /** The texts that come with the program. */
   public static Messages english() {
-    try (InputStream in = Messages.class.getResourceAsStream(ENGLISH)) {
-      if (in == null) {
-        throw new IllegalStateException(ENGLISH + " is missing");
-      }
-      return read(new InputStreamReader(in, StandardCharsets.UTF_8));
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    return new Messages(Catalogue.beside(Messages.class, ENGLISH));
   }
 
   /** Texts in the format of Java properties. */
   public static Messages read(Reader reader) throws IOException {
-    Properties properties = new Properties();
-    properties.load(reader);
-    Map<String, String> texts = new TreeMap<>();
-    properties.forEach((key, value) -> texts.put(key.toString(), value.toString()));
-    return new Messages(texts);
+    return new Messages(Catalogue.read(reader));
   }
 
+  /** Every key. */
   public Set<String> keys() {
-    return Set.copyOf(texts.keySet());
+    return texts.keys();
   }
 
+  /** Whether there is a text for a key. */
   public boolean has(String key) {
-    return texts.containsKey(key);
+    return texts.has(key);
   }
 
   /** The text with its holes open. */
   public String raw(String key) {
-    return Optional.ofNullable(texts.get(key)).orElse("");
+    return texts.raw(key);
   }
 
   /**
@@ -66,27 +51,13 @@ public final class Messages {
    * @throws IllegalArgumentException when there is none, or a hole has nothing to fill it
    */
   public String text(String key, Object... holes) {
-    String text = texts.get(key);
-    if (text == null) {
-      throw new IllegalArgumentException("no text for " + key);
-    }
-    if (text.indexOf('{') < 0) {
-      return text;
-    }
-    StringBuilder out = new StringBuilder(text.length() + 32);
-    for (int i = 0; i < text.length(); i++) {
-      char c = text.charAt(i);
-      if (c == '{' && i + 2 < text.length() && text.charAt(i + 2) == '}') {
-        int hole = text.charAt(i + 1) - '0';
-        if (hole < 0 || hole >= holes.length) {
-          throw new IllegalArgumentException(key + " wants {" + text.charAt(i + 1) + "}");
-        }
-        out.append(holes[hole]);
-        i += 2;
-      } else {
-        out.append(c);
-      }
-    }
-    return out.toString();
+    return texts.text(
+        key,
+        name -> {
+          int hole = name.charAt(0) - '0';
+          return name.length() == 1 && hole >= 0 && hole < holes.length
+              ? Optional.of(String.valueOf(holes[hole]))
+              : Optional.empty();
+        });
   }
 }

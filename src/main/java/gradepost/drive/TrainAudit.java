@@ -13,7 +13,7 @@ import gradepost.route.Path;
 import gradepost.route.PermanentRestriction;
 import gradepost.route.Platform;
 import gradepost.route.audit.AuditFinding;
-import gradepost.route.audit.AuditRule;
+import gradepost.route.audit.AuditText;
 import gradepost.route.place.Location;
 import gradepost.task.Assignment;
 import gradepost.task.Call;
@@ -23,7 +23,9 @@ import gradepost.task.Targets;
 import gradepost.units.Rounding;
 import gradepost.units.UnitStyle;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -46,26 +48,26 @@ public final class TrainAudit {
     plan.approaches().forEach(a -> a.findings().forEach(f -> f.match(audit.new OfApproach(a))));
     audit.start();
     plan.signals().forEach(audit::signal);
-    new GapAudit(plan)
-        .tooLong((gap, what, bound) -> audit.add(AuditRule.GAP_LONG, gap, "", what, bound, ""));
+    new GapAudit(plan).tooLong((gap, text, values) -> audit.add(text, gap, "", values));
     return List.copyOf(audit.out);
   }
 
-  private boolean add(
-      AuditRule rule, Object element, String key, String what, String bound, String maybe) {
-    out.add(new AuditFinding(rule, element, key, train(assignment) + what, bound, maybe));
+  private boolean add(AuditText text, Object element, String key, Map<String, String> values) {
+    Map<String, String> all = new HashMap<>(values);
+    all.put("train", train(assignment));
+    out.add(new AuditFinding(text, element, key, all));
     return true;
   }
 
   /** Whether a finding, in its own words, is one about this train in this direction. */
   public static boolean concerns(Assignment assignment, String finding) {
-    return finding.startsWith(train(assignment));
+    return finding.startsWith(train(assignment) + ": ");
   }
 
-  /** "8-car, Down: ". */
+  /** "8-car, Down"; every finding begins with it. */
   private static String train(Assignment assignment) {
     String direction = assignment.route().nameOf(assignment.direction());
-    return assignment.formation().name() + ", " + direction + ": ";
+    return assignment.formation().name() + ", " + direction;
   }
 
   /** Whether a finding of an approach is one for the audit; many are the driver's alone. */
@@ -79,13 +81,13 @@ public final class TrainAudit {
     @Override
     public Boolean boardTooLate(Finding.BoardTooLate late) {
       return add(
-          AuditRule.WARNING_LATE,
+          AuditText.WARNING_LATE,
           warning(target),
           "at",
-          "the warning board of %s at %s is past the braking point"
-              .formatted(target.name(), path.text(late.boardM())),
-          "at or before " + path.text(late.plannedM()),
-          "");
+          Map.of(
+              "name", target.name(),
+              "place", path.text(late.boardM()),
+              "latest", path.text(late.plannedM())));
     }
 
     @Override
@@ -97,17 +99,16 @@ public final class TrainAudit {
       return fall.kind() == Target.Reduction.Kind.TEMPORARY
           && Findings.isBig(fall)
           && add(
-              AuditRule.BIG_DROP,
+              AuditText.BIG_DROP_NOTICE,
               cause(target),
               "boards",
-              "%s brings the speed from %s to %s at %s without a warning board"
-                  .formatted(
-                      target.name(),
-                      speed(fall.fromMps()),
-                      speed(fall.speedMps()),
-                      path.text(fall.atM())),
-              BigDrop.BOUND,
-              "");
+              Map.of(
+                  "notice", target.name(),
+                  "from", speed(fall.fromMps()),
+                  "to", speed(fall.speedMps()),
+                  "place", path.text(fall.atM()),
+                  "mph", BigDrop.far(UnitStyle.MILES),
+                  "km-h", BigDrop.far(UnitStyle.METRIC)));
     }
 
     @Override
@@ -117,15 +118,11 @@ public final class TrainAudit {
 
     @Override
     public Boolean noBrakingPoint(Finding.NoBrakingPoint none) {
-      return add(
-          AuditRule.NO_BRAKING_POINT,
-          cause(target),
-          "",
-          "no braking point for %s at %s on %s rail%s"
-              .formatted(
-                  target.name(), path.text(target.atM()), none.adhesion(), why(none.service())),
-          "a braking point after the approach before",
-          "");
+      Map<String, String> values = new HashMap<>();
+      values.put("target", target.name());
+      values.put("place", path.text(target.atM()));
+      values.put("rail", none.adhesion());
+      return add(why(none.service(), values), cause(target), "", values);
     }
 
     @Override
@@ -150,15 +147,16 @@ public final class TrainAudit {
 
     private boolean nearBuffers(Target.Stop stop, Finding.NearBuffers near) {
       return add(
-          AuditRule.NEAR_BUFFERS,
+          AuditText.NEAR_BUFFERS,
           Stops.mark(assignment, stop.call().platform())
               .map(m -> (Object) m)
               .orElse(stop.call().platform()),
           "at",
-          "the stop mark at %s is %s before the buffer stops"
-              .formatted(called(stop.call()), units.length(near.distanceM(), Rounding.DOWN)),
-          units.length(near.marginM(), Rounding.UP) + " at least, by the policy",
-          "");
+          called(
+              stop.call(),
+              Map.of(
+                  "distance", units.length(near.distanceM(), Rounding.DOWN),
+                  "margin", units.length(near.marginM(), Rounding.UP))));
     }
 
     @Override
@@ -187,8 +185,11 @@ public final class TrainAudit {
     }
   }
 
-  private static String called(Call call) {
-    return "platform %s of %s".formatted(call.platform().number(), call.station().name());
+  private static Map<String, String> called(Call call, Map<String, String> more) {
+    Map<String, String> values = new HashMap<>(more);
+    values.put("platform", call.platform().number());
+    values.put("station", call.station().name());
+    return values;
   }
 
   /** Where the run starts there is no approach; its platform is looked at all the same. */
@@ -204,38 +205,37 @@ public final class TrainAudit {
     }
   }
 
-  private String why(Latest service) {
+  private AuditText why(Latest service, Map<String, String> values) {
     return service.match(
-        last -> "; full service is enough if applied by " + path.text(last.printedM()),
+        last -> {
+          values.put("latest", path.text(last.printedM()));
+          return AuditText.NO_BRAKING_POINT_FULL_SERVICE;
+        },
         nowhere ->
             switch (nowhere.reason()) {
-              case GRADIENT_DEFEATS_BRAKE -> ": the fall is too steep";
-              case APPROACH_TOO_SHORT -> ": the approach is too short";
+              case GRADIENT_DEFEATS_BRAKE -> AuditText.NO_BRAKING_POINT_TOO_STEEP;
+              case APPROACH_TOO_SHORT -> AuditText.NO_BRAKING_POINT_TOO_SHORT;
             });
   }
 
   private boolean shortPlatform(Call call, double platformM, double trainM) {
     return add(
-        AuditRule.PLATFORM_SHORT,
+        AuditText.PLATFORM_SHORT,
         call.platform(),
         "",
-        "%s is %s long, the train %s, and nothing is said of the doors"
-            .formatted(
-                called(call),
-                units.length(platformM, Rounding.DOWN),
-                units.length(trainM, Rounding.UP)),
-        "doors: what is done with the doors off the platform",
-        "");
+        called(
+            call,
+            Map.of(
+                "length", units.length(platformM, Rounding.DOWN),
+                "needed", units.length(trainM, Rounding.UP))));
   }
 
   private boolean noMark(Call call) {
     return add(
-        AuditRule.MARK_MISSING,
+        AuditText.MARK_MISSING,
         call.platform(),
         "stop-marks",
-        "%s has no mark for %d cars".formatted(called(call), assignment.formation().cars()),
-        "a stop mark for every formation of the pack",
-        "");
+        called(call, Map.of("cars", String.valueOf(assignment.formation().cars()))));
   }
 
   private void signal(SignalBraking signal) {
@@ -249,16 +249,15 @@ public final class TrainAudit {
             .collect(Collectors.joining(", "));
     if (!needs.isEmpty()) {
       add(
-          AuditRule.SIGNAL_SPACING,
+          AuditText.SIGNAL_SPACING,
           signal.signal(),
           "at",
-          "from the warning of %s to the stand before %s there are %s, too few to stop"
-              .formatted(
-                  signal.caution().get().id(),
-                  signal.signal().id(),
-                  units.length(Math.max(0, signal.availableM()), Rounding.DOWN)),
-          "room in full service from %s: %s".formatted(speed(signal.ceilingMps()), needs),
-          "");
+          Map.of(
+              "warning", signal.caution().get().id(),
+              "signal", signal.signal().id(),
+              "available", units.length(Math.max(0, signal.availableM()), Rounding.DOWN),
+              "speed", speed(signal.ceilingMps()),
+              "needs", needs));
     }
   }
 

@@ -14,15 +14,13 @@ public final class BigDrop {
   /** A fall by more than this is big from whatever speed. */
   public static final Speed FAR = Speed.ofMph(20);
 
-  /** The rule in words, for those who mend the data. */
-  public static final String BOUND =
-      "a warning board for a fall of a third or of more than %s (%s)"
-          .formatted(
-              UnitStyle.MILES.speed(FAR.metresPerSecond(), Rounding.NEAREST),
-              UnitStyle.METRIC.speed(FAR.metresPerSecond(), Rounding.NEAREST));
-
   /** What the arithmetic of two speeds may lack, m/s. */
   private static final double SLACK_MPS = 1e-9;
+
+  /** {@link #FAR} as it is written, for those who mend the data. */
+  public static String far(UnitStyle units) {
+    return units.speed(FAR.metresPerSecond(), Rounding.NEAREST);
+  }
 
   /** Whether the fall is a big one; speeds in m/s. */
   public static boolean is(double fromMps, double toMps) {

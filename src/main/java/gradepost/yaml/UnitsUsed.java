@@ -24,12 +24,17 @@ public final class UnitsUsed {
   }
 
   /**
-   * One warning for a key whose values are in both systems, at the first of the fewer.
+   * A key whose values are in both systems.
    *
-   * @param rule code of the rule by which this is doubted
+   * @param spot of the first value of the fewer
+   * @param odd that value, and {@code usual} one of the others, as they were typed
+   * @param place where the other one stands, in words
    */
-  public List<Problem> mixed(String file, String rule) {
-    List<Problem> problems = new ArrayList<>();
+  public record Mixed(SourcePosition spot, String key, String odd, String usual, String place) {}
+
+  /** The keys whose values are in both systems. */
+  public List<Mixed> mixed(String file) {
+    List<Mixed> mixed = new ArrayList<>();
     typed.forEach(
         (where, uses) -> {
           if (uses.size() > 1) {
@@ -38,21 +43,15 @@ public final class UnitsUsed {
             boolean milesFewer = miles.size() < metric.size();
             Node odd = (milesFewer ? miles : metric).get(0);
             Node usual = (milesFewer ? metric : miles).get(0);
-            problems.add(
-                new Problem(
+            mixed.add(
+                new Mixed(
                     SourcePosition.of(file, odd),
-                    Severity.WARNING,
-                    "%s %s is in other units than %s on %s"
-                        .formatted(
-                            where.label(),
-                            Nodes.described(odd),
-                            Nodes.described(usual),
-                            SourcePosition.of(file, usual).inWords()),
-                    "one system of units for all values of a key",
-                    "",
-                    rule));
+                    where.label(),
+                    Nodes.described(odd),
+                    Nodes.described(usual),
+                    SourcePosition.of(file, usual).inWords()));
           }
         });
-    return problems;
+    return mixed;
   }
 }

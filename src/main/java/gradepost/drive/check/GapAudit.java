@@ -6,6 +6,7 @@ import gradepost.plan.Trace;
 import gradepost.route.Path;
 import gradepost.route.RailGap;
 import gradepost.route.Stretch;
+import gradepost.route.audit.AuditText;
 import gradepost.stock.Vehicle;
 import gradepost.task.Call;
 import gradepost.task.Ceiling;
@@ -13,7 +14,9 @@ import gradepost.task.Stops;
 import gradepost.units.Rounding;
 import gradepost.units.Speed;
 import gradepost.units.UnitStyle;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -35,9 +38,9 @@ public final class GapAudit {
     this.units = path.units();
   }
 
-  /** Told of each gap that is too long, with what was found and what would be right. */
+  /** Told of each gap that is too long, with what is to be said of it. */
   public interface Listener {
-    void found(RailGap gap, String what, String bound);
+    void found(RailGap gap, AuditText text, Map<String, String> values);
   }
 
   public void tooLong(Listener listener) {
@@ -57,22 +60,18 @@ public final class GapAudit {
     double from = dead.fromM();
     double to = dead.toM();
     double bridgedM = span[1] - span[0];
-    String length = units.length(to - from, Rounding.UP);
-    Optional<String> stands = standing(from, to, span);
+    Map<String, String> values = new HashMap<>();
+    values.put("gap", gap.name());
+    values.put("length", units.length(to - from, Rounding.UP));
+    Optional<AuditText> stands = standing(from, to, span, values);
     double least = slowestMps(from + span[0], to + span[1]);
     if (stands.isPresent()) {
-      listener.found(
-          gap,
-          "%s is %s long and the train stands in it %s".formatted(gap.name(), length, stands.get()),
-          "a stand with a collector on live rail");
+      listener.found(gap, stands.get(), values);
     } else if (to - from > bridgedM && least < LOW_MPS) {
-      listener.found(
-          gap,
-          "%s is %s long, the train bridges %s and runs over it slowly"
-              .formatted(gap.name(), length, units.length(bridgedM, Rounding.DOWN)),
-          "a gap that the train bridges, or %s at least over it (planned: %s)"
-              .formatted(
-                  units.speed(LOW_MPS, Rounding.NEAREST), units.speed(least, Rounding.NEAREST)));
+      values.put("bridged", units.length(bridgedM, Rounding.DOWN));
+      values.put("least", units.speed(LOW_MPS, Rounding.NEAREST));
+      values.put("planned", units.speed(least, Rounding.NEAREST));
+      listener.found(gap, AuditText.GAP_LONG_SLOWLY, values);
     }
   }
 
@@ -101,15 +100,18 @@ public final class GapAudit {
   }
 
   /** Where the train stands with every collector in the gap: at a call, or before a stop signal. */
-  private Optional<String> standing(double fromM, double toM, double[] span) {
+  private Optional<AuditText> standing(
+      double fromM, double toM, double[] span, Map<String, String> values) {
     for (Call call : plan.assignment().calls()) {
       if (holds(fromM, toM, Stops.markM(plan.assignment(), call), span)) {
-        return Optional.of("at " + call.station().name());
+        values.put("station", call.station().name());
+        return Optional.of(AuditText.GAP_LONG_AT_STATION);
       }
     }
     for (SignalBraking signal : plan.signals()) {
       if (holds(fromM, toM, signal.standM(), span)) {
-        return Optional.of("before signal " + signal.signal().id());
+        values.put("signal", signal.signal().id());
+        return Optional.of(AuditText.GAP_LONG_BEFORE_SIGNAL);
       }
     }
     return Optional.empty();

@@ -10,7 +10,10 @@ import gradepost.units.Length;
 import gradepost.units.Speed;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 
 /** Curves: their cant, and what they need of it at their permissible speeds. */
 final class CantAudit {
@@ -45,36 +48,38 @@ final class CantAudit {
 
   private void cant(Curve curve) {
     double cant = mm(curve.cant());
-    String platform = cant > mm(limits.cantAtPlatform()) + SAME_MM ? platformOn(curve) : "";
-    double most = mm(platform.isEmpty() ? limits.cant() : limits.cantAtPlatform());
+    Map<String, String> values = new HashMap<>();
+    values.put("from", ground.text(curve.extent().from()));
+    values.put("to", ground.text(curve.extent().to()));
+    values.put("cant", whole(cant));
+    boolean atPlatform = cant > mm(limits.cantAtPlatform()) + SAME_MM && platformOn(curve, values);
+    double most = mm(atPlatform ? limits.cantAtPlatform() : limits.cant());
     if (cant > most + SAME_MM) {
-      out.add(
-          new AuditFinding(
-              AuditRule.CANT_HIGH,
-              curve,
-              "cant",
-              "the %s has a cant of %.0f mm%s"
-                  .formatted(
-                      ground.text(curve),
-                      cant,
-                      platform.isEmpty() ? "" : " at platform " + platform),
-              "%.0f mm at most".formatted(most),
-              ""));
+      values.put("limit", whole(most));
+      AuditText text = atPlatform ? AuditText.CANT_HIGH_AT_PLATFORM : AuditText.CANT_HIGH;
+      out.add(new AuditFinding(text, curve, "cant", values));
     }
   }
 
-  private String platformOn(Curve curve) {
+  private static String whole(double mm) {
+    return String.format(Locale.ROOT, "%.0f", mm);
+  }
+
+  /** Whether a platform lies on the curve; the first is named. */
+  private boolean platformOn(Curve curve, Map<String, String> names) {
     for (Station station : ground.route().stations()) {
       for (Platform platform : station.platforms()) {
         boolean overlaps =
             ground.from(platform.extent()) < ground.to(curve.extent())
                 && ground.to(platform.extent()) > ground.from(curve.extent());
         if (overlaps) {
-          return platform.number() + " of " + station.name();
+          names.put("platform", platform.number());
+          names.put("station", station.name());
+          return true;
         }
       }
     }
-    return "";
+    return false;
   }
 
   /** The permissible speeds of all lines and directions that stand on a curve. */
@@ -100,21 +105,22 @@ final class CantAudit {
           CurveSpeed.permissible(
               curve.radius(), curve.cant(), limits.deficiency(), ground.route().railCentres());
       double unit = ground.route().units().speedUnitMps();
-      Speed whole = new Speed(Math.floor(permits.metresPerSecond() / unit / 5 + 1e-6) * 5 * unit);
+      Speed fives = new Speed(Math.floor(permits.metresPerSecond() / unit / 5 + 1e-6) * 5 * unit);
       out.add(
           new AuditFinding(
-              AuditRule.CURVE_SPEED,
+              AuditText.CURVE_SPEED,
               curve,
               "",
-              "%s (%s) needs %.0f mm of cant deficiency on the %s, %s"
-                  .formatted(
-                      ground.speed(fastest.highest()),
-                      fastest.cause().name(),
-                      needs,
-                      ground.text(curve),
-                      figures(curve)),
-              "%.0f mm at most, that is %s".formatted(mm(limits.deficiency()), ground.speed(whole)),
-              ""));
+              Map.of(
+                  "speed", ground.speed(fastest.highest()),
+                  "restriction", fastest.cause().name(),
+                  "deficiency", whole(needs),
+                  "from", ground.text(curve.extent().from()),
+                  "to", ground.text(curve.extent().to()),
+                  "radius", radius(curve),
+                  "cant", whole(mm(curve.cant())),
+                  "limit", whole(mm(limits.deficiency())),
+                  "permits", ground.speed(fives))));
     }
   }
 
@@ -123,24 +129,23 @@ final class CantAudit {
     if (over > mm(limits.excess()) + SAME_MM) {
       out.add(
           new AuditFinding(
-              AuditRule.CANT_EXCESS,
+              AuditText.CANT_EXCESS,
               curve,
               "cant",
-              "%s (%s) has %.0f mm of cant excess on the %s, %s"
-                  .formatted(
-                      ground.speed(slowest.lowest()),
-                      slowest.cause().name(),
-                      over,
-                      ground.text(curve),
-                      figures(curve)),
-              "%.0f mm at most".formatted(mm(limits.excess())),
-              ""));
+              Map.of(
+                  "speed", ground.speed(slowest.lowest()),
+                  "restriction", slowest.cause().name(),
+                  "excess", whole(over),
+                  "from", ground.text(curve.extent().from()),
+                  "to", ground.text(curve.extent().to()),
+                  "radius", radius(curve),
+                  "cant", whole(mm(curve.cant())),
+                  "limit", whole(mm(limits.excess())))));
     }
   }
 
-  private static String figures(Curve curve) {
-    return "%d m radius, cant %.0f mm"
-        .formatted(Math.round(curve.radius().metres()), mm(curve.cant()));
+  private static String radius(Curve curve) {
+    return String.valueOf(Math.round(curve.radius().metres()));
   }
 
   private double equilibriumMm(Curve curve, Speed speed) {

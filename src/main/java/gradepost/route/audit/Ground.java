@@ -1,6 +1,5 @@
 package gradepost.route.audit;
 
-import gradepost.route.Curve;
 import gradepost.route.Path;
 import gradepost.route.PermanentRestriction;
 import gradepost.route.Route;
@@ -84,11 +83,6 @@ final class Ground {
 
   String text(Location location) {
     return route.text(location);
-  }
-
-  /** "curve from 1m 10ch to 1m 40ch". */
-  String text(Curve curve) {
-    return "curve from %s to %s".formatted(text(curve.extent().from()), text(curve.extent().to()));
   }
 
   String speed(Speed speed) {

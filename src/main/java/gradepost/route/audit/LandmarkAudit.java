@@ -6,8 +6,10 @@ import gradepost.route.Landmark;
 import gradepost.route.place.Direction;
 import gradepost.route.place.Hand;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /** Landmarks that say of a check rail what the curve does not. */
@@ -58,16 +60,10 @@ final class LandmarkAudit {
     Hand side = end.curve().checkRail() == CheckRail.HIGH_RAIL ? low.opposite() : low;
     if (end.curve().checkRail() != CheckRail.BOTH && landmark.side() != side) {
       found(
+          AuditText.CHECK_RAIL_LANDMARK_SIDE,
           landmark,
           "side",
-          "the landmark %s at %s is on the %s, and the check rail there on the %s"
-              .formatted(
-                  landmark.name(),
-                  ground.text(landmark.location()),
-                  word(landmark.side()),
-                  word(side)),
-          "the side of the check rail, forward",
-          "side: " + word(side));
+          Map.of("side", word(landmark.side()), "rail", word(side)));
     }
     boolean begins = name.contains("begin");
     if (!begins && !name.contains("end")) {
@@ -76,16 +72,11 @@ final class LandmarkAudit {
     for (Direction direction : Direction.values()) {
       if (landmark.applies().directions().contains(direction) && end.begins(direction) != begins) {
         found(
+            begins ? AuditText.CHECK_RAIL_LANDMARK_BEGINS : AuditText.CHECK_RAIL_LANDMARK_ENDS,
             landmark,
             "",
-            "the landmark %s at %s stands where the check rail %s for a train going %s"
-                .formatted(
-                    landmark.name(),
-                    ground.text(landmark.location()),
-                    begins ? "ends" : "begins",
-                    ground.name(direction)),
-            "a name for each direction",
-            "directions: " + ground.name(direction.opposite()));
+            Map.of(
+                "direction", ground.name(direction), "other", ground.name(direction.opposite())));
       }
     }
   }
@@ -94,7 +85,10 @@ final class LandmarkAudit {
     return hand.name().toLowerCase(Locale.ROOT);
   }
 
-  private void found(Landmark landmark, String key, String what, String bound, String maybe) {
-    out.add(new AuditFinding(AuditRule.CHECK_RAIL_LANDMARK, landmark, key, what, bound, maybe));
+  private void found(AuditText text, Landmark landmark, String key, Map<String, String> more) {
+    Map<String, String> values = new HashMap<>(more);
+    values.put("landmark", landmark.name());
+    values.put("place", ground.text(landmark.location()));
+    out.add(new AuditFinding(text, landmark, key, values));
   }
 }

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.regex.Pattern;
 
 /** Names that stand in more than one place, and places that have more than one name. */
@@ -96,18 +97,16 @@ final class NameAudit {
     if (nearest.off(at) > (itself ? SAME_M : nearest.nearM())) {
       out.add(
           new AuditFinding(
-              AuditRule.NAME_PLACE,
+              AuditText.NAME_PLACE_FAR,
               landmark,
               "at",
-              "the landmark %s is at %s, the %s %s at %s"
-                  .formatted(
-                      landmark.name(),
-                      ground.text(landmark.location()),
-                      nearest.noun(),
-                      name,
-                      ground.text(nearest.fromM())),
-              "within " + ground.length(itself ? SAME_M : nearest.nearM()),
-              ""));
+              Map.of(
+                  "landmark", landmark.name(),
+                  "place", ground.text(landmark.location()),
+                  "kind", nearest.noun(),
+                  "name", name,
+                  "there", ground.text(nearest.fromM()),
+                  "distance", ground.length(itself ? SAME_M : nearest.nearM()))));
     }
   }
 
@@ -132,16 +131,13 @@ final class NameAudit {
         if (first.name().equals(second.name()) && apart > ONE_PLACE_M && toOneTrain) {
           out.add(
               new AuditFinding(
-                  AuditRule.NAME_PLACE,
+                  AuditText.NAME_PLACE_AGAIN,
                   second,
                   "at",
-                  "the landmark %s is at %s, and at %s too"
-                      .formatted(
-                          second.name(),
-                          ground.text(second.location()),
-                          ground.text(first.location())),
-                  "a name that no other landmark has",
-                  ""));
+                  Map.of(
+                      "landmark", second.name(),
+                      "place", ground.text(second.location()),
+                      "there", ground.text(first.location()))));
         }
       }
     }
@@ -221,12 +217,10 @@ final class NameAudit {
         if (!a.name().equals(b.name()) && squeezed(a.name()).equals(squeezed(b.name()))) {
           out.add(
               new AuditFinding(
-                  AuditRule.TWO_NAMES,
+                  AuditText.TWO_NAMES_SPELT,
                   a.element(),
                   a.key(),
-                  "\"%s\" is spelt \"%s\" elsewhere".formatted(a.name(), b.name()),
-                  "one spelling",
-                  b.name()));
+                  Map.of("name", a.name(), "other", b.name())));
         }
       }
     }
@@ -236,12 +230,10 @@ final class NameAudit {
     if (!name.equals(other)) {
       out.add(
           new AuditFinding(
-              AuditRule.TWO_NAMES,
+              AuditText.TWO_NAMES_AT_ONE_PLACE,
               element,
               key,
-              "\"%s\" and \"%s\" are at one place, %s".formatted(other, name, place),
-              "one name for one thing",
-              ""));
+              Map.of("name", name, "other", other, "place", place)));
     }
   }
 

@@ -4,7 +4,9 @@ import gradepost.route.Route;
 import gradepost.route.Signal;
 import gradepost.route.place.Direction;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 
@@ -62,24 +64,13 @@ final class OrderAudit {
     }
     for (int i = 0; i < kept.length; i++) {
       if (!kept[i]) {
-        out.add(
-            new AuditFinding(
-                AuditRule.OUT_OF_ORDER,
-                entries.get(i),
-                key,
-                "the %s%s at %s is listed %s"
-                    .formatted(
-                        noun,
-                        name.apply(entries.get(i)),
-                        ground.text(forward[i]),
-                        between(forward, kept, i)),
-                "a mileage in the order of the list",
-                ""));
+        out.add(stray(entries.get(i), key, noun + name.apply(entries.get(i)), forward, kept, i));
       }
     }
   }
 
-  private String between(double[] at, boolean[] kept, int index) {
+  private AuditFinding stray(
+      Object element, String key, String entry, double[] at, boolean[] kept, int index) {
     int before = index - 1;
     while (before >= 0 && !kept[before]) {
       before--;
@@ -88,12 +79,20 @@ final class OrderAudit {
     while (after < kept.length && !kept[after]) {
       after++;
     }
-    if (before < 0) {
-      return "before " + ground.text(at[after]);
+    Map<String, String> values = new HashMap<>();
+    values.put("entry", entry);
+    values.put("place", ground.text(at[index]));
+    if (before >= 0) {
+      values.put("last", ground.text(at[before]));
     }
-    return after == kept.length
-        ? "after " + ground.text(at[before])
-        : "between %s and %s".formatted(ground.text(at[before]), ground.text(at[after]));
+    if (after < kept.length) {
+      values.put("next", ground.text(at[after]));
+    }
+    AuditText text =
+        before < 0
+            ? AuditText.OUT_OF_ORDER_BEFORE
+            : after == kept.length ? AuditText.OUT_OF_ORDER_AFTER : AuditText.OUT_OF_ORDER_BETWEEN;
+    return new AuditFinding(text, element, key, values);
   }
 
   private static int count(boolean[] marks) {

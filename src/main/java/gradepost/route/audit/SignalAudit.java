@@ -3,6 +3,7 @@ package gradepost.route.audit;
 import gradepost.route.Signal;
 import gradepost.route.place.Location;
 import java.util.List;
+import java.util.Map;
 
 /** Signals and their AWS. */
 final class SignalAudit {
@@ -27,13 +28,13 @@ final class SignalAudit {
       if (!exists) {
         out.add(
             new AuditFinding(
-                AuditRule.OFF_LINE,
+                AuditText.OFF_LINE_SIGNAL,
                 signal,
                 "line",
-                "signal %s stands at %s for %s, which does not exist there"
-                    .formatted(signal.id(), ground.text(signal.location()), signal.line()),
-                "a line that exists there",
-                ""));
+                Map.of(
+                    "signal", signal.id(),
+                    "place", ground.text(signal.location()),
+                    "line", signal.line())));
       }
       signal.aws().ifPresentOrElse(aws -> placed(signal, aws), () -> missing(signal));
     }
@@ -48,13 +49,13 @@ final class SignalAudit {
     if (shows && fitted) {
       out.add(
           new AuditFinding(
-              AuditRule.AWS_MISSING,
+              AuditText.AWS_MISSING,
               signal,
               "",
-              "signal %s at %s has no AWS, and other signals of %s have"
-                  .formatted(signal.id(), ground.text(signal.location()), signal.line()),
-              "AWS at every signal that can show caution on a fitted line",
-              ""));
+              Map.of(
+                  "signal", signal.id(),
+                  "place", ground.text(signal.location()),
+                  "line", signal.line())));
     }
   }
 
@@ -63,16 +64,14 @@ final class SignalAudit {
     if (before < LEAST_AWS_M || before > MOST_AWS_M) {
       out.add(
           new AuditFinding(
-              AuditRule.AWS_PLACE,
+              before < 0 ? AuditText.AWS_PLACE_BEYOND : AuditText.AWS_PLACE_BEFORE,
               signal,
               "aws",
-              "the AWS magnet of signal %s lies %s %s it"
-                  .formatted(
-                      signal.id(),
-                      ground.length(Math.abs(before)),
-                      before < 0 ? "beyond" : "before"),
-              "%s to %s before it".formatted(ground.length(LEAST_AWS_M), ground.length(MOST_AWS_M)),
-              ""));
+              Map.of(
+                  "signal", signal.id(),
+                  "distance", ground.length(Math.abs(before)),
+                  "least", ground.length(LEAST_AWS_M),
+                  "most", ground.length(MOST_AWS_M))));
     }
   }
 }

@@ -6,9 +6,11 @@ import gradepost.route.BoardKind;
 import gradepost.route.PermanentRestriction;
 import gradepost.route.RunningLine;
 import gradepost.route.place.Direction;
+import gradepost.units.UnitStyle;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 
 /** Permissible speeds and the boards that announce them. */
@@ -51,18 +53,17 @@ final class SpeedAudit {
       if (joined && big && !warned(after.cause(), direction, seam)) {
         drops.add(
             new AuditFinding(
-                AuditRule.BIG_DROP,
+                AuditText.BIG_DROP,
                 after.cause(),
                 "boards",
-                "%s trains come from %s to %s at %s (%s) without a warning board"
-                    .formatted(
-                        ground.name(direction),
-                        ground.speed(before.speed()),
-                        ground.speed(after.speed()),
-                        ground.text(seam),
-                        after.cause().name()),
-                BigDrop.BOUND,
-                ""));
+                Map.of(
+                    "direction", ground.name(direction),
+                    "from", ground.speed(before.speed()),
+                    "to", ground.speed(after.speed()),
+                    "place", ground.text(seam),
+                    "restriction", after.cause().name(),
+                    "mph", BigDrop.far(UnitStyle.MILES),
+                    "km-h", BigDrop.far(UnitStyle.METRIC))));
       }
     }
   }
@@ -80,27 +81,37 @@ final class SpeedAudit {
     double at = ground.at(board.location());
     double pastBegin = ground.beyond(board.direction(), at, begins);
     double pastEnd = ground.beyond(board.direction(), at, ends);
-    String bound =
-        switch (board.kind()) {
-          case WARNING, REPEATING -> pastBegin < 0 ? "" : "before " + ground.text(begins);
-          case COMMENCEMENT ->
-              Math.abs(pastBegin) <= BOARD_SLACK_M ? "" : "at " + ground.text(begins);
-          case TERMINATION -> Math.abs(pastEnd) <= BOARD_SLACK_M ? "" : "at " + ground.text(ends);
-        };
-    if (!bound.isEmpty()) {
-      out.add(
-          new AuditFinding(
-              AuditRule.BOARD_PLACE,
-              board,
-              "at",
-              "the %s board of %s for %s trains stands at %s"
-                  .formatted(
-                      board.kind().name().toLowerCase(Locale.ROOT),
-                      restriction.name(),
-                      ground.name(board.direction()),
-                      ground.text(board.location())),
-              bound,
-              ""));
+    switch (board.kind()) {
+      case WARNING, REPEATING -> {
+        if (pastBegin >= 0) {
+          misplaced(AuditText.BOARD_PLACE_BEFORE, restriction, board, begins);
+        }
+      }
+      case COMMENCEMENT -> {
+        if (Math.abs(pastBegin) > BOARD_SLACK_M) {
+          misplaced(AuditText.BOARD_PLACE_AT, restriction, board, begins);
+        }
+      }
+      case TERMINATION -> {
+        if (Math.abs(pastEnd) > BOARD_SLACK_M) {
+          misplaced(AuditText.BOARD_PLACE_AT, restriction, board, ends);
+        }
+      }
     }
+  }
+
+  private void misplaced(
+      AuditText text, PermanentRestriction restriction, Board board, double rightM) {
+    out.add(
+        new AuditFinding(
+            text,
+            board,
+            "at",
+            Map.of(
+                "board", board.kind().name().toLowerCase(Locale.ROOT),
+                "restriction", restriction.name(),
+                "direction", ground.name(board.direction()),
+                "place", ground.text(board.location()),
+                "right", ground.text(rightM))));
   }
 }

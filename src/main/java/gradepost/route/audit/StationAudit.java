@@ -4,7 +4,9 @@ import gradepost.route.Platform;
 import gradepost.route.Station;
 import gradepost.route.StopMark;
 import gradepost.route.place.Location;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /** Platforms, stop marks and buffer stops. */
 final class StationAudit {
@@ -21,15 +23,29 @@ final class StationAudit {
   void run() {
     for (Station station : ground.route().stations()) {
       for (Platform platform : station.platforms()) {
-        String name = "platform " + platform.number() + " of " + station.name();
-        lines(platform, name);
-        platform.stopMarks().forEach(mark -> mark(platform, mark, name));
-        platform.bufferStops().ifPresent(buffers -> buffers(platform, buffers, name));
+        lines(station, platform);
+        platform.stopMarks().forEach(mark -> mark(station, platform, mark));
+        platform.bufferStops().ifPresent(buffers -> buffers(station, platform, buffers));
       }
     }
   }
 
-  private void lines(Platform platform, String name) {
+  private static Map<String, String> names(Station station, Platform platform) {
+    Map<String, String> values = new HashMap<>();
+    values.put("platform", platform.number());
+    values.put("station", station.name());
+    return values;
+  }
+
+  private Map<String, String> names(Station station, Platform platform, StopMark mark) {
+    Map<String, String> values = names(station, platform);
+    values.put("cars", String.valueOf(mark.cars()));
+    values.put("direction", ground.name(mark.direction()));
+    values.put("place", ground.text(mark.location()));
+    return values;
+  }
+
+  private void lines(Station station, Platform platform) {
     double from = ground.from(platform.extent());
     double to = ground.to(platform.extent());
     boolean served =
@@ -37,73 +53,41 @@ final class StationAudit {
     if (!served) {
       out.add(
           new AuditFinding(
-              AuditRule.OFF_LINE,
-              platform,
-              "lines",
-              "none of the lines of %s exists there".formatted(name),
-              "a line that reaches the platform",
-              ""));
+              AuditText.OFF_LINE_PLATFORM, platform, "lines", names(station, platform)));
     }
   }
 
-  private void mark(Platform platform, StopMark mark, String name) {
+  private void mark(Station station, Platform platform, StopMark mark) {
     double at = ground.at(mark.location());
     double from = ground.from(platform.extent());
     double to = ground.to(platform.extent());
     if (at < from - SLACK_M || at > to + SLACK_M) {
-      out.add(
-          new AuditFinding(
-              AuditRule.MARK_OFF_PLATFORM,
-              mark,
-              "at",
-              "the %d-car mark of %s for %s trains stands at %s, %s off the platform"
-                  .formatted(
-                      mark.cars(),
-                      name,
-                      ground.name(mark.direction()),
-                      ground.text(mark.location()),
-                      ground.length(Math.max(from - at, at - to))),
-              "from %s to %s"
-                  .formatted(
-                      ground.text(platform.extent().from()), ground.text(platform.extent().to())),
-              ""));
+      Map<String, String> values = names(station, platform, mark);
+      values.put("off", ground.length(Math.max(from - at, at - to)));
+      values.put("from", ground.text(platform.extent().from()));
+      values.put("to", ground.text(platform.extent().to()));
+      out.add(new AuditFinding(AuditText.MARK_OFF_PLATFORM, mark, "at", values));
     }
   }
 
   /** The platform road ends at one end of the platform; which, the marks tell. */
-  private void buffers(Platform platform, Location buffers, String name) {
+  private void buffers(Station station, Platform platform, Location buffers) {
     double at = ground.at(buffers);
     double from = ground.from(platform.extent());
     double to = ground.to(platform.extent());
     if (at > from + SLACK_M && at < to - SLACK_M) {
+      Map<String, String> values = names(station, platform);
+      values.put("buffers", ground.text(buffers));
       out.add(
-          new AuditFinding(
-              AuditRule.MARK_PAST_BUFFERS,
-              platform,
-              "buffer-stops",
-              "the buffer stops of %s stand at %s, within the platform"
-                  .formatted(name, ground.text(buffers)),
-              "at or beyond an end of the platform",
-              ""));
+          new AuditFinding(AuditText.MARK_PAST_BUFFERS_WITHIN, platform, "buffer-stops", values));
     }
     double middle = (from + to) / 2;
     for (StopMark mark : platform.stopMarks()) {
       double markAt = ground.at(mark.location());
       if (at > middle ? markAt > at : markAt < at) {
-        out.add(
-            new AuditFinding(
-                AuditRule.MARK_PAST_BUFFERS,
-                mark,
-                "at",
-                "the %d-car mark of %s for %s trains stands at %s, past the buffer stops at %s"
-                    .formatted(
-                        mark.cars(),
-                        name,
-                        ground.name(mark.direction()),
-                        ground.text(mark.location()),
-                        ground.text(buffers)),
-                "before the buffer stops",
-                ""));
+        Map<String, String> values = names(station, platform, mark);
+        values.put("buffers", ground.text(buffers));
+        out.add(new AuditFinding(AuditText.MARK_PAST_BUFFERS_MARK, mark, "at", values));
       }
     }
   }

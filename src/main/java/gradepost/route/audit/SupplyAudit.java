@@ -4,6 +4,7 @@ import gradepost.route.Observation;
 import gradepost.route.Route;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.regex.Pattern;
 
 /** What a route does not hold, and whether anyone says that there is nothing to hold. */
@@ -31,12 +32,10 @@ final class SupplyAudit {
       if (!DATE.matcher(observation.statement()).find()) {
         out.add(
             new AuditFinding(
-                AuditRule.OBSERVATION_UNDATED,
+                AuditText.OBSERVATION_UNDATED,
                 observation,
                 "statement",
-                "the observation of %s has no date".formatted(observation.subject()),
-                "a statement with a date, such as \"none known, checked on 2026-10-01\"",
-                ""));
+                Map.of("subject", observation.subject())));
       }
     }
   }
@@ -47,15 +46,7 @@ final class SupplyAudit {
             .map(o -> o.subject().toLowerCase(Locale.ROOT))
             .anyMatch(subject -> subject.contains(word));
     if (entries.isEmpty() && !observed) {
-      out.add(
-          new AuditFinding(
-              AuditRule.NOT_SUPPLIED,
-              route,
-              key,
-              "no " + nouns,
-              "entries, or an observation of %s, such as \"none known, checked on 2026-10-01\""
-                  .formatted(nouns),
-              ""));
+      out.add(new AuditFinding(AuditText.NOT_SUPPLIED, route, key, Map.of("entries", nouns)));
     }
   }
 }

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 
 /** Sections, gradients and curves. */
 final class TrackAudit {
@@ -47,21 +48,17 @@ final class TrackAudit {
       Section after = sections.get(i);
       double jump = Math.abs(after.from().metres() - before.to().metres());
       if (jump > 0.01 && jump < NEARLY_MEETS_M) {
-        String met = ground.route().units().mileage(before.to());
         out.add(
             new AuditFinding(
-                AuditRule.MILEAGE_JUMP,
+                AuditText.MILEAGE_JUMP,
                 after,
                 "from",
-                "%s ends at %s and %s begins at %s, %s apart"
-                    .formatted(
-                        before.name(),
-                        met,
-                        after.name(),
-                        ground.route().units().mileage(after.from()),
-                        ground.length(jump)),
-                "one mileage at the seam, or an accepted jump",
-                met));
+                Map.of(
+                    "before", before.name(),
+                    "end", ground.route().units().mileage(before.to()),
+                    "after", after.name(),
+                    "begin", ground.route().units().mileage(after.from()),
+                    "jump", ground.length(jump))));
       }
     }
   }
@@ -72,16 +69,13 @@ final class TrackAudit {
       if (slope > STEEPEST_PERMILLE + 1e-6) {
         out.add(
             new AuditFinding(
-                AuditRule.GRADIENT_STEEP,
+                AuditText.GRADIENT_STEEP,
                 piece,
                 "gradient",
-                "%s from %s to %s"
-                    .formatted(
-                        ground.route().units().gradient(piece.gradient()),
-                        ground.text(piece.extent().from()),
-                        ground.text(piece.extent().to())),
-                "1 in 30 (33.3 permille) at most",
-                ""));
+                Map.of(
+                    "gradient", ground.route().units().gradient(piece.gradient()),
+                    "from", ground.text(piece.extent().from()),
+                    "to", ground.text(piece.extent().to()))));
       }
     }
   }
@@ -100,17 +94,15 @@ final class TrackAudit {
       if (Math.abs(surveyed - summed) > allowed) {
         out.add(
             new AuditFinding(
-                AuditRule.GRADIENT_CLOSURE,
+                AuditText.GRADIENT_CLOSURE,
                 high,
                 "height",
-                "from %s to %s the gradients come to %s, the heights to %s"
-                    .formatted(
-                        ground.text(low.location()),
-                        ground.text(high.location()),
-                        metres(summed),
-                        metres(surveyed)),
-                "a difference of %s at most".formatted(metres(allowed).substring(1)),
-                ""));
+                Map.of(
+                    "from", ground.text(low.location()),
+                    "to", ground.text(high.location()),
+                    "summed", metres(summed),
+                    "surveyed", metres(surveyed),
+                    "allowed", metres(allowed).substring(1))));
       }
     }
   }
@@ -130,28 +122,26 @@ final class TrackAudit {
   }
 
   private void curve(Curve curve) {
-    String where = ground.text(curve);
-    String radius = Math.round(curve.radius().metres()) + " m radius";
+    String from = ground.text(curve.extent().from());
+    String to = ground.text(curve.extent().to());
     if (curve.radius().metres() <= CHECKED_RADIUS_M && curve.checkRail() == CheckRail.NONE) {
       out.add(
           new AuditFinding(
-              AuditRule.CHECK_RAIL_MISSING,
+              AuditText.CHECK_RAIL_MISSING,
               curve,
               "radius",
-              "the %s has %s and no check rail".formatted(where, radius),
-              "a check rail on a passenger curve of 200 m or less",
-              "check-rail: low rail"));
+              Map.of(
+                  "from", from,
+                  "to", to,
+                  "radius", String.valueOf(Math.round(curve.radius().metres())))));
     }
     if (curve.checkRail() == CheckRail.HIGH_RAIL) {
       out.add(
           new AuditFinding(
-              AuditRule.CHECK_RAIL_SIDE,
+              AuditText.CHECK_RAIL_SIDE,
               curve,
               "check-rail",
-              "the check rail of the %s lies beside the high rail, on its %s side"
-                  .formatted(where, side(curve)),
-              "the low rail, the inner one of the curve",
-              "check-rail: low rail"));
+              Map.of("from", from, "to", to, "side", side(curve))));
     }
   }
 

@@ -3,7 +3,7 @@ package gradepost.source.pack;
 import gradepost.route.Accepted;
 import gradepost.route.Route;
 import gradepost.route.audit.AuditFinding;
-import gradepost.route.audit.AuditRule;
+import gradepost.route.audit.AuditText;
 import gradepost.route.audit.CantLimits;
 import gradepost.route.audit.RouteAudit;
 import gradepost.yaml.Problem;
@@ -11,9 +11,11 @@ import gradepost.yaml.Problems;
 import gradepost.yaml.Reader;
 import gradepost.yaml.Severity;
 import gradepost.yaml.SourcePosition;
+import gradepost.yaml.UnitsUsed;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -30,7 +32,7 @@ public final class Audit {
     for (AuditFinding finding : RouteAudit.of(route, limits)) {
       found.add(problem(finding, in.spot(finding.element(), finding.key())));
     }
-    found.addAll(in.unitsUsed().mixed(in.file(), AuditRule.UNITS_MIXED.code()));
+    in.unitsUsed().mixed(in.file()).forEach(mixed -> found.add(problem(mixed)));
     return new Problems(open(found, route.accepted(), in::spot));
   }
 
@@ -42,6 +44,20 @@ public final class Audit {
         finding.bound(),
         finding.maybe(),
         finding.rule().code());
+  }
+
+  private static Problem problem(UnitsUsed.Mixed mixed) {
+    AuditText text = AuditText.UNITS_MIXED;
+    Map<String, String> values =
+        Map.of(
+            "key", mixed.key(), "odd", mixed.odd(), "usual", mixed.usual(), "place", mixed.place());
+    return new Problem(
+        mixed.spot(),
+        Severity.WARNING,
+        text.what(values),
+        text.bound(values),
+        text.maybe(values),
+        text.rule().code());
   }
 
   /** What nobody accepts, and a warning for every acceptance of what is not found. */
@@ -68,14 +84,15 @@ public final class Audit {
   private static Problem unfound(Accepted accepted, List<Problem> open, SourcePosition spot) {
     List<String> words =
         open.stream().filter(p -> p.rule().equals(accepted.rule())).map(Problem::what).toList();
+    AuditText text = AuditText.ACCEPTED_UNFOUND;
+    Map<String, String> values = Map.of("rule", accepted.rule());
     return new Problem(
         spot,
         Severity.WARNING,
-        "%s is accepted here, and nothing is found of which these are the words"
-            .formatted(accepted.rule()),
-        "a finding that stands, word for word",
+        text.what(values),
+        text.bound(values),
         words.size() == 1 ? words.get(0) : "",
-        AuditRule.ACCEPTED_UNFOUND.code());
+        text.rule().code());
   }
 
   private Audit() {}

@@ -1,6 +1,6 @@
 package gradepost.source.stock;
 
-import gradepost.route.audit.AuditRule;
+import gradepost.route.audit.AuditText;
 import gradepost.source.stock.StockTable.Brakes;
 import gradepost.stock.BrakeAction;
 import gradepost.stock.BrakePercentage;
@@ -128,11 +128,14 @@ final class BrakeForms {
                         new Problem(
                             v.spot(PERCENTAGE),
                             Severity.NOTE,
-                            "the percentage counts as %.0f in service braking, and in full in emergency"
-                                .formatted(BrakePercentage.MOST_IN_SERVICE),
+                            AuditText.PERCENTAGE_CUT.what(
+                                Map.of(
+                                    "most",
+                                    String.format(
+                                        Locale.ROOT, "%.0f", BrakePercentage.MOST_IN_SERVICE))),
                             "",
                             "",
-                            AuditRule.PERCENTAGE_CUT.code())));
+                            AuditText.PERCENTAGE_CUT.rule().code())));
   }
 
   private static Map<String, BrakePreset> presets() {
