@@ -52,9 +52,9 @@ class VerifierBoundsTest {
     instructions.add(new Instruction(target, trigger, command));
   }
 
-  private PlanVerifier run() {
+  private InstructionRun run() {
     Ceiling ceiling = new Ceiling(List.of(new CeilingStep(0, 8000, LINE_MPS, "line")));
-    PlanVerifier verifier = new PlanVerifier(assignment, models, ceiling);
+    InstructionRun verifier = new InstructionRun(assignment, models, ceiling);
     verifier.run(startM, instructions, Map.of(target, 1));
     return verifier;
   }
