@@ -2,10 +2,9 @@ package gradepost.drive;
 
 import gradepost.drive.brake.Braking;
 import gradepost.drive.brake.BrakingRun;
-import gradepost.drive.brake.Root;
+import gradepost.drive.brake.LastPlace;
 import gradepost.drive.brake.Solver;
 import gradepost.drive.brake.TrainModels;
-import gradepost.drive.fallback.PlannedPoints;
 import gradepost.drive.leg.ApproachSolution;
 import gradepost.drive.leg.Places;
 import gradepost.drive.leg.RunStates;
@@ -23,6 +22,7 @@ import gradepost.units.Rounding;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * The run to a lower speed of a train that is as fast as it may be: full power from the last stand,
@@ -38,14 +38,12 @@ final class PermittedRun {
   private final TrainModels bench;
   private final Ceiling ceiling;
   private final Places places;
-  private final PlannedPoints points;
 
   PermittedRun(Assignment assignment, TrainModels bench, Ceiling ceiling, Places places) {
     this.assignment = assignment;
     this.bench = bench;
     this.ceiling = ceiling;
     this.places = places;
-    this.points = new PlannedPoints(assignment, bench, places);
   }
 
   /**
@@ -63,17 +61,18 @@ final class PermittedRun {
     RunStates line = line(unbraked.line().startM(), target.atM());
     Stepper stepper = bench.plannedStepper();
     double low = line.startM();
-    double high = points.aimM(target);
+    double high = target.aimM(assignment.policy().margins());
     line.pickUp(stepper, target.atM());
     long over = printed(stepper.speedMps()) - printed(target.speedMps());
     if (over <= 0 || high <= low) {
       return Braked.NOT;
     }
-    double exact =
-        Root.lastShort(x -> shortM(line, stepper, braking, x, high), low, high, TOLERANCE_M);
-    if (Double.isNaN(exact)) {
+    OptionalDouble last =
+        new LastPlace(low, high, TOLERANCE_M).of(x -> shortM(line, stepper, braking, x, high));
+    if (last.isEmpty()) {
       return new Braked(Optional.empty(), true);
     }
+    double exact = last.getAsDouble();
     double point = Math.max(low, places.printed(exact, target.atM(), low));
     line.pickUp(stepper, point);
     Snapshot there = stepper.save();

@@ -1,5 +1,6 @@
 package gradepost.task;
 
+import gradepost.policy.Margins;
 import gradepost.route.place.Location;
 import java.util.Optional;
 import java.util.function.Function;
@@ -25,6 +26,14 @@ public sealed interface Target {
   /** Whether the train comes to a stand there; else its speed is only brought down. */
   default boolean standsThere() {
     return match(stop -> true, lower -> false, step -> false, signal -> true);
+  }
+
+  /**
+   * Where a planned braking for it is to be over, distance run in metres: at the place of a stand,
+   * and before the board of a lower speed.
+   */
+  default double aimM(Margins margins) {
+    return standsThere() ? atM() : atM() - margins.beforeBoard().metres();
   }
 
   /** The booked stop, if it is one. */

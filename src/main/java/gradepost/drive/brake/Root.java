@@ -7,47 +7,6 @@ import java.util.function.DoubleUnaryOperator;
  * (BIT 13, 1973), with halving where it crawls. A jump counts as a crossing.
  */
 public final class Root {
-  /** So often a place further back is looked for by the slope alone. */
-  private static final int STEPS_BACK = 6;
-
-  /** What begins a metre later ends so many metres later. */
-  private static final double LEAST_PER_M = 0.3;
-
-  private static final double MOST_PER_M = 3;
-
-  /**
-   * The same for metres short of an aim, where what begins a metre later ends about a metre later:
-   * looked for from {@code high} back. {@code high} itself where it is not negative there; NaN
-   * where it is negative at {@code low} too.
-   */
-  public static double lastShort(DoubleUnaryOperator f, double low, double high, double tolerance) {
-    double atHigh = f.applyAsDouble(high);
-    return atHigh >= 0 ? high : lastShort(f, low, high, atHigh, tolerance);
-  }
-
-  /** The same where the value at {@code high} is known, and is negative. */
-  public static double lastShort(
-      DoubleUnaryOperator f, double low, double high, double atHigh, double tolerance) {
-    double b = high;
-    double fb = atHigh;
-    double perM = 1;
-    for (int i = 0; i < STEPS_BACK; i++) {
-      double x = b + fb / perM - tolerance / 8;
-      if (x <= low) {
-        break;
-      }
-      double fx = f.applyAsDouble(x);
-      if (fx >= 0) {
-        return lastNotNegative(f, x, b, fx, fb, tolerance);
-      }
-      perM = Math.min(Math.max((fx - fb) / (b - x), LEAST_PER_M), MOST_PER_M);
-      b = x;
-      fb = fx;
-    }
-    double atLow = f.applyAsDouble(low);
-    return atLow < 0 ? Double.NaN : lastNotNegative(f, low, b, atLow, fb, tolerance);
-  }
-
   /**
    * The greatest {@code x} found with {@code f(x) >= 0}, within {@code tolerance} of the crossing.
    *

@@ -1,7 +1,7 @@
 package gradepost.drive.check;
 
 import gradepost.drive.brake.Braking;
-import gradepost.drive.brake.Root;
+import gradepost.drive.brake.LastPlace;
 import gradepost.drive.brake.TrainModels;
 import gradepost.motion.Stepper;
 import gradepost.motion.StopConditions;
@@ -20,6 +20,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Braking from each caution to its signal at danger. */
 public final class Signals {
@@ -87,8 +88,12 @@ public final class Signals {
         }
       }
     }
+    OptionalDouble last =
+        caution.isPresent() ? technique(signal, warned, stand, planned) : OptionalDouble.empty();
     Optional<Double> begins =
-        caution.isPresent() ? technique(signal, warned, stand, planned) : Optional.empty();
+        last.isPresent()
+            ? Optional.of(path.printedAtOrBefore(last.getAsDouble()))
+            : Optional.empty();
     return new SignalBraking(signal, at, stand, caution, warned, planned, permitted, begins, needs);
   }
 
@@ -103,26 +108,15 @@ public final class Signals {
   }
 
   /** Where the technique begins when the train coasts on at its planned speed after the warning. */
-  private Optional<Double> technique(Signal signal, double warnedM, double standM, double mps) {
+  private OptionalDouble technique(Signal signal, double warnedM, double standM, double mps) {
     if (mps < 0.5 || standM <= warnedM) {
-      return Optional.empty();
+      return OptionalDouble.empty();
     }
     Stepper stepper = bench.plannedStepper();
     Target target = new Target.Signal(signal.id(), standM);
     Braking braking = Braking.of(assignment, bench, target);
-    double atWarning = shortM(stepper, braking, warnedM, mps, warnedM, standM);
-    if (atWarning < 0) {
-      return Optional.empty();
-    }
-    double exact =
-        Root.lastNotNegative(
-            x -> shortM(stepper, braking, warnedM, mps, x, standM),
-            warnedM,
-            standM,
-            atWarning,
-            -1,
-            TOLERANCE_M);
-    return Optional.of(path.printedAtOrBefore(exact));
+    return new LastPlace(warnedM, standM, TOLERANCE_M)
+        .of(x -> shortM(stepper, braking, warnedM, mps, x, standM));
   }
 
   private static double shortM(

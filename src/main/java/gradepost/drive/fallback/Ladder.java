@@ -30,12 +30,11 @@ import java.util.Optional;
  * All on the safe side of the plan: worst load, overspeed, counted share of the brakes.
  */
 public final class Ladder {
-  private static final double TOLERANCE_M = 0.01;
-
   private final Assignment assignment;
   private final TrainModels bench;
   private final Places places;
   private final PlannedPoints points;
+  private final LastPlaces last;
   private final StopConditions until = new StopConditions();
 
   public Ladder(Assignment assignment, TrainModels bench) {
@@ -43,6 +42,7 @@ public final class Ladder {
     this.bench = bench;
     this.places = new Places(assignment);
     this.points = new PlannedPoints(assignment, bench, places);
+    this.last = new LastPlaces(assignment, bench, places);
   }
 
   /**
@@ -70,7 +70,7 @@ public final class Ladder {
       Stepper planned = line.isPresent() ? bench.plannedStepper(adhesion) : bench.plannedStepper();
       PlannedPoint point =
           first ? points.planned(piece, approach) : points.in(adhesion, piece, planned, approach);
-      Coming run = new Coming(piece, planned, line.map(l -> dry));
+      LastPlaces.Coming run = new LastPlaces.Coming(piece, planned, line.map(l -> dry));
       Optional<Cases> onBetter = better.isEmpty() ? Optional.empty() : Optional.of(better.get(i));
       CaseResult own = forCase(run, adhesion, point, ownRun, onBetter.map(Cases::own));
       boolean behind = target.isStop() && piece.target() != target;
@@ -95,16 +95,8 @@ public final class Ladder {
   /** Of one application: to its own target, and to a stand behind it. */
   public record Cases(CaseResult own, Optional<CaseResult> toStand) {}
 
-  /**
-   * How a train comes to an application on one rail.
-   *
-   * @param planned what the run is picked up with
-   * @param dry the plan's own, where that is another one
-   */
-  private record Coming(ApproachSolution piece, Stepper planned, Optional<ApproachSolution> dry) {}
-
   private CaseResult forCase(
-      Coming run,
+      LastPlaces.Coming run,
       AdhesionCase adhesion,
       PlannedPoint point,
       boolean ownRun,
@@ -116,7 +108,7 @@ public final class Ladder {
     List<FailureAnswer> answers = new ArrayList<>();
     Optional<Double> protectedM = point.atM();
     for (BrakeSystem system : assignment.stock().brakes()) {
-      Latest latest = latest(run, piece.target(), worst, system, point.atM(), better);
+      Latest latest = last.of(run, piece.target(), worst, system, point.atM(), better);
       rungs.add(new Rung(system, latest));
       if (system.role() != BrakeSystem.Role.SERVICE && point.atM().isPresent()) {
         answers.add(answer(piece, piece.target(), planned, worst, system, point.atM().get()));
@@ -145,130 +137,20 @@ public final class Ladder {
    * The same points, and what each brake does from there for the stop behind the piece's target:
    * the planned run is left at the braking point and coasts, as if nothing had answered.
    */
-  private CaseResult toStand(Coming run, Target stop, CaseResult own, Optional<CaseResult> better) {
+  private CaseResult toStand(
+      LastPlaces.Coming run, Target stop, CaseResult own, Optional<CaseResult> better) {
     ApproachSolution piece = run.piece();
     Stepper planned = run.planned();
     Stepper worst = bench.worstStepper(own.adhesion());
     List<Rung> rungs = new ArrayList<>();
     List<FailureAnswer> answers = new ArrayList<>();
     for (BrakeSystem system : assignment.stock().brakes()) {
-      rungs.add(new Rung(system, latest(run, stop, worst, system, own.plannedM(), better)));
+      rungs.add(new Rung(system, last.of(run, stop, worst, system, own.plannedM(), better)));
       if (system.role() != BrakeSystem.Role.SERVICE && own.plannedM().isPresent()) {
         answers.add(answer(piece, stop, planned, worst, system, own.plannedM().get()));
       }
     }
     return own.with(rungs, answers);
-  }
-
-  /**
-   * For a train that was braked before as on this rail and for one that comes as on the planned
-   * one: the earlier of both. And never later than on a better rail, where the train may come
-   * faster.
-   */
-  private Latest latest(
-      Coming run,
-      Target target,
-      Stepper worst,
-      BrakeSystem system,
-      Optional<Double> plannedM,
-      Optional<CaseResult> better) {
-    Latest latest = latest(run.piece(), target, run.planned(), worst, system, plannedM);
-    if (run.dry().isPresent()) {
-      ApproachSolution dry = run.dry().get();
-      Latest asDry = latest(dry, target, bench.plannedStepper(), worst, system, Optional.empty());
-      latest = earlier(run, latest, asDry, plannedM);
-    }
-    return better.isPresent()
-        ? earlier(run, latest, better.get().latest(system), plannedM)
-        : latest;
-  }
-
-  /** Of two last places, the second of them found on another run. */
-  private static Latest earlier(Coming run, Latest own, Latest other, Optional<Double> plannedM) {
-    return own.match(
-        first ->
-            other.match(
-                second ->
-                    second.exactM() >= first.exactM()
-                        ? own
-                        : new Latest.Point(
-                            second.exactM(),
-                            second.printedM(),
-                            second.speedMps(),
-                            afterS(run.piece(), run.planned(), second.exactM(), plannedM)),
-                nowhere -> other),
-        nowhere -> own);
-  }
-
-  /** Running seconds from the planned point to a place; 0 where there is no planned point. */
-  private static double afterS(
-      ApproachSolution piece, Stepper planned, double atM, Optional<Double> plannedM) {
-    if (plannedM.isEmpty()) {
-      return 0;
-    }
-    piece.line().pickUp(planned, atM);
-    double timeS = planned.timeS();
-    piece.line().pickUp(planned, plannedM.get());
-    return timeS - planned.timeS();
-  }
-
-  private Latest latest(
-      ApproachSolution piece,
-      Target target,
-      Stepper planned,
-      Stepper worst,
-      BrakeSystem system,
-      Optional<Double> plannedM) {
-    double low = piece.line().startM();
-    double high = target.atM();
-    double atHigh = full(piece, target, planned, worst, system, high);
-    double exact;
-    if (atHigh >= 0) {
-      exact = high;
-    } else {
-      double atLow = full(piece, target, planned, worst, system, low);
-      if (atLow < 0) {
-        piece.line().pickUp(planned, low);
-        return new Latest.Nowhere(
-            full(target, planned, worst, system).gains(target.atM())
-                ? Latest.Reason.GRADIENT_DEFEATS_BRAKE
-                : Latest.Reason.APPROACH_TOO_SHORT);
-      }
-      exact =
-          Root.lastNotNegative(
-              x -> full(piece, target, planned, worst, system, x),
-              low,
-              high,
-              atLow,
-              atHigh,
-              TOLERANCE_M);
-    }
-    piece.line().pickUp(planned, exact);
-    double speed = planned.speedMps();
-    double after = afterS(piece, planned, exact, plannedM);
-    double printed = Math.max(low, places.onGrid(exact, target.atM()));
-    return new Latest.Point(exact, printed, speed, after);
-  }
-
-  /** How far short of the target full braking begun at {@code x} on the planned run ends. */
-  private double full(
-      ApproachSolution piece,
-      Target target,
-      Stepper planned,
-      Stepper worst,
-      BrakeSystem system,
-      double x) {
-    piece.line().pickUp(planned, x);
-    return full(target, planned, worst, system).shortM();
-  }
-
-  /** From where the planned run stands, with what its reservoirs then hold. */
-  private FullBraking full(Target target, Stepper planned, Stepper worst, BrakeSystem system) {
-    double over = assignment.policy().safeSide().overspeed().metresPerSecond();
-    worst.place(planned.timeS(), planned.atM(), planned.speedMps() + over);
-    worst.chargeAs(planned);
-    return new FullBraking(
-        assignment.path().lengthM(), target, worst, bench.worstRig(system, target));
   }
 
   private FailureAnswer answer(
@@ -283,7 +165,7 @@ public final class Ladder {
     planned.advance(until.clear().time(planned.timeS() + assignment.policy().noticing().seconds()));
     double askedM = planned.atM();
     double askedMps = planned.speedMps();
-    FullBraking braking = full(target, planned, worst, system);
+    FullBraking braking = last.full(target, planned, worst, system);
     Met met = braking.met();
     double atTarget =
         met.inTime() ? target.speedMps() : braking.speedAtMps(Math.max(target.atM(), askedM));
@@ -342,7 +224,7 @@ public final class Ladder {
                 point.nominal(),
                 stepper,
                 stepper.save(),
-                points.aimM(target),
+                target.aimM(assignment.policy().margins()),
                 target.standsThere());
     leave(piece, planned, stepper, earlierM);
     Optional<Double> earlier = timeToAim(target, stepper, solved);
@@ -360,7 +242,7 @@ public final class Ladder {
 
   private Optional<Double> timeToAim(Target target, Stepper stepper, Braking braking) {
     Braking.Outcome outcome = braking.run(stepper);
-    double rest = points.aimM(target) - outcome.endM();
+    double rest = target.aimM(assignment.policy().margins()) - outcome.endM();
     boolean stands = outcome.endMps() < 0.5;
     double tolerance = assignment.policy().margins().stopTolerance().metres();
     return !outcome.held() || (stands && rest > tolerance)
@@ -387,11 +269,11 @@ public final class Ladder {
     Stepper worst = bench.worstStepper(result.adhesion());
     List<LatestCurve> curves = new ArrayList<>();
     for (Rung rung : result.ladder()) {
-      Optional<Latest.Point> last = rung.latest().point();
-      if (last.isPresent()) {
+      Optional<Latest.Point> point = rung.latest().point();
+      if (point.isPresent()) {
         List<Trace.Point> points = new ArrayList<>();
-        piece.line().pickUp(planned, last.get().exactM());
-        FullBraking braking = full(piece.target(), planned, worst, rung.brake());
+        piece.line().pickUp(planned, point.get().exactM());
+        FullBraking braking = last.full(piece.target(), planned, worst, rung.brake());
         worst.record((t, s, v, p, n) -> points.add(new Trace.Point(t, s, v, p, n)));
         braking.shortM();
         worst.record(null);

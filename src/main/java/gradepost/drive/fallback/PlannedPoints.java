@@ -3,7 +3,7 @@ package gradepost.drive.fallback;
 import gradepost.drive.brake.AdhesionLimitedPressure;
 import gradepost.drive.brake.Braking;
 import gradepost.drive.brake.BrakingRun;
-import gradepost.drive.brake.Root;
+import gradepost.drive.brake.LastPlace;
 import gradepost.drive.brake.Solver;
 import gradepost.drive.brake.TrainModels;
 import gradepost.drive.leg.ApproachSolution;
@@ -21,6 +21,7 @@ import gradepost.task.Target;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Where the brake goes on in another state of the rail than the planned one, on the run that comes
@@ -28,7 +29,7 @@ import java.util.Optional;
  * of every axle. The result is the printed technique at the printed place: carried out so, it meets
  * the target, and a stop is within its tolerance.
  */
-public final class PlannedPoints {
+final class PlannedPoints {
   private static final double TOLERANCE_M = 0.01;
 
   /** Each round takes in what an earlier point passes more; the sites of a leg are few. */
@@ -44,17 +45,10 @@ public final class PlannedPoints {
   private final Places places;
   private final StopConditions until = new StopConditions();
 
-  public PlannedPoints(Assignment assignment, TrainModels bench, Places places) {
+  PlannedPoints(Assignment assignment, TrainModels bench, Places places) {
     this.assignment = assignment;
     this.bench = bench;
     this.places = places;
-  }
-
-  /** Where a target is to be met. */
-  public double aimM(Target target) {
-    return target.standsThere()
-        ? target.atM()
-        : target.atM() - assignment.policy().margins().beforeBoard().metres();
   }
 
   /** The plan's own point. */
@@ -76,7 +70,7 @@ public final class PlannedPoints {
     AdhesionLimitedPressure carried = new AdhesionLimitedPressure(assignment, bench, adhesion);
     Braking usual = Braking.of(assignment, bench, piece.target());
     Rail rail = new Rail(piece, planned, bench.plannedStepper(adhesion));
-    double from = piece.brakingM().orElse(aimM(piece.target()));
+    double from = piece.brakingM().orElse(piece.target().aimM(assignment.policy().margins()));
     PlannedPoint point = PlannedPoint.none(usual);
     for (int round = 0; round < ROUNDS; round++) {
       Limit limit = new Limit(carried, rail.fastest(from), from, piece.target().atM());
@@ -109,11 +103,12 @@ public final class PlannedPoints {
     ApproachSolution piece = rail.piece;
     Braking light = limit.lighter(nominal);
     double low = piece.line().startM();
-    double high = Math.max(low, aimM(piece.target()));
-    double exact = Root.lastShort(x -> rail.shortM(light, x), low, high, TOLERANCE_M);
-    if (Double.isNaN(exact)) {
+    double high = Math.max(low, piece.target().aimM(assignment.policy().margins()));
+    OptionalDouble last = new LastPlace(low, high, TOLERANCE_M).of(x -> rail.shortM(light, x));
+    if (last.isEmpty()) {
       return PlannedPoint.none(light);
     }
+    double exact = last.getAsDouble();
     // A train that comes slower on this rail, braked on it before, may brake later too.
     double latest =
         piece.line() instanceof RailLine ? exact : Math.min(exact, piece.brakingM().orElse(exact));
@@ -165,13 +160,15 @@ public final class PlannedPoints {
 
     double shortM(Braking braking, double atM) {
       at(atM);
-      return braking.run(stepper).shortOf(aimM(piece.target()));
+      return braking.run(stepper).shortOf(piece.target().aimM(assignment.policy().margins()));
     }
 
     Braking solved(Braking light, double atM) {
       boolean stop = piece.target().standsThere();
       Snapshot there = at(atM);
-      return new Solver(assignment).forPlace(light, stepper, there, aimM(piece.target()), stop);
+      return new Solver(assignment)
+          .forPlace(
+              light, stepper, there, piece.target().aimM(assignment.policy().margins()), stop);
     }
 
     /** The planned technique, or one solved for the place, as this rail carries it. */

@@ -35,12 +35,12 @@ final class CoastThenBrake {
    * train that starts so close to it that it is slower there anyway.
    */
   double aimM(RunStates line, Target target, Braking braking) {
-    if (target.standsThere()) {
-      return target.atM();
+    double aim = target.aimM(assignment.policy().margins());
+    if (aim == target.atM()) {
+      return aim;
     }
-    double before = target.atM() - assignment.policy().margins().beforeBoard().metres();
-    line.pickUp(stepper, before);
-    return stepper.speedMps() <= braking.aimMps() ? target.atM() : before;
+    line.pickUp(stepper, aim);
+    return stepper.speedMps() <= braking.aimMps() ? target.atM() : aim;
   }
 
   /** What is asked of the guide from now on. */

@@ -7,6 +7,7 @@ import gradepost.motion.PiecewiseLinear;
 import gradepost.motion.Stepper;
 import gradepost.motion.Train;
 import gradepost.motion.TrainBrake;
+import gradepost.policy.Margins;
 import gradepost.stock.law.AdhesionLaw;
 import gradepost.task.Assignment;
 import gradepost.task.Target;
@@ -103,14 +104,14 @@ final class LegGrid {
       perPa[i] = gain * rig.blocks().friction(v);
     }
     double toM = targets.get(targets.size() - 1).atM();
-    double before = assignment.policy().margins().beforeBoard().metres();
+    Margins margins = assignment.policy().margins();
     List<Target> ahead =
-        targets.stream().filter(t -> t.standsThere() || t.atM() - before > fromM + 1).toList();
+        targets.stream().filter(t -> t.standsThere() || t.aimM(margins) > fromM + 1).toList();
     TreeSet<Double> edges = new TreeSet<>(List.of(fromM, toM));
     for (double at = rules.nextEdge(fromM); at < toM - 0.1; at = rules.nextEdge(at)) {
       edges.add(at);
     }
-    ahead.forEach(t -> edges.add(aimM(t, before)));
+    ahead.forEach(t -> edges.add(t.aimM(margins)));
     placeM = places(edges, stepM);
     int parts = placeM.length - 1;
     trackN = new double[parts];
@@ -140,10 +141,6 @@ final class LegGrid {
     addCurves(assignment, bench, ahead, technique, fromM);
   }
 
-  private static double aimM(Target target, double beforeM) {
-    return target.standsThere() ? target.atM() : target.atM() - beforeM;
-  }
-
   private void addCurves(
       Assignment assignment,
       TrainModels bench,
@@ -151,11 +148,10 @@ final class LegGrid {
       Function<Target, Braking> technique,
       double fromM) {
     Stepper stepper = bench.plannedStepper();
-    double before = assignment.policy().margins().beforeBoard().metres();
     double most = assignment.stock().maximum().metresPerSecond();
     List<BrakeCurve> brakes = new ArrayList<>();
     for (Target target : targets) {
-      double aim = aimM(target, before);
+      double aim = target.aimM(assignment.policy().margins());
       brakes.add(new BrakeCurve(stepper, target, technique.apply(target), aim, fromM, most));
     }
     for (int t = 0; t < targets.size(); t++) {

@@ -1,6 +1,7 @@
 package gradepost.drive.leg;
 
 import gradepost.drive.brake.Braking;
+import gradepost.drive.brake.LastPlace;
 import gradepost.drive.brake.Root;
 import gradepost.drive.brake.TrainModels;
 import gradepost.motion.Stepper;
@@ -10,6 +11,7 @@ import gradepost.task.Assignment;
 import gradepost.task.Target;
 import gradepost.units.UnitStyle;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 
 /** Finds the target that must be braked for first, and where on the free run that begins. */
@@ -126,18 +128,16 @@ final class LegSearch {
         return coast;
       }
     }
-    double x =
-        Root.lastShort(
-            at -> runIn.margin(line, at, aim, targets.subList(start.next(), index), braking),
-            from,
-            end,
-            atEnd,
-            TOLERANCE_M);
-    if (Double.isNaN(x)) {
+    OptionalDouble last =
+        new LastPlace(from, end, TOLERANCE_M)
+            .of(
+                at -> runIn.margin(line, at, aim, targets.subList(start.next(), index), braking),
+                atEnd);
+    if (last.isEmpty()) {
       return new NextBraking(index, aim, from, from, false, true, free, line);
     }
-    runIn.approach(line, x);
-    return new NextBraking(index, aim, x, stepper.atM(), false, false, free, line);
+    runIn.approach(line, last.getAsDouble());
+    return new NextBraking(index, aim, last.getAsDouble(), stepper.atM(), false, false, free, line);
   }
 
   /** Whether shutting off early enough does without a brake before a reduction. */
