@@ -15,13 +15,15 @@ import gradepost.plan.Cues;
 import gradepost.plan.Finding;
 import gradepost.plan.IfFaster;
 import gradepost.plan.Spread;
+import gradepost.plan.Telling;
+import gradepost.plan.Trace;
 import gradepost.policy.AdhesionCase;
 import gradepost.task.Assignment;
 import gradepost.task.Ceiling;
 import gradepost.task.Target;
+import gradepost.told.InstructionSet;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -35,6 +37,7 @@ import java.util.function.Function;
 final class Approaches {
   private final Assignment assignment;
   private final TrainModels bench;
+  private final Ceiling ceiling;
   private final Map<Target, Integer> numbers;
   private final List<Action> actions;
   private final List<BrakeTest> tests;
@@ -56,6 +59,7 @@ final class Approaches {
       List<BrakeTest> tests) {
     this.assignment = assignment;
     this.bench = bench;
+    this.ceiling = ceiling;
     this.numbers = numbers;
     this.actions = actions;
     this.tests = tests;
@@ -65,47 +69,77 @@ final class Approaches {
     this.permitted = new PermittedRun(assignment, bench, ceiling, places);
   }
 
-  List<Approach> of(List<ApproachSolution> pieces) {
-    IdentityHashMap<ApproachSolution, Optional<Spread>> spreads = spreads(pieces);
-    List<Approach> approaches = new ArrayList<>();
+  /** What is known of one before it is told, and run with scatter. */
+  private record Draft(
+      ApproachSolution last,
+      Target.OfApproach target,
+      List<ApproachSolution> braked,
+      double fromM,
+      List<Application> applications,
+      Optional<IfFaster> ifFaster) {}
+
+  /**
+   * In order of travel.
+   *
+   * @param trace of the whole run
+   */
+  List<Approach> of(List<ApproachSolution> pieces, Trace trace) {
+    List<Draft> drafts = new ArrayList<>();
     List<ApproachSolution> page = new ArrayList<>();
     for (ApproachSolution piece : pieces) {
       page.add(piece);
       Optional<Target.OfApproach> target = piece.target().ofApproach();
       if (target.isPresent()) {
-        approaches.add(approach(page, target.get(), Objects.requireNonNull(spreads.get(piece))));
+        drafts.add(draft(page, target.get()));
         page.clear();
       }
+    }
+    List<Approach> plain = drafts.stream().map(d -> approach(d, Optional.empty())).toList();
+    InstructionSet told = new Telling(assignment, plain, actions, trace).all();
+    List<Optional<Spread>> spreads = new Spreads(assignment, bench).of(ceiling, told);
+    List<Approach> approaches = new ArrayList<>();
+    for (int i = 0; i < drafts.size(); i++) {
+      approaches.add(approach(drafts.get(i), spreads.get(i)));
     }
     return approaches;
   }
 
-  private Approach approach(
-      List<ApproachSolution> page, Target.OfApproach target, Optional<Spread> spread) {
+  private Draft draft(List<ApproachSolution> page, Target.OfApproach target) {
     ApproachSolution last = page.get(page.size() - 1);
     List<ApproachSolution> braked = page.stream().filter(p -> p.braking().isPresent()).toList();
-    ApproachSolution first = braked.isEmpty() ? last : braked.get(0);
     int number = Objects.requireNonNull(numbers.get(last.target()));
-    List<Application> applications =
-        applications(braked, last.target(), number, p -> cues(p.brakingM().orElseThrow()));
+    return new Draft(
+        last,
+        target,
+        braked,
+        page.get(0).fromM(),
+        applications(braked, last.target(), number, p -> cues(p.brakingM().orElseThrow())),
+        braked.isEmpty() ? ifFaster(last, number) : Optional.empty());
+  }
+
+  private Approach approach(Draft draft, Optional<Spread> spread) {
+    ApproachSolution last = draft.last();
+    ApproachSolution first = draft.braked().isEmpty() ? last : draft.braked().get(0);
+    int number = Objects.requireNonNull(numbers.get(last.target()));
+    List<Application> applications = draft.applications();
     List<Finding> findings = new ArrayList<>(Findings.of(assignment, last, applications));
     spread.ifPresent(s -> findings.addAll(Findings.oftenLate(last.target(), s)));
     findings.addAll(Findings.brakeTests(tests, applications));
     RechargeCaution caution = new RechargeCaution(assignment, bench);
-    braked.stream()
+    draft.braked().stream()
         .flatMap(piece -> caution.of(piece, actions).stream())
         .min(Comparator.comparingDouble(Finding.LessToGive::givesPa))
         .ifPresent(findings::add);
     return new Approach(
         number,
-        target,
-        page.get(0).fromM(),
+        draft.target(),
+        draft.fromM(),
         first.shutOffM(),
         first.brakingMps(),
         last.endM(),
         actions.stream().filter(a -> a.approach() == number).toList(),
         applications,
-        braked.isEmpty() ? ifFaster(last, number) : Optional.empty(),
+        draft.ifFaster(),
         spread,
         findings);
   }
@@ -196,19 +230,5 @@ final class Approaches {
       }
     }
     return cueFinder.at(pointM, at - before);
-  }
-
-  /** On all cores; each piece draws by a seed of its own, so that the order does not matter. */
-  private IdentityHashMap<ApproachSolution, Optional<Spread>> spreads(
-      List<ApproachSolution> pieces) {
-    Spreads spreads = new Spreads(assignment, bench);
-    List<ApproachSolution> whole =
-        pieces.stream().filter(p -> p.target().ofApproach().isPresent()).toList();
-    List<Optional<Spread>> drawn = whole.parallelStream().map(spreads::of).toList();
-    IdentityHashMap<ApproachSolution, Optional<Spread>> all = new IdentityHashMap<>();
-    for (int i = 0; i < whole.size(); i++) {
-      all.put(whole.get(i), drawn.get(i));
-    }
-    return all;
   }
 }

@@ -4,27 +4,28 @@ import gradepost.drive.brake.TrainModels;
 import gradepost.drive.check.BrakeTests;
 import gradepost.drive.check.FigureTables;
 import gradepost.drive.check.InstructionRun;
+import gradepost.drive.check.PlanVerifier;
 import gradepost.drive.check.Signals;
 import gradepost.drive.leg.ApproachSolution;
 import gradepost.drive.leg.RunChooser;
-import gradepost.plan.Action;
 import gradepost.plan.Approach;
 import gradepost.plan.BrakeTest;
 import gradepost.plan.Instruction;
 import gradepost.plan.Plan;
 import gradepost.plan.PlanFailure;
+import gradepost.plan.Telling;
 import gradepost.plan.Trace;
-import gradepost.plan.Trigger;
 import gradepost.task.Assignment;
 import gradepost.task.Ceiling;
 import gradepost.task.Stops;
 import gradepost.task.Target;
 import gradepost.task.Targets;
+import gradepost.told.InstructionSet;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
+import java.util.Optional;
 
 /** Makes the plan of one assignment. */
 public final class Planner {
@@ -36,6 +37,7 @@ public final class Planner {
       List<ApproachSolution> pieces,
       Map<Target, Integer> numbers,
       InstructionRun rerun,
+      Optional<Double> stallsM,
       Plan.Cost fastest) {}
 
   /**
@@ -55,7 +57,7 @@ public final class Planner {
                 worked.numbers(),
                 rerun.actions(),
                 tests)
-            .of(worked.pieces());
+            .of(worked.pieces(), trace);
     return new Plan(
         assignment,
         worked.ceiling().steps(),
@@ -66,7 +68,8 @@ public final class Planner {
         rerun.energyJ(),
         rerun.movements(),
         worked.fastest(),
-        rerun.failures(),
+        failures(
+            assignment, worked, new Telling(assignment, approaches, rerun.actions(), trace).all()),
         new Signals(assignment, worked.bench(), worked.ceiling(), trace).all(),
         tests,
         new FigureTables(assignment, worked.bench()).figures());
@@ -83,17 +86,7 @@ public final class Planner {
         Unbraked.with(chosen.pieces(), targets, first.actions(), new Trace(first.points()));
     Map<Target, Integer> numbers = numbers(pieces);
     InstructionRun rerun = rerun(assignment, bench, ceiling, start, pieces);
-    for (ApproachSolution piece : pieces) {
-      if (piece.target().stop().filter(s -> !stood(rerun.actions(), numbers, s)).isPresent()) {
-        rerun.failures().add(new PlanFailure.NeverComes(piece.endM(), new Trigger.Standstill()));
-      }
-    }
-    if (chosen.stallsM().isEmpty()) {
-      Unbrakeable.of(assignment, bench, ceiling, pieces, rerun.failures())
-          .ifPresent(why -> rerun.failures().add(0, why));
-    }
-    chosen.stallsM().ifPresent(at -> rerun.failures().add(new PlanFailure.Stalls(at)));
-    return new Worked(ceiling, bench, pieces, numbers, rerun, chosen.fastest());
+    return new Worked(ceiling, bench, pieces, numbers, rerun, chosen.stallsM(), chosen.fastest());
   }
 
   private static InstructionRun rerun(
@@ -109,10 +102,18 @@ public final class Planner {
     return rerun;
   }
 
-  private static boolean stood(
-      List<Action> actions, Map<Target, Integer> numbers, Target.Stop stop) {
-    int number = Objects.requireNonNull(numbers.get(stop));
-    return actions.stream().anyMatch(a -> a.command().isStand() && a.approach() == number);
+  /** What goes wrong when the run is driven from its sheets, with the cause of it where known. */
+  private static List<PlanFailure> failures(
+      Assignment assignment, Worked worked, InstructionSet told) {
+    List<PlanFailure> failures =
+        new ArrayList<>(
+            new PlanVerifier(assignment, worked.bench(), worked.ceiling()).failures(told));
+    if (worked.stallsM().isEmpty()) {
+      Unbrakeable.of(assignment, worked.bench(), worked.ceiling(), worked.pieces(), failures)
+          .ifPresent(why -> failures.add(0, why));
+    }
+    worked.stallsM().ifPresent(at -> failures.add(new PlanFailure.Stalls(at)));
+    return failures;
   }
 
   /** Terminal ceilings belong to the approach of the stop behind them. */

@@ -2,6 +2,7 @@ package gradepost.drive.check;
 
 import gradepost.drive.brake.TrainModels;
 import gradepost.motion.EvenChange;
+import gradepost.motion.Snapshot;
 import gradepost.motion.Stepper;
 import gradepost.motion.StopConditions;
 import gradepost.motion.StopReason;
@@ -18,9 +19,12 @@ import gradepost.task.Ceiling;
 import gradepost.task.CeilingStep;
 import gradepost.task.Target;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
 
 /**
  * Carries instructions out, knowing nothing of how they were found, and watches: the permissible
@@ -43,6 +47,8 @@ public final class InstructionRun {
   private final List<PlanFailure> failures = new ArrayList<>();
   private final Work work = new Work();
   private TrainBrake inUse;
+  private final Map<Integer, Snapshot> states = new HashMap<>();
+  private Set<Integer> kept = Set.of();
   private double lastS;
   private double overAtM = Double.NEGATIVE_INFINITY;
 
@@ -80,6 +86,20 @@ public final class InstructionRun {
   }
 
   /**
+   * Keeps the state of the train when what these instructions wait for has come.
+   *
+   * @param indices of them, from 0
+   */
+  public void keep(Set<Integer> indices) {
+    kept = Set.copyOf(indices);
+  }
+
+  /** A state that was kept; empty where the run did not come to it. */
+  public Optional<Snapshot> state(int index) {
+    return Optional.ofNullable(states.get(index));
+  }
+
+  /**
    * From a stand.
    *
    * @param numbers the approach that each target belongs to
@@ -93,10 +113,14 @@ public final class InstructionRun {
   private boolean follow(List<Instruction> instructions, Map<Target, Integer> numbers) {
     stepper.count(work);
     stepper.record(this::point);
-    for (Instruction instruction : instructions) {
+    for (int i = 0; i < instructions.size(); i++) {
+      Instruction instruction = instructions.get(i);
       if (!await(instruction.trigger())) {
         failures.add(new PlanFailure.NeverComes(stepper.atM(), instruction.trigger()));
         return false;
+      }
+      if (kept.contains(i)) {
+        states.put(i, stepper.save());
       }
       judge(instruction.command());
       carryOut(instruction);

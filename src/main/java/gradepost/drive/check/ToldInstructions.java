@@ -20,26 +20,45 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * What the printed instructions mean, in metres, metres per second, pascals and seconds.
  *
  * @param all in order of travel
  * @param numbers of the sheet of each target; a step up a terminal platform is on that of the stop
+ * @param brakings one for each sheet; empty where its target needs none
  */
-record ToldInstructions(List<Instruction> all, Map<Target, Integer> numbers) {
-  ToldInstructions {
+public record ToldInstructions(
+    List<Instruction> all, Map<Target, Integer> numbers, List<Optional<Braking>> brakings) {
+  public ToldInstructions {
     all = List.copyOf(all);
+    brakings = List.copyOf(brakings);
   }
 
   /**
+   * The braking for the target of a sheet itself.
+   *
+   * @param index among all instructions, of the one that begins it
+   * @param told from that one to the end of the sheet
+   */
+  public record Braking(Target target, int index, List<Instruction> told) {
+    public Braking {
+      told = List.copyOf(told);
+    }
+  }
+
+  /**
+   * Those of a run.
+   *
    * @param targets of the run, in order of travel
    * @throws IllegalArgumentException for a sheet whose target is none of them
    */
-  static ToldInstructions of(Path path, List<Target> targets, InstructionSet told) {
+  public static ToldInstructions of(Path path, List<Target> targets, InstructionSet told) {
     PrintGrid grid = new PrintGrid(path);
     Map<Target, Integer> numbers = new LinkedHashMap<>();
     List<Instruction> all = new ArrayList<>();
+    List<Optional<Braking>> brakings = new ArrayList<>();
     int next = 0;
     for (InstructionSheet sheet : told.sheets()) {
       int from = next;
@@ -53,9 +72,11 @@ record ToldInstructions(List<Instruction> all, Map<Target, Integer> numbers) {
       own.stream()
           .filter(t -> t.ofApproach().isEmpty() || t.equals(own.get(own.size() - 1)))
           .forEach(t -> numbers.put(t, sheet.number()));
-      all.addAll(new OfSheet(sheet, own, grid).instructions());
+      List<Instruction> instructions = new ArrayList<>();
+      brakings.add(new OfSheet(sheet, own, grid).into(instructions, all.size()));
+      all.addAll(instructions);
     }
-    return new ToldInstructions(all, numbers);
+    return new ToldInstructions(all, numbers, brakings);
   }
 
   private static boolean isOf(InstructionSheet sheet, Target target, PrintGrid grid) {
@@ -65,24 +86,33 @@ record ToldInstructions(List<Instruction> all, Map<Target, Integer> numbers) {
         .isPresent();
   }
 
-  int numberOf(Target target) {
+  /** The number of the sheet of a target. */
+  public int numberOf(Target target) {
     return Objects.requireNonNull(numbers.get(target));
   }
 
   /** Those of one sheet. */
   private record OfSheet(InstructionSheet sheet, List<Target> targets, PrintGrid grid) {
-    List<Instruction> instructions() {
-      List<Instruction> out = new ArrayList<>();
+    /**
+     * Adds them, and gives the braking for the sheet's own target.
+     *
+     * @param before how many instructions there are before this sheet
+     */
+    Optional<Braking> into(List<Instruction> out, int before) {
+      int begins = -1;
       Target target = own();
       for (int i = 0; i < sheet.steps().size(); i++) {
         PrintedStep step = sheet.steps().get(i);
         int line = i + 1;
-        target =
+        Optional<Target> begun =
             sheet.applications().stream()
                 .filter(a -> a.line() == line)
                 .findFirst()
-                .map(this::target)
-                .orElse(target);
+                .map(this::target);
+        if (begun.filter(own()::equals).isPresent()) {
+          begins = out.size();
+        }
+        target = begun.orElse(target);
         PrintedOrder order = step.order();
         out.add(new Instruction(target, trigger(order.on(), step.where()), command(order.does())));
         for (PrintedOrder.Notch notch : order.further()) {
@@ -93,7 +123,9 @@ record ToldInstructions(List<Instruction> all, Map<Target, Integer> numbers) {
                   new Command.Power(notch.index())));
         }
       }
-      return out;
+      return begins < 0
+          ? Optional.empty()
+          : Optional.of(new Braking(own(), before + begins, out.subList(begins, out.size())));
     }
 
     private Target own() {

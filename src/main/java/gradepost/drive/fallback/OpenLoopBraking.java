@@ -1,6 +1,5 @@
 package gradepost.drive.fallback;
 
-import gradepost.drive.leg.ApproachSolution;
 import gradepost.motion.Stepper;
 import gradepost.motion.StopConditions;
 import gradepost.motion.StopReason;
@@ -20,15 +19,11 @@ final class OpenLoopBraking {
   private final StopConditions until = new StopConditions();
 
   /**
-   * @param piece one that is braked
+   * @param told from the instruction that begins it
    */
-  OpenLoopBraking(ApproachSolution piece) {
-    targetMps = piece.target().speedMps();
-    double point = piece.brakingM().orElseThrow();
-    told =
-        piece.instructions().stream()
-            .dropWhile(i -> i.trigger().place().filter(at -> at.atM() >= point - 1e-6).isEmpty())
-            .toList();
+  OpenLoopBraking(double targetMps, List<Instruction> told) {
+    this.targetMps = targetMps;
+    this.told = List.copyOf(told);
   }
 
   /**

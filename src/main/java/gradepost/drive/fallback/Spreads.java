@@ -1,8 +1,8 @@
 package gradepost.drive.fallback;
 
-import gradepost.drive.brake.Braking;
 import gradepost.drive.brake.TrainModels;
-import gradepost.drive.leg.ApproachSolution;
+import gradepost.drive.check.InstructionRun;
+import gradepost.drive.check.ToldInstructions;
 import gradepost.motion.NoEnd;
 import gradepost.motion.Snapshot;
 import gradepost.motion.Stepper;
@@ -14,9 +14,16 @@ import gradepost.policy.Scatter;
 import gradepost.stock.law.AdhesionLaw;
 import gradepost.stock.law.ShareOf;
 import gradepost.task.Assignment;
+import gradepost.task.Ceiling;
+import gradepost.task.Stops;
+import gradepost.task.Target;
+import gradepost.task.Targets;
+import gradepost.told.InstructionSet;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import java.util.stream.Collectors;
 
 /**
  * Draws runs of one braking by the policy's scatter. Seeded by where the target is, so that the
@@ -35,22 +42,47 @@ public final class Spreads {
   private final Assignment assignment;
   private final TrainModels bench;
 
+  /** For a train and its track. */
   public Spreads(Assignment assignment, TrainModels bench) {
     this.assignment = assignment;
     this.bench = bench;
   }
 
-  /** Empty where the policy sets no scatter, or no brake is needed. */
-  public Optional<Spread> of(ApproachSolution piece) {
-    if (assignment.policy().scatter().isEmpty() || piece.braking().isEmpty()) {
+  /**
+   * One for each sheet; empty where the policy sets no scatter, or no brake is needed. On all
+   * cores: each sheet draws by a seed of its own, so that the order does not matter.
+   *
+   * @throws IllegalArgumentException for a sheet whose target this run does not have
+   */
+  public List<Optional<Spread>> of(Ceiling ceiling, InstructionSet told) {
+    ToldInstructions instructions =
+        ToldInstructions.of(assignment.path(), Targets.of(assignment, ceiling), told);
+    InstructionRun run = new InstructionRun(assignment, bench, ceiling);
+    run.keep(
+        instructions.brakings().stream()
+            .flatMap(Optional::stream)
+            .map(ToldInstructions.Braking::index)
+            .collect(Collectors.toSet()));
+    double startM = Stops.markM(assignment, assignment.calls().get(0));
+    run.run(startM, instructions.all(), instructions.numbers());
+    return instructions.brakings().parallelStream()
+        .map(b -> b.flatMap(x -> run.state(x.index()).flatMap(at -> of(x, at))))
+        .toList();
+  }
+
+  /**
+   * @param planned the planned run at its braking point, a brake that checked the speed still on
+   */
+  private Optional<Spread> of(ToldInstructions.Braking braking, Snapshot planned) {
+    if (assignment.policy().scatter().isEmpty()) {
       return Optional.empty();
     }
     Scatter scatter = assignment.policy().scatter().get();
-    Braking braking = piece.braking().get();
-    SplittableRandom random = new SplittableRandom(SEED + Math.round(piece.target().atM()));
+    Target target = braking.target();
+    TrainBrake service = bench.service(target);
+    SplittableRandom random = new SplittableRandom(SEED + Math.round(target.atM()));
     Stepper[] steppers = steppers(scatter);
-    Snapshot planned = atBraking(piece);
-    OpenLoopBraking told = new OpenLoopBraking(piece);
+    OpenLoopBraking told = new OpenLoopBraking(target.speedMps(), braking.told());
     StopConditions until = new StopConditions();
     double[] shorts = new double[scatter.samples()];
     int past = 0;
@@ -63,18 +95,16 @@ public final class Spreads {
       double faster = scatter.speed().metresPerSecond() * normal(random);
       int grip = (int) Math.round((normal(random) + 3) / 6 * (ADHESION_CLASSES - 1));
       Stepper stepper = steppers[grip];
-      TrainBrake drawn = rig(braking.rig(), force, fill);
+      TrainBrake drawn = rig(service, force, fill);
       stepper.restore(planned);
-      stepper.move(planned.atM(), Math.max(piece.brakingMps() + faster, 0.1));
+      stepper.move(planned.atM(), Math.max(planned.speedMps() + faster, 0.1));
       if (planned.demandPa() > 0) {
         stepper.brake(drawn, planned.demandPa());
       }
       stepper.advance(until.clear().time(planned.timeS() + late));
       double metM = told.metM(stepper, drawn).orElse(Double.POSITIVE_INFINITY);
       shorts[i] =
-          metM > assignment.path().lengthM()
-              ? Double.NEGATIVE_INFINITY
-              : piece.target().atM() - metM;
+          metM > assignment.path().lengthM() ? Double.NEGATIVE_INFINITY : target.atM() - metM;
       past += shorts[i] < 0 ? 1 : 0;
       notHeld += Double.isInfinite(shorts[i]) ? 1 : 0;
     }
@@ -92,13 +122,6 @@ public final class Spreads {
 
   private static Optional<Double> told(double shortM) {
     return Double.isInfinite(shortM) ? Optional.empty() : Optional.of(shortM);
-  }
-
-  /** The planned run at its braking point, a brake that checked the speed still on. */
-  private Snapshot atBraking(ApproachSolution piece) {
-    Stepper stepper = bench.plannedStepper();
-    piece.line().pickUpBraked(stepper, piece.brakingM().orElseThrow());
-    return stepper.save();
   }
 
   /** One for each class of adhesion, from three deviations below to three above. */
