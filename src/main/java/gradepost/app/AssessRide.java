@@ -53,15 +53,16 @@ public final class AssessRide {
       Sources sources = Disk.sources();
       Reading<PackFile> reading = sources.pack(Disk.name(pack));
       Answer answer = Answer.of(reading.problems());
-      if (!(reading instanceof Reading.Good<PackFile> good)) {
+      if (reading.found().isEmpty()) {
         return answer;
       }
+      PackFile found = reading.found().get();
       List<Task> tasks =
-          Task.of(pack, good.value()).stream()
+          Task.of(pack, found).stream()
               .filter(t -> direction.isEmpty() || direction.get().equals(direction(t)))
               .filter(t -> formation.isEmpty() || formation.get().equals(formation(t)))
               .toList();
-      Optional<SignOffRules> rules = good.value().policy().signOff();
+      Optional<SignOffRules> rules = found.policy().signOff();
       if (rules.isEmpty()) {
         return answer.and(
             Answer.refused(
@@ -69,10 +70,9 @@ public final class AssessRide {
                     + ": error: the policy has no rules for a ride; allowed: a policy with the"
                     + " group sign-off"));
       } else if (tasks.size() != 1) {
-        return answer.and(Answer.refused(choose(pack, good.value(), tasks.isEmpty())));
+        return answer.and(Answer.refused(choose(pack, found, tasks.isEmpty())));
       }
-      return answer.and(
-          assess(ride, good.value(), tasks.get(0), rules.get(), sources, new Delivery(out)));
+      return answer.and(assess(ride, found, tasks.get(0), rules.get(), sources, new Delivery(out)));
     } catch (IOException e) {
       return Answer.refused(IoErrorText.inWords(e));
     }
@@ -84,17 +84,18 @@ public final class AssessRide {
     Plan plan = task.plan(file);
     Reading<Ride> reading = sources.ride(Disk.name(file), plan);
     Answer answer = Answer.of(reading.problems());
-    if (!(reading instanceof Reading.Good<Ride> good)) {
+    if (reading.found().isEmpty()) {
       return answer;
     }
-    RideResult result = new RideJudge(plan, rules.ride()).judge(good.value());
+    Ride ride = reading.found().get();
+    RideResult result = new RideJudge(plan, rules.ride()).judge(ride);
     Layout layout = new Layout(templates);
     Briefing briefing =
         new Composer(layout.messages())
             .compose(task.title(), List.of(plan), Issue.of(pack, task.assignment()), List.of());
     Course course = new Course(new BriefingFacts(plan, layout.messages()), briefing, rules);
     String name = String.valueOf(file.getFileName());
-    Papers report = new RideReport(course).of(good.value(), result, name, on);
+    Papers report = new RideReport(course).of(ride, result, name, on);
     String stem = name.replaceFirst("\\.[A-Za-z]{1,4}$", "") + "-report";
     return answer
         .and(Answer.said(said(result)))

@@ -99,8 +99,8 @@ public final class Brief {
     for (int i = 0; i < packs.size(); i++) {
       Reading<PackFile> reading = readings.get(i);
       answer = answer.and(Answer.of(reading.problems()));
-      if (reading instanceof Reading.Good<PackFile> good) {
-        answer = answer.and(alone(packs.get(i), good.value(), presses, delivery));
+      if (reading.found().isPresent()) {
+        answer = answer.and(alone(packs.get(i), reading.found().get(), presses, delivery));
       }
     }
     return answer;
@@ -210,8 +210,9 @@ public final class Brief {
   }
 
   private static int papers(Reading<PackFile> reading) {
-    return reading instanceof Reading.Good<PackFile> good
-        ? good.value().directions().size() * good.value().formations().size()
-        : 0;
+    return reading
+        .found()
+        .map(pack -> pack.directions().size() * pack.formations().size())
+        .orElse(0);
   }
 }

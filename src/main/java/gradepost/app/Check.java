@@ -70,9 +70,7 @@ public final class Check {
     Problems problems = Problems.NONE;
     for (Path file : files) {
       String name = Disk.name(file);
-      boolean isPack =
-          sources.kind(name) instanceof Reading.Good<FileKind> kind
-              && kind.value() == FileKind.PACK;
+      boolean isPack = sources.kind(name).found().filter(kind -> kind == FileKind.PACK).isPresent();
       problems = problems.and(isPack ? pack(file, sources.pack(name)) : sources.check(name));
     }
     return problems;
@@ -80,12 +78,13 @@ public final class Check {
 
   /** A pack is checked with its trains: planned, and held against the lineside. */
   private static Problems pack(Path file, Reading<PackFile> reading) {
-    if (!(reading instanceof Reading.Good<PackFile> good)) {
-      return reading.problems();
-    }
+    return reading.found().map(pack -> pack(file, pack, reading)).orElseGet(reading::problems);
+  }
+
+  private static Problems pack(Path file, PackFile pack, Reading<PackFile> reading) {
     TrainCheck trains = new TrainCheck();
     List<Problem> unfit = new ArrayList<>();
-    for (Task task : Task.of(file, good.value())) {
+    for (Task task : Task.of(file, pack)) {
       try {
         Plan plan = task.plan();
         trains.add(plan);
@@ -94,11 +93,7 @@ public final class Check {
         unfit.add(unfit(file, Failures.inWords(task, e)));
       }
     }
-    return reading
-        .problems()
-        .and(good.value().early())
-        .and(trains.problems(good.value()))
-        .and(new Problems(unfit));
+    return reading.problems().and(pack.early()).and(trains.problems(pack)).and(new Problems(unfit));
   }
 
   private static Problem unfit(Path file, String failure) {

@@ -19,6 +19,7 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** What a clerk does with the register. */
 public final class Desk {
@@ -128,9 +129,24 @@ public final class Desk {
 
   /** The rows of a list, or why there are none. */
   public sealed interface Found {
-    record Rows(Listing listing) implements Found {}
+    /** One answer for each case. */
+    <T> T match(Function<Rows, T> rows, Function<Nothing, T> nothing);
 
-    record Nothing(Answer why) implements Found {}
+    /** The rows. */
+    record Rows(Listing listing) implements Found {
+      @Override
+      public <T> T match(Function<Rows, T> rows, Function<Nothing, T> nothing) {
+        return rows.apply(this);
+      }
+    }
+
+    /** Why there are none. */
+    record Nothing(Answer why) implements Found {
+      @Override
+      public <T> T match(Function<Rows, T> rows, Function<Nothing, T> nothing) {
+        return nothing.apply(this);
+      }
+    }
   }
 
   public Found list(Question question) {

@@ -93,25 +93,26 @@ public final class Enter {
   private Answer enter(Path file, Layout layout, Register register)
       throws IOException, RegisterException {
     Reading<PackFile> reading = Disk.sources().pack(Disk.name(file));
-    if (!(reading instanceof Reading.Good<PackFile> good)) {
+    if (reading.found().isEmpty()) {
       return Answer.of(reading.problems());
     }
+    PackFile found = reading.found().get();
     String name = PackFiles.stem(file);
     Optional<Entry> latest = register.latest(name);
-    if (latest.isPresent() && latest.get().number() >= good.value().issue().number()) {
+    if (latest.isPresent() && latest.get().number() >= found.issue().number()) {
       return Answer.refused(
           "%s: error: %s is registered already\n  Maybe use reissue, which counts on from it"
               .formatted(file, latest.get().name()));
     }
     Differences differences =
-        new DifferenceFinder(layout.messages()).of(file, good.value(), Optional.empty());
+        new DifferenceFinder(layout.messages()).of(file, found, Optional.empty());
     if (!differences.failures().isEmpty()) {
       return Answer.refused(String.join("\n", differences.failures()));
     }
     Laid laid = new IssuePapers(layout, false, Concern.NOBODY).of(differences, paper -> {});
     Issued issued =
         new Issued(Maker.of(layout), Because.FIRST, laid.papers(), differences.sheets());
-    Entry entry = ArchivedInputs.issued(new Archive(store.archive()), name, good.value(), issued);
+    Entry entry = ArchivedInputs.issued(new Archive(store.archive()), name, found, issued);
     register.issue(by, entry);
     Answer placed = new IssueInstaller(store, out).place(file, entry);
     if (placed.good()) {

@@ -18,9 +18,9 @@ public final class Exchange {
   /** Says the table. */
   public Answer export(RouteCsv.Part part, Path route) {
     Reading<String> reading = csv(part, route).export();
-    return reading instanceof Reading.Good<String> good
-        ? Answer.said(good.value().stripTrailing())
-        : Answer.of(reading.problems());
+    return reading.match(
+        good -> Answer.said(good.value().stripTrailing()),
+        rejected -> Answer.of(rejected.problems()));
   }
 
   /** Writes the route anew with the table in it, or leaves it as it is and says why. */
@@ -28,10 +28,10 @@ public final class Exchange {
     try {
       Reading<String> reading =
           csv(part, route).imported(Disk.name(table), Files.readAllBytes(table));
-      if (!(reading instanceof Reading.Good<String> good)) {
+      if (reading.found().isEmpty()) {
         return Answer.of(reading.problems());
       }
-      byte[] bytes = good.value().getBytes(StandardCharsets.UTF_8);
+      byte[] bytes = reading.found().get().getBytes(StandardCharsets.UTF_8);
       if (java.util.Arrays.equals(bytes, Files.readAllBytes(route))) {
         return Answer.said(route + " has all that already");
       }

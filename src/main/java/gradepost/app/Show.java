@@ -43,11 +43,12 @@ public final class Show {
    */
   public Answer of(Path file, Optional<String> from, Optional<String> to) {
     Reading<Route> reading = Disk.sources().route(Disk.name(file));
-    if (!(reading instanceof Reading.Good<Route> good)) {
-      return Answer.of(reading.problems());
-    }
+    return reading.match(
+        good -> of(good.value(), from, to), rejected -> Answer.of(rejected.problems()));
+  }
+
+  private Answer of(Route route, Optional<String> from, Optional<String> to) {
     try {
-      Route route = good.value();
       double begin = from.map(f -> metres(route, f)).orElse(0.0);
       double end = to.map(t -> metres(route, t)).orElseGet(() -> forward(route).lengthM());
       return new Answer(
@@ -74,14 +75,16 @@ public final class Show {
         route.sections().stream().filter(s -> typed.startsWith(s.name() + " ")).findFirst();
     String text = named.map(s -> typed.substring(s.name().length())).orElse(typed);
     Parsed<Mileage> parsed = QuantityKind.MILEAGE.parse(text);
-    if (parsed instanceof Parsed.Bad<Mileage> bad) {
-      throw new IllegalArgumentException(
-          bad.what()
-              + "; allowed: "
-              + bad.allowed()
-              + (bad.maybe().isEmpty() ? "" : "\n  Maybe " + bad.maybe()));
-    }
-    Mileage mileage = ((Parsed.Ok<Mileage>) parsed).value();
+    Mileage mileage =
+        parsed.match(
+            Parsed.Ok::value,
+            bad -> {
+              throw new IllegalArgumentException(
+                  bad.what()
+                      + "; allowed: "
+                      + bad.allowed()
+                      + (bad.maybe().isEmpty() ? "" : "\n  Maybe " + bad.maybe()));
+            });
     List<Section> holding =
         named.map(List::of).orElse(route.sections()).stream()
             .filter(s -> s.holds(mileage))

@@ -46,12 +46,13 @@ public final class Verify {
     List<String> others = new ArrayList<>();
     for (Path pack : packs) {
       Reading<PackFile> reading = Disk.sources().pack(Disk.name(pack));
-      if (reading instanceof Reading.Good<PackFile> good) {
-        String now = Issue.fingerprint(good.value().inputs());
+      if (reading.found().isPresent()) {
+        PackFile found = reading.found().get();
+        String now = Issue.fingerprint(found.inputs());
         if (now.equals(printed)) {
           return Answer.said(
               "%s: made from the data of %s as they are now, issue %d"
-                  .formatted(paper, pack, good.value().issue().number()));
+                  .formatted(paper, pack, found.issue().number()));
         }
         others.add(pack + " is " + now.substring(0, 16) + "…");
       } else {

@@ -2,7 +2,6 @@ package gradepost.cli;
 
 import gradepost.app.Desk;
 import gradepost.app.Enter;
-import gradepost.app.store.Answer;
 import gradepost.reissue.register.Question;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -50,13 +49,14 @@ final class RegisterCommand implements Runnable {
   }
 
   private static int list(RegisterOptions register, ListFormat format, Question question) {
-    Desk.Found found = desk(register).list(question);
-    if (found instanceof Desk.Found.Rows rows) {
-      format.print(rows.listing(), register.command().commandLine().getOut());
-      return 0;
-    }
-    Answer why = ((Desk.Found.Nothing) found).why();
-    return Saying.exitCode(register.command(), why);
+    return desk(register)
+        .list(question)
+        .match(
+            rows -> {
+              format.print(rows.listing(), register.command().commandLine().getOut());
+              return 0;
+            },
+            nothing -> Saying.exitCode(register.command(), nothing.why()));
   }
 
   @Command(

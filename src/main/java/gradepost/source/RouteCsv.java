@@ -19,7 +19,6 @@ import gradepost.yaml.Problem;
 import gradepost.yaml.Problems;
 import gradepost.yaml.Reader;
 import gradepost.yaml.Reading;
-import gradepost.yaml.Scalar;
 import gradepost.yaml.SourcePosition;
 import gradepost.yaml.YamlText;
 import java.nio.charset.StandardCharsets;
@@ -100,8 +99,8 @@ public final class RouteCsv {
   /** The table; refused where the route has errors. */
   public Reading<String> export() {
     Reading<Route> route = new Sources(files).route(name);
-    if (route instanceof Reading.Rejected<Route> rejected) {
-      return new Reading.Rejected<>(rejected.problems());
+    if (route.found().isEmpty()) {
+      return new Reading.Rejected<>(route.problems());
     }
     List<List<String>> rows = new ArrayList<>(List.of(part.columns()));
     rows.addAll(rows(root(text())));
@@ -115,8 +114,8 @@ public final class RouteCsv {
    */
   public Reading<String> imported(String csvName, byte[] csv) {
     Reading<Route> before = new Sources(files).route(name);
-    if (before instanceof Reading.Rejected<Route> rejected) {
-      return new Reading.Rejected<>(rejected.problems());
+    if (before.found().isEmpty()) {
+      return new Reading.Rejected<>(before.problems());
     }
     try {
       List<List<String>> rows = inColumns(Csv.rows(plain(csv)));
@@ -127,8 +126,8 @@ public final class RouteCsv {
                   ? new Bytes(edited.getBytes(StandardCharsets.UTF_8))
                   : files.read(other);
       Reading<Route> reading = new Sources(after).route(name);
-      if (reading instanceof Reading.Rejected<Route> rejected) {
-        return new Reading.Rejected<>(byRow(rejected.problems(), root(edited), csvName));
+      if (reading.found().isEmpty()) {
+        return new Reading.Rejected<>(byRow(reading.problems(), root(edited), csvName));
       }
       if (!rows(root(edited)).equals(rows)) {
         throw new IllegalArgumentException(
@@ -197,7 +196,7 @@ public final class RouteCsv {
   private boolean group(String column, String cell) {
     Optional<Key<?>> key =
         part.entry().keys().stream().filter(k -> k.name().equals(column)).findFirst();
-    boolean text = key.isEmpty() || key.get().kind() instanceof Scalar<?>;
+    boolean text = key.isEmpty() || key.get().kind().isOneText();
     return !text && (cell.startsWith("{") || cell.startsWith("["));
   }
 
@@ -319,13 +318,13 @@ public final class RouteCsv {
 
   /** The byte-order mark of the file, if it has one. */
   private String mark() {
-    byte[] bytes = ((Bytes) files.read(name)).bytes();
+    byte[] bytes = files.read(name).held().orElseThrow().bytes();
     return new String(bytes, StandardCharsets.UTF_8).startsWith("\ufeff") ? "\ufeff" : "";
   }
 
   /** As it is in the file; with its byte-order mark, if any, taken off. */
   private String text() {
-    byte[] bytes = ((Bytes) files.read(name)).bytes();
+    byte[] bytes = files.read(name).held().orElseThrow().bytes();
     String text = new String(bytes, StandardCharsets.UTF_8);
     return text.startsWith("\ufeff") ? text.substring(1) : text;
   }

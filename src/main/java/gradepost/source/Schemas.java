@@ -4,18 +4,17 @@ import gradepost.source.file.FileKind;
 import gradepost.source.notice.NoticesTable;
 import gradepost.source.pack.PackTable;
 import gradepost.source.policy.PolicyTable;
-import gradepost.source.route.Moment;
 import gradepost.source.route.PlaceKind;
 import gradepost.source.route.RouteTable;
-import gradepost.source.stock.RotatingText;
 import gradepost.source.stock.StockTable;
 import gradepost.yaml.Common;
 import gradepost.yaml.Forms;
-import gradepost.yaml.HeightText;
 import gradepost.yaml.Key;
 import gradepost.yaml.ListOf;
 import gradepost.yaml.ListOr;
 import gradepost.yaml.ObjectSchema;
+import gradepost.yaml.OwnKind;
+import gradepost.yaml.OwnText;
 import gradepost.yaml.Scalar;
 import gradepost.yaml.ValueType;
 import gradepost.yaml.Variants;
@@ -32,7 +31,10 @@ import java.util.Map;
  * route nor what one key demands of another.
  */
 public final class Schemas {
-  private static final String PLACE = "#/definitions/place";
+  private static final String DEFINITIONS = "#/definitions/";
+  private static final PlaceKind PLACE = new PlaceKind();
+  private static final Kinds KINDS = new Kinds();
+  private static final Texts TEXTS = new Texts();
 
   /** As a tree of maps, lists and texts, in the order of the key tables. */
   public static Map<String, Object> of(FileKind kind) {
@@ -47,45 +49,76 @@ public final class Schemas {
           case RESTRICTIONS -> kind(NoticesTable.NOTICES_FILE);
           case PACK -> kind(PackTable.PACK);
         });
-    if (String.valueOf(schema).contains(PLACE)) {
-      Map<String, Object> place = new LinkedHashMap<>();
-      place.put("anyOf", List.of(kind(PlaceKind.MILEAGE), kind(PlaceKind.SECTIONED)));
-      schema.put("definitions", Map.of("place", place));
+    String place = PLACE.definition().orElseThrow();
+    if (String.valueOf(schema).contains(DEFINITIONS + place)) {
+      schema.put("definitions", Map.of(place, anyOf(PLACE.written())));
     }
     return schema;
   }
 
   private static Map<String, Object> kind(ValueType<?> kind) {
-    if (kind instanceof Scalar<?> scalar) {
-      return scalar(scalar);
-    } else if (kind instanceof ObjectSchema<?> shape) {
-      return shape(shape);
-    } else if (kind instanceof ListOf<?> list) {
+    return kind.match(KINDS);
+  }
+
+  /** How each kind of value looks. */
+  private static final class Kinds implements ValueType.Cases<Map<String, Object>> {
+    @Override
+    public Map<String, Object> text(Scalar<?> kind) {
+      return kind.matchText(TEXTS);
+    }
+
+    @Override
+    public Map<String, Object> list(ListOf<?> kind) {
       Map<String, Object> schema = type("array");
-      schema.put("items", kind(list.element()));
-      schema.put("minItems", list.least());
-      schema.put("maxItems", list.most());
-      return schema;
-    } else if (kind instanceof Variants<?> variants) {
-      return variants(variants);
-    } else if (kind instanceof WordOr<?> either) {
-      Map<String, Object> schema = new LinkedHashMap<>();
-      schema.put("anyOf", List.of(Map.of("const", either.word()), kind(either.other())));
-      return schema;
-    } else if (kind instanceof Forms<?> forms) {
-      return anyOf(List.copyOf(forms.forms().values()));
-    } else if (kind instanceof ListOr<?> list) {
-      return anyOf(List.of(list.list(), list.shape()));
-    } else if (kind instanceof WordMap map) {
-      Map<String, Object> schema = type("object");
-      schema.put("additionalProperties", scalar(Common.text(map.valueNoun())));
-      return schema;
-    } else if (kind instanceof PlaceKind) {
-      Map<String, Object> schema = new LinkedHashMap<>();
-      schema.put("$ref", PLACE);
+      schema.put("items", kind(kind.element()));
+      schema.put("minItems", kind.least());
+      schema.put("maxItems", kind.most());
       return schema;
     }
-    return scalar(Common.text(kind.allowed()));
+
+    @Override
+    public Map<String, Object> listOr(ListOr<?> kind) {
+      return anyOf(List.of(kind.list(), kind.shape()));
+    }
+
+    @Override
+    public Map<String, Object> group(ObjectSchema<?> kind) {
+      return shape(kind);
+    }
+
+    @Override
+    public Map<String, Object> variants(Variants<?> kind) {
+      return Schemas.variants(kind);
+    }
+
+    @Override
+    public Map<String, Object> forms(Forms<?> kind) {
+      return anyOf(List.copyOf(kind.forms().values()));
+    }
+
+    @Override
+    public Map<String, Object> wordOr(WordOr<?> kind) {
+      Map<String, Object> schema = new LinkedHashMap<>();
+      schema.put("anyOf", List.of(Map.of("const", kind.word()), kind(kind.other())));
+      return schema;
+    }
+
+    @Override
+    public Map<String, Object> wordMap(WordMap kind) {
+      Map<String, Object> schema = type("object");
+      schema.put("additionalProperties", kind(Common.text(kind.valueNoun())));
+      return schema;
+    }
+
+    @Override
+    public Map<String, Object> own(OwnKind<?> kind) {
+      if (kind.definition().isPresent()) {
+        Map<String, Object> schema = new LinkedHashMap<>();
+        schema.put("$ref", DEFINITIONS + kind.definition().get());
+        return schema;
+      }
+      return kind.written().size() == 1 ? kind(kind.written().get(0)) : anyOf(kind.written());
+    }
   }
 
   private static Map<String, Object> anyOf(List<ValueType<?>> kinds) {
@@ -126,10 +159,7 @@ public final class Schemas {
   }
 
   private static String description(Key<?> key) {
-    boolean group =
-        key.kind() instanceof ObjectSchema
-            || key.kind() instanceof Variants
-            || key.kind() instanceof Forms;
+    boolean group = key.kind().isGroup();
     String value = group ? "" : " Value: " + short200(key.kind().allowed()) + ".";
     String absent =
         key.required()
@@ -165,38 +195,48 @@ public final class Schemas {
     return schema;
   }
 
-  private static Map<String, Object> scalar(Scalar<?> scalar) {
-    if (scalar instanceof Scalar.PlainNumber number) {
+  /** How each kind of text looks. */
+  private static final class Texts implements Scalar.Texts<Map<String, Object>> {
+    @Override
+    public Map<String, Object> words(Scalar.Text text) {
+      Map<String, Object> schema = new LinkedHashMap<>();
+      schema.put("type", List.of("string", "number", "boolean"));
+      schema.put("minLength", 1);
+      schema.put("maxLength", Scalar.Text.LONGEST);
+      return schema;
+    }
+
+    @Override
+    public Map<String, Object> number(Scalar.PlainNumber number) {
       Map<String, Object> schema = new LinkedHashMap<>();
       schema.put("type", List.of(number.whole() ? "integer" : "number", "string"));
       schema.put("minimum", number.least());
       schema.put("maximum", number.most());
       schema.put("pattern", "^\\s*\\d+(\\.\\d+)?\\s*$");
       return schema;
-    } else if (scalar instanceof Scalar.Choice<?> choice) {
+    }
+
+    @Override
+    public Map<String, Object> choice(Scalar.Choice<?> choice) {
       Map<String, Object> schema = new LinkedHashMap<>();
       schema.put("enum", List.copyOf(choice.words().keySet()));
       return schema;
-    } else if (scalar instanceof Scalar.Quantity<?> quantity) {
-      return pattern(quantity.kind().pattern());
-    } else if (scalar instanceof RotatingText) {
-      return anyOf(List.of(RotatingText.SHARE, RotatingText.MASS));
-    } else if (scalar instanceof HeightText) {
-      return pattern("^\\s*[-\u2212]?\\s*\\d.*[a-z]\\s*$");
-    } else if (scalar instanceof Moment.Day) {
-      return pattern("^\\s*\\d{4}-\\d\\d-\\d\\d\\s*$");
-    } else if (scalar instanceof Moment.DayAndHour) {
-      return pattern("^\\s*\\d{4}-\\d\\d-\\d\\d \\d\\d:\\d\\d\\s*$");
-    } else if (scalar instanceof Moment.OpenEnd) {
-      return pattern("^\\s*(\\d{4}-\\d\\d-\\d\\d \\d\\d:\\d\\d|further notice)\\s*$");
-    } else if (scalar instanceof Moment.Hours) {
-      return pattern("^\\s*\\d\\d:\\d\\d to \\d\\d:\\d\\d\\s*$");
     }
-    Map<String, Object> schema = new LinkedHashMap<>();
-    schema.put("type", List.of("string", "number", "boolean"));
-    schema.put("minLength", 1);
-    schema.put("maxLength", Scalar.Text.LONGEST);
-    return schema;
+
+    @Override
+    public Map<String, Object> quantity(Scalar.Quantity<?> quantity) {
+      return pattern(quantity.kind().pattern());
+    }
+
+    @Override
+    public Map<String, Object> own(OwnText<?> text) {
+      if (text.patterns().size() == 1) {
+        return pattern(text.patterns().get(0));
+      }
+      Map<String, Object> schema = new LinkedHashMap<>();
+      schema.put("anyOf", text.patterns().stream().map(Schemas::pattern).toList());
+      return schema;
+    }
   }
 
   private static Map<String, Object> pattern(String pattern) {

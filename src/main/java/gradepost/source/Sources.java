@@ -11,7 +11,6 @@ import gradepost.source.file.FileNames;
 import gradepost.source.file.Input;
 import gradepost.source.file.MemoryFiles;
 import gradepost.source.file.SourceFiles;
-import gradepost.source.file.SourceFiles.Bytes;
 import gradepost.source.notice.Notices;
 import gradepost.source.notice.NoticesTable;
 import gradepost.source.pack.Audit;
@@ -44,7 +43,7 @@ public final class Sources {
   private final SourceFiles files;
   private final Consumer<String> packsRead;
   private final PackReader.Shelves shelves = new PackReader.Shelves();
-  private final Map<String, Reading.Good<PackFile>> packs = new ConcurrentHashMap<>();
+  private final Map<String, Reading<PackFile>> packs = new ConcurrentHashMap<>();
 
   public Sources(SourceFiles files) {
     this(files, name -> {});
@@ -105,21 +104,27 @@ public final class Sources {
   /** A pack whose files still hold what they held when it was last read here is not read anew. */
   public Reading<PackFile> pack(String name) {
     return Optional.ofNullable(packs.get(name))
-        .filter(there -> there.value().inputs().stream().allMatch(i -> stillThere(name, i)))
-        .<Reading<PackFile>>map(there -> there)
+        .filter(there -> there.found().filter(pack -> stillThere(name, pack)).isPresent())
         .orElseGet(
             () -> {
               Reading<PackFile> reading = read(files, name);
-              if (reading instanceof Reading.Good<PackFile> good) {
-                packs.put(name, good);
+              if (reading.found().isPresent()) {
+                packs.put(name, reading);
               }
               return reading;
             });
   }
 
+  private boolean stillThere(String name, PackFile pack) {
+    return pack.inputs().stream().allMatch(input -> stillThere(name, input));
+  }
+
   private boolean stillThere(String pack, Input input) {
-    return files.read(FileNames.seenFrom(pack, input.name())) instanceof Bytes now
-        && Arrays.equals(now.bytes(), input.bytes());
+    return files
+        .read(FileNames.seenFrom(pack, input.name()))
+        .held()
+        .filter(now -> Arrays.equals(now.bytes(), input.bytes()))
+        .isPresent();
   }
 
   /** The pack of these inputs, its own file the first, whatever lies on the disk by now. */
@@ -151,16 +156,16 @@ public final class Sources {
    */
   public Problems check(String name) {
     Reading<FileKind> kind = kind(name);
-    if (kind instanceof Reading.Good<FileKind> good) {
-      return switch (good.value()) {
-        case ROUTE -> route(name).problems();
-        case STOCK -> stock(name).problems();
-        case POLICY -> policy(name).problems();
-        case RESTRICTIONS -> notices(name);
-        case PACK -> pack(name).problems();
-      };
-    }
-    return kind.problems();
+    return kind.match(
+        good ->
+            switch (good.value()) {
+              case ROUTE -> route(name).problems();
+              case STOCK -> stock(name).problems();
+              case POLICY -> policy(name).problems();
+              case RESTRICTIONS -> notices(name);
+              case PACK -> pack(name).problems();
+            },
+        rejected -> rejected.problems());
   }
 
   private Problems notices(String name) {

@@ -77,7 +77,7 @@ record GradientNotation() implements Notation {
       return new IsNot("is not a gradient", steep + (rises ? " rising" : " falling"));
     }
     String respelt = Typed.withPoint(lower).replaceAll("\\b(?:per cent|percent)\\b", "%");
-    boolean spelling = !respelt.equals(plain) && read(respelt) instanceof Is;
+    boolean spelling = !respelt.equals(plain) && read(respelt).isUnderstood();
     String near = Nearest.to(plain, List.of("level")).orElse("");
     return new IsNot("is not a gradient", spelling ? respelt : near);
   }

@@ -100,6 +100,6 @@ record MileageNotation() implements Notation {
       return text(Integer.parseInt(loose.group(1)), Double.parseDouble(loose.group(2)));
     }
     String lower = Typed.withPoint(plain).toLowerCase(Locale.ROOT);
-    return !lower.equals(plain) && read(lower) instanceof Is ? lower : "";
+    return !lower.equals(plain) && read(lower).isUnderstood() ? lower : "";
   }
 }

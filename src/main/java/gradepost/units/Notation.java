@@ -2,6 +2,7 @@ package gradepost.units;
 
 import gradepost.units.Parsed.Convention;
 import java.util.List;
+import java.util.function.Function;
 
 /** How one kind of quantity is written. Every notation yields SI. */
 sealed interface Notation permits UnitNotation, MileageNotation, GradientNotation {
@@ -20,10 +21,28 @@ sealed interface Notation permits UnitNotation, MileageNotation, GradientNotatio
 
   /** What came of it. */
   sealed interface Result {
+    /** One answer for each case. */
+    <T> T match(Function<Is, T> is, Function<IsNot, T> not);
+
+    /** Whether it was understood. */
+    default boolean isUnderstood() {
+      return match(is -> true, not -> false);
+    }
+
     /** Understood. */
-    record Is(double si, Convention convention) implements Result {}
+    record Is(double si, Convention convention) implements Result {
+      @Override
+      public <T> T match(Function<Is, T> is, Function<IsNot, T> not) {
+        return is.apply(this);
+      }
+    }
 
     /** Not understood, with the reason and what may have been meant. */
-    record IsNot(String why, String maybe) implements Result {}
+    record IsNot(String why, String maybe) implements Result {
+      @Override
+      public <T> T match(Function<Is, T> is, Function<IsNot, T> not) {
+        return not.apply(this);
+      }
+    }
   }
 }

@@ -4,7 +4,6 @@ import static gradepost.units.Unit.metric;
 import static gradepost.units.Unit.miles;
 import static gradepost.units.Unit.neutral;
 
-import gradepost.units.Notation.Result.Is;
 import gradepost.units.Notation.Result.IsNot;
 import java.util.List;
 import java.util.function.DoubleFunction;
@@ -260,11 +259,14 @@ public final class QuantityKind<Q> {
     if (plain.isEmpty()) {
       return new Parsed.Bad<>("is empty", allowed(), "");
     }
-    Notation.Result result = notation.read(plain);
-    if (result instanceof Is is) {
-      return new Parsed.Ok<>(make.apply(is.si()), is.convention());
-    }
-    IsNot not = (IsNot) result;
+    return notation
+        .read(plain)
+        .match(
+            is -> new Parsed.Ok<>(make.apply(is.si()), is.convention()),
+            not -> bad(text, plain, not));
+  }
+
+  private Parsed<Q> bad(String text, String plain, IsNot not) {
     return new Parsed.Bad<>(
         Typed.shown(text) + " " + (not.maybe().isEmpty() ? otherKind(plain, not) : not.why()),
         allowed(),
@@ -277,15 +279,15 @@ public final class QuantityKind<Q> {
    * @throws IllegalArgumentException when it cannot be read
    */
   public Q require(String text) {
-    if (parse(text) instanceof Parsed.Ok<Q> ok) {
-      return ok.value();
-    }
-    throw new IllegalArgumentException(text + " is not " + noun);
+    return parse(text)
+        .ok()
+        .orElseThrow(() -> new IllegalArgumentException(text + " is not " + noun))
+        .value();
   }
 
   private String otherKind(String plain, IsNot not) {
     for (QuantityKind<?> other : ALL) {
-      if (other != this && other.notation.read(plain) instanceof Is) {
+      if (other != this && other.notation.read(plain).isUnderstood()) {
         return "is " + other.noun + ", not " + noun;
       }
     }

@@ -48,7 +48,7 @@ record UnitNotation(List<Unit> units, boolean compound, String examples) impleme
   public Result read(String plain) {
     Matcher form = FORM.matcher(plain);
     String point = Typed.withPoint(plain);
-    if (!point.equals(plain) && read(point) instanceof Is) {
+    if (!point.equals(plain) && read(point).isUnderstood()) {
       return new IsNot("has a decimal comma", point);
     }
     if (!form.matches()) {

@@ -25,6 +25,16 @@ public record Forms<T>(String noun, Map<String, ValueType<? extends T>> forms)
   }
 
   @Override
+  public <R> R match(Cases<R> cases) {
+    return cases.forms(this);
+  }
+
+  @Override
+  public boolean isGroup() {
+    return true;
+  }
+
+  @Override
   public String allowed() {
     return noun + " with the key " + String.join(" or ", forms.keySet());
   }

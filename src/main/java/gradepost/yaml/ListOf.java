@@ -42,6 +42,11 @@ public record ListOf<T>(ValueType<T> element, int least, int most, List<String> 
   }
 
   @Override
+  public <R> R match(Cases<R> cases) {
+    return cases.list(this);
+  }
+
+  @Override
   public String allowed() {
     String count = least > 0 ? " (" + least + " at least)" : "";
     return "a list" + count + ", each " + element.allowed();

@@ -9,6 +9,11 @@ import org.yaml.snakeyaml.nodes.Node;
 public record ListOr<T>(ListOf<T> list, ObjectSchema<List<T>> shape) implements ValueType<List<T>> {
 
   @Override
+  public <R> R match(Cases<R> cases) {
+    return cases.listOr(this);
+  }
+
+  @Override
   public String allowed() {
     return list.allowed() + "; or " + shape.allowed();
   }

@@ -44,6 +44,16 @@ public record ObjectSchema<T>(
   }
 
   @Override
+  public <R> R match(Cases<R> cases) {
+    return cases.group(this);
+  }
+
+  @Override
+  public boolean isGroup() {
+    return true;
+  }
+
+  @Override
   public String allowed() {
     return noun + " with the keys " + String.join(", ", keyNames());
   }

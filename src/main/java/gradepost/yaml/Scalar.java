@@ -22,6 +22,32 @@ public sealed interface Scalar<T> extends ValueType<T>
     return true;
   }
 
+  @Override
+  default <R> R match(Cases<R> cases) {
+    return cases.text(this);
+  }
+
+  /** One answer for each kind of text. */
+  interface Texts<R> {
+    /** Words. */
+    R words(Text text);
+
+    /** A number. */
+    R number(PlainNumber text);
+
+    /** One of some words. */
+    R choice(Choice<?> text);
+
+    /** A quantity with its unit. */
+    R quantity(Quantity<?> text);
+
+    /** What only some tables know. */
+    R own(OwnText<?> text);
+  }
+
+  /** The answer for this kind of text. */
+  <R> R matchText(Texts<R> texts);
+
   /** The value of a text that is not blank. */
   Parsed<T> parse(String text);
 
@@ -31,13 +57,13 @@ public sealed interface Scalar<T> extends ValueType<T>
       in.error(node, label + " is " + Nodes.described(node), allowed(), "");
       return Optional.empty();
     }
-    Parsed<T> parsed = parse(scalar.getValue().strip());
-    if (parsed instanceof Ok<T> ok) {
-      return accept(ok, node, label, in) ? Optional.of(ok.value()) : Optional.empty();
-    }
-    Bad<T> bad = (Bad<T>) parsed;
-    in.error(node, label + " " + bad.what(), bad.allowed(), suggestion(bad.maybe(), in));
-    return Optional.empty();
+    return parse(scalar.getValue().strip())
+        .match(
+            ok -> accept(ok, node, label, in) ? Optional.of(ok.value()) : Optional.empty(),
+            bad -> {
+              in.error(node, label + " " + bad.what(), bad.allowed(), suggestion(bad.maybe(), in));
+              return Optional.empty();
+            });
   }
 
   /** What is suggested, where more is known than the text. */
@@ -57,6 +83,11 @@ public sealed interface Scalar<T> extends ValueType<T>
    */
   record Text(String allowed, boolean lines) implements Scalar<String> {
     public static final int LONGEST = 2000;
+
+    @Override
+    public <R> R matchText(Texts<R> texts) {
+      return texts.words(this);
+    }
 
     @Override
     public Parsed<String> parse(String text) {
@@ -79,6 +110,11 @@ public sealed interface Scalar<T> extends ValueType<T>
   record PlainNumber(String noun, boolean whole, double least, double most)
       implements Scalar<Double> {
     @Override
+    public <R> R matchText(Texts<R> texts) {
+      return texts.number(this);
+    }
+
+    @Override
     public String allowed() {
       return noun + " from " + shown(least) + " to " + shown(most);
     }
@@ -95,7 +131,7 @@ public sealed interface Scalar<T> extends ValueType<T>
         return new Bad<>(
             Nodes.shown(text) + (near ? " has a unit" : " is no number"),
             allowed(),
-            near && parse(digits) instanceof Ok ? digits : "");
+            near && parse(digits).isOk() ? digits : "");
       }
       double value = Double.parseDouble(text);
       return value >= least && value <= most
@@ -136,6 +172,11 @@ public sealed interface Scalar<T> extends ValueType<T>
     }
 
     @Override
+    public <R> R matchText(Texts<R> texts) {
+      return texts.choice(this);
+    }
+
+    @Override
     public String allowed() {
       return String.join(", ", words.keySet());
     }
@@ -172,17 +213,22 @@ public sealed interface Scalar<T> extends ValueType<T>
     }
 
     @Override
+    public <R> R matchText(Texts<R> texts) {
+      return texts.quantity(this);
+    }
+
+    @Override
     public String allowed() {
       return kind.allowed() + (least.isEmpty() ? "" : ", from " + least + " to " + most);
     }
 
     @Override
     public Parsed<Q> parse(String text) {
-      Parsed<Q> parsed = kind.parse(text);
-      if (parsed instanceof Bad<Q> bad) {
-        return new Bad<>(bad.what(), allowed(), bad.maybe());
-      }
-      Ok<Q> ok = (Ok<Q>) parsed;
+      return kind.parse(text)
+          .match(ok -> within(text, ok), bad -> new Bad<>(bad.what(), allowed(), bad.maybe()));
+    }
+
+    private Parsed<Q> within(String text, Ok<Q> ok) {
       if (least.isEmpty()) {
         return ok;
       }
@@ -202,7 +248,12 @@ public sealed interface Scalar<T> extends ValueType<T>
         return maybe;
       }
       return java.util.Arrays.stream(offers)
-          .filter(o -> kind.parse(o) instanceof Ok<Q> ok && in.surroundings().has(ok.convention()))
+          .filter(
+              o ->
+                  kind.parse(o)
+                      .ok()
+                      .filter(ok -> in.surroundings().has(ok.convention()))
+                      .isPresent())
           .reduce((a, b) -> a + " or " + b)
           .orElse(maybe);
     }

@@ -22,6 +22,44 @@ public sealed interface ValueType<T>
     return false;
   }
 
+  /** Whether it is a group of keys, which are described one by one. */
+  default boolean isGroup() {
+    return false;
+  }
+
+  /** One answer for each kind. */
+  interface Cases<R> {
+    /** A single text. */
+    R text(Scalar<?> kind);
+
+    /** A list. */
+    R list(ListOf<?> kind);
+
+    /** A list, or a group that stands for one. */
+    R listOr(ListOr<?> kind);
+
+    /** A group of keys. */
+    R group(ObjectSchema<?> kind);
+
+    /** A group of which one key says which. */
+    R variants(Variants<?> kind);
+
+    /** One of several forms. */
+    R forms(Forms<?> kind);
+
+    /** A word, or something else. */
+    R wordOr(WordOr<?> kind);
+
+    /** A group whose keys are names. */
+    R wordMap(WordMap kind);
+
+    /** What only some tables know. */
+    R own(OwnKind<?> kind);
+  }
+
+  /** The answer for this kind. */
+  <R> R match(Cases<R> cases);
+
   /** What may stand here, in words. */
   String allowed();
 }

@@ -21,6 +21,16 @@ public record Variants<T>(String noun, String key, Map<String, ObjectSchema<? ex
   }
 
   @Override
+  public <R> R match(Cases<R> cases) {
+    return cases.variants(this);
+  }
+
+  @Override
+  public boolean isGroup() {
+    return true;
+  }
+
+  @Override
   public String allowed() {
     return noun + " with " + key + ": " + String.join(", ", shapes.keySet());
   }

@@ -14,6 +14,11 @@ import org.yaml.snakeyaml.nodes.ScalarNode;
 public record WordMap(String valueNoun) implements ValueType<Map<String, String>> {
 
   @Override
+  public <R> R match(Cases<R> cases) {
+    return cases.wordMap(this);
+  }
+
+  @Override
   public String allowed() {
     return "a group of names, each with " + valueNoun;
   }

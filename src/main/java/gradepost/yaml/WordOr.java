@@ -11,6 +11,11 @@ public record WordOr<T>(String word, T value, ValueType<? extends T> other)
     implements ValueType<T> {
 
   @Override
+  public <R> R match(Cases<R> cases) {
+    return cases.wordOr(this);
+  }
+
+  @Override
   public String allowed() {
     return word + ", or " + other.allowed();
   }

@@ -8,7 +8,6 @@ import gradepost.reissue.register.Entry.Kept;
 import gradepost.source.Sources;
 import gradepost.source.file.Input;
 import gradepost.source.pack.PackFile;
-import gradepost.yaml.Reading;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -38,9 +37,7 @@ public final class ArchivedInputs {
       }
       inputs.add(new Input(kept.name(), bytes.get()));
     }
-    return sources.pack(inputs) instanceof Reading.Good<PackFile> good
-        ? Optional.of(good.value())
-        : Optional.empty();
+    return sources.pack(inputs).found();
   }
 
   /** An issue that was made elsewhere: its inputs are kept, its papers are not known. */

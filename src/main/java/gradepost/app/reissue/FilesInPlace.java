@@ -176,8 +176,8 @@ final class FilesInPlace {
       return same;
     }
     Reading<PackFile> read = sources.pack(inputs.get());
-    if (read instanceof Reading.Good<PackFile> good) {
-      return Optional.of(good.value());
+    if (read.found().isPresent()) {
+      return read.found();
     }
     told.add(FilesTold.unreadable(file, files.get(0).issue(), read.problems()));
     return Optional.empty();

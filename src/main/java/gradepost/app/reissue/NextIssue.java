@@ -93,9 +93,10 @@ final class NextIssue {
       said = said.and(Answer.said(line.formatted(name, item)));
     }
     Reading<PackFile> read = sources.pack(written(amended.inputs(), number, details, stale));
-    return read instanceof Reading.Good<PackFile> good
-        ? new Reading.Good<>(new Next(good.value(), said, Optional.empty()), good.problems())
-        : withNoticeOnly(amended, said, Answer.of(read.problems()));
+    Answer told = said;
+    return read.match(
+        good -> new Reading.Good<>(new Next(good.value(), told, Optional.empty()), good.problems()),
+        rejected -> withNoticeOnly(amended, told, Answer.of(rejected.problems())));
   }
 
   private static List<Input> written(
@@ -121,8 +122,10 @@ final class NextIssue {
         amended.inputs().equals(amended.found().inputs())
             ? new Reading.Good<>(amended.found(), Problems.NONE)
             : sources.pack(amended.inputs());
-    return read instanceof Reading.Good<PackFile> good
-        ? new Reading.Good<>(new Next(good.value(), said, Optional.of(obstacle)), good.problems())
-        : new Reading.Rejected<>(read.problems());
+    return read.match(
+        good ->
+            new Reading.Good<>(
+                new Next(good.value(), said, Optional.of(obstacle)), good.problems()),
+        rejected -> new Reading.Rejected<>(rejected.problems()));
   }
 }

@@ -6,7 +6,6 @@ import gradepost.route.Route;
 import gradepost.source.Sources;
 import gradepost.source.pack.NoticeFile;
 import gradepost.source.pack.PackFile;
-import gradepost.yaml.Reading;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -40,9 +39,8 @@ final class NoticeFits {
         order.pace().threads(),
         packs,
         pack -> {
-          if (sources.pack(Disk.name(pack)) instanceof Reading.Good<PackFile> good) {
-            routes.put(good.value().route().name(), good.value().route());
-          }
+          Optional<PackFile> found = sources.pack(Disk.name(pack)).found();
+          found.map(PackFile::route).ifPresent(route -> routes.put(route.name(), route));
           return pack;
         },
         (pack, why) -> pack);

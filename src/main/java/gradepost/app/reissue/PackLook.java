@@ -59,19 +59,21 @@ final class PackLook {
 
   Seen at(Path file) throws IOException, RegisterException {
     Reading<PackFile> reading = last.toLookAt(file, sources);
-    if (!(reading instanceof Reading.Good<PackFile> found)) {
+    if (reading.found().isEmpty()) {
       return Seen.done(file, State.UNREADABLE, Answer.of(reading.problems()));
     }
+    PackFile found = reading.found().get();
     if (notice.isEmpty()) {
-      return looked(file, found.value(), List.of(), Answer.GOOD);
+      return looked(file, found, List.of(), Answer.GOOD);
     }
-    var read = notice.get().read(found.value());
-    if (!(read instanceof Reading.Good<List<TemporaryRestriction>> good)) {
+    var read = notice.get().read(found);
+    if (read.found().isEmpty()) {
       return Seen.done(file, State.UNREADABLE, Answer.of(read.problems()));
     }
-    return good.value().isEmpty()
+    List<TemporaryRestriction> notices = read.found().get();
+    return notices.isEmpty()
         ? Seen.done(file, State.ELSEWHERE, Answer.said(LookTold.elsewhere(file)))
-        : looked(file, found.value(), good.value(), LookTold.noted(read.problems()));
+        : looked(file, found, notices, LookTold.noted(read.problems()));
   }
 
   private Seen looked(Path file, PackFile found, List<TemporaryRestriction> notices, Answer noted)
@@ -102,17 +104,18 @@ final class PackLook {
       return Seen.done(file, State.FAILED, noted.and(Answer.refused(outside.get())));
     }
     Reading<Next> issue = next.of(amended, base.get(), there.latest());
-    if (!(issue instanceof Reading.Good<Next> good)) {
+    if (issue.found().isEmpty()) {
       return Seen.done(file, State.FAILED, Answer.of(issue.problems()));
     }
-    Answer files = last.compared(amended, good.value().pack(), there.latest(), base.get());
+    Next to = issue.found().get();
+    Answer files = last.compared(amended, to.pack(), there.latest(), base.get());
     if (!files.good()) {
       return Seen.done(file, State.STALE, files);
     }
     if (there.hasNotice()) {
       return has(file, there);
     }
-    PackFile asFound = good.value().pack().with(found.issue(), good.value().pack().notices());
+    PackFile asFound = to.pack().with(found.issue(), to.pack().notices());
     if (!PaperPair.anyMayDiffer(file, base.get(), asFound)) {
       return untouched(amended, asFound, there, noted.and(files));
     }
@@ -122,7 +125,7 @@ final class PackLook {
     }
     Optional<Entry> takenIn = last.takenIn(file, found, there.latest());
     Outcome outcome = new Outcome(file, State.TOUCHED, noted.and(files), takenIn);
-    return new Seen.Touched(outcome, found, good.value(), base.get(), digest, there.latest());
+    return new Seen.Touched(outcome, found, to, base.get(), digest, there.latest());
   }
 
   private Seen has(Path file, Registered there) {

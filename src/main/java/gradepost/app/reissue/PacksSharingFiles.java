@@ -10,7 +10,6 @@ import gradepost.reissue.register.RegisterException;
 import gradepost.source.Sources;
 import gradepost.source.file.Input;
 import gradepost.source.pack.PackFile;
-import gradepost.yaml.Reading;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -55,9 +54,7 @@ final class PacksSharingFiles {
   }
 
   private static Optional<PackFile> read(Sources disk, Path pack) {
-    return disk.pack(Disk.name(pack)) instanceof Reading.Good<PackFile> good
-        ? Optional.of(good.value())
-        : Optional.empty();
+    return disk.pack(Disk.name(pack)).found();
   }
 
   /** The files that it names, its own left out. */

@@ -17,6 +17,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The packs of a reissue, all together: look at all, register what the touched ones were, and work
@@ -56,7 +57,7 @@ final class ReissueRound {
       return outcomes;
     }
     List<Seen.Touched> touched =
-        seen.stream().filter(Seen.Touched.class::isInstance).map(Seen.Touched.class::cast).toList();
+        seen.stream().flatMap(s -> s.match(done -> Stream.empty(), Stream::of)).toList();
     if (register.isPresent() && !order.put().dryRun()) {
       takeIn(touched, register.get());
     }

@@ -6,14 +6,23 @@ import gradepost.reissue.register.Entry;
 import gradepost.source.pack.PackFile;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** What was seen when a pack was looked at. */
 sealed interface Seen {
   /** How far the pack came. */
   Outcome outcome();
 
+  /** One answer for each case. */
+  <T> T match(Function<Done, T> done, Function<Touched, T> touched);
+
   /** There is nothing more to do. */
-  record Done(Outcome outcome) implements Seen {}
+  record Done(Outcome outcome) implements Seen {
+    @Override
+    public <T> T match(Function<Done, T> done, Function<Touched, T> touched) {
+      return done.apply(this);
+    }
+  }
 
   /**
    * It has to be worked out.
@@ -31,7 +40,12 @@ sealed interface Seen {
       PackFile before,
       String digest,
       Optional<Entry> latest)
-      implements Seen {}
+      implements Seen {
+    @Override
+    public <T> T match(Function<Done, T> done, Function<Touched, T> touched) {
+      return touched.apply(this);
+    }
+  }
 
   static Seen done(Path file, State state, Answer told) {
     return new Done(Outcome.of(file, state, told));

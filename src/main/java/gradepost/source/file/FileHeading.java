@@ -1,8 +1,6 @@
 package gradepost.source.file;
 
-import gradepost.source.file.SourceFiles.Bytes;
 import gradepost.source.file.SourceFiles.Content;
-import gradepost.source.file.SourceFiles.Unreadable;
 import gradepost.units.Nearest;
 import gradepost.yaml.Key;
 import gradepost.yaml.Nodes;
@@ -31,12 +29,17 @@ public final class FileHeading {
 
   /** The tree of a file; what prevents it is reported at the top of the file. */
   public static Optional<Node> load(Content content, Reader in) {
-    if (content instanceof Bytes bytes) {
-      return YamlText.compose(in.file(), bytes.bytes(), "gradepost: " + FileKind.words(), in::add);
-    }
-    String why = ((Unreadable) content).why();
-    in.error(new SourcePosition(in.file(), 1, 1), "the file cannot be read: " + why, "", "");
-    return Optional.empty();
+    return content.match(
+        held ->
+            YamlText.compose(in.file(), held.bytes(), "gradepost: " + FileKind.words(), in::add),
+        unreadable -> {
+          in.error(
+              new SourcePosition(in.file(), 1, 1),
+              "the file cannot be read: " + unreadable.why(),
+              "",
+              "");
+          return Optional.empty();
+        });
   }
 
   /**

@@ -1,5 +1,8 @@
 package gradepost.source.file;
 
+import java.util.Optional;
+import java.util.function.Function;
+
 /** Where file contents come from; handed in, so that reading needs no disk. */
 public interface SourceFiles {
 
@@ -7,12 +10,30 @@ public interface SourceFiles {
   Content read(String name);
 
   /** What is there. */
-  sealed interface Content {}
+  sealed interface Content {
+    /** One answer for each case. */
+    <T> T match(Function<Bytes, T> bytes, Function<Unreadable, T> unreadable);
+
+    /** The bytes, where they can be read. */
+    default Optional<Bytes> held() {
+      return match(Optional::of, unreadable -> Optional.empty());
+    }
+  }
 
   /** The bytes of the file; not to be changed. */
   @SuppressWarnings("ArrayRecordComponent") // handed on once, to be read; never compared
-  record Bytes(byte[] bytes) implements Content {}
+  record Bytes(byte[] bytes) implements Content {
+    @Override
+    public <T> T match(Function<Bytes, T> held, Function<Unreadable, T> unreadable) {
+      return held.apply(this);
+    }
+  }
 
   /** Nothing can be read, with the reason in words ("there is no such file"). */
-  record Unreadable(String why) implements Content {}
+  record Unreadable(String why) implements Content {
+    @Override
+    public <T> T match(Function<Bytes, T> held, Function<Unreadable, T> unreadable) {
+      return unreadable.apply(this);
+    }
+  }
 }

@@ -198,7 +198,7 @@ public final class NoticeText {
   }
 
   private static <T> boolean same(Parsed<T> parsed, T value) {
-    return parsed instanceof Parsed.Ok<T> ok && ok.value().equals(value);
+    return parsed.ok().filter(ok -> ok.value().equals(value)).isPresent();
   }
 
   private static String list(List<String> items, boolean yaml) {

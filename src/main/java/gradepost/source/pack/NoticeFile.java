@@ -70,9 +70,10 @@ public final class NoticeFile {
   /** The entries as they stand in the file. */
   private static Optional<SequenceNode> list(Content content, String name, Reader in) {
     Optional<Node> list;
-    if (name.toLowerCase(Locale.ROOT).endsWith(".csv") && content instanceof Bytes bytes) {
+    Optional<Bytes> held = content.held();
+    if (name.toLowerCase(Locale.ROOT).endsWith(".csv") && held.isPresent()) {
       list =
-          YamlText.decode(in.file(), bytes.bytes(), in::add)
+          YamlText.decode(in.file(), held.get().bytes(), in::add)
               .flatMap(text -> NoticeCsv.compose(text, in));
     } else {
       list =

@@ -10,9 +10,7 @@ import gradepost.source.file.FileKind;
 import gradepost.source.file.FileNames;
 import gradepost.source.file.Input;
 import gradepost.source.file.SourceFiles;
-import gradepost.source.file.SourceFiles.Bytes;
 import gradepost.source.file.SourceFiles.Content;
-import gradepost.source.file.SourceFiles.Unreadable;
 import gradepost.source.notice.NoticeAudit;
 import gradepost.source.notice.Notices;
 import gradepost.source.notice.NoticesTable;
@@ -97,7 +95,7 @@ public final class PackReader {
       return new Reading.Rejected<>(in.problems());
     }
     String own = FileNames.last(in.file());
-    inputs.put(own, new Input(own, ((Bytes) content).bytes()));
+    inputs.put(own, new Input(own, content.held().orElseThrow().bytes()));
     Values values = opened.get();
     boolean good = PackTable.PACK.readAll(PackTable.PACK.keys(), values, in);
     Optional<TypedPack> typed = PackTable.PACK.finish(values, good, 0);
@@ -280,11 +278,17 @@ public final class PackReader {
     }
     String name = FileNames.seenFrom(in.file(), tidy.get());
     Content content = files.read(name);
-    if (content instanceof Unreadable unreadable) {
-      in.error(spot, "the file " + name + " cannot be read: " + unreadable.why(), "", "");
+    Optional<byte[]> held =
+        content.match(
+            there -> Optional.of(there.bytes()),
+            unreadable -> {
+              in.error(spot, "the file " + name + " cannot be read: " + unreadable.why(), "", "");
+              return Optional.empty();
+            });
+    if (held.isEmpty()) {
       return Optional.empty();
     }
-    byte[] bytes = ((Bytes) content).bytes();
+    byte[] bytes = held.get();
     inputs.put(tidy.get(), new Input(tidy.get(), bytes));
     ReadCache.Read<T> found =
         shelf.get(

@@ -133,9 +133,9 @@ final class RecordedRide {
           "%s (%s)".formatted(name, example));
       return 1;
     }
-    Parsed<Q> one = kind.parse("1 " + m.group(1).strip());
-    if (one instanceof Parsed.Ok<Q> ok) {
-      return kind.si(ok.value());
+    Optional<Parsed.Ok<Q>> one = kind.parse("1 " + m.group(1).strip()).ok();
+    if (one.isPresent()) {
+      return kind.si(one.get().value());
     }
     in.error(heading.spot(), "the unit " + Nodes.shown(m.group(1)) + " is not known", allowed, "");
     return 1;

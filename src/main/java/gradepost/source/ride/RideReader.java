@@ -3,9 +3,7 @@ package gradepost.source.ride;
 import gradepost.plan.Plan;
 import gradepost.ride.Ride;
 import gradepost.source.file.SourceFiles;
-import gradepost.source.file.SourceFiles.Bytes;
 import gradepost.source.file.SourceFiles.Content;
-import gradepost.source.file.SourceFiles.Unreadable;
 import gradepost.source.route.RouteFrame;
 import gradepost.source.table.CsvText;
 import gradepost.units.Nearest;
@@ -42,15 +40,20 @@ public final class RideReader {
   }
 
   public Reading<Ride> read() {
-    if (content instanceof Unreadable unreadable) {
-      in.error(
-          new SourcePosition(in.file(), 1, 1),
-          "the file cannot be read: " + unreadable.why(),
-          "",
-          "");
-      return new Reading.Rejected<>(in.problems());
-    }
-    List<List<Cell>> rows = rows(((Bytes) content).bytes());
+    return content.match(
+        held -> read(held.bytes()),
+        unreadable -> {
+          in.error(
+              new SourcePosition(in.file(), 1, 1),
+              "the file cannot be read: " + unreadable.why(),
+              "",
+              "");
+          return new Reading.Rejected<>(in.problems());
+        });
+  }
+
+  private Reading<Ride> read(byte[] bytes) {
+    List<List<Cell>> rows = rows(bytes);
     if (in.count() == 0 && rows.size() < 2) {
       in.error(
           new SourcePosition(in.file(), 1, 1),

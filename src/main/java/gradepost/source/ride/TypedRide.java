@@ -7,9 +7,7 @@ import gradepost.ride.Ride.Observed;
 import gradepost.route.Path;
 import gradepost.route.place.Location;
 import gradepost.source.ride.RideReader.Cell;
-import gradepost.units.Length;
 import gradepost.units.Mileage;
-import gradepost.units.Parsed;
 import gradepost.units.QuantityKind;
 import gradepost.yaml.Nodes;
 import gradepost.yaml.Reader;
@@ -151,13 +149,13 @@ final class TypedRide {
   }
 
   private <Q> Optional<Q> quantity(Cell cell, String name, QuantityKind<Q> kind) {
-    Parsed<Q> parsed = kind.parse(cell.text());
-    if (parsed instanceof Parsed.Ok<Q> ok) {
-      return Optional.of(ok.value());
-    }
-    Parsed.Bad<Q> bad = (Parsed.Bad<Q>) parsed;
-    in.error(cell.spot(), name + " " + bad.what(), bad.allowed(), bad.maybe());
-    return Optional.empty();
+    return kind.parse(cell.text())
+        .match(
+            ok -> Optional.of(ok.value()),
+            bad -> {
+              in.error(cell.spot(), name + " " + bad.what(), bad.allowed(), bad.maybe());
+              return Optional.empty();
+            });
   }
 
   /**
@@ -203,7 +201,7 @@ final class TypedRide {
     }
     Matcher m = ERROR.matcher(cell.text());
     if (!m.matches()) {
-      boolean length = QuantityKind.LENGTH.parse(cell.text()) instanceof Parsed.Ok<Length>;
+      boolean length = QuantityKind.LENGTH.parse(cell.text()).isOk();
       in.error(
           cell.spot(),
           STOP

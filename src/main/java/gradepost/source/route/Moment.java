@@ -10,6 +10,7 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -23,6 +24,11 @@ public final class Moment {
 
   /** "2026-11-30". */
   public record Day() implements OwnText<LocalDate> {
+    @Override
+    public List<String> patterns() {
+      return List.of("^\\s*\\d{4}-\\d\\d-\\d\\d\\s*$");
+    }
+
     @Override
     public String allowed() {
       return "a date, such as 2026-11-30";
@@ -38,6 +44,11 @@ public final class Moment {
 
   /** "2026-11-30 04:00". */
   public record DayAndHour() implements OwnText<LocalDateTime> {
+    @Override
+    public List<String> patterns() {
+      return List.of("^\\s*\\d{4}-\\d\\d-\\d\\d \\d\\d:\\d\\d\\s*$");
+    }
+
     @Override
     public String allowed() {
       return "a date and hour, such as 2026-11-30 04:00";
@@ -63,6 +74,11 @@ public final class Moment {
     public static final String FURTHER_NOTICE = "further notice";
 
     @Override
+    public List<String> patterns() {
+      return List.of("^\\s*(\\d{4}-\\d\\d-\\d\\d \\d\\d:\\d\\d|further notice)\\s*$");
+    }
+
+    @Override
     public String allowed() {
       return new DayAndHour().allowed() + ", or " + FURTHER_NOTICE;
     }
@@ -73,18 +89,21 @@ public final class Moment {
         return new Ok<>(Optional.empty());
       }
       Parsed<LocalDateTime> moment = new DayAndHour().parse(text);
-      if (moment instanceof Ok<LocalDateTime> ok) {
-        return new Ok<>(Optional.of(ok.value()));
-      }
-      Bad<LocalDateTime> bad = (Bad<LocalDateTime>) moment;
       String maybe = text.toLowerCase(Locale.ROOT).contains("further") ? FURTHER_NOTICE : "";
-      return new Bad<>(bad.what(), allowed(), bad.maybe().isEmpty() ? maybe : bad.maybe());
+      return moment.match(
+          ok -> new Ok<>(Optional.of(ok.value())),
+          bad -> new Bad<>(bad.what(), allowed(), bad.maybe().isEmpty() ? maybe : bad.maybe()));
     }
   }
 
   /** "22:00 to 05:30". */
   public record Hours() implements OwnText<DailyHours> {
     private static final Pattern SPAN = Pattern.compile("(\\d\\d:\\d\\d) to (\\d\\d:\\d\\d)");
+
+    @Override
+    public List<String> patterns() {
+      return List.of("^\\s*\\d\\d:\\d\\d to \\d\\d:\\d\\d\\s*$");
+    }
 
     @Override
     public String allowed() {
@@ -102,7 +121,7 @@ public final class Moment {
         }
       }
       String respelt = text.replaceFirst("\\s*[-–]\\s*", " to ");
-      boolean near = !respelt.equals(text) && parse(respelt) instanceof Ok;
+      boolean near = !respelt.equals(text) && parse(respelt).isOk();
       return new Bad<>(
           Nodes.shown(text) + " is no stretch of hours", allowed(), near ? respelt : "");
     }

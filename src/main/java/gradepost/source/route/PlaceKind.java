@@ -13,6 +13,7 @@ import gradepost.yaml.ObjectSchema;
 import gradepost.yaml.OwnKind;
 import gradepost.yaml.Reader;
 import gradepost.yaml.Scalar;
+import gradepost.yaml.ValueType;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -37,6 +38,16 @@ public record PlaceKind() implements OwnKind<Location> {
   public static final ObjectSchema<Sectioned> SECTIONED =
       ObjectSchema.of(
           "a place", List.of(SECTION, AT), v -> new Sectioned(v.get(SECTION), v.get(AT)));
+
+  @Override
+  public Optional<String> definition() {
+    return Optional.of("place");
+  }
+
+  @Override
+  public List<ValueType<?>> written() {
+    return List.of(MILEAGE, SECTIONED);
+  }
 
   @Override
   public String allowed() {

@@ -2,9 +2,11 @@ package gradepost.source.route;
 
 import gradepost.route.place.Direction;
 import gradepost.units.Nearest;
+import gradepost.yaml.Common;
 import gradepost.yaml.Nodes;
 import gradepost.yaml.OwnKind;
 import gradepost.yaml.Reader;
+import gradepost.yaml.ValueType;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -23,6 +25,16 @@ public sealed interface RouteWord<T> extends OwnKind<T> {
   @Override
   default boolean isOneText() {
     return true;
+  }
+
+  @Override
+  default Optional<String> definition() {
+    return Optional.empty();
+  }
+
+  @Override
+  default List<ValueType<?>> written() {
+    return List.of(Common.text(allowed()));
   }
 
   /** What each word means on this route. */

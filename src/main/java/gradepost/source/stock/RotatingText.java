@@ -8,6 +8,7 @@ import gradepost.units.Parsed.Ok;
 import gradepost.units.QuantityKind;
 import gradepost.yaml.OwnText;
 import gradepost.yaml.Scalar;
+import java.util.List;
 
 /** A rotating mass: a share of the tare, "8 %", or a mass, "4.8 t". */
 public record RotatingText() implements OwnText<RotatingMass> {
@@ -17,22 +18,32 @@ public record RotatingText() implements OwnText<RotatingMass> {
       Scalar.Quantity.of(QuantityKind.MASS, "0 t", "120 t");
 
   @Override
+  public List<String> patterns() {
+    return List.of(SHARE.kind().pattern(), MASS.kind().pattern());
+  }
+
+  @Override
   public String allowed() {
     return SHARE.allowed() + ", or " + MASS.allowed();
   }
 
   @Override
   public Parsed<RotatingMass> parse(String text) {
-    Parsed<Double> share = SHARE.parse(text);
-    Parsed<Mass> mass = MASS.parse(text);
-    if (share instanceof Ok<Double> ok) {
-      return new Ok<>(new RotatingMass.ShareOfTare(ok.value()), ok.convention());
-    }
-    if (mass instanceof Ok<Mass> ok) {
-      return new Ok<>(new RotatingMass.Stated(ok.value()), ok.convention());
-    }
-    boolean meantMass = QuantityKind.MASS.parse(text) instanceof Ok;
-    Bad<?> bad = (Bad<?>) (meantMass ? mass : share);
+    return SHARE
+        .parse(text)
+        .match(
+            ok -> new Ok<>(new RotatingMass.ShareOfTare(ok.value()), ok.convention()),
+            noShare ->
+                MASS.parse(text)
+                    .match(
+                        ok -> new Ok<>(new RotatingMass.Stated(ok.value()), ok.convention()),
+                        noMass -> {
+                          boolean meantMass = QuantityKind.MASS.parse(text).isOk();
+                          return meantMass ? bad(noMass) : bad(noShare);
+                        }));
+  }
+
+  private Parsed<RotatingMass> bad(Bad<?> bad) {
     return new Bad<>(bad.what(), allowed(), bad.maybe());
   }
 }
