@@ -1,12 +1,7 @@
 package gradepost.app;
 
-import gradepost.app.export.HandOver;
-import gradepost.app.issue.Cards;
-import gradepost.app.issue.Failures;
-import gradepost.app.issue.Issue;
-import gradepost.app.issue.Layout;
 import gradepost.app.issue.LayoutPool;
-import gradepost.app.issue.SignOff;
+import gradepost.app.issue.PaperMaker;
 import gradepost.app.issue.Task;
 import gradepost.app.issue.TrainCheck;
 import gradepost.app.store.Answer;
@@ -16,11 +11,7 @@ import gradepost.app.store.IoErrorText;
 import gradepost.app.store.PackFiles;
 import gradepost.app.store.Paper;
 import gradepost.app.store.Progress;
-import gradepost.briefing.Briefing;
-import gradepost.briefing.compose.Composer;
 import gradepost.pack.PaperKind;
-import gradepost.plan.Plan;
-import gradepost.policy.SignOffRules;
 import gradepost.render.chart.TemplateFault;
 import gradepost.source.Sources;
 import gradepost.source.pack.PackFile;
@@ -37,10 +28,6 @@ import java.util.Set;
 
 /** Makes the papers of packs: read, assign, plan, compose, lay out, put in place. */
 public final class Brief {
-  private static final String NO_RULES =
-      ": error: sign-off papers are wanted, and the policy has no rules for them;"
-          + " allowed: a policy with the group sign-off";
-
   private final Optional<Path> templates;
   private final boolean json;
   private final Set<PaperKind> with;
@@ -94,7 +81,7 @@ public final class Brief {
     List<Reading<PackFile>> readings =
         packs.stream().map(pack -> sources.pack(Disk.name(pack))).toList();
     presses.ready();
-    progress.expect(readings.stream().mapToInt(Brief::papers).sum());
+    progress.expect(readings.stream().mapToInt(PaperMaker::papers).sum());
     Answer answer = Answer.GOOD;
     for (int i = 0; i < packs.size(); i++) {
       Reading<PackFile> reading = readings.get(i);
@@ -116,31 +103,32 @@ public final class Brief {
     }
   }
 
-  /** One paper of a pack with what goes with it. */
-  private record Made(Plan plan, List<Paper> papers, List<String> failures) {}
-
   /** The way of one pack. */
   private Answer brief(Path file, PackFile pack, LayoutPool presses, Delivery delivery)
       throws IOException {
     Set<PaperKind> wanted = EnumSet.copyOf(pack.papers());
     wanted.addAll(with);
-    Optional<SignOffRules> rules =
-        pack.policy().signOff().filter(r -> wanted.contains(PaperKind.SIGN_OFF));
-    if (wanted.contains(PaperKind.SIGN_OFF) && rules.isEmpty()) {
-      return Answer.refused(file + NO_RULES);
+    if (wanted.contains(PaperKind.SIGN_OFF) && pack.policy().signOff().isEmpty()) {
+      return Answer.refused(file + PaperMaker.NO_RULES);
     }
     Problems early = pack.early();
     if (early.hasErrors()) {
       return Answer.of(early);
     }
-    List<LayoutPool.Job<Made>> jobs = new ArrayList<>();
+    PaperMaker maker = new PaperMaker(file, pack, wanted, seed, json);
+    List<LayoutPool.Job<PaperMaker.Made>> jobs = new ArrayList<>();
     for (Task task : Task.of(file, pack)) {
-      jobs.add(layout -> made(file, task, pack, wanted, rules, layout));
+      jobs.add(
+          layout -> {
+            PaperMaker.Made made = maker.of(task, layout);
+            done(task);
+            return made;
+          });
     }
     List<Paper> papers = new ArrayList<>();
     List<String> failures = new ArrayList<>();
     TrainCheck trains = new TrainCheck();
-    for (Made made : presses.all(jobs)) {
+    for (PaperMaker.Made made : presses.all(jobs)) {
       trains.add(made.plan());
       papers.addAll(made.papers());
       failures.addAll(made.failures());
@@ -151,68 +139,9 @@ public final class Brief {
         : found.and(Answer.refused(String.join("\n", failures)));
   }
 
-  /** The way of one paper. */
-  private Made made(
-      Path file,
-      Task task,
-      PackFile pack,
-      Set<PaperKind> wanted,
-      Optional<SignOffRules> rules,
-      Layout layout)
-      throws IOException {
-    Plan plan = task.plan(file);
-    List<String> failures = Failures.inWords(file, task, plan);
-    if (!failures.isEmpty()) {
-      done(task);
-      return new Made(plan, List.of(), failures);
-    }
-    Briefing briefing =
-        new Composer(layout.messages())
-            .compose(
-                task.title(),
-                List.of(plan),
-                Issue.of(pack, task.assignment()),
-                List.of(),
-                pack.accepted(),
-                pack.withdrawn());
-    List<Paper> papers = new ArrayList<>();
-    List<Paper> faces = layout.papers(task.stem(), briefing);
-    if (wanted.contains(PaperKind.BRIEFING)) {
-      papers.addAll(faces);
-    }
-    if (rules.isPresent()) {
-      papers.addAll(
-          new SignOff(layout)
-              .papers(
-                  task.stem(),
-                  plan,
-                  pack,
-                  rules.get(),
-                  seed.orElse(SignOff.seed(pack)),
-                  briefing,
-                  faces.get(0).bytes()));
-    }
-    if (wanted.contains(PaperKind.CARDS)) {
-      papers.addAll(Cards.papers(task.stem(), briefing, pack.cards(), layout));
-    }
-    if (json) {
-      papers.add(
-          new Paper(task.stem() + ".json", HandOver.of(plan, Issue.fingerprint(pack.inputs()))));
-    }
-    done(task);
-    return new Made(plan, papers, List.of());
-  }
-
   private void done(Task task) {
     synchronized (progress) {
       progress.done(task.stem());
     }
-  }
-
-  private static int papers(Reading<PackFile> reading) {
-    return reading
-        .found()
-        .map(pack -> pack.directions().size() * pack.formations().size())
-        .orElse(0);
   }
 }

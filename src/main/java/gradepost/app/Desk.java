@@ -1,9 +1,6 @@
 package gradepost.app;
 
-import gradepost.app.issue.ArchivedInputs;
 import gradepost.app.store.Answer;
-import gradepost.app.store.Archive;
-import gradepost.app.store.Disk;
 import gradepost.app.store.IoErrorText;
 import gradepost.app.store.Store;
 import gradepost.reissue.register.Entry;
@@ -12,7 +9,6 @@ import gradepost.reissue.register.Question;
 import gradepost.reissue.register.Register;
 import gradepost.reissue.register.Register.By;
 import gradepost.reissue.register.RegisterException;
-import gradepost.source.pack.PackFile;
 import java.io.IOException;
 import java.time.Clock;
 import java.time.LocalDate;
@@ -107,14 +103,7 @@ public final class Desk {
         latin,
         "%%s signed off, %s, until %s".formatted(direction.replace("%", "%%"), lapses),
         (register, by, issue, name) -> {
-          PackFile pack =
-              ArchivedInputs.pack(Disk.sources(), new Archive(store.archive()), issue)
-                  .orElseThrow(
-                      () ->
-                          new RegisterException(
-                              "the archive does not hold the inputs of %s whole"
-                                  .formatted(issue.name())));
-          new SignOffTerms(pack, by.when().toLocalDate()).require(issue, direction, lapses);
+          SignOffTerms.of(store, issue, by.when().toLocalDate()).require(issue, direction, lapses);
           register.signOff(by, issue, name, direction, assessor, lapses);
         });
   }

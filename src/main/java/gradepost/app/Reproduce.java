@@ -19,7 +19,6 @@ import gradepost.app.store.Paper;
 import gradepost.app.store.Progress;
 import gradepost.app.store.Store;
 import gradepost.reissue.register.Entry;
-import gradepost.reissue.register.Entry.Kept;
 import gradepost.reissue.register.Register;
 import gradepost.reissue.register.RegisterException;
 import gradepost.source.Sources;
@@ -74,10 +73,11 @@ public final class Reproduce {
   private Answer reproduce(Entry entry, Optional<Entry> base, Optional<Path> out)
       throws IOException {
     Archive archive = new Archive(store.archive());
-    List<String> damaged = new ArrayList<>(damaged(archive, entry, entry.inputs(), "input"));
-    damaged.addAll(damaged(archive, entry, entry.papers(), "paper"));
+    List<String> damaged =
+        new ArrayList<>(ArchivedInputs.damaged(archive, entry, entry.inputs(), "input"));
+    damaged.addAll(ArchivedInputs.damaged(archive, entry, entry.papers(), "paper"));
     if (base.isPresent()) {
-      damaged.addAll(damaged(archive, base.get(), base.get().inputs(), "input"));
+      damaged.addAll(ArchivedInputs.damaged(archive, base.get(), base.get().inputs(), "input"));
     }
     Sources sources = Disk.sources();
     Optional<PackFile> pack = ArchivedInputs.pack(sources, archive, entry);
@@ -112,19 +112,6 @@ public final class Reproduce {
                 new Delivery(out.get())
                     .putTogether("%s-issue-%d".formatted(entry.pack(), entry.number()), made)))
         : answer;
-  }
-
-  private static List<String> damaged(Archive archive, Entry entry, List<Kept> files, String what)
-      throws IOException {
-    List<String> out = new ArrayList<>();
-    for (Kept kept : files) {
-      if (archive.read(kept.digest()).isEmpty()) {
-        out.add(
-            "error: %s: the archive does not hold the %s %s whole (%s)"
-                .formatted(entry.name(), what, kept.name(), kept.digest()));
-      }
-    }
-    return out;
   }
 
   private static Answer compared(Entry entry, List<Paper> made, String maker) {

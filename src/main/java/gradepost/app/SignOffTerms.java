@@ -1,9 +1,14 @@
 package gradepost.app;
 
+import gradepost.app.issue.ArchivedInputs;
+import gradepost.app.store.Archive;
+import gradepost.app.store.Disk;
+import gradepost.app.store.Store;
 import gradepost.reissue.register.Entry;
 import gradepost.reissue.register.RegisterException;
 import gradepost.source.pack.PackFile;
 import gradepost.units.Nearest;
+import java.io.IOException;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -16,6 +21,19 @@ final class SignOffTerms {
   SignOffTerms(PackFile pack, LocalDate today) {
     this.pack = pack;
     this.today = today;
+  }
+
+  /** By the pack of a registered issue, as the archive has it. */
+  static SignOffTerms of(Store store, Entry issue, LocalDate today)
+      throws RegisterException, IOException {
+    PackFile pack =
+        ArchivedInputs.pack(Disk.sources(), new Archive(store.archive()), issue)
+            .orElseThrow(
+                () ->
+                    new RegisterException(
+                        "the archive does not hold the inputs of %s whole"
+                            .formatted(issue.name())));
+    return new SignOffTerms(pack, today);
   }
 
   void require(Entry issue, String direction, LocalDate lapses) throws RegisterException {

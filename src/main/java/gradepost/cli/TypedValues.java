@@ -38,7 +38,7 @@ final class TypedValues {
   private static long number(String text) {
     if (!text.matches("\\d{1,9}")) {
       throw new TypeConversionException(
-          "\"%s\" is no number; allowed: a whole number, such as 28".formatted(text));
+          "\"%s\" is not a number; allowed: a whole number, such as 28".formatted(text));
     }
     return Long.parseLong(text);
   }

@@ -129,7 +129,7 @@ public sealed interface Scalar<T> extends ValueType<T>
         String digits = text.replaceAll("[^0-9.].*$", "");
         boolean near = !digits.equals(text) && digits.matches("\\d{1,9}(\\.\\d{1,9})?");
         return new Bad<>(
-            Nodes.shown(text) + (near ? " has a unit" : " is no number"),
+            Nodes.shown(text) + (near ? " has a unit" : " is not a number"),
             allowed(),
             near && parse(digits).isOk() ? digits : "");
       }

@@ -70,7 +70,7 @@ class RegisterCommandTest {
                 + " 2026-11-30");
     assertThat(refused(2, "lapsing --days many"))
         .startsWith(
-            "Invalid value for option '--days': \"many\" is no number; allowed: a whole number, such"
+            "Invalid value for option '--days': \"many\" is not a number; allowed: a whole number, such"
                 + " as 28");
     assertThat(
             Main.run(

@@ -29,7 +29,7 @@ class PackIssueProblemsTest {
             "number of issue",
             "number: 3",
             "number: «three",
-            "error: number \"three\" is no number; allowed: a number of issue from 1 to 99999"),
+            "error: number \"three\" is not a number; allowed: a number of issue from 1 to 99999"),
         slip(
             "checked-by left open",
             "checked-by: driver instructor",

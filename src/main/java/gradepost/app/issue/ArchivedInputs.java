@@ -40,6 +40,24 @@ public final class ArchivedInputs {
     return sources.pack(inputs).found();
   }
 
+  /**
+   * The files of an issue that the archive does not hold whole, each as a message.
+   *
+   * @param what they are: "input" or "paper"
+   */
+  public static List<String> damaged(Archive archive, Entry entry, List<Kept> files, String what)
+      throws IOException {
+    List<String> out = new ArrayList<>();
+    for (Kept kept : files) {
+      if (archive.read(kept.digest()).isEmpty()) {
+        out.add(
+            "error: %s: the archive does not hold the %s %s whole (%s)"
+                .formatted(entry.name(), what, kept.name(), kept.digest()));
+      }
+    }
+    return out;
+  }
+
   /** An issue that was made elsewhere: its inputs are kept, its papers are not known. */
   public static Entry takenIn(Archive archive, String name, PackFile pack) throws IOException {
     return issued(archive, name, pack, new Issued("", Because.FIRST, List.of(), List.of()));

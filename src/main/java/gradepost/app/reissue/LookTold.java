@@ -65,7 +65,7 @@ final class LookTold {
   }
 
   static String uncertain(Path file) {
-    return "%s: error: no issue of it is registered, and its files have this notice already: whether its drivers have it, nothing here tells%n  Maybe take the notice out of its files and run this again; or, where they have it, register the pack as it is with: register enter"
+    return "%s: error: no issue of this pack is registered, but its files already contain this notice; the register cannot tell whether drivers have it%n  Maybe take the notice out of its files and run this again; or, where they have it, register the pack as it is with: register enter"
         .formatted(file);
   }
 

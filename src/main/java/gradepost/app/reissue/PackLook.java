@@ -5,20 +5,17 @@ import gradepost.app.reissue.NextIssue.Amended;
 import gradepost.app.reissue.NextIssue.Next;
 import gradepost.app.reissue.Outcome.State;
 import gradepost.app.store.Answer;
-import gradepost.app.store.Digest;
 import gradepost.app.store.PackFiles;
 import gradepost.pack.TemporaryRestriction;
 import gradepost.reissue.register.Entry;
 import gradepost.reissue.register.Register;
 import gradepost.reissue.register.RegisterException;
 import gradepost.source.Sources;
-import gradepost.source.notice.NoticeText;
 import gradepost.source.pack.Amendment;
 import gradepost.source.pack.NoticeFile;
 import gradepost.source.pack.PackFile;
 import gradepost.yaml.Reading;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -78,7 +75,7 @@ final class PackLook {
 
   private Seen looked(Path file, PackFile found, List<TemporaryRestriction> notices, Answer noted)
       throws IOException, RegisterException {
-    String digest = digest(found, notices);
+    String digest = Registered.digest(found, notices);
     Registered there = Registered.of(register, PackFiles.stem(file), digest);
     if (there.waits()) {
       // Only a look by itself comes here: a run has put it in place.
@@ -144,12 +141,5 @@ final class PackLook {
             file,
             State.UNTOUCHED,
             noted.and(Answer.said(LookTold.untouched(file, asFound, amended.notices()))));
-  }
-
-  private static String digest(PackFile pack, List<TemporaryRestriction> notices) {
-    return notices.isEmpty()
-        ? ""
-        : Digest.of(
-            new NoticeText(pack.route()).yaml(notices, "").getBytes(StandardCharsets.UTF_8));
   }
 }

@@ -1,8 +1,14 @@
 package gradepost.app.reissue;
 
+import gradepost.app.store.Digest;
+import gradepost.pack.TemporaryRestriction;
 import gradepost.reissue.register.Entry;
 import gradepost.reissue.register.Register;
 import gradepost.reissue.register.RegisterException;
+import gradepost.source.notice.NoticeText;
+import gradepost.source.pack.PackFile;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -30,6 +36,14 @@ record Registered(Optional<Entry> latest, Optional<Integer> taken, boolean waits
       boolean waits = latest.isPresent() && !register.get().isDelivered(latest.get());
       return new Registered(latest, taken, waits);
     }
+  }
+
+  /** The digest by which the register knows a notice; empty text where there is none. */
+  static String digest(PackFile pack, List<TemporaryRestriction> notices) {
+    return notices.isEmpty()
+        ? ""
+        : Digest.of(
+            new NoticeText(pack.route()).yaml(notices, "").getBytes(StandardCharsets.UTF_8));
   }
 
   /** Whether the latest issue has the notice. */

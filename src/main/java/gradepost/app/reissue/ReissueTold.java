@@ -12,7 +12,7 @@ final class ReissueTold {
   private static final int FEW = 20;
 
   static final String EARLIER_FIRST =
-      "error: nothing more was done: what an earlier run registered comes first";
+      "error: stopped: finish delivering what an earlier run registered";
 
   /** What becomes of an issue that an earlier run registered and did not put in place. */
   static Answer late(Entry issue, Answer placed) {

@@ -27,7 +27,7 @@ public final class DiskFiles implements SourceFiles {
         return new Unreadable("it is a folder");
       }
       if (Files.exists(path) && !Files.isRegularFile(path)) {
-        return new Unreadable("it is no file with contents");
+        return new Unreadable("not a regular file");
       }
       if (Files.isSymbolicLink(path) && leadsOut(path)) {
         return new Unreadable("it is a link that leads out of the folders of the data");

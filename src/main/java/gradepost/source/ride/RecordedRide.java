@@ -150,7 +150,7 @@ final class RecordedRide {
         cell.spot(),
         cell.text().isBlank()
             ? name + " is empty"
-            : name + " " + Nodes.shown(cell.text()) + " is no number",
+            : name + " " + Nodes.shown(cell.text()) + " is not a number",
         "a number, not negative, in the unit of the heading",
         "");
     return Optional.empty();

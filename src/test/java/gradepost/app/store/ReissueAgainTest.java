@@ -175,7 +175,8 @@ class ReissueAgainTest {
     Answer answer = reissue(first, packs.get(1));
     assertThat(answer.good()).isFalse();
     assertThat(answer.problems().get(0))
-        .contains("pack-0001.yaml: error: no issue of it is registered, and its files have this");
+        .contains(
+            "pack-0001.yaml: error: no issue of this pack is registered, but its files already");
     try (Register register = store.open()) {
       assertThat(register.latest("0001")).isEmpty();
     }
@@ -200,7 +201,7 @@ class ReissueAgainTest {
     Answer stuck = reissue(notice("T 2", 40));
     assertThat(stuck.problems())
         .anyMatch(p -> p.contains("edited since it was read for 0000/2; it was not overwritten"))
-        .contains("error: nothing more was done: what an earlier run registered comes first");
+        .contains("error: stopped: finish delivering what an earlier run registered");
     assertThat(latest("0000").number()).isEqualTo(2);
     assertThat(Files.readString(restrictions)).endsWith("# mine\n");
 
