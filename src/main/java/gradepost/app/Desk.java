@@ -31,9 +31,14 @@ public final class Desk {
 
   /** An act upon an issue. */
   public interface Act {
+    /** Enters the act for one issue, under the name of whoever does it. */
     void on(Register register, By by, Entry issue) throws RegisterException, IOException;
   }
 
+  /**
+   * Does one act for the issue that is called so; {@code done} is what is said of it, with its
+   * name.
+   */
   public Answer act(String called, String done, Act act) {
     if (!store.exists()) {
       return store.missing();
@@ -112,6 +117,7 @@ public final class Desk {
     return new By(who, LocalDateTime.now(clock).truncatedTo(ChronoUnit.MINUTES));
   }
 
+  /** The moment by the clock that was handed in. */
   public LocalDateTime now() {
     return LocalDateTime.now(clock);
   }
@@ -138,6 +144,7 @@ public final class Desk {
     }
   }
 
+  /** Asks the register a question; where there is no register yet, says so. */
   public Found list(Question question) {
     if (!store.exists()) {
       return new Found.Nothing(store.missing());

@@ -21,6 +21,7 @@ import java.util.Optional;
  */
 public final class NewFile {
 
+  /** Writes a starting file of this kind; one that is there already is never written over. */
   public Answer of(FileKind kind, Path file) {
     try {
       if (Files.exists(file)) {

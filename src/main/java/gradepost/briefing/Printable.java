@@ -5,6 +5,7 @@ public interface Printable {
   /** Language tag of its texts. */
   String language();
 
+  /** What the document is called. */
   String title();
 
   /** One sentence for the document's properties. */
@@ -13,6 +14,7 @@ public interface Printable {
   /** The issue in short, for running heads. */
   String issueLine();
 
+  /** The issue that it belongs to. */
   IssueDetails issue();
 
   /** The file that lays it out. */

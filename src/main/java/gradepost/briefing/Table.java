@@ -38,6 +38,7 @@ public record Table(
       this(cells, changed, grave, "");
     }
 
+    /** A plain row of these cells. */
     public static Row of(String... cells) {
       return new Row(List.of(cells), false, false);
     }

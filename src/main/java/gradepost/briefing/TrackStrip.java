@@ -69,6 +69,7 @@ public record TrackStrip(
     }
   }
 
+  /** How long the strip is, metres. */
   public double lengthM() {
     return toM - fromM;
   }

@@ -59,6 +59,7 @@ public final class Main implements Runnable {
         "A command is missing: " + String.join(", ", spec.subcommands().keySet()));
   }
 
+  /** Runs the command and ends with its exit code. */
   public static void main(String[] args) {
     System.setProperty(DEFLATE, "4");
     PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);

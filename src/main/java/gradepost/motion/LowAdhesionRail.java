@@ -42,6 +42,7 @@ public final class LowAdhesionRail {
     this.stretches = List.copyOf(joined);
   }
 
+  /** The law that holds on the stretches. */
   public AdhesionLaw law() {
     return law;
   }

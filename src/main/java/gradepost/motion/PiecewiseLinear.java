@@ -23,14 +23,17 @@ public final class PiecewiseLinear {
     this.y = y.clone();
   }
 
+  /** How many knots there are. */
   public int knots() {
     return x.length;
   }
 
+  /** Where a knot lies. */
   public double x(int i) {
     return x[i];
   }
 
+  /** The value at a knot. */
   public double y(int i) {
     return y[i];
   }
@@ -42,6 +45,7 @@ public final class PiecewiseLinear {
     return Math.min(Math.max(piece, 0), x.length - 2);
   }
 
+  /** Slope between a knot and the next. */
   public double slope(int piece) {
     return (y[piece + 1] - y[piece]) / (x[piece + 1] - x[piece]);
   }
@@ -85,6 +89,7 @@ public final class PiecewiseLinear {
     return new PiecewiseLinear(fx, fy);
   }
 
+  /** The value anywhere, also beyond the ends. */
   public double at(double at) {
     int i = piece(at);
     return y[i] + slope(i) * (at - x[i]);

@@ -21,18 +21,22 @@ public final class Snapshot {
     this.cylinder = brake.saveTo(charge);
   }
 
+  /** Time since the run began, seconds. */
   public double timeS() {
     return timeS;
   }
 
+  /** Distance run of the front, metres. */
   public double atM() {
     return atM;
   }
 
+  /** Speed, metres a second. */
   public double speedMps() {
     return speedMps;
   }
 
+  /** Brake pressure that is asked for, pascals. */
   public double demandPa() {
     return cylinder.demandPa();
   }

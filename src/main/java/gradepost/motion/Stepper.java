@@ -93,6 +93,7 @@ public final class Stepper {
     pull.restore(kept.rig, kept.cylinder, kept.charge);
   }
 
+  /** Tells every step from now on to a recorder; null for none. */
   public void record(@Nullable Recorder newRecorder) {
     recorder = newRecorder;
     tell();
@@ -103,14 +104,17 @@ public final class Stepper {
     work = newWork;
   }
 
+  /** Time since the run began, seconds. */
   public double timeS() {
     return t;
   }
 
+  /** Distance run of the front, metres. */
   public double atM() {
     return s;
   }
 
+  /** Speed, metres a second. */
   public double speedMps() {
     return v;
   }
@@ -120,10 +124,12 @@ public final class Stepper {
     return forces.notch();
   }
 
+  /** Cylinder pressure of the leading vehicle, pascals. */
   public double pressurePa() {
     return pull.pressurePa(t);
   }
 
+  /** Brake pressure that is asked for, pascals. */
   public double demandPa() {
     return pull.demandPa();
   }
@@ -161,11 +167,13 @@ public final class Stepper {
     return a;
   }
 
+  /** Takes this notch; 0 is the first. */
   public void power(int newNotch) {
     forces.notch(newNotch);
     tell();
   }
 
+  /** Takes power off. */
   public void shutOff() {
     forces.notch(-1);
     tell();

@@ -29,6 +29,7 @@ public final class StopConditions {
     return this;
   }
 
+  /** At this distance run, metres. */
   public StopConditions place(double m) {
     placeM = m;
     return this;
@@ -39,16 +40,19 @@ public final class StopConditions {
     return place(fromM + HOPELESS_M);
   }
 
+  /** Where the speed drops to this, metres a second. */
   public StopConditions speedDown(double mps) {
     speedDownMps = mps;
     return this;
   }
 
+  /** Where the speed rises to this, metres a second. */
   public StopConditions speedUp(double mps) {
     speedUpMps = mps;
     return this;
   }
 
+  /** At this time since the run began, seconds. */
   public StopConditions time(double s) {
     timeS = s;
     return this;

@@ -67,10 +67,12 @@ public final class Track {
     return new Track(new PiecewiseLinear(at, height), curves);
   }
 
+  /** Height of the track against distance run, metres. */
   public PiecewiseLinear elevation() {
     return elevation;
   }
 
+  /** The curves in the order of travel. */
   public List<CurvePiece> curves() {
     return curves;
   }

@@ -34,6 +34,7 @@ public record Train(
   /** Over this much speed an effort that ends above zero falls to it. */
   private static final double CUT_OFF_MPS = 0.01;
 
+  /** The numbers of a formation under a load. */
   public static Train of(Stock stock, Formation formation, LoadCase load) {
     List<Vehicle> vehicles = formation.vehicles();
     int n = vehicles.size();
@@ -86,10 +87,12 @@ public record Train(
     return new PiecewiseLinear(java.util.Arrays.copyOf(v, k), java.util.Arrays.copyOf(f, k));
   }
 
+  /** How many vehicles there are. */
   public int vehicles() {
     return massKg.length;
   }
 
+  /** Length over couplers, metres. */
   public double totalLengthM() {
     double sum = 0;
     for (double l : lengthM) {
@@ -98,6 +101,7 @@ public record Train(
     return sum;
   }
 
+  /** Mass without what turns, kilograms. */
   public double totalMassKg() {
     double sum = 0;
     for (double m : massKg) {

@@ -9,14 +9,17 @@ public final class Work {
   double resistanceJ;
   double trackJ;
 
+  /** Of traction. */
   public double tractionJ() {
     return tractionJ;
   }
 
+  /** Of the brake. */
   public double brakeJ() {
     return brakeJ;
   }
 
+  /** Of running resistance. */
   public double resistanceJ() {
     return resistanceJ;
   }

@@ -97,6 +97,10 @@ public record TemporaryRestriction(
     boards = List.copyOf(boards);
   }
 
+  /**
+   * The speed for a train of these classes: the highest that names one of them, else the general
+   * one.
+   */
   public Speed speedFor(List<String> trainClasses) {
     return Differentials.speedFor(speed, differentials, trainClasses);
   }

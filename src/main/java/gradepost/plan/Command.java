@@ -52,6 +52,7 @@ public sealed interface Command {
         stand -> Optional.empty());
   }
 
+  /** Whether it takes power. */
   default boolean isPower() {
     return power().isPresent();
   }
@@ -61,6 +62,7 @@ public sealed interface Command {
     return power().filter(p -> p.notch() == 0).isPresent();
   }
 
+  /** Whether it applies the brake, or eases it. */
   default boolean isBrake() {
     return brake().isPresent();
   }
@@ -75,10 +77,12 @@ public sealed interface Command {
     return brake().filter(b -> !b.checks()).isPresent();
   }
 
+  /** Whether it takes power off. */
   default boolean isShutOff() {
     return match(power -> false, off -> true, brake -> false, release -> false, stand -> false);
   }
 
+  /** Whether it releases the brake. */
   default boolean isRelease() {
     return match(power -> false, off -> false, brake -> false, release -> true, stand -> false);
   }

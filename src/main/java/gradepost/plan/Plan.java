@@ -34,6 +34,7 @@ public record Plan(
 
   /** What a run costs; energy at the wheel rim, movements of the power and brake handles. */
   public record Cost(double timeS, double energyJ, int handleMovements) {
+    /** Both together, one after the other. */
     public Cost and(Cost other) {
       return new Cost(
           timeS + other.timeS, energyJ + other.energyJ, handleMovements + other.handleMovements);

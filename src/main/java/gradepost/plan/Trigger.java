@@ -21,6 +21,7 @@ public sealed interface Trigger {
         place -> true, up -> false, down -> false, after -> false, start -> true, stands -> true);
   }
 
+  /** Whether it is the start from a stand. */
   default boolean isStart() {
     return match(
         place -> false, up -> false, down -> false, after -> false, start -> true, stands -> false);

@@ -16,6 +16,7 @@ public record AdhesionCase(String name, AdhesionLaw law, String note, Optional<A
     this(name, law, note, Optional.empty());
   }
 
+  /** The same with another law on the low-adhesion sites. */
   public AdhesionCase withSites(AdhesionLaw onSites) {
     return new AdhesionCase(name, law, note, Optional.of(onSites));
   }

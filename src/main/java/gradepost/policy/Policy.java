@@ -72,6 +72,7 @@ public record Policy(
     }
   }
 
+  /** The state of the rail that the plan is made for. */
   public AdhesionCase plannedAdhesion() {
     return adhesion.get(0);
   }

@@ -21,6 +21,7 @@ public final class Fingerprints {
     }
   }
 
+  /** Of an HTML paper; empty where it prints none. */
   public static Optional<String> ofHtml(String html) {
     return in(html.replaceAll("<[^>]*>", " "));
   }

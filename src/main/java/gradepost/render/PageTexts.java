@@ -18,6 +18,7 @@ public record PageTexts(List<String> pages) {
     pages = List.copyOf(pages);
   }
 
+  /** Reads the texts of a PDF. */
   public static PageTexts of(byte[] pdf) throws IOException {
     try (PDDocument document = Loader.loadPDF(pdf)) {
       PDFTextStripper stripper = new PDFTextStripper();

@@ -29,6 +29,7 @@ public final class RideJudge {
     this.rules = rules;
   }
 
+  /** The score of a ride, approach by approach. */
   public RideResult judge(Ride ride) {
     Map<Integer, Observed> observed = new LinkedHashMap<>();
     for (Observed o : observed(ride)) {

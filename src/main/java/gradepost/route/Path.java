@@ -39,14 +39,17 @@ public final class Path {
     this.lengthM = sum;
   }
 
+  /** The route, by its lineside places. */
   public Route route() {
     return route;
   }
 
+  /** The direction of travel. */
   public Direction direction() {
     return direction;
   }
 
+  /** The units of the route. */
   public UnitStyle units() {
     return route.units();
   }
@@ -112,6 +115,7 @@ public final class Path {
     return new Location(section.name(), new Mileage(metres));
   }
 
+  /** The section that a place lies on; on a seam the one ahead. */
   public Section sectionAt(double distanceM) {
     return sections.get(sectionIndexAt(distanceM));
   }

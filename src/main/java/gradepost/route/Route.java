@@ -112,6 +112,7 @@ public record Route(
     }
   }
 
+  /** What trains in this direction are called. */
   public String nameOf(Direction direction) {
     return direction == Direction.FORWARD ? forwardName : backwardName;
   }

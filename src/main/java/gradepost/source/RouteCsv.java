@@ -69,6 +69,7 @@ public final class RouteCsv {
       };
     }
 
+    /** What the command line calls it. */
     public String word() {
       return name().toLowerCase(Locale.ROOT);
     }

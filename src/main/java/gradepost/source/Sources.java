@@ -60,6 +60,7 @@ public final class Sources {
     this.packsRead = packsRead;
   }
 
+  /** Reads a route by itself, and audits it. */
   public Reading<Route> route(String name) {
     return alone(name, FileKind.ROUTE, RouteFrame.UNKNOWN, Sources::audited);
   }
@@ -71,6 +72,7 @@ public final class Sources {
     return route;
   }
 
+  /** Reads a type of train by itself. */
   public Reading<Stock> stock(String name) {
     return alone(
         name,
@@ -79,6 +81,7 @@ public final class Sources {
         (root, in) -> StockTable.STOCK.read(root, "the file", in));
   }
 
+  /** Reads a policy by itself. */
   public Reading<Policy> policy(String name) {
     return alone(
         name,

@@ -17,6 +17,7 @@ public record Formation(String name, List<Vehicle> vehicles) {
     }
   }
 
+  /** How many vehicles there are. */
   public int cars() {
     return vehicles.size();
   }
@@ -26,6 +27,7 @@ public record Formation(String name, List<Vehicle> vehicles) {
     return (int) Math.ceil(share * cars() - 1e-9);
   }
 
+  /** Length over couplers, metres. */
   public double lengthM() {
     return vehicles.stream().mapToDouble(v -> v.length().metres()).sum();
   }
@@ -41,10 +43,12 @@ public record Formation(String name, List<Vehicle> vehicles) {
     return valves;
   }
 
+  /** Mass under a load without what turns, kilograms. */
   public double massKg(LoadCase load) {
     return vehicles.stream().mapToDouble(v -> v.massKg(load)).sum();
   }
 
+  /** How many vehicles have motors. */
   public long motoredVehicles() {
     return vehicles.stream().filter(Vehicle::motored).count();
   }

@@ -5,6 +5,7 @@ package gradepost.stock;
  * newtons with {@code v} in metres a second.
  */
 public record RunningResistance(double aN, double bNsPerM, double cNs2PerM2) {
+  /** Resistance at a speed, newtons. */
   public double atN(double speedMps) {
     return aN + speedMps * (bNsPerM + speedMps * cNs2PerM2);
   }

@@ -71,6 +71,7 @@ public record SeriesMotorPower(
     return groups.stream().map(this::notch).toList();
   }
 
+  /** The power as notches, each with its effort against speed. */
   public Traction traction(Span timePerNotch, boolean notchingDown) {
     return new Traction(notches(), timePerNotch, notchingDown);
   }

@@ -41,6 +41,7 @@ public record Stock(
     return system.percentage().map(p -> p.force(system.full())).orElse(brakeForce);
   }
 
+  /** The brake that a plan is made with. */
   public BrakeSystem service() {
     return brakes.stream()
         .filter(b -> b.role() == BrakeSystem.Role.SERVICE)

@@ -38,6 +38,7 @@ public record Vehicle(
     }
   }
 
+  /** Mass under a load without what turns, kilograms. */
   public double massKg(LoadCase load) {
     return switch (load) {
       case TARE -> tare.kilograms();
@@ -61,6 +62,7 @@ public record Vehicle(
     return Math.max(stated, whole - stated);
   }
 
+  /** Whether it has motors. */
   public boolean motored() {
     return motoredShare > 0;
   }

@@ -52,6 +52,7 @@ public record Assignment(
         route, direction, lines, junctionRoutes, calls, stock, formation, load, policy, other);
   }
 
+  /** The route as this run meets it. */
   public Path path() {
     return new Path(route, direction);
   }

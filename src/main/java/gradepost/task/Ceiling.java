@@ -79,6 +79,7 @@ public final class Ceiling {
     return lowest(limits, path.lengthM());
   }
 
+  /** Whether something stands for this train on its lines. */
   public static boolean stands(Assignment assignment, Applies applies) {
     return applies.to(assignment.direction(), assignment.lines());
   }
@@ -137,6 +138,7 @@ public final class Ceiling {
     steps.add(next);
   }
 
+  /** The steps in the order of travel, without gaps. */
   public List<CeilingStep> steps() {
     return steps;
   }
@@ -156,6 +158,7 @@ public final class Ceiling {
     return steps.get(low);
   }
 
+  /** Permissible speed for the front at a distance run, m/s. */
   public double speedAt(double distanceM) {
     return at(distanceM).speedMps();
   }

@@ -33,14 +33,17 @@ public final class Stops {
         .orElseGet(() -> platformEndM(path, call.platform()));
   }
 
+  /** Where this train meets the platform, metres run. */
   public static double platformStartM(Path path, Platform platform) {
     return path.span(platform.extent()).fromM();
   }
 
+  /** Where the platform ends for this train, metres run. */
   public static double platformEndM(Path path, Platform platform) {
     return path.span(platform.extent()).toM();
   }
 
+  /** The target of a call: its mark, or the end of the platform where there is none. */
   public static Target.Stop target(Assignment assignment, Call call) {
     Path path = assignment.path();
     Optional<StopMark> mark = mark(assignment, call.platform());

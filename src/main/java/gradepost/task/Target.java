@@ -14,6 +14,7 @@ public sealed interface Target {
   /** Permissible speed there; 0 where the train comes to a stand. */
   double speedMps();
 
+  /** What the driver knows it by. */
   String name();
 
   /** One answer for each case. */

@@ -12,6 +12,7 @@ import java.util.Optional;
 /** Finds what a run has to be braked for, in order of travel. */
 public final class Targets {
 
+  /** The stops and the falls of the permissible speed. */
   public static List<Target> of(Assignment assignment, Ceiling ceiling) {
     List<Target> targets = new ArrayList<>();
     double start = Stops.markM(assignment, assignment.calls().get(0));
@@ -70,6 +71,7 @@ public final class Targets {
     return Target.Reduction.Kind.PERMANENT;
   }
 
+  /** The boards of what sets a permissible speed, by its name or reference. */
   public static List<Board> boards(Assignment assignment, String cause) {
     List<Board> boards = new ArrayList<>();
     assignment.restrictions().stream()

@@ -14,6 +14,7 @@ public record Mass(double kilograms) implements Comparable<Mass> {
     return Double.compare(kilograms, other.kilograms);
   }
 
+  /** From tonnes of 1,000 kg. */
   public static Mass ofTonnes(double tonnes) {
     return new Mass(tonnes * 1000.0);
   }

@@ -14,18 +14,22 @@ public record Pressure(double pascals) implements Comparable<Pressure> {
     return Double.compare(pascals, other.pascals);
   }
 
+  /** From pounds per square inch. */
   public static Pressure ofPsi(double psi) {
     return new Pressure(psi * Exact.PSI_PA);
   }
 
+  /** From bar. */
   public static Pressure ofBar(double bar) {
     return new Pressure(bar * 1e5);
   }
 
+  /** In pounds per square inch. */
   public double psi() {
     return pascals / Exact.PSI_PA;
   }
 
+  /** In bar. */
   public double bar() {
     return pascals / 1e5;
   }

@@ -254,6 +254,7 @@ public final class QuantityKind<Q> {
     return si.applyAsDouble(quantity);
   }
 
+  /** The quantity that a text holds, or what is wrong with the text. */
   public Parsed<Q> parse(String text) {
     String plain = Typed.plain(text);
     if (plain.isEmpty()) {

@@ -40,10 +40,12 @@ public enum UnitStyle {
     return Math.abs(units - Math.rint(units)) < 1e-6;
   }
 
+  /** The unit of lengths in metres: a yard or a metre. */
   public double lengthUnitM() {
     return this == MILES ? Exact.YARD_M : 1.0;
   }
 
+  /** How that unit is written. */
   public String lengthUnit() {
     return this == MILES ? "yd" : "m";
   }
@@ -53,14 +55,17 @@ public enum UnitStyle {
     return rounding.whole(metresPerSecond / speedUnitMps());
   }
 
+  /** Speed in whole units, with the unit. */
   public String speed(double metresPerSecond, Rounding rounding) {
     return speedNumber(metresPerSecond, rounding) + " " + speedUnit();
   }
 
+  /** The unit of speeds in metres a second: one mile or one kilometre an hour. */
   public double speedUnitMps() {
     return this == MILES ? Exact.MPH_MPS : 1 / 3.6;
   }
 
+  /** How that unit is written. */
   public String speedUnit() {
     return this == MILES ? "mph" : "km/h";
   }
@@ -70,6 +75,7 @@ public enum UnitStyle {
     return this == MILES ? Exact.PSI_PA : 1e4;
   }
 
+  /** How the unit of pressures is written. */
   public String pressureUnit() {
     return this == MILES ? "psi" : "bar";
   }

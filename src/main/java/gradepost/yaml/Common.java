@@ -7,6 +7,7 @@ import java.util.function.BiConsumer;
 
 /** Keys and values that many tables share. */
 public final class Common {
+  /** A name, which must be there. */
   public static Key<String> name(String description) {
     return Key.required("name", text("a name"), description);
   }
@@ -21,10 +22,12 @@ public final class Common {
     return new Scalar.Text(allowed, true);
   }
 
+  /** A speed within bounds, which are written as in a file. */
   public static Scalar.Quantity<Speed> speed(String least, String most) {
     return Scalar.Quantity.of(QuantityKind.SPEED, least, most);
   }
 
+  /** A length within bounds, which are written as in a file. */
   public static Scalar.Quantity<Length> length(String least, String most) {
     return Scalar.Quantity.of(QuantityKind.LENGTH, least, most);
   }

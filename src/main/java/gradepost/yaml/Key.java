@@ -17,6 +17,7 @@ public record Key<T>(
     String fallbackText,
     String description) {
 
+  /** A key that must be there. */
   public static <T> Key<T> required(String name, ValueType<T> kind, String description) {
     return new Key<>(name, kind, true, Optional.empty(), "", description);
   }

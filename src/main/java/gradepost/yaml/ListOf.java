@@ -25,18 +25,22 @@ public record ListOf<T>(ValueType<T> element, int least, int most, List<String> 
     unique = List.copyOf(unique);
   }
 
+  /** A list that may be empty. */
   public static <T> ListOf<T> any(ValueType<T> element) {
     return new ListOf<>(element, 0, MOST, List.of());
   }
 
+  /** A list of one at least. */
   public static <T> ListOf<T> some(ValueType<T> element) {
     return new ListOf<>(element, 1, MOST, List.of());
   }
 
+  /** The same with no more than so many. */
   public ListOf<T> upTo(int limit) {
     return new ListOf<>(element, least, limit, unique);
   }
 
+  /** The same, in which no two have the same text under one of these keys. */
   public ListOf<T> unique(String... keys) {
     return new ListOf<>(element, least, most, List.of(keys));
   }

@@ -29,16 +29,19 @@ public record ObjectSchema<T>(
     checks = List.copyOf(checks);
   }
 
+  /** A group of these keys that makes one value, without checks between them. */
   public static <T> ObjectSchema<T> of(String noun, List<Key<?>> keys, Function<Values, T> build) {
     return new ObjectSchema<>(noun, keys, List.of(), build);
   }
 
+  /** The same with one more check between the values. */
   public ObjectSchema<T> checked(Consumer<Values> check) {
     List<Consumer<Values>> more = new ArrayList<>(checks);
     more.add(check);
     return new ObjectSchema<>(noun, keys, more, build);
   }
 
+  /** The names of the keys, in order. */
   public List<String> keyNames() {
     return keys.stream().map(Key::name).toList();
   }

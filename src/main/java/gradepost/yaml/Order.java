@@ -7,6 +7,7 @@ import java.util.function.ToDoubleFunction;
 /** Checks that a list runs the right way. */
 public final class Order {
 
+  /** A problem for each value that is not above the one before it. */
   public static <T> void rising(
       List<T> values,
       ToDoubleFunction<T> by,
@@ -21,6 +22,7 @@ public final class Order {
     }
   }
 
+  /** A problem for each value that is not below the one before it. */
   public static <T> void falling(
       List<T> values,
       ToDoubleFunction<T> by,

@@ -27,6 +27,7 @@ public record Problem(
     return spot.equals(other.spot) && what.equals(other.what) && severity == other.severity;
   }
 
+  /** One for which the file is refused. */
   public static Problem error(SourcePosition spot, String what, String allowed, String maybe) {
     return new Problem(spot, Severity.ERROR, what, allowed, maybe);
   }

@@ -26,6 +26,7 @@ public record Problems(List<Problem> all) {
     return List.copyOf(sorted);
   }
 
+  /** Whether any of them is one for which a file is refused. */
   public boolean hasErrors() {
     return all.stream().anyMatch(p -> p.severity() == Severity.ERROR);
   }

@@ -51,14 +51,17 @@ public final class Reader {
     return new Reader(file, known, problems, origins, unitsUsed);
   }
 
+  /** The name of the file. */
   public String file() {
     return file;
   }
 
+  /** What is known already. */
   public Surroundings surroundings() {
     return surroundings;
   }
 
+  /** The problems so far. */
   public Problems problems() {
     return new Problems(problems);
   }
@@ -68,14 +71,17 @@ public final class Reader {
     return (int) problems.stream().filter(p -> p.severity() == Severity.ERROR).count();
   }
 
+  /** Adds a problem. */
   public void add(Problem problem) {
     problems.add(problem);
   }
 
+  /** Adds an error at a node. */
   public void error(Node node, String what, String allowed, String maybe) {
     error(SourcePosition.of(file, node), what, allowed, maybe);
   }
 
+  /** Adds an error at a place. */
   public void error(SourcePosition spot, String what, String allowed, String maybe) {
     problems.add(Problem.error(spot, what, allowed, maybe));
   }
@@ -156,6 +162,7 @@ public final class Reader {
         .findFirst();
   }
 
+  /** The node under a key; empty where the key is not there. */
   public static Optional<Node> valueOf(MappingNode node, String key) {
     for (NodeTuple tuple : node.getValue()) {
       if (tuple.getKeyNode() instanceof ScalarNode name && name.getValue().equals(key)) {

@@ -164,6 +164,7 @@ public sealed interface Scalar<T> extends ValueType<T>
       return new Choice<>(words);
     }
 
+    /** Yes or no. */
     public static Choice<Boolean> yesNo() {
       Map<String, Boolean> words = new LinkedHashMap<>();
       words.put("yes", true);
@@ -204,10 +205,12 @@ public sealed interface Scalar<T> extends ValueType<T>
    */
   record Quantity<Q>(QuantityKind<Q> kind, String least, String most, boolean inRouteUnits)
       implements Scalar<Q> {
+    /** A quantity within bounds, which are written as in a file; in any unit of its kind. */
     public static <Q> Quantity<Q> of(QuantityKind<Q> kind, String least, String most) {
       return new Quantity<>(kind, least, most, false);
     }
 
+    /** The same; it has to be in the units of the route. */
     public Quantity<Q> routeUnits() {
       return new Quantity<>(kind, least, most, true);
     }

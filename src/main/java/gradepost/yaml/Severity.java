@@ -9,6 +9,7 @@ public enum Severity {
   /** Worth knowing. */
   NOTE;
 
+  /** How it is written in a message. */
   public String word() {
     return name().toLowerCase(java.util.Locale.ROOT);
   }

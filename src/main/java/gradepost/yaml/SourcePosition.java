@@ -6,6 +6,7 @@ import org.yaml.snakeyaml.nodes.Node;
 /** A place in a file; line and column count from 1. */
 public record SourcePosition(String file, int line, int column) {
 
+  /** Where a node begins. */
   public static SourcePosition of(String file, Node node) {
     return of(file, node.getStartMark());
   }

@@ -28,6 +28,7 @@ public final class Values {
     read.put(key, value);
   }
 
+  /** The reader that they came from. */
   public Reader in() {
     return in;
   }
@@ -42,6 +43,7 @@ public final class Values {
     return typed(Optional.ofNullable(read.get(key)).or(key::fallback));
   }
 
+  /** The node of a value; empty where the key is not there. */
   public Optional<Node> node(Key<?> key) {
     return Reader.valueOf(node, key.name());
   }
@@ -51,6 +53,7 @@ public final class Values {
     in.remember(value, node);
   }
 
+  /** Whether the key is there. */
   public boolean has(Key<?> key) {
     return Reader.valueOf(node, key.name()).isPresent();
   }
@@ -69,10 +72,12 @@ public final class Values {
         .orElse(spot(key));
   }
 
+  /** Where the group begins. */
   public SourcePosition spot() {
     return SourcePosition.of(in.file(), node);
   }
 
+  /** Adds an error at the value of a key. */
   public void error(Key<?> key, String what, String allowed, String maybe) {
     in.error(spot(key), what, allowed, maybe);
   }

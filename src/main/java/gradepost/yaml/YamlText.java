@@ -24,6 +24,7 @@ public final class YamlText {
   private static final int DEPTH = 30;
   private static final int ALIASES = 50;
 
+  /** The tree; empty where the text is not YAML, and then there is a problem. */
   public static Optional<Node> compose(String file, byte[] bytes, Consumer<Problem> problems) {
     return compose(file, bytes, "", problems);
   }

@@ -34,6 +34,7 @@ public final class Sarif {
     }
   }
 
+  /** The log as JSON, in the order of the problems. */
   public static String of(Problems problems) {
     StringWriter text = new StringWriter();
     try (JsonGenerator json = new JsonFactory().createGenerator(text)) {

@@ -9,6 +9,7 @@ import java.util.List;
 
 /** The cab cards of a briefing: single ones, and A4 sheets to cut them from. */
 public final class Cards {
+  /** The cards as files whose names begin with the stem. */
   public static List<Paper> papers(String stem, Briefing briefing, CardSize size, Layout layout)
       throws IOException {
     String title =

@@ -44,6 +44,7 @@ public final class IssuePapers {
       office = List.copyOf(office);
     }
 
+    /** The papers for drivers, then those for the office. */
     public List<Paper> all() {
       List<Paper> all = new ArrayList<>(papers);
       all.addAll(office);

@@ -58,6 +58,7 @@ public final class Layout {
     digest = digest(source, messages);
   }
 
+  /** The texts that it writes. */
   public Messages messages() {
     return messages;
   }

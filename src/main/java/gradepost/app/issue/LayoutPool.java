@@ -19,6 +19,7 @@ public final class LayoutPool implements AutoCloseable {
 
   /** The making of one paper and of what belongs to it. */
   public interface Job<T> {
+    /** Makes one paper on a layout that no other thread uses meanwhile. */
     T on(Layout layout) throws IOException;
   }
 

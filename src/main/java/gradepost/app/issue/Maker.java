@@ -4,6 +4,7 @@ import java.util.Optional;
 
 /** What made an issue, as the register keeps it. */
 public final class Maker {
+  /** The program by its version, the templates by their digest, and the Java. */
   public static String of(Layout layout) {
     String version =
         Optional.ofNullable(Maker.class.getPackage().getImplementationVersion())

@@ -36,6 +36,7 @@ public final class SignOff {
     this.layout = layout;
   }
 
+  /** From where the questions of this issue are drawn: each issue has its own. */
   public static long seed(PackFile pack) {
     return (long) SEEDS_PER_ISSUE * pack.issue().number() + 1;
   }

@@ -27,10 +27,12 @@ public record Answer(List<String> said, List<Path> written, List<String> problem
     problems = List.copyOf(problems);
   }
 
+  /** Good, with one line to say. */
   public static Answer said(String line) {
     return new Answer(List.of(line), List.of(), List.of(), true);
   }
 
+  /** Good, with the files that were written. */
   public static Answer wrote(List<Path> files) {
     return new Answer(List.of(), files, List.of(), true);
   }

@@ -100,6 +100,7 @@ public final class Archive {
     }
   }
 
+  /** The folder that it lies in. */
   public Path folder() {
     return folder;
   }

@@ -6,6 +6,7 @@ import java.util.HexFormat;
 
 /** SHA-256, hexadecimal. */
 public final class Digest {
+  /** The digest of these bytes, 64 hexadecimal digits. */
   public static String of(byte[] bytes) {
     try {
       return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));

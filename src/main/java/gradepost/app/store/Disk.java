@@ -8,10 +8,12 @@ import java.util.Optional;
 /** The disk as {@code source} sees it: names with slashes, as the user typed them. */
 public final class Disk {
 
+  /** A reader of files on this disk; names are relative to the working folder. */
   public static Sources sources() {
     return new Sources(new DiskFiles(Path.of("")));
   }
 
+  /** A file by a name with slashes, on every operating system. */
   public static String name(Path file) {
     return file.toString().replace('\\', '/');
   }

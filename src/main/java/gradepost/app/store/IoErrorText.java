@@ -9,6 +9,7 @@ import java.nio.file.NotDirectoryException;
 /** What a disk refuses, in words. */
 public final class IoErrorText {
 
+  /** A sentence for what the operating system said. */
   public static String inWords(IOException e) {
     if (e instanceof Unplanned) {
       return String.valueOf(e.getMessage());

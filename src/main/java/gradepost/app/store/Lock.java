@@ -96,6 +96,7 @@ public final class Lock implements AutoCloseable {
     }
   }
 
+  /** Throws where the lock was given back: what needs it must not go on. */
   public void require() {
     if (!lock.isValid()) {
       throw new IllegalStateException("the lock was given back");

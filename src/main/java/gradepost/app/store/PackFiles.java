@@ -19,6 +19,7 @@ public final class PackFiles {
     return below(named, PackFiles::isPack);
   }
 
+  /** Whether a file is a pack, by its name. */
   public static boolean isPack(Path file) {
     return isPack(String.valueOf(file.getFileName()));
   }

@@ -28,6 +28,7 @@ public record Store(String url, Optional<Path> file, Path archive) {
         archive.orElseGet(() -> file.resolveSibling("archive")));
   }
 
+  /** Opens the register, and makes or migrates it where that is needed. */
   public Register open() throws RegisterException, IOException {
     if (file.isPresent()) {
       Files.createDirectories(Disk.folder(file.get()));
@@ -54,6 +55,7 @@ public record Store(String url, Optional<Path> file, Path archive) {
             .formatted(called));
   }
 
+  /** The file by which two runs are kept apart. */
   public Path lock() {
     return archive.resolve("lock");
   }

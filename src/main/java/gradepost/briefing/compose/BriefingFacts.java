@@ -46,26 +46,32 @@ public final class BriefingFacts {
     this.lineside = new Lineside(plan.assignment(), words);
   }
 
+  /** The plan that is taught. */
   public Plan plan() {
     return plan;
   }
 
+  /** What the plan was made for. */
   public Assignment assignment() {
     return plan.assignment();
   }
 
+  /** The route in the direction of travel. */
   public Path path() {
     return words.path();
   }
 
+  /** The units of the route. */
   public UnitStyle units() {
     return words.units();
   }
 
+  /** A text by its key, with its holes filled. */
   public String text(String key, Object... holes) {
     return words.text(key, holes);
   }
 
+  /** Whether there is a text under this key. */
   public boolean hasText(String key) {
     return words.messages().has(key);
   }
@@ -98,38 +104,47 @@ public final class BriefingFacts {
     return words.placePast(atM);
   }
 
+  /** A permissible or planned speed with its unit, rounded down. */
   public String speed(double mps) {
     return words.speed(mps);
   }
 
+  /** The same without the unit. */
   public String number(double mps) {
     return words.number(mps);
   }
 
+  /** A speed in the unit of the route, not rounded. */
   public double speedValue(double mps) {
     return words.speedValue(mps);
   }
 
+  /** A gauge pressure with its unit, from pascals. */
   public String pressure(double pascals) {
     return words.pressure(pascals);
   }
 
+  /** A gradient with its way, from per mille; rising is positive. */
   public String gradient(double permille) {
     return words.gradient(permille);
   }
 
+  /** A length that must not be overstated, with its unit, from metres. */
   public String room(double metres) {
     return words.room(metres);
   }
 
+  /** A length that must not be understated, with its unit, from metres. */
   public String overrun(double metres) {
     return words.overrun(metres);
   }
 
+  /** A time in whole seconds. */
   public String seconds(double seconds) {
     return words.seconds(seconds);
   }
 
+  /** A date and hour. */
   public String moment(LocalDateTime moment) {
     return words.moment(moment);
   }
@@ -144,22 +159,27 @@ public final class BriefingFacts {
     return words.called(brake);
   }
 
+  /** Whether something stands for this train on its lines. */
   public boolean applies(Applies applies) {
     return lineside.applies(applies);
   }
 
+  /** The gradients in the order of travel. */
   public List<Slope> slopes() {
     return lineside.slopes();
   }
 
+  /** The curves in the order of travel. */
   public List<Bend> bends() {
     return lineside.bends();
   }
 
+  /** The signals that this train reads, in the order of travel. */
   public List<At<Signal>> signals() {
     return lineside.signals().stream().map(o -> new At<>(o.what(), o.fromM())).toList();
   }
 
+  /** The landmarks of this direction, in the order of travel. */
   public List<At<Landmark>> landmarks() {
     return lineside.landmarks().stream().map(o -> new At<>(o.what(), o.fromM())).toList();
   }

@@ -26,6 +26,7 @@ public final class JunctionWays {
     this.lineside = lineside;
   }
 
+  /** The junctions on the way of this train, in the order of travel. */
   public List<Lineside.Over<Junction>> junctions() {
     return assignment.route().junctions().stream()
         .filter(j -> lineside.applies(j.applies()))

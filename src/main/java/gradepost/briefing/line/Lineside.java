@@ -54,6 +54,7 @@ public final class Lineside {
         .findFirst();
   }
 
+  /** Whether something stands for this train on its lines. */
   public boolean applies(Applies applies) {
     return applies.to(assignment.direction(), assignment.lines());
   }
@@ -62,6 +63,7 @@ public final class Lineside {
     return assignment.direction() == Direction.FORWARD ? forward : forward.opposite();
   }
 
+  /** A thing with the stretch of the run that it lies on. */
   public <T> Over<T> over(T what, Extent extent) {
     Stretch span = path.span(extent);
     return new Over<>(what, span.fromM(), span.toM());
@@ -73,6 +75,7 @@ public final class Lineside {
     return List.copyOf(out);
   }
 
+  /** The gradients in the order of travel, rising positive in that direction. */
   public List<Slope> slopes() {
     List<Slope> out = new ArrayList<>();
     assignment
@@ -95,6 +98,7 @@ public final class Lineside {
     return sorted(assignment.route().curves().stream().map(c -> over(c, c.extent())).toList());
   }
 
+  /** The curves in the order of travel, by the hand to which they turn in that direction. */
   public List<Bend> bends() {
     return curves().stream().map(this::bend).toList();
   }
@@ -124,6 +128,7 @@ public final class Lineside {
             .toList());
   }
 
+  /** The signals that this train reads, in the order of travel. */
   public List<Over<Signal>> signals() {
     return sorted(
         assignment.route().signals().stream()
@@ -133,6 +138,7 @@ public final class Lineside {
             .toList());
   }
 
+  /** The landmarks of this train, in the order of travel. */
   public List<Over<Landmark>> landmarks() {
     return sorted(
         assignment.route().landmarks().stream()
@@ -190,10 +196,12 @@ public final class Lineside {
     return new Over<>(what, metres, metres);
   }
 
+  /** The run that the line is looked at for. */
   public Assignment assignment() {
     return assignment;
   }
 
+  /** What puts its quantities into words. */
   public Words words() {
     return words;
   }

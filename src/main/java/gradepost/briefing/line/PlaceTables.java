@@ -28,6 +28,7 @@ public final class PlaceTables {
     this.words = lineside.words();
   }
 
+  /** One table for each kind, for the part of the briefing with this identity. */
   public List<Table> all(String part) {
     return List.of(
         stations(part),

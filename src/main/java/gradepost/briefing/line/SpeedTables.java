@@ -33,6 +33,7 @@ public final class SpeedTables {
     this.words = lineside.words();
   }
 
+  /** The permissible speed for the front of this train, stretch by stretch. */
   public Table permissible(String part) {
     Tables table = new Tables(words, part, "permissible");
     List<CeilingStep> steps = plan.ceiling();
@@ -51,6 +52,7 @@ public final class SpeedTables {
     return table.build();
   }
 
+  /** The permanent restrictions as they are signed. */
   public Table signed(String part) {
     double train = assignment.formation().lengthM();
     Tables table = new Tables(words, part, "permanent");
@@ -74,6 +76,7 @@ public final class SpeedTables {
     return table.build();
   }
 
+  /** The restrictions by notice. */
   public Table temporary(String part) {
     double train = assignment.formation().lengthM();
     Tables table = new Tables(words, part, "temporary");

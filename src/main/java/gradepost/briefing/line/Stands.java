@@ -32,6 +32,7 @@ public record Stands(List<Stand> all) {
     all = List.copyOf(all);
   }
 
+  /** The stops of a plan and when they are reached. */
   public static Stands of(Plan plan, Run run) {
     return new Stands(
         plan.approaches().stream()

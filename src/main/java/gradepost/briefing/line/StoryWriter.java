@@ -48,6 +48,7 @@ public final class StoryWriter {
     this.rows = new StoryRows(plan, words, run);
   }
 
+  /** The whole story, in the order of travel. */
   public List<Cue> story() {
     stations();
     speeds();

@@ -30,6 +30,7 @@ public final class StripWriter {
     this.lineside = lineside;
   }
 
+  /** The rows of the strip, for the part of the briefing with this identity. */
   public List<StripChart> rows(String part) {
     double length = words.path().lengthM();
     double row = words.units() == UnitStyle.MILES ? 2.6 * Exact.MILE_M : 4200;

@@ -44,6 +44,7 @@ public final class TrackStripWriter {
         from, to, s.names(), s.ticks(), s.slopes(), s.bends(), s.platforms(), with);
   }
 
+  /** The strip between two places, metres run. */
   public TrackStrip strip(double from, double to) {
     return new TrackStrip(
         from,
@@ -148,6 +149,7 @@ public final class TrackStripWriter {
     return kind == BoardKind.WARNING || kind == BoardKind.REPEATING;
   }
 
+  /** A constant as the keys of texts have it: lower case, with hyphens. */
   public static String lower(Enum<?> value) {
     return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }

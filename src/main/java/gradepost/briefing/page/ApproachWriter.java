@@ -63,6 +63,7 @@ public final class ApproachWriter {
     this.actions = plan.actions();
   }
 
+  /** The page of one approach, for the part of the briefing with this identity. */
   public ApproachPage page(String part, Approach approach) {
     String id = part + "-a" + approach.number();
     String title = title(approach.target());
@@ -198,6 +199,7 @@ public final class ApproachWriter {
     return title(words, target);
   }
 
+  /** What the page of an approach to this target is called. */
   public static String title(Words words, Target.OfApproach target) {
     return target.match(
         stop -> words.text("approach.stop", stop.name(), stop.call().platform().number()),

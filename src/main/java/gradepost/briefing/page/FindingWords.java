@@ -17,6 +17,7 @@ public final class FindingWords implements PrintedValue.Cases<String> {
     this.telling = new TellingFindings(words.grid());
   }
 
+  /** The sentence for one finding. */
   public String of(Finding finding) {
     return of(telling.of(finding));
   }

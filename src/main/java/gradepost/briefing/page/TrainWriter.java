@@ -36,6 +36,7 @@ public final class TrainWriter {
     this.words = words;
   }
 
+  /** The page, for the part of the briefing with this identity. */
   public TrainPage page(String part) {
     Stock stock = assignment.stock();
     Formation formation = assignment.formation();

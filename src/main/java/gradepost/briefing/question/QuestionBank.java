@@ -90,6 +90,7 @@ public final class QuestionBank {
     return List.of(Subject.values()).stream().filter(s -> of(s).isEmpty()).toList();
   }
 
+  /** The questions of one paper; the same seed always draws the same paper. */
   public List<Asked> paper(long seed) {
     // Seeds that follow each other would begin alike: spread them over all 64 bits first.
     Random random = new Random(seed * 0x9E3779B97F4A7C15L);

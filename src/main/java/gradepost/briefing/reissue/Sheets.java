@@ -36,6 +36,7 @@ public final class Sheets {
    */
   public record Sheet(String anchor, String key, String title, String text) {}
 
+  /** The sheets of a briefing, in the order of its pages. */
   public List<Sheet> of(Briefing briefing) {
     List<Sheet> out = new ArrayList<>();
     out.add(sheet("reading", "reading", "reading.title", CanonicalText.of(briefing.reading())));
@@ -89,6 +90,7 @@ public final class Sheets {
         train.technique().stream().map(t -> List.of(t.name(), t.says())).toList());
   }
 
+  /** All that the sheet of an approach prints, as one text. */
   public static String approach(ApproachPage page) {
     return CanonicalText.of(
         page.title(),

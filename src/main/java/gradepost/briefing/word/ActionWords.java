@@ -21,6 +21,7 @@ public final class ActionWords {
     this.stock = stock;
   }
 
+  /** The instruction for a command. */
   public String todo(Command command) {
     return command.match(
         power -> words.text("do.power", notch(power)),
@@ -39,6 +40,7 @@ public final class ActionWords {
     };
   }
 
+  /** What the gauge shows after it; a dash where that does not matter. */
   public String gauge(Command command) {
     return command.match(
         power -> words.text("dash"),
@@ -140,6 +142,7 @@ public final class ActionWords {
         action.trigger().atItsPlace() ? place : words.text("where.about", place));
   }
 
+  /** Where an action is taken, as it is told on the way to this target. */
   public String where(Action action, Target target) {
     boolean stands = action.command().isStand();
     String place = stands ? words.place(target.atM()) : words.placeTo(action.atM(), target);

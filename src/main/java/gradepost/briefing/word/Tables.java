@@ -32,10 +32,12 @@ public final class Tables {
     return this;
   }
 
+  /** Adds a row. */
   public Tables row(String... cells) {
     return row(false, cells);
   }
 
+  /** Adds a row; a grave one is set off. */
   public Tables row(boolean grave, String... cells) {
     return linked("", grave, cells);
   }
@@ -48,10 +50,12 @@ public final class Tables {
     return this;
   }
 
+  /** The table; what stands in its place when it is empty is the text {@code table.<name>.none}. */
   public Table build() {
     return build(words.text("table." + name + ".none"));
   }
 
+  /** The table, with another text for when it is empty. */
   public Table build(String whenEmpty) {
     List<Table.Column> columns = new ArrayList<>();
     for (String heading : words.text("table." + name + ".columns").split("\\|", -1)) {

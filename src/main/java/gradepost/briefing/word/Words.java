@@ -26,18 +26,22 @@ public final class Words {
     this.grid = new PrintGrid(path);
   }
 
+  /** A text by its key, with its holes filled. */
   public String text(String key, Object... holes) {
     return messages.text(key, holes);
   }
 
+  /** The texts. */
   public Messages messages() {
     return messages;
   }
 
+  /** The route in the direction of travel. */
   public Path path() {
     return path;
   }
 
+  /** The units of the route. */
   public UnitStyle units() {
     return path.units();
   }
@@ -87,6 +91,7 @@ public final class Words {
     return place.match(grid::text, grid::text, near -> text(before, near.ahead().text()));
   }
 
+  /** A speed with its unit, rounded down, from metres a second. */
   public String speed(double mps) {
     return grid.speed(mps).text();
   }
@@ -96,6 +101,7 @@ public final class Words {
     return grid.speedAtMost(mps).text();
   }
 
+  /** The same without the unit. */
   public String number(double mps) {
     return Long.toString(grid.speed(mps).number());
   }
@@ -105,14 +111,17 @@ public final class Words {
     return Long.toString(grid.speedAtMost(mps).number());
   }
 
+  /** A speed in the unit of the route, not rounded. */
   public double speedValue(double mps) {
     return mps / units().speedUnitMps();
   }
 
+  /** A length that must not be overstated, with its unit, from metres. */
   public String room(double metres) {
     return grid.room(metres).text();
   }
 
+  /** A length that must not be understated, with its unit, from metres. */
   public String overrun(double metres) {
     return grid.lengthUp(metres).text();
   }
@@ -131,10 +140,12 @@ public final class Words {
     return String.format(Locale.ROOT, "%d mi %02d ch", chains / 80, chains % 80);
   }
 
+  /** A time in whole seconds. */
   public String seconds(double seconds) {
     return text("time.seconds", grid.time(seconds).seconds());
   }
 
+  /** A time in minutes and seconds, from seconds. */
   public String minutes(double seconds) {
     long whole = grid.time(seconds).seconds();
     return text("time.minutes", whole / 60, String.format(Locale.ROOT, "%02d", whole % 60));
@@ -145,10 +156,12 @@ public final class Words {
     return name.chars().allMatch(Character::isDigit) ? text("notch.numbered", name) : name;
   }
 
+  /** A gauge pressure with its unit, from pascals. */
   public String pressure(double pascals) {
     return grid.pressure(pascals).text();
   }
 
+  /** A gradient with its way, from per mille; rising is positive. */
   public String gradient(double permille) {
     String plain = units().gradient(new Gradient(permille));
     int cut = plain.lastIndexOf(' ');
@@ -165,6 +178,7 @@ public final class Words {
     return cut < 0 ? text("gradient.level.short") : plain.substring(0, cut);
   }
 
+  /** The radius of a curve with its unit, rounded down, from metres. */
   public String radius(double metres) {
     if (units() == UnitStyle.METRIC) {
       return (long) Math.floor(metres + 1e-6) + " m";
@@ -176,10 +190,12 @@ public final class Words {
         : (long) Math.floor(chains + 1e-6) + " ch";
   }
 
+  /** Left or right. */
   public String hand(Hand hand) {
     return text(hand == Hand.LEFT ? "hand.left" : "hand.right");
   }
 
+  /** A date and hour. */
   public String moment(LocalDateTime moment) {
     return MomentStyle.MOMENT.format(moment);
   }

@@ -20,10 +20,12 @@ public record Band(RunRules run, double unitMps) {
     return Math.min(on, printable(offMps(ceilingMps) - 2 * unitMps));
   }
 
+  /** Speed from which a train that gathers speed is checked, m/s. */
   public double checkFromMps(double ceilingMps) {
     return printable(below(ceilingMps, run.checkFrom(), 0.9));
   }
 
+  /** Speed down to which it is checked, m/s; below the speed from which it is. */
   public double checkToMps(double ceilingMps) {
     double to = printable(below(ceilingMps, run.checkTo(), 0.7));
     return Math.min(to, printable(checkFromMps(ceilingMps) - 2 * unitMps));

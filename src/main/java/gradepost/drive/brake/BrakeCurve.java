@@ -99,6 +99,7 @@ public final class BrakeCurve {
     return known ? between(placeM, mps) : Double.NEGATIVE_INFINITY;
   }
 
+  /** Time from where the brake goes on at this speed to the aim, seconds. */
   public double seconds(double mps) {
     return mps <= freeMps ? 0 : between(seconds, mps);
   }

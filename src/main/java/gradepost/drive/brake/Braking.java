@@ -261,6 +261,7 @@ record Braking(
     return offM;
   }
 
+  /** Whether the technique ends with the brake off. */
   public boolean releases() {
     return easePa.length > 0 && easePa[easePa.length - 1] == 0;
   }

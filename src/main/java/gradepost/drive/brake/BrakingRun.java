@@ -39,6 +39,7 @@ public final class BrakingRun {
     presentPa = stepper.demandPa();
   }
 
+  /** Brakes until the aim is met, or until it is plain that it never is. */
   public Outcome run() {
     if (began <= braking.aimMps() || (braking.releases() && began <= lowest)) {
       if (braking.aimMps() == 0) {

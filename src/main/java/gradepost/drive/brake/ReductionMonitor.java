@@ -31,6 +31,10 @@ public final class ReductionMonitor implements Recorder {
     lastMps = speedMps;
   }
 
+  /**
+   * The least margin at any of them, as a length in metres: negative where one was passed too fast,
+   * infinite where none was passed.
+   */
   public double marginM() {
     return marginM;
   }

@@ -74,14 +74,17 @@ public final class TrainModels {
     return plannedStepper(adhesion.law(), adhesion.sites());
   }
 
+  /** The train as planned, on another rail and on other low-adhesion sites. */
   public Stepper plannedStepper(AdhesionLaw law, Optional<AdhesionLaw> onSites) {
     return new Stepper(planned, planned.resistance(), plannedForce, law, poorRail(onSites));
   }
 
+  /** The train as planned, on the rail of the plan. */
   public Stepper plannedStepper() {
     return plannedStepper(assignment.policy().plannedAdhesion());
   }
 
+  /** The train of the worst case, which nothing but brakes and gradients slows. */
   public Stepper worstStepper(AdhesionCase adhesion) {
     return new Stepper(worst, NONE, worstForce, adhesion.law(), poorRail(adhesion.sites()));
   }
@@ -117,6 +120,7 @@ public final class TrainModels {
     return slowing;
   }
 
+  /** The service brake of the planned train, used towards this target. */
   public TrainBrake service(Target target) {
     return !target.standsThere() ? slowing : stopping;
   }
@@ -153,18 +157,22 @@ public final class TrainModels {
     return gain * rig.blocks().friction(speedMps) / planned.inertiaKg();
   }
 
+  /** The track, as this direction meets it. */
   public Track track() {
     return track;
   }
 
+  /** The train as planned. */
   public Train plannedTrain() {
     return planned;
   }
 
+  /** The train with the load of the worst case. */
   public Train worstTrain() {
     return worst;
   }
 
+  /** Gradient and curve resistance on the planned train against distance run, newtons. */
   public PiecewiseLinear plannedForce() {
     return plannedForce;
   }

@@ -13,6 +13,7 @@ import java.util.List;
 public final class BrakeTests {
   private static final double HELD_S = 5;
 
+  /** The tests of this direction, on the run that is planned, in the order of travel. */
   public static List<BrakeTest> of(Assignment assignment, TrainModels bench, Trace trace) {
     Stepper stepper = bench.plannedStepper();
     return assignment.route().brakeTests().stream()

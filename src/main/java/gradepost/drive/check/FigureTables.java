@@ -38,6 +38,7 @@ public final class FigureTables {
     this.topMps = assignment.stock().maximum().metresPerSecond();
   }
 
+  /** The figures of the train page. */
   public TrainFigures figures() {
     return new TrainFigures(balancing(), reaching(), stops(), pipe());
   }

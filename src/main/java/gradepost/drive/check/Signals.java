@@ -40,6 +40,7 @@ public final class Signals {
     this.trace = trace;
   }
 
+  /** One for each signal on the run that can show danger to this train, in the order of travel. */
   public List<SignalBraking> all() {
     List<Signal> own =
         assignment.route().signals().stream()

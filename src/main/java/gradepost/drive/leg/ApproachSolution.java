@@ -24,6 +24,7 @@ public record ApproachSolution(
     List<Instruction> instructions,
     double endM,
     boolean found) {
+  /** The same with other instructions. */
   public ApproachSolution with(List<Instruction> others) {
     return new ApproachSolution(
         target,

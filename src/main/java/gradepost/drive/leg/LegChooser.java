@@ -81,6 +81,7 @@ public final class LegChooser {
       return !leg.stalled() && rerun.failures().isEmpty();
     }
 
+    /** How long the leg takes, seconds. */
     public double timeS() {
       return rerun.timeS();
     }
@@ -181,6 +182,7 @@ public final class LegChooser {
     return costs;
   }
 
+  /** The leg as it is driven in this manner. */
   public Way way(DrivingStrategy manner) {
     return planned(manner, Optional.empty()).orElseThrow();
   }

@@ -87,6 +87,7 @@ public final class Places {
     return Optional.ofNullable(last);
   }
 
+  /** Where a landmark stands, metres run. */
   public double placeOf(Landmark landmark) {
     return path.metresAt(landmark.location());
   }

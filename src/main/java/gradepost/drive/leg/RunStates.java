@@ -17,6 +17,7 @@ public class RunStates {
   private final List<Snapshot> states = new ArrayList<>();
   private final StopConditions until = new StopConditions();
 
+  /** Adds a state behind those that there are. */
   public void add(Snapshot state) {
     states.add(state);
   }
@@ -38,6 +39,7 @@ public class RunStates {
     states.addAll(other.states);
   }
 
+  /** Where the run begins, metres run. */
   public double startM() {
     return states.get(0).atM();
   }

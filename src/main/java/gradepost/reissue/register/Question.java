@@ -33,6 +33,7 @@ public final class Question {
     return values.clone();
   }
 
+  /** Which issues there are. */
   public static Question issues() {
     return new Question(
         List.of("issue", "issued", "valid from", "valid to", "by", "recalled", "fingerprint"),
@@ -137,6 +138,7 @@ public final class Question {
     return toBrief("", "");
   }
 
+  /** Who of this pack's holders has still to be briefed. */
   public static Question toBrief(String pack) {
     return toBrief(" AND i.pack = ?", pack);
   }
@@ -156,6 +158,7 @@ public final class Question {
     return more.isEmpty() ? new Question(columns, sql) : new Question(columns, sql, pack);
   }
 
+  /** Everything that was entered, in its order. */
   public static Question acts() {
     return new Question(
         List.of("when", "who", "what", "issue"),

@@ -140,6 +140,7 @@ public final class Register implements AutoCloseable {
                 entry.number()));
   }
 
+  /** Whether the files of an issue lie in their place. */
   public boolean isDelivered(Entry entry) throws RegisterException {
     return reading(
         db ->
@@ -181,10 +182,12 @@ public final class Register implements AutoCloseable {
                     .map(row -> Integer.parseInt(row.get(0))));
   }
 
+  /** The last issue of a pack, if there is one. */
   public Optional<Entry> latest(String pack) throws RegisterException {
     return reading(db -> issues.first("pack = ? ORDER BY issue.number DESC LIMIT 1", pack));
   }
 
+  /** An issue of a pack by its number, if there is one. */
   public Optional<Entry> issue(String pack, int number) throws RegisterException {
     return reading(db -> issues.first("pack = ? AND number = ?", pack, number));
   }

@@ -38,14 +38,18 @@ public interface Canvas {
   /** A face and size. */
   record Type(double size, boolean bold) {}
 
+  /** A line through these points. */
   void line(double[] x, double[] y, Pen pen);
 
+  /** A straight line. */
   default void line(double x1, double y1, double x2, double y2, Pen pen) {
     line(new double[] {x1, x2}, new double[] {y1, y2}, pen);
   }
 
+  /** An area within these points, filled. */
   void area(double[] x, double[] y, Ink ink);
 
+  /** A filled rectangle, by its upper left corner. */
   default void box(double x, double y, double width, double height, Ink ink) {
     area(
         new double[] {x, x + width, x + width, x},
@@ -53,6 +57,7 @@ public interface Canvas {
         ink);
   }
 
+  /** The outline of a rectangle, by its upper left corner. */
   default void frame(double x, double y, double width, double height, Pen pen) {
     line(
         new double[] {x, x + width, x + width, x, x},
@@ -60,11 +65,13 @@ public interface Canvas {
         pen);
   }
 
+  /** A filled circle with a rim, by its middle. */
   void disc(double x, double y, double radius, Ink fill, Pen rim);
 
   /** A text on its baseline, turned anticlockwise by so many degrees about its point. */
   void text(double x, double y, String text, Type type, Anchor anchor, double degrees);
 
+  /** A text on its baseline. */
   default void text(double x, double y, String text, Type type, Anchor anchor) {
     text(x, y, text, type, anchor, 0);
   }
@@ -72,5 +79,6 @@ public interface Canvas {
   /** Draws only inside until {@link #unclip()}. */
   void clip(double x, double y, double width, double height);
 
+  /** Ends the last clip. */
   void unclip();
 }

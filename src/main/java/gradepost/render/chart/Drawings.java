@@ -18,6 +18,7 @@ public final class Drawings implements Chart.Cases<Drawing> {
     this.fonts = fonts;
   }
 
+  /** The chart laid out, its texts measured in these fonts. */
   public static Drawing of(Chart chart, Fonts fonts) {
     return chart.match(new Drawings(fonts));
   }

@@ -63,6 +63,7 @@ public final class Fonts {
     }
   }
 
+  /** A face, read when it is first asked for. */
   public TrueTypeFont font(Face face) {
     TrueTypeFont font = faces.get(face);
     if (font == null) {

@@ -12,6 +12,7 @@ public final class MissingGlyphException extends TemplateFault {
     this.codePoint = codePoint;
   }
 
+  /** The character that the font lacks. */
   public int codePoint() {
     return codePoint;
   }

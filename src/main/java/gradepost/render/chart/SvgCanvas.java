@@ -16,6 +16,7 @@ public final class SvgCanvas implements Canvas {
     this.fonts = fonts;
   }
 
+  /** The drawing as an SVG element with a title and a description. */
   public static String svg(String id, String title, String says, Drawing drawing, Fonts fonts) {
     SvgCanvas canvas = new SvgCanvas(id, fonts);
     drawing.draw(canvas);

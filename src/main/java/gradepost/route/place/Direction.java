@@ -23,6 +23,7 @@ public enum Direction {
     return Collections.unmodifiableSet(ordered);
   }
 
+  /** The other direction. */
   public Direction opposite() {
     return this == FORWARD ? BACKWARD : FORWARD;
   }

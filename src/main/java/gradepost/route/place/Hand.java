@@ -5,6 +5,7 @@ public enum Hand {
   LEFT,
   RIGHT;
 
+  /** The other side. */
   public Hand opposite() {
     return this == LEFT ? RIGHT : LEFT;
   }

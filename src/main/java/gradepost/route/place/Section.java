@@ -16,14 +16,17 @@ public record Section(String name, Mileage from, Mileage to) {
     }
   }
 
+  /** How long it is, metres. */
   public double lengthM() {
     return Math.abs(to.metres() - from.metres());
   }
 
+  /** Whether its mileage rises in the forward direction. */
   public boolean rises() {
     return to.metres() > from.metres();
   }
 
+  /** Whether a mileage lies on it, its ends included. */
   public boolean holds(Mileage mileage) {
     double low = Math.min(from.metres(), to.metres());
     double high = Math.max(from.metres(), to.metres());

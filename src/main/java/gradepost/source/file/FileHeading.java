@@ -20,6 +20,7 @@ import org.yaml.snakeyaml.nodes.ScalarNode;
 public final class FileHeading {
   private static final String KEY = "gradepost";
 
+  /** The key as a file of this kind has it. */
   public static Key<FileKind> key(FileKind kind) {
     return Key.required(
         KEY,

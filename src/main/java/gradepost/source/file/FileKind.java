@@ -12,6 +12,7 @@ public enum FileKind {
   RESTRICTIONS,
   PACK;
 
+  /** The word that stands in the file. */
   public String word() {
     return name().toLowerCase(Locale.ROOT);
   }

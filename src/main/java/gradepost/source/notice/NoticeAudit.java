@@ -49,6 +49,7 @@ public final class NoticeAudit {
     }
   }
 
+  /** Looks at each notice, and at each against those before it. */
   public void all(List<TemporaryRestriction> notices) {
     features(notices);
     for (TemporaryRestriction notice : notices) {

@@ -53,6 +53,7 @@ public final class NoticeCsv {
   /** A heading: its key, and the unit that its bare numbers have. */
   private record Heading(String key, String unit) {}
 
+  /** The tree of the table; empty where it cannot be read, and then there is a problem. */
   public static Optional<Node> compose(String text, Reader in) {
     List<List<CsvText.Cell>> rows = CsvText.rows(text);
     if (rows.isEmpty()) {

@@ -27,6 +27,7 @@ import org.yaml.snakeyaml.nodes.ScalarNode;
 public final class NoticeRoutes {
   private static final int NAMED = 5;
 
+  /** A problem for each notice whose route is not among these. */
   public static Problems check(List<Node> all, String name, Collection<Route> routes) {
     Reader in = new Reader(name, RouteFrame.UNKNOWN);
     List<String> names = routes.stream().map(Route::name).distinct().sorted().toList();
@@ -98,6 +99,7 @@ public final class NoticeRoutes {
     return route.lines().stream().anyMatch(line -> line.name().equalsIgnoreCase(name));
   }
 
+  /** The route that a notice names; empty where it names none. */
   public static Optional<ScalarNode> route(Node notice) {
     return notice instanceof MappingNode group
         ? Reader.valueOf(group, SpeedTables.NOTICE_ROUTE.name())

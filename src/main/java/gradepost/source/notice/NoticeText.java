@@ -219,6 +219,7 @@ public final class NoticeText {
     return value.name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 
+  /** A text in the quotation marks of YAML. */
   public static String quoted(String text) {
     return '"'
         + text.replace("\\", "\\\\").replace("\"", "\\\"").replace("\n", "\\n").replace("\r", "\\r")

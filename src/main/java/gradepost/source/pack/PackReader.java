@@ -77,6 +77,7 @@ public final class PackReader {
   /** One file that the pack names, and how it was read, for checks that come later. */
   private record Read<T>(T value, Reader in) {}
 
+  /** The pack with all that it names, or what is wrong. */
   public Reading<PackFile> read() {
     Content content = files.read(in.file());
     PrintedText.obstacle(FileNames.last(in.file()))

@@ -39,6 +39,7 @@ public final class RideReader {
     this.in = new Reader(name, RouteFrame.of(plan.assignment().route()));
   }
 
+  /** The ride, or what is wrong. */
   public Reading<Ride> read() {
     return content.match(
         held -> read(held.bytes()),

@@ -14,10 +14,12 @@ public final class Coverage {
     this.slackM = slackM;
   }
 
+  /** Adds a stretch that is covered. */
   public void add(Stretch stretch) {
     covered.add(stretch);
   }
 
+  /** What is covered by none between two places, in order. */
   public List<Stretch> gaps(double fromM, double toM) {
     List<Stretch> ordered = new ArrayList<>(covered);
     ordered.sort(Comparator.comparingDouble(Stretch::fromM));

@@ -47,6 +47,7 @@ public record RouteFrame(
     return in.surroundings() instanceof RouteFrame frame ? frame : UNKNOWN;
   }
 
+  /** All that is known of a route that was read. */
   public static RouteFrame of(Route route) {
     return new RouteFrame(
         Optional.of(route.units()),

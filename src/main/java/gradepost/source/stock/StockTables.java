@@ -219,6 +219,7 @@ public final class StockTables {
           ListOf.some(NOTCH).unique("name"),
           "The notches in the order of the handle, off left out.");
 
+  /** A key that chooses one of these laws. */
   public static Key<String> law(String... words) {
     return Key.required("law", Scalar.Choice.words(words), "Which published form is used.");
   }

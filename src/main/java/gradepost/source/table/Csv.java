@@ -7,6 +7,7 @@ import java.util.List;
 public final class Csv {
   private static final char QUOTE = '"';
 
+  /** The rows as text; cells are quoted where they must be. */
   public static String text(List<List<String>> rows) {
     StringBuilder text = new StringBuilder();
     for (List<String> row : rows) {

@@ -13,6 +13,7 @@ public final class CsvText {
 
   /** A cell; line and column count from 1. */
   public record Cell(String text, int line, int column) {
+    /** Its place, as YAML marks one. */
     public Mark mark() {
       return new Mark("", 0, line - 1, column - 1, new int[0], 0);
     }
@@ -32,6 +33,7 @@ public final class CsvText {
     this.separator = first.chars().filter(c -> c == ';').count() > commas ? ';' : ',';
   }
 
+  /** The rows of a table; blank ones and comments are left out. */
   public static List<List<Cell>> rows(String text) {
     CsvText table = new CsvText(text);
     List<List<Cell>> rows = new ArrayList<>();
