@@ -121,7 +121,7 @@ class JavadocTest {
         return null;
       }
       ask(type.getSimpleName().toString());
-      return super.visitClass(type, nothing);
+      return super.visitClass(type, null);
     }
 
     @Override

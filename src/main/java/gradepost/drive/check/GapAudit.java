@@ -40,9 +40,11 @@ public final class GapAudit {
 
   /** Told of each gap that is too long, with what is to be said of it. */
   public interface Listener {
+    /** A gap that is too long, what is to be said of it, and what stands in that. */
     void found(RailGap gap, AuditText text, Map<String, String> values);
   }
 
+  /** Tells of each gap that is too long, in the order of the route. */
   public void tooLong(Listener listener) {
     double[] span = collectorsM();
     if (span.length == 0 || plan.trace().points().isEmpty()) {

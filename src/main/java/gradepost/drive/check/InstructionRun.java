@@ -60,10 +60,12 @@ public final class InstructionRun {
     this.inUse = bench.service();
   }
 
+  /** The run, point by point. */
   public List<Trace.Point> points() {
     return points;
   }
 
+  /** What was done, where and when it came. */
   public List<Action> actions() {
     return actions;
   }
@@ -73,14 +75,17 @@ public final class InstructionRun {
     return (int) actions.stream().filter(a -> !a.command().isStand()).count();
   }
 
+  /** What keeps the plan from issue; empty where nothing does. */
   public List<PlanFailure> failures() {
     return failures;
   }
 
+  /** Time since the run began, seconds. */
   public double timeS() {
     return stepper.timeS();
   }
 
+  /** Work that traction has done, joules. */
   public double energyJ() {
     return work.tractionJ();
   }
