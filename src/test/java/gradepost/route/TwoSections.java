@@ -12,20 +12,20 @@ import java.util.List;
  * An invented line of two sections. On the first the mileage rises, on the second it falls, and
  * from one to the other it jumps; a part of it is on both.
  */
-final class TwoSections {
+public final class TwoSections {
   /** 3,210 m from 1,995 to 5,205: neither end is a whole step of a grid of 10 m. */
   static final Section RISES = new Section("Hill", new Mileage(1995), new Mileage(5205));
 
   /** 2,104 m from 6,108 down to 4,004. */
   static final Section FALLS = new Section("Shore", new Mileage(6108), new Mileage(4004));
 
-  static final double LENGTH_M = 3210 + 2104;
+  public static final double LENGTH_M = 3210 + 2104;
 
-  static Path path(Direction direction) {
+  public static Path path(Direction direction) {
     return new Path(route(UnitStyle.METRIC), direction);
   }
 
-  static Route route(UnitStyle units) {
+  public static Route route(UnitStyle units) {
     return route(units, List.of(RISES, FALLS));
   }
 
