@@ -1,6 +1,10 @@
 package gradepost.app.export;
 
 import com.fasterxml.jackson.core.JsonGenerator;
+import gradepost.stock.law.DegreeCurveResistance;
+import gradepost.stock.law.InverseRadiusCurveResistance;
+import gradepost.stock.law.NoCurveResistance;
+import gradepost.stock.law.RocklCurveResistance;
 import java.io.IOException;
 import java.lang.reflect.RecordComponent;
 import java.time.temporal.Temporal;
@@ -18,6 +22,14 @@ import java.util.TreeMap;
  * out; sets and maps are sorted, so that the same value is the same text.
  */
 final class RecordJson {
+  /** Kinds that a hand-over names otherwise than the code: a new name here is a new version. */
+  private static final Map<Class<?>, String> KINDS =
+      Map.of(
+          RocklCurveResistance.class, "RocklCurve",
+          DegreeCurveResistance.class, "DegreeCurve",
+          InverseRadiusCurveResistance.class, "InverseRadiusCurve",
+          NoCurveResistance.class, "NoCurveDrag");
+
   private final JsonGenerator json;
 
   RecordJson(JsonGenerator json) {
@@ -58,10 +70,14 @@ final class RecordJson {
     json.writeNumber(value);
   }
 
+  private static String kind(Class<?> type) {
+    return KINDS.getOrDefault(type, type.getSimpleName());
+  }
+
   private void writeRecord(Record value) throws IOException {
     json.writeStartObject();
     if (List.of(value.getClass().getInterfaces()).stream().anyMatch(Class::isSealed)) {
-      json.writeStringField("kind", value.getClass().getSimpleName());
+      json.writeStringField("kind", kind(value.getClass()));
     }
     for (RecordComponent component : value.getClass().getRecordComponents()) {
       writeField(component.getName(), read(value, component));

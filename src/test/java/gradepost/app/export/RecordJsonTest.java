@@ -6,6 +6,11 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import gradepost.plan.Trigger;
+import gradepost.stock.law.CurveResistance;
+import gradepost.stock.law.DegreeCurveResistance;
+import gradepost.stock.law.InverseRadiusCurveResistance;
+import gradepost.stock.law.NoCurveResistance;
+import gradepost.stock.law.RocklCurveResistance;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.util.BitSet;
@@ -34,6 +39,21 @@ class RecordJsonTest {
   void saysWhichCaseOfASealedTypeItIs() throws IOException {
     assertThat(json(List.of(new Trigger.AtPlace(12), new Trigger.Standstill())))
         .isEqualTo("[{'kind':'AtPlace','atM':12.0},{'kind':'Standstill'}]");
+  }
+
+  /** Version 3 was first written with these words; the code may call them otherwise. */
+  @Test
+  void namesALawOfCurvesAsTheVersionHasIt() throws IOException {
+    List<CurveResistance> laws =
+        List.of(
+            new RocklCurveResistance(),
+            new DegreeCurveResistance(1),
+            new InverseRadiusCurveResistance(2),
+            new NoCurveResistance());
+    assertThat(json(laws))
+        .isEqualTo(
+            "[{'kind':'RocklCurve'},{'kind':'DegreeCurve','poundsPerTonPerDegree':1.0},"
+                + "{'kind':'InverseRadiusCurve','k':2.0},{'kind':'NoCurveDrag'}]");
   }
 
   @Test
