@@ -1,6 +1,7 @@
 package gradepost.briefing;
 
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * A line on a chart, point by point.
@@ -19,6 +20,18 @@ public record Curve(Kind kind, String text, double[] x, double[] y) {
     EMERGENCY,
     /** As an assessed run was driven. */
     DRIVEN
+  }
+
+  /** A point of the line, in what its axes count. */
+  public record Point(double x, double y) {}
+
+  /** The line through these points, in their order. */
+  public static Curve through(Kind kind, String text, List<Point> points) {
+    return new Curve(
+        kind,
+        text,
+        points.stream().mapToDouble(Point::x).toArray(),
+        points.stream().mapToDouble(Point::y).toArray());
   }
 
   public Curve {

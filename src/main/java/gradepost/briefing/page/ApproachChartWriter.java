@@ -183,20 +183,20 @@ final class ApproachChartWriter {
   }
 
   private Curve permissible(double from, double to) {
-    List<double[]> points = new ArrayList<>();
+    List<Curve.Point> points = new ArrayList<>();
     for (CeilingStep s : plan.ceiling()) {
       if (s.toM() > from && s.fromM() < to) {
         double speed = words.speedValue(s.speedMps());
-        points.add(new double[] {Math.max(from, s.fromM()), speed});
-        points.add(new double[] {Math.min(to, s.toM()), speed});
+        points.add(new Curve.Point(Math.max(from, s.fromM()), speed));
+        points.add(new Curve.Point(Math.min(to, s.toM()), speed));
       }
     }
-    return curve(Curve.Kind.PERMISSIBLE, words.text("curve.permissible"), points);
+    return Curve.through(Curve.Kind.PERMISSIBLE, words.text("curve.permissible"), points);
   }
 
   private Curve curve(
       Curve.Kind kind, String key, String hole, Trace trace, double from, double to) {
-    List<double[]> points = new ArrayList<>();
+    List<Curve.Point> points = new ArrayList<>();
     List<Trace.Point> all = trace.points();
     for (int i = 0; i < all.size(); i++) {
       Trace.Point p = all.get(i);
@@ -206,26 +206,17 @@ final class ApproachChartWriter {
       if (points.isEmpty() && i > 0 && all.get(i - 1).atM() < from) {
         points.add(edge(all.get(i - 1), p, from));
       }
-      points.add(new double[] {p.atM(), words.speedValue(p.speedMps())});
+      points.add(new Curve.Point(p.atM(), words.speedValue(p.speedMps())));
       if (i + 1 < all.size() && all.get(i + 1).atM() > to) {
         points.add(edge(p, all.get(i + 1), to));
       }
     }
-    return curve(kind, words.text(key, hole), points);
+    return Curve.through(kind, words.text(key, hole), points);
   }
 
-  private double[] edge(Trace.Point a, Trace.Point b, double at) {
+  private Curve.Point edge(Trace.Point a, Trace.Point b, double at) {
     double share = (at - a.atM()) / (b.atM() - a.atM());
-    return new double[] {
-      at, words.speedValue(a.speedMps() + share * (b.speedMps() - a.speedMps()))
-    };
-  }
-
-  private static Curve curve(Curve.Kind kind, String text, List<double[]> points) {
-    return new Curve(
-        kind,
-        text,
-        points.stream().mapToDouble(p -> p[0]).toArray(),
-        points.stream().mapToDouble(p -> p[1]).toArray());
+    return new Curve.Point(
+        at, words.speedValue(a.speedMps() + share * (b.speedMps() - a.speedMps())));
   }
 }

@@ -56,9 +56,9 @@ final class RunCharts {
   }
 
   private RunChart chart(String id, double from, double to) {
-    List<double[]> planned = new ArrayList<>();
+    List<Curve.Point> planned = new ArrayList<>();
     plan.trace().points().forEach(p -> planned.add(point(p.atM(), p.speedMps())));
-    List<double[]> driven = new ArrayList<>();
+    List<Curve.Point> driven = new ArrayList<>();
     ride.samples().forEach(s -> driven.add(point(s.atM(), s.speedMps())));
     return new RunChart(
         id,
@@ -76,12 +76,12 @@ final class RunCharts {
         taught.track(from, to));
   }
 
-  private double[] point(double atM, double mps) {
-    return new double[] {atM, taught.speedValue(mps)};
+  private Curve.Point point(double atM, double mps) {
+    return new Curve.Point(atM, taught.speedValue(mps));
   }
 
-  private List<double[]> permissible(double from, double to) {
-    List<double[]> out = new ArrayList<>();
+  private List<Curve.Point> permissible(double from, double to) {
+    List<Curve.Point> out = new ArrayList<>();
     for (CeilingStep s : plan.ceiling()) {
       if (s.toM() > from && s.fromM() < to) {
         out.add(point(Math.max(from, s.fromM()), s.speedMps()));
@@ -92,20 +92,20 @@ final class RunCharts {
   }
 
   /** The part of a line between two places, cut at both. */
-  private static List<double[]> within(List<double[]> line, double from, double to) {
-    List<double[]> out = new ArrayList<>();
+  private static List<Curve.Point> within(List<Curve.Point> line, double from, double to) {
+    List<Curve.Point> out = new ArrayList<>();
     for (int i = 0; i < line.size(); i++) {
-      double[] p = line.get(i);
+      Curve.Point p = line.get(i);
       if (i > 0) {
-        double[] a = line.get(i - 1);
+        Curve.Point a = line.get(i - 1);
         for (double edge : new double[] {from, to}) {
-          if (a[0] < edge && p[0] > edge) {
-            double share = (edge - a[0]) / (p[0] - a[0]);
-            out.add(new double[] {edge, a[1] + share * (p[1] - a[1])});
+          if (a.x() < edge && p.x() > edge) {
+            double share = (edge - a.x()) / (p.x() - a.x());
+            out.add(new Curve.Point(edge, a.y() + share * (p.y() - a.y())));
           }
         }
       }
-      if (p[0] >= from && p[0] <= to) {
+      if (p.x() >= from && p.x() <= to) {
         out.add(p);
       }
     }
@@ -146,11 +146,7 @@ final class RunCharts {
     return out;
   }
 
-  private Curve curve(Curve.Kind kind, String key, List<double[]> points) {
-    return new Curve(
-        kind,
-        taught.text(key),
-        points.stream().mapToDouble(p -> p[0]).toArray(),
-        points.stream().mapToDouble(p -> p[1]).toArray());
+  private Curve curve(Curve.Kind kind, String key, List<Curve.Point> points) {
+    return Curve.through(kind, taught.text(key), points);
   }
 }

@@ -46,27 +46,27 @@ public final class GapAudit {
 
   /** Tells of each gap that is too long, in the order of the route. */
   public void tooLong(Listener listener) {
-    double[] span = collectorsM();
-    if (span.length == 0 || plan.trace().points().isEmpty()) {
+    Optional<Collectors> collectors = collectors();
+    if (collectors.isEmpty() || plan.trace().points().isEmpty()) {
       return;
     }
     for (RailGap gap : plan.assignment().route().railGaps()) {
       if (Ceiling.stands(plan.assignment(), gap.applies())) {
-        look(gap, span, listener);
+        look(gap, collectors.get(), listener);
       }
     }
   }
 
-  private void look(RailGap gap, double[] span, Listener listener) {
+  private void look(RailGap gap, Collectors collectors, Listener listener) {
     Stretch dead = path.span(gap.extent());
     double from = dead.fromM();
     double to = dead.toM();
-    double bridgedM = span[1] - span[0];
+    double bridgedM = collectors.lastM() - collectors.firstM();
     Map<String, String> values = new HashMap<>();
     values.put("gap", gap.name());
     values.put("length", units.length(to - from, Rounding.UP));
-    Optional<AuditText> stands = standing(from, to, span, values);
-    double least = slowestMps(from + span[0], to + span[1]);
+    Optional<AuditText> stands = standing(from, to, collectors, values);
+    double least = slowestMps(from + collectors.firstM(), to + collectors.lastM());
     if (stands.isPresent()) {
       listener.found(gap, stands.get(), values);
     } else if (to - from > bridgedM && least < LOW_MPS) {
@@ -77,8 +77,17 @@ public final class GapAudit {
     }
   }
 
-  /** Distance behind the front of the foremost collector and of the rearmost one. */
-  private double[] collectorsM() {
+  /** How far behind the front of the train the foremost collector is, and the rearmost one. */
+  private record Collectors(double firstM, double lastM) {
+
+    /** Whether all are between two places, with the front of the train there. */
+    boolean within(double fromM, double toM, double frontM) {
+      return frontM - firstM <= toM && frontM - lastM >= fromM;
+    }
+  }
+
+  /** Of this train; empty where no vehicle of it has any. */
+  private Optional<Collectors> collectors() {
     double first = -1;
     double last = 0;
     double at = 0;
@@ -89,7 +98,7 @@ public final class GapAudit {
       }
       at += vehicle.length().metres();
     }
-    return first < 0 ? new double[0] : new double[] {first, last};
+    return first < 0 ? Optional.empty() : Optional.of(new Collectors(first, last));
   }
 
   /** While any collector is over the gap; booked stands beside it count through their own rule. */
@@ -103,23 +112,19 @@ public final class GapAudit {
 
   /** Where the train stands with every collector in the gap: at a call, or before a stop signal. */
   private Optional<AuditText> standing(
-      double fromM, double toM, double[] span, Map<String, String> values) {
+      double fromM, double toM, Collectors collectors, Map<String, String> values) {
     for (Call call : plan.assignment().calls()) {
-      if (holds(fromM, toM, Stops.markM(plan.assignment(), call), span)) {
+      if (collectors.within(fromM, toM, Stops.markM(plan.assignment(), call))) {
         values.put("station", call.station().name());
         return Optional.of(AuditText.GAP_LONG_AT_STATION);
       }
     }
     for (SignalBraking signal : plan.signals()) {
-      if (holds(fromM, toM, signal.standM(), span)) {
+      if (collectors.within(fromM, toM, signal.standM())) {
         values.put("signal", signal.signal().id());
         return Optional.of(AuditText.GAP_LONG_BEFORE_SIGNAL);
       }
     }
     return Optional.empty();
-  }
-
-  private static boolean holds(double fromM, double toM, double frontM, double[] span) {
-    return frontM - span[0] <= toM && frontM - span[1] >= fromM;
   }
 }
