@@ -240,8 +240,8 @@ public final class BrakeTables {
         "by-length",
         system(
             "a brake system that acts after a time by length",
-            List.of(BrakeForms.BUILD_UP),
-            v -> v.get(BrakeForms.BUILD_UP)));
+            List.of(BrakeTimes.BUILD_UP),
+            v -> v.get(BrakeTimes.BUILD_UP)));
     return systems;
   }
 
@@ -250,7 +250,7 @@ public final class BrakeTables {
     List<Key<?>> keys = new ArrayList<>(List.of(NAME, SHORT, ROLE, ACTION));
     keys.addAll(ownKeys);
     keys.addAll(List.of(APPLICATION, RELEASE, GRADUAL_RELEASE, CONTROL, FULL, PIPE_KEY));
-    keys.add(BrakeForms.RECHARGE);
+    keys.add(BrakeTimes.RECHARGE);
     return ObjectSchema.of(
             noun,
             keys,
@@ -266,7 +266,7 @@ public final class BrakeTables {
                     v.get(CONTROL),
                     v.get(FULL),
                     v.find(PIPE_KEY),
-                    v.find(BrakeForms.RECHARGE),
+                    v.find(BrakeTimes.RECHARGE),
                     Optional.empty()))
         .checked(BrakeChecks::stepsUpToFull)
         .checked(BrakeChecks::pipeGivesFull)
