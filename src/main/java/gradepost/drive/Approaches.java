@@ -123,7 +123,10 @@ final class Approaches {
     int number = Objects.requireNonNull(numbers.get(last.target()));
     List<Application> applications = draft.applications();
     List<Finding> findings = new ArrayList<>(Findings.of(assignment, last, applications));
-    spread.ifPresent(s -> findings.addAll(Findings.oftenLate(last.target(), s)));
+    spread.ifPresent(
+        s ->
+            findings.addAll(
+                Findings.oftenLate(assignment.policy().practice().warning(), last.target(), s)));
     findings.addAll(Findings.brakeTests(tests, applications));
     RechargeCaution caution = new RechargeCaution(assignment, bench);
     draft.braked().stream()

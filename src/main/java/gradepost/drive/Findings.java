@@ -5,6 +5,7 @@ import gradepost.plan.Application;
 import gradepost.plan.BrakeTest;
 import gradepost.plan.Finding;
 import gradepost.plan.Spread;
+import gradepost.policy.WarningPractice;
 import gradepost.route.BigDrop;
 import gradepost.task.Assignment;
 import gradepost.task.Stops;
@@ -17,15 +18,6 @@ import java.util.Set;
 
 /** What the driver or the clerk must know about one approach. */
 final class Findings {
-  /** A junction signal announces pointwork within this. */
-  private static final double ANNOUNCES_M = 1000;
-
-  /**
-   * Of runs in which nothing is corrected no more than this share should be late at a board: what a
-   * normal spread has beyond one standard deviation.
-   */
-  private static final double LATE_SHARE = 0.16;
-
   static List<Finding> of(
       Assignment assignment, ApproachSolution piece, List<Application> applications) {
     List<Finding> findings = new ArrayList<>();
@@ -54,9 +46,9 @@ final class Findings {
    * Whether too many are late at a board; at a stop half of them run past the mark a little. And
    * whether the brake does not hold in some.
    */
-  static List<Finding> oftenLate(Target target, Spread spread) {
+  static List<Finding> oftenLate(WarningPractice practice, Target target, Spread spread) {
     List<Finding> findings = new ArrayList<>();
-    if (!target.standsThere() && spread.pastShare() > LATE_SHARE) {
+    if (!target.standsThere() && spread.pastShare() > practice.late()) {
       findings.add(new Finding.OftenLate(spread.pastShare(), spread.shortM10().map(m -> -m)));
     }
     if (spread.notHeldShare() > 0) {
@@ -103,11 +95,12 @@ final class Findings {
 
   /** Whether a junction signal on the way announces the route. */
   private static boolean signalled(Assignment assignment, Target.Reduction junction) {
+    double withinM = assignment.policy().practice().warning().announcedWithin().metres();
     return assignment.route().signals().stream()
         .filter(s -> s.direction() == assignment.direction())
         .filter(s -> assignment.lines().contains(s.line()) && !s.routes().isEmpty())
         .mapToDouble(s -> junction.atM() - assignment.path().metresAt(s.location()))
-        .anyMatch(before -> before >= 0 && before < ANNOUNCES_M);
+        .anyMatch(before -> before >= 0 && before < withinM);
   }
 
   private static List<Finding> stop(Assignment assignment, Target.Stop stop) {

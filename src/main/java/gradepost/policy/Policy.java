@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param purposes what each value is for, by its key, in words for the reading notes
  * @param signOff empty where the operator gives no rules for sign-off papers
  * @param cant what is allowed of cant on the routes
+ * @param practice how a driver is taken to use power and brake where no rule says it
  */
 public record Policy(
     String name,
@@ -32,9 +33,10 @@ public record Policy(
     Optional<Scatter> scatter,
     Map<String, String> purposes,
     Optional<SignOffRules> signOff,
-    CantLimits cant) {
+    CantLimits cant,
+    Practice practice) {
 
-  /** A policy without rules for sign-off papers, and with the usual limits of cant. */
+  /** A policy without rules for sign-off papers, with the usual practice and limits of cant. */
   public Policy(
       String name,
       List<AdhesionCase> adhesion,
@@ -60,7 +62,8 @@ public record Policy(
         scatter,
         purposes,
         Optional.empty(),
-        CantLimits.USUAL);
+        CantLimits.USUAL,
+        Practice.USUAL);
   }
 
   public Policy {
@@ -70,6 +73,25 @@ public record Policy(
     if (adhesion.isEmpty()) {
       throw new IllegalArgumentException("a policy has an adhesion case at least");
     }
+  }
+
+  /** The same with another practice. */
+  public Policy with(Practice other) {
+    return new Policy(
+        name,
+        adhesion,
+        noticing,
+        safeSide,
+        margins,
+        stopping,
+        restriction,
+        terminal,
+        run,
+        scatter,
+        purposes,
+        signOff,
+        cant,
+        other);
   }
 
   /** The state of the rail that the plan is made for. */

@@ -52,6 +52,21 @@ public record Assignment(
         route, direction, lines, junctionRoutes, calls, stock, formation, load, policy, other);
   }
 
+  /** The same run under another policy. */
+  public Assignment with(Policy other) {
+    return new Assignment(
+        route,
+        direction,
+        lines,
+        junctionRoutes,
+        calls,
+        stock,
+        formation,
+        load,
+        other,
+        restrictions);
+  }
+
   /** The route as this run meets it. */
   public Path path() {
     return new Path(route, direction);

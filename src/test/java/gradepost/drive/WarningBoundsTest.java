@@ -53,7 +53,7 @@ class WarningBoundsTest {
             share,
             notHeld,
             1000);
-    return Findings.oftenLate(target, spread);
+    return Findings.oftenLate(gradepost.policy.WarningPractice.USUAL, target, spread);
   }
 
   /** What a normal spread has beyond one standard deviation: 15.9 %, so that 16 % will do. */

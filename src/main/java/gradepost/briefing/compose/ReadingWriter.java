@@ -7,10 +7,14 @@ import gradepost.briefing.line.TrackStripWriter;
 import gradepost.briefing.word.Tables;
 import gradepost.briefing.word.Words;
 import gradepost.policy.AdhesionCase;
+import gradepost.policy.BrakePractice;
 import gradepost.policy.Policy;
+import gradepost.policy.PowerPractice;
 import gradepost.policy.Technique;
+import gradepost.policy.WarningPractice;
 import gradepost.stock.law.AdhesionLaw;
 import gradepost.task.Assignment;
+import gradepost.units.Acceleration;
 import gradepost.units.Rounding;
 import gradepost.units.UnitStyle;
 import java.util.ArrayList;
@@ -134,6 +138,7 @@ final class ReadingWriter {
     values.put("run.check-pressure", words.pressure(p.run().checkPressure().pascals()));
     values.put("run.time-allowance", percent(p.run().timeAllowance()));
     values.put("run.landmark-reach", words.room(p.run().landmarkReach().metres()));
+    practice(values);
     values.put(
         "terminal",
         p.terminal().stream()
@@ -156,10 +161,42 @@ final class ReadingWriter {
                   ? words.text("assumption." + key)
                   : key.replace('.', ' ').replace('-', ' ');
           if (!value.isBlank()) {
-            table.row(label, value, purposes.getOrDefault(key, ""));
+            String usual = key.startsWith("practice.") ? words.text("assumption.usual") : "";
+            table.row(label, value, purposes.getOrDefault(key, usual));
           }
         });
     return table.build();
+  }
+
+  /** Driving practice, by the keys of the policy. */
+  private void practice(Map<String, String> values) {
+    BrakePractice brake = assignment.policy().practice().brake();
+    PowerPractice power = assignment.policy().practice().power();
+    WarningPractice warning = assignment.policy().practice().warning();
+    values.put("practice.eased-deceleration", rate(brake.eased()));
+    values.put("practice.first-felt-above", words.speed(brake.feltAbove().metresPerSecond()));
+    values.put("practice.lowest-aim", percent(brake.lowestAim()));
+    values.put("practice.lowest-release", percent(brake.lowestRelease()));
+    values.put("practice.stays-on-from", rate(brake.staysOnFrom()));
+    values.put("practice.brake-off-at-least", words.seconds(brake.offAtLeast().seconds()));
+    values.put("practice.first-held-at-least", words.seconds(brake.firstHeldLeast().seconds()));
+    values.put("practice.first-held-longer", words.seconds(brake.firstHeldLonger().seconds()));
+    values.put("practice.gain-at-least", rate(power.gain()));
+    values.put("practice.hold-at-least", rate(power.hold()));
+    values.put("practice.check-at-least", rate(power.check()));
+    values.put("practice.longest-coast", words.seconds(power.longestCoast().seconds()));
+    values.put("practice.coast-keeps", percent(power.coastKeeps()));
+    values.put("practice.spared-power-keeps", percent(power.sparedKeeps()));
+    values.put("practice.power-off-at-least", words.seconds(power.offAtLeast().seconds()));
+    values.put("practice.movement-worth", percent(power.movement()));
+    values.put("practice.creeping-below", words.speed(power.creeping().metresPerSecond()));
+    values.put(
+        "practice.junction-announced-within", words.room(warning.announcedWithin().metres()));
+    values.put("practice.late-share", percent(warning.late()));
+  }
+
+  private static String rate(Acceleration rate) {
+    return String.format(Locale.ROOT, "%.2f m/s²", rate.metresPerSecond2());
   }
 
   /** One law on all of them; the states of the rail in which it holds. */

@@ -7,6 +7,7 @@ import gradepost.motion.StopReason;
 import gradepost.motion.TrainBrake;
 import gradepost.plan.Instruction;
 import gradepost.plan.Trigger;
+import gradepost.policy.BrakePractice;
 import gradepost.policy.Policy;
 import gradepost.policy.Technique;
 import gradepost.task.Assignment;
@@ -40,12 +41,6 @@ record Braking(
   /** Up to this share of the speed of the last ease, a train creeps. */
   private static final double CREEPING = 1.3;
 
-  /** A train is braked no further below a lower speed than to this share of it. */
-  private static final double LOWEST_AIM = 0.5;
-
-  /** Nor does the policy's margin take it below this share. */
-  private static final double LOWEST_SHARE = 0.7;
-
   private static final double GATHERS_MPS2 = 0.02;
 
   /** Up to this much a train hardly gathers speed. */
@@ -55,9 +50,6 @@ record Braking(
 
   /** No brake is kept on for longer behind a board. */
   private static final double LONGEST_S = 120;
-
-  /** Gathering speed like this, a brake that is let go has to go on again within some seconds. */
-  private static final double AT_ONCE_MPS2 = 0.06;
 
   /** How it came out: where, how fast and when the aim was met. */
   public record Outcome(double endM, double endMps, double endS, boolean held) {
@@ -73,12 +65,6 @@ record Braking(
       return new Outcome(stepper.atM(), stepper.speedMps(), stepper.timeS(), held);
     }
   }
-
-  /** An eased brake still slows the train by this at least, m/s². */
-  private static final double EASED_MPS2 = 0.12;
-
-  /** The first application is felt at about this much above the aim. */
-  private static final double FELT_ABOVE_MPS = 5;
 
   /** The policy's technique for this target, before anything is solved. */
   public static Braking of(Assignment assignment, TrainModels bench, Target target) {
@@ -96,7 +82,7 @@ record Braking(
     if (lower < unit) {
       return usual;
     }
-    double least = LOWEST_AIM * target.speedMps();
+    double least = practice(assignment).lowestRelease() * target.speedMps();
     double aim = Math.round(Math.max(least, usual.aimMps() - lower) / unit) * unit;
     return of(assignment, bench, target, aim);
   }
@@ -131,7 +117,11 @@ record Braking(
             assignment.stock().service(),
             Math.max(
                 technique.first().pascals(),
-                easedPa(assignment, bench, target.atM() - 40, aim + FELT_ABOVE_MPS)));
+                easedPa(
+                    assignment,
+                    bench,
+                    target.atM() - 40,
+                    aim + practice(assignment).feltAbove().metresPerSecond())));
     return new Braking(
         rig,
         aim,
@@ -151,10 +141,12 @@ record Braking(
   private static double aimMps(Assignment assignment, Target target, double gathersMps2) {
     double under = assignment.policy().margins().underSpeed().metresPerSecond();
     double checkTo = assignment.policy().run().checkTo().metresPerSecond();
-    boolean further = gathersMps2 > GATHERS_MPS2 && gathersMps2 <= AT_ONCE_MPS2;
+    double staysOnFrom = practice(assignment).staysOnFrom().metresPerSecond2();
+    boolean further = gathersMps2 > GATHERS_MPS2 && gathersMps2 <= staysOnFrom;
     double less = further ? Math.max(under, checkTo - under) : under;
     double unit = assignment.route().units().speedUnitMps();
-    double aim = Math.max(target.speedMps() - less, LOWEST_SHARE * target.speedMps());
+    double aim =
+        Math.max(target.speedMps() - less, practice(assignment).lowestAim() * target.speedMps());
     return Math.round(aim / unit) * unit;
   }
 
@@ -172,7 +164,12 @@ record Braking(
             .orElse(0);
     double released = Math.min(aimMps + above, target.speedMps()) - band.unitMps();
     boolean near = released > band.checkFromMps(target.speedMps()) - 1e-6;
-    return gathers > AT_ONCE_MPS2 || (near && Math.max(gathers, atBoard) > HARDLY_MPS2);
+    return gathers > practice(assignment).staysOnFrom().metresPerSecond2()
+        || (near && Math.max(gathers, atBoard) > HARDLY_MPS2);
+  }
+
+  private static BrakePractice practice(Assignment assignment) {
+    return assignment.policy().practice().brake();
   }
 
   /** How much speed the train, left to itself, gathers behind the board of a lower speed. */
@@ -189,7 +186,9 @@ record Braking(
             bench.accelerationMps2(-1, speedMps, atM),
             bench.accelerationMps2(-1, speedMps, atM - 40));
     return bench.servicePressurePa(
-        speedMps, roll + EASED_MPS2, assignment.route().units().pressureStepPa());
+        speedMps,
+        roll + practice(assignment).eased().metresPerSecond2(),
+        assignment.route().units().pressureStepPa());
   }
 
   Braking withMain(double pressurePa) {

@@ -2,6 +2,7 @@ package gradepost.drive.brake;
 
 import gradepost.motion.Snapshot;
 import gradepost.motion.Stepper;
+import gradepost.policy.BrakePractice;
 import gradepost.task.Assignment;
 import java.util.List;
 
@@ -12,17 +13,17 @@ public final class Solver {
   /** With fewer pressures than this the time of the first application is solved too. */
   private static final int FEW = 6;
 
-  private static final int MOST_HELD_S = 25;
-
-  /** A first application is felt for this long at least. */
-  private static final int LEAST_HELD_S = 2;
-
   private final Assignment assignment;
   private final double toleranceM;
+  private final double leastHeldS;
+  private final double longerS;
 
   public Solver(Assignment assignment) {
     this.assignment = assignment;
     this.toleranceM = assignment.policy().margins().stopTolerance().metres();
+    BrakePractice practice = assignment.policy().practice().brake();
+    this.leastHeldS = practice.firstHeldLeast().seconds();
+    this.longerS = practice.firstHeldLonger().seconds();
   }
 
   private record Tried(Braking braking, double shortM) {}
@@ -60,7 +61,7 @@ public final class Solver {
       return nominal;
     }
     if (mains.size() < FEW) {
-      for (int more = 1; more <= MOST_HELD_S && holds.shortM() > 0; more++) {
+      for (int more = 1; more <= longerS && holds.shortM() > 0; more++) {
         Braking longer = holds.braking().withFirstHeld(holds.braking().firstHeldS() + 1);
         Tried tried = tried(longer, stepper, start, aimM);
         if (tried.shortM() < 0) {
@@ -92,7 +93,7 @@ public final class Solver {
       for (int k = 0; k <= MOST_EASE_STEPS; k++) {
         Braking moved = nominal.withEaseMoved(ease, -k, unit);
         boolean holds = true;
-        for (int more = 0; more <= MOST_HELD_S && holds && best.shortM() > toleranceM / 4; more++) {
+        for (int more = 0; more <= longerS && holds && best.shortM() > toleranceM / 4; more++) {
           Braking longer = moved.withFirstHeld(nominal.firstHeldS() + more);
           Tried tried = tried(longer, stepper, start, aimM);
           best = better(best, tried);
@@ -151,7 +152,7 @@ public final class Solver {
     boolean holds = true;
     for (int k = 1; k <= MOST_EASE_STEPS && holds && best.shortM() > toleranceM / 4; k++) {
       double held = base.braking().firstHeldS() + sign * k;
-      if (held >= LEAST_HELD_S) {
+      if (held >= leastHeldS) {
         Tried tried = tried(base.braking().withFirstHeld(held), stepper, start, aimM);
         best = better(best, tried);
         holds = !crossed(base, tried);

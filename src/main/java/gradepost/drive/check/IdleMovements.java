@@ -1,6 +1,7 @@
 package gradepost.drive.check;
 
 import gradepost.plan.Action;
+import gradepost.policy.Policy;
 import java.util.List;
 
 /**
@@ -8,35 +9,39 @@ import java.util.List;
  * checking application that is still on where the next braking begins.
  */
 public final class IdleMovements {
-  /** A brake that goes on again sooner than this had better stayed on, seconds. */
-  private static final double LET_GO_S = 8;
-
-  /**
-   * Power that is taken again sooner than this had better stayed on, or off for longer, seconds.
-   */
-  public static final double OFF_S = 5;
-
-  private final double leastS;
-  private final double heldS;
+  private final Least least;
   private double onS = Double.NaN;
   private double offS = Double.NEGATIVE_INFINITY;
   private double brakedS = Double.NaN;
   private double releasedS = Double.NEGATIVE_INFINITY;
   private boolean checking;
 
-  private IdleMovements(double leastS, double heldS) {
-    this.leastS = leastS;
-    this.heldS = heldS;
+  private IdleMovements(Least least) {
+    this.least = least;
   }
 
   /**
-   * How often power is taken off again too soon, the brake put on again too soon, or kept on.
+   * What a driver keeps to at least, seconds.
    *
-   * @param leastS the policy's least time of power
-   * @param heldS its time of the first application: one that comes off sooner is not felt
+   * @param powerS power is on
+   * @param heldS a first application is held: one that comes off sooner is not felt
+   * @param brakeOffS a brake is let go: one that goes on again sooner had better stayed on
+   * @param powerOffS power is off: else it had better stayed on, or off for longer
    */
-  public static long count(List<Action> actions, double leastS, double heldS) {
-    IdleMovements run = new IdleMovements(leastS, heldS);
+  public record Least(double powerS, double heldS, double brakeOffS, double powerOffS) {
+    /** As a policy has them. */
+    public static Least of(Policy policy) {
+      return new Least(
+          policy.run().leastPower().seconds(),
+          policy.restriction().firstHeld().seconds(),
+          policy.practice().brake().offAtLeast().seconds(),
+          policy.practice().power().offAtLeast().seconds());
+    }
+  }
+
+  /** How often power is taken off again too soon, the brake put on again too soon, or kept on. */
+  public static long count(List<Action> actions, Least least) {
+    IdleMovements run = new IdleMovements(least);
     return actions.stream().filter(run::idle).count();
   }
 
@@ -58,11 +63,11 @@ public final class IdleMovements {
       return false;
     }
     onS = now;
-    return now < offS + OFF_S;
+    return now < offS + least.powerOffS();
   }
 
   private boolean shutOff(double now) {
-    boolean soon = now < onS + leastS - 1e-6;
+    boolean soon = now < onS + least.powerS() - 1e-6;
     onS = Double.NaN;
     offS = now;
     return soon;
@@ -70,14 +75,14 @@ public final class IdleMovements {
 
   private boolean brake(double now, boolean checks) {
     brakedS = Double.isNaN(brakedS) ? now : brakedS;
-    boolean idle = now < releasedS + LET_GO_S || (checking && !checks);
+    boolean idle = now < releasedS + least.brakeOffS() || (checking && !checks);
     checking = checks;
     releasedS = Double.NEGATIVE_INFINITY;
     return idle;
   }
 
   private boolean release(double now) {
-    boolean soon = now < brakedS + heldS - 1e-6;
+    boolean soon = now < brakedS + least.heldS() - 1e-6;
     brakedS = Double.NaN;
     releasedS = now;
     checking = false;

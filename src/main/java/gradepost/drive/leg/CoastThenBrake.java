@@ -11,9 +11,6 @@ import java.util.List;
 
 /** Coasting up to a braking point, and the braking from there, as tried out from a place. */
 final class CoastThenBrake {
-  /** Coasting before a braking point ends when the speed has fallen to this share. */
-  private static final double KEPT_WHILE_COASTING = 0.75;
-
   private final Assignment assignment;
   private final TrainModels bench;
   private final DriverRules rules;
@@ -84,7 +81,7 @@ final class CoastThenBrake {
       until
           .clear()
           .time(stepper.timeS() + leadS - coasted)
-          .speedDown(KEPT_WHILE_COASTING * stepper.speedMps());
+          .speedDown(assignment.policy().practice().power().coastKeeps() * stepper.speedMps());
       if (stepper.speedMps() < ceiling - 1e-6) {
         until.speedUp(ceiling);
       }

@@ -4,14 +4,8 @@ import gradepost.plan.Trace;
 import gradepost.task.Ceiling;
 import java.util.List;
 
-/**
- * Coasting so slowly that no driver would: it spares a little energy, and those behind wait. Common
- * practice; the speed is from memory.
- */
+/** Coasting so slowly that no driver would: it spares a little energy, and those behind wait. */
 final class Creeping {
-  /** Below this, and below half of what is permissible, a coasting train creeps: 12 mph. */
-  private static final double SLOW_MPS = 5.4;
-
   private static final double SHARE = 0.5;
 
   /** So long before a braking it is let pass, seconds. */
@@ -20,15 +14,19 @@ final class Creeping {
   /** A lower speed so near ahead may be waited for. */
   private static final double AHEAD_M = 200;
 
-  /** How often the train creeps for longer than is let pass. */
-  static long count(List<Trace.Point> points, Ceiling ceiling) {
+  /**
+   * How often the train creeps for longer than is let pass.
+   *
+   * @param slowMps it creeps below this, and below half of what is permissible
+   */
+  static long count(List<Trace.Point> points, Ceiling ceiling, double slowMps) {
     long count = 0;
     double sinceS = Double.NaN;
     for (Trace.Point point : points) {
       boolean coasts = point.notch() < 0 && point.pressurePa() == 0 && point.speedMps() > 0;
       boolean creeps =
           coasts
-              && point.speedMps() < SLOW_MPS
+              && point.speedMps() < slowMps
               && point.speedMps() < SHARE * ceiling.lowest(point.atM(), point.atM() + AHEAD_M);
       if (creeps && Double.isNaN(sinceS)) {
         sinceS = point.timeS();

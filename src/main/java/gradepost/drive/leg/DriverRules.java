@@ -4,6 +4,7 @@ import gradepost.drive.brake.Band;
 import gradepost.drive.brake.Pressures;
 import gradepost.drive.brake.TrainModels;
 import gradepost.motion.TrainBrake;
+import gradepost.policy.PowerPractice;
 import gradepost.policy.RunRules;
 import gradepost.route.Path;
 import gradepost.route.RailGap;
@@ -22,15 +23,6 @@ import java.util.List;
  * band under it, and where no power may be taken.
  */
 final class DriverRules {
-  /** Acceleration that makes a notch useful for getting to speed, m/s². */
-  private static final double USEFUL_MPS2 = 0.12;
-
-  /** Acceleration that makes a notch enough to hold a speed, m/s². */
-  private static final double HOLDING_MPS2 = 0.04;
-
-  /** A checking application slows the train by this at least, m/s². */
-  private static final double CHECKING_MPS2 = 0.08;
-
   private static final double LOOK_AHEAD_M = 400;
 
   /** Places nearer than this are one: arithmetic leaves less. */
@@ -233,7 +225,8 @@ final class DriverRules {
   /** The lowest notch that does what is wanted at this speed against what lies ahead. */
   int notchFor(double atM, double speedMps, boolean holding) {
     int highest = assignment.stock().traction().notches().size() - 1;
-    double wanted = holding ? HOLDING_MPS2 : USEFUL_MPS2;
+    PowerPractice practice = assignment.policy().practice().power();
+    double wanted = (holding ? practice.hold() : practice.gain()).metresPerSecond2();
     for (int n = 0; n < highest; n++) {
       boolean enough = true;
       for (double d = 0; d <= LOOK_AHEAD_M; d += 50) {
@@ -253,7 +246,8 @@ final class DriverRules {
     for (double d = 0; d <= LOOK_AHEAD_M; d += 50) {
       steepest = Math.max(steepest, bench.accelerationMps2(-1, speedMps, atM + d));
     }
-    double needed = bench.servicePressurePa(speedMps, steepest + CHECKING_MPS2, step);
+    double slows = assignment.policy().practice().power().check().metresPerSecond2();
+    double needed = bench.servicePressurePa(speedMps, steepest + slows, step);
     double least = run().checkPressure().pascals();
     return Pressures.atLeast(assignment.stock().service(), Math.max(least, needed));
   }

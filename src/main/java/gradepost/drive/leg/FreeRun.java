@@ -2,7 +2,6 @@ package gradepost.drive.leg;
 
 import gradepost.drive.brake.Pressures;
 import gradepost.drive.brake.TrainModels;
-import gradepost.drive.check.IdleMovements;
 import gradepost.motion.NoEnd;
 import gradepost.motion.Snapshot;
 import gradepost.motion.Stepper;
@@ -65,6 +64,7 @@ final class FreeRun {
   private final double capUntilM;
   private final double noPowerFromM;
   private final double noPowerToM;
+  private final double leastOffS;
   private final GuideFollower guide;
   private final List<Step> steps = new ArrayList<>();
   private final StopConditions until = new StopConditions();
@@ -103,6 +103,7 @@ final class FreeRun {
     this.capUntilM = capUntilM;
     this.noPowerFromM = noPowerFromM;
     this.noPowerToM = noPowerToM;
+    this.leastOffS = assignment.policy().practice().power().offAtLeast().seconds();
     int highest = assignment.stock().traction().notches().size() - 1;
     this.guide = new GuideFollower(rules, stepper, highest);
     this.told = new ToldPlaces(path, stepper, probe, endM);
@@ -276,8 +277,8 @@ final class FreeRun {
       up = ceiling + 1;
     }
     double look = stepper.timeS() + (stepper.brakeOff() ? LOOK_S : EMPTYING_S);
-    boolean justOff = stepper.timeS() < offS + IdleMovements.OFF_S - 1e-6;
-    double again = justOff ? offS + IdleMovements.OFF_S : Double.POSITIVE_INFINITY;
+    boolean justOff = stepper.timeS() < offS + leastOffS - 1e-6;
+    double again = justOff ? offS + leastOffS : Double.POSITIVE_INFINITY;
     until.clear().place(edge).speedUp(up).time(Math.min(look, again));
     if (!slow) {
       // Also where it may not be taken yet: then this speed has been met.
@@ -304,7 +305,7 @@ final class FreeRun {
   }
 
   private boolean mayTakePower() {
-    boolean justOff = !slow() && stepper.timeS() < offS + IdleMovements.OFF_S - 1e-6;
+    boolean justOff = !slow() && stepper.timeS() < offS + leastOffS - 1e-6;
     if (justOff || !stepper.brakeOff()) {
       return false;
     }

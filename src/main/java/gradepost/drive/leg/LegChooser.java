@@ -5,6 +5,7 @@ import gradepost.drive.brake.TrainModels;
 import gradepost.drive.check.IdleMovements;
 import gradepost.drive.check.InstructionRun;
 import gradepost.plan.Instruction;
+import gradepost.policy.PowerPractice;
 import gradepost.policy.RunRules;
 import gradepost.task.Assignment;
 import gradepost.task.Ceiling;
@@ -28,9 +29,6 @@ import org.jspecify.annotations.Nullable;
 public final class LegChooser {
   /** Coasting before a braking is tried longer by so much, seconds. */
   private static final double LONGER_S = 5;
-
-  /** A handle movement is worth this share of the leg's energy. */
-  private static final double MOVE_SHARE = 0.03;
 
   /** A fastest run does without a movement for a moment that saves no more than this, seconds. */
   private static final double IDLE_S = 8;
@@ -75,8 +73,10 @@ public final class LegChooser {
    * One way of driving the leg, run again from its printed numbers.
    *
    * @param idle movements for a moment, and stretches along which the train creeps
+   * @param worth what a movement is worth, as a share of the energy
    */
-  public record Way(DrivingStrategy manner, LegPlanner.Leg leg, InstructionRun rerun, long idle) {
+  public record Way(
+      DrivingStrategy manner, LegPlanner.Leg leg, InstructionRun rerun, long idle, double worth) {
     boolean stands() {
       return !leg.stalled() && rerun.failures().isEmpty();
     }
@@ -119,7 +119,7 @@ public final class LegChooser {
 
     /** Logarithm of the energy, and as much more for each movement as it is worth. */
     private double dear() {
-      return Math.log(rerun.energyJ()) + movements() * Math.log(1 + MOVE_SHARE);
+      return Math.log(rerun.energyJ()) + movements() * Math.log(1 + worth);
     }
   }
 
@@ -207,12 +207,11 @@ public final class LegChooser {
     Map<Target, Integer> numbers = new HashMap<>();
     targets.forEach(t -> numbers.put(t, 0));
     rerun.run(startM, instructions, numbers);
-    double leastS = usual.run().leastPower().seconds();
-    double heldS = assignment.policy().restriction().firstHeld().seconds();
+    PowerPractice practice = assignment.policy().practice().power();
     long idle =
-        IdleMovements.count(rerun.actions(), leastS, heldS)
-            + Creeping.count(rerun.points(), ceiling);
-    return Optional.of(new Way(manner, leg, rerun, idle));
+        IdleMovements.count(rerun.actions(), IdleMovements.Least.of(assignment.policy()))
+            + Creeping.count(rerun.points(), ceiling, practice.creeping().metresPerSecond());
+    return Optional.of(new Way(manner, leg, rerun, idle, practice.movement()));
   }
 
   /** Close under the ceiling, and no coasting that only spares energy. */

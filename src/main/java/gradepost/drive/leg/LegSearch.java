@@ -18,9 +18,6 @@ import org.jspecify.annotations.Nullable;
 final class LegSearch {
   private static final double TOLERANCE_M = 0.05;
 
-  /** Longest coasting that stands in for a brake application before a reduction. */
-  private static final double LONGEST_COAST_S = 45;
-
   /** A jump of the margin by more than this is a power-on that had better not been made. */
   private static final double JUMP_M = 3;
 
@@ -65,7 +62,9 @@ final class LegSearch {
               start.capUntilM(),
               noPowerFrom,
               noPowerTo);
-      SpeedLossMonitor slowest = new SpeedLossMonitor(noPowerFrom, noPowerTo);
+      SpeedLossMonitor slowest =
+          new SpeedLossMonitor(
+              noPowerFrom, noPowerTo, assignment.policy().practice().power().sparedKeeps());
       RunStates line = new RunStates();
       line.addAll(start.line());
       stepper.record(
@@ -148,7 +147,7 @@ final class LegSearch {
     }
     double under = assignment.policy().margins().underSpeed().metresPerSecond();
     double wanted = Math.max(target.speedMps() - under, 0.5 * target.speedMps());
-    double low = Math.max(from, end - LONGEST_COAST_S * 40);
+    double low = Math.max(from, end - longestCoastS() * 40);
     double high = Math.min(end, aim);
     low = longestCoastFrom(line, low, high);
     double atLow = coastMargin(line, low, aim, wanted);
@@ -167,10 +166,14 @@ final class LegSearch {
     double startS = stepper.timeS();
     stepper.shutOff();
     StopReason ended = stepper.advance(until.clear().place(aim));
-    if (checking || ended != StopReason.PLACE || stepper.timeS() - startS > LONGEST_COAST_S) {
+    if (checking || ended != StopReason.PLACE || stepper.timeS() - startS > longestCoastS()) {
       return null;
     }
     return new NextBraking(index, aim, x, x, true, false, free, line);
+  }
+
+  private double longestCoastS() {
+    return assignment.policy().practice().power().longestCoast().seconds();
   }
 
   /**
@@ -179,7 +182,7 @@ final class LegSearch {
    */
   private double longestCoastFrom(RunStates line, double low, double high) {
     line.pickUp(stepper, high);
-    double longerAgo = line.lastBefore(stepper.timeS() - LONGEST_COAST_S - 1).atM();
+    double longerAgo = line.lastBefore(stepper.timeS() - longestCoastS() - 1).atM();
     if (longerAgo < low || line.brakesFrom(low)) {
       return low;
     }

@@ -4,14 +4,19 @@ import gradepost.motion.Recorder;
 
 /** Watches how much speed is lost where power is spared. */
 final class SpeedLossMonitor implements Recorder {
-  private static final double KEPT = 0.6;
-
   private final double fromM;
   private final double toM;
+  private final double keeps;
   private double firstMps = Double.NaN;
   private boolean lost;
 
-  SpeedLossMonitor(double fromM, double toM) {
+  /**
+   * Over a stretch of the run.
+   *
+   * @param keeps the share of its speed that a train keeps at least
+   */
+  SpeedLossMonitor(double fromM, double toM, double keeps) {
+    this.keeps = keeps;
     this.fromM = fromM;
     this.toM = toM;
   }
@@ -20,7 +25,7 @@ final class SpeedLossMonitor implements Recorder {
   public void point(double timeS, double atM, double speedMps, double pressurePa, int notch) {
     if (atM >= fromM && atM <= toM) {
       firstMps = Double.isNaN(firstMps) ? speedMps : firstMps;
-      lost |= speedMps < KEPT * firstMps;
+      lost |= speedMps < keeps * firstMps;
     }
   }
 

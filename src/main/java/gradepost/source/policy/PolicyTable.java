@@ -7,6 +7,7 @@ import static gradepost.yaml.Common.length;
 import gradepost.policy.AdhesionCase;
 import gradepost.policy.Margins;
 import gradepost.policy.Policy;
+import gradepost.policy.Practice;
 import gradepost.policy.RunRules;
 import gradepost.policy.SafeSide;
 import gradepost.policy.Scatter;
@@ -207,6 +208,12 @@ public final class PolicyTable {
   static final Key<Scatter> SPREAD =
       Key.optional("spread", SPREAD_SHAPE, "What braking is drawn from to show its spread.");
 
+  static final Key<Practice> PRACTICE =
+      Key.optional(
+          "practice",
+          PracticeTable.PRACTICE_SHAPE,
+          "How a driver is taken to use power and brake where no rule says it.");
+
   static final Key<SignOffRules> SIGN_OFF =
       Key.optional(
           "sign-off",
@@ -228,6 +235,7 @@ public final class PolicyTable {
                   RESTRICTION,
                   TERMINAL,
                   RUN,
+                  PRACTICE,
                   SPREAD,
                   SIGN_OFF,
                   CantTables.TRACK),
@@ -250,7 +258,8 @@ public final class PolicyTable {
         v.find(SPREAD),
         Purposes.of(v),
         v.find(SIGN_OFF),
-        v.find(CantTables.TRACK).orElse(CantLimits.USUAL));
+        v.find(CantTables.TRACK).orElse(CantLimits.USUAL),
+        v.find(PRACTICE).orElse(Practice.USUAL));
   }
 
   private static void lowerFurther(Values v, Key<Said<Speed>> near, Key<Said<Speed>> far) {

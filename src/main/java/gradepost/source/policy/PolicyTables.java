@@ -54,6 +54,15 @@ final class PolicyTables {
     return Key.required(name, shape, description);
   }
 
+  /** A value that may be left out, with its purpose if it is given. */
+  static <T> Key<Said<T>> usual(
+      String name, ValueType<T> kind, T fallback, String fallbackText, String description) {
+    Key<T> value = Key.required("value", kind, description);
+    ObjectSchema<Said<T>> shape =
+        ObjectSchema.of(name, List.of(value, FOR), v -> new Said<>(v.get(value), v.get(FOR)));
+    return Key.preset(name, shape, new Said<>(fallback, ""), fallbackText, description);
+  }
+
   static Scalar.Quantity<Speed> difference() {
     return Common.speed("0 km/h", "60 km/h");
   }

@@ -24,9 +24,9 @@ class IdleMovementsTest {
             at(30, new Command.ShutOff()),
             at(40, new Command.Brake(1e5, Command.Stage.FIRST)));
     // 7.9 s and none of power, and power again after 2.1 s.
-    assertThat(IdleMovements.count(actions, 8, 3)).isEqualTo(3);
-    assertThat(IdleMovements.count(actions, 7, 3)).isEqualTo(2);
-    assertThat(IdleMovements.count(List.of(), 8, 3)).isZero();
+    assertThat(IdleMovements.count(actions, least(8))).isEqualTo(3);
+    assertThat(IdleMovements.count(actions, least(7))).isEqualTo(2);
+    assertThat(IdleMovements.count(List.of(), least(8))).isZero();
   }
 
   @Test
@@ -42,7 +42,7 @@ class IdleMovementsTest {
             at(36, new Command.Brake(1e5, Command.Stage.FIRST)),
             at(39, new Command.Brake(2e5, Command.Stage.MAIN)));
     // After 0.5 s, after 6 s, and one that is still on.
-    assertThat(IdleMovements.count(actions, 8, 3)).isEqualTo(3);
+    assertThat(IdleMovements.count(actions, least(8))).isEqualTo(3);
   }
 
   @Test
@@ -54,10 +54,15 @@ class IdleMovementsTest {
             at(20, new Command.Brake(1e5, Command.Stage.FIRST)),
             at(23, new Command.Brake(2e5, Command.Stage.MAIN)),
             at(24, new Command.Release()));
-    assertThat(IdleMovements.count(actions, 8, 3)).isEqualTo(1);
+    assertThat(IdleMovements.count(actions, least(8))).isEqualTo(1);
   }
 
   private static Action at(double timeS, Command command) {
     return new Action(1, new Trigger.AtPlace(100 * timeS), command, 100 * timeS, 10, timeS);
+  }
+
+  /** A brake let go for 8 s and power off for 5 s at least. */
+  private static IdleMovements.Least least(double powerS) {
+    return new IdleMovements.Least(powerS, 3, 8, 5);
   }
 }

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 
 @Tag("slow")
 class CreepingTest {
+  private static final double SLOW_MPS = 5.4;
   private static final double MPH = 0.44704;
 
   private static Ceiling ceiling(Assignment assignment) {
@@ -40,9 +41,9 @@ class CreepingTest {
             .findFirst()
             .orElseThrow()
             .fromM();
-    assertThat(Creeping.count(coasting(fast + 1, 8, 30), ceiling)).isEqualTo(1);
-    assertThat(Creeping.count(coasting(fast + 1, 8, 6), ceiling)).isZero();
-    assertThat(Creeping.count(coasting(fast + 1, 20, 30), ceiling)).isZero();
+    assertThat(Creeping.count(coasting(fast + 1, 8, 30), ceiling, SLOW_MPS)).isEqualTo(1);
+    assertThat(Creeping.count(coasting(fast + 1, 8, 6), ceiling, SLOW_MPS)).isZero();
+    assertThat(Creeping.count(coasting(fast + 1, 20, 30), ceiling, SLOW_MPS)).isZero();
   }
 
   /** Where the permissible speed itself is low, a low speed is none. */
@@ -51,7 +52,7 @@ class CreepingTest {
     List<String> creeping = new ArrayList<>();
     for (Assignment assignment : DemoPlans.assignments()) {
       Plan plan = DemoPlans.plan(assignment);
-      long count = Creeping.count(plan.trace().points(), ceiling(assignment));
+      long count = Creeping.count(plan.trace().points(), ceiling(assignment), SLOW_MPS);
       if (count > 0) {
         creeping.add(assignment.direction() + " " + assignment.formation().name() + ": " + count);
       }

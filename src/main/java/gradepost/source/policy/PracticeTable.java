@@ -1,0 +1,222 @@
+package gradepost.source.policy;
+
+import static gradepost.source.policy.PolicyTables.difference;
+import static gradepost.source.policy.PolicyTables.usual;
+import static gradepost.yaml.Common.length;
+
+import gradepost.policy.BrakePractice;
+import gradepost.policy.PowerPractice;
+import gradepost.policy.Practice;
+import gradepost.policy.WarningPractice;
+import gradepost.source.policy.PolicyTables.Said;
+import gradepost.units.Acceleration;
+import gradepost.units.Length;
+import gradepost.units.QuantityKind;
+import gradepost.units.Span;
+import gradepost.units.Speed;
+import gradepost.yaml.Key;
+import gradepost.yaml.ObjectSchema;
+import gradepost.yaml.Scalar;
+import gradepost.yaml.Values;
+import java.util.List;
+
+/** The keys of driving practice: whatever is left out has its usual value. */
+final class PracticeTable {
+  private static final Scalar.Quantity<Acceleration> RATE =
+      Scalar.Quantity.of(QuantityKind.ACCELERATION, "0.01 m/s2", "0.5 m/s2");
+  private static final Scalar.Quantity<Double> SHARE = percent("10 %", "100 %");
+  private static final Scalar.Quantity<Span> TIME = time("5 min");
+
+  static final Key<Said<Acceleration>> EASED =
+      usual(
+          "eased-deceleration",
+          RATE,
+          BrakePractice.USUAL.eased(),
+          "0.12 m/s2",
+          "An eased brake still slows the train by this at least.");
+  static final Key<Said<Speed>> FELT_ABOVE =
+      usual(
+          "first-felt-above",
+          difference(),
+          BrakePractice.USUAL.feltAbove(),
+          "18 km/h",
+          "The first application is felt this much above the speed aimed for.");
+  static final Key<Said<Double>> LOWEST_AIM =
+      usual(
+          "lowest-aim",
+          SHARE,
+          BrakePractice.USUAL.lowestAim(),
+          "70 %",
+          "A brake aims no lower than this share of a lower speed.");
+  static final Key<Said<Double>> LOWEST_RELEASE =
+      usual(
+          "lowest-release",
+          SHARE,
+          BrakePractice.USUAL.lowestRelease(),
+          "50 %",
+          "No brake is kept on to below this share of a lower speed, to spare another braking.");
+  static final Key<Said<Acceleration>> STAYS_ON =
+      usual(
+          "stays-on-from",
+          RATE,
+          BrakePractice.USUAL.staysOnFrom(),
+          "0.06 m/s2",
+          "The brake stays on past a board where the train would gather speed by more than this.");
+  static final Key<Said<Span>> BRAKE_OFF =
+      usual(
+          "brake-off-at-least",
+          TIME,
+          BrakePractice.USUAL.offAtLeast(),
+          "8 s",
+          "A brake is not let go for less than this.");
+  static final Key<Said<Span>> HELD_LEAST =
+      usual(
+          "first-held-at-least",
+          TIME,
+          BrakePractice.USUAL.firstHeldLeast(),
+          "2 s",
+          "The first application is held this long at least, where its time is changed to stop at the mark.");
+  static final Key<Said<Span>> HELD_LONGER =
+      usual(
+          "first-held-longer",
+          time("60 s"),
+          BrakePractice.USUAL.firstHeldLonger(),
+          "25 s",
+          "The first application is held this much longer than the technique says at most.");
+  static final Key<Said<Acceleration>> GAIN =
+      usual(
+          "gain-at-least",
+          RATE,
+          PowerPractice.USUAL.gain(),
+          "0.12 m/s2",
+          "A notch gains speed where it gives this against the rise ahead.");
+  static final Key<Said<Acceleration>> HOLD =
+      usual(
+          "hold-at-least",
+          RATE,
+          PowerPractice.USUAL.hold(),
+          "0.04 m/s2",
+          "A notch holds speed where it gives this against the rise ahead.");
+  static final Key<Said<Acceleration>> CHECK =
+      usual(
+          "check-at-least",
+          RATE,
+          PowerPractice.USUAL.check(),
+          "0.08 m/s2",
+          "A checking application slows the train by this at least.");
+  static final Key<Said<Span>> LONGEST_COAST =
+      usual(
+          "longest-coast",
+          TIME,
+          PowerPractice.USUAL.longestCoast(),
+          "45 s",
+          "Coasting stands in for a brake before a lower speed for no longer than this.");
+  static final Key<Said<Double>> COAST_KEEPS =
+      usual(
+          "coast-keeps",
+          SHARE,
+          PowerPractice.USUAL.coastKeeps(),
+          "75 %",
+          "Coasting before a braking point ends where the speed has fallen to this share.");
+  static final Key<Said<Double>> SPARED_KEEPS =
+      usual(
+          "spared-power-keeps",
+          SHARE,
+          PowerPractice.USUAL.sparedKeeps(),
+          "60 %",
+          "Power is spared only where the train keeps this share of its speed.");
+  static final Key<Said<Span>> POWER_OFF =
+      usual(
+          "power-off-at-least",
+          TIME,
+          PowerPractice.USUAL.offAtLeast(),
+          "5 s",
+          "Power that comes off stays off for this at least.");
+  static final Key<Said<Double>> MOVEMENT =
+      usual(
+          "movement-worth",
+          percent("0 %", "50 %"),
+          PowerPractice.USUAL.movement(),
+          "3 %",
+          "What a movement of the handles is worth, as a share of the energy of a leg.");
+  static final Key<Said<Speed>> CREEPING =
+      usual(
+          "creeping-below",
+          difference(),
+          PowerPractice.USUAL.creeping(),
+          "19.44 km/h",
+          "No train coasts slower than this for long, where twice that is permissible.");
+  static final Key<Said<Length>> ANNOUNCED =
+      usual(
+          "junction-announced-within",
+          length("0 m", "5 km"),
+          WarningPractice.USUAL.announcedWithin(),
+          "1 km",
+          "A junction signal announces pointwork that lies no further behind it.");
+  static final Key<Said<Double>> LATE =
+      usual(
+          "late-share",
+          percent("0 %", "100 %"),
+          WarningPractice.USUAL.late(),
+          "16 %",
+          "Of runs in which nothing is corrected no more than this share should be late at a board.");
+
+  static final ObjectSchema<Practice> PRACTICE_SHAPE =
+      ObjectSchema.of(
+          "driving practice",
+          List.of(
+              EASED,
+              FELT_ABOVE,
+              LOWEST_AIM,
+              LOWEST_RELEASE,
+              STAYS_ON,
+              BRAKE_OFF,
+              HELD_LEAST,
+              HELD_LONGER,
+              GAIN,
+              HOLD,
+              CHECK,
+              LONGEST_COAST,
+              COAST_KEEPS,
+              SPARED_KEEPS,
+              POWER_OFF,
+              MOVEMENT,
+              CREEPING,
+              ANNOUNCED,
+              LATE),
+          PracticeTable::build);
+
+  private static Practice build(Values v) {
+    return new Practice(
+        new BrakePractice(
+            v.get(EASED).value(),
+            v.get(FELT_ABOVE).value(),
+            v.get(LOWEST_AIM).value(),
+            v.get(LOWEST_RELEASE).value(),
+            v.get(STAYS_ON).value(),
+            v.get(BRAKE_OFF).value(),
+            v.get(HELD_LEAST).value(),
+            v.get(HELD_LONGER).value()),
+        new PowerPractice(
+            v.get(GAIN).value(),
+            v.get(HOLD).value(),
+            v.get(CHECK).value(),
+            v.get(LONGEST_COAST).value(),
+            v.get(COAST_KEEPS).value(),
+            v.get(SPARED_KEEPS).value(),
+            v.get(POWER_OFF).value(),
+            v.get(MOVEMENT).value(),
+            v.get(CREEPING).value()),
+        new WarningPractice(v.get(ANNOUNCED).value(), v.get(LATE).value()));
+  }
+
+  private static Scalar.Quantity<Double> percent(String least, String most) {
+    return Scalar.Quantity.of(QuantityKind.PERCENT, least, most);
+  }
+
+  private static Scalar.Quantity<Span> time(String most) {
+    return Scalar.Quantity.of(QuantityKind.TIME, "0 s", most);
+  }
+
+  private PracticeTable() {}
+}

@@ -1,0 +1,122 @@
+package gradepost.drive;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import gradepost.drive.check.IdleMovements;
+import gradepost.plan.Action;
+import gradepost.policy.BrakePractice;
+import gradepost.policy.PowerPractice;
+import gradepost.policy.Practice;
+import gradepost.route.place.Direction;
+import gradepost.task.Assignment;
+import gradepost.units.Acceleration;
+import gradepost.units.Span;
+import gradepost.units.Speed;
+import java.lang.reflect.RecordComponent;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Property: a value of driving practice that the policy gives shapes what is driven. */
+@Tag("slow")
+class PracticeReachesPlanTest {
+  private static final Map<String, List<Action>> USUAL = new HashMap<>();
+
+  static Stream<Arguments> changes() {
+    return Stream.of(
+        brake("eased", new Acceleration(0.4)),
+        brake("lowestAim", 1.0),
+        brake("lowestRelease", 1.0),
+        brake("staysOnFrom", new Acceleration(0.01)),
+        brake("firstHeldLeast", new Span(20)),
+        power("gain", new Acceleration(0.4)),
+        power("hold", new Acceleration(0.4)),
+        power("check", new Acceleration(0.4)),
+        power("longestCoast", new Span(0)),
+        power("coastKeeps", 1.0),
+        power("sparedKeeps", 1.0),
+        power("offAtLeast", new Span(120)),
+        power("movement", 0.5),
+        power("creeping", new Speed(15)));
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("changes")
+  void anotherValueGivesAnotherPlan(String what, Practice other) {
+    List<String> different = new ArrayList<>();
+    for (Direction direction : Direction.values()) {
+      for (String formation : List.of("4-car", "8-car")) {
+        if (different.isEmpty()
+            && !driven(direction, formation, other)
+                .equals(
+                    USUAL.computeIfAbsent(
+                        direction + formation,
+                        k -> driven(direction, formation, Practice.USUAL)))) {
+          different.add(direction + formation);
+        }
+      }
+    }
+    assertThat(different).as(what).isNotEmpty();
+  }
+
+  /** Where an eased brake is to slow the train so much that the first application must too. */
+  @Test
+  void aFirstApplicationIsFeltAboveTheAimAsThePolicySays() {
+    BrakePractice strong = with(BrakePractice.USUAL, "eased", new Acceleration(0.45));
+    Practice atAim = Practice.USUAL.with(with(strong, "feltAbove", new Speed(0)));
+    Practice farAbove = Practice.USUAL.with(with(strong, "feltAbove", new Speed(60 / 3.6)));
+    assertThat(driven(Direction.FORWARD, "4-car", farAbove))
+        .isNotEqualTo(driven(Direction.FORWARD, "4-car", atAim));
+  }
+
+  @Test
+  void whatADriverKeepsToAtLeastIsThePolicys() {
+    BrakePractice brake = with(BrakePractice.USUAL, "offAtLeast", new Span(60));
+    PowerPractice power = with(PowerPractice.USUAL, "offAtLeast", new Span(70));
+    IdleMovements.Least least =
+        IdleMovements.Least.of(Mill.policy().with(Practice.USUAL.with(brake).with(power)));
+    assertThat(least.brakeOffS()).isEqualTo(60);
+    assertThat(least.powerOffS()).isEqualTo(70);
+  }
+
+  private static List<Action> driven(Direction direction, String formation, Practice practice) {
+    Assignment mill = Mill.assignment(direction, formation);
+    return Planner.plan(mill.with(mill.policy().with(practice))).approaches().stream()
+        .flatMap(a -> a.actions().stream())
+        .toList();
+  }
+
+  private static Arguments brake(String what, Object value) {
+    return Arguments.of(what, Practice.USUAL.with(with(BrakePractice.USUAL, what, value)));
+  }
+
+  private static Arguments power(String what, Object value) {
+    return Arguments.of(what, Practice.USUAL.with(with(PowerPractice.USUAL, what, value)));
+  }
+
+  /** A record with another value in one of its components. */
+  private static <R extends Record> R with(R usual, String component, Object value) {
+    try {
+      List<Class<?>> types = new ArrayList<>();
+      List<Object> values = new ArrayList<>();
+      for (RecordComponent each : usual.getClass().getRecordComponents()) {
+        types.add(each.getType());
+        values.add(each.getName().equals(component) ? value : each.getAccessor().invoke(usual));
+      }
+      assertThat(values).contains(value);
+      @SuppressWarnings("unchecked")
+      Class<R> kind = (Class<R>) usual.getClass();
+      return kind.getDeclaredConstructor(types.toArray(new Class<?>[0]))
+          .newInstance(values.toArray());
+    } catch (ReflectiveOperationException e) {
+      throw new LinkageError("a record can be made anew", e);
+    }
+  }
+}
