@@ -19,6 +19,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -27,6 +28,7 @@ import org.junit.jupiter.api.io.TempDir;
  * format number yet. Its pack has two directions; issue 2 took in a restriction on the Up. Of the
  * archive only the inputs are kept.
  */
+@Tag("slow")
 class KeptRegisterTest {
   private static final Path KEPT = Path.of("src/test/resources/gradepost/app/register-format-1");
   private static final Clock DECEMBER =

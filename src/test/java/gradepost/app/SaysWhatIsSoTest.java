@@ -21,12 +21,14 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
  * Property: what the papers of the small lines say is so by the data, worked out here without the
  * code that says it.
  */
+@Tag("slow")
 class SaysWhatIsSoTest {
   private static final Pattern MILEAGE =
       Pattern.compile("(\\d+m \\d\\d(\\.\\d)?ch|\\d+\\.\\d+ km)");

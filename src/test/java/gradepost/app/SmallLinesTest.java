@@ -11,10 +11,12 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Property: the small lines are read as they are meant, and all but one can be driven. */
+@Tag("slow")
 class SmallLinesTest {
   private static final Progress SILENT =
       new Progress() {

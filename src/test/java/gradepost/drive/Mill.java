@@ -76,7 +76,7 @@ public final class Mill {
     return new Extent(at(m1, c1), at(m2, c2));
   }
 
-  static Route route() {
+  public static Route route() {
     return new Route(
         "Mill line",
         "invented",

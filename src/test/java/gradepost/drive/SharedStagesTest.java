@@ -13,12 +13,14 @@ import gradepost.task.Targets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
  * Property: a way that takes over the stages in which a way near it is alike is the same, to the
  * last bit, as when it is worked out alone.
  */
+@Tag("slow")
 class SharedStagesTest {
   @Test
   @SuppressWarnings("ReferenceEquality") // shared: the very same stage

@@ -19,11 +19,13 @@ import gradepost.units.Span;
 import gradepost.units.Speed;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
  * Property: what is drawn differs from the plan by the scatter alone, and is measured at the board.
  */
+@Tag("slow")
 class SpreadTest {
   private static final Span AT_ONCE = new Span(0);
 

@@ -20,9 +20,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Property: what is seen of a run is what was done on it. */
+@Tag("slow")
 class RideJudgeTest {
   private static final List<Plan> PLANS = new ArrayList<>();
 

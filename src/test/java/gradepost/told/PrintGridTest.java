@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import gradepost.drive.Mill;
 import gradepost.route.Path;
 import gradepost.route.TwoSections;
 import gradepost.route.place.Direction;
@@ -130,6 +131,24 @@ class PrintGridTest {
     PrintedPlace.Mileage post = new PrintedPlace.Mileage("Hill", 5 * 80 + 28, false);
     assertThat(MILES.text(post)).isEqualTo("5m 28ch");
     assertThat(MILES.text(new PrintedPlace.Landmark("mill", post))).isEqualTo("5m 28ch");
+  }
+
+  /** A landmark stands where it stands, whatever mileage is printed beside it. */
+  @Test
+  void aLandmarkMeansItsOwnPlace() {
+    Path path = new Path(Mill.route(), Direction.FORWARD);
+    PrintGrid grid = new PrintGrid(path);
+    double hut = 21 * Exact.CHAIN_M;
+    PrintedPlace told = grid.landmark("hut 21", hut, 9000);
+    assertThat(told)
+        .isEqualTo(
+            new PrintedPlace.Landmark("hut 21", new PrintedPlace.Mileage("Mill line", 21, false)));
+    assertThat(grid.metres(told, 9000)).isCloseTo(hut, within(HAIR));
+    assertThat(grid.landmark("hut 21", hut, hut + 50)).isEqualTo(grid.placeTo(hut, hut + 50));
+    PrintedPlace moved = grid.landmark("hut 21", hut + Exact.CHAIN_M, 9000);
+    assertThatThrownBy(() -> grid.metres(moved, 9000)).hasMessageContaining("no such landmark");
+    PrintedPlace renamed = grid.landmark("barn", hut, 9000);
+    assertThatThrownBy(() -> grid.metres(renamed, 9000)).hasMessageContaining("barn");
   }
 
   /** 20 m/s are 44.74 mph, and 72 km/h exactly. */

@@ -8,9 +8,11 @@ import gradepost.briefing.Messages;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Property: what concerns one direction or formation alone stands on its own papers only. */
+@Tag("slow")
 class OwnPaperTest {
   @Test
   void itemsAndAcceptedFindingsStandWhereTheyBelong() throws Exception {

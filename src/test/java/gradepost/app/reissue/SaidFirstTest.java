@@ -19,9 +19,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Property: a cover does not say of a restriction what was true in an earlier issue only. */
+@Tag("slow")
 class SaidFirstTest extends Changes {
   private static final String EASED =
       "reference: T 26/104, status: eased, from: 13m 20ch, to: 13m 04ch, lines: [Single],"

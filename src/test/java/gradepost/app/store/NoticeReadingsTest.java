@@ -18,10 +18,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Property: on the way of a notice each state of a pack is read once. */
+@Tag("slow")
 class NoticeReadingsTest {
   @TempDir Path folder;
   private Path routes;

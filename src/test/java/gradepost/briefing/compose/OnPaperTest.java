@@ -27,6 +27,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -34,6 +35,7 @@ import org.junit.jupiter.api.Test;
  * comparison of issues and the identity of the sheet say alike whether the driver is told something
  * else.
  */
+@Tag("slow")
 class OnPaperTest {
   /** Less than any printed step, and more than arithmetic leaves. */
   private static final double HAIR = 1e-9;

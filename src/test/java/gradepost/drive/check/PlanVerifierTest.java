@@ -9,9 +9,11 @@ import gradepost.plan.Action;
 import gradepost.plan.Plan;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Property: what is printed is enough to drive the run that was planned. */
+@Tag("slow")
 class PlanVerifierTest {
   /** A place that was planned to the metre from one target may be told from another. */
   private static final double SAME_M = 1;

@@ -28,9 +28,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Property: a notice written out and read again is the same notice, in YAML and in CSV. */
+@Tag("slow")
 class NoticeTextTest {
   private static final Route ROUTE =
       ((Reading.Good<Route>) Fixture.good().sources().route(Fixture.ROUTE)).value();
