@@ -43,7 +43,7 @@ public final class PlanVerifier {
    */
   public List<PlanFailure> failures(InstructionSet told) {
     ToldInstructions instructions =
-        ToldInstructions.of(assignment.path(), Targets.of(assignment, ceiling), told);
+        ToldInstructions.of(assignment, Targets.of(assignment, ceiling), told);
     InstructionRun run = run(instructions);
     List<PlanFailure> failures = new ArrayList<>(run.failures());
     for (Target target : instructions.numbers().keySet()) {
@@ -59,7 +59,7 @@ public final class PlanVerifier {
 
   /** The run itself. */
   public InstructionRun run(InstructionSet told) {
-    return run(ToldInstructions.of(assignment.path(), Targets.of(assignment, ceiling), told));
+    return run(ToldInstructions.of(assignment, Targets.of(assignment, ceiling), told));
   }
 
   private InstructionRun run(ToldInstructions instructions) {

@@ -4,7 +4,8 @@ import gradepost.plan.Command;
 import gradepost.plan.Instruction;
 import gradepost.plan.Telling;
 import gradepost.plan.Trigger;
-import gradepost.route.Path;
+import gradepost.stock.BrakeControl;
+import gradepost.task.Assignment;
 import gradepost.task.Target;
 import gradepost.told.InstructionSet;
 import gradepost.told.InstructionSheet;
@@ -15,7 +16,9 @@ import gradepost.told.PrintedOrder;
 import gradepost.told.PrintedPlace;
 import gradepost.told.PrintedStep;
 import gradepost.told.PrintedTrigger;
+import gradepost.units.Pressure;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -54,8 +57,9 @@ public record ToldInstructions(
    * @param targets of the run, in order of travel
    * @throws IllegalArgumentException for a sheet whose target is none of them
    */
-  public static ToldInstructions of(Path path, List<Target> targets, InstructionSet told) {
-    PrintGrid grid = new PrintGrid(path);
+  public static ToldInstructions of(
+      Assignment assignment, List<Target> targets, InstructionSet told) {
+    PrintGrid grid = new PrintGrid(assignment.path());
     Map<Target, Integer> numbers = new LinkedHashMap<>();
     List<Instruction> all = new ArrayList<>();
     List<Optional<Braking>> brakings = new ArrayList<>();
@@ -73,7 +77,9 @@ public record ToldInstructions(
           .filter(t -> t.ofApproach().isEmpty() || t.equals(own.get(own.size() - 1)))
           .forEach(t -> numbers.put(t, sheet.number()));
       List<Instruction> instructions = new ArrayList<>();
-      brakings.add(new OfSheet(sheet, own, grid).into(instructions, all.size()));
+      brakings.add(
+          new OfSheet(sheet, own, grid, assignment.stock().service().control())
+              .into(instructions, all.size()));
       all.addAll(instructions);
     }
     return new ToldInstructions(all, numbers, brakings);
@@ -92,7 +98,8 @@ public record ToldInstructions(
   }
 
   /** Those of one sheet. */
-  private record OfSheet(InstructionSheet sheet, List<Target> targets, PrintGrid grid) {
+  private record OfSheet(
+      InstructionSheet sheet, List<Target> targets, PrintGrid grid, BrakeControl control) {
     /**
      * Adds them, and gives the braking for the sheet's own target.
      *
@@ -180,7 +187,7 @@ public record ToldInstructions(
           });
     }
 
-    private static Command command(PrintedCommand does) {
+    private Command command(PrintedCommand does) {
       return does.match(
           new PrintedCommand.Cases<Command>() {
             @Override
@@ -195,7 +202,7 @@ public record ToldInstructions(
 
             @Override
             public Command brake(PrintedCommand.Brake brake) {
-              return new Command.Brake(brake.pressure().pascals(), stage(brake.stage()));
+              return new Command.Brake(asked(brake.pressure().pascals()), stage(brake.stage()));
             }
 
             @Override
@@ -208,6 +215,17 @@ public record ToldInstructions(
               return new Command.Stand();
             }
           });
+    }
+
+    /** A brake with steps is set to the step whose pressure is printed. */
+    private double asked(double pascals) {
+      return control.match(
+          any -> pascals,
+          steps ->
+              steps.pressures().stream()
+                  .map(Pressure::pascals)
+                  .min(Comparator.comparingDouble(p -> Math.abs(p - pascals)))
+                  .orElse(pascals));
     }
 
     private static Command.Stage stage(PrintedCommand.Stage stage) {

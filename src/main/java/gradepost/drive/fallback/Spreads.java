@@ -56,7 +56,7 @@ public final class Spreads {
    */
   public List<Optional<Spread>> of(Ceiling ceiling, InstructionSet told) {
     ToldInstructions instructions =
-        ToldInstructions.of(assignment.path(), Targets.of(assignment, ceiling), told);
+        ToldInstructions.of(assignment, Targets.of(assignment, ceiling), told);
     InstructionRun run = new InstructionRun(assignment, bench, ceiling);
     run.keep(
         instructions.brakings().stream()
