@@ -90,6 +90,7 @@ record Braking(
   private static Braking of(Assignment assignment, TrainModels bench, Target target, double aim) {
     Policy policy = assignment.policy();
     UnitStyle units = assignment.route().units();
+    double gaugePa = units.pressureStepPa();
     TrainBrake rig = bench.service(target);
     boolean stop = target.standsThere();
     Technique technique = stop ? policy.stopping() : policy.restriction();
@@ -107,13 +108,14 @@ record Braking(
       to[i] =
           pressure == 0
               ? 0
-              : Pressures.atLeast(
+              : Pressures.asked(
                   assignment.stock().service(),
-                  Math.max(pressure, easedPa(assignment, bench, target.atM(), speed)));
+                  Math.max(pressure, easedPa(assignment, bench, target.atM(), speed)),
+                  gaugePa);
       at[i] = to[i] == 0 && !stop ? Math.min(speed, target.speedMps()) : speed;
     }
     double firstPa =
-        Pressures.atLeast(
+        Pressures.asked(
             assignment.stock().service(),
             Math.max(
                 technique.first().pascals(),
@@ -121,7 +123,8 @@ record Braking(
                     assignment,
                     bench,
                     target.atM() - 40,
-                    aim + practice(assignment).feltAbove().metresPerSecond())));
+                    aim + practice(assignment).feltAbove().metresPerSecond())),
+            gaugePa);
     return new Braking(
         rig,
         aim,

@@ -8,18 +8,29 @@ import java.util.List;
 /** Which pressures can be asked of a brake. */
 public final class Pressures {
 
-  /** The lightest one that can be asked for and is not below {@code pascals}; full if none is. */
-  public static double atLeast(BrakeSystem system, double pascals) {
+  /** Nearer than this to a step of the gauge, a pressure is on it. */
+  private static final double ON_STEP_PA = 1e-3;
+
+  /**
+   * The one that is asked for where {@code pascals} is stated: of a brake with steps the lightest
+   * that is not below it, full if none is; of any other the nearest that the gauge can show.
+   */
+  public static double asked(BrakeSystem system, double pascals, double stepPa) {
     return system
         .control()
         .match(
-            any -> Math.min(pascals, system.full().pascals()),
+            any -> onGauge(Math.min(pascals, system.full().pascals()), stepPa),
             steps ->
                 steps.pressures().stream()
                     .mapToDouble(Pressure::pascals)
                     .filter(p -> p >= pascals - 1)
                     .min()
                     .orElse(system.full().pascals()));
+  }
+
+  private static double onGauge(double pascals, double stepPa) {
+    double shown = Math.max(1, Math.round(pascals / stepPa)) * stepPa;
+    return Math.abs(shown - pascals) < ON_STEP_PA ? pascals : shown;
   }
 
   /**
@@ -45,7 +56,11 @@ public final class Pressures {
     return system
         .control()
         .match(
-            any -> mains(Math.round(firstPa / stepPa), Math.round(mostPa / stepPa), stepPa),
+            any ->
+                mains(
+                    Math.round(firstPa / stepPa),
+                    (long) Math.floor(mostPa / stepPa + 1e-9),
+                    stepPa),
             steps -> mains(steps.pressures(), firstPa, mainPa));
   }
 

@@ -249,6 +249,9 @@ final class DriverRules {
     double slows = assignment.policy().practice().power().check().metresPerSecond2();
     double needed = bench.servicePressurePa(speedMps, steepest + slows, step);
     double least = run().checkPressure().pascals();
-    return Pressures.atLeast(assignment.stock().service(), Math.max(least, needed));
+    return Pressures.asked(
+        assignment.stock().service(),
+        Math.max(least, needed),
+        assignment.route().units().pressureStepPa());
   }
 }

@@ -363,9 +363,10 @@ final class FreeRun {
       mode = Mode.COAST;
     } else if (ended == StopReason.TIME && stepper.accelerationMps2() > -0.01) {
       double more =
-          Pressures.atLeast(
+          Pressures.asked(
               assignment.stock().service(),
-              stepper.demandPa() + 5 * assignment.route().units().pressureStepPa());
+              stepper.demandPa() + 5 * assignment.route().units().pressureStepPa(),
+              assignment.route().units().pressureStepPa());
       stepper.brake(bench.slowing(), more);
       done(new Trigger.After(120), new Command.Brake(more, Command.Stage.CHECK));
     }
