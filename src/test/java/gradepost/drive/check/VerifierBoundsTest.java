@@ -3,6 +3,7 @@ package gradepost.drive.check;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import gradepost.drive.Arrangements;
 import gradepost.drive.Mill;
 import gradepost.drive.brake.TrainModels;
 import gradepost.plan.Action;
@@ -166,5 +167,30 @@ class VerifierBoundsTest {
     assertThat(movements(new Command.Power(0), BRAKE)).hasSize(1);
     assertThat(movements(new Command.Power(0), new Command.ShutOff(), BRAKE, new Command.Power(0)))
         .hasSize(1);
+  }
+
+  /**
+   * Full release only: the brake of this unit cannot be eased, and an ease is no movement of it.
+   */
+  @Test
+  void aBrakeThatOnlyReleasesWholeCannotBeEased() {
+    Assignment whole =
+        Arrangements.assignment(Direction.FORWARD, 0, Arrangements.onePipe(), Mill.policy());
+    TrainModels itsModels = new TrainModels(whole);
+    assertThat(itsModels.service().gradualRelease()).isFalse();
+    Ceiling ceiling = new Ceiling(List.of(new CeilingStep(0, 8000, LINE_MPS, "line")));
+    Command.Brake less = new Command.Brake(Pressure.ofPsi(8).pascals(), Command.Stage.EASE);
+    for (Command.Brake second : List.of(BRAKE, less)) {
+      instructions.clear();
+      add(new Trigger.Start(), new Command.Power(0));
+      add(new Trigger.SpeedUpTo(3), new Command.ShutOff());
+      add(new Trigger.After(1), BRAKE);
+      add(new Trigger.After(1), second);
+      InstructionRun run = new InstructionRun(whole, itsModels, ceiling);
+      run.run(Stops.markM(whole, whole.calls().get(0)), instructions, Map.of(target, 1));
+      assertThat(run.failures())
+          .filteredOn(f -> f instanceof PlanFailure.ForbiddenMovement)
+          .hasSize(second.equals(less) ? 1 : 0);
+    }
   }
 }
