@@ -1,12 +1,162 @@
 /**
- * How a leg, from one stand to the next, is driven.
+ * How a leg, from one stand to the next, is driven. This note is the design of the search.
  *
- * <p>Comes in: the train, its targets and the policy's rules. Goes out: instructions for the leg,
- * approach by approach. A dynamic programme over place, speed and handle proposes where power is
- * taken and taken off; a simulation under the rules turns each proposal into instructions that can
- * be printed; the best one that stands when it is run again is kept.
+ * <h2>In and out</h2>
  *
- * <p>Not promised: that no better way of driving exists.
+ * <p>In: the train, the targets up to the next stop, the permissible speed, and the policy's rules
+ * of driving. Out: {@link gradepost.drive.leg.ApproachSolution}, one for each target that is braked
+ * for, with instructions that can be printed. {@link gradepost.drive.leg.RunChooser} does this for
+ * every leg of a run: first from the marks, all legs side by side, then in the same manner from
+ * where the train really stands.
+ *
+ * <h2>The idea</h2>
+ *
+ * <p>There are two models of one leg. A coarse one, on a grid, is solved as a whole and says where
+ * to take power and how far: a {@link gradepost.drive.leg.ControlProfile}. An exact one, the
+ * simulation of {@link gradepost.motion}, drives that profile under the rules of driving, finds the
+ * braking points and moves everything to printable places. The grid only proposes where power is
+ * wanted, and up to which speed. Braking points, times and energy on paper never come from it, and
+ * no way of driving is taken that was not run again from its instructions.
+ *
+ * <h2>State and equation</h2>
+ *
+ * <p>{@link gradepost.drive.leg.LegCosts} is a dynamic programme. Its state is
+ *
+ * <ul>
+ *   <li>a place {@code k}: the start, the end, every edge of the rules, the aim of every target,
+ *       and between these equal parts of at most 50 m;
+ *   <li>a speed {@code v}: multiples of 0.3 m/s, and the highest speed allowed at that place;
+ *   <li>the handles {@code h}: 0 nothing on, 1 to N a power notch, N + 1 a checking application.
+ * </ul>
+ *
+ * <p>With a price {@code w} on a second (watts) and {@code m} on a handle movement (joules), the
+ * least cost from a state to the stand at the end obeys Bellman's equation
+ *
+ * <pre>
+ *   V(k, v, h) = min over arcs a of { J(a) + w t(a) + m n(a) + V(k', v', h') }
+ *   V(end, 0, 0) = 0
+ * </pre>
+ *
+ * <p>where J is the work at the wheel rim, t the time and n the movements of the arc. Every arc
+ * leads to a later place, or takes none and only moves a handle, so that one pass from the end to
+ * the start solves it. Between two columns V is read along a straight line; where one of them is
+ * out of reach, the nearer one counts.
+ *
+ * <h2>Arcs</h2>
+ *
+ * <p>{@link gradepost.drive.leg.LegSteps} works them out and {@link gradepost.drive.leg.LegTable}
+ * keeps them, since they are the same at every price:
+ *
+ * <ul>
+ *   <li><b>coast</b> over one segment; not where the rules want the speed checked;
+ *   <li><b>power</b> in a notch over one segment; it comes off by itself at the speed for that;
+ *   <li><b>notch up</b> from coasting to a notch, with the time for each notch and for no less than
+ *       the policy's shortest time of power; it may cover several segments, and costs a movement
+ *       for each notch. A higher notch may be taken later, on the grid in no time; a lower one only
+ *       by shutting off;
+ *   <li><b>shut off</b>, with as many whole segments of coasting as fit into the time that the
+ *       policy wants before a braking point;
+ *   <li><b>check</b> the speed with the brake, which takes hold after its lag; keep it on over one
+ *       segment; release it at the speed for that;
+ *   <li><b>brake</b> for a target, in one arc from where the brake goes on to the target. Where
+ *       that is, how long it takes and how many movements it needs is read from a {@link
+ *       gradepost.drive.brake.BrakeCurve}, worked out by simulation of the policy's technique,
+ *       every 0.5 m/s. So the dead times and the build-up of the brake do not have to be states. A
+ *       reduction may also be braked for to 1.4 or 2.8 m/s less. From one state at most {@link
+ *       gradepost.drive.leg.LegTable#BRAKINGS} brakings are kept.
+ * </ul>
+ *
+ * <p>Within an arc the speed is v' = sqrt(v² + 2 F s / M), with F at the middle speed of the arc
+ * (three passes), the force of the track at the middle of the segment ({@link
+ * gradepost.drive.leg.LegGrid}), and M the inertia with its rotating parts. The highest speed at a
+ * place is the lower of the permissible speed on either side and the speed from which every target
+ * ahead can still be braked for, as far as the grid tells.
+ *
+ * <h2>Prices</h2>
+ *
+ * <p>The task has limits: a running time (the fastest way's, and the policy's allowance) and few
+ * movements. The prices stand in their place, as Lagrange multipliers. Five prices of time from 0.5
+ * to 100 W/kg and two of a movement (3 and 25 J/kg) are tried; for each price of a movement the
+ * price of time is then halved three times, by its logarithm, between one that is too slow and one
+ * that is in time. That makes at most 16 solutions of the table for a leg. From each, the cheapest
+ * way is drawn forwards over real speeds, not columns. Where it leads nowhere, since V between
+ * columns is a guess, it goes back and takes the next best arc (at most 300 times).
+ *
+ * <h2>From a profile to instructions</h2>
+ *
+ * <p>{@link gradepost.drive.leg.LegPlanner} goes from approach to approach. {@link
+ * gradepost.drive.leg.FreeRun} drives as if nothing had to be braked for: power in sequence, where
+ * the profile has it and the rules allow it, the speed band, coasting, the brake where a falling
+ * grade needs it. {@link gradepost.drive.leg.LegSearch} looks, for every target ahead, for the last
+ * place from which coasting and then the brake still meet it ({@link
+ * gradepost.drive.brake.LastPlace}), and takes the earliest of them. {@link
+ * gradepost.drive.leg.PrintableFit} moves it to a landmark, else to the print grid, else to the
+ * single yard or metre, as far as that keeps 80 % of the speed. The braking is then solved with
+ * printable pressures. If a later target turns out to be too near, the approach before it is
+ * dropped and that target is braked for instead. Without a profile the same is done by the rules
+ * alone.
+ *
+ * <p>{@link gradepost.drive.leg.LegChooser} gives each result to {@link
+ * gradepost.drive.check.InstructionRun}, which knows nothing of the search, and judges what comes
+ * of it: whether it breaks a rule; then how many movements are made for a moment, or how often the
+ * train creeps; then the logarithm of the energy, with log 1.03 for each movement. Ways in time go
+ * before ways that are not.
+ *
+ * <p>From six ways with different numbers of movements a local search goes on, at most 14 rounds
+ * each: every neighbour not tried yet is worked out, those with over one movement more are dropped,
+ * and the best one is taken. A neighbour has one power off a speed unit sooner or later, 60 m
+ * earlier or later, one notch more, less or not at all, a power not taken, a brake released two
+ * units sooner or later, or 5 s more or less of coasting before the brake. What the profile was not
+ * asked for cannot differ: a neighbour begins at the last stage that is alike ({@link
+ * gradepost.drive.leg.GuideDependencies}). Each leg keeps its own time, so that a restriction in
+ * one does not change another.
+ *
+ * <h2>The bound, and what it does not prove</h2>
+ *
+ * <p>Let L(w, m) be the value at the start. For every way <em>of the grid</em> that takes at most T
+ * seconds and n movements, its energy is at least L(w, m) − w T − m n (weak duality). This is a
+ * statement about the grid alone. It is no lower bound for the train, and nothing is printed from
+ * it: the error of the grid is not bounded, V between columns may be too high or too low, and the
+ * simulation may do what the grid may not, such as power from between two places, or another speed
+ * of release. Plans have come out below the value of a finer grid; {@code EnergyOnAFinerGridTest}
+ * keeps them between 2 % below and 5.5 % above it over whole runs.
+ *
+ * <h2>Cost</h2>
+ *
+ * <p>With P places, S speeds and N notches there are P S (2 N + 12) arcs, worked out once for a leg
+ * and read once for each pair of prices; P grows with the length. The local search is dearer: a
+ * longer leg has more power phases, so more neighbours and more rounds, and each is a simulation of
+ * up to the whole leg. Measured once, on one leg without a stop: 7 s of processor time for 31 km,
+ * 39 s for 62 km, 284 s for 125 km, a power of 2.4 to 2.9 of the length. Over a line with stops the
+ * cost grows with the number of stops.
+ *
+ * <h2>Not promised</h2>
+ *
+ * <p>That no better way exists, on energy or on movements: the neighbourhood is small, and the
+ * number of seeds and rounds is fixed. That a slightly different train or line has a similar plan.
+ * That there is a way in time; else the quickest that stands is taken. That a speed is held by part
+ * power: there is no such arc, only notches and the brake, in turns within the speed band. That the
+ * plan is the same under other search settings; these are constants beside the algorithms.
+ *
+ * <h2>Sources</h2>
+ *
+ * <p>All from memory, none was at hand when this was written. They are about the theory; the search
+ * here is this project's own arrangement of it.
+ *
+ * <ul>
+ *   <li>Bellman, <em>Dynamic Programming</em>, Princeton University Press 1957.
+ *   <li>Everett, <em>Generalized Lagrange multiplier method for solving problems of optimum
+ *       allocation of resources</em>, Operations Research 11, 1963: prices in the place of limits.
+ *   <li>Howlett and Pudney, <em>Energy-Efficient Train Control</em>, Springer 1995; Howlett,
+ *       <em>The optimal control of a train</em>, Annals of Operations Research 98, 2000: power,
+ *       hold, coast and brake as the only regimes of least energy.
+ *   <li>Albrecht, Howlett, Pudney, Vu and Zhou, <em>The key principles of optimal train
+ *       control</em>, Transportation Research Part B 94, 2016.
+ *   <li>Franke, Terwiesch and Meyer, <em>An algorithm for the optimal control of the driving of
+ *       trains</em>, IEEE Conference on Decision and Control 2000; Ko, Koseki and Miyatake,
+ *       <em>Application of dynamic programming to the optimization of the running profile of a
+ *       train</em>, Computers in Railways IX, 2004: dynamic programming over place and speed.
+ * </ul>
  */
 @NullMarked
 package gradepost.drive.leg;
