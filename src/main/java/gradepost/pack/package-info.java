@@ -2,9 +2,10 @@
  * What a depot issues papers for: the details of an issue, the kinds of paper, the risks of a
  * formation, and the notices.
  *
- * <p>Comes in: values that have been read and checked. Goes out: the same values, for whoever
- * plans, compares or prints. Not promised: that a notice fits the route; the readers check that.
- * The pack itself, with the files that it was read from, is still a value of {@code source.pack}.
+ * <p>In: values that have been read and checked. Out: the same values, for those who plan, compare
+ * or print. A pack with the files that it was read from is {@code source.pack}'s.
+ *
+ * <p>Not promised: that a notice fits the route; the readers check that.
  */
 @NullMarked
 package gradepost.pack;

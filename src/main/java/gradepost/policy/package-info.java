@@ -2,9 +2,11 @@
  * The operator's own rules, as values: how a train is driven, how far a plan keeps from what it
  * must not touch, what counts as the safe side, how knowledge is tested and signed.
  *
- * <p>Comes in: figures as the operator's policy states them. Goes out: records that refuse figures
- * without sense. Nothing here drives a train. Not promised: that the rules can be kept with a given
- * train; {@code source.policy} and {@code drive} look at that.
+ * <p>In: figures as the operator's policy states them. Out: records that refuse figures without
+ * sense. Nothing here drives a train.
+ *
+ * <p>Not promised: that the rules can be kept with a given train; {@code source.policy} and {@code
+ * drive} look at that.
  */
 @NullMarked
 package gradepost.policy;

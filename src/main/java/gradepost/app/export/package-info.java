@@ -1,9 +1,11 @@
 /**
  * Values for other programs: the hand-over of a plan as JSON, problems as SARIF, schemas.
  *
- * <p>Comes in: records. Goes out: text whose keys are the names of the components, with the unit in
- * the name. Whoever renames a component changes the format. Not promised: that a reader of an older
- * version understands a newer one.
+ * <p>In: records. Out: text. The keys of the hand-over are the names of the record components, with
+ * the unit in the name, so that it needs no second description. To rename a component is to change
+ * the format, and {@link gradepost.app.export.HandOver} counts its version.
+ *
+ * <p>Not promised: that a reader of an older version understands a newer one.
  */
 @NullMarked
 package gradepost.app.export;

@@ -1,9 +1,10 @@
 /**
- * Files, the archive and the lock, and what came of a command.
+ * Files, the archive and the lock, and the answer of a command.
  *
- * <p>Comes in: bytes and names. Goes out: files moved into their place only when all of them are
- * written; kept files by the digest of their content; an {@link gradepost.app.store.Answer}. Not
- * promised: anything about what is in a file.
+ * <p>In: bytes and names. Out: files that are moved into place only when all of them are written;
+ * kept files by the digest of their content; an {@link gradepost.app.store.Answer}.
+ *
+ * <p>Not promised: anything about what is in a file.
  */
 @NullMarked
 package gradepost.app.store;

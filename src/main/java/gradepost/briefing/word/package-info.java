@@ -1,8 +1,9 @@
 /**
  * Words for quantities, tables, actions and reasons, which every page shares.
  *
- * <p>Comes in: printed values, and the texts by key. Goes out: text. No page is known here. Not
- * promised: another language; sentences are joined as English joins them.
+ * <p>In: printed values, and the texts by key. Out: text. No page is known here.
+ *
+ * <p>Not promised: another language; sentences are joined as English joins them.
  */
 @NullMarked
 package gradepost.briefing.word;
