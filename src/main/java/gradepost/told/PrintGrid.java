@@ -44,12 +44,12 @@ public final class PrintGrid {
 
   /** A place that the driver comes to: the last one on the grid at or before it. */
   public PrintedPlace place(double atM) {
-    return mileage(path.printedAtOrBefore(inside(atM)));
+    return mileage(path.printedAtOrBefore(inside(atM)), false);
   }
 
   /** A place that the train must have reached: the first one on the grid at or after it. */
   public PrintedPlace placePast(double atM) {
-    return mileage(path.printedAtOrAfter(inside(atM)));
+    return mileage(path.printedAtOrAfter(inside(atM)), true);
   }
 
   /**
@@ -121,11 +121,18 @@ public final class PrintGrid {
     return place.named() ? text + " (" + place.section() + ")" : text;
   }
 
-  private PrintedPlace.Mileage mileage(double gridM) {
+  /**
+   * The ends of a section need not be on the grid: what is printed for them leans as the place
+   * does, and stands for the end itself.
+   */
+  private PrintedPlace.Mileage mileage(double gridM, boolean past) {
     Location at = path.locationAt(gridM);
     boolean named = path.sections().stream().filter(s -> s.holds(at.mileage())).count() > 1;
-    return new PrintedPlace.Mileage(
-        at.section(), Math.round(at.mileage().metres() / units.placeStepM()), named);
+    double steps = at.mileage().metres() / units.placeStepM();
+    boolean onGrid = Math.abs(steps - Math.rint(steps)) < HAIR;
+    boolean up = path.mileageRisesAt(gridM) == past;
+    double printed = onGrid ? Math.rint(steps) : up ? Math.ceil(steps) : Math.floor(steps);
+    return new PrintedPlace.Mileage(at.section(), (long) printed, named);
   }
 
   private double inside(double atM) {
