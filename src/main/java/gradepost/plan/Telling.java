@@ -1,11 +1,13 @@
 package gradepost.plan;
 
+import gradepost.stock.BrakeSystem;
 import gradepost.task.Assignment;
 import gradepost.task.Target;
 import gradepost.told.InstructionSet;
 import gradepost.told.InstructionSheet;
 import gradepost.told.PrintGrid;
 import gradepost.told.PrintedApplication;
+import gradepost.told.PrintedBrake;
 import gradepost.told.PrintedCommand;
 import gradepost.told.PrintedEnd;
 import gradepost.told.PrintedFaster;
@@ -26,9 +28,6 @@ import java.util.Optional;
 public final class Telling {
   /** A start is given from the stand of a stop that is no further off than this. */
   private static final double AT_STOP_M = 25;
-
-  /** A train that takes power below this stands: it needs no cue for the place. */
-  private static final double STANDING_MPS = 0.5;
 
   private final PrintGrid grid;
   private final Sightings sightings;
@@ -126,8 +125,7 @@ public final class Telling {
 
   private Seen seen(Action action, Target target) {
     boolean atStop = action.command().isStand() && target.isStop();
-    boolean starts = action.command().isPower() && action.speedMps() < STANDING_MPS;
-    return atStop || starts ? Seen.NOTHING : sightings.at(action.atM());
+    return atStop || action.trigger().isStart() ? Seen.NOTHING : sightings.at(action.atM());
   }
 
   private PrintedPlace where(Action action, Target target) {
@@ -149,6 +147,11 @@ public final class Telling {
   }
 
   private PrintedOrder order(Step step) {
+    return order(grid, step);
+  }
+
+  /** A step as it is printed. */
+  public static PrintedOrder order(PrintGrid grid, Step step) {
     List<PrintedOrder.Notch> further =
         step.actions().stream()
             .skip(1)
@@ -159,11 +162,8 @@ public final class Telling {
                         grid.time(x.trigger().after().orElseThrow().seconds())))
             .toList();
     Action first = step.first();
-    return new PrintedOrder(trigger(first.trigger()), command(first.command()), further);
-  }
-
-  private PrintedTrigger trigger(Trigger trigger) {
-    return trigger(grid, trigger);
+    return new PrintedOrder(
+        trigger(grid, first.trigger()), command(grid, first.command()), further);
   }
 
   static PrintedTrigger trigger(PrintGrid grid, Trigger trigger) {
@@ -176,11 +176,8 @@ public final class Telling {
         stand -> new PrintedTrigger.Standstill());
   }
 
-  private PrintedCommand command(Command command) {
-    return command(grid, command);
-  }
-
-  static PrintedCommand command(PrintGrid grid, Command command) {
+  /** A command as it is printed. */
+  public static PrintedCommand command(PrintGrid grid, Command command) {
     return command.match(
         power -> new PrintedCommand.Power(power.notch()),
         off -> new PrintedCommand.ShutOff(),
@@ -199,6 +196,13 @@ public final class Telling {
   }
 
   // Brake
+
+  /** A brake as it is named. */
+  public static PrintedBrake brake(BrakeSystem brake) {
+    return new PrintedBrake(
+        brake.role() == BrakeSystem.Role.EMERGENCY ? brake.name() : brake.shortName(),
+        PrintedBrake.Kind.valueOf(brake.role().name()));
+  }
 
   private List<PrintedApplication> applications(Approach a) {
     List<PrintedApplication> out = new ArrayList<>();
@@ -257,12 +261,8 @@ public final class Telling {
   }
 
   private PrintedPassing passing(Approach a) {
-    Optional<Action> last =
-        actions.stream()
-            .filter(x -> x.atM() <= a.target().atM())
-            .reduce((x, later) -> later)
-            .filter(x -> x.command().isBrake());
-    PrintedPassing.Brake brake = last.map(x -> brakeThere(a, x)).orElse(PrintedPassing.Brake.OFF);
+    Optional<Action> last = brakeOn(a, actions);
+    PrintedPassing.Brake brake = brakeThere(a, actions);
     Optional<Action> since =
         brake == PrintedPassing.Brake.SINCE_EARLIER ? last.map(this::since) : Optional.empty();
     return new PrintedPassing(
@@ -270,6 +270,19 @@ public final class Telling {
         brake,
         since.map(x -> grid.place(x.atM())),
         since.map(Action::approach));
+  }
+
+  /** The last action before a target, where that leaves the brake on. */
+  private static Optional<Action> brakeOn(Approach a, List<Action> actions) {
+    return actions.stream()
+        .filter(x -> x.atM() <= a.target().atM())
+        .reduce((x, later) -> later)
+        .filter(x -> x.command().isBrake());
+  }
+
+  /** What the brake does at a target for which none is applied. */
+  public static PrintedPassing.Brake brakeThere(Approach a, List<Action> actions) {
+    return brakeOn(a, actions).map(x -> brakeThere(a, x)).orElse(PrintedPassing.Brake.OFF);
   }
 
   private static PrintedPassing.Brake brakeThere(Approach a, Action on) {

@@ -8,7 +8,6 @@ import gradepost.task.Target;
 import gradepost.told.PrintGrid;
 import gradepost.told.PrintedAnswer;
 import gradepost.told.PrintedApplication;
-import gradepost.told.PrintedBrake;
 import gradepost.told.PrintedCase;
 import gradepost.told.PrintedCommand;
 import gradepost.told.PrintedCues;
@@ -65,9 +64,6 @@ final class TellingBrake {
         Optional.empty(),
         poorest,
         cues(a, before),
-        first && a.forStep() && !told.answers().isEmpty()
-            ? Optional.of(stepAnswer(a, target, poorest))
-            : Optional.empty(),
         first || told.answers().isEmpty()
             ? Optional.empty()
             : a.atBuffersMps().map(grid::speedAtMost),
@@ -83,7 +79,7 @@ final class TellingBrake {
             Optional.empty(),
             new PrintedCues.Backstop(Optional.empty(), Optional.empty(), Optional.empty()));
     Optional<PrintedSpeed> speed = Optional.of(grid.speed(a.brakingSpeedMps()));
-    return application(a, of, 0, speed, 0, cues, Optional.empty(), Optional.empty(), false);
+    return application(a, of, 0, speed, 0, cues, Optional.empty(), false);
   }
 
   private PrintedApplication application(
@@ -93,7 +89,6 @@ final class TellingBrake {
       Optional<PrintedSpeed> speed,
       int poorest,
       PrintedCues cues,
-      Optional<PrintedApplication.StepAnswer> step,
       Optional<PrintedSpeed> atBuffers,
       boolean whole) {
     Target target = a.forStep() ? of : a.target();
@@ -112,7 +107,9 @@ final class TellingBrake {
         cases,
         poorest,
         poorest == 0 ? Optional.empty() : site(a.told().get(poorest), target.atM()),
-        step,
+        whole && a.forStep()
+            ? cases.get(poorest).toUse().map(use -> stepAnswer(a.cases().get(poorest), use))
+            : Optional.empty(),
         atBuffers);
   }
 
@@ -129,16 +126,16 @@ final class TellingBrake {
   private PrintedCase one(
       CaseResult c, Target target, Target of, boolean planned, boolean told, boolean whole) {
     List<PrintedAnswer> answers = new ArrayList<>();
-    Optional<FailureAnswer> use = use(c, target);
     for (FailureAnswer answer : c.answers()) {
-      answers.add(answer(answer, target, told, whole, use));
+      boolean used = answers.stream().noneMatch(PrintedAnswer::suffices);
+      answers.add(answer(answer, target, told, whole, used));
     }
     return new PrintedCase(
         c.adhesion().name(),
         c.plannedM().map(at -> point(c, at, of.atM(), planned)),
         c.ownRun(),
         c.ladder().stream()
-            .map(r -> new PrintedRung(brake(r.brake()), latest(r, of.atM(), told && whole)))
+            .map(r -> new PrintedRung(Telling.brake(r.brake()), latest(r, of.atM(), told && whole)))
             .toList(),
         answers,
         c.answers().isEmpty() ? Optional.empty() : Optional.of(protection(c, of.atM())));
@@ -209,36 +206,21 @@ final class TellingBrake {
         grid.placeTo(atM, targetM), c.protectedCostS().map(grid::timeNeeded));
   }
 
-  static PrintedBrake brake(BrakeSystem brake) {
-    return new PrintedBrake(
-        brake.role() == BrakeSystem.Role.EMERGENCY ? brake.name() : brake.shortName(),
-        PrintedBrake.Kind.valueOf(brake.role().name()));
-  }
-
   // Answers
 
-  /** The first brake that suffices; where none does, the last there is. */
-  private Optional<FailureAnswer> use(CaseResult c, Target target) {
-    return c.answers().stream()
-        .filter(a -> leeway.bears(target, a))
-        .findFirst()
-        .or(() -> c.answers().stream().reduce((a, later) -> later));
-  }
-
+  /**
+   * @param used whether no brake before it suffices
+   */
   private PrintedAnswer answer(
-      FailureAnswer answer,
-      Target target,
-      boolean told,
-      boolean whole,
-      Optional<FailureAnswer> use) {
+      FailureAnswer answer, Target target, boolean told, boolean whole, boolean used) {
     boolean suffices = leeway.bears(target, answer);
     boolean buffers =
         told
             && !answer.holds()
             && answer.met().endsShortM().isPresent()
-            && (!whole || (suffices && use.filter(answer::equals).isPresent()));
+            && (!whole || (suffices && used));
     return new PrintedAnswer(
-        brake(answer.brake()),
+        Telling.brake(answer.brake()),
         end(answer.met()),
         answer.holds()
             ? Optional.empty()
@@ -265,15 +247,14 @@ final class TellingBrake {
         nowhere -> new PrintedEnd.Nowhere(Reason.valueOf(nowhere.reason().name())));
   }
 
-  private PrintedApplication.StepAnswer stepAnswer(Application a, Target target, int poorest) {
-    BrakeSystem brake = use(a.told().get(poorest), target).orElseThrow().brake();
+  private PrintedApplication.StepAnswer stepAnswer(CaseResult step, PrintedAnswer use) {
     FailureAnswer own =
-        a.cases().get(poorest).answers().stream()
-            .filter(x -> x.brake().equals(brake))
+        step.answers().stream()
+            .filter(x -> Telling.brake(x.brake()).equals(use.brake()))
             .findFirst()
             .orElseThrow();
     return new PrintedApplication.StepAnswer(
-        brake(brake),
+        use.brake(),
         own.holds() ? Optional.empty() : Optional.of(grid.speedAtMost(own.speedAtTargetMps())));
   }
 

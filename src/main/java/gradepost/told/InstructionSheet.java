@@ -44,6 +44,26 @@ public record InstructionSheet(
     return applications.stream().findFirst();
   }
 
+  /** Those of which this sheet tells the instruction that begins them. */
+  public List<PrintedApplication> begun() {
+    return applications.stream().filter(a -> a.line() > 0).toList();
+  }
+
+  /** The one that the instruction with this number begins. */
+  public Optional<PrintedApplication> begunBy(int line) {
+    return begun().stream().filter(a -> a.line() == line).findFirst();
+  }
+
+  /** Whether there is more than one, so that each is called by what it is for. */
+  public boolean named() {
+    return applications.size() > 1;
+  }
+
+  /** Whether an application is for a step of the speed on the way to the stop. */
+  public boolean forStep(PrintedApplication application) {
+    return target.isStop() && application.forSpeed().isPresent();
+  }
+
   /** Where the brake goes on first. */
   public Optional<PrintedPlace> brakingPoint() {
     return first().map(PrintedApplication::point);

@@ -24,4 +24,15 @@ public record PrintedCase(
     ladder = List.copyOf(ladder);
     answers = List.copyOf(answers);
   }
+
+  /**
+   * The brake to use when the service brake fails, and what it does: the first one that suffices;
+   * where none does, the last there is. Empty where there is none.
+   */
+  public Optional<PrintedAnswer> toUse() {
+    return answers.stream()
+        .filter(PrintedAnswer::suffices)
+        .findFirst()
+        .or(() -> answers.stream().reduce((a, later) -> later));
+  }
 }

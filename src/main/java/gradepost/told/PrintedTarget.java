@@ -21,4 +21,9 @@ public record PrintedTarget(
     Optional<PrintedSpeed> speed,
     Optional<PrintedSpeed> from,
     Optional<PrintedPlace> warning,
-    Optional<PrintedLength> buffers) {}
+    Optional<PrintedLength> buffers) {
+  /** Whether it is a stop; else it is a lower speed. */
+  public boolean isStop() {
+    return speed.isEmpty();
+  }
+}

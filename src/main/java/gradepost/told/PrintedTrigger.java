@@ -27,6 +27,11 @@ public sealed interface PrintedTrigger {
   /** Calls the answer for this case. */
   <T> T match(Cases<T> cases);
 
+  /** Whether what it waits for comes at the place that is printed; else that is about right. */
+  default boolean atItsPlace() {
+    return this instanceof AtPlace || this instanceof Start || this instanceof Standstill;
+  }
+
   /** The front of the train is at the place that is printed with it. */
   record AtPlace() implements PrintedTrigger {
     @Override

@@ -9,6 +9,7 @@ import gradepost.briefing.word.Words;
 import gradepost.plan.Approach;
 import gradepost.plan.Finding;
 import gradepost.plan.Plan;
+import gradepost.plan.TellingFindings;
 import gradepost.route.Junction;
 import gradepost.route.JunctionRoute;
 import gradepost.task.Target;
@@ -89,7 +90,7 @@ final class SeldomWriter {
 
   /** A finding that belongs here: a big drop, a board that comes late, an unusual platform. */
   private Optional<String> says(Target target, Finding finding) {
-    String says = new FindingWords(words).of(finding);
+    String says = new FindingWords(words).of(new TellingFindings(words.grid()).of(finding));
     return switch (finding.about()) {
       case LOWER_SPEED -> Optional.of(says);
       case PLATFORM -> target.stop().map(stop -> words.text("seldom.platform", title(stop), says));

@@ -1,12 +1,8 @@
 package gradepost.briefing.compose;
 
-import gradepost.briefing.line.CueSighting;
 import gradepost.briefing.line.Lineside;
-import gradepost.briefing.page.CueWriter;
-import gradepost.briefing.word.ApplicationLine;
 import gradepost.briefing.word.Words;
 import gradepost.drive.TrainAudit;
-import gradepost.plan.Approach;
 import gradepost.plan.Plan;
 import gradepost.plan.SignalBraking;
 import gradepost.route.Accepted;
@@ -15,6 +11,8 @@ import gradepost.route.Route;
 import gradepost.task.Assignment;
 import gradepost.task.Stops;
 import gradepost.task.Target;
+import gradepost.told.InstructionSheet;
+import gradepost.told.PrintedApplication;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -26,16 +24,12 @@ final class SuppliedWriter {
   private final Assignment assignment;
   private final Lineside lineside;
   private final Words words;
-  private final CueWriter cues;
 
   SuppliedWriter(Plan plan, Lineside lineside) {
     this.plan = plan;
     this.assignment = plan.assignment();
     this.lineside = lineside;
     this.words = lineside.words();
-    this.cues =
-        new CueWriter(
-            words, new CueSighting(lineside, assignment.policy().run().landmarkReach().metres()));
   }
 
   /** Fields that the route's data lacks. */
@@ -89,8 +83,8 @@ final class SuppliedWriter {
     named(
         out,
         "night",
-        plan.approaches().stream()
-            .filter(a -> a.applications().stream().anyMatch(p -> !cues.byNight(p)))
+        plan.told().sheets().stream()
+            .filter(s -> s.applications().stream().anyMatch(SuppliedWriter::darkByNight))
             .map(this::unseen));
     if (assignment.policy().terminal().isEmpty()
         && plan.approaches().stream()
@@ -100,17 +94,24 @@ final class SuppliedWriter {
     return out;
   }
 
+  /** Whether nothing tells its place at night or in fog. */
+  private static boolean darkByNight(PrintedApplication application) {
+    return application.cues().seen().night().isEmpty();
+  }
+
   /** An approach by its number; where it has some points with a cue by night, those without. */
-  private String unseen(Approach approach) {
-    String number = Integer.toString(approach.number());
-    List<ApplicationLine> without =
-        ApplicationLine.of(approach).stream().filter(b -> !cues.byNight(b.application())).toList();
-    return without.size() == approach.applications().size()
+  private String unseen(InstructionSheet sheet) {
+    String number = Integer.toString(sheet.number());
+    List<PrintedApplication> without =
+        sheet.begun().stream().filter(SuppliedWriter::darkByNight).toList();
+    return without.size() == sheet.applications().size()
         ? number
         : words.text(
             "missing.night.at",
             number,
-            without.stream().map(ApplicationLine::number).collect(Collectors.joining(", ")));
+            without.stream()
+                .map(a -> Integer.toString(a.line()))
+                .collect(Collectors.joining(", ")));
   }
 
   /** What somebody looked for, and the findings of the audit for which somebody answers. */

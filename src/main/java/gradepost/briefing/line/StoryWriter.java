@@ -4,7 +4,6 @@ import gradepost.briefing.Cue;
 import gradepost.briefing.TrackStrip.Bend;
 import gradepost.briefing.TrackStrip.Slope;
 import gradepost.briefing.word.ActionWords;
-import gradepost.briefing.word.ApplicationLine;
 import gradepost.briefing.word.Standing;
 import gradepost.briefing.word.Words;
 import gradepost.plan.Action;
@@ -14,6 +13,7 @@ import gradepost.plan.Command;
 import gradepost.plan.Plan;
 import gradepost.plan.Run;
 import gradepost.plan.Step;
+import gradepost.plan.Telling;
 import gradepost.route.Board;
 import gradepost.route.BoardKind;
 import gradepost.route.Curve;
@@ -26,7 +26,11 @@ import gradepost.task.Assignment;
 import gradepost.task.Call;
 import gradepost.task.CeilingStep;
 import gradepost.task.Target;
+import gradepost.told.InstructionSheet;
+import gradepost.told.PrintedApplication;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -56,13 +60,26 @@ public final class StoryWriter {
     track();
     places();
     ActionWords orders = new ActionWords(words, assignment.stock());
-    List<ApplicationLine> begun =
-        plan.approaches().stream().flatMap(a -> ApplicationLine.of(a).stream()).toList();
+    Map<Action, PrintedApplication> named = named();
     for (Step step : Step.of(plan.actions())) {
-      rows.action(step.first(), orders.whole(step, begun));
+      Optional<PrintedApplication> begun = Optional.ofNullable(named.get(step.first()));
+      rows.action(step.first(), orders.whole(Telling.order(words.grid(), step), begun));
     }
     plan.approaches().forEach(this::stands);
     return rows.cues();
+  }
+
+  /** The applications that are called by what they are for, by what begins them. */
+  private Map<Action, PrintedApplication> named() {
+    Map<Action, PrintedApplication> out = new HashMap<>();
+    List<InstructionSheet> sheets = plan.told().sheets();
+    for (int i = 0; i < sheets.size(); i++) {
+      List<Step> steps = Step.of(plan.approaches().get(i).actions());
+      if (sheets.get(i).named()) {
+        sheets.get(i).begun().forEach(a -> out.put(steps.get(a.line() - 1).first(), a));
+      }
+    }
+    return out;
   }
 
   private void stands(Approach approach) {

@@ -14,6 +14,7 @@ import gradepost.plan.Plan;
 import gradepost.plan.Run;
 import gradepost.plan.Rung;
 import gradepost.plan.Step;
+import gradepost.plan.Telling;
 import gradepost.plan.Trace;
 import gradepost.stock.BrakeSystem;
 import gradepost.task.CeilingStep;
@@ -131,7 +132,8 @@ final class ApproachChartWriter {
     Optional<Application> first = approach.first();
     if (first.isEmpty()) {
       return words.text(
-          BrakeThere.of(approach, plan.actions()).key("chart.approach.says-no-brake"),
+          PassingWords.key(
+              "chart.approach.says-no-brake", Telling.brakeThere(approach, plan.actions())),
           headline,
           words.speedAtMost(run.speedAt(target.atM())));
     }

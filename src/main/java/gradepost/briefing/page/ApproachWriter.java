@@ -3,23 +3,26 @@ package gradepost.briefing.page;
 import gradepost.briefing.ApproachChart;
 import gradepost.briefing.ApproachPage;
 import gradepost.briefing.Table;
-import gradepost.briefing.line.CueSighting;
 import gradepost.briefing.line.Lineside;
-import gradepost.briefing.line.Stands;
 import gradepost.briefing.word.ActionWords;
-import gradepost.briefing.word.ApplicationLine;
+import gradepost.briefing.word.SeenWords;
 import gradepost.briefing.word.Standing;
 import gradepost.briefing.word.Words;
-import gradepost.plan.Action;
-import gradepost.plan.Application;
 import gradepost.plan.Approach;
 import gradepost.plan.BrakeTest;
 import gradepost.plan.Plan;
 import gradepost.plan.Run;
-import gradepost.plan.Step;
 import gradepost.task.Assignment;
 import gradepost.task.Stops;
 import gradepost.task.Target;
+import gradepost.told.InstructionSheet;
+import gradepost.told.PrintedApplication;
+import gradepost.told.PrintedCommand;
+import gradepost.told.PrintedPassing;
+import gradepost.told.PrintedSpeed;
+import gradepost.told.PrintedStep;
+import gradepost.told.PrintedTarget;
+import gradepost.told.PrintedTrigger;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.DoubleSummaryStatistics;
@@ -35,15 +38,14 @@ public final class ApproachWriter {
   private final Lineside lineside;
   private final Standing standing;
   private final ActionWords orders;
-  private final CueSighting sight;
+  private final SeenWords seen;
   private final CueWriter cues;
   private final LadderWriter ladder;
   private final FasterWriter faster;
   private final FindingWords findings;
   private final ApproachChartWriter charts;
   private final Run run;
-  private final Stands stands;
-  private final List<Action> actions;
+  private final List<InstructionSheet> sheets;
 
   public ApproachWriter(Plan plan, Lineside lineside, Standing standing) {
     this.standing = standing;
@@ -52,15 +54,14 @@ public final class ApproachWriter {
     this.words = lineside.words();
     this.lineside = lineside;
     this.orders = new ActionWords(words, assignment.stock());
-    this.sight = new CueSighting(lineside, assignment.policy().run().landmarkReach().metres());
-    this.cues = new CueWriter(words, sight);
+    this.seen = new SeenWords(words);
+    this.cues = new CueWriter(words, orders);
     this.ladder = new LadderWriter(words, orders, assignment.policy().noticing().seconds());
-    this.faster = new FasterWriter(words, orders, cues);
+    this.faster = new FasterWriter(words, orders);
     this.findings = new FindingWords(words);
     this.run = new Run(plan.trace());
-    this.stands = Stands.of(plan, run);
     this.charts = new ApproachChartWriter(plan, lineside, run);
-    this.actions = plan.actions();
+    this.sheets = plan.told().sheets();
   }
 
   /** The page of one approach, for the part of the briefing with this identity. */
@@ -68,9 +69,10 @@ public final class ApproachWriter {
     String id = part + "-a" + approach.number();
     String title = title(approach.target());
     String headline = headline(approach);
-    List<ApproachPage.ActionLine> lines = lines(approach);
+    InstructionSheet sheet = sheet(approach);
+    List<ApproachPage.ActionLine> lines = lines(sheet);
     ApproachChart chart = charts.chart(id + "-chart", approach, title, headline);
-    List<Table> tables = new ArrayList<>(ladder.tables(id + "-ladder", approach));
+    List<Table> tables = new ArrayList<>(ladder.tables(id + "-ladder", sheet));
     if (approach.applications().isEmpty()) {
       tables.add(0, new PassingWriter(words, run).table(id, approach, chart.track()));
     }
@@ -83,116 +85,96 @@ public final class ApproachWriter {
         marks(approach.target()),
         chart,
         lines,
-        unbraked(approach),
-        points(approach),
+        unbraked(sheet),
+        points(approach, sheet),
         tables,
-        new SpreadWriter(words).chart(id, approach).stream().toList(),
-        approach.findings().stream().map(findings::of).toList(),
+        new SpreadWriter(words).chart(id, sheet, approach.spread()).stream().toList(),
+        sheet.findings().stream().map(findings::of).toList(),
         List.of());
   }
 
-  private List<ApproachPage.Point> points(Approach approach) {
+  private InstructionSheet sheet(Approach approach) {
+    return sheets.stream().filter(s -> s.number() == approach.number()).findFirst().orElseThrow();
+  }
+
+  private List<ApproachPage.Point> points(Approach approach, InstructionSheet sheet) {
     List<ApproachPage.Point> out = new ArrayList<>();
-    for (ApplicationLine begun : ApplicationLine.of(approach)) {
-      Application application = begun.application();
+    for (PrintedApplication application : sheet.begun()) {
       AnswerWriter answer =
-          new AnswerWriter(words, sight, lineside, application, approach.target());
+          new AnswerWriter(words, assignment, approach.target(), sheet, application);
       boolean asked = answer.asked();
       boolean first = out.isEmpty();
       out.add(
           new ApproachPage.Point(
-              begun.number(),
+              Integer.toString(application.line()),
               asked
                   ? answer.question(
                       first ? "answer.question" : "answer.question-later",
-                      assignment.stock().service().shortName(),
-                      begun.number())
+                      assignment.stock().service().shortName())
                   : "",
               asked ? answer.rail() : "",
               asked ? answer.first() : "",
               !asked ? List.of() : first ? answer.rest() : answer.inShort(),
               asked ? answer.last() : "",
               asked && answer.grave(),
-              cues.goBy(application, begun.number(), onEarlierPage(approach, application))));
+              cues.goBy(application.cues(), application.line())));
     }
     return out;
   }
 
-  /** The action by whose clock a brake is put on that is the first thing on its own page. */
-  private Optional<String> onEarlierPage(Approach approach, Application application) {
-    double point = application.brakingPointM();
-    return actions.stream()
-        .filter(a -> a.atM() < point - 0.01)
-        .reduce((a, next) -> next)
-        .filter(a -> a.approach() != approach.number())
-        .map(orders::done);
+  /** How a lower speed is met for which no brake is put on; whoever is faster has to brake. */
+  private List<String> unbraked(InstructionSheet sheet) {
+    return sheet.passing().map(p -> unbraked(sheet, p)).orElse(List.of());
   }
 
-  /**
-   * The speed that the run has at a lower one for which no brake is put on; whoever is faster has
-   * to brake. At the worst: rounded down it could look as if a margin were kept.
-   */
-  private List<String> unbraked(Approach approach) {
-    Target target = approach.target();
-    if (!target.isLowerSpeed() || approach.brakingPointM().isPresent()) {
-      return List.of();
-    }
+  private List<String> unbraked(InstructionSheet sheet, PrintedPassing passing) {
+    PrintedTarget target = sheet.target();
     String met =
         words.text(
-            BrakeThere.of(approach, actions).key("approach.unbraked"),
-            words.place(target.atM()),
-            words.speed(target.speedMps()),
-            words.speedAtMost(run.speedAt(target.atM())),
-            BrakeThere.since(approach, actions).map(a -> words.place(a.atM())).orElse(""),
-            BrakeThere.since(approach, actions).map(a -> "" + a.approach()).orElse(""));
-    List<String> faster = this.faster.sentences(approach);
+            PassingWords.key("approach.unbraked", passing.brake()),
+            words.place(target.at(), target),
+            target.speed().map(PrintedSpeed::text).orElseThrow(),
+            passing.speed().text(),
+            passing.since().map(at -> words.place(at, target)).orElse(""),
+            passing.sheet().map(n -> Integer.toString(n)).orElse(""));
+    List<String> faster = sheet.faster().map(this.faster::sentences).orElse(List.of());
     return faster.size() < 2
         ? List.of((met + " " + String.join(" ", faster)).strip())
         : List.of(met, faster.get(0), String.join(" ", faster.subList(1, faster.size())));
   }
 
-  private List<ApproachPage.ActionLine> lines(Approach approach) {
+  private List<ApproachPage.ActionLine> lines(InstructionSheet sheet) {
     List<ApproachPage.ActionLine> out = new ArrayList<>();
-    List<ApplicationLine> begun = ApplicationLine.of(approach);
-    double last = Double.NaN;
-    for (Step step : Step.of(approach.actions())) {
-      Action action = step.first();
-      String number = Integer.toString(out.size() + 1);
+    for (PrintedStep step : sheet.steps()) {
+      int number = out.size() + 1;
+      Optional<PrintedApplication> begun = sheet.begunBy(number);
       out.add(
           new ApproachPage.ActionLine(
-              number,
-              orders.todo(step, begun),
-              orders.when(step),
-              where(action, approach.target()),
-              begun.stream()
-                  .filter(b -> b.number().equals(number))
-                  .findFirst()
-                  .map(b -> cues.see(b.application()))
-                  .orElseGet(() -> see(action, approach)),
-              words.number(action.speedMps()),
-              orders.gauge(action.command()),
-              Double.isNaN(last) ? words.text("dash") : words.seconds(action.timeS() - last),
-              begun.stream().anyMatch(b -> b.number().equals(number))));
-      last = action.timeS();
+              Integer.toString(number),
+              orders.todo(step.order(), begun.filter(b -> sheet.named())),
+              orders.when(step.order().on()),
+              where(step, sheet.target()),
+              see(step, sheet.target()),
+              Long.toString(step.speed().number()),
+              orders.gauge(step.order().does()),
+              step.sinceLast().map(words::time).orElse(words.text("dash")),
+              begun.isPresent()));
     }
     return out;
   }
 
-  private String where(Action action, Target target) {
-    return action.trigger().isStart()
-        ? words.place(stands.markM(action.atM()))
-        : orders.where(action, target);
+  private String where(PrintedStep step, PrintedTarget target) {
+    String place = words.place(step.where(), target);
+    return step.order().on().atItsPlace() ? place : words.text("where.about", place);
   }
 
-  private String see(Action action, Approach approach) {
-    Optional<Target.Stop> stop = approach.target().stop();
-    if (action.command().isStand() && stop.isPresent()) {
-      return stop.get().markText();
+  private String see(PrintedStep step, PrintedTarget target) {
+    if (step.order().does().equals(new PrintedCommand.Stand()) && target.isStop()) {
+      return target.says();
     }
-    if (action.command().isPower() && action.speedMps() < 0.5) {
-      return words.text("see.standing");
-    }
-    return sight.near(action.atM());
+    return step.order().on().equals(new PrintedTrigger.Start())
+        ? words.text("see.standing")
+        : seen.cell(step.seen());
   }
 
   private String title(Target.OfApproach target) {

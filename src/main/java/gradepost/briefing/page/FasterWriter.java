@@ -1,88 +1,87 @@
 package gradepost.briefing.page;
 
 import gradepost.briefing.word.ActionWords;
+import gradepost.briefing.word.SeenWords;
 import gradepost.briefing.word.Words;
-import gradepost.plan.Application;
-import gradepost.plan.Approach;
-import gradepost.plan.CaseResult;
-import gradepost.plan.IfFaster;
-import gradepost.plan.Rung;
-import gradepost.plan.Step;
+import gradepost.told.PrintedApplication;
+import gradepost.told.PrintedCase;
+import gradepost.told.PrintedFaster;
+import gradepost.told.PrintedPlace;
+import gradepost.told.PrintedRung;
+import gradepost.told.PrintedSpeed;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-/** What a train does that comes to a lower speed faster than planned, in sentences. */
+/** What a train does that comes to a lower speed faster than planned, spelt. */
 final class FasterWriter {
   private final Words words;
   private final ActionWords orders;
-  private final CueWriter cues;
+  private final SeenWords seen;
 
-  FasterWriter(Words words, ActionWords orders, CueWriter cues) {
+  FasterWriter(Words words, ActionWords orders) {
     this.words = words;
     this.orders = orders;
-    this.cues = cues;
+    this.seen = new SeenWords(words);
   }
 
-  List<String> sentences(Approach approach) {
-    return approach.ifFaster().map(f -> sentences(approach, f)).orElse(List.of());
+  List<String> sentences(PrintedFaster faster) {
+    String most = faster.most().map(PrintedSpeed::text).orElse("");
+    return switch (faster.verdict()) {
+      case NOWHERE -> List.of(words.text("faster.nowhere", most));
+      case OVER -> List.of(words.text("faster.over", most));
+      case NEVER -> List.of(words.text("faster.none", most));
+      case BRAKES -> brakes(faster, faster.application().orElseThrow());
+    };
   }
 
-  private List<String> sentences(Approach approach, IfFaster faster) {
-    if (faster.application().isEmpty()) {
-      boolean over = faster.mostMps() > approach.target().speedMps();
-      String key = faster.nowhere() ? "faster.nowhere" : over ? "faster.over" : "faster.none";
-      return List.of(words.text(key, words.speedAtMost(faster.mostMps())));
-    }
-    Application application = faster.application().get();
+  private List<String> brakes(PrintedFaster faster, PrintedApplication application) {
     List<String> out = new ArrayList<>();
-    double point = application.brakingPointM();
-    String see = cues.see(application);
-    String place = place(approach, point);
+    String place = place(application.point());
     out.add(
         words.text(
             "faster.brake",
-            words.speed(application.brakingSpeedMps()),
-            see.equals(words.text("dash")) ? place : words.text("answer.place-see", place, see),
-            Step.of(faster.actions()).stream()
-                .map(s -> orders.whole(s, List.of()))
+            application.speed().map(PrintedSpeed::text).orElseThrow(),
+            seen.both(application.cues().seen())
+                .map(see -> words.text("answer.place-see", place, see))
+                .orElse(place),
+            faster.orders().stream()
+                .map(o -> orders.whole(o, Optional.empty()))
                 .collect(Collectors.joining("; "))));
-    List<CaseResult> cases = application.cases();
+    List<PrintedCase> cases = application.cases();
     out.add(
         words.text(
             "faster.latest",
-            cases.get(0).adhesion().name(),
+            cases.get(0).rail(),
             cases.get(0).ladder().stream()
-                .flatMap(r -> last(approach, r).stream())
+                .flatMap(r -> last(r).stream())
                 .collect(Collectors.joining(", "))));
-    for (CaseResult c : cases.subList(1, cases.size())) {
+    for (PrintedCase c : cases.subList(1, cases.size())) {
       out.add(
-          c.plannedM()
+          c.point()
               .map(
-                  at ->
+                  p ->
                       words.text(
                           "faster.rail",
-                          c.adhesion().name(),
-                          place(approach, at),
-                          orders.technique(c.actions())))
-              .orElse(words.text("faster.rail-none", c.adhesion().name())));
+                          c.rail(),
+                          place(p.place()),
+                          orders.technique(p.technique())))
+              .orElse(words.text("faster.rail-none", c.rail())));
     }
     return out;
   }
 
-  private Optional<String> last(Approach approach, Rung rung) {
+  private Optional<String> last(PrintedRung rung) {
     return rung.latest()
-        .point()
-        .map(
-            p ->
-                words.text(
-                    "faster.latest-one",
-                    words.called(rung.brake()),
-                    place(approach, p.printedM())));
+        .match(
+            at ->
+                Optional.of(
+                    words.text("faster.latest-one", words.called(rung.brake()), place(at.place()))),
+            nowhere -> Optional.empty());
   }
 
-  private String place(Approach approach, double atM) {
-    return words.placeTo(atM, approach.target().atM(), "where.before-reduction");
+  private String place(PrintedPlace place) {
+    return words.spelt(place, "where.before-reduction");
   }
 }

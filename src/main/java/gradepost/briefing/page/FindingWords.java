@@ -2,27 +2,19 @@ package gradepost.briefing.page;
 
 import gradepost.briefing.word.Reasons;
 import gradepost.briefing.word.Words;
-import gradepost.plan.Finding;
-import gradepost.plan.TellingFindings;
 import gradepost.told.PrintedFinding;
 import gradepost.told.PrintedValue;
 
-/** Bad news, spelt: which sentence it is and what stands in it is {@link TellingFindings}'s. */
+/** Bad news, spelt. */
 public final class FindingWords implements PrintedValue.Cases<String> {
   private final Words words;
-  private final TellingFindings telling;
 
   public FindingWords(Words words) {
     this.words = words;
-    this.telling = new TellingFindings(words.grid());
   }
 
   /** The sentence for one finding. */
-  public String of(Finding finding) {
-    return of(telling.of(finding));
-  }
-
-  private String of(PrintedFinding finding) {
+  public String of(PrintedFinding finding) {
     return words.text(
         finding.key(), finding.values().stream().<Object>map(v -> v.match(this)).toArray());
   }
@@ -49,7 +41,7 @@ public final class FindingWords implements PrintedValue.Cases<String> {
 
   @Override
   public String time(PrintedValue.Time time) {
-    return words.text("time.seconds", time.time().seconds());
+    return words.time(time.time());
   }
 
   @Override

@@ -2,17 +2,21 @@ package gradepost.briefing.page;
 
 import gradepost.briefing.Table;
 import gradepost.briefing.word.ActionWords;
-import gradepost.briefing.word.ApplicationLine;
 import gradepost.briefing.word.Reasons;
 import gradepost.briefing.word.Words;
-import gradepost.plan.Application;
-import gradepost.plan.Approach;
-import gradepost.plan.CaseResult;
-import gradepost.plan.FailureAnswer;
-import gradepost.plan.Latest;
-import gradepost.plan.Rung;
-import gradepost.stock.BrakeSystem;
-import gradepost.task.Target;
+import gradepost.told.InstructionSheet;
+import gradepost.told.PrintedAnswer;
+import gradepost.told.PrintedApplication;
+import gradepost.told.PrintedBrake;
+import gradepost.told.PrintedCase;
+import gradepost.told.PrintedEnd;
+import gradepost.told.PrintedFaster;
+import gradepost.told.PrintedLatest;
+import gradepost.told.PrintedPoint;
+import gradepost.told.PrintedProtection;
+import gradepost.told.PrintedRung;
+import gradepost.told.PrintedSpeed;
+import gradepost.told.PrintedTarget;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -20,151 +24,153 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
-/** The fallback ladder, every state of the rail beside the others. */
+/** The fallback ladder, every state of the rail beside the others, spelt. */
 final class LadderWriter {
-  /** Nearer than this to the planned point, a protected one is the same. */
-  static final double SAME_M = 0.5;
-
   private final Words words;
   private final ActionWords orders;
+  private final FallbackWords fallbacks;
   private final double noticingS;
 
   LadderWriter(Words words, ActionWords orders, double noticingS) {
     this.words = words;
     this.orders = orders;
+    this.fallbacks = new FallbackWords(words);
     this.noticingS = noticingS;
   }
 
   /** One for each application; where the train needs no brake, one for a faster train. */
-  List<Table> tables(String id, Approach approach) {
+  List<Table> tables(String id, InstructionSheet sheet) {
     List<Table> out = new ArrayList<>();
-    for (ApplicationLine begun : ApplicationLine.of(approach)) {
+    for (PrintedApplication begun : sheet.begun()) {
       String title =
-          begun.named()
-              ? words.text("ladder.title-at", begun.number(), orders.purpose(begun.application()))
+          sheet.named()
+              ? words.text("ladder.title-at", begun.line(), orders.purpose(begun))
               : words.text("ladder.title");
-      String own = out.isEmpty() ? id : id + "-" + begun.number();
-      out.add(table(own, title, begun.application().cases(), rows(approach, begun.application())));
+      out.add(table(out.isEmpty() ? id : id + "-" + begun.line(), title, sheet, begun));
     }
     if (out.isEmpty()) {
-      approach
+      sheet
           .faster()
-          .ifPresent(
-              a ->
-                  out.add(
-                      table(
-                          id,
-                          words.text("faster.ladder", words.speed(a.brakingSpeedMps())),
-                          a.cases(),
-                          rows(approach, a))));
+          .flatMap(PrintedFaster::application)
+          .ifPresent(a -> out.add(table(id, words.text("faster.ladder", speed(a)), sheet, a)));
     }
     return out;
   }
 
-  private Table table(String id, String title, List<CaseResult> cases, List<Table.Row> rows) {
+  private static String speed(PrintedApplication faster) {
+    return faster.speed().map(PrintedSpeed::text).orElseThrow();
+  }
+
+  private Table table(String id, String title, InstructionSheet sheet, PrintedApplication a) {
     List<Table.Column> columns = new ArrayList<>();
     columns.add(new Table.Column(words.text("ladder.brake"), "text"));
-    cases.forEach(c -> columns.add(new Table.Column(c.adhesion().name(), "place")));
-    return new Table(id, "ladder", title, note(cases), columns, rows, "");
+    a.cases().forEach(c -> columns.add(new Table.Column(c.rail(), "place")));
+    return new Table(id, "ladder", title, note(a.cases()), columns, rows(sheet, a), "");
   }
 
   /**
    * Names the rails on which the figures use the planned run, not the run after an earlier brake.
    */
-  private String note(List<CaseResult> cases) {
+  private String note(List<PrintedCase> cases) {
     String rails =
         cases.stream()
             .filter(c -> !c.ownRun())
-            .map(c -> c.adhesion().name())
+            .map(PrintedCase::rail)
             .collect(Collectors.joining(", "));
     return rails.isEmpty() ? "" : words.text("ladder.planned-run", rails);
   }
 
-  private List<Table.Row> rows(Approach approach, Application application) {
+  private List<Table.Row> rows(InstructionSheet sheet, PrintedApplication application) {
     List<Table.Row> rows = new ArrayList<>();
-    List<CaseResult> cases = application.told();
+    PrintedTarget target = sheet.target();
+    boolean forStep = sheet.forStep(application);
+    List<PrintedCase> cases = application.cases();
+    PrintedCase first = cases.get(0);
     rows.add(
         row(
             words.text("ladder.planned"),
             cases,
-            c -> planned(approach, c, c.equals(cases.get(0))),
-            c -> c.pastLastM().isPresent()));
-    List<Rung> rungs = cases.get(0).ladder();
-    for (int i = 0; i < rungs.size(); i++) {
+            c -> planned(target, c, c.equals(first)),
+            c -> c.point().flatMap(PrintedPoint::pastLast).isPresent()));
+    for (int i = 0; i < first.ladder().size(); i++) {
       int index = i;
-      BrakeSystem brake = rungs.get(i).brake();
-      boolean stands = application.forStep() && brake.role() != BrakeSystem.Role.SERVICE;
+      PrintedBrake brake = first.ladder().get(i).brake();
+      boolean stands = forStep && brake.kind() != PrintedBrake.Kind.SERVICE;
       rows.add(
           row(
               words.text(stands ? "ladder.latest-stand" : "ladder.latest", words.called(brake)),
               cases,
-              c -> latest(approach, c.ladder().get(index).latest()),
+              c -> latest(target, c.ladder().get(index).latest()),
               c -> false));
     }
-    List<FailureAnswer> answers = cases.get(0).answers();
-    Target target = application.forStep() ? approach.target() : application.target();
-    for (int i = 0; i < answers.size(); i++) {
+    for (int i = 0; i < first.answers().size(); i++) {
       int index = i;
       rows.add(
           row(
               words.text(
-                  application.forStep() ? "ladder.instead-stand" : "ladder.instead",
-                  words.called(answers.get(i).brake()),
+                  forStep ? "ladder.instead-stand" : "ladder.instead",
+                  words.called(first.answers().get(i).brake()),
                   words.seconds(noticingS)),
               cases,
-              c -> outcome(target, c, index),
-              c -> c.answers().size() > index && !c.answers().get(index).holds()));
+              c -> answer(c, index).map(a -> outcome(target, a)).orElse(words.text("dash")),
+              c -> answer(c, index).filter(a -> !a.holds()).isPresent()));
     }
-    if (!answers.isEmpty()) {
+    if (!first.answers().isEmpty()) {
+      String speed = application.forSpeed().map(PrintedSpeed::text).orElse("");
       rows.add(
           row(
-              words.text(
-                  application.forStep() ? "ladder.protected-step" : "ladder.protected",
-                  words.speed(application.target().speedMps())),
+              words.text(forStep ? "ladder.protected-step" : "ladder.protected", speed),
               cases,
-              c -> protectedPoint(approach, c),
-              c -> c.protectedM().isEmpty()));
+              c -> protection(target, protection(c)),
+              c -> protection(c).equals(new PrintedProtection.Nowhere())));
     }
     return rows;
+  }
+
+  private static Optional<PrintedAnswer> answer(PrintedCase c, int index) {
+    return c.answers().stream().skip(index).findFirst();
+  }
+
+  private static PrintedProtection protection(PrintedCase c) {
+    return c.protection().orElse(new PrintedProtection.Nowhere());
   }
 
   /**
    * @param planned whether it is the plan's own, which stands on the page; else the whole technique
    *     is told
    */
-  private String planned(Approach approach, CaseResult c, boolean planned) {
-    return c.plannedM()
-        .map(
-            at ->
-                words.text(
-                    c.pastLastM().isPresent() ? "ladder.point-past" : "ladder.point",
-                    place(approach, at),
-                    planned
-                        ? words.text("ladder.main", words.pressure(c.mainPressurePa()))
-                        : orders.technique(c.actions()),
-                    words.overrun(c.pastLastM().orElse(0.0)),
-                    service(c)))
-        .orElse(words.text("ladder.no-point"));
+  private String planned(PrintedTarget target, PrintedCase c, boolean planned) {
+    return c.point().map(p -> point(target, c, p, planned)).orElse(words.text("ladder.no-point"));
   }
 
-  private static String service(CaseResult c) {
+  private String point(PrintedTarget target, PrintedCase c, PrintedPoint point, boolean planned) {
+    String technique = orders.technique(point.technique());
+    String place = words.place(point.place(), target);
+    String does = planned ? words.text("ladder.main", technique) : technique;
+    return point
+        .pastLast()
+        .map(past -> words.text("ladder.point-past", place, does, past.text(), service(c)))
+        .orElse(words.text("ladder.point", place, does));
+  }
+
+  private static String service(PrintedCase c) {
     return c.ladder().stream()
-        .map(Rung::brake)
-        .filter(b -> b.role() == BrakeSystem.Role.SERVICE)
-        .map(BrakeSystem::shortName)
+        .map(PrintedRung::brake)
+        .filter(b -> b.kind() == PrintedBrake.Kind.SERVICE)
+        .map(PrintedBrake::called)
         .findFirst()
         .orElse("");
   }
 
   private Table.Row row(
       String head,
-      List<CaseResult> cases,
-      Function<CaseResult, String> cell,
-      Predicate<CaseResult> grave) {
+      List<PrintedCase> cases,
+      Function<PrintedCase, String> cell,
+      Predicate<PrintedCase> grave) {
     List<String> cells = new ArrayList<>();
     cells.add(head);
     boolean anyGrave = false;
-    for (CaseResult c : cases) {
+    for (PrintedCase c : cases) {
       boolean bad = grave.test(c);
       anyGrave |= bad;
       cells.add((bad ? "▲ " : "") + cell.apply(c));
@@ -172,71 +178,59 @@ final class LadderWriter {
     return new Table.Row(cells, false, anyGrave);
   }
 
-  private String latest(Approach approach, Latest latest) {
+  private String latest(PrintedTarget target, PrintedLatest latest) {
     return latest.match(
-        point -> last(approach, point),
-        nowhere -> "▲ " + words.text("ladder.nowhere", words.text(Reasons.key(nowhere.reason()))));
+        at -> last(target, at),
+        nowhere -> "▲ " + words.text("ladder.nowhere", words.text(Reasons.key(nowhere.why()))));
   }
 
-  private String last(Approach approach, Latest.Point point) {
-    long seconds = (long) Math.floor(point.afterPlannedS());
+  private String last(PrintedTarget target, PrintedLatest.At at) {
+    long seconds = at.secondsAfter();
     return words.text(
         seconds == 0
             ? "ladder.latest-at-once"
             : seconds > 0 ? "ladder.latest-later" : "ladder.latest-earlier",
-        place(approach, point.printedM()),
+        words.place(at.place(), target),
         words.seconds((double) Math.abs(seconds)));
   }
 
-  private String place(Approach approach, double atM) {
-    return words.placeTo(atM, approach.target());
-  }
-
-  private String outcome(Target target, CaseResult c, int index) {
-    Optional<FailureAnswer> found = c.answers().stream().skip(index).findFirst();
-    if (found.isEmpty()) {
-      return words.text("dash");
+  private String outcome(PrintedTarget target, PrintedAnswer answer) {
+    if (answer.atTarget().isEmpty()) {
+      return words.text("ladder.short", fallbacks.spare(FallbackWords.by(answer.end())));
     }
-    FailureAnswer answer = found.get();
+    String speed = answer.atTarget().get().text();
     return answer
-        .met()
+        .end()
         .match(
-            at -> ends(target, answer, at.shortM()),
+            before -> past(target, before, speed),
+            past -> past(target, past, speed),
             nowhere ->
                 words.text(
                     target.isStop() ? "ladder.not-held" : "ladder.not-held-board",
-                    words.text(Reasons.key(nowhere.reason())),
-                    words.speedAtMost(answer.speedAtTargetMps())));
+                    words.text(Reasons.key(nowhere.why())),
+                    speed));
   }
 
-  private String ends(Target target, FailureAnswer answer, double shortM) {
-    if (answer.holds()) {
-      return words.text("ladder.short", spare(words, shortM));
-    }
+  private String past(PrintedTarget target, PrintedEnd end, String speed) {
     return words.text(
-        target.isStop() ? "ladder.past" : "ladder.past-board",
-        words.overrun(-shortM),
-        words.speedAtMost(answer.speedAtTargetMps()));
+        target.isStop() ? "ladder.past" : "ladder.past-board", FallbackWords.by(end).text(), speed);
   }
 
-  static String spare(Words words, double shortM) {
-    String room = words.room(shortM);
-    return room.startsWith("0 ") ? words.text("ladder.nothing") : room;
+  private String protection(PrintedTarget target, PrintedProtection protection) {
+    return protection.match(
+        nowhere -> words.text("ladder.no-protected"),
+        same -> words.text("ladder.same"),
+        at -> protectedAt(words.place(at.place(), target), at));
   }
 
-  private String protectedPoint(Approach approach, CaseResult c) {
-    if (c.protectedM().isEmpty()) {
-      return words.text("ladder.no-protected");
-    }
-    if (c.plannedM().isPresent() && Math.abs(c.protectedM().get() - c.plannedM().get()) < SAME_M) {
-      return words.text("ladder.same");
-    }
-    String place = place(approach, c.protectedM().get());
-    if (c.protectedCostS().isEmpty()) {
-      return words.text("ladder.protected-untimed", place);
-    }
-    long longer = Math.round(Math.ceil(c.protectedCostS().get()));
-    return words.text(
-        longer > 0 ? "ladder.protected-point" : "ladder.protected-free", place, longer);
+  private String protectedAt(String place, PrintedProtection.At at) {
+    return at.costs()
+        .map(
+            longer ->
+                words.text(
+                    longer.seconds() > 0 ? "ladder.protected-point" : "ladder.protected-free",
+                    place,
+                    longer.seconds()))
+        .orElse(words.text("ladder.protected-untimed", place));
   }
 }

@@ -7,6 +7,7 @@ import gradepost.plan.Action;
 import gradepost.plan.Approach;
 import gradepost.plan.Command;
 import gradepost.plan.Plan;
+import gradepost.plan.Telling;
 import gradepost.plan.Trace;
 import java.util.ArrayList;
 import java.util.List;
@@ -72,7 +73,10 @@ final class PressureWriter {
             new PressureChart.Note(
                 a.timeS() - start,
                 askedPa / unit,
-                words.text("do.with-pressure", orders.todo(brake.get()), words.pressure(askedPa))));
+                words.text(
+                    "do.with-pressure",
+                    orders.todo(Telling.command(words.grid(), a.command())),
+                    words.pressure(askedPa))));
       }
     }
     Trace.Point last = points.get(points.size() - 1);

@@ -1,10 +1,14 @@
 package gradepost.briefing.page;
 
 import gradepost.briefing.SpreadChart;
+import gradepost.briefing.word.Reasons;
 import gradepost.briefing.word.Words;
-import gradepost.plan.Approach;
 import gradepost.plan.Spread;
-import gradepost.task.Target;
+import gradepost.told.InstructionSheet;
+import gradepost.told.PrintedEnd;
+import gradepost.told.PrintedSpeed;
+import gradepost.told.PrintedSpread;
+import gradepost.told.PrintedTarget;
 import java.util.Optional;
 
 /** How far runs differ when nobody corrects them: for the reader to know that he must. */
@@ -15,28 +19,30 @@ final class SpreadWriter {
     this.words = words;
   }
 
-  Optional<SpreadChart> chart(String id, Approach approach) {
-    return approach
-        .spread()
-        .filter(s -> s.shortM05().isPresent())
-        .map(s -> of(id + "-spread", approach.target(), s));
+  /**
+   * What is told of it, and a drawing of the same.
+   *
+   * @param drawn for the curve alone
+   */
+  Optional<SpreadChart> chart(String id, InstructionSheet sheet, Optional<Spread> drawn) {
+    return sheet.spread().map(s -> of(id + "-spread", sheet.target(), s, drawn.orElseThrow()));
   }
 
-  private SpreadChart of(String id, Target target, Spread spread) {
+  private SpreadChart of(String id, PrintedTarget target, PrintedSpread told, Spread spread) {
     String kind = target.isStop() ? "stop" : "board";
     double unit = words.units().lengthUnitM();
     double pastM = spread.shortM05().orElseThrow();
     double middleM = spread.shortM50().orElseThrow();
     double beforeM = spread.shortM95().orElseThrow();
-    String past = side(pastM);
-    String before = side(beforeM);
+    String past = side(told.late());
+    String before = side(told.early());
     String says =
         words.text(
             "spread.says-" + kind,
             before,
             past,
-            Math.round(100 * spread.pastShare()),
-            words.speed(target.speedMps()));
+            told.pastShare(),
+            target.speed().map(PrintedSpeed::text).orElse(""));
     return new SpreadChart(
         id,
         words.text("chart.spread"),
@@ -49,9 +55,10 @@ final class SpreadWriter {
         words.text("spread.target-" + kind));
   }
 
-  /** Outwards: neither end is made to look nearer than it is. */
-  private String side(double shortM) {
-    return words.text(
-        shortM >= 0 ? "spread.before" : "spread.past", words.overrun(Math.abs(shortM)));
+  private String side(PrintedEnd end) {
+    return end.match(
+        before -> words.text("spread.before", before.by().text()),
+        past -> words.text("spread.past", past.by().text()),
+        nowhere -> words.text(Reasons.key(nowhere.why())));
   }
 }

@@ -1,17 +1,17 @@
 package gradepost.briefing.word;
 
-import gradepost.plan.Action;
-import gradepost.plan.Application;
-import gradepost.plan.Command;
-import gradepost.plan.Step;
-import gradepost.plan.Trigger;
 import gradepost.stock.Stock;
-import gradepost.task.Target;
+import gradepost.told.PrintedApplication;
+import gradepost.told.PrintedCommand;
+import gradepost.told.PrintedCues;
+import gradepost.told.PrintedOrder;
+import gradepost.told.PrintedTime;
+import gradepost.told.PrintedTrigger;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-/** What an action tells the driver, in words. */
+/** What an instruction tells the driver, spelt. */
 public final class ActionWords {
   private final Words words;
   private final Stock stock;
@@ -21,146 +21,226 @@ public final class ActionWords {
     this.stock = stock;
   }
 
-  /** The instruction for a command. */
-  public String todo(Command command) {
-    return command.match(
-        power -> words.text("do.power", notch(power)),
-        off -> words.text("do.shut-off"),
-        this::brake,
-        release -> words.text("do.release"),
-        stand -> words.text("do.stand"));
+  private final class Todo implements PrintedCommand.Cases<String> {
+    @Override
+    public String power(PrintedCommand.Power power) {
+      return words.text("do.power", notch(power.notch()));
+    }
+
+    @Override
+    public String shutOff(PrintedCommand.ShutOff off) {
+      return words.text("do.shut-off");
+    }
+
+    @Override
+    public String brake(PrintedCommand.Brake brake) {
+      return switch (brake.stage()) {
+        case FIRST -> words.text("do.first");
+        case MAIN -> words.text("do.main");
+        case EASE -> words.text("do.ease");
+        case CHECK -> words.text("do.check");
+      };
+    }
+
+    @Override
+    public String release(PrintedCommand.Release release) {
+      return words.text("do.release");
+    }
+
+    @Override
+    public String stand(PrintedCommand.Stand stand) {
+      return words.text("do.stand");
+    }
   }
 
-  private String brake(Command.Brake brake) {
-    return switch (brake.stage()) {
-      case FIRST -> words.text("do.first");
-      case MAIN -> words.text("do.main");
-      case EASE -> words.text("do.ease");
-      case CHECK -> words.text("do.check");
-    };
+  private final class Gauge implements PrintedCommand.Cases<String> {
+    @Override
+    public String power(PrintedCommand.Power power) {
+      return words.text("dash");
+    }
+
+    @Override
+    public String shutOff(PrintedCommand.ShutOff off) {
+      return words.text("dash");
+    }
+
+    @Override
+    public String brake(PrintedCommand.Brake brake) {
+      return brake.pressure().text();
+    }
+
+    @Override
+    public String release(PrintedCommand.Release release) {
+      return words.text("gauge.falling");
+    }
+
+    @Override
+    public String stand(PrintedCommand.Stand stand) {
+      return words.text("dash");
+    }
+  }
+
+  /** What is waited for; empty text where it is the place. */
+  private final class When implements PrintedTrigger.Cases<String> {
+    @Override
+    public String atPlace(PrintedTrigger.AtPlace at) {
+      return "";
+    }
+
+    @Override
+    public String speedUpTo(PrintedTrigger.SpeedUpTo up) {
+      return words.text("when.up-to", up.speed().text());
+    }
+
+    @Override
+    public String speedDownTo(PrintedTrigger.SpeedDownTo down) {
+      return words.text("when.down-to", down.speed().text());
+    }
+
+    @Override
+    public String after(PrintedTrigger.After after) {
+      return words.text("when.after", words.time(after.time()));
+    }
+
+    @Override
+    public String start(PrintedTrigger.Start start) {
+      return "";
+    }
+
+    @Override
+    public String standstill(PrintedTrigger.Standstill stand) {
+      return "";
+    }
+  }
+
+  /** One part of a braking that is told in a line. */
+  private final class Stage implements PrintedTrigger.Cases<String> {
+    private final String does;
+
+    private Stage(String does) {
+      this.does = does;
+    }
+
+    @Override
+    public String atPlace(PrintedTrigger.AtPlace at) {
+      return does;
+    }
+
+    @Override
+    public String speedUpTo(PrintedTrigger.SpeedUpTo up) {
+      return does;
+    }
+
+    @Override
+    public String speedDownTo(PrintedTrigger.SpeedDownTo down) {
+      return words.text("stage.at-speed", down.speed().text(), does);
+    }
+
+    @Override
+    public String after(PrintedTrigger.After after) {
+      return words.text("stage.after", words.time(after.time()), does);
+    }
+
+    @Override
+    public String start(PrintedTrigger.Start start) {
+      return does;
+    }
+
+    @Override
+    public String standstill(PrintedTrigger.Standstill stand) {
+      return does;
+    }
+  }
+
+  /** The instruction for a command. */
+  public String todo(PrintedCommand command) {
+    return command.match(new Todo());
   }
 
   /** What the gauge shows after it; a dash where that does not matter. */
-  public String gauge(Command command) {
-    return command.match(
-        power -> words.text("dash"),
-        off -> words.text("dash"),
-        brake -> words.pressure(brake.pressurePa()),
-        release -> words.text("gauge.falling"),
-        stand -> words.text("dash"));
+  public String gauge(PrintedCommand command) {
+    return command.match(new Gauge());
   }
 
-  /** A step in a few words; where more than one application is made, what this one is for. */
-  public String todo(Step step, List<ApplicationLine> begun) {
-    return begun.stream()
-        .filter(b -> b.named() && b.action().equals(step.first()))
-        .findFirst()
-        .map(b -> words.text("do.named", todo(step), purpose(b.application())))
-        .orElseGet(() -> todo(step));
+  /** A whole order in a few words: a power handle with its notches, and the wait for each. */
+  public String todo(PrintedOrder order) {
+    if (order.further().isEmpty()) {
+      return todo(order.does());
+    }
+    PrintedOrder.Notch last = order.further().get(order.further().size() - 1);
+    String through = words.text("do.power-through", first(order), bare(last.index()));
+    List<PrintedTime> waits = order.further().stream().map(PrintedOrder.Notch::after).toList();
+    return waits.stream().distinct().count() == 1
+        ? words.text("do.power-each", through, words.time(waits.get(0)))
+        : words.text(
+            "do.power-after",
+            through,
+            waits.stream().map(words::time).collect(Collectors.joining(words.text("do.then"))));
+  }
+
+  /**
+   * A whole order; where more than one application is made, what this one is for.
+   *
+   * @param begun the application that it begins, where that is to be named
+   */
+  public String todo(PrintedOrder order, Optional<PrintedApplication> begun) {
+    String plain = todo(order);
+    return begun.map(b -> words.text("do.named", plain, purpose(b))).orElse(plain);
   }
 
   /** What an application is for. */
-  public String purpose(Application application) {
-    Target target = application.target();
-    return target.standsThere()
-        ? words.text("do.for-stand")
-        : words.text("do.for-speed", words.speed(target.speedMps()));
+  public String purpose(PrintedApplication application) {
+    return application
+        .forSpeed()
+        .map(speed -> words.text("do.for-speed", speed.text()))
+        .orElse(words.text("do.for-stand"));
   }
 
-  private String todo(Step step) {
-    Optional<Command.Power> from = step.first().command().power();
-    Optional<Command.Power> to = step.last().command().power();
-    if (step.actions().size() > 1 && from.isPresent() && to.isPresent()) {
-      String through = words.text("do.power-through", notch(from.get()), bare(to.get()));
-      List<Long> waits =
-          step.actions().stream()
-              .skip(1)
-              .map(a -> Math.round(a.trigger().after().orElseThrow().seconds()))
-              .distinct()
-              .toList();
-      return waits.size() == 1
-          ? words.text("do.power-each", through, words.seconds(waits.get(0)))
-          : words.text("do.power-by-notch", through);
-    }
-    return todo(step.first().command());
+  private String first(PrintedOrder order) {
+    return order.does() instanceof PrintedCommand.Power power ? notch(power.notch()) : "";
   }
 
-  private String notch(Command.Power power) {
-    return words.notch(bare(power));
+  private String notch(int index) {
+    return words.notch(bare(index));
   }
 
-  private String bare(Command.Power power) {
-    return stock.traction().notches().get(power.notch()).name();
+  private String bare(int index) {
+    return stock.traction().notches().get(index).name();
   }
 
-  /** What it is done with, for a line of the route story. */
-  public String whole(Step step, List<ApplicationLine> begun) {
-    Action action = step.first();
-    String plain = todo(step, begun);
+  /** A whole order with its pressure and what it waits for, in a line. */
+  public String whole(PrintedOrder order, Optional<PrintedApplication> begun) {
+    String plain = todo(order, begun);
     String todo =
-        action
-            .command()
-            .brake()
-            .map(b -> words.text("do.with-pressure", plain, words.pressure(b.pressurePa())))
-            .orElse(plain);
-    String when = when(action.trigger());
+        order.does() instanceof PrintedCommand.Brake brake
+            ? words.text("do.with-pressure", plain, brake.pressure().text())
+            : plain;
+    String when = when(order.on());
     return when.isEmpty() ? todo : words.text("do.when", todo, when);
   }
 
   /** A whole braking in a line: first pressure, and when the brake is worked again. */
-  public String technique(List<Action> actions) {
-    return actions.stream()
-        .filter(a -> !a.command().isStand())
-        .map(this::stage)
-        .collect(Collectors.joining(", "));
+  public String technique(List<PrintedOrder> orders) {
+    return orders.stream().map(this::stage).collect(Collectors.joining(", "));
   }
 
-  private String stage(Action action) {
+  private String stage(PrintedOrder order) {
     String does =
-        action
-            .command()
-            .brake()
-            .map(b -> words.pressure(b.pressurePa()))
-            .orElseGet(() -> todo(action.command()));
-    return action
-        .trigger()
-        .match(
-            place -> does,
-            up -> does,
-            down -> words.text("stage.at-speed", words.speed(down.speedMps()), does),
-            after -> words.text("stage.after", words.seconds(after.seconds()), does),
-            start -> does,
-            stand -> does);
+        order.does() instanceof PrintedCommand.Brake brake
+            ? brake.pressure().text()
+            : todo(order.does());
+    return order.on().match(new Stage(does));
   }
 
   /** What was done, and where. */
-  public String done(Action action) {
-    String place = words.place(action.atM());
+  public String done(PrintedCues.Done done) {
+    String place = words.spelt(done.where(), "");
     return words.text(
-        "do.at",
-        todo(action.command()),
-        action.trigger().atItsPlace() ? place : words.text("where.about", place));
+        "do.at", todo(done.what()), done.about() ? words.text("where.about", place) : place);
   }
 
-  /** Where an action is taken, as it is told on the way to this target. */
-  public String where(Action action, Target target) {
-    boolean stands = action.command().isStand();
-    String place = stands ? words.place(target.atM()) : words.placeTo(action.atM(), target);
-    return action.trigger().atItsPlace() ? place : words.text("where.about", place);
-  }
-
-  /** What the action waits for; empty text where that is its place. */
-  public String when(Step step) {
-    return when(step.first().trigger());
-  }
-
-  private String when(Trigger trigger) {
-    return trigger.match(
-        place -> "",
-        up -> words.text("when.up-to", words.speed(up.speedMps())),
-        down -> words.text("when.down-to", words.speed(down.speedMps())),
-        after -> words.text("when.after", words.seconds(after.seconds())),
-        start -> "",
-        stand -> "");
+  /** What is waited for; empty text where that is the place. */
+  public String when(PrintedTrigger trigger) {
+    return trigger.match(new When());
   }
 }

@@ -1,28 +1,9 @@
 package gradepost.briefing.word;
 
-import gradepost.plan.Latest;
-import gradepost.plan.Met;
 import gradepost.told.Reason;
 
 /** The text for the reason why a brake is not enough. */
 public final class Reasons {
-
-  /** Why no place is early enough. */
-  public static String key(Latest.Reason reason) {
-    return switch (reason) {
-      case GRADIENT_DEFEATS_BRAKE -> "reason.fall";
-      case APPROACH_TOO_SHORT -> "reason.too-short";
-    };
-  }
-
-  /** Why the target's speed is never met. */
-  public static String key(Met.Reason reason) {
-    return switch (reason) {
-      case GRADIENT_DEFEATS_BRAKE -> "reason.fall";
-      case TRACK_ENDS -> "reason.track-ends";
-      case BUFFER_STOPS -> "reason.buffers";
-    };
-  }
 
   /** Why there is no such place. */
   public static String key(Reason reason) {

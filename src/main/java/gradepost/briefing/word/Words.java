@@ -1,13 +1,16 @@
 package gradepost.briefing.word;
 
 import gradepost.briefing.Messages;
+import gradepost.plan.Telling;
 import gradepost.route.Path;
 import gradepost.route.place.Hand;
 import gradepost.stock.BrakeSystem;
 import gradepost.task.Target;
 import gradepost.told.PrintGrid;
+import gradepost.told.PrintedBrake;
 import gradepost.told.PrintedPlace;
 import gradepost.told.PrintedTarget;
+import gradepost.told.PrintedTime;
 import gradepost.units.Gradient;
 import gradepost.units.MomentStyle;
 import gradepost.units.UnitStyle;
@@ -79,7 +82,7 @@ public final class Words {
 
   /** A printed place on the way to a target. */
   public String place(PrintedPlace place, PrintedTarget target) {
-    return spelt(place, target.speed().isEmpty() ? "where.to-mark" : "where.to-board");
+    return spelt(place, target.isStop() ? "where.to-mark" : "where.to-board");
   }
 
   /**
@@ -142,7 +145,12 @@ public final class Words {
 
   /** A time in whole seconds. */
   public String seconds(double seconds) {
-    return text("time.seconds", grid.time(seconds).seconds());
+    return time(grid.time(seconds));
+  }
+
+  /** A printed time. */
+  public String time(PrintedTime time) {
+    return text("time.seconds", time.seconds());
   }
 
   /** A time in minutes and seconds, from seconds. */
@@ -202,9 +210,14 @@ public final class Words {
 
   /** A brake as it is asked for: in full service, or the emergency application. */
   public String called(BrakeSystem brake) {
-    return brake.role() == BrakeSystem.Role.EMERGENCY
-        ? brake.name()
-        : text("brake.full-service", brake.shortName());
+    return called(Telling.brake(brake));
+  }
+
+  /** The same of a printed one. */
+  public String called(PrintedBrake brake) {
+    return brake.kind() == PrintedBrake.Kind.EMERGENCY
+        ? brake.called()
+        : text("brake.full-service", brake.called());
   }
 
   /** What sets a permissible speed; causes that the computation names itself have words here. */

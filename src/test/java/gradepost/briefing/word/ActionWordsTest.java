@@ -1,0 +1,45 @@
+package gradepost.briefing.word;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import gradepost.briefing.Messages;
+import gradepost.drive.FrozenPlans;
+import gradepost.stock.Notch;
+import gradepost.task.Assignment;
+import gradepost.told.PrintedCommand;
+import gradepost.told.PrintedOrder;
+import gradepost.told.PrintedTime;
+import gradepost.told.PrintedTrigger;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** A power handle that is taken through its notches is told with each wait. */
+class ActionWordsTest {
+  private final Assignment assignment = FrozenPlans.assignments().get(0);
+  private final List<String> notches =
+      assignment.stock().traction().notches().stream().map(Notch::name).toList();
+  private final ActionWords orders =
+      new ActionWords(new Words(Messages.english(), assignment.path()), assignment.stock());
+
+  private String told(long... waits) {
+    List<PrintedOrder.Notch> further = new ArrayList<>();
+    for (long wait : waits) {
+      further.add(new PrintedOrder.Notch(further.size() + 1, new PrintedTime(wait)));
+    }
+    return orders.todo(
+        new PrintedOrder(new PrintedTrigger.Start(), new PrintedCommand.Power(0), further));
+  }
+
+  @Test
+  void waitsThatDifferAreToldEach() {
+    assertThat(told(3, 5)).endsWith(" → " + notches.get(2) + ", after 3 s, then 5 s");
+    assertThat(told(3, 3, 5)).endsWith(" → " + notches.get(3) + ", after 3 s, then 3 s, then 5 s");
+  }
+
+  @Test
+  void waitsThatAreTheSameAreToldOnce() {
+    assertThat(told(3, 3)).endsWith(" → " + notches.get(2) + ", 3 s each");
+    assertThat(told(4)).endsWith(" → " + notches.get(1) + ", 4 s each");
+  }
+}
