@@ -5,6 +5,7 @@ import gradepost.route.place.Location;
 import gradepost.units.Mileage;
 import gradepost.units.Rounding;
 import gradepost.units.UnitStyle;
+import java.util.Locale;
 
 /**
  * The grid on which everything that is told about one path is printed, and the only class that
@@ -207,6 +208,31 @@ public final class PrintGrid {
   /** A distance by which something is missed or that is needed: rounded up. */
   public PrintedLength lengthUp(double metres) {
     return new PrintedLength(Rounding.UP.whole(metres / units.lengthUnitM()), units);
+  }
+
+  /** How far apart two things on the line are, as text: nearest. */
+  public String apart(double metres) {
+    if (units == UnitStyle.METRIC) {
+      return metres < 995
+          ? Math.round(metres / 10) * 10 + " m"
+          : String.format(Locale.ROOT, "%.2f km", metres / 1000);
+    }
+    long chains = Math.round(metres / units.placeStepM());
+    return chains < 80
+        ? chains + " ch"
+        : String.format(Locale.ROOT, "%d mi %02d ch", chains / 80, chains % 80);
+  }
+
+  /** The radius of a curve, as text: rounded down. */
+  public String radius(double metres) {
+    if (units == UnitStyle.METRIC) {
+      return (long) Math.floor(metres + HAIR) + " m";
+    }
+    double chains = metres / units.placeStepM();
+    return chains < 20
+        ? String.format(Locale.ROOT, "%.1f ch", Math.floor(chains * 10 + HAIR) / 10)
+            .replace(".0 ch", " ch")
+        : (long) Math.floor(chains + HAIR) + " ch";
   }
 
   /** A time between two things that are told: nearest. */

@@ -15,7 +15,6 @@ import gradepost.policy.WarningPractice;
 import gradepost.stock.law.AdhesionLaw;
 import gradepost.task.Assignment;
 import gradepost.units.Acceleration;
-import gradepost.units.Rounding;
 import gradepost.units.UnitStyle;
 import java.util.ArrayList;
 import java.util.List;
@@ -67,7 +66,7 @@ final class ReadingWriter {
         words.text(
             "method.latest",
             words.text("load." + TrackStripWriter.lower(policy.safeSide().load())),
-            words.units().speed(policy.safeSide().overspeed().metresPerSecond(), Rounding.UP),
+            words.speedAtMost(policy.safeSide().overspeed().metresPerSecond()),
             percent(policy.safeSide().brakeFactor()),
             isolated()));
     out.add(
@@ -93,8 +92,8 @@ final class ReadingWriter {
     return off == 0 ? percent(share) : words.text("safe-side.cars", percent(share), off, cars);
   }
 
-  private static String percent(double share) {
-    return Math.round(share * 100) + " %";
+  private String percent(double share) {
+    return words.grid().share(share) + " %";
   }
 
   private String technique(Technique t) {
@@ -120,8 +119,7 @@ final class ReadingWriter {
     values.put("noticing-time", words.seconds(p.noticing().seconds()));
     values.put("safe-side.load", words.text("load." + TrackStripWriter.lower(p.safeSide().load())));
     values.put(
-        "safe-side.overspeed",
-        words.units().speed(p.safeSide().overspeed().metresPerSecond(), Rounding.UP));
+        "safe-side.overspeed", words.speedAtMost(p.safeSide().overspeed().metresPerSecond()));
     values.put("safe-side.brake-factor", percent(p.safeSide().brakeFactor()));
     values.put("safe-side.isolated-share", isolated());
     values.put("margins.stop-tolerance", words.room(p.margins().stopTolerance().metres()));

@@ -6,6 +6,7 @@ import gradepost.plan.Action;
 import gradepost.plan.Approach;
 import gradepost.plan.Plan;
 import gradepost.plan.Run;
+import gradepost.told.PrintedTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -144,7 +145,9 @@ final class StoryRows {
 
   /** Between the whole seconds of the run, so that all of them add up to its time. */
   private String seconds(Item from, Item to) {
-    return words.seconds((double) (Math.round(timeS(to)) - Math.round(timeS(from))));
+    return words.time(
+        new PrintedTime(
+            words.grid().time(timeS(to)).seconds() - words.grid().time(timeS(from)).seconds()));
   }
 
   private double timeS(Item item) {

@@ -28,6 +28,7 @@ import gradepost.task.CeilingStep;
 import gradepost.task.Target;
 import gradepost.told.InstructionSheet;
 import gradepost.told.PrintedApplication;
+import gradepost.told.PrintedTime;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -87,12 +88,11 @@ public final class StoryWriter {
   }
 
   private void stands(Approach approach, Target.Stop stop) {
-    long dwell = Math.round(stop.call().dwell().seconds());
+    PrintedTime dwell = words.grid().time(stop.call().dwell().seconds());
     rows.stands(
         approach,
-        dwell > 0
-            ? words.text(
-                "story.stops-for", stop.name(), stop.markText(), words.seconds((double) dwell))
+        dwell.seconds() > 0
+            ? words.text("story.stops-for", stop.name(), stop.markText(), words.time(dwell))
             : words.text("story.stops", stop.name(), stop.markText()));
   }
 

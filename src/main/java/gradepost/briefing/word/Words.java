@@ -131,16 +131,7 @@ public final class Words {
 
   /** How far apart two cues are: yards and chains, or metres and kilometres. */
   public String apart(double metres) {
-    if (units() == UnitStyle.METRIC) {
-      return metres < 995
-          ? Math.round(metres / 10) * 10 + " m"
-          : String.format(Locale.ROOT, "%.2f km", metres / 1000);
-    }
-    long chains = Math.round(metres / units().placeStepM());
-    if (chains < 80) {
-      return chains + " ch";
-    }
-    return String.format(Locale.ROOT, "%d mi %02d ch", chains / 80, chains % 80);
+    return grid.apart(metres);
   }
 
   /** A time in whole seconds. */
@@ -188,14 +179,7 @@ public final class Words {
 
   /** The radius of a curve with its unit, rounded down, from metres. */
   public String radius(double metres) {
-    if (units() == UnitStyle.METRIC) {
-      return (long) Math.floor(metres + 1e-6) + " m";
-    }
-    double chains = metres / units().placeStepM();
-    return chains < 20
-        ? String.format(Locale.ROOT, "%.1f ch", Math.floor(chains * 10 + 1e-6) / 10)
-            .replace(".0 ch", " ch")
-        : (long) Math.floor(chains + 1e-6) + " ch";
+    return grid.radius(metres);
   }
 
   /** Left or right. */
