@@ -29,6 +29,9 @@ public final class Telling {
   /** A start is given from the stand of a stop that is no further off than this. */
   private static final double AT_STOP_M = 25;
 
+  /** A train that takes power below this stands: it needs no cue for the place. */
+  private static final double STANDING_MPS = 0.5;
+
   private final PrintGrid grid;
   private final Sightings sightings;
   private final List<Approach> approaches;
@@ -125,7 +128,8 @@ public final class Telling {
 
   private Seen seen(Action action, Target target) {
     boolean atStop = action.command().isStand() && target.isStop();
-    return atStop || action.trigger().isStart() ? Seen.NOTHING : sightings.at(action.atM());
+    boolean starts = action.command().isPower() && action.speedMps() < STANDING_MPS;
+    return atStop ? Seen.NOTHING : starts ? Seen.STANDING : sightings.at(action.atM());
   }
 
   private PrintedPlace where(Action action, Target target) {

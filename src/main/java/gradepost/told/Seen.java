@@ -10,6 +10,10 @@ public record Seen(Optional<Thing> day, Optional<Thing> night) {
   /** Nothing is near enough. */
   public static final Seen NOTHING = new Seen(Optional.empty(), Optional.empty());
 
+  /** The train stands there: it needs nothing to see. */
+  public static final Seen STANDING =
+      new Seen(Optional.of(new Thing(Kind.STAND, "", Optional.empty())), Optional.empty());
+
   /**
    * One thing at the lineside.
    *
@@ -25,6 +29,8 @@ public record Seen(Optional<Thing> day, Optional<Thing> night) {
     /** A signal. */
     SIGNAL,
     /** The ramp of a platform. */
-    RAMP
+    RAMP,
+    /** The stand of the train itself, which has no name. */
+    STAND
   }
 }

@@ -22,7 +22,6 @@ import gradepost.told.PrintedPassing;
 import gradepost.told.PrintedSpeed;
 import gradepost.told.PrintedStep;
 import gradepost.told.PrintedTarget;
-import gradepost.told.PrintedTrigger;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.DoubleSummaryStatistics;
@@ -169,11 +168,8 @@ public final class ApproachWriter {
   }
 
   private String see(PrintedStep step, PrintedTarget target) {
-    if (step.order().does().equals(new PrintedCommand.Stand()) && target.isStop()) {
-      return target.says();
-    }
-    return step.order().on().equals(new PrintedTrigger.Start())
-        ? words.text("see.standing")
+    return step.order().does().equals(new PrintedCommand.Stand()) && target.isStop()
+        ? target.says()
         : seen.cell(step.seen());
   }
 

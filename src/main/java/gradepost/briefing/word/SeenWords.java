@@ -42,6 +42,7 @@ public final class SeenWords {
         switch (thing.kind()) {
           case LANDMARK -> thing.name();
           case SIGNAL -> words.text("signal.called", thing.name());
+          case STAND -> words.text("see.standing");
           case RAMP -> words.text("platform.ramp", thing.name());
         };
     return thing.past().map(p -> words.text("see.past", p.text(), name)).orElse(name);
