@@ -1,9 +1,11 @@
 /**
- * The operator's own rules, as values: how a train is driven, how far a plan keeps from what it
- * must not touch, what counts as the safe side, how knowledge is tested and signed.
+ * The operator's own rules, as values: how a train is driven, what counts as usual practice, how
+ * far a plan keeps from what it must not touch, what counts as the safe side, how knowledge is
+ * tested and signed.
  *
  * <p>In: figures as the operator's policy states them. Out: records that refuse figures without
- * sense. Nothing here drives a train.
+ * sense. Practice that a policy does not state has usual values, which are printed like the others.
+ * Nothing here drives a train.
  *
  * <p>Not promised: that the rules can be kept with a given train; {@code source.policy} and {@code
  * drive} look at that.
