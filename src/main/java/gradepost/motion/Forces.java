@@ -17,9 +17,7 @@ final class Forces {
   private static final double ON_CORNER_MPS = 1e-9;
 
   private final double inertiaKg;
-  private final double a0;
-  private final double a1;
-  private final double a2;
+  private final RunningResistance resistance;
   private final PiecewiseLinear track;
   private final List<PiecewiseLinear> effort;
   private final BrakeForce brake;
@@ -44,9 +42,7 @@ final class Forces {
       AdhesionLaw adhesion,
       LowAdhesionRail poor) {
     this.inertiaKg = train.inertiaKg();
-    this.a0 = resistance.aN();
-    this.a1 = resistance.bNsPerM();
-    this.a2 = resistance.cNs2PerM2();
+    this.resistance = resistance;
     this.track = track;
     this.effort = train.effort();
     this.grip = new AdhesionLimit(train, adhesion, poor);
@@ -140,7 +136,7 @@ final class Forces {
   }
 
   double resistanceN(double speed) {
-    return a0 + speed * (a1 + speed * a2);
+    return resistance.atN(speed);
   }
 
   double trackN(double at) {

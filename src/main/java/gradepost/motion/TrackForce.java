@@ -25,6 +25,11 @@ public final class TrackForce {
     return of(track.elevation(), train);
   }
 
+  /** What an even gradient holds a train back by, newtons; rising is positive. */
+  public static double onGradientN(Train train, double permille) {
+    return train.weightN() * permille / 1000;
+  }
+
   private static PiecewiseLinear of(PiecewiseLinear height, Train train) {
     int n = train.vehicles();
     double[] end = new double[n + 1];

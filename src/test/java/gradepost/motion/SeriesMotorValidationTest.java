@@ -111,8 +111,8 @@ class SeriesMotorValidationTest {
     Train train = textbook.train();
     double last = 0;
     for (int notch = 0; notch < 4; notch++) {
-      double level = Balance.speedMps(train, notch, 0, GRIP);
-      double rising = Balance.speedMps(train, notch, 5, GRIP);
+      double level = new ForceBalance(train, GRIP).balancingMps(notch, 0);
+      double rising = new ForceBalance(train, GRIP).balancingMps(notch, 5);
       assertThat(level).isGreaterThan(last);
       assertThat(rising).isLessThan(level);
       last = level;
@@ -121,7 +121,7 @@ class SeriesMotorValidationTest {
       stepper.power(notch);
       assertThat(stepper.accelerationMps2()).isCloseTo(0, within(1e-6));
     }
-    assertThat(Balance.speedMps(train, 0, 60, GRIP)).isZero();
+    assertThat(new ForceBalance(train, GRIP).balancingMps(0, 60)).isZero();
   }
 
   /**
@@ -134,12 +134,12 @@ class SeriesMotorValidationTest {
     Textbook textbook =
         Textbook.train(60, 0.1).resistance(new ConstantResistance(40)).power(power().notches());
     Train train = textbook.train();
-    assertThat(Balance.speedMps(train, -1, -20, GRIP)).isInfinite();
-    assertThat(Balance.speedMps(train, -1, 0, GRIP)).isZero();
+    assertThat(new ForceBalance(train, GRIP).balancingMps(-1, -20)).isInfinite();
+    assertThat(new ForceBalance(train, GRIP).balancingMps(-1, 0)).isZero();
     AdhesionLaw poor = new ConstantAdhesion(0.02);
-    assertThat(Balance.speedMps(train, 0, 15.93, poor)).isZero();
-    assertThat(Balance.speedMps(train, 0, 15.91, poor)).isPositive();
-    assertThat(Balance.speedMps(train, 0, 15.93, GRIP)).isPositive();
+    assertThat(new ForceBalance(train, poor).balancingMps(0, 15.93)).isZero();
+    assertThat(new ForceBalance(train, poor).balancingMps(0, 15.91)).isPositive();
+    assertThat(new ForceBalance(train, GRIP).balancingMps(0, 15.93)).isPositive();
   }
 
   @Test

@@ -1,5 +1,6 @@
 package gradepost.drive.brake;
 
+import gradepost.motion.ForceBalance;
 import gradepost.motion.LowAdhesionRail;
 import gradepost.motion.PiecewiseLinear;
 import gradepost.motion.Stepper;
@@ -16,7 +17,6 @@ import gradepost.stock.Stock;
 import gradepost.stock.law.AdhesionLaw;
 import gradepost.task.Assignment;
 import gradepost.task.Target;
-import gradepost.units.Exact;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Objects;
@@ -35,6 +35,7 @@ public final class TrainModels {
   private final Train planned;
   private final Train worst;
   private final PiecewiseLinear plannedForce;
+  private final ForceBalance plannedBalance;
   private final PiecewiseLinear worstForce;
   private final Map<AdhesionLaw, LowAdhesionRail> sites = new ConcurrentHashMap<>();
   private final TrainBrake stopping;
@@ -50,6 +51,7 @@ public final class TrainModels {
     planned = Train.of(stock, assignment.formation(), assignment.load());
     worst = Train.of(stock, assignment.formation(), safe.load());
     plannedForce = TrackForce.of(track, planned, stock.curves(), stock.checkRailDragNPerKn());
+    plannedBalance = new ForceBalance(planned, assignment.policy().plannedAdhesion().law());
     worstForce = TrackForce.gradientOnly(track, worst);
     stopping = rig(stock.service(), assignment.load(), planned, 1, 0);
     slowing = rig(stock.service().towardsASpeed(), assignment.load(), planned, 1, 0);
@@ -127,14 +129,7 @@ public final class TrainModels {
 
   /** Acceleration of the planned train in a notch (−1: off), brakes off. */
   public double accelerationMps2(int notch, double speedMps, double atM) {
-    double force = 0;
-    if (notch >= 0) {
-      double grip =
-          assignment.policy().plannedAdhesion().law().mu(speedMps) * planned.motoredKg() * Exact.G;
-      force = Math.min(planned.effort().get(notch).at(speedMps), grip);
-    }
-    force -= planned.resistance().atN(speedMps) + plannedForce.at(atM);
-    return force / planned.inertiaKg();
+    return plannedBalance.accelerationMps2(notch, speedMps, plannedForce.at(atM));
   }
 
   /** The service pressure, up to a step of the gauge, that takes so much off the planned train. */
@@ -170,6 +165,11 @@ public final class TrainModels {
   /** The train with the load of the worst case. */
   public Train worstTrain() {
     return worst;
+  }
+
+  /** Effort, adhesion and resistance of the planned train on the rail of the plan. */
+  public ForceBalance plannedBalance() {
+    return plannedBalance;
   }
 
   /** Gradient and curve resistance on the planned train against distance run, newtons. */

@@ -1,11 +1,12 @@
 package gradepost.drive.check;
 
 import gradepost.drive.brake.TrainModels;
-import gradepost.motion.Balance;
+import gradepost.motion.ForceBalance;
 import gradepost.motion.PiecewiseLinear;
 import gradepost.motion.Stepper;
 import gradepost.motion.StopConditions;
 import gradepost.motion.StopReason;
+import gradepost.motion.TrackForce;
 import gradepost.motion.Train;
 import gradepost.motion.TrainBrake;
 import gradepost.plan.TrainFigures;
@@ -45,10 +46,10 @@ public final class FigureTables {
 
   private List<TrainFigures.Balance> balancing() {
     List<TrainFigures.Balance> all = new ArrayList<>();
-    Train train = bench.plannedTrain();
-    for (int n = -1; n < train.effort().size(); n++) {
+    ForceBalance balance = bench.plannedBalance();
+    for (int n = -1; n < bench.plannedTrain().effort().size(); n++) {
       for (double permille : PERMILLE) {
-        double mps = Balance.speedMps(train, n, permille, adhesion);
+        double mps = balance.balancingMps(n, permille);
         all.add(new TrainFigures.Balance(n, permille, mps));
       }
     }
@@ -60,7 +61,7 @@ public final class FigureTables {
     Train train = bench.plannedTrain();
     double perNotch = assignment.stock().traction().timePerNotch().seconds();
     for (int n = 0; n < train.effort().size(); n++) {
-      double attainable = Math.min(topMps, Balance.speedMps(train, n, 0, adhesion));
+      double attainable = Math.min(topMps, bench.plannedBalance().balancingMps(n, 0));
       for (double v = 2 * stepMps; v <= attainable - 0.2; v += stepMps) {
         Stepper stepper = onGradient(train, train.resistance(), 0);
         StopConditions until = new StopConditions();
@@ -111,7 +112,7 @@ public final class FigureTables {
   }
 
   private Stepper onGradient(Train train, RunningResistance resistance, double permille) {
-    double hold = train.weightN() * permille / 1000;
+    double hold = TrackForce.onGradientN(train, permille);
     PiecewiseLinear force =
         new PiecewiseLinear(new double[] {-1, 0, 1}, new double[] {hold, hold, hold});
     Stepper stepper = new Stepper(train, resistance, force, adhesion);

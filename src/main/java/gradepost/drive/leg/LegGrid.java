@@ -3,15 +3,14 @@ package gradepost.drive.leg;
 import gradepost.drive.brake.BrakeCurve;
 import gradepost.drive.brake.Braking;
 import gradepost.drive.brake.TrainModels;
+import gradepost.motion.ForceBalance;
 import gradepost.motion.PiecewiseLinear;
 import gradepost.motion.Stepper;
 import gradepost.motion.Train;
 import gradepost.motion.TrainBrake;
 import gradepost.policy.Margins;
-import gradepost.stock.law.AdhesionLaw;
 import gradepost.task.Assignment;
 import gradepost.task.Target;
-import gradepost.units.Exact;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -31,7 +30,6 @@ final class LegGrid {
   private static final double SAME_M = 0.5;
 
   final double stepMps;
-  final double inertiaKg;
   final int notches;
   final int speeds;
   final double[] placeM;
@@ -57,6 +55,7 @@ final class LegGrid {
   /** What has to be braked for; and the same braked for further than need be. */
   final List<Curve> curves = new ArrayList<>();
 
+  private final double inertiaKg;
   private final double[][] effortN;
   private final double[] resistanceN;
   private final double[] perPa;
@@ -85,7 +84,7 @@ final class LegGrid {
     Train train = bench.plannedTrain();
     inertiaKg = train.inertiaKg();
     TrainBrake rig = bench.slowing();
-    AdhesionLaw adhesion = assignment.policy().plannedAdhesion().law();
+    ForceBalance balance = bench.plannedBalance();
     notches = train.effort().size();
     speeds = (int) Math.ceil(assignment.stock().maximum().metresPerSecond() / stepMps) + 2;
     effortN = new double[notches][speeds];
@@ -97,8 +96,7 @@ final class LegGrid {
     for (int i = 0; i < speeds; i++) {
       double v = i * stepMps;
       for (int n = 0; n < notches; n++) {
-        effortN[n][i] =
-            Math.min(train.effort().get(n).at(v), adhesion.mu(v) * train.motoredKg() * Exact.G);
+        effortN[n][i] = balance.effortN(n, v);
       }
       resistanceN[i] = train.resistance().atN(v);
       perPa[i] = gain * rig.blocks().friction(v);
@@ -261,12 +259,19 @@ final class LegGrid {
     return at(effortN[notch], v);
   }
 
-  double brakeN(double pa, double v) {
+  private double brakeN(double pa, double v) {
     return Math.max(0, pa - thresholdPa) * at(perPa, v);
   }
 
-  double againstN(int k, double v) {
-    return at(resistanceN, v) + trackN[k];
+  /**
+   * Acceleration in a segment at a speed, m/s².
+   *
+   * @param notch −1 without power
+   * @param pa pressure of the brake; without meaning in a notch
+   */
+  double accelerationMps2(int k, double v, int notch, double pa) {
+    double pull = notch < 0 ? -brakeN(pa, v) : effort(notch, v);
+    return (pull - (at(resistanceN, v) + trackN[k])) / inertiaKg;
   }
 
   private double at(double[] table, double v) {
@@ -285,8 +290,7 @@ final class LegGrid {
     double then = v;
     for (int pass = 0; pass < 3; pass++) {
       double middle = (v + then) / 2;
-      double pull = notch < 0 ? -brakeN(pa, middle) : effort(notch, middle);
-      double square = v * v + 2 * (pull - againstN(k, middle)) / inertiaKg * metres;
+      double square = v * v + 2 * accelerationMps2(k, middle, notch, pa) * metres;
       if (square <= 1e-6) {
         return Double.NaN;
       }

@@ -134,7 +134,7 @@ final class LegSteps {
       // By time within a notch, so that a stand can be left.
       double a = 0;
       for (int pass = 0; pass < 3; pass++) {
-        a = (grid.effort(notch, middle) - grid.againstN(place, middle)) / grid.inertiaKg;
+        a = grid.accelerationMps2(place, middle, notch, 0);
         middle = Math.max(0, speed + a * slice / 2);
       }
       double run = speed * slice + a * slice * slice / 2;
