@@ -57,9 +57,8 @@ class RoundedOnceTest {
   static void nobodyElseRounds(JavaClasses classes) {
     Set<String> rounding = new TreeSet<>();
     for (JavaClass c : classes) {
-      String[] rooms = c.getPackageName().split("\\.");
-      if (rooms.length > 1
-          && ROOMS.contains(rooms[1])
+      String room = c.getPackageName();
+      if (ROOMS.stream().anyMatch(r -> room.startsWith("gradepost." + r))
           && calls(c).anyMatch(RoundedOnceTest::rounds)) {
         rounding.add(topLevel(c).getSimpleName());
       }
