@@ -33,6 +33,9 @@ final class TellingBrake {
   /** Nearer than this to the planned point, a protected one is the same. */
   private static final double SAME_M = 0.5;
 
+  /** A braking point that was planned at a landmark lies no further from it. */
+  private static final double AT_M = 0.01;
+
   private final Assignment assignment;
   private final PrintGrid grid;
   private final Sightings sightings;
@@ -117,6 +120,7 @@ final class TellingBrake {
   private PrintedPlace point(Application a, double targetM) {
     return a.cues()
         .anchor()
+        .filter(l -> Math.abs(assignment.path().metresAt(l.location()) - a.brakingPointM()) < AT_M)
         .map(l -> grid.landmark(l.name(), a.brakingPointM(), targetM))
         .orElseGet(() -> grid.placeTo(a.brakingPointM(), targetM));
   }

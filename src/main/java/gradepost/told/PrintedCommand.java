@@ -1,5 +1,7 @@
 package gradepost.told;
 
+import java.util.Optional;
+
 /** What the driver does with a handle, as printed. */
 public sealed interface PrintedCommand {
 
@@ -23,6 +25,16 @@ public sealed interface PrintedCommand {
 
   /** Calls the answer for this case. */
   <T> T match(Cases<T> cases);
+
+  /** The notch, where power is taken. */
+  default Optional<Power> power() {
+    return this instanceof Power power ? Optional.of(power) : Optional.empty();
+  }
+
+  /** The application, where the brake is applied or changed. */
+  default Optional<Brake> brake() {
+    return this instanceof Brake brake ? Optional.of(brake) : Optional.empty();
+  }
 
   /**
    * Take power.

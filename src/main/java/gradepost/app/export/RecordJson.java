@@ -1,10 +1,6 @@
 package gradepost.app.export;
 
 import com.fasterxml.jackson.core.JsonGenerator;
-import gradepost.stock.law.DegreeCurveResistance;
-import gradepost.stock.law.InverseRadiusCurveResistance;
-import gradepost.stock.law.NoCurveResistance;
-import gradepost.stock.law.RocklCurveResistance;
 import java.io.IOException;
 import java.lang.reflect.RecordComponent;
 import java.time.temporal.Temporal;
@@ -23,12 +19,12 @@ import java.util.TreeMap;
  */
 final class RecordJson {
   /** Kinds that a hand-over names otherwise than the code: a new name here is a new version. */
-  private static final Map<Class<?>, String> KINDS =
+  private static final Map<String, String> KINDS =
       Map.of(
-          RocklCurveResistance.class, "RocklCurve",
-          DegreeCurveResistance.class, "DegreeCurve",
-          InverseRadiusCurveResistance.class, "InverseRadiusCurve",
-          NoCurveResistance.class, "NoCurveDrag");
+          "RocklCurveResistance", "RocklCurve",
+          "DegreeCurveResistance", "DegreeCurve",
+          "InverseRadiusCurveResistance", "InverseRadiusCurve",
+          "NoCurveResistance", "NoCurveDrag");
 
   private final JsonGenerator json;
 
@@ -71,7 +67,7 @@ final class RecordJson {
   }
 
   private static String kind(Class<?> type) {
-    return KINDS.getOrDefault(type, type.getSimpleName());
+    return KINDS.getOrDefault(type.getSimpleName(), type.getSimpleName());
   }
 
   private void writeRecord(Record value) throws IOException {

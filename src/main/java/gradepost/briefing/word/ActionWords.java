@@ -197,7 +197,7 @@ public final class ActionWords {
   }
 
   private String first(PrintedOrder order) {
-    return order.does() instanceof PrintedCommand.Power power ? notch(power.notch()) : "";
+    return order.does().power().map(power -> notch(power.notch())).orElse("");
   }
 
   private String notch(int index) {
@@ -212,9 +212,11 @@ public final class ActionWords {
   public String whole(PrintedOrder order, Optional<PrintedApplication> begun) {
     String plain = todo(order, begun);
     String todo =
-        order.does() instanceof PrintedCommand.Brake brake
-            ? words.text("do.with-pressure", plain, brake.pressure().text())
-            : plain;
+        order
+            .does()
+            .brake()
+            .map(brake -> words.text("do.with-pressure", plain, brake.pressure().text()))
+            .orElse(plain);
     String when = when(order.on());
     return when.isEmpty() ? todo : words.text("do.when", todo, when);
   }
@@ -226,9 +228,7 @@ public final class ActionWords {
 
   private String stage(PrintedOrder order) {
     String does =
-        order.does() instanceof PrintedCommand.Brake brake
-            ? brake.pressure().text()
-            : todo(order.does());
+        order.does().brake().map(b -> b.pressure().text()).orElseGet(() -> todo(order.does()));
     return order.on().match(new Stage(does));
   }
 

@@ -46,6 +46,7 @@ class OnPaperTest {
   private final Set<String> kinds = new HashSet<>();
   private int differed;
   private int same;
+  private final List<String> refused = new ArrayList<>();
 
   @Test
   void theDemoPacksSayAlikeWhatDiffers() {
@@ -59,6 +60,7 @@ class OnPaperTest {
     assertThat(kinds).contains("M", "Mps", "Pa", "S", "text");
     assertThat(differed).isGreaterThan(1000);
     assertThat(same).isGreaterThan(1000);
+    assertThat(refused.size()).isLessThan(differed / 10);
   }
 
   @Test
@@ -93,18 +95,13 @@ class OnPaperTest {
     ApproachPage before = page(plan, approach);
     for (Leaf leaf : leaves) {
       for (Object value : others(leaf, plan.assignment().route().units())) {
-        Approach moved;
+        String what = where + leaf.name() + " " + leaf.value() + " → " + value;
         try {
-          moved = (Approach) leaf.with().apply(value);
-        } catch (IllegalArgumentException refused) {
-          continue;
+          look(what, plan, approach, (Approach) leaf.with().apply(value), before);
+        } catch (IllegalArgumentException noPlan) {
+          // A length that is printed was made negative: no plan has that.
+          refused.add(what);
         }
-        look(
-            where + leaf.name() + " " + leaf.value() + " → " + value,
-            plan,
-            approach,
-            moved,
-            before);
       }
     }
   }
