@@ -207,7 +207,8 @@ final class TellingBrake {
       return new PrintedProtection.Same();
     }
     return new PrintedProtection.At(
-        grid.placeTo(atM, targetM), c.protectedCostS().map(grid::timeNeeded));
+        grid.placeTo(atM, targetM),
+        c.protectedCostS().map(cost -> grid.timeNeeded(Math.max(0, cost))));
   }
 
   // Answers

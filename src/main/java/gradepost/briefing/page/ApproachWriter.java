@@ -67,8 +67,8 @@ public final class ApproachWriter {
   public ApproachPage page(String part, Approach approach) {
     String id = part + "-a" + approach.number();
     String title = title(approach.target());
-    String headline = headline(approach);
     InstructionSheet sheet = sheet(approach);
+    String headline = headline(approach, sheet);
     List<ApproachPage.ActionLine> lines = lines(sheet);
     ApproachChart chart = charts.chart(id + "-chart", approach, title, headline);
     List<Table> tables = new ArrayList<>(ladder.tables(id + "-ladder", sheet));
@@ -212,7 +212,7 @@ public final class ApproachWriter {
         standing.untilText(r.reference()));
   }
 
-  private String headline(Approach approach) {
+  private String headline(Approach approach, InstructionSheet sheet) {
     Target.OfApproach target = approach.target();
     List<String> parts = new ArrayList<>();
     parts.add(targetLine(target));
@@ -226,10 +226,8 @@ public final class ApproachWriter {
                         .map(w -> words.text("headline.warned", words.place(w)))
                         .orElse(words.text("headline.not-warned"))));
     warned.ifPresent(parts::add);
-    double from = approach.brakingPointM().or(approach::shutOffM).orElse(approach.fromM());
-    if (approach.brakingPointM().isPresent()) {
-      parts.add(words.text("headline.from", words.speed(approach.brakingSpeedMps())));
-    }
+    double from = words.grid().metres(sheet.from(), target.atM());
+    sheet.speed().ifPresent(v -> parts.add(words.text("headline.from", v.text())));
     steepest(from, target.atM()).ifPresent(parts::add);
     lineside.bends().stream()
         .filter(b -> b.toM() > from && b.fromM() < target.atM())
