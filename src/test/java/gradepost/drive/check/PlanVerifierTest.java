@@ -3,12 +3,31 @@ package gradepost.drive.check;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import gradepost.drive.DemoPlans;
+import gradepost.drive.Mill;
 import gradepost.drive.Planner;
 import gradepost.drive.RandomLines;
 import gradepost.plan.Action;
 import gradepost.plan.Plan;
+import gradepost.plan.Telling;
+import gradepost.route.place.Direction;
+import gradepost.task.Assignment;
+import gradepost.task.Ceiling;
+import gradepost.task.Target;
+import gradepost.task.Targets;
+import gradepost.told.InstructionSet;
+import gradepost.told.InstructionSheet;
+import gradepost.told.PrintGrid;
+import gradepost.told.PrintedCommand;
+import gradepost.told.PrintedOrder;
+import gradepost.told.PrintedSpeed;
+import gradepost.told.PrintedStep;
+import gradepost.told.PrintedTime;
+import gradepost.told.PrintedTrigger;
+import gradepost.told.Seen;
+import gradepost.units.UnitStyle;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -34,6 +53,59 @@ class PlanVerifierTest {
       look("line " + seed, Planner.plan(RandomLines.of(seed).assignment()));
     }
     assertThat(wrong).isEmpty();
+  }
+
+  /** Nothing but what is printed: power notch by notch, and off at a speed. */
+  private static InstructionSet byHand(Assignment assignment, long offMph) {
+    PrintGrid grid = new PrintGrid(assignment.path());
+    Target.OfApproach first =
+        Targets.of(assignment, Ceiling.of(assignment)).get(0).ofApproach().orElseThrow();
+    PrintedTime wait = new PrintedTime(3);
+    PrintedOrder away =
+        new PrintedOrder(
+            new PrintedTrigger.Start(),
+            new PrintedCommand.Power(0),
+            List.of(
+                new PrintedOrder.Notch(1, wait),
+                new PrintedOrder.Notch(2, wait),
+                new PrintedOrder.Notch(3, wait)));
+    PrintedSpeed off = new PrintedSpeed(offMph, UnitStyle.MILES);
+    PrintedOrder shutOff =
+        new PrintedOrder(
+            new PrintedTrigger.SpeedUpTo(off), new PrintedCommand.ShutOff(), List.of());
+    PrintedSpeed stands = new PrintedSpeed(0, UnitStyle.MILES);
+    List<PrintedStep> steps =
+        List.of(
+            new PrintedStep(away, grid.place(0), stands, Optional.empty(), Seen.NOTHING),
+            new PrintedStep(shutOff, grid.place(0), off, Optional.empty(), Seen.NOTHING),
+            new PrintedStep(
+                new PrintedOrder(
+                    new PrintedTrigger.AtPlace(), new PrintedCommand.Release(), List.of()),
+                grid.placePast(first.atM() + 40),
+                off,
+                Optional.empty(),
+                Seen.NOTHING));
+    return new InstructionSet(
+        List.of(
+            new InstructionSheet(
+                1,
+                Telling.target(grid, first),
+                grid.place(0),
+                Optional.empty(),
+                steps,
+                List.of(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                List.of())));
+  }
+
+  @Test
+  void sheetsThatAreMadeByHandAreDrivenAndJudged() {
+    Assignment assignment = Mill.assignment(Direction.FORWARD, "4-car");
+    PlanVerifier verifier = new PlanVerifier(assignment);
+    assertThat(verifier.failures(byHand(assignment, 25))).isEmpty();
+    assertThat(verifier.failures(byHand(assignment, 58))).anyMatch(f -> f.over().isPresent());
   }
 
   private void look(String where, Plan plan) {
