@@ -51,8 +51,8 @@ final class HandOverTrack {
         JsonNode law = train.get("curveLaw");
         double own =
             switch (law.get("kind").textValue()) {
-              case "RocklCurveResistance" -> r < 300 ? 500 / (r - 30) : 650 / (r - 55);
-              case "DegreeCurveResistance" ->
+              case "RocklCurve" -> r < 300 ? 500 / (r - 30) : 650 / (r - 55);
+              case "DegreeCurve" ->
                   law.get("poundsPerTonPerDegree").doubleValue()
                       / 2
                       * Math.toDegrees(2 * Math.asin(50 * 0.3048 / r));
