@@ -4,7 +4,6 @@ import gradepost.app.store.Answer;
 import gradepost.app.store.IoErrorText;
 import gradepost.app.store.Store;
 import gradepost.reissue.register.Entry;
-import gradepost.reissue.register.Listing;
 import gradepost.reissue.register.Question;
 import gradepost.reissue.register.Register;
 import gradepost.reissue.register.Register.By;
@@ -15,7 +14,6 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.Optional;
-import java.util.function.Function;
 
 /** What a clerk does with the register. */
 public final class Desk {
@@ -120,28 +118,6 @@ public final class Desk {
   /** The moment by the clock that was handed in. */
   public LocalDateTime now() {
     return LocalDateTime.now(clock);
-  }
-
-  /** The rows of a list, or why there are none. */
-  public sealed interface Found {
-    /** One answer for each case. */
-    <T> T match(Function<Rows, T> rows, Function<Nothing, T> nothing);
-
-    /** The rows. */
-    record Rows(Listing listing) implements Found {
-      @Override
-      public <T> T match(Function<Rows, T> rows, Function<Nothing, T> nothing) {
-        return rows.apply(this);
-      }
-    }
-
-    /** Why there are none. */
-    record Nothing(Answer why) implements Found {
-      @Override
-      public <T> T match(Function<Rows, T> rows, Function<Nothing, T> nothing) {
-        return nothing.apply(this);
-      }
-    }
   }
 
   /** Asks the register a question; where there is no register yet, says so. */

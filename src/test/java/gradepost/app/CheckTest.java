@@ -134,7 +134,8 @@ class CheckTest {
     assertThat(found())
         .anyMatch(
             p ->
-                p.contains("2-car, Down: from the warning of F 1 to the stand before F 2 there are")
+                p.contains(
+                        "from sighting F 1 to the stopping place short of F 2: not enough to stop")
                     && p.contains("the automatic air brake ")
                     && p.contains("[signal-spacing]"))
         .anyMatch(

@@ -48,7 +48,14 @@ final class NextIssue {
    * @param inputs the files with the notices
    */
   record Amended(
-      Path file, PackFile found, List<TemporaryRestriction> notices, List<Input> inputs) {}
+      Path file, PackFile found, List<TemporaryRestriction> notices, List<Input> inputs) {
+    /** With these notices, if there are any. */
+    static Amended of(Path file, PackFile found, List<TemporaryRestriction> notices) {
+      List<Input> inputs =
+          notices.isEmpty() ? found.inputs() : Amendment.withNotices(found, notices);
+      return new Amended(file, found, notices, inputs);
+    }
+  }
 
   /**
    * The next issue.

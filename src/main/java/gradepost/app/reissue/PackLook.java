@@ -11,7 +11,6 @@ import gradepost.reissue.register.Entry;
 import gradepost.reissue.register.Register;
 import gradepost.reissue.register.RegisterException;
 import gradepost.source.Sources;
-import gradepost.source.pack.Amendment;
 import gradepost.source.pack.NoticeFile;
 import gradepost.source.pack.PackFile;
 import gradepost.yaml.Reading;
@@ -90,12 +89,7 @@ final class PackLook {
     if (base.isEmpty()) {
       return Seen.done(file, State.UNREADABLE, new Answer(List.of(), List.of(), lacking, false));
     }
-    Amended amended =
-        new Amended(
-            file,
-            found,
-            notices,
-            notices.isEmpty() ? found.inputs() : Amendment.withNotices(found, notices));
+    Amended amended = Amended.of(file, found, notices);
     Optional<String> outside = LookTold.outside(file, found, amended.inputs());
     if (outside.isPresent()) {
       return Seen.done(file, State.FAILED, noted.and(Answer.refused(outside.get())));
