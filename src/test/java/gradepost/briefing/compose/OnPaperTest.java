@@ -48,6 +48,8 @@ class OnPaperTest {
   private int same;
   private final List<String> refused = new ArrayList<>();
 
+  /** Of every value there is in them: several minutes. */
+  @Tag("long")
   @Test
   void theDemoPacksSayAlikeWhatDiffers() {
     for (int i : new int[] {0, 4, 9}) {
@@ -65,7 +67,7 @@ class OnPaperTest {
 
   @Test
   void madeUpLinesSayAlikeWhatDiffers() {
-    int lines = Integer.getInteger("gradepost.lines", 200);
+    int lines = Integer.getInteger("gradepost.paper.lines", 40);
     for (int seed = 1; seed <= lines; seed++) {
       Plan plan = Planner.plan(RandomLines.of(seed).assignment());
       Random random = new Random(seed);
