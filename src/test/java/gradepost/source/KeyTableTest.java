@@ -33,8 +33,10 @@ class KeyTableTest {
                   met.file(),
                   met.value().getStartMark().getLine() + 1,
                   met.value().getStartMark().getColumn() + 2);
-      boolean there = problems.contains(met.at(met.value()));
-      assertThat(there || problems.contains(unknown)).as(met.key().name() + problems).isTrue();
+      boolean allMayBeLeftOut = met.key().name().equals("practice");
+      assertThat(problems)
+          .as(met.key().name())
+          .contains(allMayBeLeftOut ? unknown : met.at(met.value()));
     }
   }
 
