@@ -3,6 +3,7 @@ package gradepost.drive;
 import gradepost.drive.brake.Braking;
 import gradepost.drive.brake.BrakingRun;
 import gradepost.drive.brake.LastPlace;
+import gradepost.drive.brake.PlannerSettings;
 import gradepost.drive.brake.Solver;
 import gradepost.drive.brake.TrainModels;
 import gradepost.drive.leg.ApproachSolution;
@@ -30,20 +31,18 @@ import java.util.OptionalDouble;
  * that a point found on this run is early enough for all of them.
  */
 final class PermittedRun {
-  private static final double STEP_M = 10;
-
-  private static final double TOLERANCE_M = 0.01;
-
   private final Assignment assignment;
   private final TrainModels bench;
   private final Ceiling ceiling;
   private final Places places;
+  private final PlannerSettings settings;
 
   PermittedRun(Assignment assignment, TrainModels bench, Ceiling ceiling, Places places) {
     this.assignment = assignment;
     this.bench = bench;
     this.ceiling = ceiling;
     this.places = places;
+    this.settings = bench.settings();
   }
 
   /**
@@ -68,7 +67,8 @@ final class PermittedRun {
       return Braked.NOT;
     }
     OptionalDouble last =
-        new LastPlace(low, high, TOLERANCE_M).of(x -> shortM(line, stepper, braking, x, high));
+        new LastPlace(settings.brake(), low, high, settings.fallback().toleranceM())
+            .of(x -> shortM(line, stepper, braking, x, high));
     if (last.isEmpty()) {
       return new Braked(Optional.empty(), true);
     }
@@ -80,7 +80,8 @@ final class PermittedRun {
       // A brake told for one mph, at a speed that the board allows, would only alarm.
       return Braked.NOT;
     }
-    Braking solved = new Solver(assignment).forPlace(braking, stepper, there, high, false);
+    Braking solved =
+        new Solver(assignment, settings.brake()).forPlace(braking, stepper, there, high, false);
     stepper.restore(there);
     List<Instruction> told = new ArrayList<>();
     Braking.Outcome outcome = solved.run(stepper, new Trigger.AtPlace(point), target, told);
@@ -150,7 +151,7 @@ final class PermittedRun {
     line.addHeld(stepper);
     while (stepper.atM() < toM) {
       stepper.power(top);
-      double next = Math.min(stepper.atM() + STEP_M, toM);
+      double next = Math.min(stepper.atM() + settings.fallback().permittedStepM(), toM);
       stepper.advance(until.clear().place(next).time(stepper.timeS() + 600));
       if (stepper.atM() < next - 1e-6) {
         return line;

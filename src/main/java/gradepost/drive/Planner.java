@@ -1,5 +1,6 @@
 package gradepost.drive;
 
+import gradepost.drive.brake.PlannerSettings;
 import gradepost.drive.brake.TrainModels;
 import gradepost.drive.check.BrakeTests;
 import gradepost.drive.check.FigureTables;
@@ -45,7 +46,12 @@ public final class Planner {
    * back may hold {@link Plan#failures()}; it is then not fit for issue.
    */
   public static Plan plan(Assignment assignment) {
-    Worked worked = run(assignment);
+    return plan(assignment, PlannerSettings.usual());
+  }
+
+  /** The same, searched for with other settings than papers are made with. */
+  public static Plan plan(Assignment assignment, PlannerSettings settings) {
+    Worked worked = run(assignment, settings);
     InstructionRun rerun = worked.rerun();
     Trace trace = new Trace(rerun.points());
     List<BrakeTest> tests = BrakeTests.of(assignment, worked.bench(), trace);
@@ -75,9 +81,9 @@ public final class Planner {
         new FigureTables(assignment, worked.bench()).figures());
   }
 
-  private static Worked run(Assignment assignment) {
+  private static Worked run(Assignment assignment, PlannerSettings settings) {
     Ceiling ceiling = Ceiling.of(assignment);
-    TrainModels bench = new TrainModels(assignment);
+    TrainModels bench = new TrainModels(assignment, settings);
     List<Target> targets = Targets.of(assignment, ceiling);
     double start = Stops.markM(assignment, assignment.calls().get(0));
     RunChooser.Chosen chosen = new RunChooser(assignment, bench, ceiling).choose(start, targets);

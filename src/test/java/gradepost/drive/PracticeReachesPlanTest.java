@@ -12,7 +12,6 @@ import gradepost.task.Assignment;
 import gradepost.units.Acceleration;
 import gradepost.units.Span;
 import gradepost.units.Speed;
-import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -69,17 +68,17 @@ class PracticeReachesPlanTest {
   /** Where an eased brake is to slow the train so much that the first application must too. */
   @Test
   void aFirstApplicationIsFeltAboveTheAimAsThePolicySays() {
-    BrakePractice strong = with(BrakePractice.USUAL, "eased", new Acceleration(0.45));
-    Practice atAim = Practice.USUAL.with(with(strong, "feltAbove", new Speed(0)));
-    Practice farAbove = Practice.USUAL.with(with(strong, "feltAbove", new Speed(60 / 3.6)));
+    BrakePractice strong = Changed.in(BrakePractice.USUAL, "eased", new Acceleration(0.45));
+    Practice atAim = Practice.USUAL.with(Changed.in(strong, "feltAbove", new Speed(0)));
+    Practice farAbove = Practice.USUAL.with(Changed.in(strong, "feltAbove", new Speed(60 / 3.6)));
     assertThat(driven(Direction.FORWARD, "4-car", farAbove))
         .isNotEqualTo(driven(Direction.FORWARD, "4-car", atAim));
   }
 
   @Test
   void whatADriverKeepsToAtLeastIsThePolicys() {
-    BrakePractice brake = with(BrakePractice.USUAL, "offAtLeast", new Span(60));
-    PowerPractice power = with(PowerPractice.USUAL, "offAtLeast", new Span(70));
+    BrakePractice brake = Changed.in(BrakePractice.USUAL, "offAtLeast", new Span(60));
+    PowerPractice power = Changed.in(PowerPractice.USUAL, "offAtLeast", new Span(70));
     IdleMovements.Least least =
         IdleMovements.Least.of(Mill.policy().with(Practice.USUAL.with(brake).with(power)));
     assertThat(least.brakeOffS()).isEqualTo(60);
@@ -94,29 +93,10 @@ class PracticeReachesPlanTest {
   }
 
   private static Arguments brake(String what, Object value) {
-    return Arguments.of(what, Practice.USUAL.with(with(BrakePractice.USUAL, what, value)));
+    return Arguments.of(what, Practice.USUAL.with(Changed.in(BrakePractice.USUAL, what, value)));
   }
 
   private static Arguments power(String what, Object value) {
-    return Arguments.of(what, Practice.USUAL.with(with(PowerPractice.USUAL, what, value)));
-  }
-
-  /** A record with another value in one of its components. */
-  private static <R extends Record> R with(R usual, String component, Object value) {
-    try {
-      List<Class<?>> types = new ArrayList<>();
-      List<Object> values = new ArrayList<>();
-      for (RecordComponent each : usual.getClass().getRecordComponents()) {
-        types.add(each.getType());
-        values.add(each.getName().equals(component) ? value : each.getAccessor().invoke(usual));
-      }
-      assertThat(values).contains(value);
-      @SuppressWarnings("unchecked")
-      Class<R> kind = (Class<R>) usual.getClass();
-      return kind.getDeclaredConstructor(types.toArray(new Class<?>[0]))
-          .newInstance(values.toArray());
-    } catch (ReflectiveOperationException e) {
-      throw new LinkageError("a record can be made anew", e);
-    }
+    return Arguments.of(what, Practice.USUAL.with(Changed.in(PowerPractice.USUAL, what, value)));
   }
 }

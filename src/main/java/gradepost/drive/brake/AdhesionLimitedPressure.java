@@ -11,16 +11,15 @@ import java.util.List;
 
 /** How much brake one state of the rail carries on every axle, where a braking passes. */
 public final class AdhesionLimitedPressure {
-  /** Speeds at which friction and adhesion are compared, between the ends of a stage. */
-  private static final int PARTS = 8;
-
   private final Assignment assignment;
+  private final int parts;
   private final Train train;
   private final AdhesionCase adhesion;
   private final List<Stretch> sites;
 
   public AdhesionLimitedPressure(Assignment assignment, TrainModels bench, AdhesionCase adhesion) {
     this.assignment = assignment;
+    this.parts = bench.settings().brake().adhesionParts();
     this.train = bench.plannedTrain();
     this.adhesion = adhesion;
     this.sites =
@@ -50,8 +49,8 @@ public final class AdhesionLimitedPressure {
   /** Between two speeds, down to a step of the gauge or of the handle. */
   private double mostPa(TrainBrake rig, double fromMps, double toMps, double fromM, double toM) {
     double most = rig.fullPa();
-    for (int i = 0; i <= PARTS; i++) {
-      double mps = toMps + (Math.max(fromMps, toMps) - toMps) * i / PARTS;
+    for (int i = 0; i <= parts; i++) {
+      double mps = toMps + (Math.max(fromMps, toMps) - toMps) * i / parts;
       double mu = mu(mps, fromM, toM);
       double friction = rig.blocks().friction(mps);
       for (int k = 0; k < rig.gainNPerPa().length; k++) {

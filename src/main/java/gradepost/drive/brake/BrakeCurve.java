@@ -12,10 +12,7 @@ import java.util.List;
  * its aim as the technique says; and how long that takes. Between the speeds worked out, straight.
  */
 public final class BrakeCurve {
-  private static final double STEP_MPS = 0.5;
-  private static final int ROUNDS = 6;
-  private static final double NEAR_M = 0.5;
-
+  private final double stepMps;
   private final double aimM;
   private final double freeMps;
   private final double releaseMps;
@@ -30,12 +27,19 @@ public final class BrakeCurve {
    * @param mostMps nor are speeds above this
    */
   public BrakeCurve(
-      Stepper stepper, Target target, Braking braking, double aimM, double leastM, double mostMps) {
+      PlannerSettings.Brake settings,
+      Stepper stepper,
+      Target target,
+      Braking braking,
+      double aimM,
+      double leastM,
+      double mostMps) {
+    this.stepMps = settings.curveStepMps();
     this.aimM = aimM;
     staysOn = braking.staysOn();
     releaseMps = braking.releases() ? braking.releasedAtMps() : 0;
     freeMps = Math.max(braking.aimMps(), releaseMps);
-    int count = (int) Math.ceil((mostMps - freeMps) / STEP_MPS) + 2;
+    int count = (int) Math.ceil((mostMps - freeMps) / stepMps) + 2;
     placeM = new double[count];
     seconds = new double[count];
     endMps = new double[count];
@@ -46,9 +50,9 @@ public final class BrakeCurve {
     double before = aimM;
     for (int i = 1; i < count; i++) {
       double x = 2 * last - before;
-      for (int round = 0; round < ROUNDS && x > leastM; round++) {
+      for (int round = 0; round < settings.curveRounds() && x > leastM; round++) {
         List<Instruction> out = new ArrayList<>();
-        stepper.place(0, x, freeMps + i * STEP_MPS);
+        stepper.place(0, x, freeMps + i * stepMps);
         Braking.Outcome outcome = braking.run(stepper, new Trigger.AtPlace(x), target, out);
         double past = outcome.endM() - aimM;
         if (!outcome.held()) {
@@ -58,7 +62,7 @@ public final class BrakeCurve {
         seconds[i] = outcome.endS();
         moves[i] = (int) out.stream().filter(o -> !o.command().isStand()).count();
         endMps[i] = Math.min(outcome.endMps(), freeMps);
-        if (Math.abs(past) < NEAR_M) {
+        if (Math.abs(past) < settings.curveNearM()) {
           break;
         }
         x -= past;
@@ -94,7 +98,7 @@ public final class BrakeCurve {
     if (mps <= freeMps) {
       return aimM;
     }
-    int i = Math.min((int) ((mps - freeMps) / STEP_MPS), placeM.length - 2);
+    int i = Math.min((int) ((mps - freeMps) / stepMps), placeM.length - 2);
     boolean known = Math.min(placeM[i], placeM[i + 1]) > Double.NEGATIVE_INFINITY;
     return known ? between(placeM, mps) : Double.NEGATIVE_INFINITY;
   }
@@ -110,7 +114,7 @@ public final class BrakeCurve {
   }
 
   private double between(double[] all, double mps) {
-    double j = (mps - freeMps) / STEP_MPS;
+    double j = (mps - freeMps) / stepMps;
     int i = Math.min((int) j, all.length - 2);
     return all[i] + (j - i) * (all[i + 1] - all[i]);
   }
@@ -120,7 +124,7 @@ public final class BrakeCurve {
     if (mps <= freeMps) {
       return 0;
     }
-    int i = Math.min((int) ((mps - freeMps) / STEP_MPS), moves.length - 2);
+    int i = Math.min((int) ((mps - freeMps) / stepMps), moves.length - 2);
     return i == 0 ? moves[1] : Math.min(moves[i], moves[i + 1]);
   }
 
@@ -128,14 +132,14 @@ public final class BrakeCurve {
   public double mostMps(double atM) {
     for (int i = placeM.length - 1; i > 0; i--) {
       if (placeM[i] >= atM) {
-        return freeMps + i * STEP_MPS;
+        return freeMps + i * stepMps;
       }
       if (placeM[i - 1] >= atM) {
         double share =
             placeM[i] == Double.NEGATIVE_INFINITY
                 ? 0
                 : (placeM[i - 1] - atM) / (placeM[i - 1] - placeM[i]);
-        return freeMps + (i - 1 + share) * STEP_MPS;
+        return freeMps + (i - 1 + share) * stepMps;
       }
     }
     return freeMps;

@@ -8,19 +8,13 @@ import java.util.function.DoubleUnaryOperator;
  * how far short of the aim the train ends: what begins a metre later ends about a metre later. The
  * place found is never too late.
  *
+ * @param settings how far back it is looked for by the slope alone
  * @param firstM no place before this one
  * @param lastM nor behind this one
  * @param toleranceM how much earlier than the last place may be found
  */
-public record LastPlace(double firstM, double lastM, double toleranceM) {
-  /** How often a place further back is looked for by the slope alone. */
-  private static final int LOOKS_BACK = 6;
-
-  /** What begins a metre later ends at least and at most this much later, m. */
-  private static final double LEAST_PER_M = 0.3;
-
-  private static final double GREATEST_PER_M = 3;
-
+public record LastPlace(
+    PlannerSettings.Brake settings, double firstM, double lastM, double toleranceM) {
   /**
    * The last place.
    *
@@ -41,7 +35,7 @@ public record LastPlace(double firstM, double lastM, double toleranceM) {
     double late = lastM;
     double atLate = atLastM;
     double perM = 1;
-    for (int i = 0; i < LOOKS_BACK; i++) {
+    for (int i = 0; i < settings.looksBack(); i++) {
       double x = late + atLate / perM - toleranceM / 8;
       if (x <= firstM) {
         break;
@@ -50,7 +44,9 @@ public record LastPlace(double firstM, double lastM, double toleranceM) {
       if (fx >= 0) {
         return OptionalDouble.of(Root.lastNotNegative(shortM, x, late, fx, atLate, toleranceM));
       }
-      perM = Math.min(Math.max((fx - atLate) / (late - x), LEAST_PER_M), GREATEST_PER_M);
+      perM =
+          Math.min(
+              Math.max((fx - atLate) / (late - x), settings.leastPerM()), settings.greatestPerM());
       late = x;
       atLate = fx;
     }

@@ -8,18 +8,16 @@ import java.util.List;
 
 /** Solves a technique again for the place that is printed. */
 public final class Solver {
-  private static final int MOST_EASE_STEPS = 6;
-
-  /** With fewer pressures than this the time of the first application is solved too. */
-  private static final int FEW = 6;
-
   private final Assignment assignment;
+  private final PlannerSettings.Brake settings;
   private final double toleranceM;
   private final double leastHeldS;
   private final double longerS;
 
-  public Solver(Assignment assignment) {
+  /** For a train and its track. */
+  public Solver(Assignment assignment, PlannerSettings.Brake settings) {
     this.assignment = assignment;
+    this.settings = settings;
     this.toleranceM = assignment.policy().margins().stopTolerance().metres();
     BrakePractice practice = assignment.policy().practice().brake();
     this.leastHeldS = practice.firstHeldLeast().seconds();
@@ -60,7 +58,7 @@ public final class Solver {
     if (holds == null) {
       return nominal;
     }
-    if (mains.size() < FEW) {
+    if (mains.size() < settings.fewPressures()) {
       for (int more = 1; more <= longerS && holds.shortM() > 0; more++) {
         Braking longer = holds.braking().withFirstHeld(holds.braking().firstHeldS() + 1);
         Tried tried = tried(longer, stepper, start, aimM);
@@ -90,7 +88,7 @@ public final class Solver {
     double unit = assignment.route().units().speedUnitMps();
     Tried best = bestYet;
     for (int ease = 0; ease < nominal.easeAtMps().length; ease++) {
-      for (int k = 0; k <= MOST_EASE_STEPS; k++) {
+      for (int k = 0; k <= settings.easeSteps(); k++) {
         Braking moved = nominal.withEaseMoved(ease, -k, unit);
         boolean holds = true;
         for (int more = 0; more <= longerS && holds && best.shortM() > toleranceM / 4; more++) {
@@ -126,7 +124,7 @@ public final class Solver {
       double pressedPa = base.braking().easePa()[ease];
       boolean moves = true;
       boolean presses = anyPressure && sign < 0;
-      for (int k = 1; k <= MOST_EASE_STEPS && (moves || presses); k++) {
+      for (int k = 1; k <= settings.easeSteps() && (moves || presses); k++) {
         // One that goes no further than the last comes out the same.
         Braking moved = base.braking().withEaseMoved(ease, sign * k, unit);
         moves = moves && moved.easeAtMps()[ease] != movedMps;
@@ -150,7 +148,7 @@ public final class Solver {
       }
     }
     boolean holds = true;
-    for (int k = 1; k <= MOST_EASE_STEPS && holds && best.shortM() > toleranceM / 4; k++) {
+    for (int k = 1; k <= settings.easeSteps() && holds && best.shortM() > toleranceM / 4; k++) {
       double held = base.braking().firstHeldS() + sign * k;
       if (held >= leastHeldS) {
         Tried tried = tried(base.braking().withFirstHeld(held), stepper, start, aimM);

@@ -31,6 +31,7 @@ public final class TrainModels {
   private static final RunningResistance NONE = new RunningResistance(0, 0, 0);
 
   private final Assignment assignment;
+  private final PlannerSettings settings;
   private final Track track;
   private final Train planned;
   private final Train worst;
@@ -43,8 +44,15 @@ public final class TrainModels {
   private final Map<BrakeSystem, TrainBrake> worstStopping = new HashMap<>();
   private final Map<BrakeSystem, TrainBrake> worstSlowing = new HashMap<>();
 
+  /** For a plan that is searched for as usual. */
   public TrainModels(Assignment assignment) {
+    this(assignment, PlannerSettings.usual());
+  }
+
+  /** For one that is searched for in another way. */
+  public TrainModels(Assignment assignment, PlannerSettings settings) {
     this.assignment = assignment;
+    this.settings = settings;
     Stock stock = assignment.stock();
     SafeSide safe = assignment.policy().safeSide();
     track = Track.of(assignment.path());
@@ -150,6 +158,11 @@ public final class TrainModels {
       gain += g;
     }
     return gain * rig.blocks().friction(speedMps) / planned.inertiaKg();
+  }
+
+  /** How the plan is searched for. */
+  public PlannerSettings settings() {
+    return settings;
   }
 
   /** The track, as this direction meets it. */

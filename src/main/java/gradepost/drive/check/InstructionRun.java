@@ -31,12 +31,6 @@ import java.util.Set;
  * speed under every part of the train, the handle movements, the stops.
  */
 public final class InstructionRun {
-  /** Rounding of a printed speed leaves this much, m/s. */
-  private static final double SPEED_SLACK_MPS = 0.001;
-
-  /** How long a speed may drop before it rises again, in looks of five seconds. */
-  private static final int MOST_LOOKS = 1000;
-
   private final Assignment assignment;
   private final TrainModels bench;
   private final Ceiling ceiling;
@@ -171,7 +165,7 @@ public final class InstructionRun {
     int looks = 0;
     while (stepper.speedMps() >= up.speedMps() - 1e-6
         && stepper.accelerationMps2() < 0
-        && looks++ < MOST_LOOKS) {
+        && looks++ < bench.settings().check().looks()) {
       until.clear().speedDown(up.speedMps() - 0.01).time(stepper.timeS() + 5);
       stepper.advance(until);
     }
@@ -246,7 +240,7 @@ public final class InstructionRun {
   }
 
   private void over(double atM, double speedMps, double ceilingMps) {
-    if (speedMps > ceilingMps + SPEED_SLACK_MPS && atM > overAtM + 200) {
+    if (speedMps > ceilingMps + bench.settings().check().speedSlackMps() && atM > overAtM + 200) {
       overAtM = atM;
       failures.add(new PlanFailure.OverCeiling(atM, speedMps, ceilingMps));
     }

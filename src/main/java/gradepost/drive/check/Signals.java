@@ -2,6 +2,7 @@ package gradepost.drive.check;
 
 import gradepost.drive.brake.Braking;
 import gradepost.drive.brake.LastPlace;
+import gradepost.drive.brake.PlannerSettings;
 import gradepost.drive.brake.TrainModels;
 import gradepost.motion.Stepper;
 import gradepost.motion.StopConditions;
@@ -24,8 +25,6 @@ import java.util.OptionalDouble;
 
 /** Braking from each caution to its signal at danger. */
 public final class Signals {
-  private static final double TOLERANCE_M = 0.05;
-
   private final Assignment assignment;
   private final TrainModels bench;
   private final Ceiling ceiling;
@@ -113,10 +112,11 @@ public final class Signals {
     if (mps < 0.5 || standM <= warnedM) {
       return OptionalDouble.empty();
     }
+    PlannerSettings settings = bench.settings();
     Stepper stepper = bench.plannedStepper();
     Target target = new Target.Signal(signal.id(), standM);
     Braking braking = Braking.of(assignment, bench, target);
-    return new LastPlace(warnedM, standM, TOLERANCE_M)
+    return new LastPlace(settings.brake(), warnedM, standM, settings.fallback().signalToleranceM())
         .of(x -> shortM(stepper, braking, warnedM, mps, x, standM));
   }
 

@@ -219,7 +219,7 @@ public final class Ladder {
     Target target = piece.target();
     leave(piece, planned, stepper, earlierM);
     Braking solved =
-        new Solver(assignment)
+        new Solver(assignment, bench.settings().brake())
             .forPlace(
                 point.nominal(),
                 stepper,

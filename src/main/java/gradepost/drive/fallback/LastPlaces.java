@@ -2,6 +2,7 @@ package gradepost.drive.fallback;
 
 import gradepost.drive.brake.FullBraking;
 import gradepost.drive.brake.LastPlace;
+import gradepost.drive.brake.PlannerSettings;
 import gradepost.drive.brake.TrainModels;
 import gradepost.drive.leg.ApproachSolution;
 import gradepost.drive.leg.Places;
@@ -19,8 +20,6 @@ import java.util.OptionalDouble;
  * safe side of the plan: worst load, overspeed, counted share of the brakes.
  */
 public final class LastPlaces {
-  private static final double TOLERANCE_M = 0.01;
-
   private final Assignment assignment;
   private final TrainModels bench;
   private final Places places;
@@ -99,8 +98,9 @@ public final class LastPlaces {
       BrakeSystem system,
       Optional<Double> plannedM) {
     double low = piece.line().startM();
+    PlannerSettings settings = bench.settings();
     OptionalDouble found =
-        new LastPlace(low, target.atM(), TOLERANCE_M)
+        new LastPlace(settings.brake(), low, target.atM(), settings.fallback().toleranceM())
             .of(x -> shortM(piece, target, planned, worst, system, x));
     if (found.isEmpty()) {
       piece.line().pickUp(planned, low);

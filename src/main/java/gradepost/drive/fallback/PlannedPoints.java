@@ -4,6 +4,7 @@ import gradepost.drive.brake.AdhesionLimitedPressure;
 import gradepost.drive.brake.Braking;
 import gradepost.drive.brake.BrakingRun;
 import gradepost.drive.brake.LastPlace;
+import gradepost.drive.brake.PlannerSettings;
 import gradepost.drive.brake.Solver;
 import gradepost.drive.brake.TrainModels;
 import gradepost.drive.leg.ApproachSolution;
@@ -30,25 +31,17 @@ import java.util.OptionalDouble;
  * the target, and a stop is within its tolerance.
  */
 final class PlannedPoints {
-  private static final double TOLERANCE_M = 0.01;
-
-  /** Each round takes in what an earlier point passes more; the sites of a leg are few. */
-  private static final int ROUNDS = 5;
-
-  /** How many printed places are tried, each before the last; then as many to the yard or metre. */
-  private static final int PLACES = 60;
-
-  private static final double SAME_PA = 1;
-
   private final Assignment assignment;
   private final TrainModels bench;
   private final Places places;
+  private final PlannerSettings settings;
   private final StopConditions until = new StopConditions();
 
   PlannedPoints(Assignment assignment, TrainModels bench, Places places) {
     this.assignment = assignment;
     this.bench = bench;
     this.places = places;
+    this.settings = bench.settings();
   }
 
   /** The plan's own point. */
@@ -72,8 +65,14 @@ final class PlannedPoints {
     Rail rail = new Rail(piece, planned, bench.plannedStepper(adhesion));
     double from = piece.brakingM().orElse(piece.target().aimM(assignment.policy().margins()));
     PlannedPoint point = PlannedPoint.none(usual);
-    for (int round = 0; round < ROUNDS; round++) {
-      Limit limit = new Limit(carried, rail.fastest(from), from, piece.target().atM());
+    for (int round = 0; round < settings.fallback().rounds(); round++) {
+      Limit limit =
+          new Limit(
+              carried,
+              settings.fallback().samePa(),
+              rail.fastest(from),
+              from,
+              piece.target().atM());
       point = point(rail, limit, usual, approach);
       if (point.atM().isEmpty() || point.atM().get() >= from) {
         return point;
@@ -84,16 +83,17 @@ final class PlannedPoints {
   }
 
   /** The pressure that the adhesion allows from a place on, at a speed there. */
-  private record Limit(AdhesionLimitedPressure carried, double mps, double fromM, double toM) {
+  private record Limit(
+      AdhesionLimitedPressure carried, double samePa, double mps, double fromM, double toM) {
     Braking lighter(Braking braking) {
       return carried.lighter(braking, mps, fromM, toM);
     }
 
     boolean carries(Braking braking) {
       Braking light = lighter(braking);
-      boolean same = light.mainPa() >= braking.mainPa() - SAME_PA;
+      boolean same = light.mainPa() >= braking.mainPa() - samePa;
       for (int i = 0; i < braking.easePa().length; i++) {
-        same &= light.easePa()[i] >= braking.easePa()[i] - SAME_PA;
+        same &= light.easePa()[i] >= braking.easePa()[i] - samePa;
       }
       return same;
     }
@@ -103,8 +103,10 @@ final class PlannedPoints {
     ApproachSolution piece = rail.piece;
     Braking light = limit.lighter(nominal);
     double low = piece.line().startM();
+    double toleranceM = settings.fallback().toleranceM();
     double high = Math.max(low, piece.target().aimM(assignment.policy().margins()));
-    OptionalDouble last = new LastPlace(low, high, TOLERANCE_M).of(x -> rail.shortM(light, x));
+    OptionalDouble last =
+        new LastPlace(settings.brake(), low, high, toleranceM).of(x -> rail.shortM(light, x));
     if (last.isEmpty()) {
       return PlannedPoint.none(light);
     }
@@ -116,12 +118,12 @@ final class PlannedPoints {
     Grid fine = x -> places.toTheUnit(x, piece.target().atM());
     for (Grid grid : List.of(usual, fine)) {
       double at = grid.atOrBefore(latest);
-      for (int i = 0; i < PLACES && at >= low; i++) {
+      for (int i = 0; i < settings.fallback().places() && at >= low; i++) {
         Optional<Braking> meets = rail.meeting(limit, light, at);
         if (meets.isPresent()) {
           return rail.point(at, light, meets.get(), approach);
         }
-        at = grid.atOrBefore(at - 2 * TOLERANCE_M);
+        at = grid.atOrBefore(at - 2 * toleranceM);
       }
     }
     return PlannedPoint.none(light);
@@ -166,7 +168,7 @@ final class PlannedPoints {
     Braking solved(Braking light, double atM) {
       boolean stop = piece.target().standsThere();
       Snapshot there = at(atM);
-      return new Solver(assignment)
+      return new Solver(assignment, settings.brake())
           .forPlace(
               light, stepper, there, piece.target().aimM(assignment.policy().margins()), stop);
     }
@@ -187,7 +189,7 @@ final class PlannedPoints {
       if (target.standsThere()) {
         return shortM >= 0 && shortM <= assignment.policy().margins().stopTolerance().metres();
       }
-      if (shortM < -TOLERANCE_M) {
+      if (shortM < -settings.fallback().toleranceM()) {
         return false;
       }
       StopReason ended = stepper.advance(until.clear().place(target.atM()));

@@ -1,5 +1,6 @@
 package gradepost.drive.fallback;
 
+import gradepost.drive.brake.PlannerSettings;
 import gradepost.drive.brake.TrainModels;
 import gradepost.drive.check.InstructionRun;
 import gradepost.drive.check.ToldInstructions;
@@ -33,19 +34,15 @@ import java.util.stream.Collectors;
  * braking point, with the brake that is on there.
  */
 public final class Spreads {
-  private static final long SEED = 0x5eed_9057L;
-  private static final int ADHESION_CLASSES = 13;
-
-  /** Three of four draws are taken. */
-  private static final int MOST_DRAWS = 1000;
-
   private final Assignment assignment;
   private final TrainModels bench;
+  private final PlannerSettings.Fallback settings;
 
   /** For a train and its track. */
   public Spreads(Assignment assignment, TrainModels bench) {
     this.assignment = assignment;
     this.bench = bench;
+    this.settings = bench.settings().fallback();
   }
 
   /**
@@ -80,7 +77,7 @@ public final class Spreads {
     Scatter scatter = assignment.policy().scatter().get();
     Target target = braking.target();
     TrainBrake service = bench.service(target);
-    SplittableRandom random = new SplittableRandom(SEED + Math.round(target.atM()));
+    SplittableRandom random = new SplittableRandom(settings.seed() + Math.round(target.atM()));
     Stepper[] steppers = steppers(scatter);
     OpenLoopBraking told = new OpenLoopBraking(target.speedMps(), braking.told());
     StopConditions until = new StopConditions();
@@ -93,7 +90,7 @@ public final class Spreads {
       double fill = 1 + scatter.buildUp() * normal(random);
       double late = Math.abs(scatter.reaction().seconds() * normal(random));
       double faster = scatter.speed().metresPerSecond() * normal(random);
-      int grip = (int) Math.round((normal(random) + 3) / 6 * (ADHESION_CLASSES - 1));
+      int grip = (int) Math.round((normal(random) + 3) / 6 * (settings.adhesionClasses() - 1));
       Stepper stepper = steppers[grip];
       TrainBrake drawn = rig(service, force, fill);
       stepper.restore(planned);
@@ -128,9 +125,9 @@ public final class Spreads {
   private Stepper[] steppers(Scatter scatter) {
     AdhesionCase dry = assignment.policy().plannedAdhesion();
     AdhesionLaw planned = dry.law();
-    Stepper[] steppers = new Stepper[ADHESION_CLASSES];
+    Stepper[] steppers = new Stepper[settings.adhesionClasses()];
     for (int i = 0; i < steppers.length; i++) {
-      double off = (i / (ADHESION_CLASSES - 1.0) * 6 - 3) * scatter.adhesion();
+      double off = (i / (settings.adhesionClasses() - 1.0) * 6 - 3) * scatter.adhesion();
       AdhesionLaw law = off < 0 ? new ShareOf(planned, Math.max(1 + off, 0.05)) : planned;
       steppers[i] = bench.plannedStepper(law, dry.sites());
     }
@@ -146,8 +143,8 @@ public final class Spreads {
   }
 
   /** Standard normal by Marsaglia's polar method, cut at three deviations. */
-  private static double normal(SplittableRandom random) {
-    for (int draw = 0; draw < MOST_DRAWS; draw++) {
+  private double normal(SplittableRandom random) {
+    for (int draw = 0; draw < settings.draws(); draw++) {
       double u = 2 * random.nextDouble() - 1;
       double v = 2 * random.nextDouble() - 1;
       double square = u * u + v * v;
@@ -158,6 +155,6 @@ public final class Spreads {
         }
       }
     }
-    throw new NoEnd("no sample within three standard deviations in " + MOST_DRAWS + " draws");
+    throw new NoEnd("no sample within three standard deviations in " + settings.draws() + " draws");
   }
 }

@@ -14,9 +14,6 @@ import java.util.Optional;
  * @param trace speeds along the way
  */
 record ControlProfile(List<PowerPhase> powers, List<SpeedPoint> releases, List<SpeedPoint> trace) {
-  /** Places of the guide are those of a grid: a train may be so far from them. */
-  private static final double NEAR_M = 60;
-
   /** Gaining no more than this in so many metres, power is not taken off at a speed. */
   private static final double HARDLY_MPS = 0.7;
 
@@ -107,8 +104,13 @@ record ControlProfile(List<PowerPhase> powers, List<SpeedPoint> releases, List<S
     return Double.POSITIVE_INFINITY;
   }
 
-  /** Guides that differ from this one in one thing, by a unit of speed or a little way. */
-  List<ControlProfile> neighbours(double unitMps) {
+  /**
+   * Guides that differ from this one in one thing, by a unit of speed or a little way.
+   *
+   * @param unitMps the unit of speed
+   * @param moveM the little way
+   */
+  List<ControlProfile> neighbours(double unitMps, double moveM) {
     List<ControlProfile> all = new ArrayList<>();
     for (int i = 0; i < powers.size(); i++) {
       PowerPhase power = powers.get(i);
@@ -117,12 +119,12 @@ record ControlProfile(List<PowerPhase> powers, List<SpeedPoint> releases, List<S
         all.add(with(i, power.upTo(power.offMps() - unitMps)));
         all.add(with(i, power.upTo(power.offMps() + unitMps)));
       } else {
-        all.add(with(i, power.offAt(power.offM() - NEAR_M)));
-        all.add(with(i, power.offAt(power.offM() + NEAR_M)));
+        all.add(with(i, power.offAt(power.offM() - moveM)));
+        all.add(with(i, power.offAt(power.offM() + moveM)));
       }
       otherNotches(power.notches()).forEach(n -> all.add(with(index, power.in(n))));
       if (i > 0) {
-        for (double by : new double[] {-NEAR_M, NEAR_M}) {
+        for (double by : new double[] {-moveM, moveM}) {
           double onM = power.onM() + by;
           if (onM > powers.get(i - 1).offM() && onM < power.offM()) {
             all.add(with(i, power.from(onM)));
@@ -177,14 +179,15 @@ record ControlProfile(List<PowerPhase> powers, List<SpeedPoint> releases, List<S
    * Whether the guide has power on here, or the train has fallen far behind it.
    *
    * @param done the power that was taken off last, by its index
+   * @param nearM how far the train may be from a place of the guide
    */
-  boolean wantsPower(double atM, double mps, int done) {
-    return on(atM, done) || fallen(atM, mps);
+  boolean wantsPower(double atM, double mps, int done, double nearM) {
+    return on(atM, done, nearM) || fallen(atM, mps);
   }
 
   /** Whether the guide has power on here, and the train is about where it should be. */
-  boolean holds(double atM, double mps, int done) {
-    return on(atM, done) && !fallen(atM, mps);
+  boolean holds(double atM, double mps, int done, double nearM) {
+    return on(atM, done, nearM) && !fallen(atM, mps);
   }
 
   /** Whether power that is on by the guide is to come off at this place, or was before it. */
@@ -193,9 +196,9 @@ record ControlProfile(List<PowerPhase> powers, List<SpeedPoint> releases, List<S
     return index > done && powers.get(index).offAtPlace() && atM >= powers.get(index).offM() - 1e-6;
   }
 
-  private boolean on(double atM, int done) {
+  private boolean on(double atM, int done, double nearM) {
     int index = powerAt(atM);
-    return index > done && atM < powers.get(index).offM() + NEAR_M;
+    return index > done && atM < powers.get(index).offM() + nearM;
   }
 
   private boolean fallen(double atM, double mps) {

@@ -1,5 +1,6 @@
 package gradepost.drive.leg;
 
+import gradepost.drive.brake.PlannerSettings;
 import gradepost.drive.brake.Pressures;
 import gradepost.drive.brake.TrainModels;
 import gradepost.motion.NoEnd;
@@ -20,26 +21,7 @@ import java.util.List;
  * where the train would be too fast for a fall of the ceiling, at the end given, or at a stall.
  */
 final class FreeRun {
-  private static final int MOST_STEPS = 2000;
-
-  /** The most looks at what to do next; the longest leg needs a tenth of them. */
-  private static final int MOST_LOOKS = 100_000;
-
-  /** So many decisions in one moment bring the run no further: it is given up. */
-  private static final int MOST_IDLE = 20;
-
-  /**
-   * So close under the ceiling, any gain of speed is checked; further below, a slight one is not.
-   */
-  private static final double CLOSE_MPS = 0.1;
-
   private static final double HARDLY_MPS2 = 0.01;
-
-  /** So often it is looked at again whether something is to be done, seconds. */
-  private static final double LOOK_S = 5;
-
-  /** The same while the brake cylinders are emptying. */
-  private static final double EMPTYING_S = 1;
 
   /** A rise of the ceiling no further ahead than this at the present speed may be waited for. */
   private static final double RISE_SOON_S = 8;
@@ -56,6 +38,7 @@ final class FreeRun {
   private final DriverRules rules;
   private final Assignment assignment;
   private final TrainModels bench;
+  private final PlannerSettings.Leg settings;
   private final Stepper stepper;
   private final Stepper probe;
   private final Path path;
@@ -95,6 +78,7 @@ final class FreeRun {
     this.rules = rules;
     this.assignment = assignment;
     this.bench = bench;
+    this.settings = bench.settings().leg();
     this.stepper = stepper;
     this.probe = bench.plannedStepper();
     this.path = assignment.path();
@@ -105,7 +89,7 @@ final class FreeRun {
     this.noPowerToM = noPowerToM;
     this.leastOffS = assignment.policy().practice().power().offAtLeast().seconds();
     int highest = assignment.stock().traction().notches().size() - 1;
-    this.guide = new GuideFollower(rules, stepper, highest);
+    this.guide = new GuideFollower(rules, stepper, highest, bench.settings().grid().nearM());
     this.told = new ToldPlaces(path, stepper, probe, endM);
   }
 
@@ -139,7 +123,7 @@ final class FreeRun {
     double lastS = Double.NEGATIVE_INFINITY;
     int idle = 0;
     for (int looks = 0; stepper.atM() < endM - DriverRules.SAME_PLACE_M; looks++) {
-      if (steps.size() >= MOST_STEPS || looks >= MOST_LOOKS) {
+      if (steps.size() >= settings.movements() || looks >= settings.looks()) {
         throw new NoEnd(
             "after %d handle movements the run is at %.3f m of %.3f"
                 .formatted(steps.size(), stepper.atM(), endM));
@@ -149,7 +133,7 @@ final class FreeRun {
         return;
       }
       idle = stepper.timeS() > lastS ? 0 : idle + 1;
-      if (idle > MOST_IDLE) {
+      if (idle > settings.idleLooks()) {
         stalled = true;
         return;
       }
@@ -205,7 +189,7 @@ final class FreeRun {
       notch(stepper.notch() + 1, here());
       return StopReason.PLACE;
     }
-    double look = more ? notchSinceS + perNotch : stepper.timeS() + LOOK_S;
+    double look = more ? notchSinceS + perNotch : stepper.timeS() + settings.lookS();
     StopReason ended = stepper.advance(until.clear().place(edge).speedUp(off).time(look));
     if (ended == StopReason.SPEED_UP) {
       done(new Trigger.SpeedUpTo(off), new Command.ShutOff());
@@ -257,10 +241,10 @@ final class FreeRun {
     double from = rules.band().checkFromMps(checked);
     boolean riseSoon = riseComesInTime(checked);
     boolean mustCheck = stepper.speedMps() >= (riseSoon ? checked : from - 1e-9);
-    double gains = stepper.speedMps() < checked - CLOSE_MPS ? HARDLY_MPS2 : 0;
+    double gains = stepper.speedMps() < checked - settings.closeMps() ? HARDLY_MPS2 : 0;
     if (mustCheck && stepper.accelerationMps2() > gains) {
       boolean rose = seen.risesTo(from, stepper.speedMps());
-      boolean hurries = told.tooLate(edge, checked - CLOSE_MPS);
+      boolean hurries = told.tooLate(edge, checked - settings.closeMps());
       if (!rose && !told.printed() && !(hurries && told.fromTheEnd())) {
         return hurries ? told.toNextFromTheEnd(edge) : told.toNextPrinted(edge);
       }
@@ -276,7 +260,8 @@ final class FreeRun {
     if (stepper.speedMps() >= up) {
       up = ceiling + 1;
     }
-    double look = stepper.timeS() + (stepper.brakeOff() ? LOOK_S : EMPTYING_S);
+    double look =
+        stepper.timeS() + (stepper.brakeOff() ? settings.lookS() : settings.emptyingLookS());
     boolean justOff = stepper.timeS() < offS + leastOffS - 1e-6;
     double again = justOff ? offS + leastOffS : Double.POSITIVE_INFINITY;
     until.clear().place(edge).speedUp(up).time(Math.min(look, again));
@@ -330,7 +315,7 @@ final class FreeRun {
     }
     probe.restore(stepper.save());
     StopConditions there =
-        new StopConditions().place(stepper.atM() + ahead).speedUp(ceiling - CLOSE_MPS);
+        new StopConditions().place(stepper.atM() + ahead).speedUp(ceiling - settings.closeMps());
     return probe.advance(there) == StopReason.PLACE;
   }
 

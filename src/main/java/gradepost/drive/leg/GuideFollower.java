@@ -8,15 +8,20 @@ final class GuideFollower {
   private final DriverRules rules;
   private final Stepper stepper;
   private final int highestNotch;
+  private final double nearM;
 
   /** Index in the guide of the power that was taken off last. */
   private int done = -1;
 
-  GuideFollower(DriverRules rules, Stepper stepper, int highestNotch) {
+  /**
+   * @param nearM how far the train may be from a place of the guide
+   */
+  GuideFollower(DriverRules rules, Stepper stepper, int highestNotch, double nearM) {
     this.guide = rules.manner().guide();
     this.rules = rules;
     this.stepper = stepper;
     this.highestNotch = highestNotch;
+    this.nearM = nearM;
   }
 
   /** Whether there is a guide. */
@@ -49,7 +54,7 @@ final class GuideFollower {
 
   /** Whether the guide has power on here, and the train is about where it should be. */
   boolean holds() {
-    return guide.holds(stepper.atM(), stepper.speedMps(), done);
+    return guide.holds(stepper.atM(), stepper.speedMps(), done, nearM);
   }
 
   /** The guide's notch where it has power on here; else what the rules have. */
@@ -62,7 +67,7 @@ final class GuideFollower {
 
   /** Whether the guide has power here, and not to a speed that is there already. */
   boolean wantsPower(double ceilingMps) {
-    return guide.wantsPower(stepper.atM(), stepper.speedMps(), done)
+    return guide.wantsPower(stepper.atM(), stepper.speedMps(), done, nearM)
         && stepper.speedMps() < offMps(ceilingMps) - rules.unitMps();
   }
 

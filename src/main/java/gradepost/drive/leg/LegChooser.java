@@ -1,6 +1,7 @@
 package gradepost.drive.leg;
 
 import gradepost.drive.brake.Braking;
+import gradepost.drive.brake.PlannerSettings;
 import gradepost.drive.brake.TrainModels;
 import gradepost.drive.check.IdleMovements;
 import gradepost.drive.check.InstructionRun;
@@ -27,14 +28,8 @@ import org.jspecify.annotations.Nullable;
  * movement. Each is run again from its printed numbers, and judged by that.
  */
 public final class LegChooser {
-  /** Coasting before a braking is tried longer by so much, seconds. */
-  private static final double LONGER_S = 5;
-
   /** A fastest run does without a movement for a moment that saves no more than this, seconds. */
   private static final double IDLE_S = 8;
-
-  private static final double STEP_M = 50;
-  private static final double STEP_MPS = 0.3;
 
   private final Assignment assignment;
   private final TrainModels bench;
@@ -134,10 +129,15 @@ public final class LegChooser {
 
   /** Ways near this one, in one thing different, not tried yet, with one movement more at most. */
   public List<Way> near(Way way) {
+    PlannerSettings settings = bench.settings();
+    double longerS = settings.choice().longerCoastS();
     double unit = assignment.route().units().speedUnitMps();
     List<DrivingStrategy> manners = new ArrayList<>();
-    way.manner().guide().neighbours(unit).forEach(guide -> manners.add(way.manner().by(guide)));
-    for (double by : new double[] {-LONGER_S, LONGER_S}) {
+    way.manner()
+        .guide()
+        .neighbours(unit, settings.grid().nearM())
+        .forEach(guide -> manners.add(way.manner().by(guide)));
+    for (double by : new double[] {-longerS, longerS}) {
       manners.add(way.manner().coasting(way.manner().coastS() + by));
     }
     List<DrivingStrategy> untried = manners.stream().filter(tried::add).toList();
@@ -169,14 +169,7 @@ public final class LegChooser {
     if (costs == null) {
       LegGrid grid =
           new LegGrid(
-              assignment,
-              bench,
-              rules,
-              targets,
-              startM,
-              t -> Braking.of(assignment, bench, t),
-              STEP_M,
-              STEP_MPS);
+              assignment, bench, rules, targets, startM, t -> Braking.of(assignment, bench, t));
       costs = new LegCosts(new LegTable(grid, new LegSteps(assignment, grid)));
     }
     return costs;

@@ -12,9 +12,6 @@ import org.jspecify.annotations.Nullable;
  * with a price on each second and on each handle movement.
  */
 final class LegCosts {
-  /** So often a way that leads nowhere goes back. */
-  private static final int MOST_TRIES = 300;
-
   private final LegTable table;
   private final LegGrid grid;
   private final int notches;
@@ -79,7 +76,7 @@ final class LegCosts {
 
   private double brakings(int kind, int cell) {
     double best = Double.POSITIVE_INFINITY;
-    for (int b = 0; b < LegTable.BRAKINGS; b++) {
+    for (int b = 0; b < table.brakings; b++) {
       int then = table.staysOn(kind + b, cell) ? check : 0;
       best = Math.min(best, cost(kind + b, cell, then));
     }
@@ -109,7 +106,7 @@ final class LegCosts {
     while (forks.get(forks.size() - 1).place() < grid.places() - 1) {
       Fork fork = forks.get(forks.size() - 1);
       if (fork.left().isEmpty()) {
-        if (taken.isEmpty() || ++tries > MOST_TRIES) {
+        if (taken.isEmpty() || ++tries > grid.settings.tries()) {
           return Optional.empty();
         }
         forks.remove(forks.size() - 1);

@@ -2,6 +2,7 @@ package gradepost.drive.leg;
 
 import gradepost.drive.brake.BrakeCurve;
 import gradepost.drive.brake.Braking;
+import gradepost.drive.brake.PlannerSettings;
 import gradepost.drive.brake.TrainModels;
 import gradepost.motion.ForceBalance;
 import gradepost.motion.PiecewiseLinear;
@@ -21,14 +22,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Places and speeds of one leg, with the forces and the driver's rules between them. */
 final class LegGrid {
-  /** A lower speed may also be braked for further than need be: by so much, m/s. */
-  private static final double[] LOWER_MPS = {1.4, 2.8};
-
-  private static final double SLACK_MPS = 0.2;
-
-  /** A target is told from one so near behind it that it is braked for instead. */
-  private static final double SAME_M = 0.5;
-
+  final PlannerSettings.Grid settings;
   final double stepMps;
   final int notches;
   final int speeds;
@@ -77,10 +71,9 @@ final class LegGrid {
       DriverRules rules,
       List<Target> targets,
       double fromM,
-      Function<Target, Braking> technique,
-      double stepM,
-      double stepMps) {
-    this.stepMps = stepMps;
+      Function<Target, Braking> technique) {
+    settings = bench.settings().grid();
+    stepMps = settings.stepMps();
     Train train = bench.plannedTrain();
     inertiaKg = train.inertiaKg();
     TrainBrake rig = bench.slowing();
@@ -110,7 +103,7 @@ final class LegGrid {
       edges.add(at);
     }
     ahead.forEach(t -> edges.add(t.aimM(margins)));
-    placeM = places(edges, stepM);
+    placeM = places(edges, settings.stepM());
     int parts = placeM.length - 1;
     trackN = new double[parts];
     offMps = new double[parts];
@@ -150,20 +143,29 @@ final class LegGrid {
     List<BrakeCurve> brakes = new ArrayList<>();
     for (Target target : targets) {
       double aim = target.aimM(assignment.policy().margins());
-      brakes.add(new BrakeCurve(stepper, target, technique.apply(target), aim, fromM, most));
+      brakes.add(
+          new BrakeCurve(
+              bench.settings().brake(),
+              stepper,
+              target,
+              technique.apply(target),
+              aim,
+              fromM,
+              most));
     }
     for (int t = 0; t < targets.size(); t++) {
       BrakeCurve brake = brakes.get(t);
       int place = Arrays.binarySearch(placeM, brake.aimM());
       int instead = t;
       for (int next = t + 1; next < targets.size(); next++) {
-        if (brakes.get(next).placeM(brake.freeMps()) < brake.aimM() - SAME_M) {
+        if (brakes.get(next).placeM(brake.freeMps()) < brake.aimM() - settings.sameAimM()) {
           instead = next;
         }
       }
       int from = 0;
       for (Curve ahead : curves) {
-        boolean fast = brake.mostMps(ahead.brake().aimM()) > ahead.brake().freeMps() + SLACK_MPS;
+        boolean fast =
+            brake.mostMps(ahead.brake().aimM()) > ahead.brake().freeMps() + settings.slackMps();
         from = fast ? ahead.place() : from;
       }
       curves.add(new Curve(brake, from, place, true, instead));
@@ -178,11 +180,12 @@ final class LegGrid {
       if (target.standsThere() || !usual.releases()) {
         continue;
       }
-      for (double lower : LOWER_MPS) {
+      for (double lower : settings.lowerReleasesMps()) {
         Braking further = Braking.downTo(assignment, bench, target, usual.releasedAtMps() - lower);
         if (further.aimMps() < usual.aimMps()) {
           double aim = brakes.get(t).aimM();
-          BrakeCurve brake = new BrakeCurve(stepper, target, further, aim, fromM, most);
+          BrakeCurve brake =
+              new BrakeCurve(bench.settings().brake(), stepper, target, further, aim, fromM, most);
           Curve must = curves.get(t);
           curves.add(new Curve(brake, must.from(), must.place(), false, curves.size()));
         }
@@ -230,17 +233,17 @@ final class LegGrid {
 
   /** Whether a checking application may come off: with what a step of the grid may hide. */
   boolean releases(int k, double v) {
-    return v <= checkToMps[k] + SLACK_MPS;
+    return v <= checkToMps[k] + settings.slackMps();
   }
 
   /** Whether a checking application may go on. */
   boolean mayCheck(int k, double v) {
-    return v >= checkFromMps[k] - SLACK_MPS;
+    return v >= checkFromMps[k] - settings.slackMps();
   }
 
   /** Whether a train that gathers speed has to be checked. */
   boolean checks(int k, double v) {
-    return v > checkFromMps[k] + SLACK_MPS;
+    return v > checkFromMps[k] + settings.slackMps();
   }
 
   double lengthM(int k) {

@@ -65,7 +65,7 @@ public final class LegPlanner {
     this.rules = rules;
     this.places = places;
     this.stepper = bench.plannedStepper();
-    this.solver = new Solver(assignment);
+    this.solver = new Solver(assignment, bench.settings().brake());
   }
 
   /**

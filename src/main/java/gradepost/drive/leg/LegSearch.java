@@ -2,6 +2,7 @@ package gradepost.drive.leg;
 
 import gradepost.drive.brake.Braking;
 import gradepost.drive.brake.LastPlace;
+import gradepost.drive.brake.PlannerSettings;
 import gradepost.drive.brake.Root;
 import gradepost.drive.brake.TrainModels;
 import gradepost.motion.Stepper;
@@ -16,13 +17,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Finds the target that must be braked for first, and where on the free run that begins. */
 final class LegSearch {
-  private static final double TOLERANCE_M = 0.05;
-
-  /** A jump of the margin by more than this is a power-on that had better not been made. */
-  private static final double JUMP_M = 3;
-
   private final Assignment assignment;
   private final TrainModels bench;
+  private final PlannerSettings.Leg settings;
   private final DriverRules rules;
   private final CoastThenBrake runIn;
   private final Stepper stepper;
@@ -37,6 +34,7 @@ final class LegSearch {
       Stepper stepper) {
     this.assignment = assignment;
     this.bench = bench;
+    this.settings = bench.settings().leg();
     this.rules = rules;
     this.runIn = runIn;
     this.stepper = stepper;
@@ -49,7 +47,7 @@ final class LegSearch {
     double noPowerTo = Double.POSITIVE_INFINITY;
     NextBraking unspared = null;
     Target stop = targets.get(targets.size() - 1);
-    for (int attempt = 0; attempt < 20; attempt++) {
+    for (int attempt = 0; attempt < settings.attempts(); attempt++) {
       stepper.restore(start.state());
       FreeRun free =
           new FreeRun(
@@ -128,7 +126,7 @@ final class LegSearch {
       }
     }
     OptionalDouble last =
-        new LastPlace(from, end, TOLERANCE_M)
+        new LastPlace(bench.settings().brake(), from, end, settings.toleranceM())
             .of(
                 at -> runIn.margin(line, at, aim, targets.subList(start.next(), index), braking),
                 atEnd);
@@ -160,7 +158,12 @@ final class LegSearch {
     }
     double x =
         Root.lastNotNegative(
-            at -> coastMargin(line, at, aim, wanted), low, high, atLow, atHigh, TOLERANCE_M);
+            at -> coastMargin(line, at, aim, wanted),
+            low,
+            high,
+            atLow,
+            atHigh,
+            settings.toleranceM());
     line.pickUp(stepper, x);
     boolean checking = stepper.demandPa() > 0;
     double startS = stepper.timeS();
@@ -223,7 +226,7 @@ final class LegSearch {
                       choice.aimM(),
                       targets.subList(start.next(), choice.index()),
                       runIn.braking(targets.get(choice.index())))
-                  > JUMP_M;
+                  > settings.jumpM();
       choice.line().pickUp(stepper, Math.max(choice.atM(), at));
       if (jump || (lasting && tooShort(step, leastS, choice))) {
         return at - 1e-3;

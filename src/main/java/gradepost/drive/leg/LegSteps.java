@@ -35,14 +35,8 @@ final class LegSteps {
   /** A checking application is on down to this share of the speed for its release. */
   private static final double LOWEST = 0.6;
 
-  /** Further past where the brake should have gone on than this is too late, metres. */
-  private static final double LATE_M = 2;
-
   /** Slower than this and not gaining speed, a train is taken to come to a stand, m/s. */
   private static final double STANDS_MPS = 0.01;
-
-  /** The most steps of taking power from a stand; a step is a notch, a place or two seconds. */
-  private static final int MOST_STEPS = 100_000;
 
   final LegGrid grid;
   private final double perNotchS;
@@ -123,7 +117,8 @@ final class LegSteps {
     double joules = 0;
     int place = k;
     double longEnough = Math.max(leastPowerS, top * perNotchS);
-    for (int step = 0; step < MOST_STEPS; step++) {
+    int steps = grid.settings.notchUpSteps();
+    for (int step = 0; step < steps; step++) {
       if (grid.dead[place] || place + 1 >= grid.places()) {
         return null;
       }
@@ -181,7 +176,7 @@ final class LegSteps {
         }
       }
     }
-    throw new NoEnd("power is not fully on within " + MOST_STEPS + " steps");
+    throw new NoEnd("power is not fully on within " + steps + " steps");
   }
 
   /** Power taken off: at least so much coasting follows before a braking point. */
@@ -254,7 +249,7 @@ final class LegSteps {
   private double crossed(BrakeCurve brake, int k, double v, double then) {
     double before = brake.placeM(v) - grid.placeM[k];
     double behind = brake.placeM(then) - grid.placeM[k + 1];
-    if (before < -LATE_M || behind > 0 || v <= brake.freeMps()) {
+    if (before < -grid.settings.lateM() || behind > 0 || v <= brake.freeMps()) {
       return Double.NaN;
     }
     return before <= 0 ? 0 : before / (before - behind);

@@ -6,12 +6,10 @@ import org.jspecify.annotations.Nullable;
 
 /** The steps of a leg from every place and speed of its grid, worked out once. */
 final class LegTable {
-  /** From one place there is a choice of so many brakings at most. */
-  static final int BRAKINGS = 4;
-
   final LegGrid grid;
   final LegSteps steps;
   final int columns;
+  final int brakings;
   final int coast = 0;
   final int power = 1;
   final int ramp;
@@ -48,13 +46,14 @@ final class LegTable {
     this.grid = grid;
     this.steps = steps;
     columns = grid.speeds + 1;
+    brakings = grid.settings.brakings();
     ramp = power + grid.notches;
     off = ramp + grid.notches;
     check = off + 1;
     checked = check + 1;
     coasting = checked + 1;
-    checking = coasting + BRAKINGS;
-    kinds = checking + BRAKINGS;
+    checking = coasting + brakings;
+    kinds = checking + brakings;
     int all = grid.places() * columns * kinds;
     low = new int[all];
     high = new int[all];
@@ -99,7 +98,7 @@ final class LegTable {
   }
 
   private void put(int kind, int cell, List<LegSteps.Move> moves) {
-    for (int b = 0; b < Math.min(BRAKINGS, moves.size()); b++) {
+    for (int b = 0; b < Math.min(brakings, moves.size()); b++) {
       put(kind + b, cell, moves.get(b));
     }
   }

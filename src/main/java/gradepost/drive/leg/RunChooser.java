@@ -1,5 +1,6 @@
 package gradepost.drive.leg;
 
+import gradepost.drive.brake.PlannerSettings;
 import gradepost.drive.brake.TrainModels;
 import gradepost.drive.check.InstructionRun;
 import gradepost.plan.Plan;
@@ -7,7 +8,6 @@ import gradepost.task.Assignment;
 import gradepost.task.Ceiling;
 import gradepost.task.Target;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -18,27 +18,10 @@ import java.util.stream.IntStream;
  * a restriction on one leaves the others as they are.
  */
 public final class RunChooser {
-  /** From so many ways, of different movements, a better one is looked for near by. */
-  private static final int SEEDS = 6;
-
-  /** So often the ways near the one taken are looked at. */
-  private static final int ROUNDS = 14;
-
-  /** A second is worth so many watts for each kilogram. */
-  private static final double[] TIMES_W = {0.5, 2, 6, 18, 100};
-
-  /** So often the price of time is halved between one that is too slow and one in time. */
-  private static final int HALVINGS = 3;
-
-  /** A handle movement is worth so many joules for each kilogram. */
-  private static final double[] MOVES_J = {3, 25};
-
-  /** A way comes out slower by so much from where the train really stands, seconds. */
-  private static final double SLOWER_S = 0.3;
-
   private final Assignment assignment;
   private final TrainModels bench;
   private final Ceiling ceiling;
+  private final PlannerSettings.Choice settings;
 
   /**
    * A run that was chosen.
@@ -56,6 +39,7 @@ public final class RunChooser {
     this.assignment = assignment;
     this.bench = bench;
     this.ceiling = ceiling;
+    this.settings = bench.settings().choice();
   }
 
   /** From a stand over all targets, of which the last is a stop. */
@@ -104,9 +88,10 @@ public final class RunChooser {
     List<LegChooser.Way> ways = new ArrayList<>();
     ways.add(chooser.own());
     ways.add(chooser.fastest());
+    List<Double> moves = settings.movePricesJ();
     List<List<Optional<LegChooser.Way>>> priced = new ArrayList<>();
-    for (double move : MOVES_J) {
-      priced.add(Arrays.stream(TIMES_W).mapToObj(time -> chooser.guided(time, move)).toList());
+    for (double move : moves) {
+      priced.add(settings.timePricesW().stream().map(time -> chooser.guided(time, move)).toList());
     }
     priced.forEach(all -> all.forEach(way -> way.ifPresent(ways::add)));
     LegChooser.Way fastest = ways.get(0);
@@ -114,13 +99,13 @@ public final class RunChooser {
       fastest = way.quickerThan(fastest) ? way : fastest;
     }
     double share = assignment.policy().run().timeAllowance();
-    double allowedS = Math.max(fastest.timeS(), (1 + share) * fastest.timeS() - SLOWER_S);
-    for (int move = 0; move < MOVES_J.length; move++) {
-      ways.addAll(between(chooser, MOVES_J[move], priced.get(move), allowedS));
+    double allowedS = Math.max(fastest.timeS(), (1 + share) * fastest.timeS() - settings.slowerS());
+    for (int move = 0; move < moves.size(); move++) {
+      ways.addAll(between(chooser, moves.get(move), priced.get(move), allowedS));
     }
     LegChooser.Way taken = best(ways.get(0), ways, allowedS);
     List<LegChooser.Way> left = new ArrayList<>(ways);
-    for (int seed = 0; seed < SEEDS && !left.isEmpty(); seed++) {
+    for (int seed = 0; seed < settings.seeds() && !left.isEmpty(); seed++) {
       LegChooser.Way from = best(left.get(0), left, allowedS);
       left.removeIf(w -> w.movements() == from.movements());
       taken = best(taken, List.of(improved(chooser, from, allowedS)), allowedS);
@@ -131,20 +116,21 @@ public final class RunChooser {
   /**
    * Ways at prices of time between one that is too slow and one in time, ever nearer.
    *
-   * @param priced the ways at the prices of {@link #TIMES_W}
+   * @param priced the ways at the prices of time that are tried
    */
-  private static List<LegChooser.Way> between(
+  private List<LegChooser.Way> between(
       LegChooser chooser, double moveJ, List<Optional<LegChooser.Way>> priced, double allowedS) {
     List<LegChooser.Way> ways = new ArrayList<>();
-    double cheap = TIMES_W[0];
-    double dear = TIMES_W[TIMES_W.length - 1];
-    for (int i = 0; i < TIMES_W.length; i++) {
-      double time = TIMES_W[i];
+    List<Double> times = settings.timePricesW();
+    double cheap = times.get(0);
+    double dear = times.get(times.size() - 1);
+    for (int i = 0; i < times.size(); i++) {
+      double time = times.get(i);
       boolean inTime = inTime(priced.get(i), allowedS);
       dear = inTime ? Math.min(dear, time) : dear;
       cheap = !inTime && time < dear ? time : cheap;
     }
-    for (int i = 0; i < HALVINGS; i++) {
+    for (int i = 0; i < settings.halvings(); i++) {
       double middle = Math.sqrt(cheap * dear);
       Optional<LegChooser.Way> way = chooser.guided(middle, moveJ);
       way.ifPresent(ways::add);
@@ -159,9 +145,9 @@ public final class RunChooser {
   }
 
   /** Goes to the best way near this one, and on from there, as long as that is better. */
-  private static LegChooser.Way improved(LegChooser chooser, LegChooser.Way from, double allowedS) {
+  private LegChooser.Way improved(LegChooser chooser, LegChooser.Way from, double allowedS) {
     LegChooser.Way best = from;
-    for (int round = 0; round < ROUNDS; round++) {
+    for (int round = 0; round < settings.rounds(); round++) {
       LegChooser.Way better = best(best, chooser.near(best), allowedS);
       if (better.equals(best)) {
         return best;

@@ -47,7 +47,7 @@ class LastPlaceTest {
   @Test
   void whereItIsNegativeFromTheStartThereIsNone() {
     DoubleUnaryOperator f = x -> -1 - x;
-    assertThat(new LastPlace(0, 1000, TOLERANCE).of(f)).isEmpty();
+    assertThat(new LastPlace(PlannerSettings.usual().brake(), 0, 1000, TOLERANCE).of(f)).isEmpty();
   }
 
   /** One that never holds is told by a great number: it says nothing of the slope. */
@@ -60,11 +60,13 @@ class LastPlaceTest {
 
   @Test
   void whereItIsEarlyEnoughAtTheEndThatIsTheLastPlace() {
-    assertThat(new LastPlace(0, 1000, TOLERANCE).of(x -> 1000 - x))
+    assertThat(new LastPlace(PlannerSettings.usual().brake(), 0, 1000, TOLERANCE).of(x -> 1000 - x))
         .isEqualTo(OptionalDouble.of(1000));
   }
 
   private static double last(DoubleUnaryOperator f, double lastM, double atLastM) {
-    return new LastPlace(0, lastM, TOLERANCE).of(f, atLastM).orElseThrow();
+    return new LastPlace(PlannerSettings.usual().brake(), 0, lastM, TOLERANCE)
+        .of(f, atLastM)
+        .orElseThrow();
   }
 }

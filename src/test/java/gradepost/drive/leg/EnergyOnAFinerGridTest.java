@@ -3,8 +3,10 @@ package gradepost.drive.leg;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
+import gradepost.drive.Changed;
 import gradepost.drive.DemoPlans;
 import gradepost.drive.brake.Braking;
+import gradepost.drive.brake.PlannerSettings;
 import gradepost.drive.brake.TrainModels;
 import gradepost.motion.Train;
 import gradepost.plan.Action;
@@ -84,7 +86,7 @@ class EnergyOnAFinerGridTest {
   private static Leg leg(
       Plan plan, Map<Target, Braking> techniques, Action start, Action stand, int moves) {
     Assignment assignment = plan.assignment();
-    TrainModels bench = new TrainModels(assignment);
+    TrainModels bench = new TrainModels(assignment, finer());
     Ceiling ceiling = Ceiling.of(assignment);
     List<Target> targets =
         Targets.of(assignment, ceiling).stream()
@@ -100,9 +102,7 @@ class EnergyOnAFinerGridTest {
             rules,
             targets,
             start.atM(),
-            t -> techniques.getOrDefault(t, Braking.of(assignment, bench, t)),
-            25,
-            0.1);
+            t -> techniques.getOrDefault(t, Braking.of(assignment, bench, t)));
     LegSteps steps = new LegSteps(assignment, grid);
     double seconds = stand.timeS() - start.timeS();
     return new Leg(
@@ -111,6 +111,12 @@ class EnergyOnAFinerGridTest {
         moves,
         energyJ(plan, start.timeS(), stand.timeS()),
         new FinerGrid(grid, steps, moves + MORE_MOVES).leastJ(seconds));
+  }
+
+  private static PlannerSettings finer() {
+    PlannerSettings usual = PlannerSettings.usual();
+    PlannerSettings.Grid grid = Changed.in(usual.grid(), "stepM", 25.0);
+    return Changed.in(usual, "grid", Changed.in(grid, "stepMps", 0.1));
   }
 
   /** What the plan brakes with, target by target. */

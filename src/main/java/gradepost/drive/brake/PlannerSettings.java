@@ -1,0 +1,183 @@
+package gradepost.drive.brake;
+
+import java.util.List;
+
+/**
+ * How hard and how finely a plan is searched for: step sizes, tolerances and limits of effort, all
+ * of the program's own choice. A driver or a depot has no say in them; what they may doubt is in
+ * the policy, under practice. Every train model carries one of these, so that a plan can be made
+ * with others.
+ *
+ * @param choice how many ways of driving a leg are tried
+ * @param grid the grid over place and speed in which the cheapest way is found
+ * @param leg the run between stops: what bounds it, and where a braking is looked for
+ * @param brake where a braking begins, and how it is made to end at the mark
+ * @param fallback what is worked out beside the plan
+ * @param check how a run is watched
+ */
+public record PlannerSettings(
+    Choice choice, Grid grid, Leg leg, Brake brake, Fallback fallback, Check check) {
+
+  /**
+   * How many ways of driving a leg are tried.
+   *
+   * @param seeds from so many ways, of different movements, a better one is looked for near by
+   * @param rounds so often the ways near the one taken are looked at
+   * @param timePricesW what a second is worth, W for each kg, rising: from a run that saves all it
+   *     can to the fastest
+   * @param halvings so often the price of time is halved between one that is too slow and one in
+   *     time
+   * @param movePricesJ what a handle movement is worth, J for each kg
+   * @param slowerS a way comes out slower by so much from where the train really stands, s; so much
+   *     of the time allowed is left
+   * @param longerCoastS coasting before a braking is tried longer and shorter by so much, s
+   */
+  public record Choice(
+      int seeds,
+      int rounds,
+      List<Double> timePricesW,
+      int halvings,
+      List<Double> movePricesJ,
+      double slowerS,
+      double longerCoastS) {
+
+    /** Keeps the lists as they are. */
+    public Choice {
+      timePricesW = List.copyOf(timePricesW);
+      movePricesJ = List.copyOf(movePricesJ);
+    }
+  }
+
+  /**
+   * The grid over place and speed.
+   *
+   * @param stepM places are no further apart than this, m
+   * @param stepMps speeds are so far apart, m/s
+   * @param lowerReleasesMps a lower speed may also be braked for further than need be: by so much,
+   *     m/s
+   * @param slackMps a speed so near one that a rule names may be the same: the steps hide it, m/s
+   * @param sameAimM a target is told from one so near behind it that it is braked for instead, m
+   * @param nearM a train may be so far from a place of the grid at which it is to do something, and
+   *     such a place is tried so much earlier and later, m; more than a step
+   * @param lateM further past where the brake should have gone on than this is too late, m
+   * @param brakings from one place there is a choice of so many brakings at most
+   * @param notchUpSteps the most steps of taking power from a stand; a step is a notch, a place or
+   *     two seconds
+   * @param tries so often a way that leads nowhere goes back
+   */
+  public record Grid(
+      double stepM,
+      double stepMps,
+      List<Double> lowerReleasesMps,
+      double slackMps,
+      double sameAimM,
+      double nearM,
+      double lateM,
+      int brakings,
+      int notchUpSteps,
+      int tries) {
+
+    /** Keeps the list as it is. */
+    public Grid {
+      lowerReleasesMps = List.copyOf(lowerReleasesMps);
+    }
+  }
+
+  /**
+   * The run between stops under the driver's rules.
+   *
+   * @param movements the most handle movements up to a braking; more is no end
+   * @param looks the most looks at what to do next; the longest leg needs a tenth of them
+   * @param idleLooks so many decisions in one moment bring the run no further: it is given up
+   * @param lookS so often it is looked at again whether something is to be done, s
+   * @param emptyingLookS the same while the brake cylinders are emptying, s
+   * @param closeMps so close under the ceiling any gain of speed is checked; further below, a
+   *     slight one is not, m/s
+   * @param toleranceM how much earlier than the last place a braking may be found, m
+   * @param jumpM a jump of the margin by more than this is a power-on that had better not been
+   *     made, m
+   * @param attempts so often the run is made again without power that is taken for nothing
+   */
+  public record Leg(
+      int movements,
+      int looks,
+      int idleLooks,
+      double lookS,
+      double emptyingLookS,
+      double closeMps,
+      double toleranceM,
+      double jumpM,
+      int attempts) {}
+
+  /**
+   * Where a braking begins, and how it is made to end at the mark.
+   *
+   * @param curveStepMps speeds between which a curve of braking points is straight, m/s
+   * @param curveRounds so often a point of such a curve is moved by what it ends wrong
+   * @param curveNearM a point of such a curve that ends so near its aim will do, m
+   * @param easeSteps an ease is moved by so many steps of speed or pressure at most
+   * @param fewPressures with fewer pressures to choose from than this the time of the first
+   *     application is solved too
+   * @param looksBack so often a last place further back is looked for by the slope alone
+   * @param leastPerM what begins a metre later ends at least this much later, m
+   * @param greatestPerM and at most this much, m
+   * @param adhesionParts parts of a stage between whose ends friction and adhesion are compared
+   */
+  public record Brake(
+      double curveStepMps,
+      int curveRounds,
+      double curveNearM,
+      int easeSteps,
+      int fewPressures,
+      int looksBack,
+      double leastPerM,
+      double greatestPerM,
+      int adhesionParts) {}
+
+  /**
+   * What is worked out beside the plan: other rails, last places, signals, runs by scatter.
+   *
+   * @param toleranceM how much earlier than the last place may be found, m; well under what is
+   *     printed
+   * @param signalToleranceM the same before a signal, m
+   * @param rounds so often a point on another rail is moved; each round takes in what an earlier
+   *     point passes more, and the sites of a leg are few
+   * @param places how many printed places are tried, each before the last; then as many to the yard
+   *     or metre
+   * @param samePa pressures no further apart than this are the same, Pa
+   * @param permittedStepM the fastest run that is permitted is held under its ceiling so often, m
+   * @param seed of the scatter, to which the place of the target is added
+   * @param draws the most draws for one normal value; three of four are taken
+   * @param adhesionClasses the rail of a run by scatter is one of so many, from three deviations
+   *     below to three above
+   */
+  public record Fallback(
+      double toleranceM,
+      double signalToleranceM,
+      int rounds,
+      int places,
+      double samePa,
+      double permittedStepM,
+      long seed,
+      int draws,
+      int adhesionClasses) {}
+
+  /**
+   * How a run is watched.
+   *
+   * @param speedSlackMps rounding of a printed speed leaves this much over the permissible one, m/s
+   * @param looks how long a speed may drop before it rises again, in looks of five seconds
+   */
+  public record Check(double speedSlackMps, int looks) {}
+
+  /** Those with which papers are made. */
+  public static PlannerSettings usual() {
+    return new PlannerSettings(
+        new Choice(6, 14, List.of(0.5, 2.0, 6.0, 18.0, 100.0), 3, List.of(3.0, 25.0), 0.3, 5),
+        new Grid(50, 0.3, List.of(1.4, 2.8), 0.2, 0.5, 60, 2, 4, 100_000, 300),
+        new Leg(2000, 100_000, 20, 5, 1, 0.1, 0.05, 3, 20),
+        new Brake(0.5, 6, 0.5, 6, 6, 6, 0.3, 3, 8),
+        new Fallback(0.01, 0.05, 5, 60, 1, 10, 0x5eed_9057L, 1000, 13),
+        new Check(0.001, 1000));
+  }
+}
