@@ -65,7 +65,11 @@ final class Approaches {
     this.tests = tests;
     this.ladder = new Ladder(assignment, bench);
     this.places = new Places(assignment);
-    this.cueFinder = new CueFinder(places, assignment.policy().run().landmarkReach().metres());
+    this.cueFinder =
+        new CueFinder(
+            places,
+            assignment.policy().run().landmarkReach().metres(),
+            assignment.policy().practice().line().alikeWithin().metres());
     this.permitted = new PermittedRun(assignment, bench, ceiling, places);
   }
 

@@ -9,18 +9,18 @@ import java.util.Optional;
 
 /** Picks what a driver goes by at a braking point. */
 final class CueFinder {
-  /** The same name within this makes a landmark easy to mistake. */
-  private static final double ALIKE_M = 800;
-
   private final Places places;
   private final double reachM;
+  private final double alikeM;
 
   /**
+   * @param alikeM the same name within this makes a landmark easy to mistake
    * @param reachM a landmark further back than this is no cue: nobody judges such a distance by eye
    */
-  CueFinder(Places places, double reachM) {
+  CueFinder(Places places, double reachM, double alikeM) {
     this.places = places;
     this.reachM = reachM;
+    this.alikeM = alikeM;
   }
 
   Cues at(double pointM, double secondsBefore) {
@@ -56,7 +56,7 @@ final class CueFinder {
     long alike =
         places.all().stream()
             .filter(l -> l.name().equals(landmark.name()))
-            .filter(l -> Math.abs(places.placeOf(l) - places.placeOf(landmark)) < ALIKE_M)
+            .filter(l -> Math.abs(places.placeOf(l) - places.placeOf(landmark)) < alikeM)
             .count();
     return before - seen / 4 + 60 * (alike - 1);
   }

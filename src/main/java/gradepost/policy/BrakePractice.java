@@ -14,6 +14,10 @@ import gradepost.units.Speed;
  * @param lowestRelease nor is it kept on longer than down to this share, to spare another braking
  * @param staysOnFrom the brake stays on past a board behind which the train would gather speed by
  *     more than this
+ * @param brakedLowerFrom behind a board where it would gather more than this, and the brake does
+ *     not stay on, it is braked as far under the lower speed as a checking application goes
+ * @param lastEaseAlone up to this share of the speed of the last ease, a train that is about to
+ *     stop is braked with the pressure of that ease alone
  * @param offAtLeast a brake is not let go for less than this
  * @param firstHeldLeast the first application is held for this at least, where its time is changed
  *     to stop at the mark
@@ -25,6 +29,8 @@ public record BrakePractice(
     double lowestAim,
     double lowestRelease,
     Acceleration staysOnFrom,
+    Acceleration brakedLowerFrom,
+    double lastEaseAlone,
     Span offAtLeast,
     Span firstHeldLeast,
     Span firstHeldLonger) {
@@ -37,6 +43,8 @@ public record BrakePractice(
           0.7,
           0.5,
           new Acceleration(0.06),
+          new Acceleration(0.02),
+          1.3,
           new Span(8),
           new Span(2),
           new Span(25));

@@ -1,6 +1,7 @@
 package gradepost.policy;
 
 import gradepost.units.Acceleration;
+import gradepost.units.Length;
 import gradepost.units.Span;
 import gradepost.units.Speed;
 
@@ -16,7 +17,9 @@ import gradepost.units.Speed;
  * @param sparedKeeps power is spared only where the train keeps this share of its speed
  * @param offAtLeast power that comes off stays off for this at least
  * @param movement what a movement of the handles is worth, as a share of the energy of a leg
- * @param creeping no train coasts at less than this for long, where twice that is permissible
+ * @param creeping no train coasts at less than this for long
+ * @param gradientAhead a notch and a checking application are chosen for the gradients of so much
+ *     line ahead
  */
 public record PowerPractice(
     Acceleration gain,
@@ -27,7 +30,8 @@ public record PowerPractice(
     double sparedKeeps,
     Span offAtLeast,
     double movement,
-    Speed creeping) {
+    Speed creeping,
+    Length gradientAhead) {
 
   /** Common practice, from memory. */
   public static final PowerPractice USUAL =
@@ -40,5 +44,6 @@ public record PowerPractice(
           0.6,
           new Span(5),
           0.03,
-          new Speed(5.4));
+          new Speed(5.4),
+          new Length(400));
 }

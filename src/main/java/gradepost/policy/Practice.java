@@ -6,26 +6,56 @@ package gradepost.policy;
  *
  * @param brake how the brake is used
  * @param power how power and coasting are used
+ * @param coast how much speed coasting may cost
+ * @param handles which movements of the handles are not made
  * @param warning what counts as a warning, and as too often late
+ * @param line what is usual at landmarks, gaps and running brake tests
  */
-public record Practice(BrakePractice brake, PowerPractice power, WarningPractice warning) {
+public record Practice(
+    BrakePractice brake,
+    PowerPractice power,
+    CoastPractice coast,
+    HandlePractice handles,
+    WarningPractice warning,
+    LinePractice line) {
 
   /** Common practice, from memory; each value can be set in the policy. */
   public static final Practice USUAL =
-      new Practice(BrakePractice.USUAL, PowerPractice.USUAL, WarningPractice.USUAL);
+      new Practice(
+          BrakePractice.USUAL,
+          PowerPractice.USUAL,
+          CoastPractice.USUAL,
+          HandlePractice.USUAL,
+          WarningPractice.USUAL,
+          LinePractice.USUAL);
 
   /** The same with another use of the brake. */
   public Practice with(BrakePractice other) {
-    return new Practice(other, power, warning);
+    return new Practice(other, power, coast, handles, warning, line);
   }
 
   /** The same with another use of power. */
   public Practice with(PowerPractice other) {
-    return new Practice(brake, other, warning);
+    return new Practice(brake, other, coast, handles, warning, line);
+  }
+
+  /** The same with another way of coasting. */
+  public Practice with(CoastPractice other) {
+    return new Practice(brake, power, other, handles, warning, line);
+  }
+
+  /** The same with another rule for movements of the handles. */
+  public Practice with(HandlePractice other) {
+    return new Practice(brake, power, coast, other, warning, line);
   }
 
   /** The same with another rule for warnings. */
   public Practice with(WarningPractice other) {
-    return new Practice(brake, power, other);
+    return new Practice(brake, power, coast, handles, other, line);
+  }
+
+  /** The same with another rule for landmarks, gaps and brake tests. */
+  public Practice with(LinePractice other) {
+    return new Practice(brake, power, coast, handles, warning, other);
   }
 }

@@ -2,11 +2,18 @@ package gradepost.drive;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gradepost.drive.brake.TrainModels;
+import gradepost.drive.check.BrakeTests;
 import gradepost.plan.Application;
 import gradepost.plan.Approach;
 import gradepost.plan.BrakeTest;
 import gradepost.plan.Finding;
 import gradepost.plan.Plan;
+import gradepost.plan.Trace;
+import gradepost.policy.LinePractice;
+import gradepost.policy.Practice;
+import gradepost.task.Assignment;
+import gradepost.units.Span;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -48,6 +55,18 @@ class BrakeTestRoomTest {
         .containsExactly(new Finding.BrakeTestTooNear(point - 50, point + 30, point));
     assertThat(Findings.brakeTests(List.of(moved(test, point - 90, 80)), applications)).isEmpty();
     assertThat(Findings.brakeTests(List.of(moved(test, point + 10, 80)), applications)).isEmpty();
+  }
+
+  @Test
+  void theBrakeIsHeldForAsLongAsThePolicySays() {
+    Assignment assignment = DemoPlans.assignments().get(0);
+    Practice longer = Practice.USUAL.with(Changed.in(LinePractice.USUAL, "testHeld", new Span(9)));
+    Assignment other = assignment.with(assignment.policy().with(longer));
+    Trace trace = DemoPlans.plan(0).trace();
+    List<BrakeTest> tests = BrakeTests.of(other, new TrainModels(other), trace);
+    assertThat(tests).isNotEmpty().allMatch(t -> t.heldS() == 9);
+    BrakeTest usual = DemoPlans.plan(0).brakeTests().get(0);
+    assertThat(tests.get(0).speedAfterMps()).isLessThan(usual.speedAfterMps());
   }
 
   private static BrakeTest moved(BrakeTest test, double atM, double takesM) {

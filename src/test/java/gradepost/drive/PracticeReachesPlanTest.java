@@ -5,17 +5,21 @@ import static org.assertj.core.api.Assertions.assertThat;
 import gradepost.drive.check.IdleMovements;
 import gradepost.plan.Action;
 import gradepost.policy.BrakePractice;
+import gradepost.policy.CoastPractice;
+import gradepost.policy.HandlePractice;
 import gradepost.policy.PowerPractice;
 import gradepost.policy.Practice;
 import gradepost.route.place.Direction;
 import gradepost.task.Assignment;
 import gradepost.units.Acceleration;
+import gradepost.units.Length;
 import gradepost.units.Span;
 import gradepost.units.Speed;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -38,12 +42,17 @@ class PracticeReachesPlanTest {
         power("gain", new Acceleration(0.4)),
         power("hold", new Acceleration(0.4)),
         power("check", new Acceleration(0.4)),
+        power("gradientAhead", new Length(2000)),
+        handles("notchAtLeast", new Span(120)),
         power("longestCoast", new Span(0)),
         power("coastKeeps", 1.0),
+        coast("placeKeeps", 1.0),
         power("sparedKeeps", 1.0),
         power("offAtLeast", new Span(120)),
         power("movement", 0.5),
-        power("creeping", new Speed(15)));
+        power("creeping", new Speed(15)),
+        brake("lastEaseAlone", 5.0),
+        handles("movementSaves", new Span(500)));
   }
 
   @ParameterizedTest(name = "{0}")
@@ -63,6 +72,22 @@ class PracticeReachesPlanTest {
       }
     }
     assertThat(different).as(what).isNotEmpty();
+  }
+
+  /** On lines that fall before a higher permissible speed, of which Mill's has none. */
+  @Test
+  void aHigherSpeedIsWaitedForAsThePolicySays() {
+    Practice never =
+        Practice.USUAL.with(Changed.in(HandlePractice.USUAL, "riseWaitedFor", new Span(0)));
+    assertThat(
+            IntStream.range(0, 40)
+                .mapToObj(seed -> RandomLines.of(seed).assignment())
+                .anyMatch(
+                    line ->
+                        !Planner.plan(line)
+                            .actions()
+                            .equals(Planner.plan(line.with(line.policy().with(never))).actions())))
+        .isTrue();
   }
 
   /** Where an eased brake is to slow the train so much that the first application must too. */
@@ -94,6 +119,14 @@ class PracticeReachesPlanTest {
 
   private static Arguments brake(String what, Object value) {
     return Arguments.of(what, Practice.USUAL.with(Changed.in(BrakePractice.USUAL, what, value)));
+  }
+
+  private static Arguments coast(String what, Object value) {
+    return Arguments.of(what, Practice.USUAL.with(Changed.in(CoastPractice.USUAL, what, value)));
+  }
+
+  private static Arguments handles(String what, Object value) {
+    return Arguments.of(what, Practice.USUAL.with(Changed.in(HandlePractice.USUAL, what, value)));
   }
 
   private static Arguments power(String what, Object value) {

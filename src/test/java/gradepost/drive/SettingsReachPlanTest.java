@@ -55,9 +55,13 @@ class SettingsReachPlanTest {
         grid("slackMps", 3.0),
         grid("sameAimM", -5000.0),
         grid("nearM", 200.0),
-        grid("lateM", -1000.0),
+        way("lateM", -1000.0),
         grid("brakings", 0),
-        grid("notchUpSteps", 1),
+        way("notchUpSteps", 1),
+        way("lowestChecked", 1.5),
+        way("gainsMps", 20.0),
+        way("gainsInM", 2000.0),
+        way("behind", 1.0),
         leg("movements", 1),
         leg("looks", 1),
         leg("idleLooks", 0),
@@ -122,6 +126,10 @@ class SettingsReachPlanTest {
   private static Arguments grid(String what, Object value) {
     return Arguments.of(
         "grid " + what, Changed.in(ALL, "grid", Changed.in(ALL.grid(), what, value)));
+  }
+
+  private static Arguments way(String what, Object value) {
+    return Arguments.of("way " + what, Changed.in(ALL, "way", Changed.in(ALL.way(), what, value)));
   }
 
   private static Arguments leg(String what, Object value) {

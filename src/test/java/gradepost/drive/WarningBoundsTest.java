@@ -6,6 +6,9 @@ import gradepost.plan.Finding;
 import gradepost.plan.Plan;
 import gradepost.plan.PlanFailure;
 import gradepost.plan.Spread;
+import gradepost.policy.LinePractice;
+import gradepost.policy.Policy;
+import gradepost.policy.Practice;
 import gradepost.route.audit.AuditRule;
 import gradepost.task.Target;
 import gradepost.units.Speed;
@@ -78,10 +81,17 @@ class WarningBoundsTest {
     assertThat(tooLong(600, 680, slow)).isZero();
     assertThat(tooLong(600, 681, slow)).isEqualTo(1);
     assertThat(tooLong(600, 681, fast)).isZero();
+    LinePractice other = Changed.in(LinePractice.USUAL, "overGap", Speed.ofMph(5));
+    assertThat(tooLong(600, 681, slow, Mill.policy().with(Practice.USUAL.with(other)))).isZero();
   }
 
   private static long tooLong(double fromM, double toM, double lineMps) {
-    Plan plan = Planner.plan(LineOfOwn.of(0, lineMps, List.of(new RandomLine.Gap(fromM, toM))));
+    return tooLong(fromM, toM, lineMps, Mill.policy());
+  }
+
+  private static long tooLong(double fromM, double toM, double lineMps, Policy policy) {
+    Plan plan =
+        Planner.plan(LineOfOwn.of(0, lineMps, List.of(new RandomLine.Gap(fromM, toM)), policy));
     assertThat(plan.failures()).isEmpty();
     return TrainAudit.of(plan).stream().filter(f -> f.rule() == AuditRule.GAP_LONG).count();
   }

@@ -8,6 +8,9 @@ import gradepost.briefing.word.Tables;
 import gradepost.briefing.word.Words;
 import gradepost.policy.AdhesionCase;
 import gradepost.policy.BrakePractice;
+import gradepost.policy.CoastPractice;
+import gradepost.policy.HandlePractice;
+import gradepost.policy.LinePractice;
 import gradepost.policy.Policy;
 import gradepost.policy.PowerPractice;
 import gradepost.policy.Technique;
@@ -170,27 +173,47 @@ final class ReadingWriter {
   private void practice(Map<String, String> values) {
     BrakePractice brake = assignment.policy().practice().brake();
     PowerPractice power = assignment.policy().practice().power();
-    WarningPractice warning = assignment.policy().practice().warning();
+    CoastPractice coast = assignment.policy().practice().coast();
+    HandlePractice handles = assignment.policy().practice().handles();
     values.put("practice.eased-deceleration", rate(brake.eased()));
     values.put("practice.first-felt-above", words.speed(brake.feltAbove().metresPerSecond()));
     values.put("practice.lowest-aim", percent(brake.lowestAim()));
     values.put("practice.lowest-release", percent(brake.lowestRelease()));
     values.put("practice.stays-on-from", rate(brake.staysOnFrom()));
+    values.put("practice.braked-lower-from", rate(brake.brakedLowerFrom()));
+    values.put("practice.last-ease-alone", percent(brake.lastEaseAlone()));
     values.put("practice.brake-off-at-least", words.seconds(brake.offAtLeast().seconds()));
     values.put("practice.first-held-at-least", words.seconds(brake.firstHeldLeast().seconds()));
     values.put("practice.first-held-longer", words.seconds(brake.firstHeldLonger().seconds()));
     values.put("practice.gain-at-least", rate(power.gain()));
     values.put("practice.hold-at-least", rate(power.hold()));
     values.put("practice.check-at-least", rate(power.check()));
+    values.put("practice.gradient-ahead", words.room(power.gradientAhead().metres()));
+    values.put("practice.rise-waited-for", words.seconds(handles.riseWaitedFor().seconds()));
+    values.put("practice.notch-at-least", words.seconds(handles.notchAtLeast().seconds()));
+    values.put("practice.movement-saves", words.seconds(handles.movementSaves().seconds()));
     values.put("practice.longest-coast", words.seconds(power.longestCoast().seconds()));
     values.put("practice.coast-keeps", percent(power.coastKeeps()));
+    values.put("practice.place-keeps", percent(coast.placeKeeps()));
     values.put("practice.spared-power-keeps", percent(power.sparedKeeps()));
     values.put("practice.power-off-at-least", words.seconds(power.offAtLeast().seconds()));
     values.put("practice.movement-worth", percent(power.movement()));
     values.put("practice.creeping-below", words.speed(power.creeping().metresPerSecond()));
+    values.put("practice.creeping-share", percent(coast.creepingShare()));
+    values.put("practice.creeping-at-most", words.seconds(coast.creepingLongest().seconds()));
+    values.put("practice.creeping-before", words.room(coast.creepingBefore().metres()));
+    warnings(values);
+  }
+
+  private void warnings(Map<String, String> values) {
+    WarningPractice warning = assignment.policy().practice().warning();
+    LinePractice line = assignment.policy().practice().line();
     values.put(
         "practice.junction-announced-within", words.room(warning.announcedWithin().metres()));
     values.put("practice.late-share", percent(warning.late()));
+    values.put("practice.names-alike-within", words.room(line.alikeWithin().metres()));
+    values.put("practice.over-gap-at-least", words.speed(line.overGap().metresPerSecond()));
+    values.put("practice.brake-test-held", words.seconds(line.testHeld().seconds()));
   }
 
   private static String rate(Acceleration rate) {

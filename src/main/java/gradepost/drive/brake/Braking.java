@@ -22,6 +22,7 @@ import java.util.List;
  * @param aimMps speed that the train is braked to: 0, or a little under the reduction's
  * @param onHeldS so long an application that checked the speed stays on before the main one
  * @param easeAtMps falling speeds at which the brake is eased to {@code easePa}
+ * @param lastEaseAlone up to this share of the speed of the last ease only its pressure is used
  * @param staysOn whether the aim is met with the brake on: where the train gathers speed behind a
  *     board, a brake let go there would have to check it at once. It comes off as a checking
  *     application does
@@ -37,16 +38,10 @@ record Braking(
     double mainPa,
     double[] easeAtMps,
     double[] easePa,
+    double lastEaseAlone,
     boolean staysOn) {
-  /** Up to this share of the speed of the last ease, a train creeps. */
-  private static final double CREEPING = 1.3;
-
-  private static final double GATHERS_MPS2 = 0.02;
-
   /** Up to this much a train hardly gathers speed. */
   private static final double HARDLY_MPS2 = 0.01;
-
-  private static final double AT_ONCE_S = 8;
 
   /** No brake is kept on for longer behind a board. */
   private static final double LONGEST_S = 120;
@@ -69,7 +64,7 @@ record Braking(
   /** The policy's technique for this target, before anything is solved. */
   public static Braking of(Assignment assignment, TrainModels bench, Target target) {
     boolean stop = target.standsThere();
-    double aim = stop ? 0 : aimMps(assignment, target, gathersMps2(bench, target));
+    double aim = stop ? 0 : aimMps(assignment, target, gathersMps2(assignment, bench, target));
     return of(assignment, bench, target, aim);
   }
 
@@ -134,6 +129,7 @@ record Braking(
         Math.max(technique.main().pascals(), firstPa),
         at,
         to,
+        practice(assignment).lastEaseAlone(),
         staysOn);
   }
 
@@ -145,7 +141,9 @@ record Braking(
     double under = assignment.policy().margins().underSpeed().metresPerSecond();
     double checkTo = assignment.policy().run().checkTo().metresPerSecond();
     double staysOnFrom = practice(assignment).staysOnFrom().metresPerSecond2();
-    boolean further = gathersMps2 > GATHERS_MPS2 && gathersMps2 <= staysOnFrom;
+    boolean further =
+        gathersMps2 > practice(assignment).brakedLowerFrom().metresPerSecond2()
+            && gathersMps2 <= staysOnFrom;
     double less = further ? Math.max(under, checkTo - under) : under;
     double unit = assignment.route().units().speedUnitMps();
     double aim =
@@ -157,7 +155,7 @@ record Braking(
   private static boolean checksAtOnce(
       Assignment assignment, TrainModels bench, Target target, double aimMps) {
     Band band = new Band(assignment.policy().run(), assignment.route().units().speedUnitMps());
-    double gathers = gathersMps2(bench, target);
+    double gathers = gathersMps2(assignment, bench, target);
     double atBoard = bench.accelerationMps2(-1, target.speedMps(), target.atM());
     double above =
         assignment.policy().restriction().eases().stream()
@@ -176,8 +174,9 @@ record Braking(
   }
 
   /** How much speed the train, left to itself, gathers behind the board of a lower speed. */
-  private static double gathersMps2(TrainModels bench, Target target) {
-    double behindM = Math.min(100, AT_ONCE_S * target.speedMps());
+  private static double gathersMps2(Assignment assignment, TrainModels bench, Target target) {
+    double atOnceS = practice(assignment).offAtLeast().seconds();
+    double behindM = Math.min(100, atOnceS * target.speedMps());
     return bench.accelerationMps2(-1, target.speedMps(), target.atM() + behindM);
   }
 
@@ -204,22 +203,42 @@ record Braking(
         pressurePa,
         easeAtMps,
         easePa,
+        lastEaseAlone,
         staysOn);
   }
 
   Braking withEases(double[] pressuresPa) {
     return new Braking(
-        rig, aimMps, firstPa, firstHeldS, onHeldS, mainPa, easeAtMps, pressuresPa, staysOn);
+        rig,
+        aimMps,
+        firstPa,
+        firstHeldS,
+        onHeldS,
+        mainPa,
+        easeAtMps,
+        pressuresPa,
+        lastEaseAlone,
+        staysOn);
   }
 
   Braking withRig(TrainBrake other) {
     return new Braking(
-        other, aimMps, firstPa, firstHeldS, onHeldS, mainPa, easeAtMps, easePa, staysOn);
+        other,
+        aimMps,
+        firstPa,
+        firstHeldS,
+        onHeldS,
+        mainPa,
+        easeAtMps,
+        easePa,
+        lastEaseAlone,
+        staysOn);
   }
 
   Braking withFirstHeld(double seconds) {
     double on = Math.max(0, onHeldS + seconds - firstHeldS);
-    return new Braking(rig, aimMps, firstPa, seconds, on, mainPa, easeAtMps, easePa, staysOn);
+    return new Braking(
+        rig, aimMps, firstPa, seconds, on, mainPa, easeAtMps, easePa, lastEaseAlone, staysOn);
   }
 
   /**
@@ -232,14 +251,16 @@ record Braking(
     double least = Math.max(1.5 * next, 0.5 * easeAtMps[index]);
     double printed = Math.ceil(least / unitMps - 1e-6) * unitMps;
     at[index] = Math.max(at[index] + units * unitMps, printed);
-    return new Braking(rig, aimMps, firstPa, firstHeldS, onHeldS, mainPa, at, easePa, staysOn);
+    return new Braking(
+        rig, aimMps, firstPa, firstHeldS, onHeldS, mainPa, at, easePa, lastEaseAlone, staysOn);
   }
 
   /** Eases less far: so much more pressure is kept, up to the main application's. */
   Braking withEasePressed(int index, double byPa) {
     double[] to = easePa.clone();
     to[index] = Math.min(to[index] + byPa, index == 0 ? mainPa : to[index - 1]);
-    return new Braking(rig, aimMps, firstPa, firstHeldS, onHeldS, mainPa, easeAtMps, to, staysOn);
+    return new Braking(
+        rig, aimMps, firstPa, firstHeldS, onHeldS, mainPa, easeAtMps, to, lastEaseAlone, staysOn);
   }
 
   /** How long a brake that is let go at this pressure takes to be off, seconds. */
@@ -278,7 +299,7 @@ record Braking(
     return !releases()
         && !staysOn
         && easeAtMps.length > 0
-        && speedMps <= CREEPING * easeAtMps[easeAtMps.length - 1];
+        && speedMps <= lastEaseAlone * easeAtMps[easeAtMps.length - 1];
   }
 
   /** Speed below which the first application alone does it. */

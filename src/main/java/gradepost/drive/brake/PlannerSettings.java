@@ -10,13 +10,14 @@ import java.util.List;
  *
  * @param choice how many ways of driving a leg are tried
  * @param grid the grid over place and speed in which the cheapest way is found
+ * @param way the steps over that grid, and what is made of them
  * @param leg the run between stops: what bounds it, and where a braking is looked for
  * @param brake where a braking begins, and how it is made to end at the mark
  * @param fallback what is worked out beside the plan
  * @param check how a run is watched
  */
 public record PlannerSettings(
-    Choice choice, Grid grid, Leg leg, Brake brake, Fallback fallback, Check check) {
+    Choice choice, Grid grid, Way way, Leg leg, Brake brake, Fallback fallback, Check check) {
 
   /**
    * How many ways of driving a leg are tried.
@@ -59,11 +60,7 @@ public record PlannerSettings(
    * @param sameAimM a target is told from one so near behind it that it is braked for instead, m
    * @param nearM a train may be so far from a place of the grid at which it is to do something, and
    *     such a place is tried so much earlier and later, m; more than a step
-   * @param lateM further past where the brake should have gone on than this is too late, m
    * @param brakings from one place there is a choice of so many brakings at most
-   * @param notchUpSteps the most steps of taking power from a stand; a step is a notch, a place or
-   *     two seconds
-   * @param tries so often a way that leads nowhere goes back
    */
   public record Grid(
       double stepM,
@@ -72,16 +69,40 @@ public record PlannerSettings(
       double slackMps,
       double sameAimM,
       double nearM,
-      double lateM,
-      int brakings,
-      int notchUpSteps,
-      int tries) {
+      int brakings) {
 
     /** Keeps the list as it is. */
     public Grid {
       lowerReleasesMps = List.copyOf(lowerReleasesMps);
     }
   }
+
+  /**
+   * Steps over the grid, and the way that is made of them.
+   *
+   * @param lateM further past where the brake should have gone on than this is too late, m
+   * @param lowestChecked a checking application is on down to this share of the speed for its
+   *     release
+   * @param standsMps slower than this and not gaining speed, a train is taken to come to a stand,
+   *     m/s
+   * @param notchUpSteps the most steps of taking power from a stand; a step is a notch, a place or
+   *     two seconds
+   * @param tries so often a way that leads nowhere goes back
+   * @param gainsMps a way that gains more than this over {@code gainsInM} has power off at a speed,
+   *     any other at a place, m/s
+   * @param gainsInM over so many metres
+   * @param behind a train at less than this share of the speed of such a way takes power by the
+   *     rules alone
+   */
+  public record Way(
+      double lateM,
+      double lowestChecked,
+      double standsMps,
+      int notchUpSteps,
+      int tries,
+      double gainsMps,
+      double gainsInM,
+      double behind) {}
 
   /**
    * The run between stops under the driver's rules.
@@ -174,7 +195,8 @@ public record PlannerSettings(
   public static PlannerSettings usual() {
     return new PlannerSettings(
         new Choice(6, 14, List.of(0.5, 2.0, 6.0, 18.0, 100.0), 3, List.of(3.0, 25.0), 0.3, 5),
-        new Grid(50, 0.3, List.of(1.4, 2.8), 0.2, 0.5, 60, 2, 4, 100_000, 300),
+        new Grid(50, 0.3, List.of(1.4, 2.8), 0.2, 0.5, 60, 4),
+        new Way(2, 0.6, 0.01, 100_000, 300, 0.7, 100, 0.75),
         new Leg(2000, 100_000, 20, 5, 1, 0.1, 0.05, 3, 20),
         new Brake(0.5, 6, 0.5, 6, 6, 6, 0.3, 3, 8),
         new Fallback(0.01, 0.05, 5, 60, 1, 10, 0x5eed_9057L, 1000, 13),

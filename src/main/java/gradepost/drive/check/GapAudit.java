@@ -12,7 +12,6 @@ import gradepost.task.Call;
 import gradepost.task.Ceiling;
 import gradepost.task.Stops;
 import gradepost.units.Rounding;
-import gradepost.units.Speed;
 import gradepost.units.UnitStyle;
 import java.util.HashMap;
 import java.util.List;
@@ -25,17 +24,16 @@ import java.util.Optional;
  * live rail.
  */
 public final class GapAudit {
-  /** Slower than this over a gap, a train may come to stand in it (common practice). */
-  static final double LOW_MPS = Speed.ofMph(15).metresPerSecond();
-
   private final Plan plan;
   private final Path path;
   private final UnitStyle units;
+  private final double lowMps;
 
   public GapAudit(Plan plan) {
     this.plan = plan;
     this.path = plan.assignment().path();
     this.units = path.units();
+    this.lowMps = plan.assignment().policy().practice().line().overGap().metresPerSecond();
   }
 
   /** Told of each gap that is too long, with what is to be said of it. */
@@ -69,9 +67,9 @@ public final class GapAudit {
     double least = slowestMps(from + collectors.firstM(), to + collectors.lastM());
     if (stands.isPresent()) {
       listener.found(gap, stands.get(), values);
-    } else if (to - from > bridgedM && least < LOW_MPS) {
+    } else if (to - from > bridgedM && least < lowMps) {
       values.put("bridged", units.length(bridgedM, Rounding.DOWN));
-      values.put("least", units.speed(LOW_MPS, Rounding.NEAREST));
+      values.put("least", units.speed(lowMps, Rounding.NEAREST));
       values.put("planned", units.speed(least, Rounding.NEAREST));
       listener.found(gap, AuditText.GAP_LONG_SLOWLY, values);
     }

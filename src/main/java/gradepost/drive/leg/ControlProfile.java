@@ -1,5 +1,6 @@
 package gradepost.drive.leg;
 
+import gradepost.drive.brake.PlannerSettings;
 import gradepost.motion.EvenChange;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,14 +15,6 @@ import java.util.Optional;
  * @param trace speeds along the way
  */
 record ControlProfile(List<PowerPhase> powers, List<SpeedPoint> releases, List<SpeedPoint> trace) {
-  /** Gaining no more than this in so many metres, power is not taken off at a speed. */
-  private static final double HARDLY_MPS = 0.7;
-
-  private static final double HARDLY_IN_M = 100;
-
-  /** Behind the guide by this share of its speed, power is taken by the rules alone. */
-  private static final double FALLEN = 0.75;
-
   /**
    * Power from a place on, up to a speed (infinite: up to its place, or as the rules have it).
    *
@@ -179,15 +172,15 @@ record ControlProfile(List<PowerPhase> powers, List<SpeedPoint> releases, List<S
    * Whether the guide has power on here, or the train has fallen far behind it.
    *
    * @param done the power that was taken off last, by its index
-   * @param nearM how far the train may be from a place of the guide
+   * @param settings how far the train may be from it
    */
-  boolean wantsPower(double atM, double mps, int done, double nearM) {
-    return on(atM, done, nearM) || fallen(atM, mps);
+  boolean wantsPower(double atM, double mps, int done, PlannerSettings settings) {
+    return on(atM, done, settings) || fallen(atM, mps, settings);
   }
 
   /** Whether the guide has power on here, and the train is about where it should be. */
-  boolean holds(double atM, double mps, int done, double nearM) {
-    return on(atM, done, nearM) && !fallen(atM, mps);
+  boolean holds(double atM, double mps, int done, PlannerSettings settings) {
+    return on(atM, done, settings) && !fallen(atM, mps, settings);
   }
 
   /** Whether power that is on by the guide is to come off at this place, or was before it. */
@@ -196,13 +189,13 @@ record ControlProfile(List<PowerPhase> powers, List<SpeedPoint> releases, List<S
     return index > done && powers.get(index).offAtPlace() && atM >= powers.get(index).offM() - 1e-6;
   }
 
-  private boolean on(double atM, int done, double nearM) {
+  private boolean on(double atM, int done, PlannerSettings settings) {
     int index = powerAt(atM);
-    return index > done && atM < powers.get(index).offM() + nearM;
+    return index > done && atM < powers.get(index).offM() + settings.grid().nearM();
   }
 
-  private boolean fallen(double atM, double mps) {
-    return mps < FALLEN * speedAt(atM);
+  private boolean fallen(double atM, double mps, PlannerSettings settings) {
+    return mps < settings.way().behind() * speedAt(atM);
   }
 
   private double speedAt(double atM) {
@@ -247,10 +240,15 @@ record ControlProfile(List<PowerPhase> powers, List<SpeedPoint> releases, List<S
 
   /** Collects a guide. */
   static final class Maker {
+    private final PlannerSettings.Way settings;
     private final List<PowerPhase> powers = new ArrayList<>();
     private final List<SpeedPoint> releases = new ArrayList<>();
     private final List<SpeedPoint> trace = new ArrayList<>();
     private final List<Notch> notches = new ArrayList<>();
+
+    Maker(PlannerSettings.Way settings) {
+      this.settings = settings;
+    }
 
     void point(double atM, double mps) {
       trace.add(new SpeedPoint(atM, mps));
@@ -269,9 +267,10 @@ record ControlProfile(List<PowerPhase> powers, List<SpeedPoint> releases, List<S
     void off(double atM, double mps) {
       double before = 0;
       for (SpeedPoint point : trace) {
-        before = point.atM() <= atM - HARDLY_IN_M ? point.mps() : before;
+        before = point.atM() <= atM - settings.gainsInM() ? point.mps() : before;
       }
-      boolean gains = mps - before > HARDLY_MPS || atM - notches.get(0).fromM() < HARDLY_IN_M;
+      boolean gains =
+          mps - before > settings.gainsMps() || atM - notches.get(0).fromM() < settings.gainsInM();
       powers.add(
           new PowerPhase(
               notches.get(0).fromM(), notches, atM, gains ? mps : Double.POSITIVE_INFINITY));

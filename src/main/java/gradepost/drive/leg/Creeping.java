@@ -1,25 +1,20 @@
 package gradepost.drive.leg;
 
 import gradepost.plan.Trace;
+import gradepost.policy.Practice;
 import gradepost.task.Ceiling;
 import java.util.List;
 
 /** Coasting so slowly that no driver would: it spares a little energy, and those behind wait. */
 final class Creeping {
-  private static final double SHARE = 0.5;
-
-  /** So long before a braking it is let pass, seconds. */
-  private static final double LET_PASS_S = 8;
-
-  /** A lower speed so near ahead may be waited for. */
-  private static final double AHEAD_M = 200;
-
   /**
    * How often the train creeps for longer than is let pass.
    *
-   * @param slowMps it creeps below this, and below half of what is permissible
+   * @param practice what creeping is, and for how long it is let pass
    */
-  static long count(List<Trace.Point> points, Ceiling ceiling, double slowMps) {
+  static long count(List<Trace.Point> points, Ceiling ceiling, Practice practice) {
+    double slowMps = practice.power().creeping().metresPerSecond();
+    double aheadM = practice.coast().creepingBefore().metres();
     long count = 0;
     double sinceS = Double.NaN;
     for (Trace.Point point : points) {
@@ -27,11 +22,13 @@ final class Creeping {
       boolean creeps =
           coasts
               && point.speedMps() < slowMps
-              && point.speedMps() < SHARE * ceiling.lowest(point.atM(), point.atM() + AHEAD_M);
+              && point.speedMps()
+                  < practice.coast().creepingShare()
+                      * ceiling.lowest(point.atM(), point.atM() + aheadM);
       if (creeps && Double.isNaN(sinceS)) {
         sinceS = point.timeS();
       } else if (!creeps && !Double.isNaN(sinceS)) {
-        count += point.timeS() > sinceS + LET_PASS_S ? 1 : 0;
+        count += point.timeS() > sinceS + practice.coast().creepingLongest().seconds() ? 1 : 0;
         sinceS = Double.NaN;
       }
     }

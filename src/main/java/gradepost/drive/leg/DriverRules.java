@@ -23,8 +23,6 @@ import java.util.List;
  * band under it, and where no power may be taken.
  */
 final class DriverRules {
-  private static final double LOOK_AHEAD_M = 400;
-
   /** Places nearer than this are one: arithmetic leaves less. */
   static final double SAME_PLACE_M = 1e-6;
 
@@ -226,10 +224,11 @@ final class DriverRules {
   int notchFor(double atM, double speedMps, boolean holding) {
     int highest = assignment.stock().traction().notches().size() - 1;
     PowerPractice practice = assignment.policy().practice().power();
+    double aheadM = practice.gradientAhead().metres();
     double wanted = (holding ? practice.hold() : practice.gain()).metresPerSecond2();
     for (int n = 0; n < highest; n++) {
       boolean enough = true;
-      for (double d = 0; d <= LOOK_AHEAD_M; d += 50) {
+      for (double d = 0; d <= aheadM; d += 50) {
         enough &= bench.accelerationMps2(n, speedMps, atM + d) >= wanted;
       }
       if (enough) {
@@ -242,11 +241,13 @@ final class DriverRules {
   /** The lightest printable pressure that checks the speed on what lies ahead. */
   double checkPressurePa(double atM, double speedMps) {
     double step = assignment.route().units().pressureStepPa();
+    PowerPractice practice = assignment.policy().practice().power();
+    double aheadM = practice.gradientAhead().metres();
     double steepest = Double.NEGATIVE_INFINITY;
-    for (double d = 0; d <= LOOK_AHEAD_M; d += 50) {
+    for (double d = 0; d <= aheadM; d += 50) {
       steepest = Math.max(steepest, bench.accelerationMps2(-1, speedMps, atM + d));
     }
-    double slows = assignment.policy().practice().power().check().metresPerSecond2();
+    double slows = practice.check().metresPerSecond2();
     double needed = bench.servicePressurePa(speedMps, steepest + slows, step);
     double least = run().checkPressure().pascals();
     return Pressures.asked(

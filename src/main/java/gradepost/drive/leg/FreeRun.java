@@ -23,9 +23,6 @@ import java.util.List;
 final class FreeRun {
   private static final double HARDLY_MPS2 = 0.01;
 
-  /** A rise of the ceiling no further ahead than this at the present speed may be waited for. */
-  private static final double RISE_SOON_S = 8;
-
   /** One handle movement: the state just after it. */
   record Step(Trigger trigger, Command command, Snapshot after) {}
 
@@ -89,7 +86,7 @@ final class FreeRun {
     this.noPowerToM = noPowerToM;
     this.leastOffS = assignment.policy().practice().power().offAtLeast().seconds();
     int highest = assignment.stock().traction().notches().size() - 1;
-    this.guide = new GuideFollower(rules, stepper, highest, bench.settings().grid().nearM());
+    this.guide = new GuideFollower(rules, stepper, highest, bench.settings());
     this.told = new ToldPlaces(path, stepper, probe, endM);
   }
 
@@ -309,8 +306,9 @@ final class FreeRun {
 
   /** Whether the ceiling rises ahead before the train, left to itself, is too fast for this one. */
   private boolean riseComesInTime(double ceiling) {
+    double riseWaitedS = assignment.policy().practice().handles().riseWaitedFor().seconds();
     double ahead = rules.nextRise(stepper.atM()) - stepper.atM();
-    if (ahead >= RISE_SOON_S * stepper.speedMps()) {
+    if (ahead >= riseWaitedS * stepper.speedMps()) {
       return false;
     }
     probe.restore(stepper.save());

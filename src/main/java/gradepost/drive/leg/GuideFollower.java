@@ -1,5 +1,6 @@
 package gradepost.drive.leg;
 
+import gradepost.drive.brake.PlannerSettings;
 import gradepost.motion.Stepper;
 
 /** A run that keeps to a guide, as far as the driver's rules allow: where it is in it by now. */
@@ -8,20 +9,20 @@ final class GuideFollower {
   private final DriverRules rules;
   private final Stepper stepper;
   private final int highestNotch;
-  private final double nearM;
+  private final PlannerSettings settings;
 
   /** Index in the guide of the power that was taken off last. */
   private int done = -1;
 
   /**
-   * @param nearM how far the train may be from a place of the guide
+   * @param settings how far the train may be from the guide
    */
-  GuideFollower(DriverRules rules, Stepper stepper, int highestNotch, double nearM) {
+  GuideFollower(DriverRules rules, Stepper stepper, int highestNotch, PlannerSettings settings) {
     this.guide = rules.manner().guide();
     this.rules = rules;
     this.stepper = stepper;
     this.highestNotch = highestNotch;
-    this.nearM = nearM;
+    this.settings = settings;
   }
 
   /** Whether there is a guide. */
@@ -54,7 +55,7 @@ final class GuideFollower {
 
   /** Whether the guide has power on here, and the train is about where it should be. */
   boolean holds() {
-    return guide.holds(stepper.atM(), stepper.speedMps(), done, nearM);
+    return guide.holds(stepper.atM(), stepper.speedMps(), done, settings);
   }
 
   /** The guide's notch where it has power on here; else what the rules have. */
@@ -67,7 +68,7 @@ final class GuideFollower {
 
   /** Whether the guide has power here, and not to a speed that is there already. */
   boolean wantsPower(double ceilingMps) {
-    return guide.wantsPower(stepper.atM(), stepper.speedMps(), done, nearM)
+    return guide.wantsPower(stepper.atM(), stepper.speedMps(), done, settings)
         && stepper.speedMps() < offMps(ceilingMps) - rules.unitMps();
   }
 

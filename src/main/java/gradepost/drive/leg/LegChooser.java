@@ -6,7 +6,7 @@ import gradepost.drive.brake.TrainModels;
 import gradepost.drive.check.IdleMovements;
 import gradepost.drive.check.InstructionRun;
 import gradepost.plan.Instruction;
-import gradepost.policy.PowerPractice;
+import gradepost.policy.Practice;
 import gradepost.policy.RunRules;
 import gradepost.task.Assignment;
 import gradepost.task.Ceiling;
@@ -28,9 +28,6 @@ import org.jspecify.annotations.Nullable;
  * movement. Each is run again from its printed numbers, and judged by that.
  */
 public final class LegChooser {
-  /** A fastest run does without a movement for a moment that saves no more than this, seconds. */
-  private static final double IDLE_S = 8;
-
   private final Assignment assignment;
   private final TrainModels bench;
   private final Ceiling ceiling;
@@ -68,10 +65,14 @@ public final class LegChooser {
    * One way of driving the leg, run again from its printed numbers.
    *
    * @param idle movements for a moment, and stretches along which the train creeps
-   * @param worth what a movement is worth, as a share of the energy
+   * @param practice what a movement is worth
    */
   public record Way(
-      DrivingStrategy manner, LegPlanner.Leg leg, InstructionRun rerun, long idle, double worth) {
+      DrivingStrategy manner,
+      LegPlanner.Leg leg,
+      InstructionRun rerun,
+      long idle,
+      Practice practice) {
     boolean stands() {
       return !leg.stalled() && rerun.failures().isEmpty();
     }
@@ -107,14 +108,15 @@ public final class LegChooser {
 
     /** Quicker, but not by movements for a moment that save hardly any time. */
     boolean quickerThan(Way other) {
+      double savesS = practice.handles().movementSaves().seconds();
       return (stands() && !other.stands())
           || (stands() == other.stands()
-              && timeS() + IDLE_S * idle < other.timeS() + IDLE_S * other.idle);
+              && timeS() + savesS * idle < other.timeS() + savesS * other.idle);
     }
 
     /** Logarithm of the energy, and as much more for each movement as it is worth. */
     private double dear() {
-      return Math.log(rerun.energyJ()) + movements() * Math.log(1 + worth);
+      return Math.log(rerun.energyJ()) + movements() * Math.log(1 + practice.power().movement());
     }
   }
 
@@ -200,11 +202,11 @@ public final class LegChooser {
     Map<Target, Integer> numbers = new HashMap<>();
     targets.forEach(t -> numbers.put(t, 0));
     rerun.run(startM, instructions, numbers);
-    PowerPractice practice = assignment.policy().practice().power();
+    Practice practice = assignment.policy().practice();
     long idle =
         IdleMovements.count(rerun.actions(), IdleMovements.Least.of(assignment.policy()))
-            + Creeping.count(rerun.points(), ceiling, practice.creeping().metresPerSecond());
-    return Optional.of(new Way(manner, leg, rerun, idle, practice.movement()));
+            + Creeping.count(rerun.points(), ceiling, practice);
+    return Optional.of(new Way(manner, leg, rerun, idle, practice));
   }
 
   /** Close under the ceiling, and no coasting that only spares energy. */

@@ -106,7 +106,7 @@ final class LegCosts {
     while (forks.get(forks.size() - 1).place() < grid.places() - 1) {
       Fork fork = forks.get(forks.size() - 1);
       if (fork.left().isEmpty()) {
-        if (taken.isEmpty() || ++tries > grid.settings.tries()) {
+        if (taken.isEmpty() || ++tries > grid.way.tries()) {
           return Optional.empty();
         }
         forks.remove(forks.size() - 1);
@@ -140,7 +140,7 @@ final class LegCosts {
   }
 
   private ControlProfile guide(List<Fork> forks, List<Option> taken) {
-    ControlProfile.Maker maker = new ControlProfile.Maker();
+    ControlProfile.Maker maker = new ControlProfile.Maker(grid.way);
     for (int i = 0; i < taken.size(); i++) {
       Fork from = forks.get(i);
       Option take = taken.get(i);

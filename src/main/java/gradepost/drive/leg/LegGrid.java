@@ -23,6 +23,7 @@ import org.jspecify.annotations.Nullable;
 /** Places and speeds of one leg, with the forces and the driver's rules between them. */
 final class LegGrid {
   final PlannerSettings.Grid settings;
+  final PlannerSettings.Way way;
   final double stepMps;
   final int notches;
   final int speeds;
@@ -73,6 +74,7 @@ final class LegGrid {
       double fromM,
       Function<Target, Braking> technique) {
     settings = bench.settings().grid();
+    way = bench.settings().way();
     stepMps = settings.stepMps();
     Train train = bench.plannedTrain();
     inertiaKg = train.inertiaKg();
@@ -113,6 +115,7 @@ final class LegGrid {
     checkPa = new double[parts];
     dead = new boolean[parts];
     mostMps = new double[parts + 1];
+    double riseWaitedS = assignment.policy().practice().handles().riseWaitedFor().seconds();
     PiecewiseLinear track = bench.plannedForce();
     for (int k = 0; k < parts; k++) {
       double middle = (placeM[k] + placeM[k + 1]) / 2;
@@ -121,7 +124,7 @@ final class LegGrid {
       double checked = rules.ceilingToCheckAt(middle);
       offMps[k] = rules.band().offMps(ceiling);
       onMps[k] = rules.band().onMps(ceiling);
-      boolean rises = rules.nextRise(middle) - middle < 8 * ceiling;
+      boolean rises = rules.nextRise(middle) - middle < riseWaitedS * ceiling;
       checkFromMps[k] = rises ? ceiling : rules.band().checkFromMps(checked);
       checkToMps[k] = rules.band().checkToMps(checked);
       dead[k] = rules.powerForbidden(middle);

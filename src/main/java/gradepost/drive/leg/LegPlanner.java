@@ -140,7 +140,7 @@ public final class LegPlanner {
     return new Tools(
         runIn,
         new LegSearch(assignment, bench, driver, runIn, stepper),
-        new PrintableFit(driver, places, runIn, stepper));
+        new PrintableFit(assignment.policy().practice(), driver, places, runIn, stepper));
   }
 
   /** To the yard where a coarser place would end too far short of a stop. */

@@ -32,12 +32,6 @@ final class LegSteps {
     }
   }
 
-  /** A checking application is on down to this share of the speed for its release. */
-  private static final double LOWEST = 0.6;
-
-  /** Slower than this and not gaining speed, a train is taken to come to a stand, m/s. */
-  private static final double STANDS_MPS = 0.01;
-
   final LegGrid grid;
   private final double perNotchS;
   private final double leastPowerS;
@@ -117,7 +111,7 @@ final class LegSteps {
     double joules = 0;
     int place = k;
     double longEnough = Math.max(leastPowerS, top * perNotchS);
-    int steps = grid.settings.notchUpSteps();
+    int steps = grid.way.notchUpSteps();
     for (int step = 0; step < steps; step++) {
       if (grid.dead[place] || place + 1 >= grid.places()) {
         return null;
@@ -143,7 +137,7 @@ final class LegSteps {
         run = left;
       }
       double then = speed + a * slice;
-      if (then <= 0 || (a <= 0 && then < STANDS_MPS)) {
+      if (then <= 0 || (a <= 0 && then < grid.way.standsMps())) {
         return null;
       }
       if (then > grid.offMps[place]) {
@@ -249,7 +243,7 @@ final class LegSteps {
   private double crossed(BrakeCurve brake, int k, double v, double then) {
     double before = brake.placeM(v) - grid.placeM[k];
     double behind = brake.placeM(then) - grid.placeM[k + 1];
-    if (before < -grid.settings.lateM() || behind > 0 || v <= brake.freeMps()) {
+    if (before < -grid.way.lateM() || behind > 0 || v <= brake.freeMps()) {
       return Double.NaN;
     }
     return before <= 0 ? 0 : before / (before - behind);
@@ -257,7 +251,7 @@ final class LegSteps {
 
   /** A checking application, on to the next place; null where it may not, or does not get there. */
   @Nullable Move checked(int k, double v) {
-    if (v < LOWEST * grid.checkToMps[k]) {
+    if (v < grid.way.lowestChecked() * grid.checkToMps[k]) {
       return null;
     }
     double then = grid.after(k, v, grid.lengthM(k), -1, grid.checkPa[k]);

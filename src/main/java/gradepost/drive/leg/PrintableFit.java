@@ -3,25 +3,23 @@ package gradepost.drive.leg;
 import gradepost.motion.Stepper;
 import gradepost.motion.StopConditions;
 import gradepost.motion.StopReason;
+import gradepost.policy.Practice;
 import gradepost.task.Target;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Finds printable places for a shut-off and a braking point that keep the computed speed. */
 final class PrintableFit {
-  /** A printed place may cost so much of the speed that the computed one has. */
-  private static final double SPEED_KEPT = 0.8;
-
-  /** A higher notch is not taken so shortly before power comes off. */
-  private static final double HARDLY_USED_S = 5;
-
+  private final Practice practice;
   private final DriverRules rules;
   private final Places places;
   private final CoastThenBrake runIn;
   private final Stepper stepper;
   private final StopConditions until = new StopConditions();
 
-  PrintableFit(DriverRules rules, Places places, CoastThenBrake runIn, Stepper stepper) {
+  PrintableFit(
+      Practice practice, DriverRules rules, Places places, CoastThenBrake runIn, Stepper stepper) {
+    this.practice = practice;
     this.rules = rules;
     this.places = places;
     this.runIn = runIn;
@@ -56,7 +54,7 @@ final class PrintableFit {
     if (choice.tooLate()) {
       return fit(choice, start, places.onGrid(choice.atM(), target.atM()), exact);
     }
-    double wanted = SPEED_KEPT * computedMps(choice);
+    double wanted = practice.coast().placeKeeps() * computedMps(choice);
     List<Fit> fits =
         choice.coastOnly() ? offs(choice, start, target) : points(choice, start, target);
     for (Fit fit : fits) {
@@ -154,7 +152,12 @@ final class PrintableFit {
     boolean powered = stepper.notch() >= 0;
     double lastOn = lastOnM(choice, start);
     if (!powered || shutOffM >= lastOn + 1) {
-      return new Fit(brakingM, shutOffM, powered, Double.POSITIVE_INFINITY, HARDLY_USED_S);
+      return new Fit(
+          brakingM,
+          shutOffM,
+          powered,
+          Double.POSITIVE_INFINITY,
+          practice.handles().notchAtLeast().seconds());
     }
     // Hardly worth taking power: done without where the speed allows.
     choice.line().pickUp(stepper, lastOn);
@@ -164,7 +167,7 @@ final class PrintableFit {
         Math.max(lastOn, shutOffM),
         !spared,
         spared ? lastOn - 1e-3 : Double.POSITIVE_INFINITY,
-        HARDLY_USED_S);
+        practice.handles().notchAtLeast().seconds());
   }
 
   /** The last place before the choice where power was taken off, or the start. */

@@ -5,6 +5,9 @@ import static gradepost.source.policy.PolicyTables.usual;
 import static gradepost.yaml.Common.length;
 
 import gradepost.policy.BrakePractice;
+import gradepost.policy.CoastPractice;
+import gradepost.policy.HandlePractice;
+import gradepost.policy.LinePractice;
 import gradepost.policy.PowerPractice;
 import gradepost.policy.Practice;
 import gradepost.policy.WarningPractice;
@@ -62,6 +65,20 @@ final class PracticeTable {
           BrakePractice.USUAL.staysOnFrom(),
           "0.06 m/s2",
           "The brake stays on past a board where the train would gather speed by more than this.");
+  static final Key<Said<Acceleration>> BRAKED_LOWER =
+      usual(
+          "braked-lower-from",
+          RATE,
+          BrakePractice.USUAL.brakedLowerFrom(),
+          "0.02 m/s2",
+          "A train that would gather speed by more than this behind a board is braked as far under the lower speed as a check goes.");
+  static final Key<Said<Double>> LAST_EASE =
+      usual(
+          "last-ease-alone",
+          percent("100 %", "200 %"),
+          BrakePractice.USUAL.lastEaseAlone(),
+          "130 %",
+          "Up to this share of the speed of the last ease, a train is stopped with the pressure of that ease alone.");
   static final Key<Said<Span>> BRAKE_OFF =
       usual(
           "brake-off-at-least",
@@ -104,6 +121,27 @@ final class PracticeTable {
           PowerPractice.USUAL.check(),
           "0.08 m/s2",
           "A checking application slows the train by this at least.");
+  static final Key<Said<Length>> GRADIENT_AHEAD =
+      usual(
+          "gradient-ahead",
+          length("0 m", "2 km"),
+          PowerPractice.USUAL.gradientAhead(),
+          "400 m",
+          "A notch and a checking application are chosen for the gradients of so much line ahead.");
+  static final Key<Said<Span>> RISE_WAITED =
+      usual(
+          "rise-waited-for",
+          TIME,
+          HandlePractice.USUAL.riseWaitedFor(),
+          "8 s",
+          "No brake checks a train that comes to a higher permissible speed within this.");
+  static final Key<Said<Span>> NOTCH_LEAST =
+      usual(
+          "notch-at-least",
+          TIME,
+          HandlePractice.USUAL.notchAtLeast(),
+          "5 s",
+          "A higher notch is not taken so shortly before power comes off.");
   static final Key<Said<Span>> LONGEST_COAST =
       usual(
           "longest-coast",
@@ -118,6 +156,13 @@ final class PracticeTable {
           PowerPractice.USUAL.coastKeeps(),
           "75 %",
           "Coasting before a braking point ends where the speed has fallen to this share.");
+  static final Key<Said<Double>> PLACE_KEEPS =
+      usual(
+          "place-keeps",
+          SHARE,
+          CoastPractice.USUAL.placeKeeps(),
+          "80 %",
+          "Power comes off early for a place that is easily found only where the train keeps this share of its speed.");
   static final Key<Said<Double>> SPARED_KEEPS =
       usual(
           "spared-power-keeps",
@@ -139,13 +184,41 @@ final class PracticeTable {
           PowerPractice.USUAL.movement(),
           "3 %",
           "What a movement of the handles is worth, as a share of the energy of a leg.");
+  static final Key<Said<Span>> MOVEMENT_SAVES =
+      usual(
+          "movement-saves",
+          TIME,
+          HandlePractice.USUAL.movementSaves(),
+          "8 s",
+          "A fastest run does without a movement for a moment that saves no more than this.");
   static final Key<Said<Speed>> CREEPING =
       usual(
           "creeping-below",
           difference(),
           PowerPractice.USUAL.creeping(),
           "19.44 km/h",
-          "No train coasts slower than this for long, where twice that is permissible.");
+          "No train coasts slower than this for long.");
+  static final Key<Said<Double>> CREEPING_SHARE =
+      usual(
+          "creeping-share",
+          SHARE,
+          CoastPractice.USUAL.creepingShare(),
+          "50 %",
+          "A train creeps only below this share of what is permissible.");
+  static final Key<Said<Span>> CREEPING_LONGEST =
+      usual(
+          "creeping-at-most",
+          TIME,
+          CoastPractice.USUAL.creepingLongest(),
+          "8 s",
+          "A train creeps for no longer than this.");
+  static final Key<Said<Length>> CREEPING_BEFORE =
+      usual(
+          "creeping-before",
+          length("0 m", "2 km"),
+          CoastPractice.USUAL.creepingBefore(),
+          "200 m",
+          "A lower permissible speed no further ahead than this may be waited for.");
   static final Key<Said<Length>> ANNOUNCED =
       usual(
           "junction-announced-within",
@@ -160,6 +233,27 @@ final class PracticeTable {
           WarningPractice.USUAL.late(),
           "16 %",
           "Of runs in which nothing is corrected no more than this share should be late at a board.");
+  static final Key<Said<Length>> ALIKE =
+      usual(
+          "names-alike-within",
+          length("0 m", "5 km"),
+          LinePractice.USUAL.alikeWithin(),
+          "800 m",
+          "Landmarks of the same name no further apart than this are easily mistaken.");
+  static final Key<Said<Speed>> OVER_GAP =
+      usual(
+          "over-gap-at-least",
+          difference(),
+          LinePractice.USUAL.overGap(),
+          "15 mph",
+          "Slower than this over a gap that the train does not span, it may come to stand in it.");
+  static final Key<Said<Span>> TEST_HELD =
+      usual(
+          "brake-test-held",
+          time("60 s"),
+          LinePractice.USUAL.testHeld(),
+          "5 s",
+          "How long the brake is held in a running brake test.");
 
   static final ObjectSchema<Practice> PRACTICE_SHAPE =
       ObjectSchema.of(
@@ -170,20 +264,33 @@ final class PracticeTable {
               LOWEST_AIM,
               LOWEST_RELEASE,
               STAYS_ON,
+              BRAKED_LOWER,
+              LAST_EASE,
               BRAKE_OFF,
               HELD_LEAST,
               HELD_LONGER,
               GAIN,
               HOLD,
               CHECK,
+              GRADIENT_AHEAD,
+              RISE_WAITED,
+              NOTCH_LEAST,
               LONGEST_COAST,
               COAST_KEEPS,
+              PLACE_KEEPS,
               SPARED_KEEPS,
               POWER_OFF,
               MOVEMENT,
+              MOVEMENT_SAVES,
               CREEPING,
+              CREEPING_SHARE,
+              CREEPING_LONGEST,
+              CREEPING_BEFORE,
               ANNOUNCED,
-              LATE),
+              LATE,
+              ALIKE,
+              OVER_GAP,
+              TEST_HELD),
           PracticeTable::build);
 
   private static Practice build(Values v) {
@@ -194,6 +301,8 @@ final class PracticeTable {
             v.get(LOWEST_AIM).value(),
             v.get(LOWEST_RELEASE).value(),
             v.get(STAYS_ON).value(),
+            v.get(BRAKED_LOWER).value(),
+            v.get(LAST_EASE).value(),
             v.get(BRAKE_OFF).value(),
             v.get(HELD_LEAST).value(),
             v.get(HELD_LONGER).value()),
@@ -206,8 +315,17 @@ final class PracticeTable {
             v.get(SPARED_KEEPS).value(),
             v.get(POWER_OFF).value(),
             v.get(MOVEMENT).value(),
-            v.get(CREEPING).value()),
-        new WarningPractice(v.get(ANNOUNCED).value(), v.get(LATE).value()));
+            v.get(CREEPING).value(),
+            v.get(GRADIENT_AHEAD).value()),
+        new CoastPractice(
+            v.get(PLACE_KEEPS).value(),
+            v.get(CREEPING_SHARE).value(),
+            v.get(CREEPING_LONGEST).value(),
+            v.get(CREEPING_BEFORE).value()),
+        new HandlePractice(
+            v.get(RISE_WAITED).value(), v.get(NOTCH_LEAST).value(), v.get(MOVEMENT_SAVES).value()),
+        new WarningPractice(v.get(ANNOUNCED).value(), v.get(LATE).value()),
+        new LinePractice(v.get(ALIKE).value(), v.get(OVER_GAP).value(), v.get(TEST_HELD).value()));
   }
 
   private static Scalar.Quantity<Double> percent(String least, String most) {

@@ -3,14 +3,20 @@ package gradepost.drive.brake;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import gradepost.drive.Changed;
 import gradepost.drive.DemoPlans;
 import gradepost.plan.Action;
 import gradepost.plan.Approach;
 import gradepost.plan.Command;
 import gradepost.plan.Plan;
 import gradepost.plan.Run;
+import gradepost.policy.BrakePractice;
+import gradepost.policy.Practice;
 import gradepost.task.Assignment;
+import gradepost.task.Ceiling;
 import gradepost.task.Target;
+import gradepost.task.Targets;
+import gradepost.units.Acceleration;
 import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -49,6 +55,26 @@ class BrakeStaysOnTest {
       }
     }
     assertThat(seen).isGreaterThan(3);
+  }
+
+  /** Where the brake need not stay on and the train still gathers speed, it is braked further. */
+  @Test
+  void fromWhichGatheringATrainIsBrakedLowerIsThePolicys() {
+    Practice never =
+        Practice.USUAL.with(
+            Changed.in(BrakePractice.USUAL, "brakedLowerFrom", new Acceleration(0.5)));
+    int lower = 0;
+    for (Assignment assignment : DemoPlans.assignments()) {
+      TrainModels bench = new TrainModels(assignment);
+      Assignment other = assignment.with(assignment.policy().with(never));
+      for (Target target : Targets.of(assignment, Ceiling.of(assignment))) {
+        double aimMps = Braking.of(assignment, bench, target).aimMps();
+        double otherMps = Braking.of(other, bench, target).aimMps();
+        assertThat(otherMps).isGreaterThanOrEqualTo(aimMps);
+        lower += otherMps > aimMps ? 1 : 0;
+      }
+    }
+    assertThat(lower).isPositive();
   }
 
   private static boolean first(Action action) {

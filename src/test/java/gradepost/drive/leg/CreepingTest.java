@@ -2,11 +2,16 @@ package gradepost.drive.leg;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gradepost.drive.Changed;
 import gradepost.drive.DemoPlans;
 import gradepost.plan.Plan;
 import gradepost.plan.Trace;
+import gradepost.policy.CoastPractice;
+import gradepost.policy.Practice;
 import gradepost.task.Assignment;
 import gradepost.task.Ceiling;
+import gradepost.units.Length;
+import gradepost.units.Span;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Tag;
@@ -14,7 +19,6 @@ import org.junit.jupiter.api.Test;
 
 @Tag("slow")
 class CreepingTest {
-  private static final double SLOW_MPS = 5.4;
   private static final double MPH = 0.44704;
 
   private static Ceiling ceiling(Assignment assignment) {
@@ -41,9 +45,35 @@ class CreepingTest {
             .findFirst()
             .orElseThrow()
             .fromM();
-    assertThat(Creeping.count(coasting(fast + 1, 8, 30), ceiling, SLOW_MPS)).isEqualTo(1);
-    assertThat(Creeping.count(coasting(fast + 1, 8, 6), ceiling, SLOW_MPS)).isZero();
-    assertThat(Creeping.count(coasting(fast + 1, 20, 30), ceiling, SLOW_MPS)).isZero();
+    assertThat(Creeping.count(coasting(fast + 1, 8, 30), ceiling, Practice.USUAL)).isEqualTo(1);
+    assertThat(Creeping.count(coasting(fast + 1, 8, 6), ceiling, Practice.USUAL)).isZero();
+    assertThat(Creeping.count(coasting(fast + 1, 20, 30), ceiling, Practice.USUAL)).isZero();
+  }
+
+  @Test
+  void whatCreepingIsIsThePolicys() {
+    Assignment assignment = DemoPlans.assignments().get(0);
+    Ceiling ceiling = ceiling(assignment);
+    double fast =
+        ceiling.steps().stream()
+            .filter(s -> s.speedMps() > 35 * MPH)
+            .findFirst()
+            .orElseThrow()
+            .fromM();
+    List<Trace.Point> slow = coasting(fast + 1, 8, 30);
+    CoastPractice usual = CoastPractice.USUAL;
+    assertThat(Creeping.count(slow, ceiling, coast(usual, "creepingShare", 0.05))).isZero();
+    assertThat(Creeping.count(slow, ceiling, coast(usual, "creepingLongest", new Span(40))))
+        .isZero();
+    // So near the end of the line, where the train has to stand, it may creep.
+    double least = ceiling.lowest(fast + 1, fast + 1 + 120_000);
+    assertThat(least).isLessThan(16 * MPH);
+    assertThat(Creeping.count(slow, ceiling, coast(usual, "creepingBefore", new Length(120_000))))
+        .isZero();
+  }
+
+  private static Practice coast(CoastPractice usual, String what, Object value) {
+    return Practice.USUAL.with(Changed.in(usual, what, value));
   }
 
   /** Where the permissible speed itself is low, a low speed is none. */
@@ -52,7 +82,7 @@ class CreepingTest {
     List<String> creeping = new ArrayList<>();
     for (Assignment assignment : DemoPlans.assignments()) {
       Plan plan = DemoPlans.plan(assignment);
-      long count = Creeping.count(plan.trace().points(), ceiling(assignment), SLOW_MPS);
+      long count = Creeping.count(plan.trace().points(), ceiling(assignment), Practice.USUAL);
       if (count > 0) {
         creeping.add(assignment.direction() + " " + assignment.formation().name() + ": " + count);
       }

@@ -3,6 +3,9 @@ package gradepost.source.policy;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import gradepost.policy.BrakePractice;
+import gradepost.policy.CoastPractice;
+import gradepost.policy.HandlePractice;
+import gradepost.policy.LinePractice;
 import gradepost.policy.Policy;
 import gradepost.policy.PowerPractice;
 import gradepost.policy.Practice;
@@ -40,6 +43,19 @@ class PracticeTableTest {
         creeping-below: {value: 5 m/s, for: q}
         junction-announced-within: {value: 900 m, for: r}
         late-share: {value: 15 %, for: s}
+        braked-lower-from: {value: 0.04 m/s2, for: t}
+        last-ease-alone: {value: 150 %, for: u}
+        gradient-ahead: {value: 500 m, for: v}
+        rise-waited-for: {value: 7 s, for: w}
+        notch-at-least: {value: 4 s, for: x}
+        movement-saves: {value: 10 s, for: y}
+        place-keeps: {value: 85 %, for: z}
+        creeping-share: {value: 45 %, for: a}
+        creeping-at-most: {value: 12 s, for: b}
+        creeping-before: {value: 250 m, for: c}
+        names-alike-within: {value: 700 m, for: d}
+        over-gap-at-least: {value: 7 m/s, for: e}
+        brake-test-held: {value: 13 s, for: f}
       """;
 
   @Test
@@ -53,6 +69,8 @@ class PracticeTableTest {
                     0.81,
                     0.42,
                     new Acceleration(0.03),
+                    new Acceleration(0.04),
+                    1.5,
                     new Span(9),
                     new Span(3),
                     new Span(11)),
@@ -65,8 +83,12 @@ class PracticeTableTest {
                     0.63,
                     new Span(6),
                     0.04,
-                    new Speed(5)),
-                new WarningPractice(new Length(900), 0.15)));
+                    new Speed(5),
+                    new Length(500)),
+                new CoastPractice(0.85, 0.45, new Span(12), new Length(250)),
+                new HandlePractice(new Span(7), new Span(4), new Span(10)),
+                new WarningPractice(new Length(900), 0.15),
+                new LinePractice(new Length(700), new Speed(7), new Span(13))));
     assertThat(policy(ALL).purposes()).containsEntry("practice.lowest-aim", "c");
   }
 

@@ -1,0 +1,20 @@
+package gradepost.policy;
+
+import gradepost.units.Length;
+import gradepost.units.Span;
+import gradepost.units.Speed;
+
+/**
+ * What is usual at landmarks, gaps in the conductor rail and running brake tests.
+ *
+ * @param alikeWithin landmarks of the same name no further apart than this are easily mistaken
+ * @param overGap slower than this over a gap that the train does not span, it may come to stand in
+ *     it
+ * @param testHeld how long the brake is held in a running brake test
+ */
+public record LinePractice(Length alikeWithin, Speed overGap, Span testHeld) {
+
+  /** Common practice, from memory. */
+  public static final LinePractice USUAL =
+      new LinePractice(new Length(800), Speed.ofMph(15), new Span(5));
+}
