@@ -18,7 +18,7 @@ public record Addendum(
     String title,
     String subject,
     String issueLine,
-    IssueDetails issue,
+    CoverIssue issue,
     String heading,
     String printed,
     List<Table> groups,

@@ -14,7 +14,7 @@ public record Briefing(
     String title,
     String subject,
     String issueLine,
-    IssueDetails issue,
+    CoverIssue issue,
     Cover cover,
     Table changes,
     Reading reading,

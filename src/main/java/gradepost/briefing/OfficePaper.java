@@ -8,7 +8,7 @@ public record OfficePaper(
     String title,
     String subject,
     String issueLine,
-    IssueDetails issue,
+    CoverIssue issue,
     String heading,
     List<String> intro,
     List<Table> tables,

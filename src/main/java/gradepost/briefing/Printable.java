@@ -15,7 +15,7 @@ public interface Printable {
   String issueLine();
 
   /** The issue that it belongs to. */
-  IssueDetails issue();
+  CoverIssue issue();
 
   /** The file that lays it out. */
   String template();

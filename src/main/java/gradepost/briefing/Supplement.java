@@ -14,7 +14,7 @@ public record Supplement(
     String title,
     String subject,
     String issueLine,
-    IssueDetails issue,
+    CoverIssue issue,
     String heading,
     List<Fact> facts,
     List<String> todo,

@@ -128,7 +128,7 @@ class CardsTest {
     CabCards.Format small = formats().get(3);
     Briefing demo =
         new Composer(Messages.english())
-            .compose("", List.of(DemoPlans.plan(0)), SampleIssue.details(), List.of());
+            .compose("", List.of(DemoPlans.plan(0)), SampleIssue.issue(), List.of());
     List<CabCards.Card> cards =
         CabCards.of(demo, "Cards", small).cards().stream()
             .filter(c -> c.approach().points().isEmpty())
@@ -165,7 +165,7 @@ class CardsTest {
   void everyPageHasItsTitleInWhateverHeight() throws IOException {
     Briefing demo =
         new Composer(Messages.english())
-            .compose("", List.of(DemoPlans.plan(4)), SampleIssue.details(), List.of());
+            .compose("", List.of(DemoPlans.plan(4)), SampleIssue.issue(), List.of());
     for (int height = 100; height <= 112; height += 1) {
       CabCards.Format format = new CabCards.Format("of " + height, 148, height, 1, 1);
       for (String page : pages(Papers.renderer().cards(CabCards.of(demo, "Cards", format)))) {
@@ -217,7 +217,7 @@ class CardsTest {
 
   private static Briefing demo(int paper) {
     return new Composer(Messages.english())
-        .compose("", List.of(DemoPlans.plan(paper)), SampleIssue.details(), List.of());
+        .compose("", List.of(DemoPlans.plan(paper)), SampleIssue.issue(), List.of());
   }
 
   @ParameterizedTest

@@ -80,7 +80,7 @@ class HtmlTest {
             .compose(
                 "<b onclick='x'>& \"quoted\"",
                 List.of(SamplePlan.of(UnitStyle.MILES)),
-                SampleIssue.details(),
+                SampleIssue.issue(),
                 List.of());
     Document page = parsed(Papers.html(Papers.renderer(), briefing));
     assertThat(page.getElementsByTagName("h1").item(0).getTextContent())
@@ -92,10 +92,7 @@ class HtmlTest {
     Briefing briefing =
         new Composer(Messages.english())
             .compose(
-                "Line 漢",
-                List.of(SamplePlan.of(UnitStyle.MILES)),
-                SampleIssue.details(),
-                List.of());
+                "Line 漢", List.of(SamplePlan.of(UnitStyle.MILES)), SampleIssue.issue(), List.of());
     assertThatThrownBy(() -> Papers.renderer().pdf(briefing, OutputStream.nullOutputStream()))
         .isInstanceOf(MissingGlyphException.class)
         .hasMessageContaining("漢 (U+6F22)");

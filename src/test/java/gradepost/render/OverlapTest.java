@@ -46,7 +46,7 @@ class OverlapTest {
     Papers.renderer()
         .pdf(
             new Composer(Messages.english())
-                .compose("", List.of(DemoPlans.plan(assignment)), SampleIssue.details(), List.of()),
+                .compose("", List.of(DemoPlans.plan(assignment)), SampleIssue.issue(), List.of()),
             out);
     Glyphs.apart(out.toByteArray());
     Glyphs.legible(out.toByteArray());

@@ -54,7 +54,7 @@ public class PackBenchmark extends OneThread {
         .compose(
             "",
             List.of(Planner.plan(DemoPlans.assignments().get(4))),
-            SampleIssue.details(),
+            SampleIssue.issue(),
             List.of());
   }
 

@@ -15,7 +15,7 @@ import java.util.List;
 public final class Papers {
   public static Briefing briefing(UnitStyle units) {
     return new Composer(Messages.english())
-        .compose("", List.of(SamplePlan.of(units)), SampleIssue.details(), List.of());
+        .compose("", List.of(SamplePlan.of(units)), SampleIssue.issue(), List.of());
   }
 
   static Renderer renderer() throws IOException {

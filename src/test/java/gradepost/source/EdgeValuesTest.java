@@ -163,8 +163,7 @@ class EdgeValuesTest {
       return false;
     }
     assertThat(plan.runningTimeS()).isFinite().isPositive();
-    new Composer(Messages.english())
-        .compose("edge", List.of(plan), SampleIssue.details(), List.of());
+    new Composer(Messages.english()).compose("edge", List.of(plan), SampleIssue.issue(), List.of());
     papers++;
     return true;
   }

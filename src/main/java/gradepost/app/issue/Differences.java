@@ -54,7 +54,7 @@ public record Differences(PackFile now, List<OfPaper> papers, List<String> failu
 
     /** Whether any sheet has to be exchanged. */
     boolean sheetsDiffer() {
-      int issue = Integer.parseInt(briefing.issue().number());
+      int issue = briefing.issue().details().number();
       return sheets.stream().anyMatch(s -> s.since() == issue);
     }
   }

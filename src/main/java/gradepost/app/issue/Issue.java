@@ -1,6 +1,6 @@
 package gradepost.app.issue;
 
-import gradepost.briefing.IssueDetails;
+import gradepost.briefing.CoverIssue;
 import gradepost.source.file.Input;
 import gradepost.source.pack.PackFile;
 import gradepost.task.Assignment;
@@ -10,26 +10,14 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
-import java.util.Optional;
 
 /** What a pack file says of its issue, as the cover wants it. */
 public final class Issue {
 
   /** For the papers of one direction and formation. */
-  public static IssueDetails of(PackFile pack, Assignment assignment) {
-    var issue = pack.issue();
-    return new IssueDetails(
-        String.valueOf(issue.number()),
-        issue.issued(),
-        issue.validFrom(),
-        issue.validTo(),
-        issue.supersedes(),
-        Optional.of(issue.knownUpTo()),
-        issue.preparedBy(),
-        issue.checkedBy().orElse(""),
-        issue.copy().orElse(""),
-        issue.holder().orElse(""),
-        issue.sources(),
+  public static CoverIssue of(PackFile pack, Assignment assignment) {
+    return new CoverIssue(
+        pack.issue(),
         fingerprint(pack.inputs()),
         pack.highRisk(assignment.direction(), assignment.formation().name()));
   }

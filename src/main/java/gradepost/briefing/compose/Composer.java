@@ -3,8 +3,8 @@ package gradepost.briefing.compose;
 import gradepost.briefing.ApproachPage;
 import gradepost.briefing.Briefing;
 import gradepost.briefing.Change;
+import gradepost.briefing.CoverIssue;
 import gradepost.briefing.Fact;
-import gradepost.briefing.IssueDetails;
 import gradepost.briefing.Messages;
 import gradepost.briefing.Part;
 import gradepost.briefing.Table;
@@ -38,8 +38,7 @@ public final class Composer {
   /**
    * A pack for which no finding had to be accepted but the route's own, and no notice withdrawn.
    */
-  public Briefing compose(
-      String title, List<Plan> plans, IssueDetails issue, List<Change> changes) {
+  public Briefing compose(String title, List<Plan> plans, CoverIssue issue, List<Change> changes) {
     return compose(title, plans, issue, changes, List.of(), List.of());
   }
 
@@ -54,7 +53,7 @@ public final class Composer {
   public Briefing compose(
       String title,
       List<Plan> plans,
-      IssueDetails issue,
+      CoverIssue issue,
       List<Change> changes,
       List<Accepted> accepted,
       List<TemporaryRestriction> withdrawn) {
@@ -75,8 +74,8 @@ public final class Composer {
         messages.text(
             "document.issue-line",
             issue.number(),
-            words.moment(issue.validFrom()),
-            words.moment(issue.validTo())),
+            words.moment(issue.details().validFrom()),
+            words.moment(issue.details().validTo())),
         issue,
         new CoverWriter(words, issue).cover(heading, plans, parts),
         changes(words, issue, changes),
@@ -84,11 +83,12 @@ public final class Composer {
         parts);
   }
 
-  private static Table changes(Words words, IssueDetails issue, List<Change> changes) {
+  private static Table changes(Words words, CoverIssue issue, List<Change> changes) {
     Tables table = new Tables(words, "pack", "changes");
     changes.forEach(c -> table.row(true, c.kind(), c.place(), c.text()));
     return table.build(
         issue
+            .details()
             .supersedes()
             .map(s -> words.text("changes.not-known", s))
             .orElse(words.text("changes.first-issue")));
@@ -97,13 +97,13 @@ public final class Composer {
   private Part part(
       String id,
       Plan plan,
-      IssueDetails issue,
+      CoverIssue issue,
       List<Accepted> accepted,
       List<TemporaryRestriction> withdrawn) {
     Assignment a = plan.assignment();
     Words words = new Words(messages, a.path());
     Lineside lineside = new Lineside(a, words);
-    Standing standing = new Standing(words, issue, a);
+    Standing standing = new Standing(words, issue.details(), a);
     Run run = new Run(plan.trace());
     ApproachWriter approaches = new ApproachWriter(plan, lineside, standing);
     List<ApproachPage> pages = plan.approaches().stream().map(p -> approaches.page(id, p)).toList();

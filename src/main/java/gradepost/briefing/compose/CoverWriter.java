@@ -2,8 +2,8 @@ package gradepost.briefing.compose;
 
 import gradepost.briefing.CodeChart;
 import gradepost.briefing.Cover;
+import gradepost.briefing.CoverIssue;
 import gradepost.briefing.Fact;
-import gradepost.briefing.IssueDetails;
 import gradepost.briefing.Messages;
 import gradepost.briefing.Part;
 import gradepost.briefing.Table;
@@ -14,15 +14,16 @@ import gradepost.route.RunningLine;
 import gradepost.task.Assignment;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** The first page: what this is, until when, from whom, and what comes before it. */
 final class CoverWriter {
   private final Messages messages;
   private final Words words;
-  private final IssueDetails issue;
+  private final CoverIssue issue;
 
-  CoverWriter(Words words, IssueDetails issue) {
+  CoverWriter(Words words, CoverIssue issue) {
     this.messages = words.messages();
     this.words = words;
     this.issue = issue;
@@ -39,7 +40,9 @@ final class CoverWriter {
         directions,
         train(plans),
         issueFacts(),
-        issue.sources().isEmpty() ? List.of(messages.text("not-supplied")) : issue.sources(),
+        issue.details().sources().isEmpty()
+            ? List.of(messages.text("not-supplied"))
+            : issue.details().sources(),
         issue.highRisk(),
         cautions,
         contents(parts),
@@ -84,25 +87,23 @@ final class CoverWriter {
   private List<Fact> issueFacts() {
     return List.of(
         fact("issue", issue.number()),
-        fact("issued", words.moment(issue.issued())),
-        fact("valid-from", words.moment(issue.validFrom())),
-        fact("valid-to", words.moment(issue.validTo())),
-        fact("supersedes", issue.supersedes().orElse(messages.text("cover.first-issue"))),
-        fact(
-            "known-up-to",
-            issue.knownUpTo().map(words::moment).orElse(messages.text("not-supplied"))),
-        fact("copy", orNot(issue.copy())),
-        fact("holder", orNot(issue.holder())),
-        fact("prepared-by", orNot(issue.preparedBy())),
+        fact("issued", words.moment(issue.details().issued())),
+        fact("valid-from", words.moment(issue.details().validFrom())),
+        fact("valid-to", words.moment(issue.details().validTo())),
+        fact("supersedes", issue.details().supersedes().orElse(messages.text("cover.first-issue"))),
+        fact("known-up-to", words.moment(issue.details().knownUpTo())),
+        fact("copy", orNot(issue.details().copy())),
+        fact("holder", orNot(issue.details().holder())),
+        fact("prepared-by", issue.details().preparedBy()),
         fact("checked-by", checkedBy()));
   }
 
   private String checkedBy() {
-    return issue.checkedBy().isBlank() ? messages.text("cover.to-check") : issue.checkedBy();
+    return issue.details().checkedBy().orElse(messages.text("cover.to-check"));
   }
 
-  private String orNot(String text) {
-    return text.isBlank() ? messages.text("not-supplied") : text;
+  private String orNot(Optional<String> text) {
+    return text.orElse(messages.text("not-supplied"));
   }
 
   private Fact fact(String key, String value) {

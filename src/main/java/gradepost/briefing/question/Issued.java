@@ -1,6 +1,6 @@
 package gradepost.briefing.question;
 
-import gradepost.briefing.IssueDetails;
+import gradepost.briefing.CoverIssue;
 import gradepost.briefing.Table;
 import gradepost.pack.TemporaryRestriction;
 import java.util.List;
@@ -11,7 +11,7 @@ import java.util.List;
  * @param notices every notice of the pack, withdrawn ones too
  * @param changes the briefing's list of what changed
  */
-public record Issued(IssueDetails issue, List<TemporaryRestriction> notices, Table changes) {
+public record Issued(CoverIssue issue, List<TemporaryRestriction> notices, Table changes) {
   public Issued {
     notices = List.copyOf(notices);
   }

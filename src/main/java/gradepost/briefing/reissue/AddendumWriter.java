@@ -61,7 +61,7 @@ public final class AddendumWriter {
 
   /** What cannot wait, as it is to be read from the hour at which the issue was made. */
   public Addendum addendum(Briefing now, Comparison comparison) {
-    LocalDateTime printed = now.issue().issued();
+    LocalDateTime printed = now.issue().details().issued();
     List<RestrictionChange> already = new ArrayList<>();
     SortedMap<LocalDateTime, List<RestrictionChange>> later = new TreeMap<>();
     for (RestrictionChange change : comparison.restrictions()) {

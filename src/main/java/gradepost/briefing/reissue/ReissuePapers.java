@@ -3,8 +3,8 @@ package gradepost.briefing.reissue;
 import gradepost.briefing.ApproachPage;
 import gradepost.briefing.Briefing;
 import gradepost.briefing.Change;
+import gradepost.briefing.CoverIssue;
 import gradepost.briefing.Fact;
-import gradepost.briefing.IssueDetails;
 import gradepost.briefing.Messages;
 import gradepost.briefing.OfficePaper;
 import gradepost.briefing.Part;
@@ -46,10 +46,10 @@ public final class ReissuePapers {
 
   /** The changed sheets, with the page list and what to destroy. */
   public Supplement supplement(Briefing now, List<Aged> sheets, List<Aged> before) {
-    IssueDetails issue = now.issue();
+    CoverIssue issue = now.issue();
     Map<String, Aged> old =
         before.stream().collect(Collectors.toMap(Aged::key, a -> a, (a, b) -> a));
-    int number = Integer.parseInt(issue.number());
+    int number = issue.details().number();
     Set<String> changed =
         sheets.stream()
             .filter(s -> s.since() == number)
@@ -74,8 +74,8 @@ public final class ReissuePapers {
                 n ->
                     messages.text(
                         "supplement.todo." + n,
-                        issue.supersedes().orElse(""),
-                        words.moment(issue.validFrom())))
+                        issue.details().supersedes().orElse(""),
+                        words.moment(issue.details().validFrom())))
             .toList(),
         now.changes(),
         pageList(sheets, old, number),
@@ -151,7 +151,7 @@ public final class ReissuePapers {
     people.forEach(p -> table.row(p.who(), p.why(), BLANK));
     Tables recall = new Tables(words, "office", "recall");
     out.forEach(o -> recall.row(o.issue(), o.copy(), o.holder(), BLANK));
-    IssueDetails issue = now.issue();
+    CoverIssue issue = now.issue();
     return office(
         now,
         "affected",
@@ -159,8 +159,8 @@ public final class ReissuePapers {
             messages.text(
                 "affected.intro.1",
                 issue.number(),
-                issue.supersedes().orElse(""),
-                words.moment(issue.validFrom())),
+                issue.details().supersedes().orElse(""),
+                words.moment(issue.details().validFrom())),
             messages.text("affected.intro.2")),
         List.of(table.build(), recall.build()),
         List.of());
@@ -185,7 +185,9 @@ public final class ReissuePapers {
               List.of(
                   new Fact(messages.text("slip.person"), person.who()),
                   new Fact(messages.text("slip.pack"), now.cover().heading()),
-                  new Fact(messages.text("slip.replaces"), now.issue().supersedes().orElse("–"))),
+                  new Fact(
+                      messages.text("slip.replaces"),
+                      now.issue().details().supersedes().orElse("–"))),
               told,
               questions,
               fields));

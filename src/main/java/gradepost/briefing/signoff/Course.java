@@ -1,8 +1,8 @@
 package gradepost.briefing.signoff;
 
 import gradepost.briefing.Briefing;
+import gradepost.briefing.CoverIssue;
 import gradepost.briefing.Fact;
-import gradepost.briefing.IssueDetails;
 import gradepost.briefing.Part;
 import gradepost.briefing.Table;
 import gradepost.briefing.compose.BriefingFacts;
@@ -22,7 +22,7 @@ public record Course(BriefingFacts taught, Briefing briefing, SignOffRules rules
     return briefing.parts().get(0);
   }
 
-  IssueDetails issue() {
+  CoverIssue issue() {
     return briefing.issue();
   }
 
@@ -60,8 +60,8 @@ public record Course(BriefingFacts taught, Briefing briefing, SignOffRules rules
             text(
                 "signoff.issue.value",
                 issue().number(),
-                taught.moment(issue().validFrom()),
-                taught.moment(issue().validTo()))));
+                taught.moment(issue().details().validFrom()),
+                taught.moment(issue().details().validTo()))));
     out.add(new Fact(text("signoff.fingerprint"), issue().fingerprint().substring(0, 16)));
     return out;
   }

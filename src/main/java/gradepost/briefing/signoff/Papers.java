@@ -1,7 +1,7 @@
 package gradepost.briefing.signoff;
 
+import gradepost.briefing.CoverIssue;
 import gradepost.briefing.Fact;
-import gradepost.briefing.IssueDetails;
 import gradepost.briefing.Printable;
 import java.util.List;
 
@@ -16,7 +16,7 @@ public record Papers(
     String title,
     String subject,
     String issueLine,
-    IssueDetails issue,
+    CoverIssue issue,
     String kind,
     String heading,
     String head,

@@ -133,8 +133,8 @@ final class RecordSheets {
   /** The day on which the issue takes effect, and firsts of months within its validity. */
   private List<List<String>> dates() {
     List<List<String>> out = new ArrayList<>();
-    LocalDate day = course.issue().validFrom().toLocalDate();
-    LocalDate last = course.issue().validTo().toLocalDate();
+    LocalDate day = course.issue().details().validFrom().toLocalDate();
+    LocalDate last = course.issue().details().validTo().toLocalDate();
     while (!day.isAfter(last) && out.size() < MOST_DATES) {
       out.add(
           row(

@@ -1,6 +1,6 @@
 package gradepost.briefing.word;
 
-import gradepost.briefing.IssueDetails;
+import gradepost.pack.IssueDetails;
 import gradepost.pack.TemporaryRestriction;
 import gradepost.task.Assignment;
 import gradepost.task.CeilingStep;

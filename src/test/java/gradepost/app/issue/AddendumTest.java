@@ -6,7 +6,7 @@ import gradepost.app.Changes;
 import gradepost.app.store.Disk;
 import gradepost.app.store.Paper;
 import gradepost.briefing.Addendum;
-import gradepost.briefing.IssueDetails;
+import gradepost.briefing.CoverIssue;
 import gradepost.briefing.Messages;
 import gradepost.briefing.Table;
 import gradepost.source.file.Input;
@@ -178,7 +178,7 @@ class AddendumTest extends Changes {
         Stream.of(messages.text("table.stands.columns").split("\\|"))
             .map(heading -> new Table.Column(heading.replace("@", ""), "text"))
             .toList();
-    IssueDetails issue =
+    CoverIssue issue =
         Issue.of(valley(), Task.of(Path.of("pack.yaml"), valley()).get(0).assignment());
     Addendum addendum =
         new Addendum(

@@ -31,7 +31,7 @@ class ApproachWordsTest {
 
   private static Briefing briefing(Plan plan) {
     return new Composer(Messages.english())
-        .compose("", List.of(plan), SampleIssue.details(), List.of());
+        .compose("", List.of(plan), SampleIssue.issue(), List.of());
   }
 
   /**

@@ -116,7 +116,7 @@ class BrakeOfItsPageTest {
     for (Plan plan : plans) {
       var part =
           new Composer(Messages.english())
-              .compose("", List.of(plan), SampleIssue.details(), List.of())
+              .compose("", List.of(plan), SampleIssue.issue(), List.of())
               .parts()
               .get(0);
       for (Approach approach : plan.approaches()) {

@@ -27,7 +27,7 @@ class NotHeldWordsTest {
     List<String> out = new ArrayList<>();
     for (ApproachPage page :
         new Composer(Messages.english())
-            .compose("", List.of(plan), SampleIssue.details(), List.of())
+            .compose("", List.of(plan), SampleIssue.issue(), List.of())
             .parts()
             .get(0)
             .approaches()) {

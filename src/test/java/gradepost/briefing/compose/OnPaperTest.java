@@ -196,7 +196,7 @@ class OnPaperTest {
   private static ApproachPage page(Plan plan, Approach approach) {
     Words words = new Words(Messages.english(), plan.assignment().path());
     Lineside lineside = new Lineside(plan.assignment(), words);
-    Standing standing = new Standing(words, SampleIssue.details(), plan.assignment());
+    Standing standing = new Standing(words, SampleIssue.issue().details(), plan.assignment());
     return new ApproachWriter(plan, lineside, standing).page("p1", approach);
   }
 

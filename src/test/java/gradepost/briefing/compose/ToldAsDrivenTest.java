@@ -46,7 +46,7 @@ class ToldAsDrivenTest {
 
   private static Briefing briefing(Plan plan) {
     return new Composer(Messages.english())
-        .compose("", List.of(plan), SampleIssue.details(), List.of());
+        .compose("", List.of(plan), SampleIssue.issue(), List.of());
   }
 
   /** Behind that place it says nothing that could still be acted on. */

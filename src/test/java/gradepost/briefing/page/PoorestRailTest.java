@@ -47,7 +47,7 @@ class PoorestRailTest {
       Plan plan = Planner.plan(assignment);
       List<ApproachPage> pages =
           new Composer(Messages.english())
-              .compose("", List.of(plan), SampleIssue.details(), List.of())
+              .compose("", List.of(plan), SampleIssue.issue(), List.of())
               .parts()
               .get(0)
               .approaches();

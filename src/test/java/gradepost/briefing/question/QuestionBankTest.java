@@ -46,7 +46,7 @@ class QuestionBankTest {
       return new QuestionBank(
           new BriefingFacts(plan, Messages.english()),
           "p1",
-          new Issued(SampleIssue.details(), notices, changes),
+          new Issued(SampleIssue.issue(), notices, changes),
           rules);
     }
   }

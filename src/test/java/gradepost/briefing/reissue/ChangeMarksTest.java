@@ -30,7 +30,7 @@ import org.junit.jupiter.api.Test;
 class ChangeMarksTest {
   private static final Briefing NOW =
       new Composer(Messages.english())
-          .compose("", List.of(SamplePlan.of(UnitStyle.MILES)), SampleIssue.details(), List.of());
+          .compose("", List.of(SamplePlan.of(UnitStyle.MILES)), SampleIssue.issue(), List.of());
 
   /** The issue before, in which the third approach had other words. */
   private static Briefing before() {

@@ -70,7 +70,7 @@ class SheetIdentityTest {
 
   private static final Briefing PACK =
       new Composer(Messages.english())
-          .compose("", List.of(SamplePlan.of(UnitStyle.METRIC)), SampleIssue.details(), List.of());
+          .compose("", List.of(SamplePlan.of(UnitStyle.METRIC)), SampleIssue.issue(), List.of());
 
   /** A record's own text names it and each of its components. */
   @Test

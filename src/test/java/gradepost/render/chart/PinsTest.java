@@ -58,7 +58,7 @@ class PinsTest {
   void everyActionIsOnTheChart(int assignment) throws Exception {
     Briefing briefing =
         new Composer(Messages.english())
-            .compose("", List.of(DemoPlans.plan(assignment)), SampleIssue.details(), List.of());
+            .compose("", List.of(DemoPlans.plan(assignment)), SampleIssue.issue(), List.of());
     Fonts fonts = new Fonts();
     int actions = 0;
     for (ApproachPage page : briefing.parts().get(0).approaches()) {

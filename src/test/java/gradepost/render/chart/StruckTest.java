@@ -171,6 +171,6 @@ class StruckTest {
   void onTheDemoLines(int assignment) throws Exception {
     clear(
         new Composer(Messages.english())
-            .compose("", List.of(DemoPlans.plan(assignment)), SampleIssue.details(), List.of()));
+            .compose("", List.of(DemoPlans.plan(assignment)), SampleIssue.issue(), List.of()));
   }
 }

@@ -1,0 +1,72 @@
+package gradepost.briefing.compose;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import gradepost.briefing.CoverIssue;
+import gradepost.briefing.Fact;
+import gradepost.briefing.Messages;
+import gradepost.briefing.SampleIssue;
+import gradepost.briefing.SamplePlan;
+import gradepost.pack.IssueDetails;
+import gradepost.units.UnitStyle;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** Regression: every detail of an issue stands on the cover, or that it was not supplied. */
+class CoverFactsTest {
+  private static List<String> values(CoverIssue issue) {
+    return new Composer(Messages.english())
+            .compose("", List.of(SamplePlan.of(UnitStyle.MILES)), issue, List.of())
+            .cover()
+            .issue()
+            .stream()
+            .map(Fact::value)
+            .toList();
+  }
+
+  private static CoverIssue issue(Optional<String> text) {
+    LocalDateTime day = LocalDateTime.of(2026, 11, 20, 12, 0);
+    CoverIssue sample = SampleIssue.issue();
+    IssueDetails details =
+        new IssueDetails(
+            1203,
+            day,
+            day.plusDays(1),
+            day.plusDays(2),
+            text.map(t -> t + " before"),
+            day.minusDays(1),
+            "a clerk",
+            text.map(t -> t + " checks"),
+            text.map(t -> t + " copy"),
+            text.map(t -> t + " holds"),
+            List.of("a survey"));
+    return new CoverIssue(details, sample.fingerprint(), sample.highRisk());
+  }
+
+  @Test
+  void everyDetailStandsInItsPlace() {
+    assertThat(values(issue(Optional.of("T"))))
+        .containsExactly(
+            "1203",
+            "2026-11-20 12:00",
+            "2026-11-21 12:00",
+            "2026-11-22 12:00",
+            "T before",
+            "2026-11-19 12:00",
+            "T copy",
+            "T holds",
+            "a clerk",
+            "T checks");
+  }
+
+  @Test
+  void whatIsNotKnownIsSaidToBe() {
+    List<String> values = values(issue(Optional.empty()));
+    assertThat(values.get(4)).isEqualTo("none, first issue");
+    assertThat(values.get(6)).isEqualTo("not supplied");
+    assertThat(values.get(7)).isEqualTo("not supplied");
+    assertThat(values.get(9)).startsWith("not yet:");
+  }
+}
