@@ -60,7 +60,7 @@ public final class SignOff {
         new QuestionBank(
             taught,
             briefing.parts().get(0).id(),
-            new Issued(briefing.issue(), pack.notices(), briefing.changes()),
+            new Issued(pack.notices(), briefing.changes()),
             rules.papers());
     SignOffWriter writer =
         new SignOffWriter(new Course(taught, briefing, rules), bank, seed, pages(briefing, pdf));

@@ -3,7 +3,6 @@ package gradepost.briefing.question;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import gradepost.briefing.Messages;
-import gradepost.briefing.SampleIssue;
 import gradepost.briefing.Table;
 import gradepost.briefing.compose.BriefingFacts;
 import gradepost.drive.Planner;
@@ -44,10 +43,7 @@ class QuestionBankTest {
     QuestionBank bank() {
       Table changes = new Table("changes", "changes", "", "", List.of(), List.of(), "");
       return new QuestionBank(
-          new BriefingFacts(plan, Messages.english()),
-          "p1",
-          new Issued(SampleIssue.issue(), notices, changes),
-          rules);
+          new BriefingFacts(plan, Messages.english()), "p1", new Issued(notices, changes), rules);
     }
   }
 
