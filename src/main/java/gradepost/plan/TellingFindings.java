@@ -1,10 +1,10 @@
 package gradepost.plan;
 
 import gradepost.route.BigDrop;
-import gradepost.told.PrintGrid;
 import gradepost.told.PrintedFinding;
 import gradepost.told.PrintedValue;
 import gradepost.told.Reason;
+import gradepost.told.print.PrintGrid;
 import java.util.List;
 
 /** Puts findings as they are printed: the key of a sentence, and what stands in its holes. */

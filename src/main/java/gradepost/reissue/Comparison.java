@@ -7,7 +7,7 @@ import gradepost.route.Path;
 import gradepost.task.Assignment;
 import gradepost.task.CeilingStep;
 import gradepost.told.InstructionSheet;
-import gradepost.told.PrintGrid;
+import gradepost.told.print.PrintGrid;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;

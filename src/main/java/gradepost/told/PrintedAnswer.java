@@ -1,5 +1,7 @@
 package gradepost.told;
 
+import gradepost.told.print.PrintedLength;
+import gradepost.told.print.PrintedSpeed;
 import java.util.Optional;
 
 /**

@@ -1,5 +1,7 @@
 package gradepost.told;
 
+import gradepost.told.print.PrintedPlace;
+import gradepost.told.print.PrintedSpeed;
 import java.util.List;
 import java.util.Optional;
 

@@ -1,5 +1,6 @@
 package gradepost.told;
 
+import gradepost.told.print.PrintedPressure;
 import java.util.Optional;
 
 /** What the driver does with a handle, as printed. */

@@ -1,5 +1,6 @@
 package gradepost.told;
 
+import gradepost.told.print.PrintedLength;
 import java.util.function.Function;
 
 /** Where a braking comes to the speed of its target. */

@@ -1,5 +1,6 @@
 package gradepost.told;
 
+import gradepost.told.print.PrintedSpeed;
 import java.util.List;
 import java.util.Optional;
 

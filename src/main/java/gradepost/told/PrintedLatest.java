@@ -1,5 +1,6 @@
 package gradepost.told;
 
+import gradepost.told.print.PrintedPlace;
 import java.util.function.Function;
 
 /** The last place for a brake, or why there is none. */

@@ -1,5 +1,6 @@
 package gradepost.told;
 
+import gradepost.told.print.PrintedTime;
 import java.util.List;
 
 /**

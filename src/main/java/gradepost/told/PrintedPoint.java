@@ -1,5 +1,7 @@
 package gradepost.told;
 
+import gradepost.told.print.PrintedLength;
+import gradepost.told.print.PrintedPlace;
 import java.util.List;
 import java.util.Optional;
 

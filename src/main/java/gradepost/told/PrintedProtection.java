@@ -1,5 +1,7 @@
 package gradepost.told;
 
+import gradepost.told.print.PrintedPlace;
+import gradepost.told.print.PrintedTime;
 import java.util.Optional;
 import java.util.function.Function;
 

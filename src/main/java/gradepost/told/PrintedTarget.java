@@ -1,5 +1,8 @@
 package gradepost.told;
 
+import gradepost.told.print.PrintedLength;
+import gradepost.told.print.PrintedPlace;
+import gradepost.told.print.PrintedSpeed;
 import java.util.Optional;
 
 /**

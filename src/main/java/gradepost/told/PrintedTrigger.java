@@ -1,5 +1,8 @@
 package gradepost.told;
 
+import gradepost.told.print.PrintedSpeed;
+import gradepost.told.print.PrintedTime;
+
 /** What the driver waits for, as printed. */
 public sealed interface PrintedTrigger {
 

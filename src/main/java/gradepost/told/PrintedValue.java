@@ -1,5 +1,11 @@
 package gradepost.told;
 
+import gradepost.told.print.PrintedLength;
+import gradepost.told.print.PrintedPlace;
+import gradepost.told.print.PrintedPressure;
+import gradepost.told.print.PrintedSpeed;
+import gradepost.told.print.PrintedTime;
+
 /** What stands in a hole of a sentence. */
 public sealed interface PrintedValue {
 

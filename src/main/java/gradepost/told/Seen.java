@@ -1,5 +1,6 @@
 package gradepost.told;
 
+import gradepost.told.print.PrintedLength;
 import java.util.Optional;
 
 /**

@@ -6,7 +6,7 @@ import gradepost.plan.Action;
 import gradepost.plan.Approach;
 import gradepost.plan.Plan;
 import gradepost.plan.Run;
-import gradepost.told.PrintedTime;
+import gradepost.told.print.PrintedTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

@@ -28,7 +28,7 @@ import gradepost.task.CeilingStep;
 import gradepost.task.Target;
 import gradepost.told.InstructionSheet;
 import gradepost.told.PrintedApplication;
-import gradepost.told.PrintedTime;
+import gradepost.told.print.PrintedTime;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;

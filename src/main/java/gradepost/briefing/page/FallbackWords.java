@@ -2,9 +2,9 @@ package gradepost.briefing.page;
 
 import gradepost.briefing.word.Words;
 import gradepost.told.PrintedEnd;
-import gradepost.told.PrintedLength;
-import gradepost.told.PrintedPlace;
 import gradepost.told.PrintedTarget;
+import gradepost.told.print.PrintedLength;
+import gradepost.told.print.PrintedPlace;
 
 /** What answers and ladders have in common, spelt. */
 final class FallbackWords {

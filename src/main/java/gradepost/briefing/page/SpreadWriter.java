@@ -6,9 +6,9 @@ import gradepost.briefing.word.Words;
 import gradepost.plan.Spread;
 import gradepost.told.InstructionSheet;
 import gradepost.told.PrintedEnd;
-import gradepost.told.PrintedSpeed;
 import gradepost.told.PrintedSpread;
 import gradepost.told.PrintedTarget;
+import gradepost.told.print.PrintedSpeed;
 import java.util.Optional;
 
 /** How far runs differ when nobody corrects them: for the reader to know that he must. */

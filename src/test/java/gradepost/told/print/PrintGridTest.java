@@ -1,4 +1,4 @@
-package gradepost.told;
+package gradepost.told.print;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;

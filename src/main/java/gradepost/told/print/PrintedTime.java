@@ -1,4 +1,4 @@
-package gradepost.told;
+package gradepost.told.print;
 
 /**
  * A time as it is printed.

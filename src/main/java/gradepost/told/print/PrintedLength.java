@@ -1,4 +1,4 @@
-package gradepost.told;
+package gradepost.told.print;
 
 import gradepost.units.UnitStyle;
 
