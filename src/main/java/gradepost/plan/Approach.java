@@ -31,6 +31,24 @@ public record Approach(
     Optional<IfFaster> ifFaster,
     Optional<Spread> spread,
     List<Finding> findings) {
+  /** A train that is no further from the end of a stop than this stands there, m. */
+  private static final double AT_STOP_M = 25;
+
+  /**
+   * Where a stand is told, m: at the mark, since what a train stands short of it, within the
+   * policy's tolerance, no driver aims at; the place itself where no stop is.
+   *
+   * @param all approaches of the run
+   * @param atM where the front stands, distance run
+   */
+  public static double standM(List<Approach> all, double atM) {
+    return all.stream()
+        .filter(a -> a.target().isStop() && Math.abs(a.endM() - atM) < AT_STOP_M)
+        .mapToDouble(a -> a.target().atM())
+        .findFirst()
+        .orElse(atM);
+  }
+
   /** The application of a faster train, where the planned one needs none. */
   public Optional<Application> faster() {
     return ifFaster.flatMap(IfFaster::application);

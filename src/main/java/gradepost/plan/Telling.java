@@ -26,9 +26,6 @@ import java.util.Optional;
 
 /** Puts a run, its approaches and their fallbacks as a driver is told them. */
 public final class Telling {
-  /** A start is given from the stand of a stop that is no further off than this. */
-  private static final double AT_STOP_M = 25;
-
   /** A train that takes power below this stands: it needs no cue for the place. */
   private static final double STANDING_MPS = 0.5;
 
@@ -134,20 +131,11 @@ public final class Telling {
 
   private PrintedPlace where(Action action, Target target) {
     if (action.trigger().isStart()) {
-      return grid.place(markM(action.atM()));
+      return grid.place(Approach.standM(approaches, action.atM()));
     }
     return action.command().isStand()
         ? grid.place(target.atM())
         : grid.placeTo(action.atM(), target.atM());
-  }
-
-  /** The mark of the stop where the train stands; the place itself where there is none. */
-  private double markM(double atM) {
-    return approaches.stream()
-        .filter(a -> a.target().isStop() && Math.abs(a.endM() - atM) < AT_STOP_M)
-        .mapToDouble(a -> a.target().atM())
-        .findFirst()
-        .orElse(atM);
   }
 
   private PrintedOrder order(Step step) {

@@ -7,14 +7,8 @@ import gradepost.plan.Run;
 import java.util.List;
 import java.util.Optional;
 
-/**
- * Where a train stands on its way. It is told at the mark, on every page: what it stands short of
- * it, within the policy's tolerance, no driver aims at.
- */
+/** Where a train stands on its way, and when. */
 public record Stands(List<Stand> all) {
-  /** A start is given from the stand of a stop that is no further off than this, m. */
-  private static final double AT_STOP_M = 25;
-
   /**
    * A stand at a booked stop.
    *
@@ -47,15 +41,6 @@ public record Stands(List<Stand> all) {
         .mapToDouble(Action::timeS)
         .findFirst()
         .orElseGet(() -> run.timeAt(approach.endM()));
-  }
-
-  /** The mark of the stop where the train stands there; the place itself where there is none. */
-  public double markM(double atM) {
-    return all.stream()
-        .filter(s -> Math.abs(s.endM() - atM) < AT_STOP_M)
-        .mapToDouble(Stand::markM)
-        .findFirst()
-        .orElse(atM);
   }
 
   /** Whether a train stands there, or would at the mark. */

@@ -44,6 +44,7 @@ final class StoryRows {
 
   private final Words words;
   private final Run run;
+  private final List<Approach> approaches;
   private final Stands stands;
   private final double startM;
   private final List<Item> items = new ArrayList<>();
@@ -52,6 +53,7 @@ final class StoryRows {
     this.words = words;
     this.run = run;
     this.startM = plan.trace().points().get(0).atM();
+    this.approaches = plan.approaches();
     this.stands = Stands.of(plan, run);
   }
 
@@ -76,7 +78,7 @@ final class StoryRows {
     boolean starts =
         action.command().isPower() && (action.trigger().isStart() || stands.hold(action.atM()));
     Phase phase = action.command().isStand() ? Phase.STANDS : starts ? Phase.STARTS : Phase.PASSES;
-    double at = phase == Phase.PASSES ? action.atM() : stands.markM(action.atM());
+    double at = phase == Phase.PASSES ? action.atM() : Approach.standM(approaches, action.atM());
     OptionalDouble mps = OptionalDouble.of(action.speedMps());
     items.add(new Item(Math.max(0, at), phase, text, true, false, false, mps));
   }
