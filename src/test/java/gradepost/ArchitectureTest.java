@@ -109,7 +109,7 @@ class ArchitectureTest {
               "policy",
               "pack")
           .whereLayer("text")
-          .mayOnlyBeAccessedByLayers("app", "briefing", "route")
+          .mayOnlyBeAccessedByLayers("app", "source", "briefing", "route", "yaml")
           .whereLayer("yaml")
           .mayOnlyBeAccessedByLayers("app", "source")
           .ensureAllClassesAreContainedInArchitecture();

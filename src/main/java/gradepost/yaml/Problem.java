@@ -1,5 +1,7 @@
 package gradepost.yaml;
 
+import gradepost.text.Mistake;
+
 /**
  * Something that whoever typed a file has to look at.
  *
@@ -20,6 +22,16 @@ public record Problem(
   public Problem(
       SourcePosition spot, Severity severity, String what, String allowed, String maybe) {
     this(spot, severity, what, allowed, maybe, "");
+  }
+
+  /** One of a catalogue. */
+  public static Problem of(SourcePosition spot, Severity severity, Mistake mistake) {
+    return new Problem(spot, severity, mistake.what(), mistake.allowed(), mistake.maybe());
+  }
+
+  /** The same at another place. */
+  public Problem at(SourcePosition other) {
+    return new Problem(other, severity, what, allowed, maybe, rule);
   }
 
   /** Whether it is the same fault, perhaps with another "Maybe": less or more was known. */

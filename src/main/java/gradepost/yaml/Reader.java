@@ -1,5 +1,6 @@
 package gradepost.yaml;
 
+import gradepost.text.Mistake;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -74,6 +75,16 @@ public final class Reader {
   /** Adds a problem. */
   public void add(Problem problem) {
     problems.add(problem);
+  }
+
+  /** Adds an error at a node. */
+  public void error(Node node, Mistake mistake) {
+    error(SourcePosition.of(file, node), mistake);
+  }
+
+  /** Adds an error at a place. */
+  public void error(SourcePosition spot, Mistake mistake) {
+    problems.add(Problem.of(spot, Severity.ERROR, mistake));
   }
 
   /** Adds an error at a node. */

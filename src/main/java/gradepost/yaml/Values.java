@@ -1,5 +1,6 @@
 package gradepost.yaml;
 
+import gradepost.text.Mistake;
 import java.util.IdentityHashMap;
 import java.util.Optional;
 import org.yaml.snakeyaml.nodes.MappingNode;
@@ -75,6 +76,11 @@ public final class Values {
   /** Where the group begins. */
   public SourcePosition spot() {
     return SourcePosition.of(in.file(), node);
+  }
+
+  /** Adds an error at the value of a key. */
+  public void error(Key<?> key, Mistake mistake) {
+    in.error(spot(key), mistake);
   }
 
   /** Adds an error at the value of a key. */
