@@ -1,5 +1,6 @@
 package gradepost.source;
 
+import gradepost.source.file.FileMistakes;
 import gradepost.source.file.SourceFiles;
 import java.io.IOException;
 import java.io.InputStream;
@@ -94,6 +95,6 @@ public final class Fixture implements SourceFiles {
   public Content read(String name) {
     return Optional.ofNullable(files.get(name))
         .<Content>map(Bytes::new)
-        .orElseGet(() -> new Unreadable("there is no such file"));
+        .orElseGet(() -> new Unreadable(FileMistakes.NO_SUCH_FILE));
   }
 }

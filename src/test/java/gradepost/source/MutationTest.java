@@ -2,6 +2,7 @@ package gradepost.source;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gradepost.source.file.FileMistakes;
 import gradepost.source.file.SourceFiles;
 import gradepost.source.pack.PackFile;
 import gradepost.yaml.Problem;
@@ -87,7 +88,7 @@ class MutationTest {
             name ->
                 files.containsKey(name)
                     ? new SourceFiles.Bytes(files.get(name))
-                    : new SourceFiles.Unreadable("there is no such file"));
+                    : new SourceFiles.Unreadable(FileMistakes.NO_SUCH_FILE));
     ThreadMXBean clock = ManagementFactory.getThreadMXBean();
     long began = clock.getCurrentThreadCpuTime();
     Reading<PackFile> reading = sources.pack(pack);

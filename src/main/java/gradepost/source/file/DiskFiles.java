@@ -24,26 +24,26 @@ public final class DiskFiles implements SourceFiles {
     try {
       Path path = folder.resolve(name);
       if (Files.isDirectory(path)) {
-        return new Unreadable("it is a folder");
+        return new Unreadable(FileMistakes.A_FOLDER);
       }
       if (Files.exists(path) && !Files.isRegularFile(path)) {
-        return new Unreadable("not a regular file");
+        return new Unreadable(FileMistakes.NOT_A_REGULAR_FILE);
       }
       if (Files.isSymbolicLink(path) && leadsOut(path)) {
-        return new Unreadable("it is a link that leads out of the folders of the data");
+        return new Unreadable(FileMistakes.A_LINK_OUT);
       }
       try (InputStream in = Files.newInputStream(path)) {
         byte[] bytes = in.readNBytes(LARGEST_BYTES + 1);
         return bytes.length > LARGEST_BYTES
-            ? new Unreadable("it is larger than 16 MB")
+            ? new Unreadable(FileMistakes.TOO_LARGE)
             : new Bytes(bytes);
       }
     } catch (NoSuchFileException e) {
-      return new Unreadable("there is no such file");
+      return new Unreadable(FileMistakes.NO_SUCH_FILE);
     } catch (InvalidPathException e) {
-      return new Unreadable("it is no name of a file");
+      return new Unreadable(FileMistakes.NO_NAME_OF_A_FILE);
     } catch (IOException e) {
-      return new Unreadable("it cannot be opened");
+      return new Unreadable(FileMistakes.CANNOT_BE_OPENED);
     }
   }
 

@@ -3,7 +3,6 @@ package gradepost.source.file;
 import gradepost.source.file.SourceFiles.Content;
 import gradepost.units.Nearest;
 import gradepost.yaml.Key;
-import gradepost.yaml.Nodes;
 import gradepost.yaml.Reader;
 import gradepost.yaml.Scalar;
 import gradepost.yaml.SourcePosition;
@@ -32,13 +31,13 @@ public final class FileHeading {
   public static Optional<Node> load(Content content, Reader in) {
     return content.match(
         held ->
-            YamlText.compose(in.file(), held.bytes(), "gradepost: " + FileKind.words(), in::add),
+            YamlText.compose(
+                in.file(),
+                held.bytes(),
+                "gradepost: " + String.join(", ", FileKind.words()),
+                in::add),
         unreadable -> {
-          in.error(
-              new SourcePosition(in.file(), 1, 1),
-              "the file cannot be read: " + unreadable.why(),
-              "",
-              "");
+          in.error(new SourcePosition(in.file(), 1, 1), FileMistakes.UNREADABLE.with(unreadable));
           return Optional.empty();
         });
   }
@@ -52,11 +51,7 @@ public final class FileHeading {
       for (FileKind kind : FileKind.values()) {
         boolean says = stated.filter(n -> says(n, kind)).isPresent();
         if (says && kind != wanted) {
-          in.error(
-              stated.get(),
-              "this is a " + kind.word() + " file, where a " + wanted.word() + " file belongs",
-              "gradepost: " + wanted.word(),
-              "");
+          in.error(stated.get(), FileMistakes.ANOTHER_KIND.with(kind, wanted));
           return false;
         }
       }
@@ -70,26 +65,23 @@ public final class FileHeading {
 
   /** What kind of file it says that it is; reported where it does not say so. */
   public static Optional<FileKind> stated(Node root, Reader in) {
-    String allowed = FileKind.words();
     if (!(root instanceof MappingNode group)) {
-      in.error(root, "the file is " + Nodes.described(root), "a group of keys", "");
+      in.error(root, FileMistakes.NO_GROUP.with(root));
       return Optional.empty();
     }
     Optional<Node> stated = Reader.valueOf(group, KEY);
     if (stated.isEmpty()) {
-      in.error(root, "the file lacks the key \"gradepost\"", allowed, "");
+      in.error(root, FileMistakes.NO_KIND.with(FileKind.words()));
       return Optional.empty();
     }
     Optional<FileKind> kind =
         Arrays.stream(FileKind.values()).filter(k -> says(stated.get(), k)).findFirst();
     if (kind.isEmpty()) {
-      List<String> words = Arrays.stream(FileKind.values()).map(FileKind::word).toList();
+      List<String> words = FileKind.words();
       String typed = stated.get() instanceof ScalarNode scalar ? scalar.getValue() : "";
       in.error(
           stated.get(),
-          "gradepost " + Nodes.described(stated.get()) + " is not known",
-          allowed,
-          Nearest.to(typed, words).orElse(""));
+          FileMistakes.UNKNOWN_KIND.with(stated.get(), words, Nearest.to(typed, words)));
     }
     return kind;
   }

@@ -1,8 +1,8 @@
 package gradepost.source.file;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
 
 /** The five kinds of file; each file says its own under the key {@code gradepost}. */
 public enum FileKind {
@@ -17,7 +17,7 @@ public enum FileKind {
     return name().toLowerCase(Locale.ROOT);
   }
 
-  static String words() {
-    return Arrays.stream(values()).map(FileKind::word).collect(Collectors.joining(", "));
+  static List<String> words() {
+    return Arrays.stream(values()).map(FileKind::word).toList();
   }
 }

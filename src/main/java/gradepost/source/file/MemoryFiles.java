@@ -17,6 +17,6 @@ public final class MemoryFiles implements SourceFiles {
   public Content read(String name) {
     return Optional.ofNullable(files.get(name))
         .<Content>map(Bytes::new)
-        .orElseGet(() -> new Unreadable("it was not kept"));
+        .orElseGet(() -> new Unreadable(FileMistakes.NOT_KEPT));
   }
 }

@@ -1,5 +1,6 @@
 package gradepost.source.file;
 
+import gradepost.text.Mistake;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -29,8 +30,13 @@ public interface SourceFiles {
     }
   }
 
-  /** Nothing can be read, with the reason in words ("there is no such file"). */
-  record Unreadable(String why) implements Content {
+  /** Nothing can be read, with the reason. */
+  record Unreadable(Mistake reason) implements Content {
+    /** The reason in words: "there is no such file". */
+    public String why() {
+      return reason.what();
+    }
+
     @Override
     public <T> T match(Function<Bytes, T> held, Function<Unreadable, T> unreadable) {
       return unreadable.apply(this);
