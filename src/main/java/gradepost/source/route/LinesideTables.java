@@ -158,12 +158,7 @@ public final class LinesideTables {
     boolean from = v.has(STRUCTURE_FROM);
     boolean to = v.has(STRUCTURE_TO);
     if (v.has(STRUCTURE_AT) ? from || to : !(from && to)) {
-      v.in()
-          .error(
-              v.spot(),
-              "a structure needs one place or a stretch",
-              "either at, or from and to",
-              "");
+      v.in().error(v.spot(), RouteMistakes.STRUCTURE_WITHOUT_PLACE);
       return;
     }
     RouteFrame frame = RouteFrame.of(v.in());
@@ -173,11 +168,7 @@ public final class LinesideTables {
         STRUCTURE_TO,
         (a, b) -> {
           if (frame.metresAt(b) < frame.metresAt(a)) {
-            v.error(
-                STRUCTURE_TO,
-                "to comes before from for a train in the forward direction",
-                "from first, then to, in the order of the sections",
-                "exchange them");
+            v.error(STRUCTURE_TO, RouteMistakes.TO_BEFORE_FROM);
           }
         });
   }

@@ -4,7 +4,6 @@ import gradepost.pack.DailyHours;
 import gradepost.units.Parsed;
 import gradepost.units.Parsed.Bad;
 import gradepost.units.Parsed.Ok;
-import gradepost.yaml.Nodes;
 import gradepost.yaml.OwnText;
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -38,7 +37,7 @@ public final class Moment {
     public Parsed<LocalDate> parse(String text) {
       return day(text)
           .<Parsed<LocalDate>>map(Ok::new)
-          .orElseGet(() -> new Bad<>(Nodes.shown(text) + " is no date", allowed(), turned(text)));
+          .orElseGet(() -> OwnText.bad(RouteMistakes.NO_DATE.with(text, this, turned(text))));
     }
   }
 
@@ -61,11 +60,11 @@ public final class Moment {
         return new Ok<>(moment.get());
       }
       if (day(text).isPresent()) {
-        return new Bad<>(Nodes.shown(text) + " lacks the hour", allowed(), text + " 00:00");
+        return OwnText.bad(RouteMistakes.NO_HOUR.with(text, this, text));
       }
       String spaced = text.replaceFirst("[Tt]", " ").replaceFirst(":\\d\\d(\\.0+)?$", "");
-      String meant = moment(spaced).isPresent() ? spaced : turned(text);
-      return new Bad<>(Nodes.shown(text) + " is no date and hour", allowed(), meant);
+      Optional<String> meant = moment(spaced).isPresent() ? Optional.of(spaced) : turned(text);
+      return OwnText.bad(RouteMistakes.NO_DATE_AND_HOUR.with(text, this, meant));
     }
   }
 
@@ -122,8 +121,8 @@ public final class Moment {
       }
       String respelt = text.replaceFirst("\\s*[-–]\\s*", " to ");
       boolean near = !respelt.equals(text) && parse(respelt).isOk();
-      return new Bad<>(
-          Nodes.shown(text) + " is no stretch of hours", allowed(), near ? respelt : "");
+      return OwnText.bad(
+          RouteMistakes.NO_HOURS.with(text, this, Optional.of(respelt).filter(t -> near)));
     }
   }
 
@@ -155,12 +154,13 @@ public final class Moment {
   }
 
   /** A date written day first, turned round. */
-  private static String turned(String text) {
+  private static Optional<String> turned(String text) {
     Matcher m = TURNED.matcher(text);
     return m.matches()
-        ? String.format(
-            Locale.ROOT, "%s-%02d-%02d%s", m.group(3), number(m, 2), number(m, 1), m.group(4))
-        : "";
+        ? Optional.of(
+            String.format(
+                Locale.ROOT, "%s-%02d-%02d%s", m.group(3), number(m, 2), number(m, 1), m.group(4)))
+        : Optional.empty();
   }
 
   private static int number(Matcher m, int group) {

@@ -2,13 +2,13 @@ package gradepost.source.route;
 
 import gradepost.route.place.Location;
 import gradepost.route.place.Section;
+import gradepost.source.route.LineHoles.Place;
 import gradepost.units.Mileage;
 import gradepost.units.Nearest;
 import gradepost.units.QuantityKind;
 import gradepost.units.UnitStyle;
 import gradepost.yaml.Common;
 import gradepost.yaml.Key;
-import gradepost.yaml.Nodes;
 import gradepost.yaml.ObjectSchema;
 import gradepost.yaml.OwnKind;
 import gradepost.yaml.Reader;
@@ -16,7 +16,6 @@ import gradepost.yaml.Scalar;
 import gradepost.yaml.ValueType;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
 
@@ -77,17 +76,15 @@ public record PlaceKind() implements OwnKind<Location> {
     if (section.isEmpty()) {
       in.error(
           Reader.valueOf(node, SECTION.name()).orElse(node),
-          "there is no section " + Nodes.shown(place.section()),
-          String.join(", ", names),
-          Nearest.to(place.section(), names).orElse(""));
+          RouteMistakes.UNKNOWN_SECTION.with(
+              place.section(), names, Nearest.to(place.section(), names)));
       return Optional.empty();
     }
     if (!section.get().holds(place.at())) {
       in.error(
           Reader.valueOf(node, AT.name()).orElse(node),
-          text(place.at(), in) + " is off the section " + section.get().name(),
-          range(section.get(), in),
-          "");
+          RouteMistakes.OFF_THE_SECTION.with(
+              place(place.at(), in), section.get().name(), range(section.get(), in)));
       return Optional.empty();
     }
     return Optional.of(new Location(section.get().name(), place.at()));
@@ -99,11 +96,10 @@ public record PlaceKind() implements OwnKind<Location> {
     if (holding.isEmpty()) {
       in.error(
           node,
-          label + " " + text(mileage, in) + " is off the route",
-          RouteFrame.of(in).sections().stream()
-              .map(s -> range(s, in))
-              .collect(Collectors.joining("; ")),
-          "");
+          RouteMistakes.OFF_THE_ROUTE.with(
+              label,
+              place(mileage, in),
+              RouteFrame.of(in).sections().stream().map(s -> range(s, in)).toList()));
       return Optional.empty();
     }
     List<Location> places = holding.stream().map(s -> new Location(s.name(), mileage)).toList();
@@ -112,23 +108,25 @@ public record PlaceKind() implements OwnKind<Location> {
         places.stream()
             .allMatch(p -> Math.abs(RouteFrame.of(in).metresAt(p) - first) < SAME_PLACE_M);
     if (!onePlace) {
-      String names = holding.stream().map(Section::name).collect(Collectors.joining(" and on "));
-      in.error(
-          node,
-          label + " " + text(mileage, in) + " is on " + names,
-          "a place with its section",
-          "{section: %s, at: %s}".formatted(holding.get(0).name(), text(mileage, in)));
+      String one = holding.get(0).name();
+      String all =
+          holding.stream()
+              .map(Section::name)
+              .reduce((some, more) -> RouteMistakes.ON_ONE_MORE.with(some, more).what())
+              .orElse(one);
+      in.error(node, RouteMistakes.ON_SEVERAL_SECTIONS.with(label, place(mileage, in), all, one));
       return Optional.empty();
     }
     return Optional.of(places.get(0));
   }
 
   private static String range(Section section, Reader in) {
-    return "%s from %s to %s"
-        .formatted(section.name(), text(section.from(), in), text(section.to(), in));
+    return RouteMistakes.RANGE_OF_SECTION
+        .with(section.name(), place(section.from(), in), place(section.to(), in))
+        .what();
   }
 
-  static String text(Mileage mileage, Reader in) {
-    return RouteFrame.of(in).units().orElse(UnitStyle.METRIC).mileage(mileage);
+  private static Place place(Mileage mileage, Reader in) {
+    return Place.of(RouteFrame.of(in).units().orElse(UnitStyle.METRIC), mileage);
   }
 }

@@ -9,6 +9,7 @@ import gradepost.route.Signal;
 import gradepost.route.Station;
 import gradepost.route.Stretch;
 import gradepost.route.place.Direction;
+import gradepost.source.route.LineHoles.Place;
 import gradepost.yaml.Common;
 import gradepost.yaml.SourcePosition;
 import gradepost.yaml.Values;
@@ -31,36 +32,23 @@ final class RouteChecks {
     List<GradientPiece> ordered = new ArrayList<>(v.get(RouteTable.GRADIENTS));
     ordered.sort(Comparator.comparingDouble(g -> frame.span(g.extent()).fromM()));
     double reached = 0;
-    String allowed = "gradients that cover the route without gap or overlap";
     for (GradientPiece piece : ordered) {
       Stretch span = frame.span(piece.extent());
       double from = span.fromM();
       SourcePosition spot = v.in().spot(piece, RouteKeys.FROM);
       if (from > reached + SLACK_M) {
-        v.in()
-            .error(
-                spot,
-                "no gradient from %s to %s".formatted(frame.text(reached), frame.text(from)),
-                allowed,
-                "");
+        v.in().error(spot, RouteMistakes.NO_GRADIENT.with(frame.place(reached), frame.place(from)));
       } else if (from < reached - SLACK_M) {
         double end = Math.min(reached, span.toM());
-        v.in()
-            .error(
-                spot,
-                "two gradients from %s to %s".formatted(frame.text(from), frame.text(end)),
-                allowed,
-                "");
+        v.in().error(spot, RouteMistakes.TWO_GRADIENTS.with(frame.place(from), frame.place(end)));
       }
       reached = Math.max(reached, span.toM());
     }
     if (reached < frame.lengthM() - SLACK_M) {
       v.error(
           RouteTable.GRADIENTS,
-          "no gradient from %s to the end of the route at %s"
-              .formatted(frame.text(reached), frame.text(frame.lengthM())),
-          allowed,
-          "");
+          RouteMistakes.NO_GRADIENT_AT_THE_END.with(
+              frame.place(reached), frame.place(frame.lengthM())));
     }
   }
 
@@ -79,10 +67,8 @@ final class RouteChecks {
         v.in()
             .error(
                 v.in().spot(curve, RouteKeys.FROM),
-                "two curves from %s to %s"
-                    .formatted(frame.text(from), frame.text(Math.min(reached, to))),
-                "one curve at a place",
-                "");
+                RouteMistakes.TWO_CURVES.with(
+                    frame.place(from), frame.place(Math.min(reached, to))));
       }
       reached = Math.max(reached, to);
     }
@@ -97,23 +83,21 @@ final class RouteChecks {
     }
     RouteFrame frame = RouteFrame.of(v.in());
     for (Direction direction : Direction.values()) {
-      Map<String, List<String>> linesByGap = new LinkedHashMap<>();
+      Map<List<Place>, List<String>> linesByGap = new LinkedHashMap<>();
       for (RunningLine line : v.get(RouteTable.LINES)) {
         if (line.directions().contains(direction)) {
           for (Stretch gap : gaps(line, direction, v)) {
-            String where = frame.text(gap.fromM()) + " to " + frame.text(gap.toM());
-            linesByGap.computeIfAbsent(where, w -> new ArrayList<>()).add(line.name());
+            List<Place> ends = List.of(frame.place(gap.fromM()), frame.place(gap.toM()));
+            linesByGap.computeIfAbsent(ends, e -> new ArrayList<>()).add(line.name());
           }
         }
       }
       linesByGap.forEach(
-          (where, lines) ->
+          (ends, lines) ->
               v.error(
                   RouteTable.RESTRICTIONS,
-                  "no permissible speed for %s trains from %s on %s"
-                      .formatted(frame.names().get(direction), where, String.join(", ", lines)),
-                  "permissible speeds that leave nothing uncovered",
-                  ""));
+                  RouteMistakes.NO_PERMISSIBLE_SPEED.with(
+                      frame.nameOf(direction), ends.get(0), ends.get(1), lines)));
     }
   }
 
@@ -152,10 +136,10 @@ final class RouteChecks {
                         v.in()
                             .error(
                                 v.in().spot(signal, RouteKeys.DIRECTION),
-                                "signal %s is for %s trains, which do not run on %s"
-                                    .formatted(signal.id(), name(v, signal.direction()), l.name()),
-                                "a direction for which the line is signalled",
-                                ""));
+                                RouteMistakes.SIGNAL_OFF_ITS_LINE.with(
+                                    signal.id(),
+                                    RouteFrame.of(v.in()).nameOf(signal.direction()),
+                                    l.name())));
           }
         });
   }
@@ -182,18 +166,12 @@ final class RouteChecks {
                 v.in()
                     .error(
                         v.in().spot(platform),
-                        "no line leads to platform %s of %s"
-                            .formatted(platform.number(), station.name()),
-                        "lines signalled in a direction of the platform",
-                        "");
+                        RouteMistakes.PLATFORM_WITHOUT_LINE.with(
+                            platform.number(), station.name()));
               }
             }
           }
         });
-  }
-
-  private static String name(Values v, Direction direction) {
-    return RouteFrame.of(v.in()).names().getOrDefault(direction, direction.name());
   }
 
   private static boolean frameUnknown(Values v) {

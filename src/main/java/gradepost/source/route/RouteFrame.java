@@ -8,9 +8,9 @@ import gradepost.route.place.Direction;
 import gradepost.route.place.Extent;
 import gradepost.route.place.Location;
 import gradepost.route.place.Section;
+import gradepost.source.route.LineHoles.Place;
 import gradepost.units.Parsed.Convention;
 import gradepost.units.UnitStyle;
-import gradepost.yaml.Nodes;
 import gradepost.yaml.Reader;
 import gradepost.yaml.Surroundings;
 import java.util.EnumMap;
@@ -89,6 +89,16 @@ public record RouteFrame(
     return path().text(metres);
   }
 
+  /** A place so many metres along the route; only where the sections are known. */
+  public Place place(double metres) {
+    return Place.of(path(), metres);
+  }
+
+  /** The route's own name for a direction. */
+  String nameOf(Direction direction) {
+    return names.getOrDefault(direction, direction.name());
+  }
+
   private Path path() {
     Route bare =
         new Route(
@@ -136,14 +146,7 @@ public record RouteFrame(
     }
     boolean miles = own() == Convention.MILES;
     in.error(
-        node,
-        label
-            + " "
-            + Nodes.described(node)
-            + " mixes units: this route has units: "
-            + (miles ? "miles" : "metric"),
-        miles ? "mileages as 3m 24ch and speeds in mph" : "mileages in km and speeds in km/h",
-        "");
+        node, (miles ? RouteMistakes.NOT_IN_MILES : RouteMistakes.NOT_IN_METRIC).with(label, node));
     return false;
   }
 }

@@ -66,13 +66,7 @@ public final class RouteKeys {
     double from = frame.metresAt(v.get(FROM));
     double to = frame.metresAt(v.get(TO));
     if (to <= from) {
-      v.error(
-          TO,
-          to < from
-              ? "to comes before from for a train in the forward direction"
-              : "from and to are the same place",
-          "from first, then to, in the order of the sections",
-          to < from ? "exchange them" : "");
+      v.error(TO, to < from ? RouteMistakes.TO_BEFORE_FROM : RouteMistakes.NO_LENGTH);
     }
   }
 

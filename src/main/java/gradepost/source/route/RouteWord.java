@@ -3,7 +3,6 @@ package gradepost.source.route;
 import gradepost.route.place.Direction;
 import gradepost.units.Nearest;
 import gradepost.yaml.Common;
-import gradepost.yaml.Nodes;
 import gradepost.yaml.OwnKind;
 import gradepost.yaml.Reader;
 import gradepost.yaml.ValueType;
@@ -43,7 +42,7 @@ public sealed interface RouteWord<T> extends OwnKind<T> {
   @Override
   default Optional<T> read(Node node, String label, Reader in) {
     if (!(node instanceof ScalarNode scalar) || scalar.getValue().isBlank()) {
-      in.error(node, label + " is " + Nodes.described(node), allowed(), "");
+      in.error(node, RouteMistakes.NOT_A_WORD.with(label, node, this));
       return Optional.empty();
     }
     Map<String, T> words = words(RouteFrame.of(in));
@@ -52,9 +51,8 @@ public sealed interface RouteWord<T> extends OwnKind<T> {
     if (value.isEmpty() && !words.isEmpty()) {
       in.error(
           node,
-          label + " " + Nodes.shown(word) + " is not known on this route",
-          String.join(", ", words.keySet()),
-          Nearest.to(word, words.keySet()).orElse(""));
+          RouteMistakes.UNKNOWN_WORD.with(
+              label, word, words.keySet(), Nearest.to(word, words.keySet())));
     }
     return value;
   }

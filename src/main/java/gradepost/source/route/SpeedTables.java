@@ -279,7 +279,7 @@ public final class SpeedTables {
         UNTIL,
         (imposed, until) -> {
           if (until.isPresent() && !until.get().isAfter(imposed)) {
-            v.error(UNTIL, "until is not after imposed", "imposed first, then until", "");
+            v.error(UNTIL, RouteMistakes.UNTIL_BEFORE_IMPOSED);
           }
         });
   }
@@ -291,8 +291,7 @@ public final class SpeedTables {
         CHANGED_FROM,
         (imposed, changed) -> {
           if (changed.isBefore(imposed)) {
-            v.error(
-                CHANGED_FROM, "changed-from is before imposed", "imposed first, or the same", "");
+            v.error(CHANGED_FROM, RouteMistakes.CHANGED_BEFORE_IMPOSED);
           }
         });
     Common.whenBoth(
@@ -301,8 +300,7 @@ public final class SpeedTables {
         CHANGED_FROM,
         (until, changed) -> {
           if (until.filter(end -> end.isBefore(changed)).isPresent()) {
-            v.error(
-                CHANGED_FROM, "changed-from is after until", "changed-from first, then until", "");
+            v.error(CHANGED_FROM, RouteMistakes.CHANGED_AFTER_UNTIL);
           }
         });
   }
@@ -315,14 +313,11 @@ public final class SpeedTables {
         (directions, boards) -> {
           for (Board board : boards) {
             if (!directions.contains(board.direction())) {
-              String name = RouteFrame.of(v.in()).names().get(board.direction());
+              String name = RouteFrame.of(v.in()).nameOf(board.direction());
               v.in()
                   .error(
                       v.in().spot(board, RouteKeys.DIRECTION),
-                      "a board for %s trains, for whom the restriction does not stand"
-                          .formatted(name),
-                      "a direction of the restriction",
-                      "");
+                      RouteMistakes.BOARD_FOR_OTHERS.with(name));
             }
           }
         });

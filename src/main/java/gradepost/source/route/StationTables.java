@@ -13,7 +13,6 @@ import gradepost.route.place.Location;
 import gradepost.yaml.Common;
 import gradepost.yaml.Key;
 import gradepost.yaml.ListOf;
-import gradepost.yaml.Nodes;
 import gradepost.yaml.ObjectSchema;
 import gradepost.yaml.Scalar;
 import gradepost.yaml.Values;
@@ -94,8 +93,7 @@ public final class StationTables {
   private static void shortCode(Values v) {
     v.find(CODE)
         .filter(code -> code.length() > 6)
-        .ifPresent(
-            code -> v.error(CODE, Nodes.shown(code) + " is too long", CODE.kind().allowed(), ""));
+        .ifPresent(code -> v.error(CODE, RouteMistakes.CODE_TOO_LONG.with(code, CODE.kind())));
   }
 
   private static void marksFitPlatform(Values v) {
@@ -106,21 +104,15 @@ public final class StationTables {
         (directions, marks) -> {
           Set<List<Object>> seen = new HashSet<>();
           for (StopMark mark : marks) {
-            String name = RouteFrame.of(v.in()).names().get(mark.direction());
+            String name = RouteFrame.of(v.in()).nameOf(mark.direction());
             if (!directions.contains(mark.direction())) {
               v.in()
                   .error(
                       v.in().spot(mark, RouteKeys.DIRECTION),
-                      "a stop mark for %s trains, which do not use the platform".formatted(name),
-                      "a direction of the platform",
-                      "");
+                      RouteMistakes.STOP_MARK_FOR_OTHERS.with(name));
             } else if (!seen.add(List.of(mark.cars(), mark.direction()))) {
               v.in()
-                  .error(
-                      v.in().spot(mark),
-                      "a second stop mark for %s cars of %s trains".formatted(mark.cars(), name),
-                      "one for each number of cars and direction",
-                      "");
+                  .error(v.in().spot(mark), RouteMistakes.SECOND_STOP_MARK.with(mark.cars(), name));
             }
           }
         });

@@ -181,11 +181,11 @@ public final class TrackTables {
         BACKWARD,
         (forward, backward) -> {
           if (forward.equals(backward)) {
-            v.error(BACKWARD, "both directions have the same name", "two names", "");
+            v.error(BACKWARD, RouteMistakes.SAME_DIRECTION_NAMES);
           }
           for (Key<String> key : List.of(FORWARD, BACKWARD)) {
             if (v.get(key).equals(RouteWord.Directions.BOTH)) {
-              v.error(key, "a direction is named \"both\"", "a word that does not mean both", "");
+              v.error(key, RouteMistakes.DIRECTION_NAMED_BOTH);
             }
           }
         });
@@ -204,18 +204,10 @@ public final class TrackTables {
           double fromStandard = Math.abs(gauge.metres() - STANDARD_GAUGE.metres());
           double heads = centres.metres() - gauge.metres();
           if (!v.has(RAIL_CENTRES) && fromStandard > NEXT_TO_STANDARD.metres()) {
-            v.error(
-                GAUGE,
-                "gauge is not standard, and rail-centres is not given",
-                "rail-centres beside it, such as 1502 mm for 1435 mm",
-                "");
+            v.error(GAUGE, RouteMistakes.NO_RAIL_CENTRES);
           } else if (v.has(RAIL_CENTRES)
               && (heads < LEAST_HEAD.metres() || heads > MOST_HEAD.metres())) {
-            v.error(
-                RAIL_CENTRES,
-                "rail-centres is %.0f mm more than gauge".formatted(heads * 1000),
-                "30 mm to 130 mm more than gauge, the width of a rail head",
-                "");
+            v.error(RAIL_CENTRES, RouteMistakes.RAIL_CENTRES_OFF_GAUGE.with(heads));
           }
         });
   }
@@ -227,7 +219,7 @@ public final class TrackTables {
         SECTION_TO,
         (from, to) -> {
           if (Math.abs(from.metres() - to.metres()) < 1) {
-            v.error(SECTION_TO, "the section is shorter than 1 m", "two mileages that differ", "");
+            v.error(SECTION_TO, RouteMistakes.SECTION_TOO_SHORT);
           }
         });
   }
