@@ -1,5 +1,6 @@
 package gradepost.yaml;
 
+import gradepost.text.Mistake;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
@@ -12,12 +13,11 @@ public final class Order {
       List<T> values,
       ToDoubleFunction<T> by,
       Function<T, SourcePosition> spot,
-      String what,
+      Mistake mistake,
       Reader in) {
     for (int i = 1; i < values.size(); i++) {
       if (by.applyAsDouble(values.get(i)) <= by.applyAsDouble(values.get(i - 1))) {
-        in.error(
-            spot.apply(values.get(i)), what + " do not rise here", "each above the one before", "");
+        in.error(spot.apply(values.get(i)), mistake);
       }
     }
   }
@@ -27,12 +27,11 @@ public final class Order {
       List<T> values,
       ToDoubleFunction<T> by,
       Function<T, SourcePosition> spot,
-      String what,
+      Mistake mistake,
       Reader in) {
     for (int i = 1; i < values.size(); i++) {
       if (by.applyAsDouble(values.get(i)) >= by.applyAsDouble(values.get(i - 1))) {
-        in.error(
-            spot.apply(values.get(i)), what + " do not fall here", "each below the one before", "");
+        in.error(spot.apply(values.get(i)), mistake);
       }
     }
   }

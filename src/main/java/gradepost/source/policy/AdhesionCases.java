@@ -5,7 +5,6 @@ import gradepost.source.policy.PolicyTables.TypedCase;
 import gradepost.stock.law.AdhesionLaw;
 import gradepost.stock.law.ShareOf;
 import gradepost.units.Nearest;
-import gradepost.yaml.Nodes;
 import gradepost.yaml.Values;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -58,13 +57,12 @@ final class AdhesionCases {
                             v.in()
                                 .error(
                                     v.in().spot(each, PolicyTables.OF),
-                                    "there is no adhesion case "
-                                        + Nodes.shown(name)
-                                        + " before this one",
                                     earlier.isEmpty()
-                                        ? "a law of its own for the first case"
-                                        : String.join(", ", earlier.keySet()),
-                                    Nearest.to(name, earlier.keySet()).orElse("")));
+                                        ? PolicyMistakes.FIRST_CASE_IS_A_SHARE.with(name)
+                                        : PolicyMistakes.NO_EARLIER_CASE.with(
+                                            name,
+                                            earlier.keySet(),
+                                            Nearest.to(name, earlier.keySet()))));
                 earlier.put(each.name(), each);
               }
             });

@@ -3,7 +3,6 @@ package gradepost.source.policy;
 import gradepost.policy.Policy;
 import gradepost.policy.SafeSide;
 import gradepost.policy.Technique;
-import gradepost.source.stock.BrakeChecks;
 import gradepost.stock.BrakeControl;
 import gradepost.stock.BrakeSystem;
 import gradepost.stock.Formation;
@@ -14,7 +13,6 @@ import gradepost.yaml.SourcePosition;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** Whether the stock's service brake can do what the policy asks of it. */
 public final class PolicyAgainstStock {
@@ -44,15 +42,12 @@ public final class PolicyAgainstStock {
 
   /** Latest places need at least one brake that is not isolated. */
   private void isolated(SafeSide safe, Formation formation) {
-    long braked = formation.vehicles().stream().filter(v -> v.brakeWeight() > 0).count();
+    int braked = (int) formation.vehicles().stream().filter(v -> v.brakeWeight() > 0).count();
     int isolated = formation.wholeVehicles(safe.isolatedShare());
     if (isolated >= braked) {
       in.error(
           in.spot(safe, PolicyTable.ISOLATED),
-          "isolated-share isolates %d of the %d braked vehicles of %s: no brake is left"
-              .formatted(braked, braked, formation.name()),
-          "a share that, rounded up to whole vehicles, leaves at least one of them",
-          "");
+          PolicyMistakes.ALL_ISOLATED.with(braked, formation.name()));
     }
   }
 
@@ -64,12 +59,7 @@ public final class PolicyAgainstStock {
       if (ease.to().pascals() > 0) {
         pressure(ease.to(), "ease", spot);
         if (!service.gradualRelease()) {
-          in.error(
-              spot,
-              "the service brake of %s cannot be eased: every release is a full release"
-                  .formatted(stock.name()),
-              "an ease to 0 only",
-              "");
+          in.error(spot, PolicyMistakes.CANNOT_BE_EASED.with(stock.name()));
         }
       }
     }
@@ -79,11 +69,7 @@ public final class PolicyAgainstStock {
     if (pressure.pascals() > service.full().pascals() + SAME_PA) {
       in.error(
           spot,
-          "%s %s is above full service of %s, which is %s"
-              .formatted(
-                  what, BrakeChecks.text(pressure), stock.name(), BrakeChecks.text(service.full())),
-          "full service or less",
-          "");
+          PolicyMistakes.ABOVE_FULL_SERVICE.with(what, pressure, stock.name(), service.full()));
       return;
     }
     Optional<BrakeControl.Steps> steps = service.control().steps();
@@ -93,12 +79,7 @@ public final class PolicyAgainstStock {
           Comparator.comparingDouble(p -> Math.abs(p.pascals() - pressure.pascals()));
       Pressure nearest = all.stream().min(nearness).orElse(service.full());
       if (Math.abs(nearest.pascals() - pressure.pascals()) > SAME_PA) {
-        in.error(
-            spot,
-            "%s %s is no step of the service brake of %s"
-                .formatted(what, BrakeChecks.text(pressure), stock.name()),
-            all.stream().map(BrakeChecks::text).collect(Collectors.joining(", ")),
-            BrakeChecks.text(nearest));
+        in.error(spot, PolicyMistakes.NO_STEP.with(what, pressure, stock.name(), all, nearest));
       }
     }
   }

@@ -269,12 +269,7 @@ public final class PolicyTable {
         far,
         (a, b) -> {
           if (b.value().compareTo(a.value()) <= 0) {
-            v.in()
-                .error(
-                    v.in().spot(b),
-                    far.name() + " is not more than " + near.name(),
-                    "more than " + near.name(),
-                    "");
+            v.in().error(v.in().spot(b), PolicyMistakes.NOT_MORE_THAN.with(far, near));
           }
         });
   }

@@ -179,10 +179,10 @@ final class PolicyTables {
         MAIN,
         (first, main) -> {
           if (first.compareTo(main) > 0) {
-            v.error(FIRST, "first is above main", "a first application up to main", "");
+            v.error(FIRST, PolicyMistakes.FIRST_ABOVE_MAIN);
           }
           if (first.pascals() <= 0) {
-            v.error(FIRST, "first is no application", "a pressure above 0", "");
+            v.error(FIRST, PolicyMistakes.FIRST_IS_NO_APPLICATION);
           }
         });
     v.find(EASES)
@@ -192,13 +192,13 @@ final class PolicyTables {
                   eases,
                   e -> e.aboveTarget().metresPerSecond(),
                   e -> v.in().spot(e, ABOVE_TARGET),
-                  "the speeds of the eases",
+                  PolicyMistakes.EASE_SPEEDS_DO_NOT_FALL,
                   v.in());
               Order.falling(
                   eases,
                   e -> e.to().pascals(),
                   e -> v.in().spot(e, EASE_TO),
-                  "the pressures of the eases",
+                  PolicyMistakes.EASE_PRESSURES_DO_NOT_FALL,
                   v.in());
             });
     Common.whenBoth(
@@ -209,10 +209,7 @@ final class PolicyTables {
           if (!eases.isEmpty() && eases.get(0).to().compareTo(main) >= 0) {
             v.in()
                 .error(
-                    v.in().spot(eases.get(0), EASE_TO),
-                    "the first ease is not below main",
-                    "a pressure below main",
-                    "");
+                    v.in().spot(eases.get(0), EASE_TO), PolicyMistakes.FIRST_EASE_NOT_BELOW_MAIN);
           }
         });
   }
@@ -222,11 +219,7 @@ final class PolicyTables {
         .ifPresent(
             eases -> {
               if (eases.isEmpty() || eases.get(eases.size() - 1).to().pascals() > 0) {
-                v.error(
-                    EASES,
-                    "the technique for a restriction does not end in a release",
-                    "a last ease to 0 psi or 0 bar",
-                    "");
+                v.error(EASES, PolicyMistakes.NO_RELEASE_AT_THE_END);
               }
             });
   }
@@ -239,13 +232,13 @@ final class PolicyTables {
                   steps,
                   s -> s.beforeMark().metres(),
                   s -> v.in().spot(s, BEFORE_MARK),
-                  "the distances of the steps",
+                  PolicyMistakes.STEP_DISTANCES_DO_NOT_FALL,
                   v.in());
               Order.falling(
                   steps,
                   s -> s.speed().metresPerSecond(),
                   s -> v.in().spot(s, STEP_SPEED),
-                  "the speeds of the steps",
+                  PolicyMistakes.STEP_SPEEDS_DO_NOT_FALL,
                   v.in());
             });
   }

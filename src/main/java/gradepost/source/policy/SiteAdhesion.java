@@ -11,7 +11,6 @@ import gradepost.yaml.Common;
 import gradepost.yaml.Forms;
 import gradepost.yaml.Key;
 import gradepost.yaml.ListOf;
-import gradepost.yaml.Nodes;
 import gradepost.yaml.ObjectSchema;
 import gradepost.yaml.SourcePosition;
 import gradepost.yaml.ValueType;
@@ -132,12 +131,7 @@ record SiteAdhesion(Optional<AdhesionLaw> law, Optional<String> of, double share
     if (known.contains(name)) {
       return true;
     }
-    v.in()
-        .error(
-            spot,
-            "there is no adhesion case " + Nodes.shown(name),
-            String.join(", ", known),
-            Nearest.to(name, known).orElse(""));
+    v.in().error(spot, PolicyMistakes.UNKNOWN_CASE.with(name, known, Nearest.to(name, known)));
     return false;
   }
 
@@ -145,12 +139,7 @@ record SiteAdhesion(Optional<AdhesionLaw> law, Optional<String> of, double share
     for (AdhesionCase each : cases) {
       for (double mps = 0; mps <= FASTEST_MPS && each.sites().isPresent(); mps++) {
         if (each.sites().get().mu(mps) > each.law().mu(mps) + 1e-9) {
-          v.error(
-              SITES,
-              "the sites have more adhesion than the rest of the line in the case "
-                  + Nodes.shown(each.name()),
-              "no more than the case itself at any speed",
-              "");
+          v.error(SITES, PolicyMistakes.SITES_BETTER_THAN_THE_LINE.with(each.name()));
           break;
         }
       }

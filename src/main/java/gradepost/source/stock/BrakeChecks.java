@@ -2,11 +2,12 @@ package gradepost.source.stock;
 
 import gradepost.stock.BrakePercentage;
 import gradepost.stock.BrakeSystem;
+import gradepost.text.Hole;
+import gradepost.units.Length;
 import gradepost.units.Pressure;
 import gradepost.units.Rounding;
 import gradepost.units.UnitStyle;
 import gradepost.yaml.Common;
-import gradepost.yaml.Nodes;
 import gradepost.yaml.Order;
 import gradepost.yaml.Values;
 import java.util.List;
@@ -31,20 +32,12 @@ public final class BrakeChecks {
         pressures,
         Pressure::pascals,
         p -> v.spot(BrakeTables.CONTROL),
-        "the pressures of the steps",
+        StockMistakes.STEP_PRESSURES_DO_NOT_RISE,
         v.in());
     if (pressures.stream().anyMatch(p -> p.pascals() > full.pascals() + SAME_PA)) {
-      v.error(
-          BrakeTables.CONTROL,
-          "a step is above full, which is " + text(full),
-          "steps that rise to full",
-          "");
+      v.error(BrakeTables.CONTROL, StockMistakes.STEP_ABOVE_FULL.with(full));
     } else if (last.pascals() < full.pascals() - SAME_PA) {
-      v.error(
-          BrakeTables.CONTROL,
-          "the last step is %s, and full is %s".formatted(text(last), text(full)),
-          "steps that rise to full",
-          "");
+      v.error(BrakeTables.CONTROL, StockMistakes.STEPS_END_BELOW_FULL.with(last, full));
     }
   }
 
@@ -60,12 +53,7 @@ public final class BrakeChecks {
         (pipe, full) -> {
           double most = pipe.cylinderPa(pipe.fullReductionPa());
           if (full.pascals() > most * 1.02) {
-            v.error(
-                BrakeTables.FULL,
-                "full is %s, and the pipe gives %s at most"
-                    .formatted(text(full), text(new Pressure(most))),
-                "what the pipe gives, or less",
-                "");
+            v.error(BrakeTables.FULL, StockMistakes.FULL_ABOVE_PIPE.with(full, new Pressure(most)));
           }
         });
   }
@@ -83,10 +71,8 @@ public final class BrakeChecks {
                       if (limit.pascals() >= ratio * pipe.pascals()) {
                         v.error(
                             BrakeTables.LIMIT,
-                            "limit is %s, and an empty pipe gives %s"
-                                .formatted(text(limit), text(new Pressure(ratio * pipe.pascals()))),
-                            "less than ratio times pressure",
-                            "");
+                            StockMistakes.LIMIT_ABOVE_EMPTY_PIPE.with(
+                                limit, new Pressure(ratio * pipe.pascals())));
                       }
                     }));
   }
@@ -104,12 +90,9 @@ public final class BrakeChecks {
                   v.in()
                       .error(
                           v.in().spot(those.get(1), BrakeTables.ROLE),
-                          "a second brake system has the role " + word,
-                          "one for each role",
-                          "");
+                          StockMistakes.SECOND_OF_A_ROLE.with(word));
                 } else if (those.isEmpty() && role == BrakeSystem.Role.SERVICE) {
-                  v.error(
-                      StockTable.BRAKES, "no brake system has the role service", "one of them", "");
+                  v.error(StockTable.BRAKES, StockMistakes.NO_SERVICE_BRAKE);
                 }
               }
             });
@@ -124,13 +107,7 @@ public final class BrakeChecks {
     }
     v.find(StockTable.MAXIMUM)
         .filter(speed -> speed.compareTo(BrakePercentage.MOST_SPEED) > 0)
-        .ifPresent(
-            speed ->
-                v.error(
-                    StockTable.MAXIMUM,
-                    "maximum-speed is too high for a brake percentage",
-                    "200 km/h or less, or brakes by force and systems",
-                    ""));
+        .ifPresent(speed -> v.error(StockTable.MAXIMUM, StockMistakes.TOO_FAST_FOR_A_PERCENTAGE));
     Common.whenBoth(
         v,
         StockTable.VEHICLES,
@@ -146,17 +123,24 @@ public final class BrakeChecks {
               v.in()
                   .error(
                       v.in().spot(formation),
-                      "formation %s is %.0f m long, too long for a brake percentage"
-                          .formatted(Nodes.shown(formation.name()), metres),
-                      "900 m or less, or brakes by force and systems",
-                      "");
+                      StockMistakes.TOO_LONG_FOR_A_PERCENTAGE.with(
+                          formation.name(), new Length(metres)));
             }
           }
         });
   }
 
-  /** "50 psi (3.4 bar)": a stock file may be written in either. */
-  public static String text(Pressure pressure) {
+  /** A hole for a pressure, "50 psi (3.4 bar)": a stock file may be written in either. */
+  public static Hole<Pressure> pressure(String name) {
+    return new Hole<>(name, BrakeChecks::text);
+  }
+
+  /** A hole for some pressures, with commas between them. */
+  public static Hole<List<Pressure>> pressures(String name) {
+    return new Hole<>(name, all -> String.join(", ", all.stream().map(BrakeChecks::text).toList()));
+  }
+
+  private static String text(Pressure pressure) {
     return "%s psi (%s)"
         .formatted(
             Rounding.NEAREST.whole(pressure.psi()), UnitStyle.METRIC.pressure(pressure.pascals()));

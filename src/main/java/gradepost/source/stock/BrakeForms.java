@@ -106,19 +106,11 @@ final class BrakeForms {
   /** Reservoirs fill again from a pipe, whose law and pressure must then be known. */
   static void rechargesFromPipe(Values v) {
     if (v.find(BrakeTimes.RECHARGE).isPresent() && !v.has(BrakeTables.PIPE_KEY)) {
-      v.error(
-          BrakeTimes.RECHARGE,
-          "recharge is given without a pipe to recharge from",
-          "pipe beside it",
-          "");
+      v.error(BrakeTimes.RECHARGE, StockMistakes.RECHARGE_WITHOUT_PIPE);
     }
     if (v.find(BrakeTimes.RECHARGE).isPresent()
         && v.find(BrakeTables.PIPE_KEY).filter(law -> !law.drainsReservoirs()).isPresent()) {
-      v.error(
-          BrakeTimes.RECHARGE,
-          "recharge is given for a distributor, whose reservoirs a second pipe keeps full",
-          "recharge with the law ratio or boyle only",
-          "");
+      v.error(BrakeTimes.RECHARGE, StockMistakes.RECHARGE_OF_A_DISTRIBUTOR);
     }
   }
 

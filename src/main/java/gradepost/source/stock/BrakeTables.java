@@ -193,7 +193,7 @@ public final class BrakeTables {
                                     points,
                                     p -> p.speed().metresPerSecond(),
                                     p -> v.in().spot(p, POINT_SPEED),
-                                    "the speeds of the table",
+                                    StockMistakes.TABLE_SPEEDS_DO_NOT_RISE,
                                     v.in()))));
     return laws;
   }
@@ -280,7 +280,7 @@ public final class BrakeTables {
         AT_PRESSURE,
         (threshold, pressure) -> {
           if (threshold.compareTo(pressure) >= 0) {
-            v.error(THRESHOLD, "threshold is not below at-pressure", "less than at-pressure", "");
+            v.error(THRESHOLD, StockMistakes.THRESHOLD_NOT_BELOW);
           }
         });
   }

@@ -191,13 +191,7 @@ final class MotorTables {
         (volts, amperes) ->
             v.find(OHMS)
                 .filter(ohms -> amperes * ohms >= volts)
-                .ifPresent(
-                    ohms ->
-                        v.error(
-                            OHMS,
-                            "current times resistance is not below volts",
-                            "a resistance that leaves a back voltage",
-                            "")));
+                .ifPresent(ohms -> v.error(OHMS, StockMistakes.NO_BACK_VOLTAGE)));
   }
 
   private MotorTables() {}

@@ -16,7 +16,6 @@ import gradepost.units.Speed;
 import gradepost.yaml.Common;
 import gradepost.yaml.Key;
 import gradepost.yaml.ListOf;
-import gradepost.yaml.Nodes;
 import gradepost.yaml.ObjectSchema;
 import gradepost.yaml.Scalar;
 import gradepost.yaml.Values;
@@ -147,9 +146,8 @@ public final class StockTable {
                 v.in()
                     .error(
                         v.in().spot(formation, TYPES, i),
-                        "there is no vehicle " + Nodes.shown(types.get(i)),
-                        String.join(", ", known),
-                        Nearest.to(types.get(i), known).orElse(""));
+                        StockMistakes.UNKNOWN_VEHICLE.with(
+                            types.get(i), known, Nearest.to(types.get(i), known)));
               }
             }
             boolean powered =
@@ -158,9 +156,7 @@ public final class StockTable {
               v.in()
                   .error(
                       v.in().spot(formation),
-                      "formation " + Nodes.shown(formation.name()) + " has no motored vehicle",
-                      "one vehicle at least with a motored-share above 0 %",
-                      "");
+                      StockMistakes.NO_MOTORED_VEHICLE.with(formation.name()));
             }
           }
         });

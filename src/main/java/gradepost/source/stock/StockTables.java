@@ -200,7 +200,7 @@ public final class StockTables {
                                   points,
                                   p -> p.speed().metresPerSecond(),
                                   p -> v.in().spot(p, POINT_SPEED),
-                                  "the speeds of the effort",
+                                  StockMistakes.EFFORT_SPEEDS_DO_NOT_RISE,
                                   v.in())));
 
   static final Key<Span> TIME_PER_NOTCH =
@@ -284,11 +284,7 @@ public final class StockTables {
         heavier,
         (light, heavy) -> {
           if (heavy.compareTo(light) < 0) {
-            v.error(
-                heavier,
-                heavier.name() + " is less than " + lighter.name(),
-                "tare, seated and crush, each at least the one before",
-                "");
+            v.error(heavier, StockMistakes.LIGHTER_WHEN_LOADED.with(heavier, lighter));
           }
         });
   }
@@ -300,7 +296,7 @@ public final class StockTables {
         TARE,
         (rotating, tare) -> {
           if (rotating.of(tare).kilograms() > MOST_ROTATING * tare.kilograms() * (1 + 1e-9)) {
-            v.error(ROTATING, "rotating is more than 40 % of tare", "0 % to 40 % of tare", "");
+            v.error(ROTATING, StockMistakes.ROTATING_TOO_MUCH);
           }
         });
   }
@@ -308,10 +304,7 @@ public final class StockTables {
   private static void valveOnVehicle(Values v) {
     v.find(VALVE_AT)
         .filter(valve -> v.find(LENGTH).filter(l -> valve.compareTo(l) > 0).isPresent())
-        .ifPresent(
-            valve ->
-                v.error(
-                    VALVE_AT, "valve-at is more than length", "a length from 0 m to length", ""));
+        .ifPresent(valve -> v.error(VALVE_AT, StockMistakes.VALVE_OFF_THE_VEHICLE));
   }
 
   private StockTables() {}
