@@ -2,18 +2,21 @@ package gradepost.source.notice;
 
 import gradepost.pack.TemporaryRestriction;
 import gradepost.route.Board;
-import gradepost.route.BoardKind;
 import gradepost.route.Path;
 import gradepost.route.PermanentRestriction;
 import gradepost.route.Route;
 import gradepost.route.place.Direction;
 import gradepost.route.place.Extent;
 import gradepost.route.place.Location;
+import gradepost.source.route.LineHoles.InUnits;
+import gradepost.source.route.LineHoles.Place;
 import gradepost.source.route.RouteKeys;
 import gradepost.source.route.SpeedTables;
+import gradepost.text.Mistake;
+import gradepost.units.Length;
 import gradepost.units.Nearest;
+import gradepost.units.Speed;
 import gradepost.yaml.Key;
-import gradepost.yaml.Nodes;
 import gradepost.yaml.Problem;
 import gradepost.yaml.Reader;
 import gradepost.yaml.Severity;
@@ -21,6 +24,7 @@ import gradepost.yaml.SourcePosition;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /** What a second pair of eyes looks for in notices: each against the route and the others. */
@@ -69,9 +73,7 @@ public final class NoticeAudit {
     if (found.isEmpty()) {
       in.error(
           spot,
-          "the route has no feature " + Nodes.shown(feature),
-          "the name of a station, junction, signal, structure or landmark of the route",
-          Nearest.to(feature, features.keySet()).orElse(""));
+          NoticeMistakes.UNKNOWN_FEATURE.with(feature, Nearest.to(feature, features.keySet())));
       return;
     }
     double place = forward.metresAt(at);
@@ -80,14 +82,12 @@ public final class NoticeAudit {
       Extent first = found.get(0);
       in.error(
           spot,
-          "%s is at %s, %s from %s"
-              .formatted(
-                  feature,
-                  forward.text(forward.metresAt(first.from())),
-                  forward.units().length(off, gradepost.units.Rounding.UP),
-                  forward.text(place)),
-          "a feature within " + forward.units().length(NEAR_M, gradepost.units.Rounding.DOWN),
-          "");
+          NoticeMistakes.FEATURE_FAR_OFF.with(
+              feature,
+              Place.of(forward, forward.metresAt(first.from())),
+              new InUnits<>(forward.units(), new Length(off)),
+              Place.of(forward, place),
+              new InUnits<>(forward.units(), new Length(NEAR_M))));
     }
   }
 
@@ -112,23 +112,29 @@ public final class NoticeAudit {
       double at = path.metresAt(board.location());
       double begins = path.span(n.extent()).fromM();
       double ends = path.span(n.extent()).toM();
-      String fault =
-          switch (board.kind()) {
-            case WARNING, REPEATING -> at > begins ? "stands beyond where it begins, " : "";
-            case COMMENCEMENT -> Math.abs(at - begins) > BOARD_M ? "is not where it begins, " : "";
-            case TERMINATION -> Math.abs(at - ends) > BOARD_M ? "is not where it ends, " : "";
-          };
-      if (!fault.isEmpty()) {
-        double should = board.kind() == BoardKind.TERMINATION ? ends : begins;
-        warn(
-            in.spot(n, SpeedTables.BOARDS, i),
-            "the %s board for %s trains at %s %s%s"
-                .formatted(
-                    board.kind().name().toLowerCase(java.util.Locale.ROOT),
-                    route.nameOf(board.direction()),
-                    path.text(at),
-                    fault,
-                    path.text(should)));
+      SourcePosition spot = in.spot(n, SpeedTables.BOARDS, i);
+      String word = board.kind().name().toLowerCase(Locale.ROOT);
+      String trains = route.nameOf(board.direction());
+      Place where = Place.of(path, at);
+      switch (board.kind()) {
+        case WARNING, REPEATING -> {
+          if (at > begins) {
+            Place from = Place.of(path, begins);
+            warn(spot, NoticeMistakes.BOARD_BEYOND_THE_BEGINNING.with(word, trains, where, from));
+          }
+        }
+        case COMMENCEMENT -> {
+          if (Math.abs(at - begins) > BOARD_M) {
+            Place from = Place.of(path, begins);
+            warn(spot, NoticeMistakes.BOARD_NOT_AT_THE_BEGINNING.with(word, trains, where, from));
+          }
+        }
+        case TERMINATION -> {
+          if (Math.abs(at - ends) > BOARD_M) {
+            Place to = Place.of(path, ends);
+            warn(spot, NoticeMistakes.BOARD_NOT_AT_THE_END.with(word, trains, where, to));
+          }
+        }
       }
     }
   }
@@ -147,10 +153,10 @@ public final class NoticeAudit {
     }
     double most = there.stream().mapToDouble(p -> p.speed().metresPerSecond()).max().orElseThrow();
     if (n.speed().metresPerSecond() >= most) {
-      String speed = route.units().speed(most, gradepost.units.Rounding.NEAREST);
+      InUnits<Speed> permissible = new InUnits<>(route.units(), new Speed(most));
       warn(
           in.spot(n, RouteKeys.SPEED),
-          "%s slows no train: %s is permissible there without it".formatted(n.reference(), speed));
+          NoticeMistakes.SLOWS_NO_TRAIN.with(n.reference(), permissible));
     }
   }
 
@@ -163,19 +169,15 @@ public final class NoticeAudit {
         .issued()
         .filter(i -> i.isAfter(n.imposed()))
         .filter(i -> n.kind() != TemporaryRestriction.Kind.EMERGENCY)
-        .ifPresent(
-            i ->
-                warn(
-                    in.spot(n, SpeedTables.NOTICE_ISSUED),
-                    "the notice is issued after the restriction begins to stand"));
+        .ifPresent(i -> warn(in.spot(n, SpeedTables.NOTICE_ISSUED), NoticeMistakes.ISSUED_LATE));
     if (n.normalSpeed()
         .filter(s -> s.metresPerSecond() <= n.speed().metresPerSecond())
         .isPresent()) {
-      warn(in.spot(n, SpeedTables.NORMAL_SPEED), "the normal speed is not above the restriction");
+      warn(in.spot(n, SpeedTables.NORMAL_SPEED), NoticeMistakes.NORMAL_SPEED_NOT_ABOVE);
     }
   }
 
-  private void warn(SourcePosition spot, String what) {
-    in.add(new Problem(spot, Severity.WARNING, what, "", ""));
+  private void warn(SourcePosition spot, Mistake mistake) {
+    in.add(Problem.of(spot, Severity.WARNING, mistake));
   }
 }

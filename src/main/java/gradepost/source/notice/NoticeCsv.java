@@ -4,7 +4,6 @@ import gradepost.source.route.RouteKeys;
 import gradepost.source.route.SpeedTables;
 import gradepost.source.table.CsvText;
 import gradepost.units.Nearest;
-import gradepost.yaml.Nodes;
 import gradepost.yaml.Reader;
 import gradepost.yaml.SourcePosition;
 import java.util.ArrayList;
@@ -57,7 +56,7 @@ public final class NoticeCsv {
   public static Optional<Node> compose(String text, Reader in) {
     List<List<CsvText.Cell>> rows = CsvText.rows(text);
     if (rows.isEmpty()) {
-      in.error(new SourcePosition(in.file(), 1, 1), "the table is empty", "a row of headings", "");
+      in.error(new SourcePosition(in.file(), 1, 1), NoticeMistakes.EMPTY_TABLE);
       return Optional.empty();
     }
     Optional<List<Heading>> headings = headings(rows.get(0), in);
@@ -70,11 +69,10 @@ public final class NoticeCsv {
         CsvText.Cell extra = row.get(headings.get().size());
         in.error(
             new SourcePosition(in.file(), extra.line(), extra.column()),
-            "the row has %d cells".formatted(row.size()),
-            headings.get().size() + ", one for each heading",
-            row.stream().anyMatch(c -> c.text().contains(","))
-                ? ""
-                : "quotation marks round a text that holds the separator");
+            (row.stream().anyMatch(c -> c.text().contains(","))
+                    ? NoticeMistakes.TOO_MANY_CELLS
+                    : NoticeMistakes.TOO_MANY_CELLS_WITHOUT_COMMA)
+                .with(row.size(), headings.get().size()));
         return Optional.empty();
       }
       notices.add(notice(row, headings.get()));
@@ -96,11 +94,10 @@ public final class NoticeCsv {
       if (key.isEmpty()) {
         in.error(
             spot,
-            "a notice has no column " + Nodes.shown(name),
-            String.join(", ", keys.values()),
-            Nearest.to(name.toLowerCase(Locale.ROOT), keys.values()).orElse(""));
+            NoticeMistakes.UNKNOWN_COLUMN.with(
+                name, keys.values(), Nearest.to(name.toLowerCase(Locale.ROOT), keys.values())));
       } else if (headings.stream().anyMatch(h -> h.key().equals(key))) {
-        in.error(spot, "the column " + Nodes.shown(key) + " stands twice", "each once", "");
+        in.error(spot, NoticeMistakes.COLUMN_TWICE.with(key));
       }
       headings.add(new Heading(key, unit));
     }

@@ -5,7 +5,9 @@ import gradepost.pack.TemporaryRestriction.Status;
 import gradepost.route.Path;
 import gradepost.route.Stretch;
 import gradepost.route.place.Applies;
+import gradepost.source.route.LineHoles.Place;
 import gradepost.source.route.RouteKeys;
+import gradepost.text.Mistake;
 import gradepost.yaml.Problem;
 import gradepost.yaml.Reader;
 import gradepost.yaml.Severity;
@@ -82,23 +84,21 @@ final class NoticeOverlaps {
     for (Placed first : earlier.first) {
       note(
           second,
-          "%s and %s overlap from %s to %s: the lower speed stands there"
-              .formatted(
-                  first.notice().reference(),
-                  second.notice().reference(),
-                  forward.text(Math.max(first.span().fromM(), second.span().fromM())),
-                  forward.text(Math.min(first.span().toM(), second.span().toM()))));
+          NoticeMistakes.OVERLAP.with(
+              first.notice().reference(),
+              second.notice().reference(),
+              Place.of(forward, Math.max(first.span().fromM(), second.span().fromM())),
+              Place.of(forward, Math.min(first.span().toM(), second.span().toM()))));
     }
     if (earlier.count > NAMED) {
       note(
           second,
-          "%s overlaps %d more before it in the file: the lower speed stands there"
-              .formatted(second.notice().reference(), earlier.count - NAMED));
+          NoticeMistakes.MORE_OVERLAPS.with(second.notice().reference(), earlier.count - NAMED));
     }
   }
 
-  private void note(Placed at, String what) {
-    in.add(new Problem(in.spot(at.notice(), RouteKeys.FROM), Severity.NOTE, what, "", ""));
+  private void note(Placed at, Mistake mistake) {
+    in.add(Problem.of(in.spot(at.notice(), RouteKeys.FROM), Severity.NOTE, mistake));
   }
 
   private static boolean sameTrains(TemporaryRestriction first, TemporaryRestriction second) {

@@ -3,6 +3,7 @@ package gradepost.source.notice;
 import gradepost.route.Route;
 import gradepost.source.route.RouteFrame;
 import gradepost.source.route.SpeedTables;
+import gradepost.text.Mistake;
 import gradepost.units.Nearest;
 import gradepost.yaml.Nodes;
 import gradepost.yaml.Problem;
@@ -31,18 +32,13 @@ public final class NoticeRoutes {
   public static Problems check(List<Node> all, String name, Collection<Route> routes) {
     Reader in = new Reader(name, RouteFrame.UNKNOWN);
     List<String> names = routes.stream().map(Route::name).distinct().sorted().toList();
-    String here = String.join(", ", names);
     Set<String> strays = new LinkedHashSet<>();
     Optional<Node> first = Optional.empty();
     for (Node each : all) {
       Optional<ScalarNode> named = route(each);
       if (named.isEmpty()) {
         if (names.size() > 1 && each instanceof MappingNode) {
-          in.error(
-              each,
-              "this notice does not say for which route it is, and the packs are of several",
-              "route: one of " + here,
-              "");
+          in.error(each, NoticeMistakes.NO_ROUTE_NAMED.with(names));
         }
         continue;
       }
@@ -53,13 +49,11 @@ public final class NoticeRoutes {
       Optional<String> near = Nearest.to(stated, names);
       Optional<Route> owner = routes.stream().filter(r -> hasLine(r, stated)).findFirst();
       if (near.isPresent()) {
-        in.error(named.get(), Nodes.shown(stated) + " is no route here", here, near.get());
+        in.error(named.get(), NoticeMistakes.UNKNOWN_ROUTE.with(stated, names, near.get()));
       } else if (owner.isPresent()) {
         in.error(
             named.get(),
-            Nodes.shown(stated) + " is no route here, but a running line",
-            here,
-            "lines: %s, and route: %s".formatted(stated, owner.get().name()));
+            NoticeMistakes.A_LINE_FOR_A_ROUTE.with(stated, names, stated, owner.get().name()));
       } else {
         first = first.or(() -> Optional.of(named.get()));
         strays.add(stated);
@@ -70,22 +64,20 @@ public final class NoticeRoutes {
   }
 
   private static Problem stray(SourcePosition spot, Set<String> strays, List<String> names) {
-    return new Problem(
-        spot,
-        Severity.NOTE,
-        "passed over: no pack here is of the route "
-            + some(strays.stream().map(Nodes::shown).toList()),
-        some(names),
-        strays.stream()
-            .flatMap(s -> names.stream().filter(n -> sameBeginning(s, n)))
-            .findFirst()
-            .orElse(""));
+    Optional<String> near =
+        strays.stream().flatMap(s -> names.stream().filter(n -> sameBeginning(s, n))).findFirst();
+    Mistake mistake =
+        NoticeMistakes.PASSED_OVER.with(
+            some(strays.stream().map(Nodes::shown).toList()), some(names), near);
+    return Problem.of(spot, Severity.NOTE, mistake);
   }
 
   private static String some(List<String> names) {
-    String first = String.join(", ", names.stream().limit(NAMED).toList());
+    List<String> first = names.stream().limit(NAMED).toList();
     int more = names.size() - NAMED;
-    return more > 0 ? "%s and %d more".formatted(first, more) : first;
+    return more > 0
+        ? NoticeMistakes.SOME_AND_MORE.with(first, more).what()
+        : String.join(", ", first);
   }
 
   /** "Thrumble Valley" where the route is called "Thrumble Valley line", or the other way. */

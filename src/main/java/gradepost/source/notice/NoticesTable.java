@@ -36,14 +36,9 @@ public final class NoticesTable {
         .ifPresent(
             notices -> {
               if (notices.isEmpty() && !v.has(NONE)) {
-                v.error(
-                    NOTICES,
-                    "there are no notices, and nothing says that someone looked",
-                    "none: a statement with a date, such as \"none in force, checked on"
-                        + " 2026-11-20\"",
-                    "");
+                v.error(NOTICES, NoticeMistakes.NOBODY_LOOKED);
               } else if (!notices.isEmpty() && v.has(NONE)) {
-                v.error(NONE, "none is stated beside notices", "one or the other", "");
+                v.error(NONE, NoticeMistakes.NONE_BESIDE_NOTICES);
               }
             });
   }
