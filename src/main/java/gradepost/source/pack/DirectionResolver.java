@@ -14,9 +14,9 @@ import gradepost.source.pack.PackTable.TypedDirection;
 import gradepost.source.route.Coverage;
 import gradepost.source.route.RouteFrame;
 import gradepost.task.Call;
+import gradepost.text.Mistakes.Three;
 import gradepost.units.Nearest;
 import gradepost.units.Span;
-import gradepost.yaml.Nodes;
 import gradepost.yaml.Reader;
 import gradepost.yaml.SourcePosition;
 import java.util.ArrayList;
@@ -49,8 +49,7 @@ final class DirectionResolver {
                 typed.direction(),
                 frame.names().entrySet().stream().toList(),
                 Map.Entry::getValue,
-                "direction",
-                "",
+                PackMistakes.UNKNOWN_DIRECTION,
                 in.spot(typed, PackTable.DIRECTION))
             .map(Map.Entry::getKey);
     if (direction.isEmpty()) {
@@ -88,16 +87,18 @@ final class DirectionResolver {
     for (int i = 0; i < typed.lines().size(); i++) {
       SourcePosition spot = in.spot(typed, PackTable.LINES, i);
       Optional<RunningLine> line =
-          find(typed.lines().get(i), route.lines(), RunningLine::name, "running line", "", spot);
+          find(
+              typed.lines().get(i),
+              route.lines(),
+              RunningLine::name,
+              PackMistakes.UNKNOWN_RUNNING_LINE,
+              spot);
       line.filter(l -> !l.directions().contains(direction))
           .ifPresent(
               l ->
                   in.error(
                       spot,
-                      "%s trains are not signalled on %s"
-                          .formatted(route.nameOf(direction), l.name()),
-                      "lines signalled for them",
-                      ""));
+                      PackMistakes.LINE_NOT_SIGNALLED.with(route.nameOf(direction), l.name())));
       line.ifPresent(lines::add);
     }
     return lines;
@@ -112,17 +113,23 @@ final class DirectionResolver {
               SourcePosition spot = in.spot(typed, PackTable.JUNCTIONS, name);
               SourcePosition nameSpot = in.keySpot(typed, PackTable.JUNCTIONS, name);
               Optional<Junction> junction =
-                  find(name, route.junctions(), Junction::name, "junction", "", nameSpot);
+                  find(
+                      name,
+                      route.junctions(),
+                      Junction::name,
+                      (word, known, near) ->
+                          known.isEmpty()
+                              ? PackMistakes.NO_JUNCTIONS.with(word)
+                              : PackMistakes.UNKNOWN_JUNCTION.with(word, known, near),
+                      nameSpot);
               junction
                   .filter(j -> !j.applies().directions().contains(direction))
                   .ifPresent(
                       j ->
                           in.error(
                               spot,
-                              "junction %s does not stand for %s trains"
-                                  .formatted(j.name(), route.nameOf(direction)),
-                              "junctions that they meet",
-                              ""));
+                              PackMistakes.JUNCTION_FOR_OTHERS.with(
+                                  j.name(), route.nameOf(direction))));
               junction
                   .flatMap(
                       j ->
@@ -130,8 +137,8 @@ final class DirectionResolver {
                               way,
                               j.routes(),
                               JunctionRoute::name,
-                              "way",
-                              " through " + j.name(),
+                              (word, known, near) ->
+                                  PackMistakes.UNKNOWN_WAY.with(word, known, near, j.name()),
                               spot))
                   .ifPresent(r -> chosen.put(name, r));
             });
@@ -141,19 +148,14 @@ final class DirectionResolver {
   private Optional<Call> call(
       TypedCall typed, boolean end, Direction direction, List<RunningLine> lines) {
     if (!end && typed.dwell().isEmpty()) {
-      in.error(
-          in.spot(typed),
-          "a call between the first and the last lacks the key \"dwell\"",
-          PackTable.DWELL.kind().allowed(),
-          "");
+      in.error(in.spot(typed), PackMistakes.NO_DWELL.with(PackTable.DWELL.kind()));
     }
     Optional<Station> station =
         find(
             typed.station(),
             route.stations(),
             Station::name,
-            "station",
-            "",
+            PackMistakes.UNKNOWN_STATION,
             in.spot(typed, PackTable.STATION));
     SourcePosition spot = in.spot(typed, PackTable.PLATFORM);
     Optional<Platform> platform =
@@ -163,8 +165,8 @@ final class DirectionResolver {
                     typed.platform(),
                     s.platforms(),
                     Platform::number,
-                    "platform",
-                    " at " + s.name(),
+                    (name, known, near) ->
+                        PackMistakes.UNKNOWN_PLATFORM.with(name, known, near, s.name()),
                     spot));
     Set<String> taken = lines.stream().map(RunningLine::name).collect(Collectors.toSet());
     platform
@@ -173,10 +175,8 @@ final class DirectionResolver {
             p ->
                 in.error(
                     spot,
-                    "platform %s of %s is not reached by %s trains on the lines taken"
-                        .formatted(p.number(), typed.station(), route.nameOf(direction)),
-                    "a platform of their lines and direction",
-                    ""));
+                    PackMistakes.PLATFORM_NOT_REACHED.with(
+                        p.number(), typed.station(), route.nameOf(direction))));
     return platform.map(p -> new Call(station.get(), p, typed.dwell().orElse(new Span(0))));
   }
 
@@ -186,13 +186,10 @@ final class DirectionResolver {
           <= leavingEndM(calls.get(i - 1), direction) + SLACK_M) {
         in.error(
             in.spot(typed.calls().get(i)),
-            "%s does not come after %s for %s trains"
-                .formatted(
-                    typed.calls().get(i).station(),
-                    typed.calls().get(i - 1).station(),
-                    route.nameOf(direction)),
-            "calls in order of travel",
-            "");
+            PackMistakes.CALLS_OUT_OF_ORDER.with(
+                typed.calls().get(i).station(),
+                typed.calls().get(i - 1).station(),
+                route.nameOf(direction)));
       }
     }
   }
@@ -218,10 +215,8 @@ final class DirectionResolver {
     for (Stretch gap : coverage.gaps(from, to)) {
       in.error(
           in.spot(typed, PackTable.LINES),
-          "the lines taken by %s trains leave out %s to %s"
-              .formatted(route.nameOf(direction), frame.text(gap.fromM()), frame.text(gap.toM())),
-          "lines that reach from the first call to the last",
-          "");
+          PackMistakes.LINES_LEAVE_A_GAP.with(
+              route.nameOf(direction), frame.place(gap.fromM()), frame.place(gap.toM())));
     }
   }
 
@@ -229,17 +224,12 @@ final class DirectionResolver {
       String name,
       Collection<T> all,
       java.util.function.Function<T, String> nameOf,
-      String what,
-      String where,
+      Three<String, Collection<String>, Optional<String>> mistake,
       SourcePosition spot) {
     Optional<T> found = all.stream().filter(t -> nameOf.apply(t).equals(name)).findFirst();
     if (found.isEmpty()) {
       List<String> known = all.stream().map(nameOf).toList();
-      in.error(
-          spot,
-          "there is no " + what + " " + Nodes.shown(name) + where,
-          known.isEmpty() ? "none is known" : String.join(", ", known),
-          Nearest.to(name, known).orElse(""));
+      in.error(spot, mistake.with(name, known, Nearest.to(name, known)));
     }
     return found;
   }

@@ -4,7 +4,6 @@ import gradepost.pack.FormationRisk;
 import gradepost.stock.Formation;
 import gradepost.stock.Stock;
 import gradepost.units.Nearest;
-import gradepost.yaml.Nodes;
 import gradepost.yaml.Reader;
 import gradepost.yaml.SourcePosition;
 import gradepost.yaml.Values;
@@ -26,18 +25,9 @@ final class Formations {
           stock.formations().stream().filter(f -> f.name().equals(name)).findFirst();
       if (formation.isEmpty()) {
         pack.in()
-            .error(
-                spot,
-                "the stock has no formation " + Nodes.shown(name),
-                String.join(", ", known),
-                Nearest.to(name, known).orElse(""));
+            .error(spot, PackMistakes.UNKNOWN_FORMATION.with(name, known, Nearest.to(name, known)));
       } else if (found.contains(formation.get())) {
-        pack.in()
-            .error(
-                spot,
-                "formation " + Nodes.shown(name) + " is listed twice",
-                "each formation once",
-                "");
+        pack.in().error(spot, PackMistakes.FORMATION_TWICE.with(name));
       } else {
         found.add(formation.get());
       }
@@ -56,9 +46,8 @@ final class Formations {
       if (!known.contains(risk.formation())) {
         in.error(
             in.spot(risk, PackTable.RISK_FORMATION),
-            "the stock has no formation " + Nodes.shown(risk.formation()),
-            String.join(", ", known),
-            Nearest.to(risk.formation(), known).orElse(""));
+            PackMistakes.UNKNOWN_FORMATION.with(
+                risk.formation(), known, Nearest.to(risk.formation(), known)));
       }
     }
   }

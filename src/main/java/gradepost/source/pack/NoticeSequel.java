@@ -4,7 +4,7 @@ import gradepost.pack.TemporaryRestriction;
 import gradepost.pack.TemporaryRestriction.Status;
 import gradepost.route.Board;
 import gradepost.source.route.SpeedTables;
-import gradepost.units.MomentStyle;
+import gradepost.text.Mistake;
 import gradepost.yaml.Problem;
 import gradepost.yaml.Reader;
 import gradepost.yaml.Severity;
@@ -12,7 +12,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.stream.Collectors;
 
 /**
  * What only shows beside the restriction that a notice goes on from: boards that it forgets, and a
@@ -46,17 +45,8 @@ final class NoticeSequel {
   /** Left out it may mean "as before" or "taken away"; a driver may be told neither by a guess. */
   private void boards(TemporaryRestriction then, TemporaryRestriction notice) {
     if (!in.says(notice, SpeedTables.BOARDS)) {
-      String stood =
-          then.boards().stream()
-              .map(NoticeSequel::inWords)
-              .distinct()
-              .collect(Collectors.joining(", "));
-      in.error(
-          in.spot(notice),
-          "%s had boards (%s), and this notice does not say what becomes of them"
-              .formatted(notice.reference(), stood),
-          "boards: those that stand from now, or none where nothing stands at the lineside",
-          "");
+      List<String> stood = then.boards().stream().map(NoticeSequel::inWords).distinct().toList();
+      in.error(in.spot(notice), PackMistakes.BOARDS_LEFT_OPEN.with(notice.reference(), stood));
     }
   }
 
@@ -69,12 +59,8 @@ final class NoticeSequel {
             changed ->
                 in.error(
                     in.spot(notice, SpeedTables.CHANGED_FROM),
-                    "%s ended %s and changes only later: nothing says what is in force between"
-                        .formatted(
-                            notice.reference(),
-                            MomentStyle.MOMENT.format(then.until().orElseThrow())),
-                    "changed-from no later than that end; or impose it again",
-                    ""));
+                    PackMistakes.GAP_BEFORE_A_CHANGE.with(
+                        notice.reference(), then.until().orElseThrow())));
   }
 
   private static String inWords(Board board) {
@@ -87,15 +73,15 @@ final class NoticeSequel {
             .filter(n -> n.status() != Status.WITHDRAWN)
             .map(TemporaryRestriction::reference)
             .toList();
-    String some = String.join(", ", standing.stream().limit(NAMED).toList());
-    String more = standing.size() > NAMED ? " and %d more".formatted(standing.size() - NAMED) : "";
-    in.add(
-        new Problem(
-            in.spot(notice, SpeedTables.REFERENCE),
-            Severity.WARNING,
-            notice.reference()
-                + " is withdrawn, and no file of the pack has it: nothing changes by it",
-            standing.isEmpty() ? "" : "one of " + some + more,
-            ""));
+    String reference = notice.reference();
+    List<String> some = standing.stream().limit(NAMED).toList();
+    Mistake mistake =
+        standing.isEmpty()
+            ? PackMistakes.WITHDRAWS_NOTHING.with(reference)
+            : standing.size() > NAMED
+                ? PackMistakes.WITHDRAWS_ANOTHER_OF_MANY.with(
+                    reference, some, standing.size() - NAMED)
+                : PackMistakes.WITHDRAWS_ANOTHER.with(reference, some);
+    in.add(Problem.of(in.spot(notice, SpeedTables.REFERENCE), Severity.WARNING, mistake));
   }
 }

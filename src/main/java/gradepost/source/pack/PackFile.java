@@ -16,9 +16,9 @@ import gradepost.stock.Formation;
 import gradepost.stock.LoadCase;
 import gradepost.stock.Stock;
 import gradepost.task.Assignment;
-import gradepost.units.MomentStyle;
 import gradepost.yaml.Problem;
 import gradepost.yaml.Problems;
+import gradepost.yaml.Severity;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -98,16 +98,11 @@ public record PackFile(
           .ifPresent(
               changed ->
                   out.add(
-                      Problem.error(
+                      Problem.of(
                           origins.spot(notice, SpeedTables.CHANGED_FROM.name()),
-                          "%s changes only from %s, but the pack is valid from %s"
-                              .formatted(
-                                  notice.reference(),
-                                  MomentStyle.MOMENT.format(changed),
-                                  MomentStyle.MOMENT.format(issue.validFrom())),
-                          "a pack valid from that hour or later",
-                          "reissue --valid-from '%s'"
-                              .formatted(MomentStyle.MOMENT.format(changed)))));
+                          Severity.ERROR,
+                          PackMistakes.CHANGES_AFTER_THE_START.with(
+                              notice.reference(), changed, issue.validFrom()))));
     }
     return new Problems(out);
   }

@@ -7,6 +7,7 @@ import gradepost.route.Route;
 import gradepost.route.audit.CantLimits;
 import gradepost.source.file.FileHeading;
 import gradepost.source.file.FileKind;
+import gradepost.source.file.FileMistakes;
 import gradepost.source.file.FileNames;
 import gradepost.source.file.Input;
 import gradepost.source.file.SourceFiles;
@@ -24,11 +25,11 @@ import gradepost.source.stock.StockTable;
 import gradepost.stock.Stock;
 import gradepost.units.PrintedText;
 import gradepost.yaml.Key;
-import gradepost.yaml.Nodes;
 import gradepost.yaml.Problem;
 import gradepost.yaml.Problems;
 import gradepost.yaml.Reader;
 import gradepost.yaml.Reading;
+import gradepost.yaml.Severity;
 import gradepost.yaml.SourcePosition;
 import gradepost.yaml.Values;
 import java.util.ArrayList;
@@ -85,9 +86,7 @@ public final class PackReader {
             why ->
                 in.error(
                     new SourcePosition(in.file(), 1, 1),
-                    "the name of the file, which is printed on the papers, " + why,
-                    PrintedText.ALLOWED,
-                    ""));
+                    PackMistakes.NAME_NOT_PRINTABLE.with(why, PrintedText.ALLOWED)));
     Optional<Values> opened =
         FileHeading.load(content, in)
             .filter(root -> FileHeading.isKind(root, FileKind.PACK, in))
@@ -189,11 +188,7 @@ public final class PackReader {
     boolean wanted =
         values.find(PackTable.PAPERS).filter(p -> p.contains(PaperKind.SIGN_OFF)).isPresent();
     if (wanted && policy.isPresent() && policy.get().signOff().isEmpty()) {
-      values.error(
-          PackTable.PAPERS,
-          "sign-off papers are wanted, and the policy has no rules for them",
-          "a policy with the group sign-off",
-          "");
+      values.error(PackTable.PAPERS, PackMistakes.NO_RULES_FOR_SIGN_OFF);
     }
   }
 
@@ -238,15 +233,11 @@ public final class PackReader {
                   fromFiles.and(
                       new Problems(
                           List.of(
-                              Problem.error(
+                              Problem.of(
                                   spot,
-                                  "the reference %s stands in %s too, on %s"
-                                      .formatted(
-                                          Nodes.shown(notice.reference()),
-                                          there.file(),
-                                          there.inWords()),
-                                  "each reference once",
-                                  "")))));
+                                  Severity.ERROR,
+                                  PackMistakes.REFERENCE_TWICE.with(
+                                      notice.reference(), there.file(), there))))));
     }
   }
 
@@ -272,9 +263,10 @@ public final class PackReader {
     if (tidy.isEmpty()) {
       in.error(
           spot,
-          "the file " + Nodes.shown(reference) + " is not named as seen from this one",
-          "a relative name with slashes, such as ../stock/unit.yaml",
-          reference.contains("\\") && !reference.contains(":") ? reference.replace('\\', '/') : "");
+          PackMistakes.NAME_NOT_RELATIVE.with(
+              reference,
+              Optional.of(reference.replace('\\', '/'))
+                  .filter(r -> reference.contains("\\") && !reference.contains(":"))));
       return Optional.empty();
     }
     String name = FileNames.seenFrom(in.file(), tidy.get());
@@ -283,7 +275,7 @@ public final class PackReader {
         content.match(
             there -> Optional.of(there.bytes()),
             unreadable -> {
-              in.error(spot, "the file " + name + " cannot be read: " + unreadable.why(), "", "");
+              in.error(spot, FileMistakes.NAMED_UNREADABLE.with(name, unreadable));
               return Optional.empty();
             });
     if (held.isEmpty()) {

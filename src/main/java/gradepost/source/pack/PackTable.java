@@ -311,7 +311,7 @@ public final class PackTable {
         VALID_TO,
         (from, to) -> {
           if (!to.isAfter(from)) {
-            v.error(VALID_TO, "valid-to is not after valid-from", "valid-from, then valid-to", "");
+            v.error(VALID_TO, PackMistakes.VALID_TO_BEFORE_VALID_FROM);
           }
         });
     Common.whenBoth(
@@ -320,7 +320,7 @@ public final class PackTable {
         ISSUED,
         (known, issued) -> {
           if (known.isAfter(issued)) {
-            v.error(KNOWN_UP_TO, "known-up-to is after issued", "known-up-to, then issued", "");
+            v.error(KNOWN_UP_TO, PackMistakes.KNOWN_AFTER_ISSUED);
           }
         });
   }

@@ -1,0 +1,114 @@
+package gradepost.source.pack;
+
+import gradepost.source.route.LineHoles;
+import gradepost.source.route.LineHoles.Place;
+import gradepost.text.Hole;
+import gradepost.text.Mistake;
+import gradepost.text.Mistakes;
+import gradepost.text.Mistakes.Four;
+import gradepost.text.Mistakes.One;
+import gradepost.text.Mistakes.Three;
+import gradepost.text.Mistakes.Two;
+import gradepost.units.MomentStyle;
+import gradepost.yaml.Holes;
+import gradepost.yaml.SourcePosition;
+import gradepost.yaml.ValueType;
+import java.time.LocalDateTime;
+import java.util.Collection;
+import java.util.Optional;
+
+/**
+ * What can be wrong with a pack and between its files. Its sentences stand in {@code
+ * mistakes.properties}.
+ */
+final class PackMistakes {
+  private static final Mistakes MISTAKES = Mistakes.beside(PackMistakes.class);
+
+  static final Three<String, Collection<String>, Optional<String>> UNKNOWN_DIRECTION =
+      MISTAKES.declare(
+          "unknown-direction", Holes.quoted("name"), Hole.list("known"), Hole.perhaps("near"));
+  static final Three<String, Collection<String>, Optional<String>> UNKNOWN_RUNNING_LINE =
+      MISTAKES.declare(
+          "unknown-running-line", Holes.quoted("name"), Hole.list("known"), Hole.perhaps("near"));
+  static final Three<String, Collection<String>, Optional<String>> UNKNOWN_JUNCTION =
+      MISTAKES.declare(
+          "unknown-junction", Holes.quoted("name"), Hole.list("known"), Hole.perhaps("near"));
+  static final Three<String, Collection<String>, Optional<String>> UNKNOWN_STATION =
+      MISTAKES.declare(
+          "unknown-station", Holes.quoted("name"), Hole.list("known"), Hole.perhaps("near"));
+  static final One<String> NO_JUNCTIONS = MISTAKES.declare("no-junctions", Holes.quoted("name"));
+  static final Four<String, Collection<String>, Optional<String>, String> UNKNOWN_WAY =
+      MISTAKES.declare(
+          "unknown-way",
+          Holes.quoted("name"),
+          Hole.list("known"),
+          Hole.perhaps("near"),
+          Hole.word("junction"));
+  static final Four<String, Collection<String>, Optional<String>, String> UNKNOWN_PLATFORM =
+      MISTAKES.declare(
+          "unknown-platform",
+          Holes.quoted("name"),
+          Hole.list("known"),
+          Hole.perhaps("near"),
+          Hole.word("station"));
+  static final Two<String, String> LINE_NOT_SIGNALLED =
+      MISTAKES.declare("line-not-signalled", Hole.word("direction"), Hole.word("line"));
+  static final Two<String, String> JUNCTION_FOR_OTHERS =
+      MISTAKES.declare("junction-for-others", Hole.word("junction"), Hole.word("direction"));
+  static final One<ValueType<?>> NO_DWELL = MISTAKES.declare("no-dwell", Holes.kind("allowed"));
+  static final Three<String, String, String> PLATFORM_NOT_REACHED =
+      MISTAKES.declare(
+          "platform-not-reached",
+          Hole.word("platform"),
+          Hole.word("station"),
+          Hole.word("direction"));
+  static final Three<String, String, String> CALLS_OUT_OF_ORDER =
+      MISTAKES.declare(
+          "calls-out-of-order", Hole.word("later"), Hole.word("earlier"), Hole.word("direction"));
+  static final Three<String, Place, Place> LINES_LEAVE_A_GAP =
+      MISTAKES.declare(
+          "lines-leave-a-gap",
+          Hole.word("direction"),
+          LineHoles.place("from"),
+          LineHoles.place("to"));
+  static final Three<String, Collection<String>, Optional<String>> UNKNOWN_FORMATION =
+      MISTAKES.declare(
+          "unknown-formation", Holes.quoted("formation"), Hole.list("known"), Hole.perhaps("near"));
+  static final One<String> FORMATION_TWICE =
+      MISTAKES.declare("formation-twice", Holes.quoted("formation"));
+  static final Two<String, Collection<String>> BOARDS_LEFT_OPEN =
+      MISTAKES.declare("boards-left-open", Hole.word("notice"), Hole.list("boards"));
+  static final Two<String, LocalDateTime> GAP_BEFORE_A_CHANGE =
+      MISTAKES.declare(
+          "gap-before-a-change",
+          Hole.word("notice"),
+          new Hole<>("ended", MomentStyle.MOMENT::format));
+  static final One<String> WITHDRAWS_NOTHING =
+      MISTAKES.declare("withdraws-nothing", Hole.word("notice"));
+  static final Two<String, Collection<String>> WITHDRAWS_ANOTHER =
+      MISTAKES.declare("withdraws-another", Hole.word("notice"), Hole.list("standing"));
+  static final Three<String, Collection<String>, Integer> WITHDRAWS_ANOTHER_OF_MANY =
+      MISTAKES.declare(
+          "withdraws-another-of-many",
+          Hole.word("notice"),
+          Hole.list("standing"),
+          Hole.count("more"));
+  static final Three<String, LocalDateTime, LocalDateTime> CHANGES_AFTER_THE_START =
+      MISTAKES.declare(
+          "changes-after-the-start",
+          Hole.word("notice"),
+          new Hole<>("changed", MomentStyle.MOMENT::format),
+          new Hole<>("from", MomentStyle.MOMENT::format));
+  static final Two<String, String> NAME_NOT_PRINTABLE =
+      MISTAKES.declare("name-not-printable", Hole.word("why"), Hole.word("allowed"));
+  static final Mistake NO_RULES_FOR_SIGN_OFF = MISTAKES.declare("no-rules-for-sign-off");
+  static final Three<String, String, SourcePosition> REFERENCE_TWICE =
+      MISTAKES.declare(
+          "reference-twice", Holes.quoted("reference"), Hole.word("file"), Holes.line("line"));
+  static final Two<String, Optional<String>> NAME_NOT_RELATIVE =
+      MISTAKES.declare("name-not-relative", Holes.quoted("file"), Hole.perhaps("near"));
+  static final Mistake VALID_TO_BEFORE_VALID_FROM = MISTAKES.declare("valid-to-before-valid-from");
+  static final Mistake KNOWN_AFTER_ISSUED = MISTAKES.declare("known-after-issued");
+
+  private PackMistakes() {}
+}
