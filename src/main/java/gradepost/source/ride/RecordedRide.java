@@ -7,7 +7,6 @@ import gradepost.source.ride.RideReader.Cell;
 import gradepost.stock.Notch;
 import gradepost.units.Parsed;
 import gradepost.units.QuantityKind;
-import gradepost.yaml.Nodes;
 import gradepost.yaml.Reader;
 import gradepost.yaml.SourcePosition;
 import java.util.ArrayList;
@@ -87,7 +86,7 @@ final class RecordedRide {
       out.add(new Sample(start + run, v.get(), p, n));
     }
     if (in.count() == 0 && out.size() < 2) {
-      in.error(new SourcePosition(in.file(), 2, 1), "there is one sample only", "two at least", "");
+      in.error(new SourcePosition(in.file(), 2, 1), RideMistakes.ONE_SAMPLE);
     }
     return in.count() > 0 ? Optional.empty() : Optional.of(new Ride.Recorded(out));
   }
@@ -96,27 +95,19 @@ final class RecordedRide {
     if (speedMps > STANDS_MPS) {
       in.error(
           cell.spot(),
-          "the export does not begin with the train at a stand",
-          "a first line at the stop mark of "
-              + plan.assignment().calls().get(0).station().name()
-              + ", speed 0",
-          "");
+          RideMistakes.NOT_AT_A_STAND.with(plan.assignment().calls().get(0).station().name()));
     }
   }
 
   private void check(Cell distance, double runM, double lastM, Cell speed, double speedMps) {
     if (runM < lastM - BACK_M) {
-      in.error(distance.spot(), "the distance goes back", "distances that do not fall", "");
+      in.error(distance.spot(), RideMistakes.DISTANCE_GOES_BACK);
     }
     if (runM > plan.assignment().path().lengthM()) {
-      in.error(
-          distance.spot(),
-          "the distance is past the end of the route",
-          "the distance run since the first line",
-          "");
+      in.error(distance.spot(), RideMistakes.PAST_THE_END);
     }
     if (speedMps > FASTEST_MPS) {
-      in.error(speed.spot(), "the speed is out of range", "up to 540 km/h", "");
+      in.error(speed.spot(), RideMistakes.TOO_FAST);
     }
   }
 
@@ -124,20 +115,17 @@ final class RecordedRide {
   private <Q> double unit(Cell heading, QuantityKind<Q> kind, String example) {
     String name = RideReader.plain(heading.text().replaceAll("\\(.*\\)", ""));
     Matcher m = UNIT.matcher(heading.text());
-    String allowed = "%s, as in %s (%s)".formatted(kind.allowed(), name, example);
     if (!m.matches()) {
       in.error(
-          heading.spot(),
-          "the heading " + Nodes.shown(heading.text()) + " has no unit",
-          allowed,
-          "%s (%s)".formatted(name, example));
+          heading.spot(), RideMistakes.NO_UNIT.with(heading.text(), kind.allowed(), name, example));
       return 1;
     }
     Optional<Parsed.Ok<Q>> one = kind.parse("1 " + m.group(1).strip()).ok();
     if (one.isPresent()) {
       return kind.si(one.get().value());
     }
-    in.error(heading.spot(), "the unit " + Nodes.shown(m.group(1)) + " is not known", allowed, "");
+    in.error(
+        heading.spot(), RideMistakes.UNKNOWN_UNIT.with(m.group(1), kind.allowed(), name, example));
     return 1;
   }
 
@@ -149,10 +137,8 @@ final class RecordedRide {
     in.error(
         cell.spot(),
         cell.text().isBlank()
-            ? name + " is empty"
-            : name + " " + Nodes.shown(cell.text()) + " is not a number",
-        "a number, not negative, in the unit of the heading",
-        "");
+            ? RideMistakes.EMPTY_NUMBER.with(name)
+            : RideMistakes.NO_NUMBER.with(name, cell.text()));
     return Optional.empty();
   }
 
@@ -170,9 +156,9 @@ final class RecordedRide {
     }
     in.error(
         cell.spot(),
-        text.isBlank() ? "notch is empty" : "notch " + Nodes.shown(text) + " is not known",
-        "off, 0 to " + names.size() + ", or " + String.join(", ", names),
-        "");
+        text.isBlank()
+            ? RideMistakes.EMPTY_NOTCH.with(names.size(), names)
+            : RideMistakes.UNKNOWN_NOTCH.with(text, names.size(), names));
     return Optional.empty();
   }
 }

@@ -2,12 +2,12 @@ package gradepost.source.ride;
 
 import gradepost.plan.Plan;
 import gradepost.ride.Ride;
+import gradepost.source.file.FileMistakes;
 import gradepost.source.file.SourceFiles;
 import gradepost.source.file.SourceFiles.Content;
 import gradepost.source.route.RouteFrame;
 import gradepost.source.table.CsvText;
 import gradepost.units.Nearest;
-import gradepost.yaml.Nodes;
 import gradepost.yaml.Reader;
 import gradepost.yaml.Reading;
 import gradepost.yaml.SourcePosition;
@@ -44,11 +44,7 @@ public final class RideReader {
     return content.match(
         held -> read(held.bytes()),
         unreadable -> {
-          in.error(
-              new SourcePosition(in.file(), 1, 1),
-              "the file cannot be read: " + unreadable.why(),
-              "",
-              "");
+          in.error(new SourcePosition(in.file(), 1, 1), FileMistakes.UNREADABLE.with(unreadable));
           return new Reading.Rejected<>(in.problems());
         });
   }
@@ -58,9 +54,7 @@ public final class RideReader {
     if (in.count() == 0 && rows.size() < 2) {
       in.error(
           new SourcePosition(in.file(), 1, 1),
-          rows.isEmpty() ? "the file is empty" : "the file has a line of headings only",
-          "a line of headings, then a line for each approach or sample",
-          "");
+          rows.isEmpty() ? RideMistakes.EMPTY_FILE : RideMistakes.HEADINGS_ONLY);
     }
     Optional<Ride> ride = in.count() > 0 ? Optional.empty() : read(rows);
     return Reading.of(ride.filter(r -> in.count() == 0), in.problems());
@@ -71,11 +65,7 @@ public final class RideReader {
     try {
       text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
     } catch (CharacterCodingException e) {
-      in.error(
-          new SourcePosition(in.file(), 1, 1),
-          "the file is not in UTF-8",
-          "plain CSV in UTF-8",
-          "");
+      in.error(new SourcePosition(in.file(), 1, 1), RideMistakes.NOT_UTF_8);
       return List.of();
     }
     boolean marked = !text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK;
@@ -85,8 +75,7 @@ public final class RideReader {
             .toList();
     if (!rows.isEmpty() && text.chars().filter(c -> c == '"').count() % 2 == 1) {
       List<Cell> last = rows.get(rows.size() - 1);
-      in.error(
-          last.get(last.size() - 1).spot(), "a quotation mark is not closed", "a second one", "");
+      in.error(last.get(last.size() - 1).spot(), RideMistakes.OPEN_QUOTATION);
     }
     return rows;
   }
@@ -103,9 +92,9 @@ public final class RideReader {
       if (row.size() != headings.size()) {
         in.error(
             row.get(0).spot(),
-            "the line has " + row.size() + (row.size() == 1 ? " cell" : " cells"),
-            headings.size() + ", as many as there are headings",
-            "");
+            row.size() == 1
+                ? RideMistakes.ONE_CELL.with(headings.size())
+                : RideMistakes.OTHER_NUMBER_OF_CELLS.with(row.size(), headings.size()));
       }
     }
     if (in.count() > 0) {
@@ -132,22 +121,15 @@ public final class RideReader {
         in.error(
             heading.spot(),
             heading.text().isBlank()
-                ? "a column has no heading"
-                : "there is no column " + Nodes.shown(heading.text()),
-            String.join(", ", known),
-            Nearest.to(name, known).orElse(""));
+                ? RideMistakes.NO_HEADING.with(known)
+                : RideMistakes.UNKNOWN_COLUMN.with(heading.text(), known, Nearest.to(name, known)));
       } else if (out.putIfAbsent(name, i) != null) {
-        in.error(
-            heading.spot(), "the column " + Nodes.shown(name) + " stands twice", "each once", "");
+        in.error(heading.spot(), RideMistakes.COLUMN_TWICE.with(name));
       }
     }
     for (String name : needed) {
       if (!out.containsKey(name)) {
-        in.error(
-            headings.get(0).spot(),
-            "the column " + Nodes.shown(name) + " is missing",
-            String.join(", ", known),
-            "");
+        in.error(headings.get(0).spot(), RideMistakes.COLUMN_MISSING.with(name, known));
       }
     }
     return out;

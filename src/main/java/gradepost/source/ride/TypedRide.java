@@ -7,9 +7,9 @@ import gradepost.ride.Ride.Observed;
 import gradepost.route.Path;
 import gradepost.route.place.Location;
 import gradepost.source.ride.RideReader.Cell;
+import gradepost.source.route.LineHoles.Place;
 import gradepost.units.Mileage;
 import gradepost.units.QuantityKind;
-import gradepost.yaml.Nodes;
 import gradepost.yaml.Reader;
 import gradepost.yaml.SourcePosition;
 import java.util.ArrayList;
@@ -64,20 +64,12 @@ final class TypedRide {
       int number = approach.get().number();
       Cell before = seen.putIfAbsent(number, first);
       if (before != null) {
-        in.error(
-            first.spot(),
-            "approach %d stands twice, first on %s".formatted(number, before.spot().inWords()),
-            "each approach once",
-            "");
+        in.error(first.spot(), RideMistakes.APPROACH_TWICE.with(number, before.spot()));
       }
       out.add(observed(approach.get(), name -> cell(row, columns, name)));
     }
     if (in.count() == 0 && out.stream().allMatch(TypedRide::empty)) {
-      in.error(
-          new SourcePosition(in.file(), 1, 1),
-          "nothing was filled in",
-          "one observation at least",
-          "");
+      in.error(new SourcePosition(in.file(), 1, 1), RideMistakes.NOTHING_FILLED_IN);
     }
     return in.count() > 0 ? Optional.empty() : Optional.of(new Ride.Typed(out));
   }
@@ -107,10 +99,8 @@ final class TypedRide {
       in.error(
           cell.spot(),
           cell.text().isBlank()
-              ? "the approach is empty"
-              : "there is no approach " + Nodes.shown(cell.text()),
-          "a number from 1 to " + last,
-          "");
+              ? RideMistakes.NO_APPROACH.with(last)
+              : RideMistakes.UNKNOWN_APPROACH.with(cell.text(), last));
     }
     return found;
   }
@@ -118,11 +108,15 @@ final class TypedRide {
   private Observed observed(Approach a, Function<String, Optional<Cell>> cells) {
     for (String name : List.of(BRAKED, SPEED, PRESSURE)) {
       if (a.brakingPointM().isEmpty()) {
-        cells.apply(name).ifPresent(c -> notOf(c, name, a, "needs no brake"));
+        cells
+            .apply(name)
+            .ifPresent(c -> in.error(c.spot(), RideMistakes.NEEDS_NO_BRAKE.with(name, a.number())));
       }
     }
     if (!a.target().isStop()) {
-      cells.apply(STOP).ifPresent(c -> notOf(c, STOP, a, "is no stop"));
+      cells
+          .apply(STOP)
+          .ifPresent(c -> in.error(c.spot(), RideMistakes.IS_NO_STOP.with(STOP, a.number())));
     }
     return new Observed(
         a.number(),
@@ -140,20 +134,14 @@ final class TypedRide {
         cells.apply(FORBIDDEN).flatMap(this::count));
   }
 
-  private void notOf(Cell cell, String name, Approach a, String why) {
-    in.error(
-        cell.spot(),
-        "%s is given for approach %d, which %s".formatted(name, a.number(), why),
-        "an empty cell",
-        "");
-  }
-
   private <Q> Optional<Q> quantity(Cell cell, String name, QuantityKind<Q> kind) {
     return kind.parse(cell.text())
         .match(
             ok -> Optional.of(ok.value()),
             bad -> {
-              in.error(cell.spot(), name + " " + bad.what(), bad.allowed(), bad.maybe());
+              in.error(
+                  cell.spot(),
+                  RideMistakes.NO_QUANTITY.with(name, bad.what(), bad.allowed(), bad.maybe()));
               return Optional.empty();
             });
   }
@@ -184,9 +172,8 @@ final class TypedRide {
     if (found.isEmpty()) {
       in.error(
           cell.spot(),
-          "%s %s is not on approach %d".formatted(BRAKED, Nodes.shown(cell.text()), a.number()),
-          "a mileage from %s to %s".formatted(path.text(from), path.text(to)),
-          "");
+          RideMistakes.NOT_ON_THE_APPROACH.with(
+              BRAKED, cell.text(), a.number(), Place.of(path, from), Place.of(path, to)));
     }
     return found;
   }
@@ -204,12 +191,9 @@ final class TypedRide {
       boolean length = QuantityKind.LENGTH.parse(cell.text()).isOk();
       in.error(
           cell.spot(),
-          STOP
-              + " "
-              + Nodes.shown(cell.text())
-              + (length ? " does not say which way" : " is not known"),
-          "at mark, or a length with short or past, such as 3 yd short",
-          length ? cell.text() + " short or " + cell.text() + " past" : "");
+          length
+              ? RideMistakes.NO_SIDE_OF_THE_MARK.with(STOP, cell.text(), cell.text())
+              : RideMistakes.NO_STOP_ERROR.with(STOP, cell.text()));
       return Optional.empty();
     }
     double sign = m.group(2).equals("short") ? 1 : -1;
@@ -229,11 +213,7 @@ final class TypedRide {
     } else if (cell.text().matches("\\d{1,3}")) {
       return Optional.of(Integer.parseInt(cell.text()));
     }
-    in.error(
-        cell.spot(),
-        FORBIDDEN + " " + Nodes.shown(cell.text()) + " is no count",
-        "none, or how many there were",
-        "");
+    in.error(cell.spot(), RideMistakes.NO_COUNT.with(FORBIDDEN, cell.text()));
     return Optional.empty();
   }
 }

@@ -1,0 +1,102 @@
+package gradepost.source.ride;
+
+import gradepost.source.route.LineHoles;
+import gradepost.source.route.LineHoles.Place;
+import gradepost.text.Hole;
+import gradepost.text.Mistake;
+import gradepost.text.Mistakes;
+import gradepost.text.Mistakes.Five;
+import gradepost.text.Mistakes.Four;
+import gradepost.text.Mistakes.One;
+import gradepost.text.Mistakes.Three;
+import gradepost.text.Mistakes.Two;
+import gradepost.yaml.Holes;
+import gradepost.yaml.SourcePosition;
+import java.util.Collection;
+import java.util.Optional;
+
+/**
+ * What can be wrong with what was observed of a ride. Its sentences stand in {@code
+ * mistakes.properties}.
+ */
+final class RideMistakes {
+  private static final Mistakes MISTAKES = Mistakes.beside(RideMistakes.class);
+
+  static final Mistake ONE_SAMPLE = MISTAKES.declare("one-sample");
+  static final One<String> NOT_AT_A_STAND =
+      MISTAKES.declare("not-at-a-stand", Hole.word("station"));
+  static final Mistake DISTANCE_GOES_BACK = MISTAKES.declare("distance-goes-back");
+  static final Mistake PAST_THE_END = MISTAKES.declare("past-the-end");
+  static final Mistake TOO_FAST = MISTAKES.declare("too-fast");
+  static final Four<String, String, String, String> NO_UNIT =
+      MISTAKES.declare(
+          "no-unit",
+          Holes.quoted("heading"),
+          Hole.word("units"),
+          Hole.word("column"),
+          Hole.word("example"));
+  static final Four<String, String, String, String> UNKNOWN_UNIT =
+      MISTAKES.declare(
+          "unknown-unit",
+          Holes.quoted("unit"),
+          Hole.word("units"),
+          Hole.word("column"),
+          Hole.word("example"));
+  static final One<String> EMPTY_NUMBER = MISTAKES.declare("empty-number", Hole.word("column"));
+  static final Two<String, String> NO_NUMBER =
+      MISTAKES.declare("no-number", Hole.word("column"), Holes.quoted("text"));
+  static final Two<Integer, Collection<String>> EMPTY_NOTCH =
+      MISTAKES.declare("empty-notch", Hole.count("most"), Hole.list("notches"));
+  static final Three<String, Integer, Collection<String>> UNKNOWN_NOTCH =
+      MISTAKES.declare(
+          "unknown-notch", Holes.quoted("text"), Hole.count("most"), Hole.list("notches"));
+  static final Mistake EMPTY_FILE = MISTAKES.declare("empty-file");
+  static final Mistake HEADINGS_ONLY = MISTAKES.declare("headings-only");
+  static final Mistake NOT_UTF_8 = MISTAKES.declare("not-utf-8");
+  static final Mistake OPEN_QUOTATION = MISTAKES.declare("open-quotation");
+  static final One<Integer> ONE_CELL = MISTAKES.declare("one-cell", Hole.count("headings"));
+  static final Two<Integer, Integer> OTHER_NUMBER_OF_CELLS =
+      MISTAKES.declare("other-number-of-cells", Hole.count("cells"), Hole.count("headings"));
+  static final One<Collection<String>> NO_HEADING =
+      MISTAKES.declare("no-heading", Hole.list("known"));
+  static final Three<String, Collection<String>, Optional<String>> UNKNOWN_COLUMN =
+      MISTAKES.declare(
+          "unknown-column", Holes.quoted("column"), Hole.list("known"), Hole.perhaps("near"));
+  static final One<String> COLUMN_TWICE = MISTAKES.declare("column-twice", Holes.quoted("column"));
+  static final Two<String, Collection<String>> COLUMN_MISSING =
+      MISTAKES.declare("column-missing", Holes.quoted("column"), Hole.list("known"));
+  static final Two<Integer, SourcePosition> APPROACH_TWICE =
+      MISTAKES.declare("approach-twice", Hole.count("approach"), Holes.line("line"));
+  static final Mistake NOTHING_FILLED_IN = MISTAKES.declare("nothing-filled-in");
+  static final One<Integer> NO_APPROACH = MISTAKES.declare("no-approach", Hole.count("last"));
+  static final Two<String, Integer> UNKNOWN_APPROACH =
+      MISTAKES.declare("unknown-approach", Holes.quoted("text"), Hole.count("last"));
+  static final Two<String, Integer> NEEDS_NO_BRAKE =
+      MISTAKES.declare("needs-no-brake", Hole.word("column"), Hole.count("approach"));
+  static final Two<String, Integer> IS_NO_STOP =
+      MISTAKES.declare("is-no-stop", Hole.word("column"), Hole.count("approach"));
+  static final Four<String, String, String, String> NO_QUANTITY =
+      MISTAKES.declare(
+          "no-quantity",
+          Hole.word("column"),
+          Hole.word("fault"),
+          Hole.word("allowed"),
+          Hole.word("near"));
+  static final Five<String, String, Integer, Place, Place> NOT_ON_THE_APPROACH =
+      MISTAKES.declare(
+          "not-on-the-approach",
+          Hole.word("column"),
+          Holes.quoted("text"),
+          Hole.count("approach"),
+          LineHoles.place("from"),
+          LineHoles.place("to"));
+  static final Three<String, String, String> NO_SIDE_OF_THE_MARK =
+      MISTAKES.declare(
+          "no-side-of-the-mark", Hole.word("column"), Holes.quoted("text"), Hole.word("length"));
+  static final Two<String, String> NO_STOP_ERROR =
+      MISTAKES.declare("no-stop-error", Hole.word("column"), Holes.quoted("text"));
+  static final Two<String, String> NO_COUNT =
+      MISTAKES.declare("no-count", Hole.word("column"), Holes.quoted("text"));
+
+  private RideMistakes() {}
+}
