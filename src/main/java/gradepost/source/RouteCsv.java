@@ -11,14 +11,16 @@ import gradepost.source.route.TrackTables;
 import gradepost.source.table.Csv;
 import gradepost.source.table.InlineYaml;
 import gradepost.source.table.ListEdit;
+import gradepost.source.table.TableMistakes;
+import gradepost.source.table.TableRefused;
 import gradepost.units.Nearest;
 import gradepost.yaml.Key;
-import gradepost.yaml.Nodes;
 import gradepost.yaml.ObjectSchema;
 import gradepost.yaml.Problem;
 import gradepost.yaml.Problems;
 import gradepost.yaml.Reader;
 import gradepost.yaml.Reading;
+import gradepost.yaml.Severity;
 import gradepost.yaml.SourcePosition;
 import gradepost.yaml.YamlText;
 import java.nio.charset.StandardCharsets;
@@ -131,13 +133,12 @@ public final class RouteCsv {
         return new Reading.Rejected<>(byRow(reading.problems(), root(edited), csvName));
       }
       if (!rows(root(edited)).equals(rows)) {
-        throw new IllegalArgumentException(
-            "the table cannot be written into the file without loss");
+        throw new TableRefused(TableMistakes.LOSSY);
       }
       return new Reading.Good<>(mark() + edited, Problems.NONE);
-    } catch (IllegalArgumentException e) {
-      Problem problem =
-          Problem.error(new SourcePosition(csvName, 1, 1), String.valueOf(e.getMessage()), "", "");
+    } catch (TableRefused e) {
+      SourcePosition top = new SourcePosition(csvName, 1, 1);
+      Problem problem = Problem.of(top, Severity.ERROR, e.mistake());
       return new Reading.Rejected<>(new Problems(List.of(problem)));
     }
   }
@@ -145,7 +146,7 @@ public final class RouteCsv {
   private static String plain(byte[] csv) {
     String text = new String(csv, StandardCharsets.UTF_8);
     if (text.indexOf('\uFFFD') >= 0) {
-      throw new IllegalArgumentException("the table is not UTF-8");
+      throw new TableRefused(TableMistakes.NOT_UTF_8);
     }
     return text.startsWith("\ufeff") ? text.substring(1) : text;
   }
@@ -153,31 +154,24 @@ public final class RouteCsv {
   /** Rows with a cell for every column, in the order of the key table. */
   private List<List<String>> inColumns(List<List<String>> typed) {
     if (typed.isEmpty()) {
-      throw new IllegalArgumentException("the table has no row of column names");
+      throw new TableRefused(TableMistakes.NO_COLUMN_NAMES);
     }
     List<String> columns = part.columns();
     List<String> head = typed.get(0);
     for (String column : head) {
       if (!columns.contains(column)) {
-        throw new IllegalArgumentException(
-            "there is no column %s; allowed: %s%s"
-                .formatted(
-                    Nodes.shown(column),
-                    String.join(", ", columns),
-                    Nearest.to(column, columns).map(n -> "\n  Maybe " + n).orElse("")));
+        throw new TableRefused(
+            TableMistakes.UNKNOWN_COLUMN.with(column, columns, Nearest.to(column, columns)));
       }
     }
     if (head.stream().distinct().count() < head.size() || head.size() < columns.size()) {
-      throw new IllegalArgumentException(
-          "the columns are %s; allowed: each once of %s"
-              .formatted(String.join(", ", head), String.join(", ", columns)));
+      throw new TableRefused(TableMistakes.OTHER_COLUMNS.with(head, columns));
     }
     List<List<String>> rows = new ArrayList<>();
     for (List<String> row : typed.subList(1, typed.size())) {
       if (row.size() > head.size()) {
-        throw new IllegalArgumentException(
-            "row %d has %d cells; allowed: %d\n  Maybe quotation marks round a cell with a comma"
-                .formatted(rows.size() + 2, row.size(), head.size()));
+        throw new TableRefused(
+            TableMistakes.TOO_MANY_CELLS.with(rows.size() + 2, row.size(), head.size()));
       }
       List<String> cells = new ArrayList<>();
       for (String column : columns) {
@@ -207,9 +201,7 @@ public final class RouteCsv {
         YamlText.compose(column, cell.getBytes(StandardCharsets.UTF_8), problems::add);
     return node.orElseThrow(
         () ->
-            new IllegalArgumentException(
-                "the cell %s under %s is %s"
-                    .formatted(Nodes.shown(cell), column, problems.get(0).what())));
+            new TableRefused(TableMistakes.CELL_WRONG.with(cell, column, problems.get(0).what())));
   }
 
   private String edited(List<List<String>> rows) {
@@ -223,9 +215,7 @@ public final class RouteCsv {
     for (List<String> row : rows) {
       String station = skip == 1 ? row.get(0) : "";
       if (skip == 1 && !byStation.containsKey(station)) {
-        throw new IllegalArgumentException(
-            "there is no station %s; allowed: %s"
-                .formatted(Nodes.shown(station), String.join(", ", byStation.keySet())));
+        throw new TableRefused(TableMistakes.UNKNOWN_STATION.with(station, byStation.keySet()));
       }
       byStation.computeIfAbsent(station, s -> new ArrayList<>()).add(row.subList(skip, row.size()));
     }
@@ -305,14 +295,7 @@ public final class RouteCsv {
           row = i + 2;
         }
       }
-      told.add(
-          new Problem(
-              row == 0 ? problem.spot() : new SourcePosition(csvName, row, 1),
-              problem.severity(),
-              problem.what(),
-              problem.allowed(),
-              problem.maybe(),
-              problem.rule()));
+      told.add(row == 0 ? problem : problem.at(new SourcePosition(csvName, row, 1)));
     }
     return new Problems(told);
   }
@@ -334,8 +317,7 @@ public final class RouteCsv {
     return (MappingNode)
         YamlText.compose(name, text.getBytes(StandardCharsets.UTF_8), p -> {})
             .filter(MappingNode.class::isInstance)
-            .orElseThrow(
-                () -> new IllegalArgumentException("the table cannot be written into the file"));
+            .orElseThrow(() -> new TableRefused(TableMistakes.NOT_WRITABLE));
   }
 
   /** The words of the parts, for a command line. */

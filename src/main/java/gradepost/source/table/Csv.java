@@ -24,7 +24,7 @@ public final class Csv {
   /**
    * Rows that are not wholly blank.
    *
-   * @throws IllegalArgumentException where a quotation mark is not closed, with the line
+   * @throws TableRefused where a quotation mark is not closed, with the line
    */
   public static List<List<String>> rows(String text) {
     List<List<String>> rows = new ArrayList<>();
@@ -62,8 +62,7 @@ public final class Csv {
       }
     }
     if (quoted) {
-      throw new IllegalArgumentException(
-          "the quotation mark opened on line " + opened + " is not closed");
+      throw new TableRefused(TableMistakes.OPEN_QUOTATION.with(opened));
     }
     row.add(cell.toString().strip());
     addUnlessBlank(rows, row);
