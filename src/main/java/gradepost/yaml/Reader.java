@@ -88,12 +88,12 @@ public final class Reader {
   }
 
   /** Adds an error at a node. */
-  public void error(Node node, String what, String allowed, String maybe) {
+  void error(Node node, String what, String allowed, String maybe) {
     error(SourcePosition.of(file, node), what, allowed, maybe);
   }
 
   /** Adds an error at a place. */
-  public void error(SourcePosition spot, String what, String allowed, String maybe) {
+  void error(SourcePosition spot, String what, String allowed, String maybe) {
     problems.add(Problem.error(spot, what, allowed, maybe));
   }
 

@@ -84,7 +84,7 @@ public final class Values {
   }
 
   /** Adds an error at the value of a key. */
-  public void error(Key<?> key, String what, String allowed, String maybe) {
+  void error(Key<?> key, String what, String allowed, String maybe) {
     in.error(spot(key), what, allowed, maybe);
   }
 
