@@ -1,0 +1,179 @@
+package gradepost.drive;
+
+import gradepost.policy.AdhesionCase;
+import gradepost.policy.Policy;
+import gradepost.policy.SafeSide;
+import gradepost.route.Route;
+import gradepost.route.Signal;
+import gradepost.route.place.Direction;
+import gradepost.stock.LoadCase;
+import gradepost.stock.QuadraticResistance;
+import gradepost.stock.Stock;
+import gradepost.task.Assignment;
+import gradepost.units.Pressure;
+import gradepost.units.Speed;
+import gradepost.units.UnitStyle;
+import java.util.List;
+
+/**
+ * A straight line of six kilometres on one gradient, for Mill's unit of four without running
+ * resistance: it coasts at an even speed on the level, so that all of its braking can be worked out
+ * with a pencil.
+ *
+ * <p>Two motor cars of 42 t, 46 t seated, 50 t at most, and two trailers of 30, 35 and 40 t; their
+ * rotating parts are as heavy as 10 % and 4 % of the tare. The brake is stated for the seated load:
+ * 0.85 m/s² at 50 psi, of which the springs take 4; its blocks are alike at every speed. The
+ * electro-pneumatic brake answers after 0.3 s and fills by 20 psi a second.
+ */
+public final class EvenLine {
+  /** Length of the line, m; its first place is 3218.688 m by its mileage. */
+  public static final double LENGTH_M = 6000;
+
+  /** Seated, with what turns: 2 · 46 + 2 · 35 + 2 · 4.2 + 2 · 1.2. */
+  public static final double SEATED_T = 172.8;
+
+  /** The same with the greatest load: 2 · 50 + 2 · 40 + 2 · 4.2 + 2 · 1.2. */
+  public static final double CRUSH_T = 190.8;
+
+  /** The greatest load, 1 m/s more than planned, nine tenths of the force, one brake off. */
+  public static final SafeSide SAFE = new SafeSide(LoadCase.CRUSH, new Speed(1), 0.9, 0.25);
+
+  /** What full service then takes off the crush train: three of four brakes at nine tenths. */
+  public static final double SAFE_MPS2 = 0.85 * SEATED_T / CRUSH_T * 0.9 * 0.75;
+
+  /** What the track takes off it on so much rise. */
+  public static double gravityMps2(double permille, double tonnes, double withTurningT) {
+    return 9.80665 * permille / 1000 * tonnes / withTurningT;
+  }
+
+  /** What a pressure takes off the seated train. */
+  public static double plannedMps2(double psi) {
+    return 0.85 * (psi - 4) / 46;
+  }
+
+  /**
+   * From the demand to a lower speed. Nothing for a while, then the brake grows evenly to its
+   * whole, from there on {@code (v² − u²)/2a}.
+   *
+   * @param deadS until the springs are overcome
+   * @param growsS from there to the whole
+   * @param otherMps2 what the track takes off all the time; negative on a fall
+   */
+  public static double brakedM(
+      double fromMps,
+      double toMps,
+      double deadS,
+      double growsS,
+      double brakeMps2,
+      double otherMps2) {
+    double afterDead = fromMps - otherMps2 * deadS;
+    double afterGrowth = afterDead - otherMps2 * growsS - brakeMps2 * growsS / 2;
+    double both = brakeMps2 + otherMps2;
+    return (fromMps + afterDead) / 2 * deadS
+        + afterDead * growsS
+        - otherMps2 * growsS * growsS / 2
+        - brakeMps2 * growsS * growsS / 6
+        + (afterGrowth * afterGrowth - toMps * toMps) / (2 * both);
+  }
+
+  /** Full service of the electro-pneumatic brake on the safe side, on the level. */
+  public static double safeM(double fromMps, double toMps) {
+    return brakedM(fromMps, toMps, 0.3 + 4 / 20.0, 46 / 20.0, SAFE_MPS2, 0);
+  }
+
+  /** A pressure of it on the seated train, on the level. */
+  public static double plannedM(double psi, double fromMps, double toMps) {
+    return brakedM(fromMps, toMps, 0.3 + 4 / 20.0, (psi - 4) / 20, plannedMps2(psi), 0);
+  }
+
+  public static double pascals(double psi) {
+    return Pressure.ofPsi(psi).pascals();
+  }
+
+  /** Leaning to the safe side as {@link #SAFE} says. */
+  public static Assignment of(double permille) {
+    return of(permille, Mill.policy().adhesion(), SAFE);
+  }
+
+  public static Assignment of(double permille, List<AdhesionCase> cases, SafeSide safe) {
+    return of(permille, MadeUp.with(cases, safe), coasting());
+  }
+
+  public static Assignment of(double permille, Policy policy, Stock stock) {
+    return new RandomLine(
+            UnitStyle.METRIC,
+            LENGTH_M,
+            LENGTH_M,
+            25,
+            List.of(new RandomLine.Slope(0, LENGTH_M, permille)),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(new RandomLine.Halt(100, 200, false), new RandomLine.Halt(5700, 5800, false)),
+            List.of(),
+            stock,
+            policy,
+            stock.formations().get(0),
+            LoadCase.SEATED,
+            Direction.FORWARD)
+        .assignment();
+  }
+
+  private static Stock coasting() {
+    Stock s = Mill.stock();
+    return new Stock(
+        s.name(),
+        s.description(),
+        s.trainClasses(),
+        s.maximum(),
+        s.vehicles(),
+        s.formations(),
+        new QuadraticResistance(0, 0, 0, 0),
+        s.curves(),
+        s.checkRailDragNPerKn(),
+        s.traction(),
+        s.brakeForce(),
+        s.brakes(),
+        s.handleRules());
+  }
+
+  /** The same with signals. */
+  public static Assignment signalled(Assignment a, List<Signal> signals) {
+    Route r = a.route();
+    Route with =
+        new Route(
+            r.name(),
+            r.description(),
+            r.units(),
+            r.forwardName(),
+            r.backwardName(),
+            r.posts(),
+            r.sections(),
+            r.lines(),
+            r.gradients(),
+            r.curves(),
+            r.restrictions(),
+            r.junctions(),
+            r.stations(),
+            signals,
+            r.landmarks(),
+            r.structures(),
+            r.railGaps(),
+            r.lowAdhesion(),
+            r.brakeTests(),
+            r.observations());
+    return new Assignment(
+        with,
+        a.direction(),
+        a.lines(),
+        a.junctionRoutes(),
+        a.calls(),
+        a.stock(),
+        a.formation(),
+        a.load(),
+        a.policy(),
+        a.restrictions());
+  }
+
+  private EvenLine() {}
+}
