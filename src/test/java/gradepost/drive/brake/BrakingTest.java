@@ -1,0 +1,205 @@
+package gradepost.drive.brake;
+
+import static gradepost.drive.EvenLine.pascals;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import gradepost.drive.EvenLine;
+import gradepost.drive.PencilBraking;
+import gradepost.motion.Stepper;
+import gradepost.motion.StopConditions;
+import gradepost.task.Assignment;
+import gradepost.task.Target;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** By hand: the policy's technique turned to one target, on a gauge in bar and in km/h. */
+class BrakingTest {
+  private static final double KMH = 1 / 3.6;
+  private static final Target STAND = new Target.Signal("S 1", 4000);
+  private static final Target BOARD =
+      new Target.Reduction(
+          "curve",
+          Target.Reduction.Kind.PERMANENT,
+          "curve",
+          4000,
+          12,
+          25,
+          Optional.empty(),
+          Optional.empty());
+
+  private static Braking of(double permille, Target target) {
+    Assignment a = EvenLine.of(permille);
+    return Braking.of(a, new TrainModels(a), target);
+  }
+
+  private static void assertAll(double[] actual, double... expected) {
+    assertThat(actual).hasSize(expected.length);
+    for (int i = 0; i < expected.length; i++) {
+      assertThat(actual[i]).as("of " + i).isCloseTo(expected[i], within(1e-6 * expected[i] + 1e-9));
+    }
+  }
+
+  /**
+   * 15 psi for 3 s, 28 psi, 14 psi from 12 mph (19.3 km/h) and 6 psi from 4 mph (6.4 km/h) on; but
+   * 4 + 0.12 · 46 / 0.85 = 10.5 psi, 0.72 bar, to take the usual 0.12 m/s² off.
+   */
+  @Test
+  void toAStand() {
+    Braking b = of(0, STAND);
+    assertThat(b.aimMps()).isZero();
+    assertThat(b.firstPa()).isCloseTo(1.0e5, within(1e-6));
+    assertThat(b.firstHeldS()).isEqualTo(3);
+    assertThat(b.mainPa()).isCloseTo(pascals(28), within(1e-6));
+    assertAll(b.easeAtMps(), 19 * KMH, 6 * KMH);
+    assertAll(b.easePa(), 1.0e5, 0.8e5);
+    assertThat(b.staysOn()).isFalse();
+    assertThat(b.releases()).isFalse();
+  }
+
+  /** 10 ‰ more take 0.092 m/s²: 4 + 0.212 · 46 / 0.85 = 15.47 psi, 1.07 bar. */
+  @Test
+  void onAFallTheEasesAndTheFirstApplicationStillSlowTheTrain() {
+    Braking b = of(-10, STAND);
+    assertAll(b.easePa(), 1.1e5, 1.1e5);
+    assertThat(b.firstPa()).isCloseTo(1.1e5, within(1e-6));
+    assertThat(b.mainPa()).isCloseTo(pascals(28), within(1e-6));
+    assertThat(of(-40, STAND).mainPa()).isEqualTo(of(-40, STAND).firstPa());
+  }
+
+  /**
+   * 2 mph under 12 m/s are 40 km/h; eased to 12 psi 5 mph above (48 km/h), released 1 mph above (42
+   * km/h).
+   */
+  @Test
+  void toALowerSpeed() {
+    Braking b = of(0, BOARD);
+    assertThat(b.aimMps()).isCloseTo(40 * KMH, within(1e-9));
+    assertAll(b.easeAtMps(), 48 * KMH, 42 * KMH);
+    assertAll(b.easePa(), 0.8e5, 0);
+    assertThat(b.releases()).isTrue();
+    assertThat(b.releasedAtMps()).isCloseTo(42 * KMH, within(1e-9));
+  }
+
+  /**
+   * Of gravity 162 / 172.8 reach the train: on 2 ‰ it gathers 0.018, on 5 ‰ 0.046, on 7 ‰ 0.064
+   * m/s². Above 0.02 it is braked as far as a checking application goes, 4 mph under (37 km/h);
+   * above 0.06 the brake stays on.
+   */
+  @Test
+  void whereTheTrainGathersSpeedBehindTheBoardItIsBrakedFurtherOrTheBrakeStaysOn() {
+    assertThat(of(-2, BOARD).aimMps()).isCloseTo(40 * KMH, within(1e-9));
+    assertThat(of(-2, BOARD).staysOn()).isFalse();
+    assertThat(of(-5, BOARD).aimMps()).isCloseTo(37 * KMH, within(1e-9));
+    assertThat(of(-5, BOARD).staysOn()).isFalse();
+    Braking on = of(-7, BOARD);
+    assertThat(on.aimMps()).isCloseTo(40 * KMH, within(1e-9));
+    assertThat(on.staysOn()).isTrue();
+    assertThat(on.releases()).isFalse();
+    assertThat(on.easePa()).hasSize(1).doesNotContain(0);
+  }
+
+  /** Seven tenths of a low one: of 2 m/s 1.4, which is 5 km/h, and not 2 m/s less 2 mph. */
+  @Test
+  void aLowSpeedIsNotBrakedForTooFar() {
+    Target low = new Target.TerminalStep("step", 4000, 2, 10);
+    assertThat(of(0, low).aimMps()).isCloseTo(5 * KMH, within(1e-9));
+  }
+
+  @Test
+  void aReleaseFurtherDownMovesTheAimAsFar() {
+    Assignment a = EvenLine.of(0);
+    TrainModels models = new TrainModels(a);
+    assertThat(Braking.downTo(a, models, BOARD, 41.5 * KMH).aimMps())
+        .isCloseTo(40 * KMH, within(1e-9));
+    assertThat(Braking.downTo(a, models, BOARD, 39 * KMH).aimMps())
+        .isCloseTo(37 * KMH, within(1e-9));
+    // Half of 12 m/s is 21.6 km/h.
+    assertThat(Braking.downTo(a, models, BOARD, 10 * KMH).aimMps())
+        .isCloseTo(22 * KMH, within(1e-9));
+    assertThat(Braking.downTo(a, models, STAND, 1).aimMps()).isZero();
+  }
+
+  private static Braking made() {
+    return new Braking(
+        of(0, STAND).rig(),
+        0,
+        1e5,
+        3,
+        0,
+        2e5,
+        new double[] {6, 2},
+        new double[] {1e5, 0.5e5},
+        false);
+  }
+
+  @Test
+  void aLighterMainApplicationIsNoLighterThanTheFirst() {
+    assertThat(made().withMain(0.9e5).firstPa()).isEqualTo(0.9e5);
+    assertThat(made().withMain(0.9e5).mainPa()).isEqualTo(0.9e5);
+    assertThat(made().withMain(1.5e5).firstPa()).isEqualTo(1e5);
+  }
+
+  /** One that checked the speed stays on for what is added. */
+  @Test
+  void aLongerFirstApplicationIsLongerToo() {
+    Braking longer = made().withFirstHeld(5);
+    assertThat(longer.firstHeldS()).isEqualTo(5);
+    assertThat(longer.onHeldS()).isEqualTo(2);
+    assertThat(longer.withFirstHeld(2).onHeldS()).isZero();
+    assertThat(longer.withFirstHeld(6).onHeldS()).isEqualTo(3);
+  }
+
+  /** Not below one and a half of the next, nor below half of what it was: 3 m/s, and 1 m/s. */
+  @Test
+  void theSpeedOfAnEaseMovesByWholeUnitsAndNotTooFar() {
+    assertAll(made().withEaseMoved(0, 2, 1).easeAtMps(), 8, 2);
+    assertAll(made().withEaseMoved(0, -2, 1).easeAtMps(), 4, 2);
+    assertAll(made().withEaseMoved(0, -5, 1).easeAtMps(), 3, 2);
+    assertAll(made().withEaseMoved(1, -5, 1).easeAtMps(), 6, 1);
+    assertAll(made().withEaseMoved(1, -5, 0.8).easeAtMps(), 6, 1.6);
+  }
+
+  /** Up to the main application's, and to that of the ease before. */
+  @Test
+  void anEaseMayKeepMorePressure() {
+    assertAll(made().withEasePressed(0, 0.3e5).easePa(), 1.3e5, 0.5e5);
+    assertAll(made().withEasePressed(0, 3e5).easePa(), 2e5, 0.5e5);
+    assertAll(made().withEasePressed(1, 0.3e5).easePa(), 1e5, 0.8e5);
+    assertAll(made().withEasePressed(1, 3e5).easePa(), 1e5, 1e5);
+  }
+
+  /** It answers after 0.3 s and empties by 15 psi a second. */
+  @Test
+  void aBrakeThatIsLetGoIsOffWhenItIsEmpty() {
+    assertThat(made().emptyS(pascals(30))).isCloseTo(2.3, within(1e-9));
+  }
+
+  @Test
+  void whereTheBrakeIsOffIsWorkedOutWithoutMovingTheTrain() {
+    Assignment a = EvenLine.of(0);
+    TrainModels models = new TrainModels(a);
+    Stepper stepper = models.plannedStepper();
+    stepper.place(0, 1000, 20);
+    stepper.brake(models.service(), 1e5);
+    stepper.advance(new StopConditions().time(5));
+    double emptyS = 0.3 + 1e5 / pascals(15);
+    double offM = new PencilBraking(20).after(1e5, 5).downTo(1e5, 15).after(0, emptyS).distanceM();
+    assertThat(made().offM(stepper, 15)).isCloseTo(1000 + offM, within(1e-3));
+    assertThat(stepper.timeS()).isEqualTo(5);
+    double atOnceM = new PencilBraking(20).after(1e5, 5).after(0, emptyS).distanceM();
+    assertThat(made().offM(stepper, 25)).isCloseTo(1000 + atOnceM, within(1e-3));
+  }
+
+  /** No brake is kept on for two minutes: 1.0 bar takes 20 m/s off in less, 0.3 bar does not. */
+  @Test
+  void aSpeedThatDoesNotComeIsNotWaitedForLongerThanTwoMinutes() {
+    Assignment a = EvenLine.of(0);
+    TrainModels models = new TrainModels(a);
+    Stepper stepper = models.plannedStepper();
+    stepper.place(0, 1000, 20);
+    stepper.brake(models.service(), 0.3e5);
+    double after = new PencilBraking(20).after(0.3e5, 120).distanceM();
+    assertThat(made().offM(stepper, 10)).isCloseTo(1000 + after, within(1e-3));
+  }
+}
