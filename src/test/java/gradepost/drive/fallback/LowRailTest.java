@@ -1,0 +1,206 @@
+package gradepost.drive.fallback;
+
+import static gradepost.drive.EvenLine.CRUSH_T;
+import static gradepost.drive.EvenLine.SEATED_T;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import gradepost.drive.EvenLine;
+import gradepost.drive.PencilBraking;
+import gradepost.drive.brake.Braking;
+import gradepost.drive.brake.TrainModels;
+import gradepost.drive.leg.ApproachSolution;
+import gradepost.drive.leg.RunStates;
+import gradepost.motion.Stepper;
+import gradepost.plan.Action;
+import gradepost.plan.CaseResult;
+import gradepost.plan.Command;
+import gradepost.plan.Latest;
+import gradepost.plan.Trigger;
+import gradepost.policy.AdhesionCase;
+import gradepost.stock.law.ConstantAdhesion;
+import gradepost.task.Assignment;
+import gradepost.task.Target;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Validation, with a pencil: braking points and last places on a rail that bears a twentieth of the
+ * weight; see {@link EvenLine}.
+ */
+class LowRailTest {
+  private static final double MPS = 20;
+  private static final double STAND_M = 4000;
+  private static final double MU = 0.05;
+  private static final double G = 9.80665;
+  private static final Target STAND = new Target.Signal("S 1", STAND_M);
+  private static final AdhesionCase LOW = new AdhesionCase("low", new ConstantAdhesion(MU), "");
+
+  private final AdhesionCase dry = EvenLine.of(0).policy().plannedAdhesion();
+  private final Assignment assignment = EvenLine.of(0, List.of(dry, LOW), EvenLine.SAFE);
+  private final TrainModels models = new TrainModels(assignment);
+  private final Ladder ladder = new Ladder(assignment, models);
+
+  private ApproachSolution piece(double brakingM, double mps) {
+    Stepper stepper = models.plannedStepper();
+    stepper.place(0, 1000, mps);
+    RunStates line = new RunStates();
+    line.add(stepper.save());
+    return new ApproachSolution(
+        STAND,
+        1000,
+        Optional.empty(),
+        Optional.of(brakingM),
+        Optional.of(brakingM),
+        mps,
+        Optional.of(Braking.of(assignment, models, STAND)),
+        line,
+        List.of(),
+        STAND_M,
+        true);
+  }
+
+  private CaseResult on(AdhesionCase rail, ApproachSolution piece, List<Ladder.Cases> better) {
+    return ladder.on(rail, List.of(piece), STAND, 1, better).get(0).own();
+  }
+
+  /**
+   * Every vehicle with a brake pulls with what its rail bears: 40, 40 and 50 t of it. A cylinder
+   * grows to 33.0 kN within 2.3 s, from 0.5 s on, and each pull only up to that.
+   */
+  private static double safeM(double fromMps) {
+    double fullKn = 0.9 * 0.85 * SEATED_T / 4;
+    double[] bears = {MU * 40 * G, MU * 40 * G, MU * 50 * G};
+    double kn = bears[0] + bears[1] + bears[2];
+    double lostS = 0;
+    for (double b : bears) {
+      lostS += b / kn * (b / fullKn * 2.3) / 2;
+    }
+    double takesS = fromMps * CRUSH_T / kn + lostS;
+    double metres = fromMps * (takesS + 0.5);
+    for (double b : bears) {
+      double grows = b / fullKn * 2.3;
+      double rest = takesS - grows;
+      metres -= b / CRUSH_T * (grows * grows / 6 + grows / 2 * rest + rest * rest / 2);
+    }
+    return metres;
+  }
+
+  @Test
+  void theLastPlaceForFullServiceCountsWhatTheRailBears() {
+    CaseResult low = on(LOW, piece(3000, MPS), List.of());
+    double exact = STAND_M - safeM(MPS + 1);
+    assertThat(low.service().point().orElseThrow().exactM()).isBetween(exact - 0.02, exact + 1e-3);
+  }
+
+  /** On the rail that bears more it was found for a train that comes faster, and is earlier. */
+  @Test
+  void aLastPlaceIsNeverLaterThanOnABetterRail() {
+    List<Ladder.Cases> faster = ladder.on(dry, List.of(piece(2000, 24.9)), STAND, 1, List.of());
+    Latest.Point better = faster.get(0).own().service().point().orElseThrow();
+    ApproachSolution slow = piece(STAND_M - 200, 12);
+    Latest.Point alone = on(LOW, slow, List.of()).service().point().orElseThrow();
+    assertThat(better.exactM()).isLessThan(alone.exactM() - 10);
+    CaseResult low = on(LOW, slow, faster);
+    Latest.Point last = low.service().point().orElseThrow();
+    assertThat(last.exactM()).isEqualTo(better.exactM());
+    assertThat(last.printedM()).isEqualTo(better.printedM());
+    assertThat(last.speedMps()).isEqualTo(better.speedMps());
+    double plannedM = low.plannedM().orElseThrow();
+    assertThat(last.afterPlannedS()).isCloseTo((better.exactM() - plannedM) / 12, within(1e-6));
+    List<Ladder.Cases> slower =
+        ladder.on(dry, List.of(piece(STAND_M - 100, 8)), STAND, 1, List.of());
+    assertThat(on(LOW, slow, slower).service().point().orElseThrow()).isEqualTo(alone);
+  }
+
+  /**
+   * A trailer of 35 t bears 1.758 bar (4 psi for the springs, and 0.05 · 35 · 9.81 kN over 0.80 kN
+   * a psi), on the gauge 1.7: begun so early that this stops it, and within 5 m.
+   */
+  @Test
+  void theBrakingPointIsEarlyAndLightEnoughForTheRail() {
+    double dryM = STAND_M - technique(EvenLine.pascals(28)).distanceM() - 1;
+    CaseResult low = on(LOW, piece(dryM, MPS), List.of());
+    double atM = low.plannedM().orElseThrow();
+    double lightM = technique(1.7e5).distanceM();
+    assertThat(low.mainPressurePa()).isLessThanOrEqualTo(1.7e5 + 1e-6);
+    assertThat(atM).isBetween(STAND_M - lightM - 10, STAND_M - lightM);
+    assertThat((atM + 3218.688) / 10).isCloseTo(Math.rint((atM + 3218.688) / 10), within(1e-6));
+    assertThat(STAND_M - atM - carriedOut(low.actions())).isBetween(-1e-3, 5.0);
+    assertThat(low.actions().get(0).atM()).isEqualTo(atM);
+    assertThat(low.ownRun()).isTrue();
+  }
+
+  /** On the dry rail it is the planned point, with the planned technique. */
+  @Test
+  void onTheRailOfThePlanItIsThePlannedPoint() {
+    CaseResult own = on(dry, piece(3450, MPS), List.of());
+    assertThat(own.plannedM()).hasValue(3450.0);
+    assertThat(own.mainPressurePa()).isCloseTo(EvenLine.pascals(28), within(1e-6));
+    assertThat(carriedOut(own.actions()))
+        .isCloseTo(technique(EvenLine.pascals(28)).distanceM(), within(1e-3));
+  }
+
+  /** No later than planned, though the rail would bear it later. */
+  @Test
+  void itIsNeverLaterThanPlanned() {
+    double early = 3250;
+    CaseResult low = on(LOW, piece(early, MPS), List.of());
+    assertThat(low.plannedM().orElseThrow()).isBetween(early - 10.01, early);
+    assertThat(STAND_M - low.plannedM().orElseThrow() - carriedOut(low.actions()))
+        .isBetween(-1e-3, 5.0);
+  }
+
+  /** 300 m are too few for 20 m/s on such a rail: no place, and nothing that is done there. */
+  @Test
+  void whereNoPlaceWillDoThereIsNone() {
+    Target near = new Target.Signal("S 0", 1300);
+    ApproachSolution p = piece(1100, MPS);
+    ApproachSolution close =
+        new ApproachSolution(
+            near,
+            1000,
+            Optional.empty(),
+            p.exactBrakingM(),
+            p.brakingM(),
+            MPS,
+            p.braking(),
+            p.line(),
+            List.of(),
+            1300,
+            true);
+    CaseResult low = ladder.on(LOW, List.of(close), near, 1, List.of()).get(0).own();
+    assertThat(low.plannedM()).isEmpty();
+    assertThat(low.actions()).isEmpty();
+    assertThat(low.answers()).isEmpty();
+    assertThat(low.protectedM()).isEmpty();
+    assertThat(low.service()).isEqualTo(new Latest.Nowhere(Latest.Reason.APPROACH_TOO_SHORT));
+  }
+
+  /** To a stand from 20 m/s, with the policy's eases on a gauge in bar. */
+  private static PencilBraking technique(double mainPa) {
+    return new PencilBraking(MPS)
+        .after(1.0e5, 3)
+        .downTo(mainPa, 19.0 / 3.6)
+        .downTo(1.0e5, 6.0 / 3.6)
+        .downTo(0.8e5, 0);
+  }
+
+  /** The braking distance of what is printed. */
+  private static double carriedOut(List<Action> actions) {
+    PencilBraking pencil = new PencilBraking(MPS);
+    for (int i = 0; i + 1 < actions.size(); i++) {
+      double pa = ((Command.Brake) actions.get(i).command()).pressurePa();
+      Trigger next = actions.get(i + 1).trigger();
+      if (next instanceof Trigger.After after) {
+        pencil.after(pa, after.seconds());
+      } else if (next instanceof Trigger.SpeedDownTo down) {
+        pencil.downTo(pa, down.speedMps());
+      } else {
+        pencil.downTo(pa, 0);
+      }
+    }
+    return pencil.distanceM();
+  }
+}
