@@ -3,13 +3,19 @@ package gradepost.drive;
 import gradepost.policy.AdhesionCase;
 import gradepost.policy.Policy;
 import gradepost.policy.SafeSide;
+import gradepost.route.BrakeTestPlace;
+import gradepost.route.LowAdhesionSite;
 import gradepost.route.Route;
 import gradepost.route.Signal;
 import gradepost.route.place.Direction;
+import gradepost.route.place.Location;
 import gradepost.stock.LoadCase;
 import gradepost.stock.QuadraticResistance;
+import gradepost.stock.StatedBrakeForce;
 import gradepost.stock.Stock;
+import gradepost.stock.law.CastIronKarwatzki;
 import gradepost.task.Assignment;
+import gradepost.units.Mileage;
 import gradepost.units.Pressure;
 import gradepost.units.Speed;
 import gradepost.units.UnitStyle;
@@ -96,16 +102,43 @@ public final class EvenLine {
   }
 
   public static Assignment of(double permille, List<AdhesionCase> cases, SafeSide safe) {
-    return of(permille, MadeUp.with(cases, safe), coasting());
+    return of(permille, MadeUp.with(cases, safe), coasting(Mill.stock().brakeForce()));
+  }
+
+  /** On one gradient up to a place, and on another behind it. */
+  public static Assignment broken(double before, double atM, double behind) {
+    return line(
+        List.of(new RandomLine.Slope(0, atM, before), new RandomLine.Slope(atM, LENGTH_M, behind)),
+        MadeUp.with(Mill.policy().adhesion(), SAFE),
+        coasting(Mill.stock().brakeForce()));
+  }
+
+  /** On the level, with blocks of cast iron: stated for the same train and deceleration. */
+  public static Assignment castIron() {
+    StatedBrakeForce f = Mill.stock().brakeForce();
+    StatedBrakeForce iron =
+        new StatedBrakeForce(
+            f.meanDeceleration(),
+            f.statedFrom(),
+            f.statedPressure(),
+            f.statedLoad(),
+            f.threshold(),
+            new CastIronKarwatzki(),
+            f.loadCompensated());
+    return of(0, MadeUp.with(Mill.policy().adhesion(), SAFE), coasting(iron));
   }
 
   public static Assignment of(double permille, Policy policy, Stock stock) {
+    return line(List.of(new RandomLine.Slope(0, LENGTH_M, permille)), policy, stock);
+  }
+
+  private static Assignment line(List<RandomLine.Slope> slopes, Policy policy, Stock stock) {
     return new RandomLine(
             UnitStyle.METRIC,
             LENGTH_M,
             LENGTH_M,
             25,
-            List.of(new RandomLine.Slope(0, LENGTH_M, permille)),
+            slopes,
             List.of(),
             List.of(),
             List.of(),
@@ -119,7 +152,7 @@ public final class EvenLine {
         .assignment();
   }
 
-  private static Stock coasting() {
+  private static Stock coasting(StatedBrakeForce force) {
     Stock s = Mill.stock();
     return new Stock(
         s.name(),
@@ -132,13 +165,33 @@ public final class EvenLine {
         s.curves(),
         s.checkRailDragNPerKn(),
         s.traction(),
-        s.brakeForce(),
+        force,
         s.brakes(),
         s.handleRules());
   }
 
   /** The same with signals. */
   public static Assignment signalled(Assignment a, List<Signal> signals) {
+    return with(a, signals, List.of(), List.of());
+  }
+
+  /** The same with poor rail. */
+  public static Assignment slippery(Assignment a, List<LowAdhesionSite> sites) {
+    return with(a, List.of(), sites, List.of());
+  }
+
+  /** The same with places of brake tests. */
+  public static Assignment tested(Assignment a, List<BrakeTestPlace> tests) {
+    return with(a, List.of(), List.of(), tests);
+  }
+
+  /** A place by its distance from where the line begins. */
+  public static Location at(double metres) {
+    return new Location("Lower", new Mileage(3218.688 + metres));
+  }
+
+  private static Assignment with(
+      Assignment a, List<Signal> signals, List<LowAdhesionSite> sites, List<BrakeTestPlace> tests) {
     Route r = a.route();
     Route with =
         new Route(
@@ -159,8 +212,8 @@ public final class EvenLine {
             r.landmarks(),
             r.structures(),
             r.railGaps(),
-            r.lowAdhesion(),
-            r.brakeTests(),
+            sites,
+            tests,
             r.observations());
     return new Assignment(
         with,

@@ -7,6 +7,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import gradepost.drive.EvenLine;
 import gradepost.policy.AdhesionCase;
+import gradepost.route.LowAdhesionSite;
+import gradepost.route.place.Applies;
+import gradepost.route.place.Extent;
 import gradepost.stock.law.AdhesionLaw;
 import gradepost.stock.law.ConstantAdhesion;
 import gradepost.stock.law.CurtiusKniffler;
@@ -70,6 +73,38 @@ class AdhesionLimitedPressureTest {
 
   private static double floor(double bar) {
     return Math.floor(bar * 10) / 10;
+  }
+
+  private static Braking onSites(double siteFromM, double siteToM) {
+    Assignment a =
+        EvenLine.slippery(
+            EvenLine.of(0),
+            List.of(
+                new LowAdhesionSite(
+                    "cutting",
+                    new Extent(EvenLine.at(siteFromM), EvenLine.at(siteToM)),
+                    Applies.EVERYWHERE,
+                    "")));
+    TrainModels models = new TrainModels(a);
+    AdhesionCase usual =
+        new AdhesionCase("damp", new ConstantAdhesion(0.06), "")
+            .withSites(new ConstantAdhesion(0.05));
+    return new AdhesionLimitedPressure(a, models, usual)
+        .lighter(
+            Braking.of(a, models, STAND).withMain(pascals(40)).withEases(NONE), 20, 3000, 4000);
+  }
+
+  /** Of 80 m, the train that begins at 3000 m is on the rail from 2920 m on, up to the target. */
+  @Test
+  void aSiteUnderAnyPartOfTheBrakingCounts() {
+    double usual = floor(mostBar(0.06)) * 1e5;
+    double poor = floor(mostBar(0.05)) * 1e5;
+    assertThat(usual).isGreaterThan(poor + 1);
+    assertThat(onSites(3500, 3520).mainPa()).isCloseTo(poor, within(1e-3));
+    assertThat(onSites(2900, 2921).mainPa()).isCloseTo(poor, within(1e-3));
+    assertThat(onSites(3999, 4100).mainPa()).isCloseTo(poor, within(1e-3));
+    assertThat(onSites(2900, 2919).mainPa()).isCloseTo(usual, within(1e-3));
+    assertThat(onSites(4001, 4100).mainPa()).isCloseTo(usual, within(1e-3));
   }
 
   @Test

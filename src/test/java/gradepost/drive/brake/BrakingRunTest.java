@@ -178,6 +178,21 @@ class BrakingRunTest {
     assertThat(out).anyMatch(i -> i.command().equals(brake(LAST, Stage.EASE)));
   }
 
+  /** Held for 3 s, but no longer than down to the speed of the last ease. */
+  @Test
+  void theFirstApplicationIsNotHeldBelowTheSpeedOfTheLastEase() {
+    Braking.Outcome outcome = run(toASpeed(false).withMain(FIRST), at(12.2));
+    double emptyS = 0.3 + FIRST / EvenLine.pascals(15);
+    PencilBraking pencil = new PencilBraking(12.2).downTo(FIRST, 12).after(0, emptyS);
+    assertThat(pencil.timeS()).isLessThan(3 + emptyS);
+    assertThat(outcome.endM()).isCloseTo(1000 + pencil.distanceM(), within(NEAR_M));
+    Braking stand =
+        new Braking(
+            models.service(), 0, FIRST, 20, 0, MAIN, new double[] {3}, new double[] {LAST}, false);
+    PencilBraking slows = new PencilBraking(5).downTo(FIRST, 3).downTo(LAST, 0);
+    assertThat(run(stand, at(5)).endM()).isCloseTo(1000 + slows.distanceM(), within(NEAR_M));
+  }
+
   private Stepper checked(double pascals) {
     Stepper stepper = at(20);
     stepper.brake(models.service(), pascals);

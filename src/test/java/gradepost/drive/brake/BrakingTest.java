@@ -99,6 +99,47 @@ class BrakingTest {
     assertThat(on.easePa()).hasSize(1).doesNotContain(0);
   }
 
+  /**
+   * The steeper of what is at the target and 40 m before it counts: 20 ‰ take 0.184 m/s², for which
+   * 4 + 0.304 · 46 / 0.85 = 20.4 psi are needed, 1.41 bar; the level needs 0.72.
+   */
+  @Test
+  void anEaseAllowsForTheFallAtTheTargetAndShortlyBeforeIt() {
+    assertAll(onBroken(-20, 3980, 0).easePa(), 1.5e5, 1.5e5);
+    assertAll(onBroken(0, 3900, -20).easePa(), 1.5e5, 1.5e5);
+    assertAll(onBroken(-20, 3870, 0).easePa(), 1.0e5, 0.8e5);
+    assertAll(onBroken(0, 4010, -20).easePa(), 1.0e5, 0.8e5);
+  }
+
+  /** The first application 40 m before it, and 40 m before that. */
+  @Test
+  void theFirstApplicationAllowsForTheFallBeforeTheTarget() {
+    assertThat(onBroken(-20, 3940, 0).firstPa()).isCloseTo(1.5e5, within(1e-6));
+    assertThat(onBroken(-20, 3840, 0).firstPa()).isCloseTo(1.0e5, within(1e-6));
+    assertThat(onBroken(0, 4000, -20).firstPa()).isCloseTo(1.0e5, within(1e-6));
+  }
+
+  private static Braking onBroken(double before, double atM, double behind) {
+    Assignment a = EvenLine.broken(before, atM, behind);
+    return Braking.of(a, new TrainModels(a), STAND);
+  }
+
+  /** What it gathers is looked at 8 s behind the board, at 12 m/s 96 m, and 100 m at most. */
+  @Test
+  void whetherTheBrakeStaysOnIsToldByTheTrackBehindTheBoard() {
+    assertThat(behind(4015, BOARD).staysOn()).isTrue();
+    assertThat(behind(4100, BOARD).staysOn()).isFalse();
+    Target slow = new Target.TerminalStep("step", 4000, 5, 10);
+    assertThat(behind(3960, slow).staysOn()).isTrue();
+    assertThat(behind(4041, slow).staysOn()).isFalse();
+  }
+
+  /** The train of 80 m is wholly on the fall 80 m behind where it begins. */
+  private static Braking behind(double fallsFromM, Target target) {
+    Assignment a = EvenLine.broken(0, fallsFromM, -10);
+    return Braking.of(a, new TrainModels(a), target);
+  }
+
   /** Seven tenths of a low one: of 2 m/s 1.4, which is 5 km/h, and not 2 m/s less 2 mph. */
   @Test
   void aLowSpeedIsNotBrakedForTooFar() {

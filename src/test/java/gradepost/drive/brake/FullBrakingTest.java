@@ -127,6 +127,8 @@ class FullBrakingTest {
     double shortM = braking.met().endsShortM().orElseThrow();
     assertThat(braking.gains(4000)).isFalse();
     assertThat(braking.met().endsShortM().orElseThrow()).isEqualTo(shortM);
+    assertThat(braking.gains(3100)).isFalse();
+    assertThat(braking.speedAtMps(3001)).isCloseTo(20, within(1e-9));
   }
 
   /** {@code v² − 2a} times the rest, from where the brake is wholly on. */

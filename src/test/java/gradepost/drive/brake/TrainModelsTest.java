@@ -44,4 +44,22 @@ class TrainModelsTest {
     assertThat(level.servicePressurePa(10, 0, pascals(1))).isCloseTo(pascals(4), within(1e-6));
     assertThat(level.servicePressurePa(10, -1, pascals(1))).isCloseTo(pascals(4), within(1e-6));
   }
+
+  /**
+   * Cast iron by {@code f = (V + 100)/(5V + 100)}, V in km/h: of its mean over the distance from 60
+   * mph (96.56 km/h) to a stand, see {@link gradepost.drive.HandWorkedTest}.
+   */
+  @Test
+  void blocksWhoseFrictionVariesTakeTheirShareOffAtEachSpeed() {
+    TrainModels iron = new TrainModels(EvenLine.castIron());
+    double sixty = 96.56064;
+    double integral = 2.5 * sixty * sixty - 400 * sixty + 40_000 * Math.log(1 + sixty / 100);
+    double mean = sixty * sixty / 2 / integral;
+    double at36 = 136.0 / 280;
+    assertThat(iron.brakedMps2(iron.service(), 10, pascals(27)))
+        .isCloseTo(plannedMps2(27) * at36 / mean, within(1e-6));
+    double halfOfIt = plannedMps2(27) * at36 / mean / 2;
+    assertThat(iron.servicePressurePa(10, halfOfIt, pascals(0.5)))
+        .isCloseTo(pascals(15.5), within(1e-6));
+  }
 }

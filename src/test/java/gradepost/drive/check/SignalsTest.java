@@ -1,5 +1,6 @@
 package gradepost.drive.check;
 
+import static gradepost.drive.EvenLine.at;
 import static gradepost.drive.EvenLine.pascals;
 import static gradepost.drive.EvenLine.safeM;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -16,7 +17,6 @@ import gradepost.route.place.Location;
 import gradepost.task.Assignment;
 import gradepost.task.Ceiling;
 import gradepost.task.CeilingStep;
-import gradepost.units.Mileage;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -31,10 +31,6 @@ class SignalsTest {
 
   /** The policy stands so far short of a signal at danger. */
   private static final double BEFORE_M = 20;
-
-  private static Location at(double metres) {
-    return new Location("Lower", new Mileage(3218.688 + metres));
-  }
 
   private static Signal signal(String id, Signal.Kind kind, double atM) {
     return signal(id, kind, atM, Direction.FORWARD, "Single", Optional.empty());

@@ -12,6 +12,7 @@ import gradepost.drive.brake.TrainModels;
 import gradepost.drive.leg.ApproachSolution;
 import gradepost.drive.leg.RunStates;
 import gradepost.motion.Stepper;
+import gradepost.motion.StopConditions;
 import gradepost.plan.CaseResult;
 import gradepost.plan.FailureAnswer;
 import gradepost.plan.Latest;
@@ -250,6 +251,59 @@ class LadderTest {
     Target further = new Target.Signal("S 0", START_M + needs + NOTICING_S * MPS + 5);
     assertThat(Comes.to(further, START_M + 60).own().protectedM().orElseThrow())
         .isBetween(START_M, START_M + 5.1);
+  }
+
+  /**
+   * Under power up to the braking point: what is asked for instead comes from the speed there, with
+   * power off. In its highest notch, 100 kN up to 27 mph and less above, the train gathers speed.
+   */
+  @Test
+  void powerIsOffFromTheBrakingPointOn() {
+    Comes comes = Comes.to(STAND, 1700);
+    Stepper stepper = comes.models.plannedStepper();
+    stepper.place(0, START_M, 15);
+    stepper.power(3);
+    RunStates line = new RunStates();
+    line.add(stepper.save());
+    stepper.advance(new StopConditions().place(1700));
+    double mps = stepper.speedMps();
+    double leftS = stepper.timeS();
+    assertThat(mps).isGreaterThan(16);
+    Comes powered = new Comes(comes.assignment, comes.models, comes.piece.on(line));
+    FailureAnswer answer = powered.own().answers().get(0);
+    assertThat(answer.askedSpeedMps()).isCloseTo(mps, within(1e-9));
+    assertThat(answer.askedAtM()).isCloseTo(1700 + NOTICING_S * mps, within(1e-6));
+    Ladder ladder = new Ladder(comes.assignment, comes.models);
+    assertThat(ladder.atBuffersMps(powered.piece, 4050).orElseThrow())
+        .isCloseTo(mps + 1, within(1e-9));
+    // At the last place the planned run is faster still, and the safe side 1 m/s more.
+    Latest.Point last = latest(powered.own(), comes.brake(0));
+    stepper.advance(new StopConditions().place(last.exactM()));
+    assertThat(last.speedMps()).isCloseTo(stepper.speedMps(), within(1e-6));
+    assertThat(last.afterPlannedS()).isCloseTo(stepper.timeS() - leftS, within(1e-6));
+    assertThat(STAND_M - last.exactM()).isCloseTo(safeM(stepper.speedMps() + 1, 0), within(NEAR_M));
+  }
+
+  /** From before the protected point the technique is let go, and the train rolls to its aim. */
+  @Test
+  void whatTheProtectedPointCostsBeforeALowerSpeedIsTheTimeLostByBrakingSooner() {
+    double needs = AUTO.distanceM(MPS + 1, 12);
+    double boardM = STAND_M;
+    double plannedM = boardM - needs - NOTICING_S * MPS + 100;
+    CaseResult result = Comes.to(BOARD, plannedM).own();
+    double protectedM = result.protectedM().orElseThrow();
+    assertThat(plannedM - protectedM).isBetween(100.0, 111.0);
+    // Each metre of it is run at the speed at which the brake is off, not at 20 m/s; the lighter
+    // braking that is solved for it is longer, and is the rest of what it costs.
+    double slowMps =
+        new PencilBraking(MPS)
+            .after(1.0e5, 3)
+            .downTo(EvenLine.pascals(28), 48 / 3.6)
+            .downTo(0.8e5, 42 / 3.6)
+            .after(0, 0.3 + 0.8e5 / EvenLine.pascals(15))
+            .speedMps();
+    double most = (plannedM - protectedM) * (1 / slowMps - 1 / MPS);
+    assertThat(result.protectedCostS().orElseThrow()).isBetween(0.2 * most, 1.1 * most);
   }
 
   /** To the stop behind the lower speed: from the same point, to another place. */

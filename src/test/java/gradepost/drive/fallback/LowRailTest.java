@@ -178,6 +178,73 @@ class LowRailTest {
     assertThat(low.service()).isEqualTo(new Latest.Nowhere(Latest.Reason.APPROACH_TOO_SHORT));
   }
 
+  /** Down to 40 km/h for a board of 12 m/s: on the board it is no faster than that. */
+  @Test
+  void beforeALowerSpeedThePointIsEarlyEnoughForTheBoard() {
+    Target board = new Target.TerminalStep("board", STAND_M, 12, 25);
+    double aimM = board.aimM(assignment.policy().margins());
+    ApproachSolution dryPiece = to(board, aimM - 250);
+    CaseResult low = ladder.on(LOW, List.of(dryPiece), board, 1, List.of()).get(0).own();
+    double atM = low.plannedM().orElseThrow();
+    assertThat(low.mainPressurePa()).isLessThanOrEqualTo(1.7e5 + 1e-6);
+    List<Action> actions = low.actions();
+    assertThat(actions.get(actions.size() - 1).command().isRelease()).isTrue();
+    PencilBraking pencil = new PencilBraking(MPS);
+    for (int i = 0; i + 1 < actions.size(); i++) {
+      double pa = ((Command.Brake) actions.get(i).command()).pressurePa();
+      Trigger next = actions.get(i + 1).trigger();
+      if (next instanceof Trigger.After after) {
+        pencil.after(pa, after.seconds());
+      } else {
+        pencil.downTo(pa, ((Trigger.SpeedDownTo) next).speedMps());
+      }
+    }
+    double lastPa = ((Command.Brake) actions.get(actions.size() - 2).command()).pressurePa();
+    pencil.after(0, 0.3 + lastPa / EvenLine.pascals(15));
+    assertThat(atM + pencil.distanceM()).isBetween(aimM - 60, aimM + 0.01);
+    assertThat(pencil.speedMps()).isLessThanOrEqualTo(12);
+  }
+
+  private ApproachSolution to(Target target, double brakingM) {
+    ApproachSolution p = piece(brakingM, MPS);
+    return new ApproachSolution(
+        target,
+        p.fromM(),
+        p.shutOffM(),
+        p.exactBrakingM(),
+        p.brakingM(),
+        MPS,
+        Optional.of(Braking.of(assignment, models, target)),
+        p.line(),
+        p.instructions(),
+        target.atM(),
+        true);
+  }
+
+  /** Behind a board that it was braked for on this rail, the train comes to the stand slower. */
+  @Test
+  void aSecondApplicationIsWorkedOutOnTheRunThatTheFirstLeaves() {
+    Target board = new Target.TerminalStep("board", 3000, 12, 25);
+    ApproachSolution first = to(board, 2600);
+    ApproachSolution second = piece(STAND_M - 280, 12);
+    List<Ladder.Cases> all = ladder.on(LOW, List.of(first, second), STAND, 1, List.of());
+    double leaves = new PencilBraking(MPS).downTo(1.7e5, 11.2).speedMps();
+    Latest.Point last = all.get(1).own().service().point().orElseThrow();
+    assertThat(all.get(1).own().ownRun()).isTrue();
+    assertThat(last.speedMps()).isBetween(leaves - 0.8, 12.0);
+    double asDry = STAND_M - safeM(12 + 1);
+    double asLow = STAND_M - safeM(last.speedMps() + 1);
+    assertThat(last.exactM()).isCloseTo(Math.min(asDry, asLow), within(0.02));
+    Target close = new Target.TerminalStep("board", 1150, 12, 25);
+    List<Ladder.Cases> none = ladder.on(LOW, List.of(to(close, 1050), second), STAND, 1, List.of());
+    assertThat(none.get(0).own().plannedM()).isEmpty();
+    assertThat(none.get(1).own().ownRun()).isFalse();
+    List<Ladder.Cases> planned = ladder.on(dry, List.of(first, second), STAND, 1, List.of());
+    assertThat(planned.get(1).own().ownRun()).isTrue();
+    assertThat(planned.get(1).own().service().point().orElseThrow().speedMps())
+        .isCloseTo(12, within(1e-9));
+  }
+
   /** To a stand from 20 m/s, with the policy's eases on a gauge in bar. */
   private static PencilBraking technique(double mainPa) {
     return new PencilBraking(MPS)
