@@ -1,5 +1,6 @@
 package gradepost.source;
 
+import gradepost.pack.TemporaryRestriction;
 import gradepost.plan.Plan;
 import gradepost.policy.Policy;
 import gradepost.ride.Ride;
@@ -53,7 +54,7 @@ public final class Sources {
    * The same with somebody who is told of readings.
    *
    * @param packsRead is told the name of each pack when its files are read; not when a reading that
-   *     is known still holds
+   *     is known still holds, nor when only its route or its notices are asked for
    */
   public Sources(SourceFiles files, Consumer<String> packsRead) {
     this.files = files;
@@ -133,6 +134,16 @@ public final class Sources {
   /** The pack of these inputs, its own file the first, whatever lies on the disk by now. */
   public Reading<PackFile> pack(List<Input> inputs) {
     return read(new MemoryFiles(inputs), inputs.get(0).name());
+  }
+
+  /** The route of a pack; nothing else of the pack is read. */
+  public Reading<Route> routeOf(String pack) {
+    return new PackReader(files, shelves, pack).route();
+  }
+
+  /** The notices of the pack of these inputs; nothing of it is read but these and its route. */
+  public Reading<List<TemporaryRestriction>> noticesOf(List<Input> inputs) {
+    return new PackReader(new MemoryFiles(inputs), shelves, inputs.get(0).name()).notices();
   }
 
   private Reading<PackFile> read(SourceFiles from, String name) {

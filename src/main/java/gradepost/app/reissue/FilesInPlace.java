@@ -85,17 +85,26 @@ final class FilesInPlace {
   /** The last issue as it was registered; empty, with a message, if the archive cannot give it. */
   Optional<PackFile> base(Path file, PackFile found, Entry latest, List<String> told)
       throws IOException {
-    return read(file, LastFiles.registered(latest), List.of(found), told);
+    Optional<List<Input>> inputs =
+        last.inputs(file, LastFiles.registered(latest), found.inputs(), told);
+    return inputs.isPresent() && inputs.get().equals(found.inputs())
+        ? Optional.of(found)
+        : inputs.flatMap(i -> good(sources.pack(i), file, latest.name(), told));
+  }
+
+  private static <T> Optional<T> good(Reading<T> read, Path file, String issue, List<String> told) {
+    if (read.found().isEmpty()) {
+      told.add(FilesTold.unreadable(file, issue, read.problems()));
+    }
+    return read.found();
   }
 
   /** Good, with what was edited; or refused, with what would be lost and what to do. */
   Answer compared(Beside pack) throws IOException, RegisterException {
     boolean asRegistered = areLast(pack.file(), pack.found());
     List<String> told = new ArrayList<>();
-    Optional<PackFile> before =
-        asRegistered
-            ? Optional.of(pack.found())
-            : read(pack.file(), last.of(pack.file()), List.of(pack.found(), pack.base()), told);
+    Optional<List<TemporaryRestriction>> before =
+        asRegistered ? Optional.of(pack.found().notices()) : notices(pack, told);
     if (before.isEmpty()) {
       return new Answer(List.of(), List.of(), told, false);
     }
@@ -160,27 +169,16 @@ final class FilesInPlace {
   }
 
   /**
-   * The pack of these files. It is read only where nothing that was read has the same.
-   *
-   * @param there what was read of this pack, as its files are first
+   * The restrictions of the files that belong in place. They alone are read, and only where these
+   * files are not those of the pack's own last issue: another pack's issue has altered one.
    */
-  private Optional<PackFile> read(
-      Path file, List<Held> files, List<PackFile> there, List<String> told) throws IOException {
-    Optional<List<Input>> inputs = last.inputs(file, files, there.get(0).inputs(), told);
-    if (inputs.isEmpty()) {
-      return Optional.empty();
-    }
-    Optional<PackFile> same =
-        there.stream().filter(p -> p.inputs().equals(inputs.get())).findFirst();
-    if (same.isPresent()) {
-      return same;
-    }
-    Reading<PackFile> read = sources.pack(inputs.get());
-    if (read.found().isPresent()) {
-      return read.found();
-    }
-    told.add(FilesTold.unreadable(file, files.get(0).issue(), read.problems()));
-    return Optional.empty();
+  private Optional<List<TemporaryRestriction>> notices(Beside pack, List<String> told)
+      throws IOException {
+    List<Held> files = last.of(pack.file());
+    Optional<List<Input>> inputs = last.inputs(pack.file(), files, pack.found().inputs(), told);
+    return inputs.isPresent() && inputs.get().equals(pack.base().inputs())
+        ? Optional.of(pack.base().notices())
+        : inputs.flatMap(i -> good(sources.noticesOf(i), pack.file(), files.get(0).issue(), told));
   }
 
   private List<Different> different(Path file, PackFile found, Entry latest)
@@ -224,12 +222,13 @@ final class FilesInPlace {
    * What the files lose. In a run without a notice the edit is what is asked for, and what it eases
    * is told with what changes; with a notice, or from an older file, that is to be confirmed too.
    */
-  private List<Loss> losses(Beside pack, PackFile before, List<Different> different) {
+  private List<Loss> losses(
+      Beside pack, List<TemporaryRestriction> before, List<Different> different) {
     Map<String, Loss> out = new LinkedHashMap<>();
     List<TemporaryRestriction> after = pack.amended().notices();
     boolean older = different.stream().anyMatch(d -> d.of().isPresent());
     boolean easedToo = order.notice().isPresent() || older;
-    for (Loss loss : Loss.between(before.notices(), after, when)) {
+    for (Loss loss : Loss.between(before, after, when)) {
       if (loss.gone() || easedToo) {
         out.put(loss.then().reference(), loss);
       }

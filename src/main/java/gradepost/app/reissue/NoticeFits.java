@@ -5,7 +5,6 @@ import gradepost.app.store.Disk;
 import gradepost.route.Route;
 import gradepost.source.Sources;
 import gradepost.source.pack.NoticeFile;
-import gradepost.source.pack.PackFile;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -39,8 +38,8 @@ final class NoticeFits {
         order.pace().threads(),
         packs,
         pack -> {
-          Optional<PackFile> found = sources.pack(Disk.name(pack)).found();
-          found.map(PackFile::route).ifPresent(route -> routes.put(route.name(), route));
+          Optional<Route> found = sources.routeOf(Disk.name(pack)).found();
+          found.ifPresent(route -> routes.put(route.name(), route));
           return pack;
         },
         (pack, why) -> pack);

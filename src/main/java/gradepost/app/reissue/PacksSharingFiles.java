@@ -43,7 +43,7 @@ final class PacksSharingFiles {
       Set<Path> shared = folder.getValue();
       for (Path pack : PackFiles.beside(folder.getKey())) {
         String name = PackFiles.stem(pack);
-        if (!known.contains(pack) && register.latest(name).isEmpty()) {
+        if (!known.contains(pack) && !register.knows(name)) {
           Optional<PackFile> found = read(disk, pack);
           if (found.isPresent() && others(pack, found.get()).stream().anyMatch(shared::contains)) {
             register.takeIn(by, ArchivedInputs.takenIn(archive, name, found.get()));

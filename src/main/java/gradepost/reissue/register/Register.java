@@ -187,6 +187,11 @@ public final class Register implements AutoCloseable {
     return reading(db -> issues.first("pack = ? ORDER BY issue.number DESC LIMIT 1", pack));
   }
 
+  /** Whether any issue of a pack is registered; none is loaded. */
+  public boolean knows(String pack) throws RegisterException {
+    return reading(db -> !db.rows("SELECT 1 FROM issue WHERE pack = ? LIMIT 1", pack).isEmpty());
+  }
+
   /** An issue of a pack by its number, if there is one. */
   public Optional<Entry> issue(String pack, int number) throws RegisterException {
     return reading(db -> issues.first("pack = ? AND number = ?", pack, number));

@@ -80,6 +80,46 @@ public final class PackReader {
 
   /** The pack with all that it names, or what is wrong. */
   public Reading<PackFile> read() {
+    Optional<Values> opened = open();
+    if (opened.isEmpty()) {
+      return new Reading.Rejected<>(in.problems());
+    }
+    Values values = opened.get();
+    boolean good = PackTable.PACK.readAll(PackTable.PACK.keys(), values, in);
+    Optional<TypedPack> typed = PackTable.PACK.finish(values, good, 0);
+    Optional<PackFile> pack = resolve(values, typed);
+    return done(pack);
+  }
+
+  /** The route alone, for those who need no more; what is wrong elsewhere is not looked at. */
+  public Reading<Route> route() {
+    return done(opened(PackTable.ROUTE).flatMap(this::route).map(Read::value));
+  }
+
+  /** The notices alone, in the order of the files. */
+  public Reading<List<TemporaryRestriction>> notices() {
+    return done(
+        opened(PackTable.ROUTE, PackTable.RESTRICTIONS)
+            .map(values -> all(notices(values, route(values)))));
+  }
+
+  private static List<TemporaryRestriction> all(List<Read<Notices>> read) {
+    return read.stream().flatMap(n -> n.value().all().stream()).toList();
+  }
+
+  private <T> Reading<T> done(Optional<T> value) {
+    Problems problems = in.problems().and(fromFiles);
+    return Reading.of(value.filter(v -> !problems.hasErrors()), problems);
+  }
+
+  /** The pack file by itself, with only these of its keys read. */
+  private Optional<Values> opened(Key<?>... some) {
+    Optional<Values> opened = open();
+    opened.ifPresent(values -> PackTable.PACK.readAll(List.of(some), values, in));
+    return opened;
+  }
+
+  private Optional<Values> open() {
     Content content = files.read(in.file());
     PrintedText.obstacle(FileNames.last(in.file()))
         .ifPresent(
@@ -91,22 +131,19 @@ public final class PackReader {
         FileHeading.load(content, in)
             .filter(root -> FileHeading.isKind(root, FileKind.PACK, in))
             .flatMap(root -> PackTable.PACK.open(root, "the file", in));
-    if (opened.isEmpty()) {
-      return new Reading.Rejected<>(in.problems());
+    if (opened.isPresent()) {
+      String own = FileNames.last(in.file());
+      inputs.put(own, new Input(own, content.held().orElseThrow().bytes()));
     }
-    String own = FileNames.last(in.file());
-    inputs.put(own, new Input(own, content.held().orElseThrow().bytes()));
-    Values values = opened.get();
-    boolean good = PackTable.PACK.readAll(PackTable.PACK.keys(), values, in);
-    Optional<TypedPack> typed = PackTable.PACK.finish(values, good, 0);
-    Optional<PackFile> pack = resolve(values, typed);
-    Problems problems = in.problems().and(fromFiles);
-    return Reading.of(pack.filter(p -> !problems.hasErrors()), problems);
+    return opened;
+  }
+
+  private Optional<Read<Route>> route(Values values) {
+    return named(values, PackTable.ROUTE, FileKind.ROUTE, shelves.routes(), RouteTable::read);
   }
 
   private Optional<PackFile> resolve(Values values, Optional<TypedPack> typed) {
-    Optional<Read<Route>> route =
-        named(values, PackTable.ROUTE, FileKind.ROUTE, shelves.routes(), RouteTable::read);
+    Optional<Read<Route>> route = route(values);
     Optional<Read<Stock>> stock =
         named(
             values,
@@ -143,8 +180,7 @@ public final class PackReader {
       return Optional.empty();
     }
     TypedPack pack = typed.get();
-    List<TemporaryRestriction> all =
-        notices.stream().flatMap(n -> n.value().all().stream()).toList();
+    List<TemporaryRestriction> all = all(notices);
     return Optional.of(
         new PackFile(
             pack.title(),
