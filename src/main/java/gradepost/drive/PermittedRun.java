@@ -4,6 +4,7 @@ import gradepost.drive.brake.Braking;
 import gradepost.drive.brake.BrakingRun;
 import gradepost.drive.brake.LastPlace;
 import gradepost.drive.brake.PlannerSettings;
+import gradepost.drive.brake.Slack;
 import gradepost.drive.brake.Solver;
 import gradepost.drive.brake.TrainModels;
 import gradepost.drive.leg.ApproachSolution;
@@ -153,7 +154,7 @@ final class PermittedRun {
       stepper.power(top);
       double next = Math.min(stepper.atM() + settings.fallback().permittedStepM(), toM);
       stepper.advance(until.clear().place(next).time(stepper.timeS() + 600));
-      if (stepper.atM() < next - 1e-6) {
+      if (stepper.atM() < next - Slack.PLACE_M) {
         return line;
       }
       double mps = Math.min(stepper.speedMps(), before(next));
@@ -165,6 +166,6 @@ final class PermittedRun {
 
   /** What is permissible up to a place; a lower speed that begins there is not yet kept. */
   private double before(double atM) {
-    return ceiling.speedAt(atM - 1e-6);
+    return ceiling.speedAt(atM - Slack.PLACE_M);
   }
 }

@@ -21,7 +21,7 @@ final class Unbrakeable {
   private static final double STEP_M = 5;
 
   /** A brake that takes off less than this does not slow a train, m/s². */
-  private static final double LEAST_MPS2 = 0.02;
+  private static final double SLOWS_MPS2 = 0.02;
 
   private final Assignment assignment;
   private final TrainModels bench;
@@ -83,7 +83,7 @@ final class Unbrakeable {
     for (double at = target.atM() - STEP_M / 2; at > fromM; at -= STEP_M) {
       double speed = Math.sqrt(square);
       double slows = bench.brakedMps2(rig, speed, mainPa) - bench.accelerationMps2(-1, speed, at);
-      if (slows < LEAST_MPS2) {
+      if (slows < SLOWS_MPS2) {
         return new PlanFailure.CannotBrake(
             target, PlanFailure.CannotBrake.Cause.FALL, at, permille(at), entryMps, mainPa);
       }

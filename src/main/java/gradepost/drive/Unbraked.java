@@ -1,5 +1,6 @@
 package gradepost.drive;
 
+import gradepost.drive.brake.Slack;
 import gradepost.drive.leg.ApproachSolution;
 import gradepost.plan.Action;
 import gradepost.plan.Instruction;
@@ -15,8 +16,6 @@ import java.util.Optional;
  * is faster there than planned has to know of it.
  */
 final class Unbraked {
-  private static final double SAME_M = 1e-3;
-
   /**
    * @param pieces of the run, in order
    * @param actions of the rerun of just these pieces
@@ -31,7 +30,7 @@ final class Unbraked {
         int cut = 0;
         while (cut < left.size()
             && action + cut < actions.size()
-            && actions.get(action + cut).atM() < before(piece, target) - SAME_M) {
+            && actions.get(action + cut).atM() < before(piece, target) - Slack.JUST_BEFORE_M) {
           cut++;
         }
         all.add(unbraked(piece, target, left.subList(0, cut), trace));

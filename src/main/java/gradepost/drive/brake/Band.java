@@ -39,6 +39,6 @@ public record Band(RunRules run, double unitMps) {
   }
 
   private double printable(double mps) {
-    return Math.max(1, Math.floor(mps / unitMps + 1e-6)) * unitMps;
+    return Math.max(1, Math.floor(mps / unitMps + Slack.UNITS)) * unitMps;
   }
 }

@@ -40,9 +40,6 @@ record Braking(
     double[] easePa,
     double lastEaseAlone,
     boolean staysOn) {
-  /** Up to this much a train hardly gathers speed. */
-  private static final double HARDLY_MPS2 = 0.01;
-
   /** No brake is kept on for longer behind a board. */
   private static final double LONGEST_S = 120;
 
@@ -164,9 +161,9 @@ record Braking(
             .findFirst()
             .orElse(0);
     double released = Math.min(aimMps + above, target.speedMps()) - band.unitMps();
-    boolean near = released > band.checkFromMps(target.speedMps()) - 1e-6;
+    boolean near = released > band.checkFromMps(target.speedMps()) - Slack.SPEED_MPS;
     return gathers > practice(assignment).staysOnFrom().metresPerSecond2()
-        || (near && Math.max(gathers, atBoard) > HARDLY_MPS2);
+        || (near && Math.max(gathers, atBoard) > Slack.STEADY_MPS2);
   }
 
   private static BrakePractice practice(Assignment assignment) {
@@ -249,7 +246,7 @@ record Braking(
     double[] at = easeAtMps.clone();
     double next = index + 1 < at.length ? at[index + 1] : 0;
     double least = Math.max(1.5 * next, 0.5 * easeAtMps[index]);
-    double printed = Math.ceil(least / unitMps - 1e-6) * unitMps;
+    double printed = Math.ceil(least / unitMps - Slack.UNITS) * unitMps;
     at[index] = Math.max(at[index] + units * unitMps, printed);
     return new Braking(
         rig, aimMps, firstPa, firstHeldS, onHeldS, mainPa, at, easePa, lastEaseAlone, staysOn);

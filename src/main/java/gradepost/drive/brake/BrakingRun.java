@@ -52,7 +52,7 @@ public final class BrakingRun {
     double[] to = braking.easePa();
     for (int i = 0; i < at.length; i++) {
       boolean tooSlow = to[i] > 0 && at[i] > 0.85 * began;
-      boolean past = stepper.speedMps() < at[i] - 1e-9 && i + 1 < at.length;
+      boolean past = stepper.speedMps() < at[i] - Slack.ROUNDING && i + 1 < at.length;
       if (to[i] >= presentPa || tooSlow || past) {
         continue;
       }
@@ -64,7 +64,7 @@ public final class BrakingRun {
       give(to[i] == 0 ? new Command.Release() : brake(to[i], Command.Stage.EASE), to[i]);
     }
     if (braking.staysOn()) {
-      boolean met = stepper.speedMps() <= braking.aimMps() + 1e-9;
+      boolean met = stepper.speedMps() <= braking.aimMps() + Slack.ROUNDING;
       met = met || advance(Double.POSITIVE_INFINITY, braking.aimMps()) == StopReason.SPEED_DOWN;
       return Outcome.now(stepper, met);
     }
@@ -110,7 +110,8 @@ public final class BrakingRun {
   }
 
   private boolean heavier() {
-    return braking.mainPa() > presentPa && stepper.speedMps() > braking.mainAboveMps() + 1e-6;
+    return braking.mainPa() > presentPa
+        && stepper.speedMps() > braking.mainAboveMps() + Slack.SPEED_MPS;
   }
 
   private StopReason advance(double timeS, double downToMps) {

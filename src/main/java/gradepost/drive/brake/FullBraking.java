@@ -47,7 +47,7 @@ public final class FullBraking {
     Snapshot asked = worst.save();
     double shortM = shortM();
     double knownM = knownM();
-    boolean held = shortM > Braking.Outcome.NOT_HELD_M && worst.atM() <= knownM + 1e-6;
+    boolean held = shortM > Braking.Outcome.NOT_HELD_M && worst.atM() <= knownM + Slack.PLACE_M;
     worst.restore(asked);
     return held ? new Met.At(shortM) : new Met.Nowhere(reason(knownM));
   }
@@ -75,7 +75,7 @@ public final class FullBraking {
     double onS = rig.deadTimeS() + rig.lastDelayS() + rig.fullPa() / rig.applyPaPerS();
     worst.advance(until.clear().place(toM).time(worst.timeS() + onS));
     double fullyOnMps = worst.speedMps();
-    boolean there = worst.atM() < toM - 1e-6;
+    boolean there = worst.atM() < toM - Slack.PLACE_M;
     StopReason ended = worst.advance(until.clear().place(toM));
     boolean gains = there && ended == StopReason.PLACE && worst.speedMps() >= fullyOnMps;
     worst.restore(asked);

@@ -41,7 +41,7 @@ public final class Pressures {
     return system
         .control()
         .match(
-            any -> Math.max(1, Math.floor(pascals / stepPa + 1e-9)) * stepPa,
+            any -> Math.max(1, Math.floor(pascals / stepPa + Slack.ROUNDING)) * stepPa,
             steps ->
                 steps.pressures().stream()
                     .mapToDouble(Pressure::pascals)
@@ -59,7 +59,7 @@ public final class Pressures {
             any ->
                 mains(
                     Math.round(firstPa / stepPa),
-                    (long) Math.floor(mostPa / stepPa + 1e-9),
+                    (long) Math.floor(mostPa / stepPa + Slack.ROUNDING),
                     stepPa),
             steps -> mains(steps.pressures(), firstPa, mainPa));
   }

@@ -144,7 +144,7 @@ public final class TrainModels {
   public double servicePressurePa(double speedMps, double decelerationMps2, double stepPa) {
     TrainBrake rig = service();
     double pressure = rig.thresholdPa() + Math.max(0, decelerationMps2) / mps2PerPa(rig, speedMps);
-    return Math.ceil(pressure / stepPa - 1e-9) * stepPa;
+    return Math.ceil(pressure / stepPa - Slack.ROUNDING) * stepPa;
   }
 
   /** Deceleration of the planned train by a steady pressure alone, m/s². */

@@ -1,5 +1,6 @@
 package gradepost.drive.check;
 
+import gradepost.drive.brake.Slack;
 import gradepost.plan.Action;
 import gradepost.policy.Policy;
 import java.util.List;
@@ -67,7 +68,7 @@ public final class IdleMovements {
   }
 
   private boolean shutOff(double now) {
-    boolean soon = now < onS + least.powerS() - 1e-6;
+    boolean soon = now < onS + least.powerS() - Slack.TIME_S;
     onS = Double.NaN;
     offS = now;
     return soon;
@@ -82,7 +83,7 @@ public final class IdleMovements {
   }
 
   private boolean release(double now) {
-    boolean soon = now < brakedS + least.heldS() - 1e-6;
+    boolean soon = now < brakedS + least.heldS() - Slack.TIME_S;
     brakedS = Double.NaN;
     releasedS = now;
     checking = false;

@@ -1,5 +1,6 @@
 package gradepost.drive.check;
 
+import gradepost.drive.brake.Slack;
 import gradepost.drive.brake.TrainModels;
 import gradepost.motion.EvenChange;
 import gradepost.motion.Snapshot;
@@ -163,7 +164,7 @@ public final class InstructionRun {
   /** Still that fast from before, and slowing down: he waits for it to rise again. */
   private boolean awaitRise(Trigger.SpeedUpTo up) {
     int looks = 0;
-    while (stepper.speedMps() >= up.speedMps() - 1e-6
+    while (stepper.speedMps() >= up.speedMps() - Slack.SPEED_MPS
         && stepper.accelerationMps2() < 0
         && looks++ < bench.settings().check().looks()) {
       until.clear().speedDown(up.speedMps() - 0.01).time(stepper.timeS() + 5);

@@ -5,6 +5,7 @@ import gradepost.drive.brake.Braking;
 import gradepost.drive.brake.BrakingRun;
 import gradepost.drive.brake.LastPlace;
 import gradepost.drive.brake.PlannerSettings;
+import gradepost.drive.brake.Slack;
 import gradepost.drive.brake.Solver;
 import gradepost.drive.brake.TrainModels;
 import gradepost.drive.leg.ApproachSolution;
@@ -193,7 +194,7 @@ final class PlannedPoints {
         return false;
       }
       StopReason ended = stepper.advance(until.clear().place(target.atM()));
-      return ended == StopReason.PLACE && stepper.speedMps() <= target.speedMps() + 1e-6;
+      return ended == StopReason.PLACE && stepper.speedMps() <= target.speedMps() + Slack.SPEED_MPS;
     }
 
     PlannedPoint point(double atM, Braking nominal, Braking braking, int approach) {

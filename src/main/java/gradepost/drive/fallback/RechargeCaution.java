@@ -1,5 +1,6 @@
 package gradepost.drive.fallback;
 
+import gradepost.drive.brake.Slack;
 import gradepost.drive.brake.TrainModels;
 import gradepost.drive.leg.ApproachSolution;
 import gradepost.motion.Stepper;
@@ -19,7 +20,8 @@ import java.util.OptionalDouble;
  * full, and released it where the planned run releases.
  */
 public final class RechargeCaution {
-  private static final double SAME_M = 0.01;
+  /** An action so near the braking point is the one there, m. */
+  private static final double AT_POINT_M = 0.01;
 
   private final Assignment assignment;
   private final TrainModels bench;
@@ -43,7 +45,7 @@ public final class RechargeCaution {
     double now = braked.getAsDouble();
     Optional<Action> released =
         actions.stream()
-            .filter(a -> a.timeS() < now - 1e-6 && releases(a))
+            .filter(a -> a.timeS() < now - Slack.TIME_S && releases(a))
             .reduce((first, second) -> second);
     if (released.isEmpty()) {
       return Optional.empty();
@@ -66,7 +68,7 @@ public final class RechargeCaution {
    */
   private static OptionalDouble brakedS(List<Action> actions, double atM) {
     return actions.stream()
-        .filter(a -> a.command().isBrake() && a.atM() > atM - SAME_M)
+        .filter(a -> a.command().isBrake() && a.atM() > atM - AT_POINT_M)
         .mapToDouble(Action::timeS)
         .findFirst();
   }

@@ -2,6 +2,7 @@ package gradepost.drive.leg;
 
 import gradepost.drive.brake.Braking;
 import gradepost.drive.brake.ReductionMonitor;
+import gradepost.drive.brake.Slack;
 import gradepost.drive.brake.TrainModels;
 import gradepost.motion.Stepper;
 import gradepost.motion.StopConditions;
@@ -82,7 +83,7 @@ final class CoastThenBrake {
           .clear()
           .time(stepper.timeS() + leadS - coasted)
           .speedDown(assignment.policy().practice().power().coastKeeps() * stepper.speedMps());
-      if (stepper.speedMps() < ceiling - 1e-6) {
+      if (stepper.speedMps() < ceiling - Slack.SPEED_MPS) {
         until.speedUp(ceiling);
       }
       stepper.advance(until);

@@ -1,6 +1,7 @@
 package gradepost.drive.leg;
 
 import gradepost.drive.brake.PlannerSettings;
+import gradepost.drive.brake.Slack;
 import gradepost.motion.EvenChange;
 import java.util.ArrayList;
 import java.util.List;
@@ -186,7 +187,9 @@ record ControlProfile(List<PowerPhase> powers, List<SpeedPoint> releases, List<S
   /** Whether power that is on by the guide is to come off at this place, or was before it. */
   boolean offAtPlace(double atM, int done) {
     int index = powerAt(atM);
-    return index > done && powers.get(index).offAtPlace() && atM >= powers.get(index).offM() - 1e-6;
+    return index > done
+        && powers.get(index).offAtPlace()
+        && atM >= powers.get(index).offM() - Slack.PLACE_M;
   }
 
   private boolean on(double atM, int done, PlannerSettings settings) {

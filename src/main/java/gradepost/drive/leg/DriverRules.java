@@ -2,6 +2,7 @@ package gradepost.drive.leg;
 
 import gradepost.drive.brake.Band;
 import gradepost.drive.brake.Pressures;
+import gradepost.drive.brake.Slack;
 import gradepost.drive.brake.TrainModels;
 import gradepost.motion.TrainBrake;
 import gradepost.policy.PowerPractice;
@@ -23,9 +24,6 @@ import java.util.List;
  * band under it, and where no power may be taken.
  */
 final class DriverRules {
-  /** Places nearer than this are one: arithmetic leaves less. */
-  static final double SAME_PLACE_M = 1e-6;
-
   private final Assignment assignment;
   private final TrainModels bench;
   private final DrivingStrategy manner;
@@ -131,7 +129,7 @@ final class DriverRules {
   /** Where the ceiling rises next; infinite if it does not before it falls. */
   double nextRise(double atM) {
     for (int i = 0; i + 1 < ceiling.size(); i++) {
-      if (ceiling.get(i).toM() > atM + SAME_PLACE_M) {
+      if (ceiling.get(i).toM() > atM + Slack.PLACE_M) {
         return ceiling.get(i + 1).speedMps() > ceiling.get(i).speedMps()
             ? ceiling.get(i).toM()
             : Double.POSITIVE_INFINITY;
@@ -142,7 +140,7 @@ final class DriverRules {
 
   double ceilingAt(double atM) {
     for (CeilingStep step : ceiling) {
-      if (atM < step.toM() - SAME_PLACE_M) {
+      if (atM < step.toM() - Slack.PLACE_M) {
         return step.speedMps();
       }
     }
@@ -155,10 +153,10 @@ final class DriverRules {
    */
   double ceilingToCheckAt(double atM) {
     for (int i = 0; i + 1 < ceiling.size(); i++) {
-      if (atM < ceiling.get(i).toM() - SAME_PLACE_M) {
+      if (atM < ceiling.get(i).toM() - Slack.PLACE_M) {
         double here = ceiling.get(i).speedMps();
         double next = ceiling.get(i + 1).speedMps();
-        return next < here && atM >= checkedFromM(i) - SAME_PLACE_M ? next : here;
+        return next < here && atM >= checkedFromM(i) - Slack.PLACE_M ? next : here;
       }
     }
     return ceiling.get(ceiling.size() - 1).speedMps();
@@ -181,15 +179,15 @@ final class DriverRules {
   double nextEdge(double atM) {
     double next = Double.POSITIVE_INFINITY;
     for (int i = 0; i < ceiling.size(); i++) {
-      if (ceiling.get(i).toM() > atM + SAME_PLACE_M) {
+      if (ceiling.get(i).toM() > atM + Slack.PLACE_M) {
         double checked = i + 1 < ceiling.size() ? checkedFromM(i) : ceiling.get(i).toM();
-        next = checked > atM + SAME_PLACE_M ? checked : ceiling.get(i).toM();
+        next = checked > atM + Slack.PLACE_M ? checked : ceiling.get(i).toM();
         break;
       }
     }
     for (Stretch zone : noPower) {
       for (double edge : new double[] {zone.fromM(), zone.toM()}) {
-        if (edge > atM + SAME_PLACE_M && edge < next) {
+        if (edge > atM + Slack.PLACE_M && edge < next) {
           next = edge;
         }
       }
@@ -199,7 +197,7 @@ final class DriverRules {
 
   boolean powerForbidden(double atM) {
     return noPower.stream()
-        .anyMatch(z -> atM >= z.fromM() - SAME_PLACE_M && atM < z.toM() - SAME_PLACE_M);
+        .anyMatch(z -> atM >= z.fromM() - Slack.PLACE_M && atM < z.toM() - Slack.PLACE_M);
   }
 
   /** How far it is to the far end of the next stretch without power. */

@@ -2,6 +2,7 @@ package gradepost.drive.leg;
 
 import gradepost.drive.brake.PlannerSettings;
 import gradepost.drive.brake.Pressures;
+import gradepost.drive.brake.Slack;
 import gradepost.drive.brake.TrainModels;
 import gradepost.motion.NoEnd;
 import gradepost.motion.Snapshot;
@@ -21,8 +22,6 @@ import java.util.List;
  * where the train would be too fast for a fall of the ceiling, at the end given, or at a stall.
  */
 final class FreeRun {
-  private static final double HARDLY_MPS2 = 0.01;
-
   /** One handle movement: the state just after it. */
   record Step(Trigger trigger, Command command, Snapshot after) {}
 
@@ -119,14 +118,15 @@ final class FreeRun {
     double lastCeiling = ceilingAt(stepper.atM());
     double lastS = Double.NEGATIVE_INFINITY;
     int idle = 0;
-    for (int looks = 0; stepper.atM() < endM - DriverRules.SAME_PLACE_M; looks++) {
+    for (int looks = 0; stepper.atM() < endM - Slack.PLACE_M; looks++) {
       if (steps.size() >= settings.movements() || looks >= settings.looks()) {
         throw new NoEnd(
             "after %d handle movements the run is at %.3f m of %.3f"
                 .formatted(steps.size(), stepper.atM(), endM));
       }
       double ceiling = ceilingAt(stepper.atM());
-      if (stepper.speedMps() > ceiling + 1e-6 && ceiling < lastCeiling - 1e-6) {
+      if (stepper.speedMps() > ceiling + Slack.SPEED_MPS
+          && ceiling < lastCeiling - Slack.SPEED_MPS) {
         return;
       }
       idle = stepper.timeS() > lastS ? 0 : idle + 1;
@@ -152,7 +152,7 @@ final class FreeRun {
 
   private double ceilingAt(double atM) {
     double ceiling = rules.ceilingAt(atM);
-    return atM < capUntilM - DriverRules.SAME_PLACE_M ? Math.min(ceiling, capMps) : ceiling;
+    return atM < capUntilM - Slack.PLACE_M ? Math.min(ceiling, capMps) : ceiling;
   }
 
   private double edge(double atM) {
@@ -160,7 +160,7 @@ final class FreeRun {
     double on = guide.nextM();
     double printed = on < path.lengthM() ? path.printedAtOrAfter(on) : on;
     for (double other : new double[] {capUntilM, noPowerToM, printed}) {
-      edge = other > atM + DriverRules.SAME_PLACE_M ? Math.min(edge, other) : edge;
+      edge = other > atM + Slack.PLACE_M ? Math.min(edge, other) : edge;
     }
     return edge;
   }
@@ -178,7 +178,7 @@ final class FreeRun {
     }
     double perNotch = assignment.stock().traction().timePerNotch().seconds();
     boolean more = stepper.notch() < top;
-    if (more && stepper.timeS() > notchSinceS + perNotch + 1e-6) {
+    if (more && stepper.timeS() > notchSinceS + perNotch + Slack.TIME_S) {
       // A higher notch became useful where the ceiling changed.
       if (!told.printed()) {
         return told.toNextPrinted(edge);
@@ -201,7 +201,7 @@ final class FreeRun {
         notch(top, new Trigger.AtPlace(place));
       }
       return reached;
-    } else if (ended == StopReason.PLACE && stepper.atM() < endM - DriverRules.SAME_PLACE_M) {
+    } else if (ended == StopReason.PLACE && stepper.atM() < endM - Slack.PLACE_M) {
       top = Math.max(top, guide.notchFor(ceilingAt(stepper.atM()), true));
     }
     return ended;
@@ -224,7 +224,7 @@ final class FreeRun {
     }
     double on = rules.band().onMps(ceiling);
     boolean may = mayTakePower();
-    boolean slow = stepper.speedMps() <= on + 1e-9;
+    boolean slow = stepper.speedMps() <= on + Slack.ROUNDING;
     may = may && !(slow && gathersByItself());
     if (may && slow) {
       boolean fell = seen.fallsTo(on, stepper.speedMps());
@@ -237,8 +237,8 @@ final class FreeRun {
     double checked = checkedCeiling(ceiling);
     double from = rules.band().checkFromMps(checked);
     boolean riseSoon = riseComesInTime(checked);
-    boolean mustCheck = stepper.speedMps() >= (riseSoon ? checked : from - 1e-9);
-    double gains = stepper.speedMps() < checked - settings.closeMps() ? HARDLY_MPS2 : 0;
+    boolean mustCheck = stepper.speedMps() >= (riseSoon ? checked : from - Slack.ROUNDING);
+    double gains = stepper.speedMps() < checked - settings.closeMps() ? Slack.STEADY_MPS2 : 0;
     if (mustCheck && stepper.accelerationMps2() > gains) {
       boolean rose = seen.risesTo(from, stepper.speedMps());
       boolean hurries = told.tooLate(edge, checked - settings.closeMps());
@@ -253,13 +253,13 @@ final class FreeRun {
       mode = Mode.CHECK;
       return StopReason.SPEED_UP;
     }
-    double up = stepper.speedMps() < from - 1e-9 ? from : checked;
+    double up = stepper.speedMps() < from - Slack.ROUNDING ? from : checked;
     if (stepper.speedMps() >= up) {
       up = ceiling + 1;
     }
     double look =
         stepper.timeS() + (stepper.brakeOff() ? settings.lookS() : settings.emptyingLookS());
-    boolean justOff = stepper.timeS() < offS + leastOffS - 1e-6;
+    boolean justOff = stepper.timeS() < offS + leastOffS - Slack.TIME_S;
     double again = justOff ? offS + leastOffS : Double.POSITIVE_INFINITY;
     until.clear().place(edge).speedUp(up).time(Math.min(look, again));
     if (!slow) {
@@ -279,7 +279,7 @@ final class FreeRun {
 
   /** Hardly below the band on a falling grade: it comes back without power. */
   private boolean gathersByItself() {
-    return !slow() && stepper.accelerationInNotch(-1) > HARDLY_MPS2;
+    return !slow() && stepper.accelerationInNotch(-1) > Slack.STEADY_MPS2;
   }
 
   private Trigger here() {
@@ -287,14 +287,14 @@ final class FreeRun {
   }
 
   private boolean mayTakePower() {
-    boolean justOff = !slow() && stepper.timeS() < offS + leastOffS - 1e-6;
+    boolean justOff = !slow() && stepper.timeS() < offS + leastOffS - Slack.TIME_S;
     if (justOff || !stepper.brakeOff()) {
       return false;
     }
     double least = rules.run().leastPower().seconds();
     double at = stepper.atM();
     double rise = rules.nextRise(at) - at;
-    boolean spared = at >= noPowerFromM - 1e-6 && at < noPowerToM - 1e-6;
+    boolean spared = at >= noPowerFromM - Slack.PLACE_M && at < noPowerToM - Slack.PLACE_M;
     if (guide.guides()) {
       return !spared && !rules.powerForbidden(at) && guide.wantsPower(ceilingAt(at));
     }
@@ -332,7 +332,7 @@ final class FreeRun {
 
   private StopReason check(double ceiling, double edge) {
     double to = rules.band().checkToMps(checkedCeiling(ceiling));
-    if (stepper.speedMps() < to - 1e-6) {
+    if (stepper.speedMps() < to - Slack.SPEED_MPS) {
       stepper.brake(bench.slowing(), 0);
       done(here(), new Command.Release());
       mode = Mode.COAST;

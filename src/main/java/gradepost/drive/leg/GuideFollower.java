@@ -1,6 +1,7 @@
 package gradepost.drive.leg;
 
 import gradepost.drive.brake.PlannerSettings;
+import gradepost.drive.brake.Slack;
 import gradepost.motion.Stepper;
 
 /** A run that keeps to a guide, as far as the driver's rules allow: where it is in it by now. */
@@ -48,7 +49,7 @@ final class GuideFollower {
   /** Power comes off: the guide's is over if it has come to its speed. */
   void shutOff() {
     int index = guide.powerAt(stepper.atM());
-    if (index >= 0 && stepper.speedMps() >= guidedOffMps(index) - 1e-6) {
+    if (index >= 0 && stepper.speedMps() >= guidedOffMps(index) - Slack.SPEED_MPS) {
       done = index;
     }
   }

@@ -3,6 +3,7 @@ package gradepost.drive.leg;
 import gradepost.drive.brake.BrakeCurve;
 import gradepost.drive.brake.Braking;
 import gradepost.drive.brake.PlannerSettings;
+import gradepost.drive.brake.Slack;
 import gradepost.drive.brake.TrainModels;
 import gradepost.motion.ForceBalance;
 import gradepost.motion.PiecewiseLinear;
@@ -22,6 +23,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Places and speeds of one leg, with the forces and the driver's rules between them. */
 final class LegGrid {
+  /** Of a train slower than a millimetre a second, which stands: that speed squared, m²/s². */
+  private static final double STANDS_SQUARED = 1e-6;
+
   final PlannerSettings.Grid settings;
   final PlannerSettings.Way way;
   final double stepMps;
@@ -200,7 +204,7 @@ final class LegGrid {
     TreeSet<Double> all = new TreeSet<>(edges);
     double last = edges.first();
     for (double place : edges) {
-      int parts = (int) Math.ceil((place - last) / stepM - 1e-9);
+      int parts = (int) Math.ceil((place - last) / stepM - Slack.ROUNDING);
       for (int i = 1; i < parts; i++) {
         all.add(last + i * (place - last) / parts);
       }
@@ -215,13 +219,13 @@ final class LegGrid {
   /** Where a speed lies at a place; null where it is above what is allowed there. */
   @Nullable Landing landing(int k, double v) {
     double most = mostMps[k];
-    if (v > most + 1e-9) {
+    if (v > most + Slack.ROUNDING) {
       return null;
     }
     int i = Math.min((int) (v / stepMps), speeds - 1);
     boolean under = (i + 1) * stepMps < most;
     double width = under ? stepMps : most - i * stepMps;
-    boolean top = width < 1e-9 || v >= most - 1e-9;
+    boolean top = width < Slack.ROUNDING || v >= most - Slack.ROUNDING;
     return new Landing(
         top ? speeds : i, under ? i + 1 : speeds, top ? 1 : (v - i * stepMps) / width);
   }
@@ -297,7 +301,7 @@ final class LegGrid {
     for (int pass = 0; pass < 3; pass++) {
       double middle = (v + then) / 2;
       double square = v * v + 2 * accelerationMps2(k, middle, notch, pa) * metres;
-      if (square <= 1e-6) {
+      if (square <= STANDS_SQUARED) {
         return Double.NaN;
       }
       then = Math.sqrt(square);

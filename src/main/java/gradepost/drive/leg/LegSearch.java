@@ -4,6 +4,7 @@ import gradepost.drive.brake.Braking;
 import gradepost.drive.brake.LastPlace;
 import gradepost.drive.brake.PlannerSettings;
 import gradepost.drive.brake.Root;
+import gradepost.drive.brake.Slack;
 import gradepost.drive.brake.TrainModels;
 import gradepost.motion.Stepper;
 import gradepost.motion.StopConditions;
@@ -229,7 +230,7 @@ final class LegSearch {
                   > settings.jumpM();
       choice.line().pickUp(stepper, Math.max(choice.atM(), at));
       if (jump || (lasting && tooShort(step, leastS, choice))) {
-        return at - 1e-3;
+        return at - Slack.JUST_BEFORE_M;
       }
     }
     return Double.NaN;

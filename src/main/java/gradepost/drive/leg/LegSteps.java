@@ -1,6 +1,7 @@
 package gradepost.drive.leg;
 
 import gradepost.drive.brake.BrakeCurve;
+import gradepost.drive.brake.Slack;
 import gradepost.motion.EvenChange;
 import gradepost.motion.NoEnd;
 import gradepost.policy.RunRules;
@@ -48,7 +49,7 @@ final class LegSteps {
   /** Coasting to the next place; null where it may not, or does not get there. */
   @Nullable Move coast(int k, double v) {
     double then = grid.after(k, v, grid.lengthM(k), -1, 0);
-    if (Double.isNaN(then) || then > grid.mostMps[k + 1] + 1e-9) {
+    if (Double.isNaN(then) || then > grid.mostMps[k + 1] + Slack.ROUNDING) {
       return null;
     }
     if (then > v && grid.checks(k, then)) {
@@ -60,7 +61,7 @@ final class LegSteps {
   /** Under power to the next place; it comes off on the way where the speed for that is reached. */
   @Nullable Move power(int k, double v, int notch) {
     double off = grid.offMps[k];
-    if (grid.dead[k] || v > off + 1e-9) {
+    if (grid.dead[k] || v > off + Slack.ROUNDING) {
       return null;
     }
     double length = grid.lengthM(k);
@@ -70,7 +71,7 @@ final class LegSteps {
     }
     double middle = (v + then) / 2;
     if (then <= off) {
-      return then > grid.mostMps[k + 1] + 1e-9
+      return then > grid.mostMps[k + 1] + Slack.ROUNDING
           ? null
           : new Move(k + 1, true, then, grid.effort(notch, middle) * length, length / middle);
     }
@@ -84,8 +85,8 @@ final class LegSteps {
 
   /** Without power over the rest of a segment; null where it may not, or does not get there. */
   private @Nullable Move coastedOn(int k, double v, double metres, double joules, double seconds) {
-    double end = metres < 1e-9 ? v : grid.after(k, v, metres, -1, 0);
-    return Double.isNaN(end) || end > grid.mostMps[k + 1] + 1e-9
+    double end = metres < Slack.ROUNDING ? v : grid.after(k, v, metres, -1, 0);
+    return Double.isNaN(end) || end > grid.mostMps[k + 1] + Slack.ROUNDING
         ? null
         : new Move(k + 1, false, end, joules, seconds + EvenChange.seconds(metres, v, end));
   }
@@ -98,7 +99,7 @@ final class LegSteps {
     double speed = Math.min(v, grid.onMps[k]);
     double at = grid.placeM[k];
     double coastedS = 0;
-    if (v > speed + 1e-9) {
+    if (v > speed + Slack.ROUNDING) {
       double then = grid.after(k, v, grid.lengthM(k), -1, 0);
       if (Double.isNaN(then) || then > speed) {
         return null;
@@ -116,7 +117,7 @@ final class LegSteps {
       if (grid.dead[place] || place + 1 >= grid.places()) {
         return null;
       }
-      int notch = perNotchS > 0 ? Math.min(top, (int) (seconds / perNotchS + 1e-9)) : top;
+      int notch = perNotchS > 0 ? Math.min(top, (int) (seconds / perNotchS + Slack.ROUNDING)) : top;
       double left = grid.placeM[place + 1] - at;
       double middle = speed;
       double slice = notch < top ? (notch + 1) * perNotchS - seconds : 2;
@@ -156,13 +157,13 @@ final class LegSteps {
       seconds += slice;
       at += run;
       speed = then;
-      if (at >= grid.placeM[place + 1] - 1e-6) {
+      if (at >= grid.placeM[place + 1] - Slack.PLACE_M) {
         place++;
         at = grid.placeM[place];
-        if (speed > grid.mostMps[place] + 1e-9) {
+        if (speed > grid.mostMps[place] + Slack.ROUNDING) {
           return null;
         }
-        if (seconds >= longEnough - 1e-9) {
+        if (seconds >= longEnough - Slack.ROUNDING) {
           return new Move(place, true, speed, joules, coastedS + seconds);
         }
         if (place + 1 >= grid.places()) {
@@ -214,7 +215,7 @@ final class LegSteps {
     }
     List<Move> all = new ArrayList<>();
     for (int c = 0; c < shares.length; c++) {
-      if (shares[c] <= first + 1e-9) {
+      if (shares[c] <= first + Slack.ROUNDING) {
         LegGrid.Curve curve = grid.curves.get(c);
         // Speed and time by the same straight line over the segment that gave the share.
         double speed = v + shares[c] * (then - v);
@@ -255,7 +256,7 @@ final class LegSteps {
       return null;
     }
     double then = grid.after(k, v, grid.lengthM(k), -1, grid.checkPa[k]);
-    return Double.isNaN(then) || then > grid.mostMps[k + 1] + 1e-9
+    return Double.isNaN(then) || then > grid.mostMps[k + 1] + Slack.ROUNDING
         ? null
         : new Move(k + 1, false, then, 0, EvenChange.seconds(grid.lengthM(k), v, then));
   }
@@ -283,8 +284,8 @@ final class LegSteps {
       return null;
     }
     double seconds = EvenChange.seconds(rolled, v, then);
-    double end = left < 1e-6 ? then : grid.after(k, then, left, -1, grid.checkPa[k]);
-    return Double.isNaN(end) || end > grid.mostMps[k + 1] + 1e-9
+    double end = left < Slack.PLACE_M ? then : grid.after(k, then, left, -1, grid.checkPa[k]);
+    return Double.isNaN(end) || end > grid.mostMps[k + 1] + Slack.ROUNDING
         ? null
         : new Move(k + 1, false, end, 0, seconds + EvenChange.seconds(left, then, end));
   }

@@ -1,5 +1,6 @@
 package gradepost.drive.leg;
 
+import gradepost.drive.brake.Slack;
 import gradepost.route.Landmark;
 import gradepost.route.Path;
 import gradepost.task.Assignment;
@@ -11,13 +12,13 @@ import java.util.Optional;
 /** Turns computed places into places that can be printed and found. */
 public final class Places {
   /** Nearer to its target than this, a place is given by the distance before it. */
-  static final double NEAR_M = 100;
+  static final double BEFORE_TARGET_M = 100;
 
   /** Nearer still, by the single yard or metre: five of them are as much as a stop may miss. */
-  private static final double FINE_M = 40;
+  private static final double TO_THE_UNIT_M = 40;
 
   /** A landmark is not taken if it lengthens the braking by more than this share. */
-  private static final double MOST_SHARE = 0.2;
+  private static final double LANDMARK_SHARE = 0.2;
 
   private final Assignment assignment;
   private final Path path;
@@ -42,7 +43,8 @@ public final class Places {
     if (near(ahead)) {
       return Math.max(notBeforeM, onGrid(exactM, targetM));
     }
-    double reach = Math.min(assignment.policy().run().landmarkReach().metres(), MOST_SHARE * ahead);
+    double reach =
+        Math.min(assignment.policy().run().landmarkReach().metres(), LANDMARK_SHARE * ahead);
     double earliest = Math.max(notBeforeM, exactM - reach);
     return lastLandmark(exactM)
         .map(this::placeOf)
@@ -56,7 +58,7 @@ public final class Places {
   }
 
   private boolean near(double aheadM) {
-    return aheadM < NEAR_M;
+    return aheadM < BEFORE_TARGET_M;
   }
 
   /** Without landmarks: a mileage, or close to the target so many yards or metres before it. */
@@ -65,21 +67,21 @@ public final class Places {
     if (!near(ahead)) {
       return path.printedAtOrBefore(exactM);
     }
-    double step = path.units().lengthUnitM() * (ahead < FINE_M ? 1 : 5);
-    return targetM - Math.ceil(ahead / step - 1e-6) * step;
+    double step = path.units().lengthUnitM() * (ahead < TO_THE_UNIT_M ? 1 : 5);
+    return targetM - Math.ceil(ahead / step - Slack.UNITS) * step;
   }
 
   /** To the whole yard or metre before the target, where nothing coarser will do. */
   public double toTheUnit(double exactM, double targetM) {
     double unit = path.units().lengthUnitM();
-    return targetM - Math.ceil((targetM - exactM) / unit - 1e-6) * unit;
+    return targetM - Math.ceil((targetM - exactM) / unit - Slack.UNITS) * unit;
   }
 
   /** The last landmark at or before a place. */
   public Optional<Landmark> lastLandmark(double atM) {
     Landmark last = null;
     for (Landmark landmark : landmarks) {
-      if (placeOf(landmark) > atM + 1e-6) {
+      if (placeOf(landmark) > atM + Slack.PLACE_M) {
         break;
       }
       last = landmark;

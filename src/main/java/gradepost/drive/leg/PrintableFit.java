@@ -1,5 +1,6 @@
 package gradepost.drive.leg;
 
+import gradepost.drive.brake.Slack;
 import gradepost.motion.Stepper;
 import gradepost.motion.StopConditions;
 import gradepost.motion.StopReason;
@@ -138,7 +139,7 @@ final class PrintableFit {
       boolean higher = step.command().power().filter(p -> p.notch() > 0).isPresent();
       boolean hardlyUsed = higher && step.after().timeS() > offS - fit.hardlyUsedS();
       boolean dropped = step.after().atM() >= fit.dropFromM();
-      if (step.after().atM() <= fit.upToM() + 1e-6 && !hardlyUsed && !dropped) {
+      if (step.after().atM() <= fit.upToM() + Slack.PLACE_M && !hardlyUsed && !dropped) {
         done.add(step);
         line.add(step.after());
       }
@@ -166,7 +167,7 @@ final class PrintableFit {
         brakingM,
         Math.max(lastOn, shutOffM),
         !spared,
-        spared ? lastOn - 1e-3 : Double.POSITIVE_INFINITY,
+        spared ? lastOn - Slack.JUST_BEFORE_M : Double.POSITIVE_INFINITY,
         practice.handles().notchAtLeast().seconds());
   }
 

@@ -1,5 +1,6 @@
 package gradepost.drive.leg;
 
+import gradepost.drive.brake.Slack;
 import gradepost.motion.Snapshot;
 import gradepost.motion.Stepper;
 import gradepost.motion.StopConditions;
@@ -11,8 +12,8 @@ import java.util.List;
  * Between two of them the handles rest.
  */
 public class RunStates {
-  private static final double NEAR_S = 3;
-  private static final double SAME_M = 1e-6;
+  /** While the handles rest a state is kept this often, s. */
+  private static final double KEPT_EVERY_S = 3;
 
   private final List<Snapshot> states = new ArrayList<>();
   private final StopConditions until = new StopConditions();
@@ -29,7 +30,7 @@ public class RunStates {
         last != null
             && last.notch() == stepper.notch()
             && last.demandPa() == stepper.demandPa()
-            && stepper.timeS() < last.timeS() + NEAR_S;
+            && stepper.timeS() < last.timeS() + KEPT_EVERY_S;
     if (!near) {
       states.add(stepper.save());
     }
@@ -90,7 +91,9 @@ public class RunStates {
     int last = states.size() - 1;
     boolean takenOff =
         last > 0 && states.get(last).demandPa() == 0 && states.get(last - 1).demandPa() > 0;
-    if (takenOff && indexAt(atM) == last && Math.abs(states.get(last).atM() - atM) < SAME_M) {
+    if (takenOff
+        && indexAt(atM) == last
+        && Math.abs(states.get(last).atM() - atM) < Slack.PLACE_M) {
       stepper.restore(states.get(last - 1));
       stepper.advance(until.clear().place(atM));
     } else {

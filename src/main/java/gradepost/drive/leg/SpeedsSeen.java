@@ -1,12 +1,14 @@
 package gradepost.drive.leg;
 
+import gradepost.drive.brake.Slack;
+
 /**
  * The lowest and the highest speed since the last handle movement: what the train has had already
  * would tell him to act too soon.
  */
 final class SpeedsSeen {
   /** A speed that was so near was met. */
-  private static final double NEAR_MPS = 0.001;
+  private static final double MET_MPS = 0.001;
 
   private double lowestMps;
   private double highestMps;
@@ -31,11 +33,11 @@ final class SpeedsSeen {
 
   /** Whether the train, falling to this speed now, meets it for the first time. */
   boolean fallsTo(double mps, double nowMps) {
-    return nowMps >= mps - 1e-6 && lowestMps > mps + NEAR_MPS;
+    return nowMps >= mps - Slack.SPEED_MPS && lowestMps > mps + MET_MPS;
   }
 
   /** Whether the train, rising to this speed now, meets it for the first time. */
   boolean risesTo(double mps, double nowMps) {
-    return nowMps <= mps + 1e-6 && highestMps < mps - NEAR_MPS;
+    return nowMps <= mps + Slack.SPEED_MPS && highestMps < mps - MET_MPS;
   }
 }

@@ -1,5 +1,6 @@
 package gradepost.drive.leg;
 
+import gradepost.drive.brake.Slack;
 import gradepost.motion.Stepper;
 import gradepost.motion.StopConditions;
 import gradepost.motion.StopReason;
@@ -7,7 +8,8 @@ import gradepost.route.Path;
 
 /** Where a driver can be told to do something: on the print grid, or so far short of the end. */
 final class ToldPlaces {
-  private static final double SAME_UNITS = 1e-4;
+  /** A train so near a whole number of units short of the end is told by that number. */
+  private static final double WHOLE_UNITS = 1e-4;
 
   private final Path path;
   private final Stepper stepper;
@@ -28,13 +30,13 @@ final class ToldPlaces {
 
   /** Whether the train is on the print grid. */
   boolean printed() {
-    return Math.abs(path.printedAtOrBefore(stepper.atM()) - stepper.atM()) < 1e-6;
+    return Math.abs(path.printedAtOrBefore(stepper.atM()) - stepper.atM()) < Slack.PLACE_M;
   }
 
   /** Runs to the next place on the print grid, or to the edge if that is nearer. */
   StopReason toNextPrinted(double edge) {
-    double place = path.printedAtOrAfter(stepper.atM() + 1e-6);
-    if (place <= stepper.atM() + DriverRules.SAME_PLACE_M) {
+    double place = path.printedAtOrAfter(stepper.atM() + Slack.PLACE_M);
+    if (place <= stepper.atM() + Slack.PLACE_M) {
       place = stepper.atM() + path.units().placeStepM();
     }
     return stepper.advance(until.clear().place(Math.min(place, edge)));
@@ -42,10 +44,10 @@ final class ToldPlaces {
 
   /** Near the end: whether the train reaches a speed before the next place on the grid. */
   boolean tooLate(double edge, double mps) {
-    if (endM - stepper.atM() > Places.NEAR_M) {
+    if (endM - stepper.atM() > Places.BEFORE_TARGET_M) {
       return false;
     }
-    double place = path.printedAtOrAfter(stepper.atM() + 1e-6);
+    double place = path.printedAtOrAfter(stepper.atM() + Slack.PLACE_M);
     probe.restore(stepper.save());
     StopConditions there = new StopConditions().place(Math.min(place, edge)).speedUp(mps);
     return stepper.speedMps() >= mps || probe.advance(there) != StopReason.PLACE;
@@ -54,13 +56,13 @@ final class ToldPlaces {
   /** Whether the train is a whole number of units of length short of the end. */
   boolean fromTheEnd() {
     double units = (endM - stepper.atM()) / path.units().lengthUnitM();
-    return Math.abs(units - Math.rint(units)) < SAME_UNITS;
+    return Math.abs(units - Math.rint(units)) < WHOLE_UNITS;
   }
 
   /** Runs to the next place that is told from the end. */
   StopReason toNextFromTheEnd(double edge) {
     double unit = path.units().lengthUnitM();
-    double place = endM - Math.floor((endM - stepper.atM()) / unit - SAME_UNITS) * unit;
+    double place = endM - Math.floor((endM - stepper.atM()) / unit - WHOLE_UNITS) * unit;
     return stepper.advance(until.clear().place(Math.min(place, edge)));
   }
 }
