@@ -3,6 +3,7 @@ package gradepost.drive.brake;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import gradepost.policy.BrakePractice;
 import gradepost.drive.EvenLine;
 import gradepost.drive.PencilBraking;
 import gradepost.task.Target;
@@ -28,7 +29,7 @@ class BrakeCurveTest {
         0,
         2e5,
         new double[] {stand ? 2 : releaseMps},
-        new double[] {stand ? 0.6e5 : 0},
+        new double[] {stand ? 0.6e5 : 0}, BrakePractice.USUAL.lastEaseAlone(),
         false);
   }
 

@@ -4,6 +4,7 @@ import static gradepost.drive.EvenLine.pascals;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import gradepost.policy.BrakePractice;
 import gradepost.drive.EvenLine;
 import gradepost.drive.PencilBraking;
 import gradepost.motion.Stepper;
@@ -170,7 +171,7 @@ class BrakingTest {
         0,
         2e5,
         new double[] {6, 2},
-        new double[] {1e5, 0.5e5},
+        new double[] {1e5, 0.5e5}, BrakePractice.USUAL.lastEaseAlone(),
         false);
   }
 

@@ -3,6 +3,7 @@ package gradepost.drive.brake;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import gradepost.policy.BrakePractice;
 import gradepost.drive.EvenLine;
 import gradepost.drive.PencilBraking;
 import gradepost.motion.Stepper;
@@ -28,7 +29,7 @@ class SolverTest {
         0,
         2e5,
         new double[] {5, 2},
-        new double[] {1.2e5, 0.6e5},
+        new double[] {1.2e5, 0.6e5}, BrakePractice.USUAL.lastEaseAlone(),
         false);
   }
 

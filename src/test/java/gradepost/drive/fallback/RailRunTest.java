@@ -3,6 +3,7 @@ package gradepost.drive.fallback;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import gradepost.policy.BrakePractice;
 import gradepost.drive.EvenLine;
 import gradepost.drive.PencilBraking;
 import gradepost.drive.brake.Braking;
@@ -63,7 +64,7 @@ class RailRunTest {
             0,
             2e5,
             staysOn ? new double[0] : new double[] {12.5},
-            staysOn ? new double[0] : new double[] {0},
+            staysOn ? new double[0] : new double[] {0}, BrakePractice.USUAL.lastEaseAlone(),
             staysOn);
     PlannedPoint point =
         new PlannedPoint(Optional.of(AT_M), 2e5, braking, Optional.of(braking), List.of());
