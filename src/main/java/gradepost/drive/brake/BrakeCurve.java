@@ -10,6 +10,12 @@ import java.util.List;
 /**
  * Where the brake goes on for a target, by the speed that the train has there, so that it comes to
  * its aim as the technique says; and how long that takes. Between the speeds worked out, straight.
+ *
+ * <p>It does not look for its points as {@link LastPlace} does. They are for the grid of the search
+ * and nothing printed is taken from them, so they need not be on the early side: half a metre
+ * either way will do. And each is begun where the two before it lead to, so that one or two
+ * brakings settle it; a search that knows only that a point lies before the last one takes twice as
+ * many.
  */
 public final class BrakeCurve {
   private final double stepMps;

@@ -217,10 +217,10 @@ final class LegSteps {
     for (int c = 0; c < shares.length; c++) {
       if (shares[c] <= first + Slack.ROUNDING) {
         LegGrid.Curve curve = grid.curves.get(c);
-        // Speed and time by the same straight line over the segment that gave the share.
-        double speed = v + shares[c] * (then - v);
-        double seconds = shares[c] * EvenChange.seconds(length, v, then);
-        all.add(braking(grid.curves.get(curve.instead()), k, shares[c] * length, speed, seconds));
+        double runM = shares[c] * length;
+        double speed = EvenChange.speedMps(v, then, shares[c]);
+        double seconds = EvenChange.seconds(runM, v, speed);
+        all.add(braking(grid.curves.get(curve.instead()), k, runM, speed, seconds));
       }
     }
     return all;

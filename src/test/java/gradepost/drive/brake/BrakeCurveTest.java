@@ -3,9 +3,9 @@ package gradepost.drive.brake;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import gradepost.policy.BrakePractice;
 import gradepost.drive.EvenLine;
 import gradepost.drive.PencilBraking;
+import gradepost.policy.BrakePractice;
 import gradepost.task.Target;
 import org.junit.jupiter.api.Test;
 
@@ -29,7 +29,8 @@ class BrakeCurveTest {
         0,
         2e5,
         new double[] {stand ? 2 : releaseMps},
-        new double[] {stand ? 0.6e5 : 0}, BrakePractice.USUAL.lastEaseAlone(),
+        new double[] {stand ? 0.6e5 : 0},
+        BrakePractice.USUAL.lastEaseAlone(),
         false);
   }
 

@@ -3,7 +3,6 @@ package gradepost.drive.brake;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import gradepost.policy.BrakePractice;
 import gradepost.drive.EvenLine;
 import gradepost.drive.PencilBraking;
 import gradepost.motion.Stepper;
@@ -12,6 +11,7 @@ import gradepost.plan.Command;
 import gradepost.plan.Command.Stage;
 import gradepost.plan.Instruction;
 import gradepost.plan.Trigger;
+import gradepost.policy.BrakePractice;
 import gradepost.task.Target;
 import java.util.ArrayList;
 import java.util.List;
@@ -42,7 +42,8 @@ class BrakingRunTest {
         0,
         MAIN,
         new double[] {5, 2},
-        new double[] {1.2e5, LAST}, BrakePractice.USUAL.lastEaseAlone(),
+        new double[] {1.2e5, LAST},
+        BrakePractice.USUAL.lastEaseAlone(),
         false);
   }
 
@@ -56,7 +57,8 @@ class BrakingRunTest {
         0,
         MAIN,
         staysOn ? new double[0] : new double[] {12},
-        staysOn ? new double[0] : new double[] {0}, BrakePractice.USUAL.lastEaseAlone(),
+        staysOn ? new double[0] : new double[] {0},
+        BrakePractice.USUAL.lastEaseAlone(),
         staysOn);
   }
 
@@ -172,7 +174,16 @@ class BrakingRunTest {
   void anEaseSoonAfterTheBeginningIsLeftOut() {
     Braking none =
         new Braking(
-            models.service(), 0, FIRST, 1, 0, MAIN, new double[] {5}, new double[] {LAST}, BrakePractice.USUAL.lastEaseAlone(), false);
+            models.service(),
+            0,
+            FIRST,
+            1,
+            0,
+            MAIN,
+            new double[] {5},
+            new double[] {LAST},
+            BrakePractice.USUAL.lastEaseAlone(),
+            false);
     run(none, at(5.88));
     assertThat(out).noneMatch(i -> i.command().equals(brake(LAST, Stage.EASE)));
     run(none, at(5.89));
@@ -189,7 +200,16 @@ class BrakingRunTest {
     assertThat(outcome.endM()).isCloseTo(1000 + pencil.distanceM(), within(NEAR_M));
     Braking stand =
         new Braking(
-            models.service(), 0, FIRST, 20, 0, MAIN, new double[] {3}, new double[] {LAST}, BrakePractice.USUAL.lastEaseAlone(), false);
+            models.service(),
+            0,
+            FIRST,
+            20,
+            0,
+            MAIN,
+            new double[] {3},
+            new double[] {LAST},
+            BrakePractice.USUAL.lastEaseAlone(),
+            false);
     PencilBraking slows = new PencilBraking(5).downTo(FIRST, 3).downTo(LAST, 0);
     assertThat(run(stand, at(5)).endM()).isCloseTo(1000 + slows.distanceM(), within(NEAR_M));
   }

@@ -4,11 +4,11 @@ import static gradepost.drive.EvenLine.pascals;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import gradepost.policy.BrakePractice;
 import gradepost.drive.EvenLine;
 import gradepost.drive.PencilBraking;
 import gradepost.motion.Stepper;
 import gradepost.motion.StopConditions;
+import gradepost.policy.BrakePractice;
 import gradepost.task.Assignment;
 import gradepost.task.Target;
 import java.util.Optional;
@@ -171,7 +171,8 @@ class BrakingTest {
         0,
         2e5,
         new double[] {6, 2},
-        new double[] {1e5, 0.5e5}, BrakePractice.USUAL.lastEaseAlone(),
+        new double[] {1e5, 0.5e5},
+        BrakePractice.USUAL.lastEaseAlone(),
         false);
   }
 

@@ -3,10 +3,10 @@ package gradepost.drive.brake;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import gradepost.policy.BrakePractice;
 import gradepost.drive.EvenLine;
 import gradepost.drive.PencilBraking;
 import gradepost.motion.Stepper;
+import gradepost.policy.BrakePractice;
 import gradepost.task.Assignment;
 import org.junit.jupiter.api.Test;
 
@@ -29,7 +29,8 @@ class SolverTest {
         0,
         2e5,
         new double[] {5, 2},
-        new double[] {1.2e5, 0.6e5}, BrakePractice.USUAL.lastEaseAlone(),
+        new double[] {1.2e5, 0.6e5},
+        BrakePractice.USUAL.lastEaseAlone(),
         false);
   }
 

@@ -3,7 +3,6 @@ package gradepost.drive.fallback;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import gradepost.policy.BrakePractice;
 import gradepost.drive.EvenLine;
 import gradepost.drive.PencilBraking;
 import gradepost.drive.brake.Braking;
@@ -15,6 +14,7 @@ import gradepost.plan.Command;
 import gradepost.plan.Command.Stage;
 import gradepost.plan.Instruction;
 import gradepost.plan.Trigger;
+import gradepost.policy.BrakePractice;
 import gradepost.task.Assignment;
 import gradepost.task.Target;
 import java.util.List;
@@ -64,7 +64,8 @@ class RailRunTest {
             0,
             2e5,
             staysOn ? new double[0] : new double[] {12.5},
-            staysOn ? new double[0] : new double[] {0}, BrakePractice.USUAL.lastEaseAlone(),
+            staysOn ? new double[0] : new double[] {0},
+            BrakePractice.USUAL.lastEaseAlone(),
             staysOn);
     PlannedPoint point =
         new PlannedPoint(Optional.of(AT_M), 2e5, braking, Optional.of(braking), List.of());
