@@ -62,8 +62,8 @@
  *       that is, how long it takes and how many movements it needs is read from a {@link
  *       gradepost.drive.brake.BrakeCurve}, worked out by simulation of the policy's technique,
  *       every 0.5 m/s. So the dead times and the build-up of the brake do not have to be states. A
- *       reduction may also be braked for to 1.4 or 2.8 m/s less. From one state at most {@link
- *       gradepost.drive.leg.LegTable#BRAKINGS} brakings are kept.
+ *       reduction may also be braked for to 1.4 or 2.8 m/s less. From one state at most four
+ *       brakings are kept. Steps and limits are in {@link gradepost.drive.brake.PlannerSettings}.
  * </ul>
  *
  * <p>Within an arc the speed is v' = sqrt(v² + 2 F s / M), with F at the middle speed of the arc
