@@ -92,6 +92,38 @@ public final class EvenLine {
     return brakedM(fromMps, toMps, 0.3 + 4 / 20.0, (psi - 4) / 20, plannedMps2(psi), 0);
   }
 
+  /**
+   * A brake that answers along the pipe, after 0.5 s and at 250 m/s to each valve. Each cylinder
+   * grows evenly and then stays: the sum is put together piece by piece.
+   *
+   * @param valvesM of the vehicles that brake, behind the front
+   * @param psi what they come to, above the springs
+   * @param psiPerS how fast they fill
+   * @param fullMps2 what all of them take off then
+   */
+  public record Along(List<Double> valvesM, double psi, double psiPerS, double fullMps2) {
+    /** On the level, from the demand to a lower speed. */
+    public double distanceM(double fromMps, double toMps) {
+      double growsS = psi / psiPerS;
+      double mean = 0;
+      for (double valve : valvesM) {
+        mean += beginsS(valve) / valvesM.size();
+      }
+      double takesS = (fromMps - toMps) / fullMps2 + mean + growsS / 2;
+      double metres = fromMps * takesS;
+      for (double valve : valvesM) {
+        double rest = takesS - beginsS(valve) - growsS;
+        metres -=
+            fullMps2 / valvesM.size() * (growsS * growsS / 6 + growsS / 2 * rest + rest * rest / 2);
+      }
+      return metres;
+    }
+
+    private double beginsS(double valveM) {
+      return 0.5 + valveM / 250 + 4 / psiPerS;
+    }
+  }
+
   public static double pascals(double psi) {
     return Pressure.ofPsi(psi).pascals();
   }

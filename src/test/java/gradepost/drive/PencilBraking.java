@@ -13,6 +13,8 @@ public final class PencilBraking {
   private static final double SPRINGS_PA = 4 * PSI;
   private static final double MPS2_PER_PA = 0.85 / (46 * PSI);
 
+  private final double force;
+  private final double fillsPa;
   private double mps;
   private double metres;
   private double seconds;
@@ -21,7 +23,14 @@ public final class PencilBraking {
 
   /** From a speed, with the brake off. */
   public PencilBraking(double fromMps) {
+    this(fromMps, 1, 1);
+  }
+
+  /** With so much of the force, and with cylinders that take so many times as long to fill. */
+  public PencilBraking(double fromMps, double force, double fill) {
     this.mps = fromMps;
+    this.force = force;
+    this.fillsPa = FILLS_PA / fill;
   }
 
   /** Asks for a pressure, and waits so long. */
@@ -65,12 +74,12 @@ public final class PencilBraking {
   /** Towards a pressure, no longer than up to a time or down to a speed. */
   private void move(double toPa, double untilS, double toMps) {
     while (pascals != toPa && seconds < untilS && mps > toMps) {
-      double rate = toPa > pascals ? FILLS_PA : -EMPTIES_PA;
+      double rate = toPa > pascals ? fillsPa : -EMPTIES_PA;
       boolean overSprings = (pascals - SPRINGS_PA) * (toPa - SPRINGS_PA) < 0;
       double next = overSprings ? SPRINGS_PA : toPa;
       double takes = (next - pascals) / rate;
       double has = Math.min(takes, untilS - seconds);
-      double growth = Math.max(pascals, next) > SPRINGS_PA ? rate * MPS2_PER_PA : 0;
+      double growth = Math.max(pascals, next) > SPRINGS_PA ? rate * force * MPS2_PER_PA : 0;
       double lasts = piece(has, growth, toMps);
       pascals = lasts == takes ? next : pascals + rate * lasts;
     }
@@ -87,7 +96,7 @@ public final class PencilBraking {
 
   /** A piece, or as much of it as comes before the speed is down; its seconds. */
   private double piece(double mostS, double growthMps3, double toMps) {
-    double now = Math.max(0, pascals - SPRINGS_PA) * MPS2_PER_PA;
+    double now = Math.max(0, pascals - SPRINGS_PA) * force * MPS2_PER_PA;
     double loses = mps - toMps;
     double root = now * now + 2 * growthMps3 * loses;
     double met =

@@ -219,6 +219,16 @@ class LadderTest {
         .downTo(0.8e5, 0);
   }
 
+  /** The lightest application takes some 1050 m, and the point is 1250 m before the stand. */
+  @Test
+  void aTechniqueThatEndsTooShortHasNoCost() {
+    assertThat(technique(1.0e5).distanceM()).isLessThan(1100);
+    SafeSide weak = new SafeSide(LoadCase.CRUSH, new Speed(1), 0.5, 0.5);
+    CaseResult result = Comes.to(STAND, STAND_M - 540, 0, weak).own();
+    assertThat(result.protectedM().orElseThrow()).isLessThan(STAND_M - 1200);
+    assertThat(result.protectedCostS()).isEmpty();
+  }
+
   /** A fall on which no brake holds has no protected point, and no place at all. */
   @Test
   void whereNoBrakeHoldsNoPlaceIsGiven() {
@@ -370,33 +380,7 @@ class LadderTest {
     assertThat(points.get(points.size() - 1).speedMps()).isZero();
   }
 
-  /**
-   * The automatic brake with the foremost motor car isolated: it answers after 0.5 s, at 250 m/s to
-   * the valves 30, 50 and 70 m behind the front, and fills by 11 psi a second. Each cylinder grows
-   * evenly and then stays: the sum is put together piece by piece.
-   */
-  private static final Along AUTO = new Along(0.5, List.of(30.0, 50.0, 70.0), 250, 11, SAFE_MPS2);
-
-  private record Along(
-      double deadS, List<Double> valvesM, double mps, double psiPerS, double fullMps2) {
-    double distanceM(double fromMps, double toMps) {
-      double growsS = 46 / psiPerS;
-      double mean = 0;
-      for (double valve : valvesM) {
-        mean += beginsS(valve) / valvesM.size();
-      }
-      double takesS = (fromMps - toMps) / fullMps2 + mean + growsS / 2;
-      double metres = fromMps * takesS;
-      for (double valve : valvesM) {
-        double rest = takesS - beginsS(valve) - growsS;
-        metres -=
-            fullMps2 / valvesM.size() * (growsS * growsS / 6 + growsS / 2 * rest + rest * rest / 2);
-      }
-      return metres;
-    }
-
-    private double beginsS(double valveM) {
-      return deadS + valveM / mps + 4 / psiPerS;
-    }
-  }
+  /** With the foremost motor car isolated the valves are 30, 50 and 70 m behind the front. */
+  private static final EvenLine.Along AUTO =
+      new EvenLine.Along(List.of(30.0, 50.0, 70.0), 46, 11, SAFE_MPS2);
 }

@@ -12,6 +12,7 @@ import gradepost.drive.brake.TrainModels;
 import gradepost.drive.leg.ApproachSolution;
 import gradepost.drive.leg.RunStates;
 import gradepost.motion.Stepper;
+import gradepost.motion.StopConditions;
 import gradepost.plan.Action;
 import gradepost.plan.CaseResult;
 import gradepost.plan.Command;
@@ -19,6 +20,7 @@ import gradepost.plan.Latest;
 import gradepost.plan.Trigger;
 import gradepost.policy.AdhesionCase;
 import gradepost.stock.law.ConstantAdhesion;
+import gradepost.stock.law.ShareOf;
 import gradepost.task.Assignment;
 import gradepost.task.Target;
 import java.util.List;
@@ -245,6 +247,40 @@ class LowRailTest {
         .isCloseTo(12, within(1e-9));
   }
 
+  /**
+   * Some 0.24 of 0.161 + 7.5 / (V + 44), V in km/h (Curtius and Kniffler 1944): at 72 km/h 0.0542,
+   * which a trailer of 35 t bears with 1.9 bar at most. Slower it bears more; the fastest counts.
+   */
+  @Test
+  void thePressureIsWhatTheRailBearsWhereTheBrakingBegins() {
+    AdhesionCase wet = new AdhesionCase("wet", new ShareOf(dry.law(), 0.24), "");
+    double mu = 0.24 * (0.161 + 7.5 / (72 + 44));
+    double bears = 4 + mu * 35 * G / (0.85 * SEATED_T / 4 / 46);
+    assertThat(EvenLine.pascals(bears)).isBetween(1.8e5, 1.9e5);
+    CaseResult low = on(wet, piece(3400, MPS), List.of());
+    assertThat(low.mainPressurePa()).isLessThanOrEqualTo(1.8e5 + 1e-6);
+    assertThat(low.plannedM()).isPresent();
+  }
+
+  /** Power goes off first, at the braking point, and the braking is that of a train without it. */
+  @Test
+  void aTrainUnderPowerIsShutOffAtTheBrakingPoint() {
+    Stepper stepper = models.plannedStepper();
+    stepper.place(0, 3300, 15);
+    stepper.power(3);
+    RunStates line = new RunStates();
+    line.add(stepper.save());
+    ApproachSolution p = piece(3700, MPS);
+    CaseResult low = on(LOW, p.on(line), List.of());
+    double atM = low.plannedM().orElseThrow();
+    stepper.advance(new StopConditions().place(atM));
+    assertThat(low.actions().get(0).command()).isEqualTo(new Command.ShutOff());
+    assertThat(low.actions().get(0).atM()).isEqualTo(atM);
+    List<Action> braking = low.actions().subList(1, low.actions().size());
+    double needs = carriedOut(stepper.speedMps(), braking);
+    assertThat(STAND_M - atM - needs).isBetween(-1e-3, 5.0);
+  }
+
   /** To a stand from 20 m/s, with the policy's eases on a gauge in bar. */
   private static PencilBraking technique(double mainPa) {
     return new PencilBraking(MPS)
@@ -256,7 +292,11 @@ class LowRailTest {
 
   /** The braking distance of what is printed. */
   private static double carriedOut(List<Action> actions) {
-    PencilBraking pencil = new PencilBraking(MPS);
+    return carriedOut(MPS, actions);
+  }
+
+  private static double carriedOut(double mps, List<Action> actions) {
+    PencilBraking pencil = new PencilBraking(mps);
     for (int i = 0; i + 1 < actions.size(); i++) {
       double pa = ((Command.Brake) actions.get(i).command()).pressurePa();
       Trigger next = actions.get(i + 1).trigger();

@@ -158,6 +158,23 @@ class RailRunTest {
             told(new Trigger.SpeedDownTo(5), new Command.Brake(1e5, Stage.CHECK)),
             told(new Trigger.After(0), new Command.Brake(1e5, Stage.CHECK)));
     RailLine line = braked(false, List.of(), next);
-    assertThat(mpsAt(line, END_M)).isCloseTo(letGo().speedMps(), within(1e-4));
+    assertThat(mpsAt(line, END_M + 100)).isCloseTo(letGo().speedMps(), within(1e-4));
+  }
+
+  /** In the highest notch 100 kN on 172.8 t, up to 27 mph (12.07 m/s). */
+  @Test
+  void powerIsTakenAndTakenOffAsThePlanSays() {
+    double comes = letGo().speedMps();
+    assertThat(comes).isLessThan(12);
+    List<Instruction> next =
+        List.of(
+            told(new Trigger.AtPlace(4200), new Command.Power(3)),
+            told(new Trigger.SpeedUpTo(12.05), new Command.ShutOff()));
+    RailLine line = braked(false, List.of(), next);
+    double gains = 100 / EvenLine.SEATED_T;
+    double on = (12.05 * 12.05 - comes * comes) / (2 * gains);
+    assertThat(mpsAt(line, 4200 + on / 2))
+        .isCloseTo(Math.sqrt(comes * comes + gains * on), within(1e-3));
+    assertThat(mpsAt(line, END_M)).isCloseTo(12.05, within(1e-6));
   }
 }
