@@ -7,9 +7,11 @@ import static org.assertj.core.api.Assertions.within;
 import gradepost.route.Stretch;
 import gradepost.stock.BrakeAction;
 import gradepost.stock.law.ConstantAdhesion;
+import gradepost.stock.law.FrictionTable;
 import gradepost.stock.law.NoCurveResistance;
 import gradepost.units.Pressure;
 import gradepost.units.Span;
+import gradepost.units.Speed;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -125,5 +127,44 @@ class GripTest {
       stepper.advance(new StopConditions().time(1));
       assertThat(-stepper.accelerationMps2()).isCloseTo(expected[i], within(1e-9));
     }
+  }
+
+  /** A law whose friction is 2 says nothing of how much of the rail a brake needs. */
+  @Test
+  void a_law_of_great_friction_is_held_by_adhesion_all_the_same() {
+    FrictionTable two = new FrictionTable(List.of(new FrictionTable.Point(new Speed(10), 2)));
+    Textbook train = two().blocks(two);
+    assertThat(decelerationAt(on(train, 0.2, LowAdhesionRail.none()), train.rig(), 50))
+        .isCloseTo(1.2, within(1e-9));
+    assertThat(decelerationAt(on(train, 0.07, LowAdhesionRail.none()), train.rig(), 50))
+        .isCloseTo(0.07 * G, within(1e-9));
+  }
+
+  /**
+   * The brake fills to 1.2 m/s² in 4 s, while the front vehicle comes onto rail that bears 0.049:
+   * the pull of each vehicle, by steps of a tenth of a millisecond.
+   */
+  @Test
+  void a_brake_that_fills_on_poor_rail_is_held_back_from_where_it_is() {
+    Textbook train = two().action(new BrakeAction.Simultaneous(new Span(0)), 4);
+    Stepper stepper = on(train, 0.15, poor(0.05, 100, 130));
+    stepper.place(0, 90, 10);
+    stepper.brake(train.rig(), Textbook.FULL_PA);
+    stepper.advance(new StopConditions().time(3));
+    double at = 90;
+    double mps = 10;
+    double h = 1e-4;
+    for (int i = 0; i < 30_000; i++) {
+      double asked = 1.2 * (i + 0.5) * h / 4;
+      double a = 0;
+      for (double end : new double[] {0, 20}) {
+        double poor = Math.min(1, Math.max(0, (Math.min(at - end, 130) - 100) / 20));
+        a += Math.min(asked, G * (0.15 - 0.10 * poor)) / 2;
+      }
+      at += h * (mps - a * h / 2);
+      mps -= a * h;
+    }
+    assertThat(stepper.speedMps()).isCloseTo(mps, within(1e-4));
+    assertThat(stepper.atM()).isCloseTo(at, within(1e-3));
   }
 }

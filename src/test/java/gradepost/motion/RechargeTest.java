@@ -154,4 +154,36 @@ class RechargeTest {
     stepper.place(0, 0, 20);
     assertThat(stepper.availablePa(auto)).isCloseTo(50 * PSI, within(1.0));
   }
+
+  /**
+   * As after 17.5 s of release above: 67.5 psi, which give 48.2; and what is done since is undone.
+   */
+  @Test
+  void a_saved_state_has_what_it_had_whatever_was_done_since() {
+    stepper.brake(auto, 50 * PSI);
+    pass(6);
+    stepper.brake(auto, 0);
+    pass(17.5);
+    Snapshot kept = stepper.save();
+    stepper.brake(auto, 50 * PSI);
+    pass(6);
+    stepper.brake(auto, 0);
+    pass(1);
+    stepper.restore(kept);
+    assertThat(stepper.availablePa(auto)).isCloseTo(67.5 * 2.5 / 3.5 * PSI, within(1.0));
+  }
+
+  /** A train of the worst case takes over what the planned run has left. */
+  @Test
+  void the_charge_of_another_run_is_taken_over() {
+    stepper.brake(auto, 50 * PSI);
+    pass(6);
+    stepper.brake(auto, 0);
+    pass(17.5);
+    Stepper other = Textbook.train(40, 0).onGradient(0);
+    other.place(stepper.timeS(), 0, 30);
+    assertThat(other.availablePa(auto)).isCloseTo(50 * PSI, within(1.0));
+    other.chargeAs(stepper);
+    assertThat(other.availablePa(auto)).isCloseTo(67.5 * 2.5 / 3.5 * PSI, within(1.0));
+  }
 }
