@@ -11,10 +11,12 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Property and regression: checks of whole packs, the log, starting files, the strip. */
+@Tag("slow")
 class CheckTest {
   @TempDir Path folder;
 

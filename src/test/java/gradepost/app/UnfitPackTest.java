@@ -16,10 +16,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Property: a train that cannot be driven as planned has no paper, and it is said why. */
+@Tag("slow")
 class UnfitPackTest {
   @TempDir Path folder;
 

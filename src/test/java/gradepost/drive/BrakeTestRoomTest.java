@@ -15,9 +15,11 @@ import gradepost.policy.Practice;
 import gradepost.task.Assignment;
 import gradepost.units.Span;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** A running brake test that runs into a braking is a finding there. */
+@Tag("slow")
 class BrakeTestRoomTest {
 
   /**

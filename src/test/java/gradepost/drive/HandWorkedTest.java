@@ -9,6 +9,7 @@ import gradepost.plan.Command;
 import gradepost.plan.Trigger;
 import gradepost.task.Assignment;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -23,6 +24,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * there {@code (v1² − v2²)/2a}, with {@code a} the brake's deceleration plus that of gravity {@code
  * g·i·M/(M·(1 + γ))} and of the running resistance at the middle speed.
  */
+@Tag("slow")
 class HandWorkedTest {
   private static final double G = 9.81;
   private static final double PSI = 6894.76;

@@ -15,9 +15,11 @@ import java.util.Map;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.PDFRenderer;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The code on the cover, read back as a telephone would: from a picture of the printed page. */
+@Tag("slow")
 class CodeTest {
   private static final Briefing BRIEFING = Papers.briefing(UnitStyle.MILES);
 

@@ -24,9 +24,11 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Bars in the margin of an approach page: beside what differs, and nothing else. */
+@Tag("slow")
 class ChangeMarksTest {
   private static final Briefing NOW =
       new Composer(Messages.english())

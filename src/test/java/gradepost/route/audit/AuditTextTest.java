@@ -14,12 +14,14 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
  * Property: every rule has its sentences in the catalogue, and every sentence there has its use.
  */
 @AnalyzeClasses(packages = "gradepost", importOptions = ImportOption.DoNotIncludeTests.class)
+@Tag("slow")
 class AuditTextTest {
 
   @Test
