@@ -13,14 +13,17 @@ public record EnergyBound(double joulesPerKg, double wattsPerKg) {
 
   private static final double GREATEST_PRICE = 200;
 
-  /** The price is found to this ratio. */
-  private static final double NEAR = 1.01;
+  /** The price is found to this ratio on the coarse grid; it may be out by the next; then finer. */
+  private static final double COARSE_RATIO = 1.08;
 
-  /** Grids: to find the price, and to prove. */
-  private static final double COARSE_M = 50;
+  private static final double OUT = 1.25;
+  private static final double FINE_RATIO = 1.02;
+
+  /** Grids: to come near the price; to find it, and to prove. */
+  private static final double COARSE_M = 100;
 
   private static final double COARSE_MPS = 0.5;
-  private static final double FINE_M = 25;
+  private static final double FINE_M = 50;
   private static final double FINE_MPS = 0.25;
 
   /** Of the sum of all numbers, for their rounding; far more than that can be. */
@@ -28,9 +31,11 @@ public record EnergyBound(double joulesPerKg, double wattsPerKg) {
 
   /** For a running time; 0 where nothing can be proved. */
   public static EnergyBound of(RelaxedLeg leg, double seconds) {
-    double price = price(leg, seconds);
+    CheapestRun coarse = new CheapestRun(leg, new Segments(leg, COARSE_M), COARSE_MPS);
+    double near = price(coarse, seconds, LEAST_PRICE, GREATEST_PRICE, COARSE_RATIO);
     Segments cut = new Segments(leg, FINE_M);
     CheapestRun cheapest = new CheapestRun(leg, cut, FINE_MPS);
+    double price = price(cheapest, seconds, near / OUT, near, FINE_RATIO);
     cheapest.solve(price);
     Certificate certificate = new Certificate(leg, cut, FINE_MPS);
     double[] slope = new Slopes(leg, cut, certificate, price).along(cheapest.run);
@@ -39,13 +44,12 @@ public record EnergyBound(double joulesPerKg, double wattsPerKg) {
     return new EnergyBound(Math.max(0, least - price * seconds - rounding), price);
   }
 
-  /** The lowest price of a second at which the run that costs least is in time. */
-  private static double price(RelaxedLeg leg, double seconds) {
-    Segments cut = new Segments(leg, COARSE_M);
-    CheapestRun cheapest = new CheapestRun(leg, cut, COARSE_MPS);
-    double low = LEAST_PRICE;
-    double high = GREATEST_PRICE;
-    while (high > low * NEAR) {
+  /** The lowest of these prices of a second at which the run that costs least is in time. */
+  private static double price(
+      CheapestRun cheapest, double seconds, double least, double greatest, double ratio) {
+    double low = least;
+    double high = greatest;
+    while (high > low * ratio) {
       double middle = Math.sqrt(low * high);
       cheapest.solve(middle);
       if (cheapest.seconds() > seconds) {

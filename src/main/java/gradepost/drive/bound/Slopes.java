@@ -26,7 +26,7 @@ final class Slopes {
   /** Triangles: half width of the widest and of the narrowest, and the first height tried. */
   private static final double WIDEST_M = 3200;
 
-  private static final double NARROWEST_M = 50;
+  private static final double NARROWEST_M = 100;
   private static final double HEIGHT = 0.02;
 
   private static final double FURTHEST = 3;
@@ -105,30 +105,35 @@ final class Slopes {
     double was = certificate.part(wattsPerKg, slope, from, to);
     double up = changed(slope, other, from, to, at, half, height);
     double down = changed(slope, other, from, to, at, half, -height);
-    double bend = up + down - 2 * was;
     double by = up > down ? height : -height;
+    double best = Math.max(up, down);
+    double bend = up + down - 2 * was;
     if (bend < 0) {
-      double vertex = (down - up) / (2 * bend);
-      double wanted = height * Math.max(-FURTHEST, Math.min(FURTHEST, vertex));
-      if (changed(slope, other, from, to, at, half, wanted) > Math.max(up, down)) {
-        by = wanted;
-      }
+      double vertex = Math.max(-FURTHEST, Math.min(FURTHEST, (down - up) / (2 * bend)));
+      double there = changed(slope, other, from, to, at, half, height * vertex);
+      by = there > best ? height * vertex : by;
+      best = Math.max(best, there);
     }
-    boolean better = changed(slope, other, from, to, at, half, by) > was;
-    double[] source = better ? other : slope;
-    double[] target = better ? slope : other;
-    System.arraycopy(source, from, target, from, to - from + 1);
+    if (best > was) {
+      change(slope, other, from, to, at, half, by);
+      System.arraycopy(other, from, slope, from, to - from + 1);
+    }
   }
 
-  /** What is proved with a triangle on top; the ends that others share stay as they are. */
   private double changed(
+      double[] slope, double[] other, int from, int to, double at, double half, double height) {
+    change(slope, other, from, to, at, half, height);
+    return certificate.part(wattsPerKg, other, from, to);
+  }
+
+  /** Puts a triangle on top; the ends that others share stay as they are. */
+  private void change(
       double[] slope, double[] other, int from, int to, double at, double half, double height) {
     for (int k = from; k <= to; k++) {
       boolean shared = (k == from && from > 0) || (k == to && to < cut.count());
       double share = Math.max(0, 1 - Math.abs(cut.placeM[k] - at) / half);
       other[k] = shared ? slope[k] : Math.min(1, slope[k] + height * share);
     }
-    return certificate.part(wattsPerKg, other, from, to);
   }
 
   /** The last place at or before this one. */
