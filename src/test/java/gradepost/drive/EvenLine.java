@@ -147,6 +147,11 @@ public final class EvenLine {
 
   /** On the level, with blocks of cast iron: stated for the same train and deceleration. */
   public static Assignment castIron() {
+    return castIron(Mill.policy().adhesion());
+  }
+
+  /** The same with other states of the rail. */
+  public static Assignment castIron(List<AdhesionCase> cases) {
     StatedBrakeForce f = Mill.stock().brakeForce();
     StatedBrakeForce iron =
         new StatedBrakeForce(
@@ -157,7 +162,7 @@ public final class EvenLine {
             f.threshold(),
             new CastIronKarwatzki(),
             f.loadCompensated());
-    return of(0, MadeUp.with(Mill.policy().adhesion(), SAFE), coasting(iron));
+    return of(0, MadeUp.with(cases, SAFE), coasting(iron));
   }
 
   public static Assignment of(double permille, Policy policy, Stock stock) {

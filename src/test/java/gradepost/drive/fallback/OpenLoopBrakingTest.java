@@ -84,6 +84,21 @@ class OpenLoopBrakingTest {
     assertThat(metM(0, 12.01, 12, LET_GO).orElseThrow()).isGreaterThan(1000);
   }
 
+  /** What is done at a place or as the speed rises waits until the train is down to its target. */
+  @Test
+  void whatIsToldForLaterIsNotDoneWhileTheTrainIsTooFast() {
+    PencilBraking pencil = new PencilBraking(20).after(1e5, 3).downTo(2e5, 12);
+    for (Trigger later : List.of(new Trigger.AtPlace(1050), new Trigger.SpeedUpTo(15))) {
+      List<Instruction> told =
+          List.of(
+              brake(new Trigger.AtPlace(1000), 1e5),
+              brake(new Trigger.After(3), 2e5),
+              told(later, new Command.Release()));
+      assertThat(metM(0, 20, 12, told).orElseThrow())
+          .isCloseTo(1000 + pencil.distanceM(), within(1e-3));
+    }
+  }
+
   /** 60 ‰ give the train 0.55 m/s², and 2 bar take 0.46 off. */
   @Test
   void whatAFallBeatsIsNeverMet() {

@@ -53,6 +53,10 @@ class RailRunTest {
 
   private RailLine braked(boolean staysOn, List<Instruction> own, List<Instruction> next) {
     planned.place(0, 1000, 20);
+    return brakedOn(staysOn, own, next);
+  }
+
+  private RailLine brakedOn(boolean staysOn, List<Instruction> own, List<Instruction> next) {
     RunStates line = new RunStates();
     line.add(planned.save());
     Braking braking =
@@ -147,6 +151,22 @@ class RailRunTest {
             .after(1e5, 3)
             .downTo(2e5, 10)
             .after(0, 0.3 + 2e5 / EvenLine.pascals(15));
+    assertThat(mpsAt(line, END_M)).isCloseTo(pencil.speedMps(), within(1e-3));
+  }
+
+  @Test
+  void powerIsOffWhereTheBrakeGoesOn() {
+    planned.place(0, 1000, 16);
+    planned.power(3);
+    RailLine line = brakedOn(false, List.of(), List.of());
+    double mps = mpsAt(line, AT_M - 0.01);
+    assertThat(mps).isGreaterThan(17);
+    PencilBraking pencil =
+        new PencilBraking(mps)
+            .after(1e5, 3)
+            .downTo(2e5, 12.5)
+            .after(0, 0.3 + 2e5 / EvenLine.pascals(15));
+    assertThat(mpsAt(line, AT_M + pencil.distanceM())).isCloseTo(pencil.speedMps(), within(1e-3));
     assertThat(mpsAt(line, END_M)).isCloseTo(pencil.speedMps(), within(1e-3));
   }
 
