@@ -7,6 +7,7 @@ import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.domain.JavaFieldAccess;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTag;
 import com.tngtech.archunit.junit.ArchTest;
 import java.util.Arrays;
 import java.util.List;
@@ -14,14 +15,13 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
  * Property: every rule has its sentences in the catalogue, and every sentence there has its use.
  */
 @AnalyzeClasses(packages = "gradepost", importOptions = ImportOption.DoNotIncludeTests.class)
-@Tag("slow")
+@ArchTag("slow")
 class AuditTextTest {
 
   @Test
