@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
  * Property: on made-up lines with hills and caps no run of another solver ({@link SteppedRun}) does
  * less work than the bound for its time, and some run comes near it.
  */
+@Tag("slow")
 class EnergyBoundPropertyTest {
   /** What the steps of the other solver may leave, as a share of work and priced time. */
   private static final double STEPS = 2e-3;
