@@ -39,6 +39,7 @@ public final class Stepper {
   private double v;
   private @Nullable Recorder recorder;
   private @Nullable Work work;
+  private @Nullable Odometer odometer;
 
   /**
    * @param resistance of the train; a variant without its help for points on the safe side
@@ -190,6 +191,11 @@ public final class Stepper {
     tell();
   }
 
+  /** Counts the metres of every run from now on. */
+  public void odometer(Odometer newOdometer) {
+    odometer = newOdometer;
+  }
+
   private void tell() {
     if (recorder != null) {
       recorder.point(t, s, v, pull.pressurePa(t), forces.notch());
@@ -202,6 +208,15 @@ public final class Stepper {
    * @throws NoEnd after a million steps without one, or where a force is not a number
    */
   public StopReason advance(StopConditions until) {
+    double from = s;
+    StopReason ended = run(until);
+    if (odometer != null) {
+      odometer.add(s - from);
+    }
+    return ended;
+  }
+
+  private StopReason run(StopConditions until) {
     if (s >= until.placeM) {
       return StopReason.PLACE;
     }

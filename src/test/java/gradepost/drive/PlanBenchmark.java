@@ -12,8 +12,9 @@ import org.openjdk.jmh.annotations.Setup;
 
 /**
  * What a plan costs: the demo valley with all ladders and cases, with and without the spread, and
- * lines of 50, 100 and 200 km. Run with the test class path: {@code org.openjdk.jmh.Main
- * PlanBenchmark}; on a machine with other work, {@link #main} gives medians of processor time.
+ * lines of 50, 100 and 200 km with stops, and an open line of 31, 62 and 125 km in one leg. Run
+ * with the test class path: {@code org.openjdk.jmh.Main PlanBenchmark}; on a machine with other
+ * work, {@link #main} gives medians of processor time.
  */
 @BenchmarkMode(Mode.AverageTime)
 public class PlanBenchmark extends OneThread {
@@ -22,6 +23,9 @@ public class PlanBenchmark extends OneThread {
   private Assignment km50;
   private Assignment km100;
   private Assignment km200;
+  private Assignment oneLeg31;
+  private Assignment oneLeg62;
+  private Assignment oneLeg125;
 
   @Setup
   public void read() {
@@ -30,6 +34,9 @@ public class PlanBenchmark extends OneThread {
     km50 = LongLine.assignment(50);
     km100 = LongLine.assignment(100);
     km200 = LongLine.assignment(200);
+    oneLeg31 = OpenLine.repeated(1);
+    oneLeg62 = OpenLine.repeated(2);
+    oneLeg125 = OpenLine.repeated(4);
   }
 
   @Benchmark
@@ -57,6 +64,21 @@ public class PlanBenchmark extends OneThread {
     return Planner.plan(km200);
   }
 
+  @Benchmark
+  public Plan oneLegOf031() {
+    return Planner.plan(oneLeg31);
+  }
+
+  @Benchmark
+  public Plan oneLegOf062() {
+    return Planner.plan(oneLeg62);
+  }
+
+  @Benchmark
+  public Plan oneLegOf125() {
+    return Planner.plan(oneLeg125);
+  }
+
   /** Medians of the processor time of this thread. */
   public static void main(String[] args) throws Exception {
     PlanBenchmark all = new PlanBenchmark();
@@ -67,6 +89,9 @@ public class PlanBenchmark extends OneThread {
     median("50 km", all::kilometres050, runs);
     median("100 km", all::kilometres100, runs);
     median("200 km", all::kilometres200, runs);
+    median("31 km in one leg", all::oneLegOf031, runs);
+    median("62 km in one leg", all::oneLegOf062, runs);
+    median("125 km in one leg", all::oneLegOf125, runs);
     median("10 miles", all::tenMiles, runs);
   }
 

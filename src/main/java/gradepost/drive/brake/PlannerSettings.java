@@ -32,6 +32,10 @@ public record PlannerSettings(
    * @param slowerS a way comes out slower by so much from where the train really stands, s; so much
    *     of the time allowed is left
    * @param longerCoastS coasting before a braking is tried longer and shorter by so much, s
+   * @param alone where several changes together are no gain, so many are tried one by one
+   * @param leastGain a share of the energy: no more than this is not worth another look near by
+   * @param sameM two ways that are so near each other are one again, m
+   * @param sameMps and so near in speed, m/s
    */
   public record Choice(
       int seeds,
@@ -40,7 +44,11 @@ public record PlannerSettings(
       int halvings,
       List<Double> movePricesJ,
       double slowerS,
-      double longerCoastS) {
+      double longerCoastS,
+      int alone,
+      double leastGain,
+      double sameM,
+      double sameMps) {
 
     /** Keeps the lists as they are. */
     public Choice {
@@ -87,7 +95,8 @@ public record PlannerSettings(
    *     m/s
    * @param notchUpSteps the most steps of taking power from a stand; a step is a notch, a place or
    *     two seconds
-   * @param tries so often a way that leads nowhere goes back
+   * @param tries so often a way that leads nowhere goes back before it comes further than ever
+   * @param soon after every so many times it goes back one step further at once
    * @param gainsMps a way that gains more than this over {@code gainsInM} has power off at a speed,
    *     any other at a place, m/s
    * @param gainsInM over so many metres
@@ -100,6 +109,7 @@ public record PlannerSettings(
       double standsMps,
       int notchUpSteps,
       int tries,
+      int soon,
       double gainsMps,
       double gainsInM,
       double behind) {}
@@ -118,6 +128,8 @@ public record PlannerSettings(
    * @param jumpM a jump of the margin by more than this is a power-on that had better not been
    *     made, m
    * @param attempts so often the run is made again without power that is taken for nothing
+   * @param lookAheadM the run is made in stretches of so much, m, until something is to be braked
+   *     for
    */
   public record Leg(
       int movements,
@@ -128,7 +140,8 @@ public record PlannerSettings(
       double closeMps,
       double toleranceM,
       double jumpM,
-      int attempts) {}
+      int attempts,
+      double lookAheadM) {}
 
   /**
    * Where a braking begins, and how it is made to end at the mark.
@@ -194,10 +207,21 @@ public record PlannerSettings(
   /** Those with which papers are made. */
   public static PlannerSettings usual() {
     return new PlannerSettings(
-        new Choice(6, 14, List.of(0.5, 2.0, 6.0, 18.0, 100.0), 3, List.of(3.0, 25.0), 0.3, 5),
+        new Choice(
+            6,
+            14,
+            List.of(0.5, 2.0, 6.0, 18.0, 100.0),
+            3,
+            List.of(3.0, 25.0),
+            0.3,
+            5,
+            3,
+            0.004,
+            15,
+            0.1),
         new Grid(50, 0.3, List.of(1.4, 2.8), 0.2, 0.5, 60, 4),
-        new Way(2, 0.6, 0.01, 100_000, 300, 0.7, 100, 0.75),
-        new Leg(2000, 100_000, 20, 5, 1, 0.1, 0.05, 3, 20),
+        new Way(2, 0.6, 0.01, 100_000, 300, 15, 0.7, 100, 0.75),
+        new Leg(2000, 100_000, 20, 5, 1, 0.1, 0.05, 3, 20, 3000),
         new Brake(0.5, 6, 0.5, 6, 6, 6, 0.3, 3, 8),
         new Fallback(0.01, 0.05, 5, 60, 1, 10, 0x5eed_9057L, 1000, 13),
         new Check(0.001, 1000));

@@ -2,6 +2,7 @@ package gradepost.drive.brake;
 
 import gradepost.motion.ForceBalance;
 import gradepost.motion.LowAdhesionRail;
+import gradepost.motion.Odometer;
 import gradepost.motion.PiecewiseLinear;
 import gradepost.motion.Stepper;
 import gradepost.motion.Track;
@@ -39,6 +40,7 @@ public final class TrainModels {
   private final ForceBalance plannedBalance;
   private final PiecewiseLinear worstForce;
   private final Map<AdhesionLaw, LowAdhesionRail> sites = new ConcurrentHashMap<>();
+  private final Odometer odometer = new Odometer();
   private final TrainBrake stopping;
   private final TrainBrake slowing;
   private final Map<BrakeSystem, TrainBrake> worstStopping = new HashMap<>();
@@ -86,7 +88,8 @@ public final class TrainModels {
 
   /** The train as planned, on another rail and on other low-adhesion sites. */
   public Stepper plannedStepper(AdhesionLaw law, Optional<AdhesionLaw> onSites) {
-    return new Stepper(planned, planned.resistance(), plannedForce, law, poorRail(onSites));
+    return counted(
+        new Stepper(planned, planned.resistance(), plannedForce, law, poorRail(onSites)));
   }
 
   /** The train as planned, on the rail of the plan. */
@@ -96,7 +99,18 @@ public final class TrainModels {
 
   /** The train of the worst case, which nothing but brakes and gradients slows. */
   public Stepper worstStepper(AdhesionCase adhesion) {
-    return new Stepper(worst, NONE, worstForce, adhesion.law(), poorRail(adhesion.sites()));
+    return counted(
+        new Stepper(worst, NONE, worstForce, adhesion.law(), poorRail(adhesion.sites())));
+  }
+
+  private Stepper counted(Stepper stepper) {
+    stepper.odometer(odometer);
+    return stepper;
+  }
+
+  /** Counts what all steppers of this train run. */
+  public Odometer odometer() {
+    return odometer;
   }
 
   private LowAdhesionRail poorRail(Optional<AdhesionLaw> onSites) {

@@ -40,6 +40,11 @@ public final class IdleMovements {
     }
   }
 
+  /** Movements of a handle: all actions but to stand. */
+  public static long moves(List<Action> actions) {
+    return actions.stream().filter(a -> !a.command().isStand()).count();
+  }
+
   /** How often power is taken off again too soon, the brake put on again too soon, or kept on. */
   public static long count(List<Action> actions, Least least) {
     IdleMovements run = new IdleMovements(least);

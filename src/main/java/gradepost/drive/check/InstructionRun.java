@@ -106,13 +106,69 @@ public final class InstructionRun {
    * @return whether every trigger came
    */
   public boolean run(double startM, List<Instruction> instructions, Map<Target, Integer> numbers) {
-    stepper.place(0, startM, 0);
+    startAt(startM);
     return follow(instructions, numbers);
   }
 
-  private boolean follow(List<Instruction> instructions, Map<Target, Integer> numbers) {
+  /** Puts the train to a stand where the run begins. */
+  public void startAt(double startM) {
+    stepper.place(0, startM, 0);
     stepper.count(work);
     stepper.record(this::point);
+  }
+
+  /**
+   * Where a run is between two instructions, to go on from there.
+   *
+   * @param lastS when the last instruction was carried out, seconds
+   * @param energyJ work that traction has done
+   * @param actions how many have been done
+   * @param points how many the run has
+   * @param failures how many there are
+   */
+  public record Joint(
+      Snapshot train,
+      double lastS,
+      TrainBrake inUse,
+      double energyJ,
+      int actions,
+      int points,
+      int failures) {}
+
+  /** Lets the train go on to a place with the handles as they are. */
+  public void roll(double toM) {
+    if (stepper.atM() < toM && stepper.speedMps() > 0) {
+      stepper.advance(until.clear().place(toM));
+    }
+  }
+
+  /** Where the run is now. */
+  public Joint joint() {
+    return new Joint(
+        stepper.save(),
+        lastS,
+        inUse,
+        work.tractionJ(),
+        actions.size(),
+        points.size(),
+        failures.size());
+  }
+
+  /** Begins where another run of the same train was. */
+  public void startFrom(Joint joint) {
+    stepper.restore(joint.train());
+    inUse = joint.inUse();
+    lastS = joint.lastS();
+    stepper.count(work);
+    stepper.record(this::point);
+  }
+
+  /**
+   * Carries out more instructions from where the run is.
+   *
+   * @return whether every trigger came
+   */
+  public boolean follow(List<Instruction> instructions, Map<Target, Integer> numbers) {
     for (int i = 0; i < instructions.size(); i++) {
       Instruction instruction = instructions.get(i);
       if (!await(instruction.trigger())) {

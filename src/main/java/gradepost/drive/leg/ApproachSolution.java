@@ -40,6 +40,22 @@ public record ApproachSolution(
         found);
   }
 
+  /** The same from further back. */
+  ApproachSolution from(double otherM) {
+    return new ApproachSolution(
+        target,
+        otherM,
+        shutOffM,
+        exactBrakingM,
+        brakingM,
+        brakingMps,
+        braking,
+        line,
+        instructions,
+        endM,
+        found);
+  }
+
   /** The same on another run. */
   public ApproachSolution on(RunStates other) {
     return new ApproachSolution(

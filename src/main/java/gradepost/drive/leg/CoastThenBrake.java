@@ -34,7 +34,7 @@ final class CoastThenBrake {
    */
   double aimM(RunStates line, Target target, Braking braking) {
     double aim = target.aimM(assignment.policy().margins());
-    if (aim == target.atM()) {
+    if (aim == target.atM() || aim > line.endM()) {
       return aim;
     }
     line.pickUp(stepper, aim);

@@ -16,6 +16,11 @@ import java.util.Optional;
  * @param trace speeds along the way
  */
 record ControlProfile(List<PowerPhase> powers, List<SpeedPoint> releases, List<SpeedPoint> trace) {
+  /** A release of the guide belongs to a target so far behind it, and so little before it. */
+  static final double RELEASED_BEHIND_M = 300;
+
+  private static final double RELEASED_BEFORE_M = 100;
+
   /**
    * Power from a place on, up to a speed (infinite: up to its place, or as the rules have it).
    *
@@ -99,45 +104,49 @@ record ControlProfile(List<PowerPhase> powers, List<SpeedPoint> releases, List<S
   }
 
   /**
-   * Guides that differ from this one in one thing, by a unit of speed or a little way.
+   * Things in which a guide may differ from this one, by a unit of speed or a little way.
    *
    * @param unitMps the unit of speed
    * @param moveM the little way
    */
-  List<ControlProfile> neighbours(double unitMps, double moveM) {
-    List<ControlProfile> all = new ArrayList<>();
+  List<GuideChange> changes(double unitMps, double moveM) {
+    List<GuideChange> all = new ArrayList<>();
     for (int i = 0; i < powers.size(); i++) {
       PowerPhase power = powers.get(i);
-      int index = i;
       if (power.offMps() < Double.POSITIVE_INFINITY) {
-        all.add(with(i, power.upTo(power.offMps() - unitMps)));
-        all.add(with(i, power.upTo(power.offMps() + unitMps)));
+        all.add(new GuideChange.OtherPower(power, power.upTo(power.offMps() - unitMps)));
+        all.add(new GuideChange.OtherPower(power, power.upTo(power.offMps() + unitMps)));
       } else {
-        all.add(with(i, power.offAt(power.offM() - moveM)));
-        all.add(with(i, power.offAt(power.offM() + moveM)));
+        all.add(new GuideChange.OtherPower(power, power.offAt(power.offM() - moveM)));
+        all.add(new GuideChange.OtherPower(power, power.offAt(power.offM() + moveM)));
       }
-      otherNotches(power.notches()).forEach(n -> all.add(with(index, power.in(n))));
+      otherNotches(power.notches())
+          .forEach(n -> all.add(new GuideChange.OtherPower(power, power.in(n))));
       if (i > 0) {
         for (double by : new double[] {-moveM, moveM}) {
           double onM = power.onM() + by;
           if (onM > powers.get(i - 1).offM() && onM < power.offM()) {
-            all.add(with(i, power.from(onM)));
+            all.add(new GuideChange.OtherPower(power, power.from(onM)));
           }
         }
-        List<PowerPhase> fewer = new ArrayList<>(powers);
-        fewer.remove(i);
-        all.add(new ControlProfile(fewer, releases, trace));
+        all.add(new GuideChange.NoPower(power));
       }
     }
-    for (int i = 0; i < releases.size(); i++) {
+    for (SpeedPoint is : releases) {
       for (double by : new double[] {-2 * unitMps, 2 * unitMps}) {
-        List<SpeedPoint> other = new ArrayList<>(releases);
-        other.set(
-            i, new SpeedPoint(releases.get(i).atM(), Math.max(1, releases.get(i).mps() + by)));
-        all.add(new ControlProfile(powers, other, trace));
+        all.add(
+            new GuideChange.OtherRelease(is, new SpeedPoint(is.atM(), Math.max(1, is.mps() + by))));
       }
     }
     return all;
+  }
+
+  /** This guide with some things different, each in a place of its own. */
+  ControlProfile with(List<GuideChange> changes) {
+    List<PowerPhase> otherPowers = new ArrayList<>(powers);
+    List<SpeedPoint> otherReleases = new ArrayList<>(releases);
+    changes.forEach(change -> change.make(otherPowers, otherReleases));
+    return new ControlProfile(List.copyOf(otherPowers), List.copyOf(otherReleases), trace);
   }
 
   /** One notch less or more somewhere, or one notch not taken. */
@@ -161,12 +170,6 @@ record ControlProfile(List<PowerPhase> powers, List<SpeedPoint> releases, List<S
       }
     }
     return all;
-  }
-
-  private ControlProfile with(int index, PowerPhase power) {
-    List<PowerPhase> other = new ArrayList<>(powers);
-    other.set(index, power);
-    return new ControlProfile(other, releases, trace);
   }
 
   /**
@@ -202,14 +205,22 @@ record ControlProfile(List<PowerPhase> powers, List<SpeedPoint> releases, List<S
   }
 
   private double speedAt(double atM) {
-    for (int i = 1; i < trace.size(); i++) {
-      SpeedPoint to = trace.get(i);
-      if (to.atM() >= atM) {
-        SpeedPoint from = trace.get(i - 1);
-        return EvenChange.speedMps(from.atM(), from.mps(), to.atM(), to.mps(), atM);
+    int low = 0;
+    int high = trace.size();
+    while (high - low > 1) {
+      int middle = (low + high) / 2;
+      if (trace.get(middle).atM() >= atM) {
+        high = middle;
+      } else {
+        low = middle;
       }
     }
-    return 0;
+    if (high >= trace.size()) {
+      return 0;
+    }
+    SpeedPoint from = trace.get(high - 1);
+    SpeedPoint to = trace.get(high);
+    return EvenChange.speedMps(from.atM(), from.mps(), to.atM(), to.mps(), atM);
   }
 
   /** The place where the first power begins that the other guide does not have like this. */
@@ -234,7 +245,7 @@ record ControlProfile(List<PowerPhase> powers, List<SpeedPoint> releases, List<S
   Optional<Double> releaseBefore(double atM) {
     Optional<Double> found = Optional.empty();
     for (SpeedPoint release : releases) {
-      if (release.atM() > atM - 300 && release.atM() < atM + 100) {
+      if (release.atM() > atM - RELEASED_BEHIND_M && release.atM() < atM + RELEASED_BEFORE_M) {
         found = Optional.of(release.mps());
       }
     }

@@ -53,6 +53,8 @@ final class FreeRun {
   private double notchSinceS;
   private double offS = Double.NEGATIVE_INFINITY;
   private boolean stalled;
+  private boolean over;
+  private double lastCeiling;
 
   private SpeedsSeen seen = new SpeedsSeen();
   private final ToldPlaces told;
@@ -97,12 +99,31 @@ final class FreeRun {
     return stalled;
   }
 
+  /** Whether the train coasts, and has nothing half done. */
+  boolean rests() {
+    return !over
+        && mode == Mode.COAST
+        && stepper.brakeOff()
+        && stepper.timeS() > offS + leastOffS
+        && guide.rests();
+  }
+
+  /** Speeds since the last handle movement. */
+  SpeedsSeen seen() {
+    return new SpeedsSeen(seen);
+  }
+
+  /** Whether it has come to its end. */
+  boolean over() {
+    return over;
+  }
+
   /**
-   * Runs from where the stepper stands; leaves it at the end.
+   * Begins where the stepper stands.
    *
    * @param before speeds since the last handle movement
    */
-  void run(SpeedsSeen before) {
+  void start(SpeedsSeen before) {
     seen = new SpeedsSeen(before);
     boolean starting = stepper.speedMps() == 0;
     if (starting) {
@@ -115,10 +136,15 @@ final class FreeRun {
       notchSinceS = stepper.timeS();
       top = Math.max(stepper.notch(), 0);
     }
-    double lastCeiling = ceilingAt(stepper.atM());
+    lastCeiling = ceilingAt(stepper.atM());
+  }
+
+  /** Runs on, to its end or to a place before it; leaves the stepper there. */
+  void run(double toM) {
     double lastS = Double.NEGATIVE_INFINITY;
     int idle = 0;
-    for (int looks = 0; stepper.atM() < endM - Slack.PLACE_M; looks++) {
+    double stopM = Math.min(toM, endM);
+    for (int looks = 0; stepper.atM() < stopM - Slack.PLACE_M; looks++) {
       if (steps.size() >= settings.movements() || looks >= settings.looks()) {
         throw new NoEnd(
             "after %d handle movements the run is at %.3f m of %.3f"
@@ -127,6 +153,7 @@ final class FreeRun {
       double ceiling = ceilingAt(stepper.atM());
       if (stepper.speedMps() > ceiling + Slack.SPEED_MPS
           && ceiling < lastCeiling - Slack.SPEED_MPS) {
+        over = true;
         return;
       }
       idle = stepper.timeS() > lastS ? 0 : idle + 1;
@@ -136,7 +163,7 @@ final class FreeRun {
       }
       lastS = stepper.timeS();
       lastCeiling = ceiling;
-      double edge = Math.min(edge(stepper.atM()), endM);
+      double edge = Math.min(edge(stepper.atM()), stopM);
       StopReason ended =
           switch (mode) {
             case POWER -> power(ceiling, edge);
@@ -148,6 +175,7 @@ final class FreeRun {
         return;
       }
     }
+    over = stopM == endM;
   }
 
   private double ceilingAt(double atM) {

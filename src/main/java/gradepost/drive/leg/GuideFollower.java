@@ -41,6 +41,12 @@ final class GuideFollower {
     return guide.offAtPlace(stepper.atM(), done);
   }
 
+  /** Whether the train is well past the power that was begun last. */
+  boolean rests() {
+    int index = guide.powerAt(stepper.atM());
+    return index < 0 || stepper.atM() > guide.powers().get(index).offM() + settings.grid().nearM();
+  }
+
   /** The power that was begun last is over. */
   void passed() {
     done = guide.powerAt(stepper.atM());

@@ -1,11 +1,11 @@
 package gradepost.drive.leg;
 
 import gradepost.drive.brake.Braking;
-import gradepost.drive.brake.PlannerSettings;
 import gradepost.drive.brake.TrainModels;
 import gradepost.drive.check.IdleMovements;
 import gradepost.drive.check.InstructionRun;
-import gradepost.plan.Instruction;
+import gradepost.plan.Action;
+import gradepost.plan.Trace;
 import gradepost.policy.Practice;
 import gradepost.policy.RunRules;
 import gradepost.task.Assignment;
@@ -15,11 +15,10 @@ import gradepost.units.Span;
 import gradepost.units.Speed;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -36,8 +35,8 @@ public final class LegChooser {
   private final DrivingStrategy usual;
   private final DriverRules rules;
   private final Places places;
-
-  private final Set<DrivingStrategy> tried = new HashSet<>();
+  private final Practice practice;
+  private final Map<Target, Integer> numbers = new HashMap<>();
 
   /** Several prices have the same guide. */
   private final Map<ControlProfile, Way> byGuide = new HashMap<>();
@@ -59,11 +58,14 @@ public final class LegChooser {
     this.usual = DrivingStrategy.of(assignment.policy().run());
     rules = new DriverRules(assignment, bench, ceiling, startM, usual);
     places = new Places(assignment);
+    practice = assignment.policy().practice();
+    targets.forEach(t -> numbers.put(t, 0));
   }
 
   /**
    * One way of driving the leg, run again from its printed numbers.
    *
+   * @param joints of the run, where each piece begins
    * @param idle movements for a moment, and stretches along which the train creeps
    * @param practice what a movement is worth
    */
@@ -71,6 +73,7 @@ public final class LegChooser {
       DrivingStrategy manner,
       LegPlanner.Leg leg,
       InstructionRun rerun,
+      List<InstructionRun.Joint> joints,
       long idle,
       Practice practice) {
     boolean stands() {
@@ -115,7 +118,7 @@ public final class LegChooser {
     }
 
     /** Logarithm of the energy, and as much more for each movement as it is worth. */
-    private double dear() {
+    double dear() {
       return Math.log(rerun.energyJ()) + movements() * Math.log(1 + practice.power().movement());
     }
   }
@@ -127,26 +130,6 @@ public final class LegChooser {
 
   Way fastest() {
     return way(DrivingStrategy.of(fastest(usual.run())));
-  }
-
-  /** Ways near this one, in one thing different, not tried yet, with one movement more at most. */
-  public List<Way> near(Way way) {
-    PlannerSettings settings = bench.settings();
-    double longerS = settings.choice().longerCoastS();
-    double unit = assignment.route().units().speedUnitMps();
-    List<DrivingStrategy> manners = new ArrayList<>();
-    way.manner()
-        .guide()
-        .neighbours(unit, settings.grid().nearM())
-        .forEach(guide -> manners.add(way.manner().by(guide)));
-    for (double by : new double[] {-longerS, longerS}) {
-      manners.add(way.manner().coasting(way.manner().coastS() + by));
-    }
-    List<DrivingStrategy> untried = manners.stream().filter(tried::add).toList();
-    return untried.parallelStream()
-        .flatMap(m -> planned(m, Optional.of(way)).stream())
-        .filter(Way::stands)
-        .toList();
   }
 
   /**
@@ -179,34 +162,99 @@ public final class LegChooser {
 
   /** The leg as it is driven in this manner. */
   public Way way(DrivingStrategy manner) {
-    return planned(manner, Optional.empty()).orElseThrow();
+    return way(manner, leg(manner, List.of(), start -> false));
   }
 
-  /** Worked out, and run again; empty where it has too many more movements than the one near it. */
-  private Optional<Way> planned(DrivingStrategy manner, Optional<Way> near) {
-    int mostMovements = near.map(way -> way.movements() + 1).orElse(Integer.MAX_VALUE);
-    LegPlanner planner = new LegPlanner(assignment, bench, rules, places);
-    LegPlanner.Leg leg =
-        planner.plan(
-            startM,
-            targets,
-            manner,
-            near.map(way -> way.leg().alike(way.manner(), manner)).orElse(List.of()));
-    List<Instruction> instructions = new ArrayList<>();
-    leg.pieces().forEach(p -> instructions.addAll(p.instructions()));
-    long movements = instructions.stream().filter(i -> !i.command().isStand()).count();
-    if (movements > mostMovements) {
-      return Optional.empty();
-    }
+  /** The same in a manner near that of another way: what is alike is not worked out again. */
+  public Way way(DrivingStrategy manner, Way near) {
+    return way(manner, leg(manner, near.leg().alike(near.manner(), manner), start -> false));
+  }
+
+  private LegPlanner.Leg leg(
+      DrivingStrategy manner, List<LegPlanner.Stage> known, Predicate<LegStart> met) {
+    return new LegPlanner(assignment, bench, rules, places)
+        .plan(startM, targets, manner, known, met);
+  }
+
+  private Way way(DrivingStrategy manner, LegPlanner.Leg leg) {
     InstructionRun rerun = new InstructionRun(assignment, bench, ceiling);
-    Map<Target, Integer> numbers = new HashMap<>();
-    targets.forEach(t -> numbers.put(t, 0));
-    rerun.run(startM, instructions, numbers);
-    Practice practice = assignment.policy().practice();
+    rerun.startAt(startM);
+    List<InstructionRun.Joint> joints = new ArrayList<>(List.of(rerun.joint()));
+    for (int i = 0; i < leg.pieces().size(); i++) {
+      if (!rerun.follow(leg.pieces().get(i).instructions(), numbers)) {
+        break;
+      }
+      rerun.roll(leg.starts().get(i + 1).state().atM());
+      joints.add(rerun.joint());
+    }
+    long idle = idle(rerun.actions(), rerun.points());
+    return new Way(manner, leg, rerun, joints, idle, practice);
+  }
+
+  /** Movements for a moment, and stretches along which the train creeps. */
+  private long idle(List<Action> actions, List<Trace.Point> points) {
+    return IdleMovements.count(actions, IdleMovements.Least.of(assignment.policy()))
+        + Creeping.count(points, ceiling, practice);
+  }
+
+  /**
+   * What a change of a way's guide does, worked out from where it begins to where the train is
+   * again as it was; from there on it is taken to go on as it did. No gain where it does not stand,
+   * or has too many more movements.
+   */
+  ChangeEffect effect(Way base, GuideChange change) {
+    DrivingStrategy manner = base.manner().by(base.manner().guide().with(List.of(change)));
+    LegMeeting meeting =
+        new LegMeeting(
+            bench.settings().choice(),
+            base.leg(),
+            change.upToM() + bench.settings().grid().nearM());
+    LegPlanner.Leg part = leg(manner, base.leg().alike(base.manner(), manner), meeting::met);
+    int from = base.leg().sharedPieces(part);
+    double fromM = base.leg().starts().get(from).state().atM();
+    int to = meeting.index();
+    double toM = base.leg().starts().get(to).state().atM();
+    if (part.stalled()) {
+      return ChangeEffect.none(change, fromM, toM);
+    }
+    InstructionRun run = new InstructionRun(assignment, bench, ceiling);
+    InstructionRun.Joint began = base.joints().get(from);
+    run.startFrom(began);
+    for (ApproachSolution piece : part.pieces().subList(from, part.pieces().size())) {
+      if (!run.follow(piece.instructions(), numbers) || !run.failures().isEmpty()) {
+        return ChangeEffect.none(change, fromM, toM);
+      }
+    }
+    run.roll(toM);
+    InstructionRun.Joint was = base.joints().get(to);
+    InstructionRun.Joint is = run.joint();
+    long moves =
+        IdleMovements.moves(run.actions())
+            - IdleMovements.moves(base.rerun().actions().subList(began.actions(), was.actions()));
+    if (moves > 1) {
+      return ChangeEffect.none(change, fromM, toM);
+    }
     long idle =
-        IdleMovements.count(rerun.actions(), IdleMovements.Least.of(assignment.policy()))
-            + Creeping.count(rerun.points(), ceiling, practice);
-    return Optional.of(new Way(manner, leg, rerun, idle, practice));
+        idle(run.actions(), run.points())
+            - idle(
+                base.rerun().actions().subList(began.actions(), was.actions()),
+                base.rerun().points().subList(began.points(), was.points()));
+    double kg = bench.plannedTrain().inertiaKg();
+    double slowerJ = kg / 2 * (square(was.train().speedMps()) - square(is.train().speedMps()));
+    double behindM = was.train().atM() - is.train().atM();
+    double behindS = behindM == 0 ? 0 : behindM / Math.max(1, is.train().speedMps());
+    return new ChangeEffect(
+        change,
+        fromM,
+        toM,
+        is.energyJ() - (was.energyJ() - began.energyJ()) + slowerJ,
+        is.train().timeS() - was.train().timeS() + behindS,
+        moves,
+        idle);
+  }
+
+  private static double square(double x) {
+    return x * x;
   }
 
   /** Close under the ceiling, and no coasting that only spares energy. */

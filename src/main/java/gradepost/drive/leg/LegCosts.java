@@ -102,6 +102,7 @@ final class LegCosts {
     List<Fork> forks = new ArrayList<>();
     List<Option> taken = new ArrayList<>();
     forks.add(fork(0, 0, 0));
+    int furthest = 0;
     int tries = 0;
     while (forks.get(forks.size() - 1).place() < grid.places() - 1) {
       Fork fork = forks.get(forks.size() - 1);
@@ -109,9 +110,16 @@ final class LegCosts {
         if (taken.isEmpty() || ++tries > grid.way.tries()) {
           return Optional.empty();
         }
-        forks.remove(forks.size() - 1);
-        taken.remove(taken.size() - 1);
+        // The longer it goes nowhere, the further back: the mistake may have been made long before.
+        for (int back = 0; back <= tries / grid.way.soon() && !taken.isEmpty(); back++) {
+          forks.remove(forks.size() - 1);
+          taken.remove(taken.size() - 1);
+        }
         continue;
+      }
+      if (fork.place() > furthest) {
+        furthest = fork.place();
+        tries = 0;
       }
       Option option = fork.left().remove(fork.left().size() - 1);
       taken.add(option);

@@ -54,6 +54,8 @@ final class LegGrid {
   /** What has to be braked for; and the same braked for further than need be. */
   final List<Curve> curves = new ArrayList<>();
 
+  private final List<List<Curve>> curvesAt = new ArrayList<>();
+
   private final double inertiaKg;
   private final double[][] effortN;
   private final double[] resistanceN;
@@ -137,6 +139,19 @@ final class LegGrid {
       mostMps[k] = Math.min(last, ceiling);
     }
     addCurves(assignment, bench, ahead, technique, fromM);
+    for (int k = 0; k < parts; k++) {
+      curvesAt.add(new ArrayList<>());
+    }
+    for (Curve curve : curves) {
+      for (int k = curve.from(); k < curve.place(); k++) {
+        curvesAt.get(k).add(curve);
+      }
+    }
+  }
+
+  /** What may be braked for from a segment. */
+  List<Curve> curvesAt(int k) {
+    return curvesAt.get(k);
   }
 
   private void addCurves(
@@ -230,10 +245,10 @@ final class LegGrid {
         top ? speeds : i, under ? i + 1 : speeds, top ? 1 : (v - i * stepMps) / width);
   }
 
-  /** Of two costs of which one may be out of reach: then the nearer one. */
+  /** Of two costs of which one may be out of reach: then the other one. */
   static double between(double low, double high, double share) {
     if (low + high == Double.POSITIVE_INFINITY) {
-      return share < 0.5 ? low : high;
+      return Math.min(low, high);
     }
     return low + share * (high - low);
   }

@@ -16,6 +16,7 @@ import gradepost.task.Target;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * Works out the run from one stop to the next: under the driver's rules until the first place where
@@ -46,9 +47,21 @@ public final class LegPlanner {
   /**
    * The leg as worked out.
    *
+   * @param starts where each piece begins, and where the last one ends
    * @param stages in which it was worked out, but for the last
    */
-  public record Leg(List<ApproachSolution> pieces, boolean stalled, List<Stage> stages) {
+  public record Leg(
+      List<ApproachSolution> pieces, List<LegStart> starts, boolean stalled, List<Stage> stages) {
+
+    /** How many pieces at the beginning another leg has taken over from this one. */
+    @SuppressWarnings("ReferenceEquality") // taken over: the very same piece
+    int sharedPieces(Leg other) {
+      int i = 0;
+      while (i < pieces.size() && i < other.pieces.size() && pieces.get(i) == other.pieces.get(i)) {
+        i++;
+      }
+      return i;
+    }
 
     /** The stages that are the same in another manner than that of this leg. */
     List<Stage> alike(DrivingStrategy own, DrivingStrategy other) {
@@ -72,8 +85,14 @@ public final class LegPlanner {
    * Plans from a stand at {@code startM} over all targets, of which the last is the stop.
    *
    * @param known the first stages, from another leg that is alike so far
+   * @param met tells where no more needs to be worked out
    */
-  Leg plan(double startM, List<Target> targets, DrivingStrategy manner, List<Stage> known) {
+  Leg plan(
+      double startM,
+      List<Target> targets,
+      DrivingStrategy manner,
+      List<Stage> known,
+      Predicate<LegStart> met) {
     Tools with = tools(manner);
     List<Stage> stages = new ArrayList<>(known);
     Stage from =
@@ -83,7 +102,10 @@ public final class LegPlanner {
     List<ApproachSolution> pieces = new ArrayList<>(from.pieces());
     List<LegStart> starts = new ArrayList<>(from.starts());
     GuideDependencies asked = from.asked();
-    int mostPieces = (targets.size() + 2) * (targets.size() + 2);
+    double metres = targets.get(targets.size() - 1).atM() - startM;
+    int mostPieces =
+        (targets.size() + 2) * (targets.size() + 2)
+            + (int) (metres / bench.settings().leg().lookAheadM());
     for (int piece = 0; starts.get(starts.size() - 1).next() < targets.size(); piece++) {
       if (piece > mostPieces) {
         throw new NoEnd(
@@ -94,25 +116,64 @@ public final class LegPlanner {
       LegStart start = starts.get(starts.size() - 1);
       NextBraking choice = with.search().choose(start, targets);
       if (choice == null) {
-        return new Leg(pieces, true, stages);
+        return new Leg(pieces, starts, true, stages);
       }
       if (choice.tooLate() && starts.size() > 1) {
-        starts.remove(starts.size() - 1);
-        pieces.remove(pieces.size() - 1);
-        LegStart earlier = starts.remove(starts.size() - 1);
-        starts.add(earlier.towards(choice.index()));
+        goBack(pieces, starts, choice.index());
         continue;
       }
       Stretch stretch = commit(with, start, choice, targets);
       pieces.add(stretch.piece());
       starts.add(stretch.next());
+      if (met.test(stretch.next())) {
+        break;
+      }
     }
-    return new Leg(withReleases(pieces), false, stages);
+    return new Leg(pieces, starts, false, stages);
   }
 
-  /** A brake that stays on past its board comes off on the page of that board. */
-  private static List<ApproachSolution> withReleases(List<ApproachSolution> pieces) {
-    List<ApproachSolution> all = new ArrayList<>(pieces);
+  /** To before the last braking, which is done without; the run goes to a later target instead. */
+  private static void goBack(List<ApproachSolution> pieces, List<LegStart> starts, int index) {
+    int last = pieces.size() - 1;
+    while (last > 0 && starts.get(last + 1).goesOn()) {
+      last--;
+    }
+    boolean braked = !starts.get(last + 1).goesOn();
+    LegStart earlier = starts.get(last);
+    pieces.subList(last, pieces.size()).clear();
+    starts.subList(last, starts.size()).clear();
+    starts.add(earlier.towards(braked ? index : earlier.next()));
+  }
+
+  /** Stretches along which nothing was braked for belong to the approach behind them. */
+  private static List<ApproachSolution> joined(Leg leg) {
+    List<ApproachSolution> all = new ArrayList<>();
+    List<Instruction> before = new ArrayList<>();
+    double fromM = Double.NaN;
+    for (int i = 0; i < leg.pieces().size(); i++) {
+      ApproachSolution piece = leg.pieces().get(i);
+      fromM = Double.isNaN(fromM) ? piece.fromM() : fromM;
+      if (leg.starts().get(i + 1).goesOn()) {
+        before.addAll(piece.instructions());
+        continue;
+      }
+      List<Instruction> instructions = new ArrayList<>();
+      before.forEach(
+          b -> instructions.add(new Instruction(piece.target(), b.trigger(), b.command())));
+      instructions.addAll(piece.instructions());
+      all.add(before.isEmpty() ? piece : piece.from(fromM).with(instructions));
+      before.clear();
+      fromM = Double.NaN;
+    }
+    return all;
+  }
+
+  /**
+   * The approaches of a leg as they are told. A brake that stays on past its board comes off on the
+   * page of that board.
+   */
+  static List<ApproachSolution> told(Leg leg) {
+    List<ApproachSolution> all = joined(leg);
     for (int i = 1; i < all.size(); i++) {
       ApproachSolution before = all.get(i - 1);
       List<Instruction> here = all.get(i).instructions();
@@ -131,7 +192,8 @@ public final class LegPlanner {
     stepper.place(0, startM, 0);
     RunStates line = new RunStates();
     line.add(stepper.save());
-    return new LegStart(stepper.save(), Double.POSITIVE_INFINITY, 0, line, 0, new SpeedsSeen());
+    return new LegStart(
+        stepper.save(), Double.POSITIVE_INFINITY, 0, line, 0, new SpeedsSeen(), false, false);
   }
 
   private Tools tools(DrivingStrategy manner) {
@@ -146,6 +208,9 @@ public final class LegPlanner {
   /** To the yard where a coarser place would end too far short of a stop. */
   private Stretch commit(Tools with, LegStart start, NextBraking choice, List<Target> targets) {
     Target target = targets.get(choice.index());
+    if (choice.goesOn()) {
+      return goesOn(start, choice, target);
+    }
     Stretch usual = commit(with, start, choice, target, with.fitting().fit(choice, start, target));
     double shortM = target.atM() - usual.piece().endM();
     boolean misses =
@@ -236,10 +301,48 @@ public final class LegPlanner {
     return new Stretch(piece, next(line, target, choice.index(), seen));
   }
 
+  /** As the run was made, up to where it was looked ahead. */
+  private Stretch goesOn(LegStart start, NextBraking choice, Target target) {
+    List<Instruction> out = new ArrayList<>();
+    RunStates line = new RunStates();
+    line.addAll(start.line());
+    for (FreeRun.Step step : choice.free().steps()) {
+      out.add(new Instruction(target, step.trigger(), step.command()));
+      line.add(step.after());
+    }
+    Snapshot state = stepper.save();
+    line.add(state);
+    ApproachSolution piece =
+        new ApproachSolution(
+            target,
+            start.state().atM(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            stepper.speedMps(),
+            Optional.empty(),
+            line,
+            out,
+            stepper.atM(),
+            true);
+    return new Stretch(
+        piece,
+        new LegStart(
+            state,
+            start.capMps(),
+            start.capUntilM(),
+            line,
+            start.next(),
+            choice.free().seen(),
+            true,
+            false));
+  }
+
   private LegStart next(RunStates line, Target target, int index, SpeedsSeen seen) {
     Snapshot state = stepper.save();
     line.add(state);
-    return new LegStart(state, target.speedMps(), target.atM(), line, index + 1, seen);
+    return new LegStart(
+        state, target.speedMps(), target.atM(), line, index + 1, seen, false, false);
   }
 
   /**

@@ -6,6 +6,8 @@ import gradepost.drive.brake.PlannerSettings;
 import gradepost.drive.brake.Root;
 import gradepost.drive.brake.Slack;
 import gradepost.drive.brake.TrainModels;
+import gradepost.motion.Recorder;
+import gradepost.motion.Snapshot;
 import gradepost.motion.Stepper;
 import gradepost.motion.StopConditions;
 import gradepost.motion.StopReason;
@@ -66,35 +68,35 @@ final class LegSearch {
               noPowerFrom, noPowerTo, assignment.policy().practice().power().sparedKeeps());
       RunStates line = new RunStates();
       line.addAll(start.line());
-      stepper.record(
+      Recorder recorder =
           (t, s, v, p, notch) -> {
             slowest.point(t, s, v, p, notch);
             line.follow(stepper);
-          });
-      free.run(start.seen());
-      stepper.record(null);
-      runIn.askedUpTo(stepper.atM() + 2 * units.placeStepM());
-      if (free.stalled() || slowest.lost()) {
-        // Coasting on would not get there: the power that seemed wasted is needed.
-        return unspared;
-      }
-      double end = stepper.atM();
+          };
+      free.start(start.seen());
       NextBraking first = null;
-      for (int i = start.next(); i < targets.size(); i++) {
-        if (first != null && targets.get(i).speedMps() >= targets.get(first.index()).speedMps()) {
-          // Braking for it would end before the lower speed on the way, and be over it there.
-          continue;
+      while (first == null) {
+        if (free.over()) {
+          return null;
         }
-        NextBraking choice = brakingFor(start, targets, i, end, free, line);
-        if (choice != null && (first == null || choice.brakingM() < first.brakingM())) {
-          first = choice;
+        stepper.record(recorder);
+        free.run(nextLookM(stepper.atM()));
+        stepper.record(null);
+        runIn.askedUpTo(stepper.atM() + 2 * units.placeStepM());
+        if (free.stalled() || slowest.lost()) {
+          // Coasting on would not get there: the power that seemed wasted is needed.
+          return unspared;
         }
-        if (choice != null && choice.tooLate()) {
-          return choice;
+        Snapshot end = stepper.save();
+        first = first(start, targets, end.atM(), free, line);
+        stepper.restore(end);
+        if (first == null && free.rests() && !start.whole()) {
+          return new NextBraking(
+              start.next(), end.atM(), end.atM(), end.atM(), false, false, true, free, line);
         }
       }
-      if (first == null) {
-        return null;
+      if (first.tooLate()) {
+        return first;
       }
       double suppress = wastedPowerFrom(first, start, targets);
       if (Double.isNaN(suppress)) {
@@ -107,8 +109,64 @@ final class LegSearch {
     return unspared;
   }
 
+  /** At the same places on every run, so that ways that are alike begin again alike. */
+  private double nextLookM(double atM) {
+    double stretch = settings.lookAheadM();
+    return (Math.floor(atM / stretch + Slack.ROUNDING) + 1) * stretch;
+  }
+
+  /** What is to be braked for first, or too late already; null where the run may go on. */
+  private @Nullable NextBraking first(
+      LegStart start, List<Target> targets, double end, FreeRun free, RunStates line) {
+    NextBraking first = null;
+    Reach reach = new Reach(end);
+    for (int i = start.next(); i < targets.size(); i++) {
+      if (first != null && targets.get(i).speedMps() >= targets.get(first.index()).speedMps()) {
+        // Braking for it would end before the lower speed on the way, and be over it there.
+        continue;
+      }
+      if (reach.beyond(targets.get(i).atM())) {
+        break;
+      }
+      NextBraking choice = brakingFor(start, targets, i, end, free, line, reach);
+      if (choice != null && (first == null || choice.brakingM() < first.brakingM())) {
+        first = choice;
+      }
+      if (choice != null && choice.tooLate()) {
+        return choice;
+      }
+    }
+    return first;
+  }
+
+  /** How far ahead a target may have to be braked for, by what the nearer ones need. */
+  private static final class Reach {
+    private final double fromM;
+    private double neededM = Double.NaN;
+
+    Reach(double fromM) {
+      this.fromM = fromM;
+    }
+
+    void needs(double metres) {
+      neededM = Double.isNaN(neededM) ? metres : Math.max(neededM, metres);
+    }
+
+    boolean beyond(double atM) {
+      // A further one may lie on a steeper fall; should it need more yet, it is found too late, and
+      // the run goes back.
+      return atM - fromM > 3 * neededM + 1000;
+    }
+  }
+
   private @Nullable NextBraking brakingFor(
-      LegStart start, List<Target> targets, int index, double end, FreeRun free, RunStates line) {
+      LegStart start,
+      List<Target> targets,
+      int index,
+      double end,
+      FreeRun free,
+      RunStates line,
+      Reach reach) {
     Target target = targets.get(index);
     if (target.atM() < end - 2 * units.placeStepM()) {
       return null;
@@ -117,6 +175,7 @@ final class LegSearch {
     double aim = runIn.aimM(line, target, braking);
     double from = start.state().atM();
     double atEnd = runIn.margin(line, end, aim, targets.subList(start.next(), index), braking);
+    reach.needs(aim - end - atEnd);
     if (atEnd >= 0) {
       return null;
     }
@@ -132,10 +191,11 @@ final class LegSearch {
                 at -> runIn.margin(line, at, aim, targets.subList(start.next(), index), braking),
                 atEnd);
     if (last.isEmpty()) {
-      return new NextBraking(index, aim, from, from, false, true, free, line);
+      return new NextBraking(index, aim, from, from, false, true, false, free, line);
     }
     runIn.approach(line, last.getAsDouble());
-    return new NextBraking(index, aim, last.getAsDouble(), stepper.atM(), false, false, free, line);
+    return new NextBraking(
+        index, aim, last.getAsDouble(), stepper.atM(), false, false, false, free, line);
   }
 
   /** Whether shutting off early enough does without a brake before a reduction. */
@@ -173,7 +233,7 @@ final class LegSearch {
     if (checking || ended != StopReason.PLACE || stepper.timeS() - startS > longestCoastS()) {
       return null;
     }
-    return new NextBraking(index, aim, x, x, true, false, free, line);
+    return new NextBraking(index, aim, x, x, true, false, false, free, line);
   }
 
   private double longestCoastS() {

@@ -203,12 +203,12 @@ final class LegSteps {
     if (Double.isNaN(then)) {
       return List.of();
     }
-    double[] shares = new double[grid.curves.size()];
+    List<LegGrid.Curve> curves = grid.curvesAt(k);
+    double[] shares = new double[curves.size()];
     double first = Double.POSITIVE_INFINITY;
     for (int c = 0; c < shares.length; c++) {
-      LegGrid.Curve curve = grid.curves.get(c);
-      shares[c] =
-          curve.from() <= k && curve.place() > k ? crossed(curve.brake(), k, v, then) : Double.NaN;
+      LegGrid.Curve curve = curves.get(c);
+      shares[c] = crossed(curve.brake(), k, v, then);
       if (curve.must() && shares[c] < first) {
         first = shares[c];
       }
@@ -216,7 +216,7 @@ final class LegSteps {
     List<Move> all = new ArrayList<>();
     for (int c = 0; c < shares.length; c++) {
       if (shares[c] <= first + Slack.ROUNDING) {
-        LegGrid.Curve curve = grid.curves.get(c);
+        LegGrid.Curve curve = curves.get(c);
         double runM = shares[c] * length;
         double speed = EvenChange.speedMps(v, then, shares[c]);
         double seconds = EvenChange.seconds(runM, v, speed);

@@ -4,6 +4,8 @@ package gradepost.drive.leg;
  * The target that must be braked for first, and from where on the free run.
  *
  * @param aimM where its speed is to be reached
+ * @param goesOn nothing has to be braked for so far: the train coasts, and the run goes on from
+ *     {@code atM}
  */
 record NextBraking(
     int index,
@@ -12,5 +14,6 @@ record NextBraking(
     double brakingM,
     boolean coastOnly,
     boolean tooLate,
+    boolean goesOn,
     FreeRun free,
     RunStates line) {}

@@ -55,7 +55,7 @@ public final class RunChooser {
       LegChooser chooser = new LegChooser(assignment, bench, ceiling, at, leg.targets());
       LegChooser.Way way = chooser.way(leg.taken().manner());
       LegChooser.Way taken = way.asGoodAs(leg.taken()) ? way : leg(at, leg.targets()).taken();
-      pieces.addAll(taken.leg().pieces());
+      pieces.addAll(LegPlanner.told(taken.leg()));
       if (taken.leg().stalled()) {
         return new Chosen(pieces, Optional.of(at), fastest);
       }
@@ -103,12 +103,15 @@ public final class RunChooser {
     for (int move = 0; move < moves.size(); move++) {
       ways.addAll(between(chooser, moves.get(move), priced.get(move), allowedS));
     }
-    LegChooser.Way taken = best(ways.get(0), ways, allowedS);
+    LegChooser.Way taken = LegImprover.best(ways.get(0), ways, allowedS);
+    LegImprover improver =
+        new LegImprover(
+            chooser, bench.settings(), assignment.route().units().speedUnitMps(), allowedS);
     List<LegChooser.Way> left = new ArrayList<>(ways);
     for (int seed = 0; seed < settings.seeds() && !left.isEmpty(); seed++) {
-      LegChooser.Way from = best(left.get(0), left, allowedS);
+      LegChooser.Way from = LegImprover.best(left.get(0), left, allowedS);
       left.removeIf(w -> w.movements() == from.movements());
-      taken = best(taken, List.of(improved(chooser, from, allowedS)), allowedS);
+      taken = LegImprover.best(taken, List.of(improver.improved(from)), allowedS);
     }
     return new Leg(targets, taken, fastest);
   }
@@ -142,32 +145,5 @@ public final class RunChooser {
 
   private static boolean inTime(Optional<LegChooser.Way> way, double allowedS) {
     return way.isPresent() && way.get().timeS() <= allowedS;
-  }
-
-  /** Goes to the best way near this one, and on from there, as long as that is better. */
-  private LegChooser.Way improved(LegChooser chooser, LegChooser.Way from, double allowedS) {
-    LegChooser.Way best = from;
-    for (int round = 0; round < settings.rounds(); round++) {
-      LegChooser.Way better = best(best, chooser.near(best), allowedS);
-      if (better.equals(best)) {
-        return best;
-      }
-      best = better;
-    }
-    return best;
-  }
-
-  /** Within the time that is allowed before all else; where none is, the quickest. */
-  private static LegChooser.Way best(
-      LegChooser.Way first, List<LegChooser.Way> others, double allowedS) {
-    LegChooser.Way best = first;
-    for (LegChooser.Way way : others) {
-      boolean inTime = way.timeS() <= allowedS;
-      boolean was = best.stands() && best.timeS() <= allowedS;
-      boolean better =
-          inTime == was ? inTime ? way.betterThan(best) : way.timeS() < best.timeS() : inTime;
-      best = way.stands() && better ? way : best;
-    }
-    return best;
   }
 }

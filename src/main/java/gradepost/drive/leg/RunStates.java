@@ -45,6 +45,11 @@ public class RunStates {
     return states.get(0).atM();
   }
 
+  /** Where its last state is, metres run. */
+  double endM() {
+    return states.get(states.size() - 1).atM();
+  }
+
   /** Index of the last state at or before a place. */
   int indexAt(double atM) {
     int i = states.size() - 1;

@@ -1,10 +1,9 @@
-package gradepost.drive;
+package gradepost.drive.leg;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gradepost.drive.DemoPlans;
 import gradepost.drive.brake.TrainModels;
-import gradepost.drive.leg.ApproachSolution;
-import gradepost.drive.leg.LegChooser;
 import gradepost.task.Assignment;
 import gradepost.task.Ceiling;
 import gradepost.task.Stops;
@@ -22,6 +21,8 @@ import org.junit.jupiter.api.Test;
  */
 @Tag("slow")
 class SharedStagesTest {
+  private static final double MOVE_M = 60;
+
   @Test
   @SuppressWarnings("ReferenceEquality") // shared: the very same stage
   void aWayThatTakesOverStagesIsTheSameAsWorkedOutAlone() {
@@ -33,8 +34,12 @@ class SharedStagesTest {
         if (seed.isEmpty()) {
           continue;
         }
-        for (LegChooser.Way near : chooser.near(seed.get())) {
-          LegChooser.Way alone = chooser.way(near.manner());
+        DrivingStrategy manner = seed.get().manner();
+        double unitMps = assignment.route().units().speedUnitMps();
+        for (GuideChange change : manner.guide().changes(unitMps, MOVE_M)) {
+          DrivingStrategy other = manner.by(manner.guide().with(List.of(change)));
+          LegChooser.Way near = chooser.way(other, seed.get());
+          LegChooser.Way alone = chooser.way(other);
           assertThat(told(near)).isEqualTo(told(alone));
           shared += near.leg().pieces().get(0) == seed.get().leg().pieces().get(0) ? 1 : 0;
           all++;

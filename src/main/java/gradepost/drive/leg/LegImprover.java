@@ -1,0 +1,175 @@
+package gradepost.drive.leg;
+
+import gradepost.drive.brake.PlannerSettings;
+import gradepost.drive.leg.LegChooser.Way;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/**
+ * Goes from a way of driving a leg to better ones near by, as long as there are any. A change is
+ * looked at only along the stretch where it makes a difference; those that lie apart are made
+ * together. What comes of them is worked out as a whole before it is taken.
+ */
+final class LegImprover {
+  private final LegChooser chooser;
+  private final PlannerSettings settings;
+  private final double unitMps;
+  private final double allowedS;
+
+  /** By the change: it is the same as long as the way has not changed where it plays. */
+  private final Map<GuideChange, ChangeEffect> known = new HashMap<>();
+
+  /**
+   * @param unitMps one unit of speed, as printed
+   * @param allowedS the time that the leg may take
+   */
+  LegImprover(LegChooser chooser, PlannerSettings settings, double unitMps, double allowedS) {
+    this.chooser = chooser;
+    this.settings = settings;
+    this.unitMps = unitMps;
+    this.allowedS = allowedS;
+  }
+
+  /** The best way that is found from this one. */
+  Way improved(Way from) {
+    known.clear();
+    Way best = from;
+    for (int round = 0; round < settings.choice().rounds(); round++) {
+      Way better = next(best);
+      boolean hardly =
+          better.equals(best)
+              || (best.stands()
+                  && better.idle() == best.idle()
+                  && best.timeS() <= allowedS
+                  && better.dear() > best.dear() - settings.choice().leastGain());
+      best = better;
+      if (hardly) {
+        return best;
+      }
+    }
+    return best;
+  }
+
+  private Way next(Way base) {
+    List<List<ChangeEffect>> sets = sets(base, effects(base));
+    Way best = base;
+    List<ChangeEffect> done = List.of();
+    for (List<ChangeEffect> set : sets) {
+      Way way = made(base, set);
+      if (best(best, List.of(way), allowedS).equals(way)) {
+        best = way;
+        done = set;
+      }
+    }
+    List<ChangeEffect> first = sets.get(0);
+    for (int i = 0;
+        i < settings.choice().alone() && i < first.size() && first.size() > 1 && best.equals(base);
+        i++) {
+      done = List.of(first.get(i));
+      best = best(base, List.of(made(base, done)), allowedS);
+    }
+    if (best.equals(base)) {
+      known.clear();
+      return best(base, coasting(base), allowedS);
+    }
+    List<ChangeEffect> changed = done;
+    known.values().removeIf(e -> !changed.stream().allMatch(e::apartFrom));
+    return best;
+  }
+
+  /** Power comes off sooner or later before every braking. */
+  private List<Way> coasting(Way base) {
+    List<Way> ways = new ArrayList<>();
+    double longerS = settings.choice().longerCoastS();
+    for (double by : new double[] {-longerS, longerS}) {
+      DrivingStrategy manner = base.manner().coasting(base.manner().coastS() + by);
+      if (manner.coastS() != base.manner().coastS()) {
+        ways.add(chooser.way(manner, base));
+      }
+    }
+    return ways;
+  }
+
+  private Way made(Way base, List<ChangeEffect> effects) {
+    List<GuideChange> changes = effects.stream().map(ChangeEffect::change).toList();
+    return chooser.way(base.manner().by(base.manner().guide().with(changes)), base);
+  }
+
+  private List<ChangeEffect> effects(Way base) {
+    List<GuideChange> changes = base.manner().guide().changes(unitMps, settings.grid().nearM());
+    changes.stream().filter(c -> !known.containsKey(c)).toList().parallelStream()
+        .map(change -> chooser.effect(base, change))
+        .toList()
+        .forEach(effect -> known.put(effect.change(), effect));
+    return changes.stream().flatMap(c -> Stream.ofNullable(known.get(c))).toList();
+  }
+
+  /** Changes to make together: those that save most within the time; and at a price of time. */
+  private List<List<ChangeEffect>> sets(Way base, List<ChangeEffect> effects) {
+    List<List<ChangeEffect>> sets = new ArrayList<>();
+    sets.add(chosen(base, effects, 0, allowedS - base.timeS()));
+    if (seconds(chosen(base, effects, 0, Double.POSITIVE_INFINITY)) + base.timeS() > allowedS) {
+      // From a price of time that moves no train to one that nobody would pay, by its logarithm.
+      double cheap = 1e2;
+      double dear = 1e8;
+      for (int i = 0; i < 20; i++) {
+        double middle = Math.sqrt(cheap * dear);
+        List<ChangeEffect> set = chosen(base, effects, middle, Double.POSITIVE_INFINITY);
+        boolean inTime = base.timeS() + seconds(set) <= allowedS;
+        dear = inTime ? middle : dear;
+        cheap = inTime ? cheap : middle;
+      }
+      List<ChangeEffect> priced = chosen(base, effects, dear, Double.POSITIVE_INFINITY);
+      if (!priced.equals(sets.get(0))) {
+        sets.add(priced);
+      }
+    }
+    sets.removeIf(List::isEmpty);
+    return sets.isEmpty() ? List.of(List.of()) : sets;
+  }
+
+  private static double seconds(List<ChangeEffect> effects) {
+    return effects.stream().mapToDouble(ChangeEffect::seconds).sum();
+  }
+
+  /** Changes that lie apart, the most gainful first, that take no more than so many seconds. */
+  private static List<ChangeEffect> chosen(
+      Way base, List<ChangeEffect> effects, double watts, double mostS) {
+    double perMove = base.rerun().energyJ() * Math.log1p(base.practice().power().movement());
+    Map<ChangeEffect, Double> gains = new HashMap<>();
+    for (ChangeEffect e : effects) {
+      double idleJ = e.idle() * base.rerun().energyJ();
+      gains.put(e, -e.joules() - e.moves() * perMove - watts * e.seconds() - idleJ);
+    }
+    List<ChangeEffect> chosen = new ArrayList<>();
+    double left = mostS;
+    for (ChangeEffect e :
+        effects.stream()
+            .filter(x -> gains.getOrDefault(x, 0.0) > 0)
+            .sorted(Comparator.comparingDouble((ChangeEffect x) -> -gains.getOrDefault(x, 0.0)))
+            .toList()) {
+      if (e.seconds() <= left && chosen.stream().allMatch(e::apartFrom)) {
+        chosen.add(e);
+        left -= e.seconds();
+      }
+    }
+    return chosen;
+  }
+
+  /** Within the time that is allowed before all else; where none is, the quickest. */
+  static Way best(Way first, List<Way> others, double allowedS) {
+    Way best = first;
+    for (Way way : others) {
+      boolean inTime = way.timeS() <= allowedS;
+      boolean was = best.stands() && best.timeS() <= allowedS;
+      boolean better =
+          inTime == was ? inTime ? way.betterThan(best) : way.timeS() < best.timeS() : inTime;
+      best = way.stands() && better ? way : best;
+    }
+    return best;
+  }
+}
