@@ -210,7 +210,7 @@ public record PlannerSettings(
         new Choice(
             6,
             14,
-            List.of(0.5, 2.0, 6.0, 18.0, 100.0),
+            List.of(0.05, 0.5, 2.0, 6.0, 18.0, 100.0),
             3,
             List.of(3.0, 25.0),
             0.3,

@@ -58,7 +58,7 @@ final class LegImprover {
     List<List<ChangeEffect>> sets = sets(base, effects(base));
     Way best = base;
     List<ChangeEffect> done = List.of();
-    for (List<ChangeEffect> set : sets) {
+    for (List<ChangeEffect> set : sets.stream().filter(s -> !s.isEmpty()).toList()) {
       Way way = made(base, set);
       if (best(best, List.of(way), allowedS).equals(way)) {
         best = way;
