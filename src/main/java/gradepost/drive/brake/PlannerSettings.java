@@ -128,6 +128,9 @@ public record PlannerSettings(
    * @param jumpM a jump of the margin by more than this is a power-on that had better not been
    *     made, m
    * @param attempts so often the run is made again without power that is taken for nothing
+   * @param gentleMps2 a deceleration that is less than any technique aims at, m/s²; a target that
+   *     three times such a braking does not reach is not looked at yet
+   * @param beginsM and so much for its beginning, m
    * @param lookAheadM the run is made in stretches of so much, m, until something is to be braked
    *     for
    */
@@ -141,7 +144,9 @@ public record PlannerSettings(
       double toleranceM,
       double jumpM,
       int attempts,
-      double lookAheadM) {}
+      double lookAheadM,
+      double gentleMps2,
+      double beginsM) {}
 
   /**
    * Where a braking begins, and how it is made to end at the mark.
@@ -221,7 +226,7 @@ public record PlannerSettings(
             0.1),
         new Grid(50, 0.3, List.of(1.4, 2.8), 0.2, 0.5, 60, 4),
         new Way(2, 0.6, 0.01, 100_000, 300, 15, 0.7, 100, 0.75),
-        new Leg(2000, 100_000, 20, 5, 1, 0.1, 0.05, 3, 20, 3000),
+        new Leg(2000, 100_000, 20, 5, 1, 0.1, 0.05, 3, 20, 3000, 0.35, 1000),
         new Brake(0.5, 6, 0.5, 6, 6, 6, 0.3, 3, 8),
         new Fallback(0.01, 0.05, 5, 60, 1, 10, 0x5eed_9057L, 1000, 13),
         new Check(0.001, 1000));

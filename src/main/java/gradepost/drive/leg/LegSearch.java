@@ -88,7 +88,7 @@ final class LegSearch {
           return unspared;
         }
         Snapshot end = stepper.save();
-        first = first(start, targets, end.atM(), free, line);
+        first = first(start, targets, end, free, line);
         stepper.restore(end);
         if (first == null && free.rests() && !start.whole()) {
           return new NextBraking(
@@ -117,18 +117,17 @@ final class LegSearch {
 
   /** What is to be braked for first, or too late already; null where the run may go on. */
   private @Nullable NextBraking first(
-      LegStart start, List<Target> targets, double end, FreeRun free, RunStates line) {
+      LegStart start, List<Target> targets, Snapshot end, FreeRun free, RunStates line) {
     NextBraking first = null;
-    Reach reach = new Reach(end);
     for (int i = start.next(); i < targets.size(); i++) {
       if (first != null && targets.get(i).speedMps() >= targets.get(first.index()).speedMps()) {
         // Braking for it would end before the lower speed on the way, and be over it there.
         continue;
       }
-      if (reach.beyond(targets.get(i).atM())) {
+      if (beyond(targets.get(i).atM() - end.atM(), end.speedMps())) {
         break;
       }
-      NextBraking choice = brakingFor(start, targets, i, end, free, line, reach);
+      NextBraking choice = brakingFor(start, targets, i, end.atM(), free, line);
       if (choice != null && (first == null || choice.brakingM() < first.brakingM())) {
         first = choice;
       }
@@ -139,34 +138,16 @@ final class LegSearch {
     return first;
   }
 
-  /** How far ahead a target may have to be braked for, by what the nearer ones need. */
-  private static final class Reach {
-    private final double fromM;
-    private double neededM = Double.NaN;
-
-    Reach(double fromM) {
-      this.fromM = fromM;
-    }
-
-    void needs(double metres) {
-      neededM = Double.isNaN(neededM) ? metres : Math.max(neededM, metres);
-    }
-
-    boolean beyond(double atM) {
-      // A further one may lie on a steeper fall; should it need more yet, it is found too late, and
-      // the run goes back.
-      return atM - fromM > 3 * neededM + 1000;
-    }
+  /**
+   * Whether a target is so far ahead that nothing can be needed for it yet: three times what a
+   * gentle braking takes. Should it need more, it is found too late, and the run goes back.
+   */
+  private boolean beyond(double metres, double mps) {
+    return metres > 3 * mps * mps / (2 * settings.gentleMps2()) + settings.beginsM();
   }
 
   private @Nullable NextBraking brakingFor(
-      LegStart start,
-      List<Target> targets,
-      int index,
-      double end,
-      FreeRun free,
-      RunStates line,
-      Reach reach) {
+      LegStart start, List<Target> targets, int index, double end, FreeRun free, RunStates line) {
     Target target = targets.get(index);
     if (target.atM() < end - 2 * units.placeStepM()) {
       return null;
@@ -174,8 +155,9 @@ final class LegSearch {
     Braking braking = runIn.braking(target);
     double aim = runIn.aimM(line, target, braking);
     double from = start.state().atM();
-    double atEnd = runIn.margin(line, end, aim, targets.subList(start.next(), index), braking);
-    reach.needs(aim - end - atEnd);
+    // Where the run may go on, a lower speed on the way is braked for by itself, and in time.
+    List<Target> before = free.over() ? targets.subList(start.next(), index) : List.of();
+    double atEnd = runIn.margin(line, end, aim, before, braking);
     if (atEnd >= 0) {
       return null;
     }
