@@ -2,8 +2,8 @@ package gradepost.drive;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gradepost.drive.brake.RunStates;
 import gradepost.drive.leg.ApproachSolution;
-import gradepost.drive.leg.RunStates;
 import gradepost.plan.Finding;
 import gradepost.plan.Trace;
 import gradepost.route.Path;

@@ -1,6 +1,6 @@
 package gradepost.drive.fallback;
 
-import gradepost.drive.leg.RunStates;
+import gradepost.drive.brake.RunStates;
 import gradepost.motion.Stepper;
 
 /**

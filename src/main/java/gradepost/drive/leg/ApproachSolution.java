@@ -1,6 +1,7 @@
 package gradepost.drive.leg;
 
 import gradepost.drive.brake.Braking;
+import gradepost.drive.brake.RunStates;
 import gradepost.plan.Instruction;
 import gradepost.task.Target;
 import java.util.List;

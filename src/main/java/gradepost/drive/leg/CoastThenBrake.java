@@ -2,6 +2,7 @@ package gradepost.drive.leg;
 
 import gradepost.drive.brake.Braking;
 import gradepost.drive.brake.ReductionMonitor;
+import gradepost.drive.brake.RunStates;
 import gradepost.drive.brake.Slack;
 import gradepost.drive.brake.TrainModels;
 import gradepost.motion.Stepper;

@@ -1,6 +1,7 @@
 package gradepost.drive.leg;
 
 import gradepost.drive.brake.Braking;
+import gradepost.drive.brake.RunStates;
 import gradepost.drive.brake.Solver;
 import gradepost.drive.brake.TrainModels;
 import gradepost.motion.NoEnd;

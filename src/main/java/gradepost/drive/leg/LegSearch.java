@@ -4,6 +4,7 @@ import gradepost.drive.brake.Braking;
 import gradepost.drive.brake.LastPlace;
 import gradepost.drive.brake.PlannerSettings;
 import gradepost.drive.brake.Root;
+import gradepost.drive.brake.RunStates;
 import gradepost.drive.brake.Slack;
 import gradepost.drive.brake.TrainModels;
 import gradepost.motion.Recorder;

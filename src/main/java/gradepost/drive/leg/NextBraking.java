@@ -1,5 +1,7 @@
 package gradepost.drive.leg;
 
+import gradepost.drive.brake.RunStates;
+
 /**
  * The target that must be braked for first, and from where on the free run.
  *

@@ -1,5 +1,6 @@
 package gradepost.drive.leg;
 
+import gradepost.drive.brake.RunStates;
 import gradepost.motion.EvenChange;
 import gradepost.motion.Stepper;
 import java.util.ArrayList;

@@ -1,6 +1,5 @@
-package gradepost.drive.leg;
+package gradepost.drive.brake;
 
-import gradepost.drive.brake.Slack;
 import gradepost.motion.Snapshot;
 import gradepost.motion.Stepper;
 import gradepost.motion.StopConditions;
@@ -24,7 +23,7 @@ public class RunStates {
   }
 
   /** Adds the present state of a run, unless the last one is near and the handles are the same. */
-  void follow(Stepper stepper) {
+  public void follow(Stepper stepper) {
     Snapshot last = states.isEmpty() ? null : states.get(states.size() - 1);
     boolean near =
         last != null
@@ -36,7 +35,8 @@ public class RunStates {
     }
   }
 
-  void addAll(RunStates other) {
+  /** Adds all states of another run behind those that there are. */
+  public void addAll(RunStates other) {
     states.addAll(other.states);
   }
 
@@ -46,12 +46,12 @@ public class RunStates {
   }
 
   /** Where its last state is, metres run. */
-  double endM() {
+  public double endM() {
     return states.get(states.size() - 1).atM();
   }
 
   /** Index of the last state at or before a place. */
-  int indexAt(double atM) {
+  public int indexAt(double atM) {
     int i = states.size() - 1;
     while (i > 0 && states.get(i).atM() > atM) {
       i--;
@@ -60,7 +60,7 @@ public class RunStates {
   }
 
   /** The last state that is no later than this; the first where all are. */
-  Snapshot lastBefore(double timeS) {
+  public Snapshot lastBefore(double timeS) {
     int i = states.size() - 1;
     while (i > 0 && states.get(i).timeS() > timeS) {
       i--;
@@ -69,15 +69,17 @@ public class RunStates {
   }
 
   /** Whether a brake is asked for anywhere from this place on. */
-  boolean brakesFrom(double atM) {
+  public boolean brakesFrom(double atM) {
     return states.subList(indexAt(atM), states.size()).stream().anyMatch(s -> s.demandPa() > 0);
   }
 
-  Snapshot state(int index) {
+  /** One of the states, in their order. */
+  public Snapshot state(int index) {
     return states.get(index);
   }
 
-  int size() {
+  /** How many states there are. */
+  public int size() {
     return states.size();
   }
 
@@ -107,7 +109,7 @@ public class RunStates {
   }
 
   /** When power was last taken off before a place: running seconds, or −1 where it is on. */
-  double powerOffSinceS(double atM) {
+  public double powerOffSinceS(double atM) {
     int i = indexAt(atM);
     if (states.get(i).notch() >= 0) {
       return -1;
