@@ -127,7 +127,10 @@
  * it: the error of the grid is not bounded, V between columns may be too high or too low, and the
  * simulation may do what the grid may not, such as power from between two places, or another speed
  * of release. Plans have come out below the value of a finer grid; {@code EnergyOnAFinerGridTest}
- * keeps them between 2 % below and 5.5 % above it over whole runs.
+ * keeps them between 2 % below and 5.5 % above it over whole runs. What no train can do with less
+ * is worked out in {@code gradepost.drive.bound}, by another way; plans lie 20 % and more above
+ * that, since it knows neither the margins under the permissible speed nor the technique of
+ * braking.
  *
  * <h2>Cost</h2>
  *
