@@ -262,50 +262,6 @@ class LowRailTest {
     assertThat(low.plannedM()).isPresent();
   }
 
-  /**
-   * Blocks of cast iron hold more the slower they are: what the rail bears in the last stage is
-   * less than in the first. Over the distance from 60 mph (96.56 km/h) their friction {@code (V +
-   * 100)/(5V + 100)} is a mean {@code V²/2} over its inverse's integral, see {@link
-   * gradepost.drive.HandWorkedTest}; a quarter of the brake is each vehicle's.
-   */
-  @Test
-  void noStageOfCastIronAsksMoreThanTheRailBearsAndTheStopIsGood() {
-    Assignment iron = EvenLine.castIron(List.of(dry, LOW));
-    TrainModels itsModels = new TrainModels(iron);
-    double sixty = 96.56064;
-    double integral = 2.5 * sixty * sixty - 400 * sixty + 40_000 * Math.log(1 + sixty / 100);
-    double mean = sixty * sixty / 2 / integral;
-    double knPerPsi = 0.85 * SEATED_T / 4 / 46 / mean;
-    int stages = 0;
-    for (int k = 0; k < 40; k++) {
-      Target stand = new Target.Signal("S 1", STAND_M + 0.37 * k);
-      Stepper stepper = itsModels.plannedStepper();
-      stepper.place(0, 1000, MPS);
-      RunStates line = new RunStates();
-      line.add(stepper.save());
-      ApproachSolution p = to(stand, STAND_M - 300);
-      CaseResult low =
-          new Ladder(iron, itsModels)
-              .on(LOW, List.of(p.on(line)), stand, 1, List.of())
-              .get(0)
-              .own();
-      List<Action> actions = low.actions();
-      if (!actions.isEmpty()) {
-        double shortM = stand.atM() - actions.get(actions.size() - 1).atM();
-        assertThat(shortM).as("%s", actions).isBetween(-1e-3, 5.0);
-      }
-      for (int i = 0; i + 1 < actions.size(); i++) {
-        double kmh = actions.get(i + 1).speedMps() * 3.6;
-        double friction = (kmh + 100) / (5 * kmh + 100);
-        double bears = EvenLine.pascals(4 + MU * 35 * G / (knPerPsi * friction));
-        double asked = ((Command.Brake) actions.get(i).command()).pressurePa();
-        assertThat(asked).as("%s of %s", i, actions).isLessThanOrEqualTo(bears + 1);
-        stages++;
-      }
-    }
-    assertThat(stages).isGreaterThan(60);
-  }
-
   /** Power goes off first, at the braking point, and the braking is that of a train without it. */
   @Test
   void aTrainUnderPowerIsShutOffAtTheBrakingPoint() {
