@@ -78,11 +78,13 @@ class PlannedPointsTest {
    * 100)/(5V + 100)} is a mean {@code V²/2} over its inverse's integral, see {@link
    * gradepost.drive.HandWorkedTest}; a quarter of the brake is each vehicle's.
    *
-   * <p>Where the rail bears 0.065, eases that are pressed to stop at the mark are too heavy for it.
+   * <p>Where the rail bears 0.065, eases that are pressed to stop at the mark are too heavy for it;
+   * where it bears 0.0425, the braking solved for a mileage stops too short, and the metre is told.
    */
   @ParameterizedTest
-  @CsvSource({"0.05, 20", "0.065, 15"})
-  void noStageOfCastIronAsksMoreThanTheRailBearsAndTheStopIsGood(double mu, double mps) {
+  @CsvSource({"0.05, 20, 0, 40", "0.065, 15, 0, 40", "0.0425, 12, 16, 17"})
+  void noStageOfCastIronAsksMoreThanTheRailBearsAndTheStopIsGood(
+      double mu, double mps, int first, int last) {
     AdhesionCase rail = low(mu);
     Assignment iron = EvenLine.castIron(List.of(EvenLine.of(0).policy().plannedAdhesion(), rail));
     TrainModels models = new TrainModels(iron);
@@ -91,7 +93,7 @@ class PlannedPointsTest {
     double mean = sixty * sixty / 2 / integral;
     double knPerPsi = 0.85 * SEATED_T / 4 / 46 / mean;
     int stages = 0;
-    for (int k = 0; k < 40; k++) {
+    for (int k = first; k < last; k++) {
       Target stand = new Target.Signal("S 1", 4000 + 0.37 * k);
       Braking usual = Braking.of(iron, models, stand);
       ApproachSolution p =
@@ -110,7 +112,7 @@ class PlannedPointsTest {
         stages++;
       }
     }
-    assertThat(stages).isGreaterThan(60);
+    assertThat(stages).isGreaterThan(3 * (last - first) / 2);
   }
 
   /**
