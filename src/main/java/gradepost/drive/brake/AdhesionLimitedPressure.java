@@ -35,7 +35,7 @@ public final class AdhesionLimitedPressure {
   public Braking lighter(Braking braking, double fromMps, double fromM, double toM) {
     double[] at = braking.easeAtMps();
     double[] to = braking.easePa().clone();
-    double down = braking.mainAboveMps();
+    double down = braking.mainDownToMps(fromMps);
     double mainPa = Math.min(braking.mainPa(), mostPa(braking.rig(), fromMps, down, fromM, toM));
     for (int i = 0; i < to.length; i++) {
       if (to[i] > 0) {
@@ -46,8 +46,12 @@ public final class AdhesionLimitedPressure {
     return braking.withMain(mainPa).withEases(to);
   }
 
-  /** Between two speeds, down to a step of the gauge or of the handle. */
-  private double mostPa(TrainBrake rig, double fromMps, double toMps, double fromM, double toM) {
+  /**
+   * What is carried between two speeds, down to a step of the gauge or of the handle.
+   *
+   * @param fromM where the front is when the brake goes on, up to {@code toM}, metres run
+   */
+  public double mostPa(TrainBrake rig, double fromMps, double toMps, double fromM, double toM) {
     double most = rig.fullPa();
     for (int i = 0; i <= parts; i++) {
       double mps = toMps + (Math.max(fromMps, toMps) - toMps) * i / parts;

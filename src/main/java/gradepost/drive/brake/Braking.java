@@ -299,6 +299,21 @@ record Braking(
         && speedMps <= lastEaseAlone * easeAtMps[easeAtMps.length - 1];
   }
 
+  /** Whether an ease comes so soon that it is left out, begun at this speed. */
+  boolean tooSoon(int ease, double beganMps) {
+    return easePa[ease] > 0 && easeAtMps[ease] > 0.85 * beganMps;
+  }
+
+  /** Speed down to which the main application, or the first without it, stays on. */
+  double mainDownToMps(double beganMps) {
+    for (int i = 0; i < easePa.length; i++) {
+      if (!tooSoon(i, beganMps)) {
+        return easePa[i] > 0 ? easeAtMps[i] : aimMps;
+      }
+    }
+    return aimMps;
+  }
+
   /** Speed below which the first application alone does it. */
   double mainAboveMps() {
     return easeAtMps.length > 0 && easePa[0] > 0 ? easeAtMps[0] : aimMps;

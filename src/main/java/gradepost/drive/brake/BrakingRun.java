@@ -51,7 +51,7 @@ public final class BrakingRun {
     double[] at = braking.easeAtMps();
     double[] to = braking.easePa();
     for (int i = 0; i < at.length; i++) {
-      boolean tooSlow = to[i] > 0 && at[i] > 0.85 * began;
+      boolean tooSlow = braking.tooSoon(i, began);
       boolean past = stepper.speedMps() < at[i] - Slack.ROUNDING && i + 1 < at.length;
       if (to[i] >= presentPa || tooSlow || past) {
         continue;

@@ -14,6 +14,7 @@ import gradepost.motion.Snapshot;
 import gradepost.motion.Stepper;
 import gradepost.motion.StopConditions;
 import gradepost.motion.StopReason;
+import gradepost.motion.TrainBrake;
 import gradepost.plan.Action;
 import gradepost.plan.Command;
 import gradepost.plan.Trigger;
@@ -90,13 +91,9 @@ final class PlannedPoints {
       return carried.lighter(braking, mps, fromM, toM);
     }
 
-    boolean carries(Braking braking) {
-      Braking light = lighter(braking);
-      boolean same = light.mainPa() >= braking.mainPa() - samePa;
-      for (int i = 0; i < braking.easePa().length; i++) {
-        same &= light.easePa()[i] >= braking.easePa()[i] - samePa;
-      }
-      return same;
+    /** Whether a pressure is not too much from one speed down to another. */
+    boolean carries(TrainBrake rig, double pa, double fasterMps, double slowerMps) {
+      return pa <= carried.mostPa(rig, fasterMps, slowerMps, fromM, toM) + samePa;
     }
   }
 
@@ -174,24 +171,51 @@ final class PlannedPoints {
               light, stepper, there, piece.target().aimM(assignment.policy().margins()), stop);
     }
 
-    /** The planned technique, or one solved for the place, as this rail carries it. */
+    /**
+     * The planned technique, or one solved for the place, as this rail carries it. None where the
+     * train, braked before, stands already.
+     */
     Optional<Braking> meeting(Limit limit, Braking light, double atM) {
+      if (at(atM).speedMps() <= Slack.SPEED_MPS) {
+        return Optional.empty();
+      }
       Optional<Braking> own =
-          piece.braking().map(limit::lighter).filter(braking -> meets(braking, atM));
+          piece.braking().map(limit::lighter).filter(b -> carried(limit, b, atM) && meets(b, atM));
       return own.isPresent()
           ? own
-          : Optional.of(solved(light, atM)).filter(b -> limit.carries(b) && meets(b, atM));
+          : Optional.of(solved(light, atM)).filter(b -> carried(limit, b, atM) && meets(b, atM));
+    }
+
+    /**
+     * Whether no pressure is too much for the rail as long as it is on. The first one may stay on
+     * below the speed of an ease; what is on already is not asked for here.
+     */
+    boolean carried(Limit limit, Braking braking, double atM) {
+      at(atM);
+      double beforePa = stepper.demandPa();
+      List<Snapshot> asked = new ArrayList<>();
+      Trigger start = new Trigger.AtPlace(atM);
+      new BrakingRun(braking, stepper, start, (by, command) -> asked.add(stepper.save())).run();
+      asked.add(stepper.save());
+      boolean all = true;
+      for (int i = 0; i + 1 < asked.size(); i++) {
+        double pa = asked.get(i).demandPa();
+        double fasterMps = asked.get(i).speedMps();
+        double slowerMps = asked.get(i + 1).speedMps();
+        all &= pa <= beforePa || limit.carries(braking.rig(), pa, fasterMps, slowerMps);
+      }
+      return all;
     }
 
     /** Whether it comes to the target as it should: no further, and no shorter than a stop may. */
     boolean meets(Braking braking, double atM) {
       double shortM = shortM(braking, atM);
       Target target = piece.target();
-      if (target.standsThere()) {
-        return shortM >= 0 && shortM <= assignment.policy().margins().stopTolerance().metres();
-      }
-      if (shortM < -settings.fallback().toleranceM()) {
+      if (shortM < 0) {
         return false;
+      }
+      if (target.standsThere()) {
+        return shortM <= assignment.policy().margins().stopTolerance().metres();
       }
       StopReason ended = stepper.advance(until.clear().place(target.atM()));
       return ended == StopReason.PLACE && stepper.speedMps() <= target.speedMps() + Slack.SPEED_MPS;

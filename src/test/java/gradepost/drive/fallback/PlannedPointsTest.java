@@ -78,13 +78,14 @@ class PlannedPointsTest {
    * 100)/(5V + 100)} is a mean {@code V²/2} over its inverse's integral, see {@link
    * gradepost.drive.HandWorkedTest}; a quarter of the brake is each vehicle's.
    *
-   * <p>Where the rail bears 0.065, eases that are pressed to stop at the mark are too heavy for it;
-   * where it bears 0.0425, the braking solved for a mileage stops too short, and the metre is told.
+   * <p>Where the rail bears 0.065, eases that are pressed to stop at the mark are too heavy for it.
+   * Where it bears 0.0425, so is a first application that is held on below the speed of an ease; no
+   * other one from the mileages stops near enough, and the yard or metre is told. From 5.5 m/s the
+   * first ease comes too soon and is left out: one pressure for the rest of it.
    */
   @ParameterizedTest
-  @CsvSource({"0.05, 20, 0, 40", "0.065, 15, 0, 40", "0.0425, 12, 16, 17"})
-  void noStageOfCastIronAsksMoreThanTheRailBearsAndTheStopIsGood(
-      double mu, double mps, int first, int last) {
+  @CsvSource({"0.05, 20, 1", "0.065, 15, 1", "0.0425, 12, 7", "0.0425, 5.5, 8"})
+  void noStageOfCastIronAsksMoreThanTheRailBearsAndTheStopIsGood(double mu, double mps, int every) {
     AdhesionCase rail = low(mu);
     Assignment iron = EvenLine.castIron(List.of(EvenLine.of(0).policy().plannedAdhesion(), rail));
     TrainModels models = new TrainModels(iron);
@@ -93,7 +94,7 @@ class PlannedPointsTest {
     double mean = sixty * sixty / 2 / integral;
     double knPerPsi = 0.85 * SEATED_T / 4 / 46 / mean;
     int stages = 0;
-    for (int k = first; k < last; k++) {
+    for (int k = 0; k < 40; k += every) {
       Target stand = new Target.Signal("S 1", 4000 + 0.37 * k);
       Braking usual = Braking.of(iron, models, stand);
       ApproachSolution p =
@@ -112,7 +113,7 @@ class PlannedPointsTest {
         stages++;
       }
     }
-    assertThat(stages).isGreaterThan(3 * (last - first) / 2);
+    assertThat(stages).isGreaterThan(60 / every);
   }
 
   /**
