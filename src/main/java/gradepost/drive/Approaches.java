@@ -1,6 +1,7 @@
 package gradepost.drive;
 
 import gradepost.drive.brake.TrainModels;
+import gradepost.drive.check.RuleBreaches;
 import gradepost.drive.fallback.Ladder;
 import gradepost.drive.fallback.RechargeCaution;
 import gradepost.drive.fallback.Spreads;
@@ -41,6 +42,7 @@ final class Approaches {
   private final Map<Target, Integer> numbers;
   private final List<Action> actions;
   private final List<BrakeTest> tests;
+  private final List<RuleBreaches.Breach> breaches;
   private final Ladder ladder;
   private final Places places;
   private final CueFinder cueFinder;
@@ -49,6 +51,7 @@ final class Approaches {
   /**
    * @param numbers the approach that each target belongs to
    * @param actions of the whole run
+   * @param breaches of rules of driving in it
    */
   Approaches(
       Assignment assignment,
@@ -56,13 +59,15 @@ final class Approaches {
       Ceiling ceiling,
       Map<Target, Integer> numbers,
       List<Action> actions,
-      List<BrakeTest> tests) {
+      List<BrakeTest> tests,
+      List<RuleBreaches.Breach> breaches) {
     this.assignment = assignment;
     this.bench = bench;
     this.ceiling = ceiling;
     this.numbers = numbers;
     this.actions = actions;
     this.tests = tests;
+    this.breaches = breaches;
     this.ladder = new Ladder(assignment, bench);
     this.places = new Places(assignment);
     this.cueFinder =
@@ -137,6 +142,10 @@ final class Approaches {
         .flatMap(piece -> caution.of(piece, actions).stream())
         .min(Comparator.comparingDouble(Finding.LessToGive::givesPa))
         .ifPresent(findings::add);
+    breaches.stream()
+        .filter(b -> b.approach() == number)
+        .map(RuleBreaches.Breach::what)
+        .forEach(findings::add);
     return new Approach(
         number,
         draft.target(),

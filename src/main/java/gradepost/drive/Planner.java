@@ -62,7 +62,8 @@ public final class Planner {
                 worked.ceiling(),
                 worked.numbers(),
                 rerun.actions(),
-                tests)
+                tests,
+                new PlanVerifier(assignment, worked.bench(), worked.ceiling()).breaches(rerun))
             .of(worked.pieces(), trace);
     return new Plan(
         assignment,

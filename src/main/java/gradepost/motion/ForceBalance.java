@@ -37,6 +37,11 @@ public final class ForceBalance {
     return Math.min(train.effort().get(notch).at(speedMps), gripN);
   }
 
+  /** The same over the inertia of the train, m/s². */
+  public double effortMps2(int notch, double speedMps) {
+    return effortN(notch, speedMps) / train.inertiaKg();
+  }
+
   /**
    * What is left of the effort to gain speed with, newtons; below zero where the train slows.
    *

@@ -43,6 +43,9 @@ public sealed interface Finding {
 
     /** A brake test runs into a braking point. */
     T brakeTestTooNear(BrakeTestTooNear finding);
+
+    /** The run breaks a rule of driving. */
+    T ruleBroken(RuleBroken finding);
   }
 
   /** The answer for this case. */
@@ -58,7 +61,9 @@ public sealed interface Finding {
     /** A platform that is not as usual. */
     PLATFORM,
     /** The braking itself. */
-    BRAKING
+    BRAKING,
+    /** The handles: what an instructor would not teach without a word. */
+    HANDLES
   }
 
   /** The warning board stands after the planned braking point, or nothing warns at all. */
@@ -238,5 +243,42 @@ public sealed interface Finding {
     public About about() {
       return About.BRAKING;
     }
+  }
+
+  /**
+   * The run breaks a rule of driving of the policy, since none that keeps it was found.
+   *
+   * @param atM where it does
+   * @param is what the run has: seconds, or a number of movements
+   * @param rule what the policy wants
+   */
+  record RuleBroken(Rule broken, double atM, double is, double rule) implements Finding {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.ruleBroken(this);
+    }
+
+    @Override
+    public About about() {
+      return About.HANDLES;
+    }
+  }
+
+  /** The rules of driving that a run can break. */
+  enum Rule {
+    /** Power comes off after a shorter time. */
+    POWER_SHORT,
+    /** Power stays for longer in a notch that gives nothing. */
+    DEAD_NOTCH,
+    /** Power goes on again after a shorter time. */
+    POWER_AGAIN,
+    /** The brake goes on a shorter time after power came off. */
+    BRAKE_AT_ONCE,
+    /** The brake goes on again after a shorter time. */
+    BRAKE_AGAIN,
+    /** The brake comes off before the first application is held. */
+    BRAKE_SHORT,
+    /** More movements in a mile. */
+    MOVEMENTS
   }
 }

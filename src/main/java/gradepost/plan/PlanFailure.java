@@ -17,16 +17,17 @@ public sealed interface PlanFailure {
       Function<OverCeiling, T> over,
       Function<ForbiddenMovement, T> forbidden,
       Function<NeverComes, T> never,
-      Function<CannotBrake, T> cannotBrake);
+      Function<CannotBrake, T> cannotBrake,
+      Function<RuleUntold, T> untold);
 
   /** Whether it may be the consequence of a target that cannot be braked for. */
   default boolean mayFollow() {
-    return match(s -> true, s -> false, o -> true, f -> false, n -> true, c -> false);
+    return match(s -> true, s -> false, o -> true, f -> false, n -> true, c -> false, u -> false);
   }
 
   /** Whether it is the cause that others follow from. */
   default boolean isCause() {
-    return match(s -> false, s -> false, o -> false, f -> false, n -> false, c -> true);
+    return match(s -> false, s -> false, o -> false, f -> false, n -> false, c -> true, u -> false);
   }
 
   /** The speed that is too high, if it is one. */
@@ -37,7 +38,8 @@ public sealed interface PlanFailure {
         Optional::of,
         f -> Optional.empty(),
         n -> Optional.empty(),
-        c -> Optional.empty());
+        c -> Optional.empty(),
+        u -> Optional.empty());
   }
 
   /** The planned stop from its printed instructions ends outside the tolerance. */
@@ -49,7 +51,8 @@ public sealed interface PlanFailure {
         Function<OverCeiling, T> over,
         Function<ForbiddenMovement, T> forbidden,
         Function<NeverComes, T> never,
-        Function<CannotBrake, T> cannotBrake) {
+        Function<CannotBrake, T> cannotBrake,
+        Function<RuleUntold, T> untold) {
       return stop.apply(this);
     }
   }
@@ -63,7 +66,8 @@ public sealed interface PlanFailure {
         Function<OverCeiling, T> over,
         Function<ForbiddenMovement, T> forbidden,
         Function<NeverComes, T> never,
-        Function<CannotBrake, T> cannotBrake) {
+        Function<CannotBrake, T> cannotBrake,
+        Function<RuleUntold, T> untold) {
       return stalls.apply(this);
     }
   }
@@ -77,7 +81,8 @@ public sealed interface PlanFailure {
         Function<OverCeiling, T> over,
         Function<ForbiddenMovement, T> forbidden,
         Function<NeverComes, T> never,
-        Function<CannotBrake, T> cannotBrake) {
+        Function<CannotBrake, T> cannotBrake,
+        Function<RuleUntold, T> untold) {
       return over.apply(this);
     }
   }
@@ -91,7 +96,8 @@ public sealed interface PlanFailure {
         Function<OverCeiling, T> over,
         Function<ForbiddenMovement, T> forbidden,
         Function<NeverComes, T> never,
-        Function<CannotBrake, T> cannotBrake) {
+        Function<CannotBrake, T> cannotBrake,
+        Function<RuleUntold, T> untold) {
       return forbidden.apply(this);
     }
   }
@@ -105,8 +111,24 @@ public sealed interface PlanFailure {
         Function<OverCeiling, T> over,
         Function<ForbiddenMovement, T> forbidden,
         Function<NeverComes, T> never,
-        Function<CannotBrake, T> cannotBrake) {
+        Function<CannotBrake, T> cannotBrake,
+        Function<RuleUntold, T> untold) {
       return never.apply(this);
+    }
+  }
+
+  /** A rule of driving is broken, and the sheet does not say so. */
+  record RuleUntold(double atM, Finding.Rule rule) implements PlanFailure {
+    @Override
+    public <T> T match(
+        Function<StopOutsideTolerance, T> stop,
+        Function<Stalls, T> stalls,
+        Function<OverCeiling, T> over,
+        Function<ForbiddenMovement, T> forbidden,
+        Function<NeverComes, T> never,
+        Function<CannotBrake, T> cannotBrake,
+        Function<RuleUntold, T> untold) {
+      return untold.apply(this);
     }
   }
 
@@ -130,7 +152,8 @@ public sealed interface PlanFailure {
         Function<OverCeiling, T> over,
         Function<ForbiddenMovement, T> forbidden,
         Function<NeverComes, T> never,
-        Function<CannotBrake, T> cannotBrake) {
+        Function<CannotBrake, T> cannotBrake,
+        Function<RuleUntold, T> untold) {
       return cannotBrake.apply(this);
     }
 

@@ -104,6 +104,26 @@ public final class TellingFindings implements Finding.Cases<PrintedFinding> {
   }
 
   @Override
+  public PrintedFinding ruleBroken(Finding.RuleBroken rule) {
+    PrintedValue at = place(rule.atM());
+    PrintedValue wanted = time(rule.rule());
+    return switch (rule.broken()) {
+      case POWER_SHORT -> says("power-short", at, left(rule.is()), wanted);
+      case DEAD_NOTCH -> says("dead-notch", at, time(rule.is()), wanted);
+      case POWER_AGAIN -> says("power-again", at, left(rule.is()), wanted);
+      case BRAKE_AT_ONCE -> says("brake-at-once", at, left(rule.is()), wanted);
+      case BRAKE_AGAIN -> says("brake-again", at, left(rule.is()), wanted);
+      case BRAKE_SHORT -> says("brake-short", at, left(rule.is()), wanted);
+      case MOVEMENTS ->
+          says(
+              "many-movements",
+              at,
+              new PrintedValue.Count((int) rule.is()),
+              new PrintedValue.Count((int) rule.rule()));
+    };
+  }
+
+  @Override
   public PrintedFinding lessToGive(Finding.LessToGive less) {
     return says(
         less.planned() ? "less-to-give" : "less-to-give-again",
@@ -135,6 +155,14 @@ public final class TellingFindings implements Finding.Cases<PrintedFinding> {
 
   private PrintedValue needed(double metres) {
     return new PrintedValue.Length(grid.lengthUp(metres));
+  }
+
+  private PrintedValue left(double seconds) {
+    return new PrintedValue.Time(grid.timeLeft(seconds));
+  }
+
+  private PrintedValue time(double seconds) {
+    return new PrintedValue.Time(grid.timeNeeded(seconds));
   }
 
   private static PrintedValue why(Latest.Reason reason) {

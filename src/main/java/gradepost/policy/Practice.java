@@ -9,6 +9,7 @@ package gradepost.policy;
  * @param coast how much speed coasting may cost
  * @param handles which movements of the handles are not made
  * @param warning what counts as a warning, and as too often late
+ * @param taught what an instructor would not teach
  * @param line what is usual at landmarks, gaps and running brake tests
  */
 public record Practice(
@@ -17,6 +18,7 @@ public record Practice(
     CoastPractice coast,
     HandlePractice handles,
     WarningPractice warning,
+    TaughtRules taught,
     LinePractice line) {
 
   /** Common practice, from memory; each value can be set in the policy. */
@@ -27,35 +29,41 @@ public record Practice(
           CoastPractice.USUAL,
           HandlePractice.USUAL,
           WarningPractice.USUAL,
+          TaughtRules.USUAL,
           LinePractice.USUAL);
 
   /** The same with another use of the brake. */
   public Practice with(BrakePractice other) {
-    return new Practice(other, power, coast, handles, warning, line);
+    return new Practice(other, power, coast, handles, warning, taught, line);
   }
 
   /** The same with another use of power. */
   public Practice with(PowerPractice other) {
-    return new Practice(brake, other, coast, handles, warning, line);
+    return new Practice(brake, other, coast, handles, warning, taught, line);
   }
 
   /** The same with another way of coasting. */
   public Practice with(CoastPractice other) {
-    return new Practice(brake, power, other, handles, warning, line);
+    return new Practice(brake, power, other, handles, warning, taught, line);
   }
 
   /** The same with another rule for movements of the handles. */
   public Practice with(HandlePractice other) {
-    return new Practice(brake, power, coast, other, warning, line);
+    return new Practice(brake, power, coast, other, warning, taught, line);
   }
 
   /** The same with another rule for warnings. */
   public Practice with(WarningPractice other) {
-    return new Practice(brake, power, coast, handles, other, line);
+    return new Practice(brake, power, coast, handles, other, taught, line);
+  }
+
+  /** The same with other rules of what is taught. */
+  public Practice with(TaughtRules other) {
+    return new Practice(brake, power, coast, handles, warning, other, line);
   }
 
   /** The same with another rule for landmarks, gaps and brake tests. */
   public Practice with(LinePractice other) {
-    return new Practice(brake, power, coast, handles, warning, other);
+    return new Practice(brake, power, coast, handles, warning, taught, other);
   }
 }

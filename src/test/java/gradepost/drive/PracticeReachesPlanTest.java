@@ -2,7 +2,7 @@ package gradepost.drive;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import gradepost.drive.check.IdleMovements;
+import gradepost.drive.check.RuleBreaches;
 import gradepost.plan.Action;
 import gradepost.policy.BrakePractice;
 import gradepost.policy.CoastPractice;
@@ -104,8 +104,8 @@ class PracticeReachesPlanTest {
   void whatADriverKeepsToAtLeastIsThePolicys() {
     BrakePractice brake = Changed.in(BrakePractice.USUAL, "offAtLeast", new Span(60));
     PowerPractice power = Changed.in(PowerPractice.USUAL, "offAtLeast", new Span(70));
-    IdleMovements.Least least =
-        IdleMovements.Least.of(Mill.policy().with(Practice.USUAL.with(brake).with(power)));
+    RuleBreaches.Limits least =
+        RuleBreaches.Limits.of(Mill.policy().with(Practice.USUAL.with(brake).with(power)));
     assertThat(least.brakeOffS()).isEqualTo(60);
     assertThat(least.powerOffS()).isEqualTo(70);
   }

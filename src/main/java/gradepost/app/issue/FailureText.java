@@ -11,6 +11,7 @@ enum FailureText {
   OVER_CEILING("over-ceiling"),
   FORBIDDEN_MOVEMENT("forbidden-movement"),
   NEVER_COMES("never-comes"),
+  RULE_UNTOLD("rule-untold"),
   CANNOT_BRAKE_FALL("cannot-brake.fall"),
   CANNOT_BRAKE_FALL_FULL_SERVICE("cannot-brake.fall.full-service"),
   CANNOT_BRAKE_TOO_NEAR("cannot-brake.too-near"),

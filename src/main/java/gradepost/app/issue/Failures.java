@@ -60,7 +60,8 @@ public final class Failures {
         this::over,
         forbidden -> FailureText.FORBIDDEN_MOVEMENT.with(at(forbidden.atM())),
         never -> FailureText.NEVER_COMES.with(at(never.atM())),
-        this::cannotBrake);
+        this::cannotBrake,
+        untold -> FailureText.RULE_UNTOLD.with(at(untold.atM())));
   }
 
   private Map<String, String> at(double metres) {

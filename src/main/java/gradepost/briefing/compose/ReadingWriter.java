@@ -13,6 +13,7 @@ import gradepost.policy.HandlePractice;
 import gradepost.policy.LinePractice;
 import gradepost.policy.Policy;
 import gradepost.policy.PowerPractice;
+import gradepost.policy.TaughtRules;
 import gradepost.policy.Technique;
 import gradepost.policy.WarningPractice;
 import gradepost.stock.law.AdhesionLaw;
@@ -211,6 +212,11 @@ final class ReadingWriter {
     values.put(
         "practice.junction-announced-within", words.room(warning.announcedWithin().metres()));
     values.put("practice.late-share", percent(warning.late()));
+    TaughtRules taught = assignment.policy().practice().taught();
+    values.put("practice.applied-again-after", words.seconds(taught.appliedAgain().seconds()));
+    values.put("practice.notch-gives-at-least", rate(taught.notchGives()));
+    values.put("practice.dead-notch-at-most", words.seconds(taught.deadNotch().seconds()));
+    values.put("practice.movements-in-a-mile", String.valueOf(taught.movements()));
     values.put("practice.names-alike-within", words.room(line.alikeWithin().metres()));
     values.put("practice.over-gap-at-least", words.speed(line.overGap().metresPerSecond()));
     values.put("practice.brake-test-held", words.seconds(line.testHeld().seconds()));

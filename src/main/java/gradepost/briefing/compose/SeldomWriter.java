@@ -94,7 +94,7 @@ final class SeldomWriter {
     return switch (finding.about()) {
       case LOWER_SPEED -> Optional.of(says);
       case PLATFORM -> target.stop().map(stop -> words.text("seldom.platform", title(stop), says));
-      case BRAKING -> Optional.empty();
+      case BRAKING, HANDLES -> Optional.empty();
     };
   }
 

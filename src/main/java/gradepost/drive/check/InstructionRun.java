@@ -67,7 +67,7 @@ public final class InstructionRun {
 
   /** Movements of a handle: all actions but to stand. */
   public int movements() {
-    return (int) IdleMovements.moves(actions);
+    return (int) RuleBreaches.moves(actions);
   }
 
   /** What keeps the plan from issue; empty where nothing does. */

@@ -2,8 +2,8 @@ package gradepost.drive.leg;
 
 import gradepost.drive.brake.Braking;
 import gradepost.drive.brake.TrainModels;
-import gradepost.drive.check.IdleMovements;
 import gradepost.drive.check.InstructionRun;
+import gradepost.drive.check.RuleBreaches;
 import gradepost.plan.Action;
 import gradepost.plan.Trace;
 import gradepost.policy.Practice;
@@ -193,7 +193,11 @@ public final class LegChooser {
 
   /** Movements for a moment, and stretches along which the train creeps. */
   private long idle(List<Action> actions, List<Trace.Point> points) {
-    return IdleMovements.count(actions, IdleMovements.Least.of(assignment.policy()))
+    return RuleBreaches.count(
+            actions,
+            points,
+            RuleBreaches.Limits.of(assignment.policy()),
+            bench.plannedBalance()::effortMps2)
         + Creeping.count(points, ceiling, practice);
   }
 
@@ -229,8 +233,8 @@ public final class LegChooser {
     InstructionRun.Joint was = base.joints().get(to);
     InstructionRun.Joint is = run.joint();
     long moves =
-        IdleMovements.moves(run.actions())
-            - IdleMovements.moves(base.rerun().actions().subList(began.actions(), was.actions()));
+        RuleBreaches.moves(run.actions())
+            - RuleBreaches.moves(base.rerun().actions().subList(began.actions(), was.actions()));
     if (moves > 1) {
       return ChangeEffect.none(change, fromM, toM);
     }

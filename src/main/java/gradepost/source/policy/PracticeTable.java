@@ -10,6 +10,7 @@ import gradepost.policy.HandlePractice;
 import gradepost.policy.LinePractice;
 import gradepost.policy.PowerPractice;
 import gradepost.policy.Practice;
+import gradepost.policy.TaughtRules;
 import gradepost.policy.WarningPractice;
 import gradepost.source.policy.PolicyTables.Said;
 import gradepost.units.Acceleration;
@@ -233,6 +234,34 @@ final class PracticeTable {
           WarningPractice.USUAL.late(),
           "16 %",
           "Of runs in which nothing is corrected no more than this share should be late at a board.");
+  static final Key<Said<Span>> APPLIED_AGAIN =
+      usual(
+          "applied-again-after",
+          TIME,
+          TaughtRules.USUAL.appliedAgain(),
+          "20 s",
+          "A brake that comes off does not go on again before this; where it must, the sheet says so.");
+  static final Key<Said<Acceleration>> NOTCH_GIVES =
+      usual(
+          "notch-gives-at-least",
+          Scalar.Quantity.of(QuantityKind.ACCELERATION, "0 m/s2", "0.1 m/s2"),
+          TaughtRules.USUAL.notchGives(),
+          "0.01 m/s2",
+          "A notch that gives less than this at the speed of the train gives nothing.");
+  static final Key<Said<Span>> DEAD_NOTCH =
+      usual(
+          "dead-notch-at-most",
+          TIME,
+          TaughtRules.USUAL.deadNotch(),
+          "5 s",
+          "Power stays in a notch that gives nothing for no longer than this; where it must, the sheet says so.");
+  static final Key<Said<Double>> MOVEMENTS =
+      usual(
+          "movements-in-a-mile",
+          new Scalar.PlainNumber("number", true, 1, 100),
+          (double) TaughtRules.USUAL.movements(),
+          "12",
+          "So often the handles are moved in a mile at most; notching up counts as once; where it must be more, the sheet says so.");
   static final Key<Said<Length>> ALIKE =
       usual(
           "names-alike-within",
@@ -288,6 +317,10 @@ final class PracticeTable {
               CREEPING_BEFORE,
               ANNOUNCED,
               LATE,
+              APPLIED_AGAIN,
+              NOTCH_GIVES,
+              DEAD_NOTCH,
+              MOVEMENTS,
               ALIKE,
               OVER_GAP,
               TEST_HELD),
@@ -325,6 +358,11 @@ final class PracticeTable {
         new HandlePractice(
             v.get(RISE_WAITED).value(), v.get(NOTCH_LEAST).value(), v.get(MOVEMENT_SAVES).value()),
         new WarningPractice(v.get(ANNOUNCED).value(), v.get(LATE).value()),
+        new TaughtRules(
+            v.get(APPLIED_AGAIN).value(),
+            v.get(NOTCH_GIVES).value(),
+            v.get(DEAD_NOTCH).value(),
+            v.get(MOVEMENTS).value().intValue()),
         new LinePractice(v.get(ALIKE).value(), v.get(OVER_GAP).value(), v.get(TEST_HELD).value()));
   }
 

@@ -7,8 +7,12 @@ import gradepost.drive.Mill;
 import gradepost.drive.Planner;
 import gradepost.drive.RandomLines;
 import gradepost.plan.Action;
+import gradepost.plan.Finding.Rule;
 import gradepost.plan.Plan;
+import gradepost.plan.PlanFailure;
 import gradepost.plan.Telling;
+import gradepost.policy.Practice;
+import gradepost.policy.TaughtRules;
 import gradepost.route.place.Direction;
 import gradepost.task.Assignment;
 import gradepost.task.Ceiling;
@@ -17,6 +21,7 @@ import gradepost.task.Targets;
 import gradepost.told.InstructionSet;
 import gradepost.told.InstructionSheet;
 import gradepost.told.PrintedCommand;
+import gradepost.told.PrintedFinding;
 import gradepost.told.PrintedOrder;
 import gradepost.told.PrintedStep;
 import gradepost.told.PrintedTrigger;
@@ -24,6 +29,7 @@ import gradepost.told.Seen;
 import gradepost.told.print.PrintGrid;
 import gradepost.told.print.PrintedSpeed;
 import gradepost.told.print.PrintedTime;
+import gradepost.units.Span;
 import gradepost.units.UnitStyle;
 import java.util.ArrayList;
 import java.util.List;
@@ -106,6 +112,46 @@ class PlanVerifierTest {
     PlanVerifier verifier = new PlanVerifier(assignment);
     assertThat(verifier.failures(byHand(assignment, 25))).isEmpty();
     assertThat(verifier.failures(byHand(assignment, 58))).anyMatch(f -> f.over().isPresent());
+  }
+
+  /** A rule of driving may be broken, but not in silence. */
+  @Test
+  void aRuleOfDrivingThatIsBrokenIsSaidOnItsSheetOrThePlanIsNotIssued() {
+    Assignment line = RandomLines.of(3).assignment();
+    TaughtRules never =
+        new TaughtRules(new Span(3600), TaughtRules.USUAL.notchGives(), new Span(500), 100);
+    Assignment strict = line.with(line.policy().with(Practice.USUAL.with(never)));
+    Plan plan = Planner.plan(strict);
+    List<PrintedFinding> said =
+        plan.told().sheets().stream()
+            .flatMap(s -> s.findings().stream())
+            .filter(f -> f.key().equals("finding.brake-again"))
+            .toList();
+    assertThat(said).isNotEmpty();
+    PlanVerifier verifier = new PlanVerifier(strict);
+    assertThat(verifier.failures(plan.told())).isEqualTo(plan.failures());
+    assertThat(plan.failures()).noneMatch(PlanFailure.RuleUntold.class::isInstance);
+    InstructionSet silent =
+        new InstructionSet(
+            plan.told().sheets().stream().map(PlanVerifierTest::withoutFindings).toList());
+    assertThat(verifier.failures(silent))
+        .filteredOn(PlanFailure.RuleUntold.class::isInstance)
+        .hasSize(said.size())
+        .allMatch(f -> f instanceof PlanFailure.RuleUntold u && u.rule() == Rule.BRAKE_AGAIN);
+  }
+
+  private static InstructionSheet withoutFindings(InstructionSheet s) {
+    return new InstructionSheet(
+        s.number(),
+        s.target(),
+        s.from(),
+        s.speed(),
+        s.steps(),
+        s.applications(),
+        s.passing(),
+        s.faster(),
+        s.spread(),
+        List.of());
   }
 
   private void look(String where, Plan plan) {

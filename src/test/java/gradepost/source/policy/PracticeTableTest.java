@@ -9,6 +9,7 @@ import gradepost.policy.LinePractice;
 import gradepost.policy.Policy;
 import gradepost.policy.PowerPractice;
 import gradepost.policy.Practice;
+import gradepost.policy.TaughtRules;
 import gradepost.policy.WarningPractice;
 import gradepost.source.Fixture;
 import gradepost.source.pack.PackFile;
@@ -43,6 +44,10 @@ class PracticeTableTest {
         creeping-below: {value: 5 m/s, for: q}
         junction-announced-within: {value: 900 m, for: r}
         late-share: {value: 15 %, for: s}
+        applied-again-after: {value: 30 s, for: x}
+        notch-gives-at-least: {value: 0.02 m/s2, for: x}
+        dead-notch-at-most: {value: 4 s, for: x}
+        movements-in-a-mile: {value: 15, for: x}
         braked-lower-from: {value: 0.04 m/s2, for: t}
         last-ease-alone: {value: 150 %, for: u}
         gradient-ahead: {value: 500 m, for: v}
@@ -88,6 +93,7 @@ class PracticeTableTest {
                 new CoastPractice(0.85, 0.45, new Span(12), new Length(250)),
                 new HandlePractice(new Span(7), new Span(4), new Span(10)),
                 new WarningPractice(new Length(900), 0.15),
+                new TaughtRules(new Span(30), new Acceleration(0.02), new Span(4), 15),
                 new LinePractice(new Length(700), new Speed(7), new Span(13))));
     assertThat(policy(ALL).purposes()).containsEntry("practice.lowest-aim", "c");
   }

@@ -1,0 +1,241 @@
+package gradepost.drive.check;
+
+import gradepost.drive.brake.Slack;
+import gradepost.plan.Action;
+import gradepost.plan.Finding.Rule;
+import gradepost.plan.Finding.RuleBroken;
+import gradepost.plan.Trace;
+import gradepost.plan.Trigger;
+import gradepost.policy.Policy;
+import gradepost.policy.TaughtRules;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Where a run breaks the policy's rules of driving: power or a brake for a moment, power in a notch
+ * that gives nothing, a brake in the same moment as power comes off, more movements than a driver
+ * can keep in mind. Nothing of how the run was found is known here.
+ */
+public final class RuleBreaches {
+  /** One mile, for the number of movements, metres. */
+  private static final double MILE_M = 1609.344;
+
+  private final Limits limits;
+  private final Effort effort;
+  private final List<Trace.Point> points;
+  private final List<Breach> found = new ArrayList<>();
+  private double onS = Double.NaN;
+  private double offS = Double.NEGATIVE_INFINITY;
+  private double deadS;
+  private int notch = -1;
+  private double notchS;
+  private double brakedS = Double.NaN;
+  private double releasedS = Double.NEGATIVE_INFINITY;
+  private boolean checking;
+  private int hasty;
+  private int point;
+
+  private RuleBreaches(Limits limits, Effort effort, List<Trace.Point> points) {
+    this.limits = limits;
+    this.effort = effort;
+    this.points = points;
+  }
+
+  /**
+   * What a driver keeps to, seconds where nothing else is said.
+   *
+   * @param powerS power is on at least
+   * @param heldS a first application is held at least
+   * @param brakeOffS a brake is off at least
+   * @param powerOffS power is off at least
+   * @param coastS power is off before the brake goes on for a target, at least
+   * @param taught what else is not taught
+   */
+  public record Limits(
+      double powerS,
+      double heldS,
+      double brakeOffS,
+      double powerOffS,
+      double coastS,
+      TaughtRules taught) {
+    /** As a policy has them. */
+    public static Limits of(Policy policy) {
+      TaughtRules taught = policy.practice().taught();
+      return new Limits(
+          policy.run().leastPower().seconds(),
+          policy.restriction().firstHeld().seconds(),
+          policy.practice().brake().offAtLeast().seconds(),
+          policy.practice().power().offAtLeast().seconds(),
+          policy.run().coastBeforeBraking().seconds(),
+          taught);
+    }
+  }
+
+  /** What a notch gives the train at a speed. */
+  @FunctionalInterface
+  public interface Effort {
+    /** Tractive effort over the inertia of the train, m/s². */
+    double mps2(int notch, double speedMps);
+  }
+
+  /**
+   * A rule that is broken.
+   *
+   * @param approach number of the one whose sheet tells the action
+   */
+  public record Breach(int approach, RuleBroken what) {}
+
+  /** Movements of a handle: all actions but to stand. */
+  public static long moves(List<Action> actions) {
+    return actions.stream().filter(a -> !a.command().isStand()).count();
+  }
+
+  /**
+   * All of a run, in the order of the actions that break them; those of a mile last.
+   *
+   * @param points of the same run
+   */
+  public static List<Breach> of(
+      List<Action> actions, List<Trace.Point> points, Limits limits, Effort effort) {
+    RuleBreaches run = new RuleBreaches(limits, effort, points);
+    actions.forEach(run::look);
+    run.miles(actions);
+    return List.copyOf(run.found);
+  }
+
+  /**
+   * How many there are along a part of a run, those of a mile left out. A checking application that
+   * is still on where the next braking begins is one, and a brake that is let go for a moment two.
+   */
+  public static long count(
+      List<Action> actions, List<Trace.Point> points, Limits limits, Effort effort) {
+    RuleBreaches run = new RuleBreaches(limits, effort, points);
+    actions.forEach(run::look);
+    return run.found.size() + run.hasty;
+  }
+
+  private void look(Action action) {
+    action
+        .command()
+        .act(
+            power -> power(action, power.notch()),
+            off -> shutOff(action),
+            brake -> brake(action, brake.checks()),
+            release -> release(action),
+            stand -> stand());
+  }
+
+  private void power(Action action, int to) {
+    if (Double.isNaN(onS)) {
+      onS = action.timeS();
+      deadS = 0;
+      atLeast(Rule.POWER_AGAIN, action, action.timeS() - offS, limits.powerOffS);
+    } else {
+      leaveNotch(action);
+    }
+    notch = to;
+    notchS = action.timeS();
+  }
+
+  private void shutOff(Action action) {
+    leaveNotch(action);
+    atLeast(Rule.POWER_SHORT, action, action.timeS() - onS - deadS, limits.powerS);
+    onS = Double.NaN;
+    notch = -1;
+    offS = action.timeS();
+  }
+
+  private void brake(Action action, boolean checks) {
+    if (Double.isNaN(brakedS)) {
+      brakedS = action.timeS();
+      if (!checks) {
+        atLeast(Rule.BRAKE_AT_ONCE, action, action.timeS() - offS, limits.coastS);
+      }
+      double againS = action.timeS() - releasedS;
+      double wantedS = Math.max(limits.brakeOffS, limits.taught.appliedAgain().seconds());
+      atLeast(Rule.BRAKE_AGAIN, action, againS, wantedS);
+      hasty += againS < Math.min(limits.brakeOffS, wantedS) - Slack.TIME_S ? 1 : 0;
+    }
+    hasty += checking && !checks ? 1 : 0;
+    checking = checks;
+  }
+
+  private void release(Action action) {
+    atLeast(Rule.BRAKE_SHORT, action, action.timeS() - brakedS, limits.heldS);
+    brakedS = Double.NaN;
+    releasedS = action.timeS();
+    checking = false;
+  }
+
+  /** Standing, a driver may do at once what he does next. */
+  private void stand() {
+    brakedS = Double.NaN;
+    releasedS = Double.NEGATIVE_INFINITY;
+    offS = Double.NEGATIVE_INFINITY;
+    checking = false;
+  }
+
+  private void atLeast(Rule rule, Action action, double is, double wanted) {
+    if (is < wanted - Slack.TIME_S) {
+      found.add(
+          new Breach(
+              action.approach(), new RuleBroken(rule, action.atM(), Math.max(0, is), wanted)));
+    }
+  }
+
+  /** Judges how long the notch that is left here gave nothing. */
+  private void leaveNotch(Action action) {
+    double most = limits.taught.deadNotch().seconds();
+    if (notch < 0 || action.timeS() - notchS <= most) {
+      return;
+    }
+    while (point > 0 && points.get(point).timeS() > notchS) {
+      point--;
+    }
+    double dead = 0;
+    for (; point + 1 < points.size() && points.get(point).timeS() < action.timeS(); point++) {
+      double from = Math.max(points.get(point).timeS(), notchS);
+      double to = Math.min(points.get(point + 1).timeS(), action.timeS());
+      boolean gives =
+          effort.mps2(notch, points.get(point).speedMps())
+              >= limits.taught.notchGives().metresPerSecond2();
+      dead += gives ? 0 : Math.max(0, to - from);
+    }
+    if (dead > most + Slack.TIME_S) {
+      deadS += dead;
+      found.add(
+          new Breach(action.approach(), new RuleBroken(Rule.DEAD_NOTCH, action.atM(), dead, most)));
+    }
+  }
+
+  /** Miles with too many movements, none of them twice. */
+  private void miles(List<Action> actions) {
+    List<Action> moves = actions.stream().filter(RuleBreaches::isOfItsOwn).toList();
+    int most = limits.taught.movements();
+    for (int i = 0; i < moves.size(); i++) {
+      double endM = moves.get(i).atM() + MILE_M;
+      int in = i;
+      while (in < moves.size() && moves.get(in).atM() <= endM) {
+        in++;
+      }
+      if (in - i > most) {
+        Action from = moves.get(i);
+        found.add(
+            new Breach(from.approach(), new RuleBroken(Rule.MOVEMENTS, from.atM(), in - i, most)));
+        i = in - 1;
+      }
+    }
+  }
+
+  /** Not a further notch, which comes by itself after some seconds; nor to stand. */
+  private static boolean isOfItsOwn(Action action) {
+    boolean further =
+        action.command().isPower() && !action.command().takesPower() && waits(action.trigger());
+    return !action.command().isStand() && !further;
+  }
+
+  private static boolean waits(Trigger trigger) {
+    return trigger.match(
+        place -> false, up -> false, down -> false, after -> true, start -> false, stand -> false);
+  }
+}
