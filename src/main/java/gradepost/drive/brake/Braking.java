@@ -43,6 +43,9 @@ record Braking(
   /** No brake is kept on for longer behind a board. */
   private static final double LONGEST_S = 120;
 
+  /** A braking that has hardly begun is not eased: not above this share of its first speed. */
+  private static final double EASED_UP_TO = 0.85;
+
   /** How it came out: where, how fast and when the aim was met. */
   public record Outcome(double endM, double endMps, double endS, boolean held) {
     /** For a search only: the overrun assumed for a braking that never meets its aim, metres. */
@@ -301,7 +304,12 @@ record Braking(
 
   /** Whether an ease comes so soon that it is left out, begun at this speed. */
   boolean tooSoon(int ease, double beganMps) {
-    return easePa[ease] > 0 && easeAtMps[ease] > 0.85 * beganMps;
+    return easePa[ease] > 0 && hardlyBegun(easeAtMps[ease], beganMps);
+  }
+
+  /** Whether a braking from the second speed has hardly begun at the first. */
+  static boolean hardlyBegun(double mps, double beganMps) {
+    return mps > EASED_UP_TO * beganMps;
   }
 
   /** Speed down to which the main application, or the first without it, stays on. */

@@ -51,9 +51,9 @@ public final class BrakingRun {
     double[] at = braking.easeAtMps();
     double[] to = braking.easePa();
     for (int i = 0; i < at.length; i++) {
-      boolean tooSlow = braking.tooSoon(i, began);
+      boolean tooSoon = braking.tooSoon(i, began);
       boolean past = stepper.speedMps() < at[i] - Slack.ROUNDING && i + 1 < at.length;
-      if (to[i] >= presentPa || tooSlow || past) {
+      if (to[i] >= presentPa || tooSoon || past) {
         continue;
       }
       StopReason ended = advance(Double.POSITIVE_INFINITY, at[i]);
@@ -81,7 +81,7 @@ public final class BrakingRun {
 
   /** The first application and the main one. */
   private void applications() {
-    double felt = lowest < 0.85 * began || braking.releases() ? lowest : 0;
+    double felt = !Braking.hardlyBegun(lowest, began) || braking.releases() ? lowest : 0;
     felt = Math.max(felt, braking.aimMps());
     double[] to = braking.easePa();
     double first =
