@@ -3,7 +3,6 @@ package gradepost.drive.leg;
 import gradepost.drive.brake.PlannerSettings;
 import gradepost.drive.leg.LegChooser.Way;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -55,7 +54,10 @@ final class LegImprover {
   }
 
   private Way next(Way base) {
-    List<List<ChangeEffect>> sets = sets(base, effects(base));
+    ChangeSets choice =
+        new ChangeSets(
+            base.rerun().energyJ(), base.practice().power().movement(), allowedS - base.timeS());
+    List<List<ChangeEffect>> sets = choice.of(effects(base));
     Way best = base;
     List<ChangeEffect> done = List.of();
     for (List<ChangeEffect> set : sets.stream().filter(s -> !s.isEmpty()).toList()) {
@@ -106,58 +108,6 @@ final class LegImprover {
         .toList()
         .forEach(effect -> known.put(effect.change(), effect));
     return changes.stream().flatMap(c -> Stream.ofNullable(known.get(c))).toList();
-  }
-
-  /** Changes to make together: those that save most within the time; and at a price of time. */
-  private List<List<ChangeEffect>> sets(Way base, List<ChangeEffect> effects) {
-    List<List<ChangeEffect>> sets = new ArrayList<>();
-    sets.add(chosen(base, effects, 0, allowedS - base.timeS()));
-    if (seconds(chosen(base, effects, 0, Double.POSITIVE_INFINITY)) + base.timeS() > allowedS) {
-      // From a price of time that moves no train to one that nobody would pay, by its logarithm.
-      double cheap = 1e2;
-      double dear = 1e8;
-      for (int i = 0; i < 20; i++) {
-        double middle = Math.sqrt(cheap * dear);
-        List<ChangeEffect> set = chosen(base, effects, middle, Double.POSITIVE_INFINITY);
-        boolean inTime = base.timeS() + seconds(set) <= allowedS;
-        dear = inTime ? middle : dear;
-        cheap = inTime ? cheap : middle;
-      }
-      List<ChangeEffect> priced = chosen(base, effects, dear, Double.POSITIVE_INFINITY);
-      if (!priced.equals(sets.get(0))) {
-        sets.add(priced);
-      }
-    }
-    sets.removeIf(List::isEmpty);
-    return sets.isEmpty() ? List.of(List.of()) : sets;
-  }
-
-  private static double seconds(List<ChangeEffect> effects) {
-    return effects.stream().mapToDouble(ChangeEffect::seconds).sum();
-  }
-
-  /** Changes that lie apart, the most gainful first, that take no more than so many seconds. */
-  private static List<ChangeEffect> chosen(
-      Way base, List<ChangeEffect> effects, double watts, double mostS) {
-    double perMove = base.rerun().energyJ() * Math.log1p(base.practice().power().movement());
-    Map<ChangeEffect, Double> gains = new HashMap<>();
-    for (ChangeEffect e : effects) {
-      double idleJ = e.idle() * base.rerun().energyJ();
-      gains.put(e, -e.joules() - e.moves() * perMove - watts * e.seconds() - idleJ);
-    }
-    List<ChangeEffect> chosen = new ArrayList<>();
-    double left = mostS;
-    for (ChangeEffect e :
-        effects.stream()
-            .filter(x -> gains.getOrDefault(x, 0.0) > 0)
-            .sorted(Comparator.comparingDouble((ChangeEffect x) -> -gains.getOrDefault(x, 0.0)))
-            .toList()) {
-      if (e.seconds() <= left && chosen.stream().allMatch(e::apartFrom)) {
-        chosen.add(e);
-        left -= e.seconds();
-      }
-    }
-    return chosen;
   }
 
   /** Within the time that is allowed before all else; where none is, the quickest. */

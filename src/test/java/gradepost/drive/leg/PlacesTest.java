@@ -1,0 +1,109 @@
+package gradepost.drive.leg;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import gradepost.drive.Changed;
+import gradepost.drive.EvenLine;
+import gradepost.route.Landmark;
+import gradepost.route.place.Applies;
+import gradepost.route.place.Direction;
+import gradepost.route.place.Hand;
+import gradepost.task.Assignment;
+import gradepost.units.Length;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.DoubleStream;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Validation, by counting: places on {@link EvenLine}, whose print grid has one at 1.312 m and
+ * every 10 m from there. The policy's reach for a landmark is 100 m.
+ */
+class PlacesTest {
+  private static final double FAR_M = 4000;
+
+  private static Places places(double... landmarksM) {
+    Assignment even = EvenLine.of(0);
+    List<Landmark> landmarks =
+        DoubleStream.of(landmarksM).mapToObj(m -> landmark(m, Applies.EVERYWHERE)).toList();
+    return of(even, landmarks);
+  }
+
+  private static Places of(Assignment even, List<Landmark> landmarks) {
+    return new Places(Changed.in(even, "route", Changed.in(even.route(), "landmarks", landmarks)));
+  }
+
+  private static Landmark landmark(double atM, Applies applies) {
+    return new Landmark("hut " + atM, EvenLine.at(atM), applies, Hand.LEFT, true, new Length(200));
+  }
+
+  private static void assertPlace(double actual, double expected) {
+    assertThat(actual).isCloseTo(expected, within(1e-6));
+  }
+
+  @Test
+  void withoutALandmarkItIsThePlaceOfTheGridBefore() {
+    assertPlace(places().printed(2010, FAR_M, 0), 2001.312);
+    assertPlace(places().printed(2011.312, FAR_M, 0), 2011.312);
+    assertPlace(places().onGrid(2010, FAR_M), 2001.312);
+  }
+
+  @Test
+  void aLandmarkIsTakenWithinThePolicysReach() {
+    assertPlace(places(1910).printed(2010, FAR_M, 0), 1910);
+    assertPlace(places(1909.9).printed(2010, FAR_M, 0), 2001.312);
+    assertPlace(places(2010).printed(2010, FAR_M, 0), 2010);
+    assertPlace(places(2010.1).printed(2010, FAR_M, 0), 2001.312);
+    assertPlace(places(2300, 1950, 1990, 2050).printed(2010, FAR_M, 0), 1990);
+  }
+
+  /** A fifth of 400 m, where that is less. */
+  @Test
+  void aLandmarkLengthensTheBrakingByAFifthAtMost() {
+    assertPlace(places(1930).printed(2010, 2410, 0), 1930);
+    assertPlace(places(1929.9).printed(2010, 2410, 0), 2001.312);
+  }
+
+  @Test
+  void noPlaceIsBeforeTheOneThatItMustNotBeBefore() {
+    assertPlace(places(1950).printed(2010, FAR_M, 1950), 1950);
+    assertPlace(places(1950).printed(2010, FAR_M, 1951), 2001.312);
+    assertPlace(places(1950).printed(2010, FAR_M, 2005), 2005);
+    assertPlace(places().printed(2010, 2078, 2009), 2009);
+  }
+
+  /** By fives of metres, then by single ones, each before the target. */
+  @Test
+  void closeToTheTargetItIsSoFarBeforeIt() {
+    Places places = places(2009);
+    assertPlace(places.printed(2010, 2110, 0), 2009);
+    assertPlace(places.printed(2010, 2109.9, 0), 2009.9);
+    assertPlace(places.onGrid(2010, 2110), 2001.312);
+    assertPlace(places.onGrid(2010, 2109.9), 2009.9);
+    assertPlace(places.onGrid(2010, 2052), 2007);
+    assertPlace(places.onGrid(2010, 2050), 2010);
+    assertPlace(places.onGrid(2010, 2048.5), 2009.5);
+    assertPlace(places.onGrid(2010, 2048), 2010);
+    assertPlace(places.toTheUnit(2010, 2052.3), 2009.3);
+    assertPlace(places.toTheUnit(2010, 2052), 2010);
+  }
+
+  @Test
+  void landmarksAreThoseOfThisTrainInTheirOrder() {
+    Applies backward = new Applies(Set.of(Direction.BACKWARD), Set.of());
+    Places places =
+        of(
+            EvenLine.of(0),
+            List.of(
+                landmark(900, Applies.EVERYWHERE),
+                landmark(500, backward),
+                landmark(100, Applies.EVERYWHERE)));
+    assertThat(places.all()).extracting(Landmark::name).containsExactly("hut 100.0", "hut 900.0");
+    assertThat(places.lastLandmark(99.9)).isEmpty();
+    assertThat(places.lastLandmark(100).map(Landmark::name)).contains("hut 100.0");
+    assertThat(places.lastLandmark(899.9).map(Landmark::name)).contains("hut 100.0");
+    assertThat(places.lastLandmark(900).map(places::placeOf))
+        .hasValueSatisfying(m -> assertPlace(m, 900));
+  }
+}
