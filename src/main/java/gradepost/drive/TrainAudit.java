@@ -1,5 +1,6 @@
 package gradepost.drive;
 
+import gradepost.drive.check.CueAudit;
 import gradepost.drive.check.GapAudit;
 import gradepost.pack.TemporaryRestriction;
 import gradepost.plan.Approach;
@@ -12,6 +13,7 @@ import gradepost.route.BoardKind;
 import gradepost.route.Path;
 import gradepost.route.PermanentRestriction;
 import gradepost.route.Platform;
+import gradepost.route.Route;
 import gradepost.route.audit.AuditFinding;
 import gradepost.route.audit.AuditText;
 import gradepost.route.place.Location;
@@ -42,14 +44,20 @@ public final class TrainAudit {
     this.units = path.units();
   }
 
-  /** In the order of travel: approaches, signals, gaps in the conductor rail. */
+  /** In the order of travel: approaches, signals, gaps in the conductor rail, cues. */
   public static List<AuditFinding> of(Plan plan) {
     TrainAudit audit = new TrainAudit(plan);
     plan.approaches().forEach(a -> a.findings().forEach(f -> f.match(audit.new OfApproach(a))));
     audit.start();
     plan.signals().forEach(audit::signal);
     new GapAudit(plan).tooLong((gap, text, values) -> audit.add(text, gap, "", values));
+    new CueAudit(plan)
+        .missing((text, values) -> audit.add(text, audit.route(), "landmarks", values));
     return List.copyOf(audit.out);
+  }
+
+  private Route route() {
+    return assignment.route();
   }
 
   private boolean add(AuditText text, Object element, String key, Map<String, String> values) {

@@ -41,6 +41,19 @@ public final class Run {
     return EvenChange.speedMps(at[high - 1], speed[high - 1], at[high], speed[high], distanceM);
   }
 
+  /** Distance run in metres at a time of the run; a stand takes no time here. */
+  public double placeAt(double timeS) {
+    int high = 0;
+    while (high < time.length && time[high] < timeS) {
+      high++;
+    }
+    if (high == 0 || high == time.length) {
+      return at[Math.min(high, time.length - 1)];
+    }
+    double share = (timeS - time[high - 1]) / (time[high] - time[high - 1]);
+    return at[high - 1] + share * (at[high] - at[high - 1]);
+  }
+
   private int firstAtOrAfter(double distanceM) {
     int low = 0;
     int high = at.length;

@@ -94,6 +94,18 @@ public final class Sightings {
     return thing(Seen.Kind.LANDMARK, name, beforeM);
   }
 
+  /** Whether anything tells a place on this stretch, distances run in metres. */
+  public boolean between(double fromM, double toM, boolean night) {
+    return all.stream()
+        .filter(s -> s.night() || !night)
+        .anyMatch(s -> s.atM() >= fromM && s.atM() <= toM + AT_M);
+  }
+
+  /** Whether there is anything on the line beside its platforms. */
+  public boolean surveyed(boolean night) {
+    return all.stream().anyMatch(s -> s.kind() != Seen.Kind.RAMP && (s.night() || !night));
+  }
+
   private Optional<Sighting> last(double atM, boolean night) {
     return all.stream()
         .filter(s -> s.atM() <= atM + AT_M && s.atM() >= atM - reachM)

@@ -39,13 +39,52 @@ class CheckTest {
         .of(List.of(folder)).problems().stream().map(p -> p.replace(folder + "/", "")).toList();
   }
 
+  private static boolean saysWhatIsNotSurveyed(String problem) {
+    return problem.endsWith("[not-supplied]") || problem.endsWith("[cue-missing]");
+  }
+
+  /** Whatever has no train has no braking points: the route alone asks for no cue. */
+  @Test
+  void aStartingPackIsToldOnceATrainThatNothingIsSurveyed() throws IOException {
+    pack();
+    assertThat(found().stream().filter(p -> p.endsWith("[cue-missing]")))
+        .containsExactly(
+            "route.yaml:4:1: note: 2-car, Down: no landmark or signal is surveyed, and 1 of 1"
+                + " braking points have no cue at night or in fog; look first for one from 3m 28ch"
+                + " to 3m 41ch, for Last Station; allowed: a landmark or signal within 15 s before"
+                + " each braking point [cue-missing]",
+            "route.yaml:4:1: note: 2-car, Up: no landmark or signal is surveyed, and 1 of 1"
+                + " braking points have no cue at night or in fog; look first for one from 0m 45ch"
+                + " to 0m 32ch, for First Station; allowed: a landmark or signal within 15 s before"
+                + " each braking point [cue-missing]");
+    assertThat(new Check().of(List.of(folder.resolve("route.yaml"))).problems())
+        .isNotEmpty()
+        .noneMatch(p -> p.contains("[cue-missing]"));
+    change(
+        "route.yaml",
+        "# landmarks:",
+        "landmarks:\n"
+            + "  - {name: stone bridge, at: 3m 20ch, directions: Down, side: left, night: yes,"
+            + " sighting: 300 yd}\n"
+            + "# landmarks:");
+    assertThat(found().stream().filter(p -> p.endsWith("[cue-missing]")))
+        .containsExactly(
+            "route.yaml:83:3: note: 2-car, Down: no cue for Last Station within 15 s before braking"
+                + " at 3m 41ch; look for one from 3m 28ch to 3m 41ch; allowed: a landmark or signal"
+                + " there, for night and fog one that is lit or heard [cue-missing]",
+            "route.yaml:83:3: note: 2-car, Up: no landmark or signal is surveyed, and 1 of 1"
+                + " braking points have no cue at night or in fog; look first for one from 0m 45ch"
+                + " to 0m 32ch, for First Station; allowed: a landmark or signal within 15 s before"
+                + " each braking point [cue-missing]");
+  }
+
   @Test
   void aStartingPackHasNotesOnly() throws IOException {
     pack();
     Answer answer = new Check().of(List.of(folder));
     assertThat(answer.good()).isTrue();
     assertThat(answer.said()).containsExactly("5 files checked, notes only");
-    assertThat(answer.problems()).isNotEmpty().allMatch(p -> p.endsWith("[not-supplied]"));
+    assertThat(answer.problems()).isNotEmpty().allMatch(CheckTest::saysWhatIsNotSurveyed);
     for (FileKind kind : FileKind.values()) {
       String name = kind == FileKind.PACK ? "pack-new.yaml" : kind.word() + ".yaml";
       assertThat(SchemaTest.faults(folder.resolve(name))).as(name).isEmpty();
@@ -180,7 +219,7 @@ class CheckTest {
             + " at 2m 20ch without a warning board\", by: manager, on: 2026-01-06, reason: hand"
             + " lamps}\n"
             + "# What check found");
-    assertThat(found()).allMatch(p -> p.endsWith("[not-supplied]"));
+    assertThat(found()).allMatch(CheckTest::saysWhatIsNotSurveyed);
   }
 
   /** SARIF 2.1.0, 3.27: each result names its rule, its level, its message and one place. */

@@ -66,6 +66,8 @@ public enum AuditRule {
   NEAR_BUFFERS,
   /** Slowly over a long gap, or standing in it, a train has no power to leave it. */
   GAP_LONG,
+  /** A driver counts from a cue to the braking point, and counts no longer than the policy says. */
+  CUE_MISSING,
   /** SUBSET-026 A.3.7.1: service braking counts no more. */
   PERCENTAGE_CUT,
   /** In one of the policy's states of the rail no braking point exists. */
@@ -83,6 +85,6 @@ public enum AuditRule {
 
   /** A note tells what the data do not hold, or how they count; anything else is a warning. */
   public boolean isNote() {
-    return this == NOT_SUPPLIED || this == PERCENTAGE_CUT;
+    return this == NOT_SUPPLIED || this == PERCENTAGE_CUT || this == CUE_MISSING;
   }
 }

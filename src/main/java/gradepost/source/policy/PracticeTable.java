@@ -283,6 +283,13 @@ final class PracticeTable {
           LinePractice.USUAL.testHeld(),
           "5 s",
           "How long the brake is held in a running brake test.");
+  static final Key<Said<Span>> CUE_WITHIN =
+      usual(
+          "cue-within",
+          time("60 s"),
+          LinePractice.USUAL.cueWithin(),
+          "15 s",
+          "A driver counts no longer than this from a cue to a braking point.");
 
   static final ObjectSchema<Practice> PRACTICE_SHAPE =
       ObjectSchema.of(
@@ -323,7 +330,8 @@ final class PracticeTable {
               MOVEMENTS,
               ALIKE,
               OVER_GAP,
-              TEST_HELD),
+              TEST_HELD,
+              CUE_WITHIN),
           PracticeTable::build);
 
   private static Practice build(Values v) {
@@ -363,7 +371,11 @@ final class PracticeTable {
             v.get(NOTCH_GIVES).value(),
             v.get(DEAD_NOTCH).value(),
             v.get(MOVEMENTS).value().intValue()),
-        new LinePractice(v.get(ALIKE).value(), v.get(OVER_GAP).value(), v.get(TEST_HELD).value()));
+        new LinePractice(
+            v.get(ALIKE).value(),
+            v.get(OVER_GAP).value(),
+            v.get(TEST_HELD).value(),
+            v.get(CUE_WITHIN).value()));
   }
 
   private static Scalar.Quantity<Double> percent(String least, String most) {

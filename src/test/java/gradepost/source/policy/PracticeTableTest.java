@@ -61,6 +61,7 @@ class PracticeTableTest {
         names-alike-within: {value: 700 m, for: d}
         over-gap-at-least: {value: 7 m/s, for: e}
         brake-test-held: {value: 13 s, for: f}
+        cue-within: {value: 17 s, for: g}
       """;
 
   @Test
@@ -94,7 +95,7 @@ class PracticeTableTest {
                 new HandlePractice(new Span(7), new Span(4), new Span(10)),
                 new WarningPractice(new Length(900), 0.15),
                 new TaughtRules(new Span(30), new Acceleration(0.02), new Span(4), 15),
-                new LinePractice(new Length(700), new Speed(7), new Span(13))));
+                new LinePractice(new Length(700), new Speed(7), new Span(13), new Span(17))));
     assertThat(policy(ALL).purposes()).containsEntry("practice.lowest-aim", "c");
   }
 
