@@ -109,10 +109,20 @@ final class ReadingWriter {
         t.eases().stream()
             .map(
                 e ->
-                    words.text(
-                        "method.ease",
-                        words.pressure(e.to().pascals()),
-                        words.speed(e.aboveTarget().metresPerSecond())))
+                    e.slows()
+                        .map(
+                            slows ->
+                                words.text(
+                                    "method.ease-slows",
+                                    words.pressure(e.to().pascals()),
+                                    words.speed(e.aboveTarget().metresPerSecond()),
+                                    rate(slows)))
+                        .orElseGet(
+                            () ->
+                                words.text(
+                                    "method.ease",
+                                    words.pressure(e.to().pascals()),
+                                    words.speed(e.aboveTarget().metresPerSecond()))))
             .collect(Collectors.joining(", ")));
   }
 

@@ -12,6 +12,7 @@ import gradepost.policy.Policy;
 import gradepost.policy.Technique;
 import gradepost.task.Assignment;
 import gradepost.task.Target;
+import gradepost.units.Acceleration;
 import gradepost.units.UnitStyle;
 import java.util.List;
 
@@ -105,8 +106,13 @@ record Braking(
               ? 0
               : Pressures.asked(
                   assignment.stock().service(),
-                  Math.max(pressure, easedPa(assignment, bench, target.atM(), speed)),
+                  Math.max(
+                      pressure,
+                      easedPa(assignment, bench, target.atM(), speed, slows(policy, eases.get(i)))),
                   gaugePa);
+      if (i > 0) {
+        to[i] = Math.min(to[i], to[i - 1]);
+      }
       at[i] = to[i] == 0 && !stop ? Math.min(speed, target.speedMps()) : speed;
     }
     double firstPa =
@@ -118,7 +124,8 @@ record Braking(
                     assignment,
                     bench,
                     target.atM() - 40,
-                    aim + practice(assignment).feltAbove().metresPerSecond())),
+                    aim + practice(assignment).feltAbove().metresPerSecond(),
+                    practice(assignment).eased())),
             gaugePa);
     return new Braking(
         rig,
@@ -180,17 +187,19 @@ record Braking(
     return bench.accelerationMps2(-1, target.speedMps(), target.atM() + behindM);
   }
 
+  private static Acceleration slows(Policy policy, Technique.Ease ease) {
+    return ease.slows().orElse(policy.practice().brake().eased());
+  }
+
   /** What still slows the train enough against the gradient near the target. */
   private static double easedPa(
-      Assignment assignment, TrainModels bench, double atM, double speedMps) {
+      Assignment assignment, TrainModels bench, double atM, double speedMps, Acceleration slows) {
     double roll =
         Math.max(
             bench.accelerationMps2(-1, speedMps, atM),
             bench.accelerationMps2(-1, speedMps, atM - 40));
     return bench.servicePressurePa(
-        speedMps,
-        roll + practice(assignment).eased().metresPerSecond2(),
-        assignment.route().units().pressureStepPa());
+        speedMps, roll + slows.metresPerSecond2(), assignment.route().units().pressureStepPa());
   }
 
   Braking withMain(double pressurePa) {

@@ -9,6 +9,7 @@ import gradepost.source.stock.StockTables;
 import gradepost.stock.law.AdhesionLaw;
 import gradepost.stock.law.ConstantAdhesion;
 import gradepost.stock.law.CurtiusKniffler;
+import gradepost.units.Acceleration;
 import gradepost.units.Length;
 import gradepost.units.Pressure;
 import gradepost.units.QuantityKind;
@@ -90,11 +91,16 @@ final class PolicyTables {
           "above-target", difference(), "When the speed has fallen to so much above the target's.");
   static final Key<Pressure> EASE_TO =
       Key.required("to", BrakeTables.PRESSURE, "The pressure then asked for; 0 is a release.");
+  static final Key<Acceleration> SLOWS_BY =
+      Key.optional(
+          "slows-by",
+          Scalar.Quantity.of(QuantityKind.ACCELERATION, "0.05 m/s2", "1.5 m/s2"),
+          "More pressure than `to` is asked for if less would not slow the train by this at that speed, on the gradient there.");
   static final ObjectSchema<Technique.Ease> EASE =
       ObjectSchema.of(
           "an ease",
-          List.of(ABOVE_TARGET, EASE_TO),
-          v -> new Technique.Ease(v.get(ABOVE_TARGET), v.get(EASE_TO)));
+          List.of(ABOVE_TARGET, EASE_TO, SLOWS_BY),
+          v -> new Technique.Ease(v.get(ABOVE_TARGET), v.get(EASE_TO), v.find(SLOWS_BY)));
   static final Key<Pressure> FIRST =
       Key.required("first", BrakeTables.PRESSURE, "First application, to feel the brake.");
   static final Key<Span> FIRST_HELD =

@@ -4,15 +4,21 @@ import static gradepost.drive.EvenLine.pascals;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import gradepost.drive.Changed;
 import gradepost.drive.EvenLine;
 import gradepost.drive.PencilBraking;
 import gradepost.motion.Stepper;
 import gradepost.motion.StopConditions;
 import gradepost.policy.BrakePractice;
+import gradepost.policy.Technique;
 import gradepost.task.Assignment;
 import gradepost.task.Target;
+import gradepost.units.Acceleration;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** By hand: the policy's technique turned to one target, on a gauge in bar and in km/h. */
 class BrakingTest {
@@ -66,6 +72,31 @@ class BrakingTest {
     assertThat(b.firstPa()).isCloseTo(1.1e5, within(1e-6));
     assertThat(b.mainPa()).isCloseTo(pascals(28), within(1e-6));
     assertThat(of(-40, STAND).mainPa()).isEqualTo(of(-40, STAND).firstPa());
+  }
+
+  /**
+   * The last ease is to slow the train by 0.18 m/s²: 4 + 0.18 · 46 / 0.85 = 13.74 psi, 0.95 bar; by
+   * 0.15: 12.12 psi, 0.84 bar; by 0.1 m/s², 6 psi and what keeps it from rolling on no longer
+   * count: 9.41 psi, 0.65 bar. By 0.3 m/s² it would be 20.2 psi, 1.4 bar, and no ease: what is on
+   * stays on.
+   */
+  @ParameterizedTest
+  @CsvSource({"0.18, 1.0e5", "0.15, 0.9e5", "0.1, 0.7e5", "0.3, 1.0e5"})
+  void theLastEaseSlowsTheTrainAsThePolicySays(double mps2, double pascals) {
+    Assignment level = EvenLine.of(0);
+    Technique usual = level.policy().stopping();
+    Technique.Ease last = usual.eases().get(1);
+    Technique asked =
+        new Technique(
+            usual.first(),
+            usual.firstHeld(),
+            usual.main(),
+            List.of(
+                usual.eases().get(0),
+                new Technique.Ease(
+                    last.aboveTarget(), last.to(), Optional.of(new Acceleration(mps2)))));
+    Assignment a = level.with(Changed.in(level.policy(), "stopping", asked));
+    assertAll(Braking.of(a, new TrainModels(a), STAND).easePa(), 1.0e5, pascals);
   }
 
   /**
