@@ -109,7 +109,9 @@ class ArchitectureTest {
               "policy",
               "pack")
           .whereLayer("text")
-          .mayOnlyBeAccessedByLayers("app", "source", "briefing", "route", "yaml")
+          .mayNotAccessAnyLayer()
+          .whereLayer("text")
+          .mayOnlyBeAccessedByLayers("app", "source", "briefing", "drive", "route", "yaml", "units")
           .whereLayer("yaml")
           .mayOnlyBeAccessedByLayers("app", "source")
           .ensureAllClassesAreContainedInArchitecture();

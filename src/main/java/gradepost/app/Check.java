@@ -13,6 +13,7 @@ import gradepost.plan.Plan;
 import gradepost.source.Sources;
 import gradepost.source.file.FileKind;
 import gradepost.source.pack.PackFile;
+import gradepost.text.Mistake;
 import gradepost.yaml.Problem;
 import gradepost.yaml.Problems;
 import gradepost.yaml.Reading;
@@ -88,16 +89,16 @@ public final class Check {
       try {
         Plan plan = task.plan();
         trains.add(plan);
-        Failures.inWords(task, plan).forEach(failure -> unfit.add(unfit(file, failure)));
+        Failures.of(task, plan).forEach(failure -> unfit.add(unfit(file, failure)));
       } catch (NoEnd e) {
-        unfit.add(unfit(file, Failures.inWords(task, e)));
+        unfit.add(unfit(file, Failures.of(task, e)));
       }
     }
     return reading.problems().and(pack.early()).and(trains.problems(pack)).and(new Problems(unfit));
   }
 
-  private static Problem unfit(Path file, String failure) {
+  private static Problem unfit(Path file, Mistake failure) {
     return new Problem(
-        new SourcePosition(Disk.name(file), 1, 1), Severity.ERROR, failure, "", "", Sarif.UNFIT);
+        new SourcePosition(Disk.name(file), 1, 1), Severity.ERROR, failure, Sarif.UNFIT);
   }
 }

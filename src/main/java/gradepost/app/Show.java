@@ -6,6 +6,7 @@ import gradepost.route.Route;
 import gradepost.route.place.Direction;
 import gradepost.route.place.Location;
 import gradepost.route.place.Section;
+import gradepost.text.Mistake;
 import gradepost.units.Mileage;
 import gradepost.units.Parsed;
 import gradepost.units.QuantityKind;
@@ -49,8 +50,8 @@ public final class Show {
 
   private Answer of(Route route, Optional<String> from, Optional<String> to) {
     try {
-      double begin = from.map(f -> metres(route, f)).orElse(0.0);
-      double end = to.map(t -> metres(route, t)).orElseGet(() -> forward(route).lengthM());
+      double begin = from.map(f -> metres(route, "from", f)).orElse(0.0);
+      double end = to.map(t -> metres(route, "to", t)).orElseGet(() -> forward(route).lengthM());
       return new Answer(
           drawing.lines(route, Math.min(begin, end), Math.max(begin, end)),
           List.of(),
@@ -65,12 +66,17 @@ public final class Show {
     return new gradepost.route.Path(route, Direction.FORWARD);
   }
 
+  private static String inWords(Mistake mistake) {
+    String maybe = mistake.maybe().isEmpty() ? "" : "\n  Maybe " + mistake.maybe();
+    return mistake.what() + "; allowed: " + mistake.allowed() + maybe;
+  }
+
   /**
    * The place that a clerk names.
    *
    * @throws IllegalArgumentException when it is nowhere or not at one place, with the reason
    */
-  private static double metres(Route route, String typed) {
+  private static double metres(Route route, String key, String typed) {
     Optional<Section> named =
         route.sections().stream().filter(s -> typed.startsWith(s.name() + " ")).findFirst();
     String text = named.map(s -> typed.substring(s.name().length())).orElse(typed);
@@ -79,11 +85,7 @@ public final class Show {
         parsed.match(
             Parsed.Ok::value,
             bad -> {
-              throw new IllegalArgumentException(
-                  bad.what()
-                      + "; allowed: "
-                      + bad.allowed()
-                      + (bad.maybe().isEmpty() ? "" : "\n  Maybe " + bad.maybe()));
+              throw new IllegalArgumentException(inWords(bad.told(key, QuantityKind.MILEAGE)));
             });
     List<Section> holding =
         named.map(List::of).orElse(route.sections()).stream()

@@ -5,43 +5,45 @@ import gradepost.drive.check.GapAudit;
 import gradepost.pack.TemporaryRestriction;
 import gradepost.plan.Approach;
 import gradepost.plan.Finding;
-import gradepost.plan.Latest;
 import gradepost.plan.Plan;
 import gradepost.plan.SignalBraking;
-import gradepost.route.BigDrop;
 import gradepost.route.BoardKind;
+import gradepost.route.LineHoles.InUnits;
+import gradepost.route.LineHoles.Place;
 import gradepost.route.Path;
 import gradepost.route.PermanentRestriction;
 import gradepost.route.Platform;
-import gradepost.route.Route;
 import gradepost.route.audit.AuditFinding;
 import gradepost.route.audit.AuditText;
+import gradepost.route.audit.AuditText.PlatformOf;
+import gradepost.route.audit.AuditText.Train;
 import gradepost.route.place.Location;
 import gradepost.task.Assignment;
 import gradepost.task.Call;
 import gradepost.task.Stops;
 import gradepost.task.Target;
 import gradepost.task.Targets;
-import gradepost.units.Rounding;
+import gradepost.text.Mistake;
+import gradepost.units.Length;
+import gradepost.units.Speed;
 import gradepost.units.UnitStyle;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** The rules of the audit that need a train: what its plan is at odds with. */
 public final class TrainAudit {
   private final Assignment assignment;
   private final Path path;
   private final UnitStyle units;
+  private final Train train;
   private final List<AuditFinding> out = new ArrayList<>();
 
   private TrainAudit(Plan plan) {
     this.assignment = plan.assignment();
     this.path = assignment.path();
     this.units = path.units();
+    this.train = train(assignment);
   }
 
   /** In the order of travel: approaches, signals, gaps in the conductor rail, cues. */
@@ -50,32 +52,25 @@ public final class TrainAudit {
     plan.approaches().forEach(a -> a.findings().forEach(f -> f.match(audit.new OfApproach(a))));
     audit.start();
     plan.signals().forEach(audit::signal);
-    new GapAudit(plan).tooLong((gap, text, values) -> audit.add(text, gap, "", values));
-    new CueAudit(plan)
-        .missing((text, values) -> audit.add(text, audit.route(), "landmarks", values));
+    new GapAudit(plan, audit.train).tooLong((gap, what) -> audit.add(what, gap, ""));
+    new CueAudit(plan, audit.train)
+        .missing(what -> audit.add(what, audit.assignment.route(), "landmarks"));
     return List.copyOf(audit.out);
   }
 
-  private Route route() {
-    return assignment.route();
-  }
-
-  private boolean add(AuditText text, Object element, String key, Map<String, String> values) {
-    Map<String, String> all = new HashMap<>(values);
-    all.put("train", train(assignment));
-    out.add(new AuditFinding(text, element, key, all));
+  private boolean add(Mistake what, Object element, String key) {
+    out.add(new AuditFinding(what, element, key));
     return true;
   }
 
   /** Whether a finding, in its own words, is one about this train in this direction. */
   public static boolean concerns(Assignment assignment, String finding) {
-    return finding.startsWith(train(assignment) + ": ");
+    return finding.startsWith(train(assignment).inWords() + ": ");
   }
 
-  /** "8-car, Down"; every finding begins with it. */
-  private static String train(Assignment assignment) {
-    String direction = assignment.route().nameOf(assignment.direction());
-    return assignment.formation().name() + ", " + direction;
+  private static Train train(Assignment assignment) {
+    return new Train(
+        assignment.formation().name(), assignment.route().nameOf(assignment.direction()));
   }
 
   /** Whether a finding of an approach is one for the audit; many are the driver's alone. */
@@ -89,13 +84,10 @@ public final class TrainAudit {
     @Override
     public Boolean boardTooLate(Finding.BoardTooLate late) {
       return add(
-          AuditText.WARNING_LATE,
+          AuditText.WARNING_LATE.with(
+              train, target.name(), place(late.boardM()), place(late.plannedM())),
           warning(target),
-          "at",
-          Map.of(
-              "name", target.name(),
-              "place", path.text(late.boardM()),
-              "latest", path.text(late.plannedM())));
+          "at");
     }
 
     @Override
@@ -107,16 +99,14 @@ public final class TrainAudit {
       return fall.kind() == Target.Reduction.Kind.TEMPORARY
           && Findings.isBig(fall)
           && add(
-              AuditText.BIG_DROP_NOTICE,
+              AuditText.BIG_DROP_NOTICE.with(
+                  train,
+                  target.name(),
+                  speed(fall.fromMps()),
+                  speed(fall.speedMps()),
+                  place(fall.atM())),
               cause(target),
-              "boards",
-              Map.of(
-                  "notice", target.name(),
-                  "from", speed(fall.fromMps()),
-                  "to", speed(fall.speedMps()),
-                  "place", path.text(fall.atM()),
-                  "mph", BigDrop.far(UnitStyle.MILES),
-                  "km-h", BigDrop.far(UnitStyle.METRIC)));
+              "boards");
     }
 
     @Override
@@ -126,11 +116,8 @@ public final class TrainAudit {
 
     @Override
     public Boolean noBrakingPoint(Finding.NoBrakingPoint none) {
-      Map<String, String> values = new HashMap<>();
-      values.put("target", target.name());
-      values.put("place", path.text(target.atM()));
-      values.put("rail", none.adhesion());
-      return add(why(none.service(), values), cause(target), "", values);
+      Place place = place(target.atM());
+      return add(why(none, target.name(), place), cause(target), "");
     }
 
     @Override
@@ -155,16 +142,15 @@ public final class TrainAudit {
 
     private boolean nearBuffers(Target.Stop stop, Finding.NearBuffers near) {
       return add(
-          AuditText.NEAR_BUFFERS,
+          AuditText.NEAR_BUFFERS.with(
+              train,
+              at(stop.call()),
+              new InUnits<>(units, near.distanceM()),
+              length(near.marginM())),
           Stops.mark(assignment, stop.call().platform())
               .map(m -> (Object) m)
               .orElse(stop.call().platform()),
-          "at",
-          called(
-              stop.call(),
-              Map.of(
-                  "distance", units.length(near.distanceM(), Rounding.DOWN),
-                  "margin", units.length(near.marginM(), Rounding.UP))));
+          "at");
     }
 
     @Override
@@ -198,11 +184,8 @@ public final class TrainAudit {
     }
   }
 
-  private static Map<String, String> called(Call call, Map<String, String> more) {
-    Map<String, String> values = new HashMap<>(more);
-    values.put("platform", call.platform().number());
-    values.put("station", call.station().name());
-    return values;
+  private static PlatformOf at(Call call) {
+    return new PlatformOf(call.station(), call.platform());
   }
 
   /** Where the run starts there is no approach; its platform is looked at all the same. */
@@ -218,66 +201,71 @@ public final class TrainAudit {
     }
   }
 
-  private AuditText why(Latest service, Map<String, String> values) {
-    return service.match(
-        last -> {
-          values.put("latest", path.text(last.printedM()));
-          return AuditText.NO_BRAKING_POINT_FULL_SERVICE;
-        },
-        nowhere ->
-            switch (nowhere.reason()) {
-              case GRADIENT_DEFEATS_BRAKE -> AuditText.NO_BRAKING_POINT_TOO_STEEP;
-              case APPROACH_TOO_SHORT -> AuditText.NO_BRAKING_POINT_TOO_SHORT;
-            });
+  private Mistake why(Finding.NoBrakingPoint none, String name, Place at) {
+    String rail = none.adhesion();
+    return none.service()
+        .match(
+            last ->
+                AuditText.NO_BRAKING_POINT_FULL_SERVICE.with(
+                    train, name, at, rail, place(last.printedM())),
+            nowhere ->
+                switch (nowhere.reason()) {
+                  case GRADIENT_DEFEATS_BRAKE ->
+                      AuditText.NO_BRAKING_POINT_TOO_STEEP.with(train, name, at, rail);
+                  case APPROACH_TOO_SHORT ->
+                      AuditText.NO_BRAKING_POINT_TOO_SHORT.with(train, name, at, rail);
+                });
   }
 
   private boolean shortPlatform(Call call, double platformM, double trainM) {
     return add(
-        AuditText.PLATFORM_SHORT,
+        AuditText.PLATFORM_SHORT.with(train, at(call), length(platformM), length(trainM)),
         call.platform(),
-        "",
-        called(
-            call,
-            Map.of(
-                "length", units.length(platformM, Rounding.DOWN),
-                "needed", units.length(trainM, Rounding.UP))));
+        "");
   }
 
   private boolean noMark(Call call) {
     return add(
-        AuditText.MARK_MISSING,
+        AuditText.MARK_MISSING.with(train, at(call), assignment.formation().cars()),
         call.platform(),
-        "stop-marks",
-        called(call, Map.of("cars", String.valueOf(assignment.formation().cars()))));
+        "stop-marks");
   }
 
   private void signal(SignalBraking signal) {
     if (signal.caution().isEmpty() || signal.plannedMps() < 0.5) {
       return;
     }
-    String needs =
+    List<AuditText.Need> needs =
         signal.needs().stream()
             .filter(need -> need.needM() > signal.availableM())
-            .map(need -> "the %s brake %s".formatted(need.brake().name(), length(need.needM())))
-            .collect(Collectors.joining(", "));
+            .map(this::needed)
+            .toList();
     if (!needs.isEmpty()) {
       add(
-          AuditText.SIGNAL_SPACING,
+          AuditText.SIGNAL_SPACING.with(
+              train,
+              length(Math.max(0, signal.availableM())),
+              signal.caution().get().id(),
+              signal.signal().id(),
+              speed(signal.ceilingMps()),
+              needs),
           signal.signal(),
-          "at",
-          Map.of(
-              "warning", signal.caution().get().id(),
-              "signal", signal.signal().id(),
-              "available", units.length(Math.max(0, signal.availableM()), Rounding.DOWN),
-              "speed", speed(signal.ceilingMps()),
-              "needs", needs));
+          "at");
     }
   }
 
-  private String length(double metres) {
-    return Double.isInfinite(metres)
-        ? "more than the gradient leaves it"
-        : units.length(metres, Rounding.UP);
+  private AuditText.Need needed(SignalBraking.Need need) {
+    return new AuditText.Need(
+        need.brake().name(),
+        Optional.of(need.needM()).filter(m -> !Double.isInfinite(m)).map(this::length));
+  }
+
+  private Place place(double metres) {
+    return Place.of(path, metres);
+  }
+
+  private InUnits<Length> length(double metres) {
+    return InUnits.metres(units, metres);
   }
 
   /** The board itself, as it was read. */
@@ -314,7 +302,7 @@ public final class TrainAudit {
         .orElse(assignment);
   }
 
-  private String speed(double mps) {
-    return units.speed(mps, Rounding.NEAREST);
+  private InUnits<Speed> speed(double mps) {
+    return InUnits.metresPerSecond(units, mps);
   }
 }

@@ -138,7 +138,7 @@ public final class RouteCsv {
       return new Reading.Good<>(mark() + edited, Problems.NONE);
     } catch (TableRefused e) {
       SourcePosition top = new SourcePosition(csvName, 1, 1);
-      Problem problem = Problem.of(top, Severity.ERROR, e.mistake());
+      Problem problem = new Problem(top, Severity.ERROR, e.mistake());
       return new Reading.Rejected<>(new Problems(List.of(problem)));
     }
   }
@@ -201,7 +201,8 @@ public final class RouteCsv {
         YamlText.compose(column, cell.getBytes(StandardCharsets.UTF_8), problems::add);
     return node.orElseThrow(
         () ->
-            new TableRefused(TableMistakes.CELL_WRONG.with(cell, column, problems.get(0).what())));
+            new TableRefused(
+                TableMistakes.CELL_WRONG.with(cell, column, problems.get(0).mistake())));
   }
 
   private String edited(List<List<String>> rows) {

@@ -1,18 +1,27 @@
 package gradepost.text;
 
+import java.util.Objects;
+
 /**
  * What is wrong with what somebody typed, in whole sentences. Only a catalogue makes one, so that
  * no code can put one together.
  */
 public final class Mistake {
+  private final String key;
   private final String what;
   private final String allowed;
   private final String maybe;
 
-  Mistake(String what, String allowed, String maybe) {
+  Mistake(String key, String what, String allowed, String maybe) {
+    this.key = key;
     this.what = what;
     this.allowed = allowed;
     this.maybe = maybe;
+  }
+
+  /** Where its sentences stand in their catalogue. */
+  public String key() {
+    return key;
   }
 
   /** What was found, as a sentence without its full stop. */
@@ -28,5 +37,24 @@ public final class Mistake {
   /** What may have been meant; empty text where nothing comes near. */
   public String maybe() {
     return maybe;
+  }
+
+  /** Equal are those that say the same. */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Mistake m
+        && what.equals(m.what)
+        && allowed.equals(m.allowed)
+        && maybe.equals(m.maybe);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(what, allowed, maybe);
+  }
+
+  @Override
+  public String toString() {
+    return what + "; allowed: " + allowed + "; maybe: " + maybe;
   }
 }

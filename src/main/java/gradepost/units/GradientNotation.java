@@ -5,6 +5,7 @@ import gradepost.units.Notation.Result.IsNot;
 import gradepost.units.Parsed.Convention;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -46,7 +47,7 @@ record GradientNotation() implements Notation {
     if (oneIn.matches()) {
       double n = Double.parseDouble(oneIn.group(1));
       return n < 1
-          ? new IsNot("is steeper than 1 in 1", "")
+          ? new IsNot(UnitMistakes.TOO_STEEP::with)
           : new Is(signed(1000 / n, oneIn.group(2)), Convention.MILES);
     }
     Matcher slope = SLOPE.matcher(plain);
@@ -59,27 +60,33 @@ record GradientNotation() implements Notation {
 
   private IsNot isNot(String plain) {
     if (Typed.isNumber(plain)) {
-      String n = plain.replaceFirst("^[+-]", "");
-      return new IsNot("has no unit", "1 in " + n + " rising or 1 in " + n + " falling");
+      String steep = "1 in " + plain.replaceFirst("^[+-]", "");
+      return new IsNot(UnitMistakes.NO_UNIT::with, ways(steep));
     }
     String lower = plain.toLowerCase(Locale.ROOT);
     if (NO_WAY.matcher(lower).matches()) {
-      return new IsNot("does not say which way", lower + " rising or " + lower + " falling");
+      return new IsNot(UnitMistakes.NO_WAY::with, ways(lower));
     }
     Matcher loose = LOOSE.matcher(lower);
     if (loose.matches()) {
       String way = loose.group(1) != null ? loose.group(1) : loose.group(3);
       String steep = "1 in " + loose.group(2);
       if (way == null) {
-        return new IsNot("does not say which way", steep + " rising or " + steep + " falling");
+        return new IsNot(UnitMistakes.NO_WAY::with, ways(steep));
       }
       boolean rises = way.startsWith("r") || way.equals("up");
-      return new IsNot("is not a gradient", steep + (rises ? " rising" : " falling"));
+      return new IsNot(UnitMistakes.NO_GRADIENT::with, ways(steep).get(rises ? 0 : 1));
     }
     String respelt = Typed.withPoint(lower).replaceAll("\\b(?:per cent|percent)\\b", "%");
     boolean spelling = !respelt.equals(plain) && read(respelt).isUnderstood();
-    String near = Nearest.to(plain, List.of("level")).orElse("");
-    return new IsNot("is not a gradient", spelling ? respelt : near);
+    return new IsNot(
+        UnitMistakes.NO_GRADIENT::with,
+        spelling ? Optional.of(respelt) : Nearest.to(plain, List.of("level")));
+  }
+
+  /** A slope that rises, and the same that falls, as they are typed. */
+  private static List<String> ways(String steep) {
+    return List.of(steep + " rising", steep + " falling");
   }
 
   private static double signed(double slope, String way) {

@@ -5,6 +5,7 @@ import gradepost.units.Notation.Result.IsNot;
 import gradepost.units.Parsed.Convention;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -48,16 +49,17 @@ record MileageNotation() implements Notation {
       return new Is(Double.parseDouble(kilometres.group(1)) * 1000, Convention.METRIC);
     }
     if (plain.startsWith("-") || plain.startsWith("+")) {
-      return new IsNot("has a sign", "");
+      return new IsNot(UnitMistakes.SIGN::with);
     }
-    return new IsNot(Typed.isNumber(plain) ? "has no unit" : "is not a mileage", meant(plain));
+    return Typed.isNumber(plain)
+        ? new IsNot(UnitMistakes.NO_UNIT::with, ofNumber(plain))
+        : new IsNot(UnitMistakes.NO_MILEAGE::with, meant(plain));
   }
 
   private static Result milesChains(int miles, double chains) {
     if (chains >= 80) {
       int carried = miles + (int) (chains / 80);
-      return new IsNot(
-          "has 80 chains or more, and 80 chains make a mile", text(carried, chains % 80));
+      return new IsNot(UnitMistakes.CHAINS_OF_A_MILE::with, text(carried, chains % 80));
     }
     return new Is(miles * Exact.MILE_M + chains * Exact.CHAIN_M, Convention.MILES);
   }
@@ -70,36 +72,41 @@ record MileageNotation() implements Notation {
     return miles + "m " + whole + "ch";
   }
 
-  private String meant(String plain) {
+  /** A number without its unit: miles and chains with a point between them, or kilometres. */
+  private static List<String> ofNumber(String plain) {
+    String metric = plain + " km";
     Matcher dotted = DOTTED.matcher(plain);
     if (dotted.matches()) {
       int chains = Integer.parseInt(dotted.group(2));
-      String metric = plain + " km";
       return chains < 80
-          ? text(Integer.parseInt(dotted.group(1)), chains) + " or " + metric
-          : metric;
+          ? List.of(text(Integer.parseInt(dotted.group(1)), chains), metric)
+          : List.of(metric);
     }
-    if (Typed.isNumber(plain)) {
-      boolean whole = plain.matches("\\d{1,5}");
-      return whole ? text(Integer.parseInt(plain), 0) + " or " + plain + " km" : plain + " km";
-    }
+    return plain.matches("\\d{1,5}")
+        ? List.of(text(Integer.parseInt(plain), 0), metric)
+        : List.of(metric);
+  }
+
+  private Optional<String> meant(String plain) {
     Matcher metres = METRES.matcher(plain);
     if (metres.matches()) {
-      return String.format(Locale.ROOT, "%.3f km", Double.parseDouble(metres.group(1)) / 1000);
+      double km = Double.parseDouble(metres.group(1)) / 1000;
+      return Optional.of(String.format(Locale.ROOT, "%.3f km", km));
     }
     Matcher onlyMiles = MILES_ONLY.matcher(plain);
     if (onlyMiles.matches()) {
-      return text(Integer.parseInt(onlyMiles.group(1)), 0);
+      return Optional.of(text(Integer.parseInt(onlyMiles.group(1)), 0));
     }
     Matcher onlyChains = CHAINS_ONLY.matcher(plain);
     if (onlyChains.matches()) {
-      return text(0, Double.parseDouble(onlyChains.group(1)));
+      return Optional.of(text(0, Double.parseDouble(onlyChains.group(1))));
     }
     Matcher loose = LOOSE.matcher(plain);
     if (loose.matches()) {
-      return text(Integer.parseInt(loose.group(1)), Double.parseDouble(loose.group(2)));
+      return Optional.of(
+          text(Integer.parseInt(loose.group(1)), Double.parseDouble(loose.group(2))));
     }
     String lower = Typed.withPoint(plain).toLowerCase(Locale.ROOT);
-    return !lower.equals(plain) && read(lower).isUnderstood() ? lower : "";
+    return Optional.of(lower).filter(l -> !l.equals(plain) && read(l).isUnderstood());
   }
 }

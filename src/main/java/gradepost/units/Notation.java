@@ -1,7 +1,11 @@
 package gradepost.units;
 
+import gradepost.text.Allowed;
+import gradepost.text.Mistake;
 import gradepost.units.Parsed.Convention;
+import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 
 /** How one kind of quantity is written. Every notation yields SI. */
@@ -18,6 +22,12 @@ sealed interface Notation permits UnitNotation, MileageNotation, GradientNotatio
 
   /** Every symbol that may follow a number. */
   List<String> symbols();
+
+  /** Why a text was not understood. */
+  interface Why {
+    /** The mistake in words: of a key, the text behind it, what is allowed and what was meant. */
+    Mistake with(String key, String text, Allowed allowed, Collection<String> meant);
+  }
 
   /** What came of it. */
   sealed interface Result {
@@ -37,8 +47,20 @@ sealed interface Notation permits UnitNotation, MileageNotation, GradientNotatio
       }
     }
 
-    /** Not understood, with the reason and what may have been meant. */
-    record IsNot(String why, String maybe) implements Result {
+    /** Not understood, with the reason and every text that may have been meant. */
+    record IsNot(Why why, List<String> meant) implements Result {
+      public IsNot {
+        meant = List.copyOf(meant);
+      }
+
+      IsNot(Why why, String... meant) {
+        this(why, List.of(meant));
+      }
+
+      IsNot(Why why, Optional<String> meant) {
+        this(why, meant.stream().toList());
+      }
+
       @Override
       public <T> T match(Function<Is, T> is, Function<IsNot, T> not) {
         return not.apply(this);

@@ -1,5 +1,6 @@
 package gradepost.units;
 
+import gradepost.text.Hole;
 import java.util.BitSet;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -9,9 +10,6 @@ import java.util.OptionalInt;
  * refuses other characters by this list, so that none reaches the layout of a page.
  */
 public final class PrintedText {
-  /** What may be written, in words. */
-  public static final String ALLOWED = "Latin, Greek and Cyrillic letters, figures and usual signs";
-
   /** Code points from and to, in hexadecimal; a test compares them with the font. */
   private static final String RANGES =
       """
@@ -40,8 +38,14 @@ public final class PrintedText {
       1f748 1f916
       """;
 
+  private static final int LONGEST_SHOWN = 60;
   private static final BitSet CHARACTERS = characters();
   private static final String BREAKS = "\t\n\u000b\f\r\u0085\u2028\u2029";
+
+  /** What may be written, in words. */
+  public static String allowed() {
+    return UnitMistakes.PRINTABLE;
+  }
 
   private static BitSet characters() {
     BitSet set = new BitSet();
@@ -57,20 +61,53 @@ public final class PrintedText {
     return CHARACTERS.get(codePoint);
   }
 
-  /** The first character that cannot be printed, and why, as the end of "the name …"; if any. */
-  public static Optional<String> obstacle(String text) {
-    OptionalInt bad = text.codePoints().filter(c -> !prints(c)).findFirst();
-    return bad.isEmpty() ? Optional.empty() : Optional.of(obstacle(bad.getAsInt()));
+  /**
+   * A character that stands in the way of printing a text.
+   *
+   * @param codePoint the character
+   */
+  public record Obstacle(int codePoint) {
+
+    /** What is wrong with the text, as the end of "the name …". */
+    public String inWords() {
+      if (BREAKS.indexOf(codePoint) >= 0) {
+        return UnitMistakes.LINE_BREAK;
+      }
+      return (unseen(codePoint) ? UnitMistakes.INVISIBLE : UnitMistakes.NO_GLYPH).of(this);
+    }
+
+    String character() {
+      return Character.toString(codePoint);
+    }
+
+    String code() {
+      return PrintedText.code(codePoint);
+    }
   }
 
-  private static String obstacle(int codePoint) {
-    if (BREAKS.indexOf(codePoint) >= 0) {
-      return "has a line break or a tab in it";
-    } else if (unseen(codePoint)) {
-      return "has the invisible character %s in it".formatted(code(codePoint));
-    }
-    return "has %s (%s) in it, which the papers cannot print"
-        .formatted(Character.toString(codePoint), code(codePoint));
+  /** The first character that cannot be printed, if any. */
+  public static Optional<Obstacle> obstacle(String text) {
+    OptionalInt bad = text.codePoints().filter(c -> !prints(c)).findFirst();
+    return bad.isEmpty() ? Optional.empty() : Optional.of(new Obstacle(bad.getAsInt()));
+  }
+
+  /** A hole for a character that is in the way: what is wrong with the text that has it. */
+  public static Hole<Obstacle> obstacleIn(String name) {
+    return new Hole<>(name, Obstacle::inWords);
+  }
+
+  /** A hole for a text as it was typed, which is shown in quotation marks. */
+  public static Hole<String> quoted(String name) {
+    return new Hole<>(name, PrintedText::shown);
+  }
+
+  /** A text in quotation marks, on one line and not too long. */
+  public static String shown(String text) {
+    String line = seen(text);
+    int length = line.codePointCount(0, line.length());
+    return "\""
+        + (length > LONGEST_SHOWN ? line.substring(0, line.offsetByCodePoints(0, 57)) + "…" : line)
+        + "\"";
   }
 
   private static boolean unseen(int codePoint) {

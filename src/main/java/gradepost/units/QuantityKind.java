@@ -4,6 +4,7 @@ import static gradepost.units.Unit.metric;
 import static gradepost.units.Unit.miles;
 import static gradepost.units.Unit.neutral;
 
+import gradepost.text.Allowed;
 import gradepost.units.Notation.Result.IsNot;
 import java.util.List;
 import java.util.function.DoubleFunction;
@@ -13,7 +14,7 @@ import java.util.function.ToDoubleFunction;
  * A kind of quantity and how it is written in a file: number, space, unit. Reading knows no locale;
  * a text without its unit is refused with the unit that it may lack.
  */
-public final class QuantityKind<Q> {
+public final class QuantityKind<Q> implements Allowed {
   private static final double LB_F = Exact.POUND_FORCE_N;
 
   public static final QuantityKind<Speed> SPEED =
@@ -245,8 +246,9 @@ public final class QuantityKind<Q> {
   }
 
   /** "a speed, such as 40 mph or 64 km/h". */
+  @Override
   public String allowed() {
-    return noun + ", such as " + examples();
+    return UnitMistakes.QUANTITY.of(this);
   }
 
   /** The number by which two quantities of this kind are compared (SI; ‰ for gradients). */
@@ -258,7 +260,7 @@ public final class QuantityKind<Q> {
   public Parsed<Q> parse(String text) {
     String plain = Typed.plain(text);
     if (plain.isEmpty()) {
-      return new Parsed.Bad<>("is empty", allowed(), "");
+      return new Parsed.Bad<>(UnitMistakes.EMPTY::with, List.of());
     }
     return notation
         .read(plain)
@@ -268,10 +270,9 @@ public final class QuantityKind<Q> {
   }
 
   private Parsed<Q> bad(String text, String plain, IsNot not) {
+    Notation.Why why = not.meant().isEmpty() ? otherKind(plain, not) : not.why();
     return new Parsed.Bad<>(
-        Typed.shown(text) + " " + (not.maybe().isEmpty() ? otherKind(plain, not) : not.why()),
-        allowed(),
-        not.maybe());
+        (key, allowed, meant) -> why.with(key, text, allowed, meant), not.meant());
   }
 
   /**
@@ -286,10 +287,11 @@ public final class QuantityKind<Q> {
         .value();
   }
 
-  private String otherKind(String plain, IsNot not) {
+  private Notation.Why otherKind(String plain, IsNot not) {
     for (QuantityKind<?> other : ALL) {
       if (other != this && other.notation.read(plain).isUnderstood()) {
-        return "is " + other.noun + ", not " + noun;
+        return (key, text, allowed, meant) ->
+            UnitMistakes.ANOTHER_KIND.with(key, text, other, this, allowed, meant);
       }
     }
     return not.why();

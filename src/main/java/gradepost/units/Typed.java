@@ -29,12 +29,6 @@ final class Typed {
     return matcher.replaceAll("$1.$2");
   }
 
-  /** How a text is shown in a message: on one line, not too long. */
-  static String shown(String text) {
-    String line = text.replaceAll("[\\p{Cntrl}\\u2028\\u2029]+", " ");
-    return "\"" + (line.length() > 60 ? line.substring(0, 57) + "…" : line) + "\"";
-  }
-
   /** A number without needless zeros, never in exponent form for what is met on a railway. */
   static String number(double value) {
     String text = String.format(Locale.ROOT, "%.6f", value);

@@ -49,14 +49,14 @@ record UnitNotation(List<Unit> units, boolean compound, String examples) impleme
     Matcher form = FORM.matcher(plain);
     String point = Typed.withPoint(plain);
     if (!point.equals(plain) && read(point).isUnderstood()) {
-      return new IsNot("has a decimal comma", point);
+      return new IsNot(UnitMistakes.DECIMAL_COMMA::with, point);
     }
     if (!form.matches()) {
-      return new IsNot("does not begin with a number", "");
+      return new IsNot(UnitMistakes.NO_NUMBER::with);
     }
     double number = Double.parseDouble(form.group(1));
     if (form.group(2) == null) {
-      return new IsNot("has no unit", bareSuggestion(form.group(1)));
+      return new IsNot(UnitMistakes.NO_UNIT::with, bareSuggestion(form.group(1)));
     }
     String written = form.group(2).strip();
     Optional<Unit> unit = named(written);
@@ -66,7 +66,7 @@ record UnitNotation(List<Unit> units, boolean compound, String examples) impleme
           : unknown(form.group(1), written);
     }
     if (number < 0) {
-      return new IsNot("is negative", plain.substring(1));
+      return new IsNot(UnitMistakes.NEGATIVE::with, plain.substring(1));
     }
     return new Is(number * unit.get().si(), unit.get().convention());
   }
@@ -84,15 +84,19 @@ record UnitNotation(List<Unit> units, boolean compound, String examples) impleme
     double large = first.get().si();
     double small = Double.parseDouble(terms.group(3)) * second.get().si();
     if (small >= large) {
-      return new IsNot("has a second part that is not less than one " + first.get().symbol(), "");
+      Unit whole = first.get();
+      return new IsNot(
+          (key, text, allowed, meant) ->
+              UnitMistakes.SECOND_PART_TOO_LARGE.with(key, text, whole, allowed, meant));
     }
     return new Is(Double.parseDouble(terms.group(1)) * large + small, first.get().convention());
   }
 
   private Result unknown(String number, String written) {
     return new IsNot(
-        "has an unknown unit " + Typed.shown(written),
-        meant(written).map(u -> number + " " + u.symbol()).orElse(""));
+        (key, text, allowed, meant) ->
+            UnitMistakes.UNKNOWN_UNIT.with(key, text, written, allowed, meant),
+        meant(written).map(u -> number + " " + u.symbol()));
   }
 
   private Optional<Unit> named(String written) {
@@ -111,7 +115,7 @@ record UnitNotation(List<Unit> units, boolean compound, String examples) impleme
     return same.isPresent() ? same : Nearest.to(written, symbols()).flatMap(this::named);
   }
 
-  private String bareSuggestion(String number) {
+  private List<String> bareSuggestion(String number) {
     List<String> offers = new ArrayList<>();
     for (Parsed.Convention convention : Parsed.Convention.values()) {
       units.stream()
@@ -120,6 +124,6 @@ record UnitNotation(List<Unit> units, boolean compound, String examples) impleme
           .filter(u -> convention != Parsed.Convention.NEUTRAL || offers.isEmpty())
           .ifPresent(u -> offers.add(number + " " + u.symbol()));
     }
-    return String.join(" or ", offers);
+    return offers;
   }
 }

@@ -36,13 +36,13 @@ public record Forms<T>(String noun, Map<String, ValueType<? extends T>> forms)
 
   @Override
   public String allowed() {
-    return noun + " with the key " + String.join(" or ", forms.keySet());
+    return YamlMistakes.FORMS.of(this);
   }
 
   @Override
   public Optional<T> read(Node node, String label, Reader in) {
     if (!(node instanceof MappingNode group)) {
-      in.error(node, label + " is " + Nodes.described(node), allowed(), "");
+      in.error(node, YamlMistakes.NOT_THIS.with(label, node, this, Optional.empty()));
       return Optional.empty();
     }
     return Optional.ofNullable(forms.get(which(group)))

@@ -18,21 +18,20 @@ public record HeightText() implements OwnText<Double> {
 
   @Override
   public String allowed() {
-    return "a height, such as 84.6 m, 277.5 ft or -1.2 m";
+    return YamlMistakes.HEIGHT;
   }
 
   @Override
   public Parsed<Double> parse(String text) {
     boolean below = text.startsWith("-") || text.startsWith("\u2212");
     Parsed<Length> length = QuantityKind.LENGTH.parse(below ? text.substring(1).strip() : text);
-    return length.match(
-        ok -> height(text, ok, below), bad -> new Bad<>(bad.what(), allowed(), bad.maybe()));
+    return length.match(ok -> height(text, ok, below), bad -> new Bad<>(bad.fault(), bad.meant()));
   }
 
   private Parsed<Double> height(String text, Ok<Length> ok, boolean below) {
     double metres = ok.value().metres();
     return metres > MOST_M
-        ? new Bad<>(Nodes.shown(text) + " is out of range", allowed(), "")
+        ? Scalar.outOfRange(text)
         : new Ok<>(below ? -metres : metres, ok.convention());
   }
 }

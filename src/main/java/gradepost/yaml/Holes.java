@@ -2,6 +2,7 @@ package gradepost.yaml;
 
 import gradepost.text.Hole;
 import gradepost.units.Length;
+import gradepost.units.PrintedText;
 import java.util.Locale;
 import org.yaml.snakeyaml.nodes.Node;
 
@@ -10,7 +11,7 @@ public final class Holes {
 
   /** A hole for a text as it was typed, which is shown in quotation marks. */
   public static Hole<String> quoted(String name) {
-    return new Hole<>(name, Nodes::shown);
+    return PrintedText.quoted(name);
   }
 
   /** A hole for what stands in a file: the text, or what it is instead. */
@@ -26,11 +27,6 @@ public final class Holes {
   /** A hole for a key, by its name. */
   public static Hole<Key<?>> key(String name) {
     return new Hole<>(name, Key::name);
-  }
-
-  /** A hole for what may stand at a place. */
-  public static Hole<ValueType<?>> kind(String name) {
-    return new Hole<>(name, ValueType::allowed);
   }
 
   /** A hole for a length in whole metres: "912 m". */

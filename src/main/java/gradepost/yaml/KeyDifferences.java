@@ -27,7 +27,7 @@ public final class KeyDifferences {
     if (a.isPresent() && b.isPresent()) {
       differ(a.get(), b.get(), "", out);
     } else if (a.isPresent() || b.isPresent()) {
-      out.add("the whole file");
+      out.add(YamlMistakes.WHOLE_FILE);
     }
     return List.copyOf(out);
   }
@@ -47,7 +47,7 @@ public final class KeyDifferences {
       }
       old.keySet().forEach(k -> out.add(name.isEmpty() ? k : name + ": " + k));
     } else if (!same(a, b)) {
-      out.add(name.isEmpty() ? "the whole file" : name);
+      out.add(name.isEmpty() ? YamlMistakes.WHOLE_FILE : name);
     }
   }
 

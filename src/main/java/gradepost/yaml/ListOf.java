@@ -1,5 +1,6 @@
 package gradepost.yaml;
 
+import gradepost.text.Mistake;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -52,37 +53,42 @@ public record ListOf<T>(ValueType<T> element, int least, int most, List<String> 
 
   @Override
   public String allowed() {
-    String count = least > 0 ? " (" + least + " at least)" : "";
-    return "a list" + count + ", each " + element.allowed();
+    return (least > 0 ? YamlMistakes.LIST_LEAST : YamlMistakes.LIST).of(this);
   }
 
   @Override
   public Optional<List<T>> read(Node node, String label, Reader in) {
     if (!(node instanceof SequenceNode list)) {
-      in.error(node, label + " is " + Nodes.described(node), allowed(), maybe(node));
+      in.error(node, noList(node, label));
       return Optional.empty();
     }
     int size = list.getValue().size();
     if (size < least || size > most) {
-      in.error(
-          node,
-          label + " has " + size + (size == 1 ? " entry" : " entries"),
-          size < least ? least + " at least" : most + " at most",
-          "");
+      in.error(node, otherSize(size, label));
       return Optional.empty();
     }
     int before = in.count();
     unique.forEach(key -> checkUnique(list, label, key, in));
     List<T> values = new ArrayList<>();
     for (Node each : list.getValue()) {
-      element.read(each, "an entry of " + label, in).ifPresent(values::add);
+      element.read(each, YamlMistakes.ENTRY.of(label), in).ifPresent(values::add);
     }
     return in.count() > before || values.size() < size ? Optional.empty() : Optional.of(values);
   }
 
-  private String maybe(Node node) {
-    boolean word = node instanceof ScalarNode scalar && !scalar.getValue().isBlank();
-    return word && element.isOneText() ? "[" + ((ScalarNode) node).getValue().strip() + "]" : "";
+  private Mistake noList(Node node, String label) {
+    return node instanceof ScalarNode one && !one.getValue().isBlank() && element.isOneText()
+        ? YamlMistakes.TEXT_FOR_A_LIST.with(label, node, this, one.getValue().strip())
+        : YamlMistakes.NOT_THIS.with(label, node, this, Optional.empty());
+  }
+
+  private Mistake otherSize(int size, String label) {
+    if (size > most) {
+      return YamlMistakes.TOO_MANY_ENTRIES.with(label, size, most);
+    }
+    return size == 1
+        ? YamlMistakes.ONE_ENTRY.with(label, least)
+        : YamlMistakes.TOO_FEW_ENTRIES.with(label, size, least);
   }
 
   private static void checkUnique(SequenceNode list, String label, String key, Reader in) {
@@ -95,14 +101,8 @@ public record ListOf<T>(ValueType<T> element, int least, int most, List<String> 
         if (first != null) {
           in.error(
               text,
-              "the %s %s stands twice under %s, first on %s"
-                  .formatted(
-                      key,
-                      Nodes.shown(text.getValue()),
-                      label,
-                      SourcePosition.of(in.file(), first).inWords()),
-              "each " + key + " once",
-              "");
+              YamlMistakes.VALUE_TWICE.with(
+                  key, text.getValue(), label, SourcePosition.of(in.file(), first)));
         }
       }
     }

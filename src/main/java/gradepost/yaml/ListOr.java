@@ -15,7 +15,7 @@ public record ListOr<T>(ListOf<T> list, ObjectSchema<List<T>> shape) implements 
 
   @Override
   public String allowed() {
-    return list.allowed() + "; or " + shape.allowed();
+    return YamlMistakes.LIST_OR_GROUP.of(this);
   }
 
   @Override

@@ -12,21 +12,17 @@ public final class Nodes {
   /** "a list", "a group of keys", "empty", or the text itself. */
   public static String described(Node node) {
     if (node instanceof ScalarNode scalar) {
-      return scalar.getValue().isBlank() ? "empty" : shown(scalar.getValue());
+      return scalar.getValue().isBlank() ? YamlMistakes.FOUND_EMPTY : shown(scalar.getValue());
     }
     if (node instanceof SequenceNode) {
-      return "a list";
+      return YamlMistakes.FOUND_LIST;
     }
-    return node instanceof MappingNode ? "a group of keys" : "something else";
+    return node instanceof MappingNode ? YamlMistakes.FOUND_GROUP : YamlMistakes.FOUND_ELSE;
   }
 
   /** A text in quotation marks, on one line and not too long. */
   public static String shown(String text) {
-    String line = PrintedText.seen(text);
-    int length = line.codePointCount(0, line.length());
-    return "\""
-        + (length > 60 ? line.substring(0, line.offsetByCodePoints(0, 57)) + "…" : line)
-        + "\"";
+    return PrintedText.shown(text);
   }
 
   private Nodes() {}

@@ -58,7 +58,7 @@ public record ObjectSchema<T>(
 
   @Override
   public String allowed() {
-    return noun + " with the keys " + String.join(", ", keyNames());
+    return YamlMistakes.GROUP.of(this);
   }
 
   @Override
@@ -88,7 +88,7 @@ public record ObjectSchema<T>(
       values.remember(value);
       return Optional.of(value);
     } catch (IllegalArgumentException e) {
-      values.in().error(values.spot(), String.valueOf(e.getMessage()), "", "");
+      values.in().error(values.spot(), YamlMistakes.REFUSED.with(e));
       return Optional.empty();
     }
   }
@@ -106,40 +106,30 @@ public record ObjectSchema<T>(
   /** The group itself: that it is one, that its keys are known, given once, and none is missing. */
   public Optional<Values> open(Node node, String label, Reader in) {
     if (!(node instanceof MappingNode mapping)) {
-      in.error(node, label + " is " + Nodes.described(node), allowed(), "");
+      in.error(node, YamlMistakes.NOT_THIS.with(label, node, this, Optional.empty()));
       return Optional.empty();
     }
     Map<String, Node> seen = new HashMap<>();
     for (NodeTuple tuple : mapping.getValue()) {
       Node name = tuple.getKeyNode();
       if (!(name instanceof ScalarNode scalar)) {
-        in.error(name, "a key of " + noun + " is " + Nodes.described(name), "a word", "");
+        in.error(name, YamlMistakes.KEY_NOT_A_WORD.with(noun, name));
         continue;
       }
       String word = scalar.getValue();
       Node first = seen.putIfAbsent(word, name);
       if (first != null) {
-        in.error(
-            name,
-            "the key "
-                + Nodes.shown(word)
-                + " is given twice, first on "
-                + SourcePosition.of(in.file(), first).inWords(),
-            "each key once",
-            "");
+        in.error(name, YamlMistakes.KEY_TWICE.with(word, SourcePosition.of(in.file(), first)));
       } else if (!keyNames().contains(word)) {
         List<String> free =
             keyNames().stream().filter(k -> Reader.valueOf(mapping, k).isEmpty()).toList();
         in.error(
-            name,
-            noun + " has no key " + Nodes.shown(word),
-            String.join(", ", keyNames()),
-            Nearest.to(word, free).orElse(""));
+            name, YamlMistakes.UNKNOWN_KEY.with(noun, word, keyNames(), Nearest.to(word, free)));
       }
     }
     for (Key<?> key : keys) {
       if (key.required() && !seen.containsKey(key.name())) {
-        in.error(node, noun + " lacks the key \"" + key.name() + "\"", key.kind().allowed(), "");
+        in.error(node, YamlMistakes.KEY_MISSING.with(noun, key.name(), key.kind()));
       }
     }
     return Optional.of(new Values(mapping, in));

@@ -5,43 +5,46 @@ import gradepost.text.Mistake;
 /**
  * Something that whoever typed a file has to look at.
  *
- * @param what what was found, as a sentence without its full stop
- * @param allowed what would be right; empty text where {@code what} says it
- * @param maybe what may have been meant; empty text where nothing comes near
+ * @param mistake what was found, what would be right and what may have been meant: sentences of a
+ *     catalogue, as no code can put them together
  * @param rule code of the rule of the audit that found it; empty text where the file itself is at
  *     fault, which nobody can accept
  */
-public record Problem(
-    SourcePosition spot,
-    Severity severity,
-    String what,
-    String allowed,
-    String maybe,
-    String rule) {
+public record Problem(SourcePosition spot, Severity severity, Mistake mistake, String rule) {
 
-  public Problem(
-      SourcePosition spot, Severity severity, String what, String allowed, String maybe) {
-    this(spot, severity, what, allowed, maybe, "");
+  /** One with which a file itself is at fault. */
+  public Problem(SourcePosition spot, Severity severity, Mistake mistake) {
+    this(spot, severity, mistake, "");
   }
 
-  /** One of a catalogue. */
-  public static Problem of(SourcePosition spot, Severity severity, Mistake mistake) {
-    return new Problem(spot, severity, mistake.what(), mistake.allowed(), mistake.maybe());
+  /** One for which the file is refused. */
+  public static Problem error(SourcePosition spot, Mistake mistake) {
+    return new Problem(spot, Severity.ERROR, mistake);
+  }
+
+  /** What was found, as a sentence without its full stop. */
+  public String what() {
+    return mistake.what();
+  }
+
+  /** What would be right; empty text where {@link #what} says it. */
+  public String allowed() {
+    return mistake.allowed();
+  }
+
+  /** What may have been meant; empty text where nothing comes near. */
+  public String maybe() {
+    return mistake.maybe();
   }
 
   /** The same at another place. */
   public Problem at(SourcePosition other) {
-    return new Problem(other, severity, what, allowed, maybe, rule);
+    return new Problem(other, severity, mistake, rule);
   }
 
   /** Whether it is the same fault, perhaps with another "Maybe": less or more was known. */
   boolean saysTheSameAs(Problem other) {
-    return spot.equals(other.spot) && what.equals(other.what) && severity == other.severity;
-  }
-
-  /** One for which the file is refused. */
-  public static Problem error(SourcePosition spot, String what, String allowed, String maybe) {
-    return new Problem(spot, Severity.ERROR, what, allowed, maybe);
+    return spot.equals(other.spot) && what().equals(other.what()) && severity == other.severity;
   }
 
   /**
@@ -50,9 +53,9 @@ public record Problem(
    */
   public String text() {
     return "%s:%s:%s: %s: %s"
-            .formatted(spot.file(), spot.line(), spot.column(), severity.word(), what)
-        + (allowed.isEmpty() ? "" : "; allowed: " + allowed)
+            .formatted(spot.file(), spot.line(), spot.column(), severity.word(), what())
+        + (allowed().isEmpty() ? "" : "; allowed: " + allowed())
         + (rule.isEmpty() ? "" : " [" + rule + "]")
-        + (maybe.isEmpty() ? "" : "\n  Maybe " + maybe);
+        + (maybe().isEmpty() ? "" : "\n  Maybe " + maybe());
   }
 }

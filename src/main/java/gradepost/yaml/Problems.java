@@ -49,7 +49,7 @@ public record Problems(List<Problem> all) {
     StringBuilder text = new StringBuilder();
     all.stream().limit(PRINTED).forEach(p -> text.append(p.text()).append('\n'));
     if (all.size() > PRINTED) {
-      text.append("and ").append(all.size() - PRINTED).append(" more\n");
+      text.append(YamlMistakes.MORE_PROBLEMS.of(all.size() - PRINTED)).append('\n');
     }
     return text.toString();
   }

@@ -84,17 +84,7 @@ public final class Reader {
 
   /** Adds an error at a place. */
   public void error(SourcePosition spot, Mistake mistake) {
-    problems.add(Problem.of(spot, Severity.ERROR, mistake));
-  }
-
-  /** Adds an error at a node. */
-  void error(Node node, String what, String allowed, String maybe) {
-    error(SourcePosition.of(file, node), what, allowed, maybe);
-  }
-
-  /** Adds an error at a place. */
-  void error(SourcePosition spot, String what, String allowed, String maybe) {
-    problems.add(Problem.error(spot, what, allowed, maybe));
+    problems.add(Problem.error(spot, mistake));
   }
 
   /** Remembers that {@code value} was read from {@code node}, for checks that come later. */

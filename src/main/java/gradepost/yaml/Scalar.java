@@ -8,6 +8,7 @@ import gradepost.units.PrintedText;
 import gradepost.units.QuantityKind;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.yaml.snakeyaml.nodes.Node;
@@ -54,25 +55,31 @@ public sealed interface Scalar<T> extends ValueType<T>
   @Override
   default Optional<T> read(Node node, String label, Reader in) {
     if (!(node instanceof ScalarNode scalar) || scalar.getValue().isBlank()) {
-      in.error(node, label + " is " + Nodes.described(node), allowed(), "");
+      in.error(node, YamlMistakes.NOT_THIS.with(label, node, this, Optional.empty()));
       return Optional.empty();
     }
     return parse(scalar.getValue().strip())
         .match(
-            ok -> accept(ok, node, label, in) ? Optional.of(ok.value()) : Optional.empty(),
+            ok -> accept(ok, scalar, label, in) ? Optional.of(ok.value()) : Optional.empty(),
             bad -> {
-              in.error(node, label + " " + bad.what(), bad.allowed(), suggestion(bad.maybe(), in));
+              in.error(node, bad.fault().told(label, this, suggestions(bad.meant(), in)));
               return Optional.empty();
             });
   }
 
-  /** What is suggested, where more is known than the text. */
-  default String suggestion(String maybe, Reader in) {
-    return maybe;
+  /** What is suggested of what may have been meant, where more is known than the text. */
+  default List<String> suggestions(List<String> meant, Reader in) {
+    return meant;
+  }
+
+  /** That a text is a value beyond the bounds. */
+  static <T> Parsed<T> outOfRange(String text) {
+    return new Bad<>(
+        (key, allowed, meant) -> YamlMistakes.OUT_OF_RANGE.with(key, text, allowed), List.of());
   }
 
   /** A last word where more is known than the text, such as the units that the file is in. */
-  default boolean accept(Ok<T> ok, Node node, String label, Reader in) {
+  default boolean accept(Ok<T> ok, ScalarNode node, String label, Reader in) {
     return true;
   }
 
@@ -92,16 +99,18 @@ public sealed interface Scalar<T> extends ValueType<T>
     @Override
     public Parsed<String> parse(String text) {
       if (text.length() > LONGEST) {
-        return new Bad<>("is longer than " + LONGEST + " characters", allowed, "");
+        return new Bad<>(
+            (key, kind, meant) -> YamlMistakes.TOO_LONG.with(key, LONGEST, kind), List.of());
       }
       String words = lines ? PrintedText.joined(text) : text;
       return PrintedText.obstacle(words)
           .<Parsed<String>>map(
-              why ->
+              obstacle ->
                   new Bad<>(
-                      Nodes.shown(text) + " " + why,
-                      allowed + (lines ? ", in " : ", on one line, in ") + PrintedText.ALLOWED,
-                      PrintedText.meant(text).orElse("")))
+                      (key, kind, meant) ->
+                          YamlMistakes.NOT_PRINTABLE.with(
+                              key, text, obstacle, this, PrintedText.meant(text)),
+                      PrintedText.meant(text)))
           .orElseGet(() -> new Ok<>(words));
     }
   }
@@ -116,11 +125,7 @@ public sealed interface Scalar<T> extends ValueType<T>
 
     @Override
     public String allowed() {
-      return noun + " from " + shown(least) + " to " + shown(most);
-    }
-
-    private String shown(double value) {
-      return value == Math.rint(value) ? Long.toString((long) value) : Double.toString(value);
+      return YamlMistakes.NUMBER.of(this);
     }
 
     @Override
@@ -128,15 +133,17 @@ public sealed interface Scalar<T> extends ValueType<T>
       if (!text.matches(whole ? "\\d{1,9}" : "\\d{1,9}(\\.\\d{1,9})?")) {
         String digits = text.replaceAll("[^0-9.].*$", "");
         boolean near = !digits.equals(text) && digits.matches("\\d{1,9}(\\.\\d{1,9})?");
-        return new Bad<>(
-            Nodes.shown(text) + (near ? " has a unit" : " is not a number"),
-            allowed(),
-            near && parse(digits).isOk() ? digits : "");
+        return near
+            ? new Bad<>(
+                (key, allowed, meant) ->
+                    YamlMistakes.UNIT_AFTER_A_NUMBER.with(key, text, allowed, meant),
+                Optional.of(digits).filter(d -> parse(d).isOk()))
+            : new Bad<>(
+                (key, allowed, meant) -> YamlMistakes.NO_NUMBER.with(key, text, allowed),
+                List.of());
       }
       double value = Double.parseDouble(text);
-      return value >= least && value <= most
-          ? new Ok<>(value)
-          : new Bad<>(Nodes.shown(text) + " is out of range", allowed(), "");
+      return value >= least && value <= most ? new Ok<>(value) : outOfRange(text);
     }
   }
 
@@ -190,9 +197,8 @@ public sealed interface Scalar<T> extends ValueType<T>
         }
       }
       return new Bad<>(
-          Nodes.shown(text) + " is not known",
-          allowed(),
-          Nearest.to(text, words.keySet()).orElse(""));
+          (key, allowed, meant) -> YamlMistakes.UNKNOWN_WORD.with(key, text, allowed, meant),
+          Nearest.to(text, words.keySet()));
     }
   }
 
@@ -222,13 +228,12 @@ public sealed interface Scalar<T> extends ValueType<T>
 
     @Override
     public String allowed() {
-      return kind.allowed() + (least.isEmpty() ? "" : ", from " + least + " to " + most);
+      return least.isEmpty() ? kind.allowed() : YamlMistakes.BOUNDED.of(this);
     }
 
     @Override
     public Parsed<Q> parse(String text) {
-      return kind.parse(text)
-          .match(ok -> within(text, ok), bad -> new Bad<>(bad.what(), allowed(), bad.maybe()));
+      return kind.parse(text).match(ok -> within(text, ok), bad -> bad);
     }
 
     private Parsed<Q> within(String text, Ok<Q> ok) {
@@ -240,29 +245,29 @@ public sealed interface Scalar<T> extends ValueType<T>
       boolean within =
           value >= kind.si(kind.require(least)) - slack
               && value <= kind.si(kind.require(most)) + slack;
-      return within ? ok : new Bad<>(Nodes.shown(text) + " is out of range", allowed(), "");
+      return within ? ok : outOfRange(text);
     }
 
     /** Of two suggestions the one in the units of the route. */
     @Override
-    public String suggestion(String maybe, Reader in) {
-      String[] offers = maybe.split(" or ");
-      if (!inRouteUnits || offers.length == 1) {
-        return maybe;
+    public List<String> suggestions(List<String> meant, Reader in) {
+      if (!inRouteUnits || meant.size() < 2) {
+        return meant;
       }
-      return java.util.Arrays.stream(offers)
-          .filter(
-              o ->
-                  kind.parse(o)
-                      .ok()
-                      .filter(ok -> in.surroundings().has(ok.convention()))
-                      .isPresent())
-          .reduce((a, b) -> a + " or " + b)
-          .orElse(maybe);
+      List<String> usual =
+          meant.stream()
+              .filter(
+                  text ->
+                      kind.parse(text)
+                          .ok()
+                          .filter(ok -> in.surroundings().has(ok.convention()))
+                          .isPresent())
+              .toList();
+      return usual.isEmpty() ? meant : usual;
     }
 
     @Override
-    public boolean accept(Ok<Q> ok, Node node, String label, Reader in) {
+    public boolean accept(Ok<Q> ok, ScalarNode node, String label, Reader in) {
       in.unitsUsed().note(label, this, ok.convention(), node);
       return !inRouteUnits || in.surroundings().accepts(ok.convention(), node, label, in);
     }

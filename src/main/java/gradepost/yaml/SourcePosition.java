@@ -17,6 +17,6 @@ public record SourcePosition(String file, int line, int column) {
 
   /** "line 5, column 7", for a second place in one message. */
   public String inWords() {
-    return "line " + line + ", column " + column;
+    return YamlMistakes.POSITION.of(this);
   }
 }

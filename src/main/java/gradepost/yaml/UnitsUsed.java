@@ -5,16 +5,16 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.yaml.snakeyaml.nodes.Node;
+import org.yaml.snakeyaml.nodes.ScalarNode;
 
 /** In which system of units the values of each key of a file were typed. */
 public final class UnitsUsed {
   /** A key and its kind: "speed" of a brake is not "speed" of a restriction. */
   private record Where(String label, Scalar.Quantity<?> kind) {}
 
-  private final Map<Where, Map<Convention, List<Node>>> typed = new LinkedHashMap<>();
+  private final Map<Where, Map<Convention, List<ScalarNode>>> typed = new LinkedHashMap<>();
 
-  void note(String label, Scalar.Quantity<?> kind, Convention convention, Node node) {
+  void note(String label, Scalar.Quantity<?> kind, Convention convention, ScalarNode node) {
     if (convention != Convention.NEUTRAL) {
       typed
           .computeIfAbsent(new Where(label, kind), w -> new LinkedHashMap<>())
@@ -28,9 +28,10 @@ public final class UnitsUsed {
    *
    * @param spot of the first value of the fewer
    * @param odd that value, and {@code usual} one of the others, as they were typed
-   * @param place where the other one stands, in words
+   * @param usualSpot of the other one
    */
-  public record Mixed(SourcePosition spot, String key, String odd, String usual, String place) {}
+  public record Mixed(
+      SourcePosition spot, String key, String odd, String usual, SourcePosition usualSpot) {}
 
   /** The keys whose values are in both systems. */
   public List<Mixed> mixed(String file) {
@@ -38,18 +39,18 @@ public final class UnitsUsed {
     typed.forEach(
         (where, uses) -> {
           if (uses.size() > 1) {
-            List<Node> miles = uses.getOrDefault(Convention.MILES, List.of());
-            List<Node> metric = uses.getOrDefault(Convention.METRIC, List.of());
+            List<ScalarNode> miles = uses.getOrDefault(Convention.MILES, List.of());
+            List<ScalarNode> metric = uses.getOrDefault(Convention.METRIC, List.of());
             boolean milesFewer = miles.size() < metric.size();
-            Node odd = (milesFewer ? miles : metric).get(0);
-            Node usual = (milesFewer ? metric : miles).get(0);
+            ScalarNode odd = (milesFewer ? miles : metric).get(0);
+            ScalarNode usual = (milesFewer ? metric : miles).get(0);
             mixed.add(
                 new Mixed(
                     SourcePosition.of(file, odd),
                     where.label(),
-                    Nodes.described(odd),
-                    Nodes.described(usual),
-                    SourcePosition.of(file, usual).inWords()));
+                    odd.getValue(),
+                    usual.getValue(),
+                    SourcePosition.of(file, usual)));
           }
         });
     return mixed;

@@ -1,5 +1,6 @@
 package gradepost.yaml;
 
+import gradepost.text.Allowed;
 import java.util.Optional;
 import org.yaml.snakeyaml.nodes.Node;
 
@@ -7,7 +8,7 @@ import org.yaml.snakeyaml.nodes.Node;
  * What may stand behind a key. The kinds are few and are all data, so that whoever writes a schema
  * or a page of documentation can walk over them.
  */
-public sealed interface ValueType<T>
+public sealed interface ValueType<T> extends Allowed
     permits Scalar, ListOf, ListOr, ObjectSchema, Variants, Forms, WordOr, WordMap, OwnKind {
 
   /**
@@ -59,7 +60,4 @@ public sealed interface ValueType<T>
 
   /** The answer for this kind. */
   <R> R match(Cases<R> cases);
-
-  /** What may stand here, in words. */
-  String allowed();
 }

@@ -83,11 +83,6 @@ public final class Values {
     in.error(spot(key), mistake);
   }
 
-  /** Adds an error at the value of a key. */
-  void error(Key<?> key, String what, String allowed, String maybe) {
-    in.error(spot(key), what, allowed, maybe);
-  }
-
   /** Every put is made with the key's own kind, so that the value is of the key's type. */
   @SuppressWarnings("unchecked")
   private static <T> Optional<T> typed(Optional<?> value) {

@@ -32,18 +32,18 @@ public record Variants<T>(String noun, String key, Map<String, ObjectSchema<? ex
 
   @Override
   public String allowed() {
-    return noun + " with " + key + ": " + String.join(", ", shapes.keySet());
+    return YamlMistakes.VARIANTS.of(this);
   }
 
   @Override
   public Optional<T> read(Node node, String label, Reader in) {
     if (!(node instanceof MappingNode mapping)) {
-      in.error(node, label + " is " + Nodes.described(node), allowed(), "");
+      in.error(node, YamlMistakes.NOT_THIS.with(label, node, this, Optional.empty()));
       return Optional.empty();
     }
     Optional<Node> which = Reader.valueOf(mapping, key);
     if (which.isEmpty()) {
-      in.error(node, noun + " lacks the key \"" + key + "\"", allowed(), "");
+      in.error(node, YamlMistakes.KEY_MISSING.with(noun, key, this));
       return Optional.empty();
     }
     String word = which.get() instanceof ScalarNode scalar ? scalar.getValue().strip() : "";
@@ -51,13 +51,10 @@ public record Variants<T>(String noun, String key, Map<String, ObjectSchema<? ex
     if (shape.isEmpty()) {
       in.error(
           which.get(),
-          key
-              + " "
-              + (word.isEmpty()
-                  ? "is " + Nodes.described(which.get())
-                  : Nodes.shown(word) + " is not known"),
-          String.join(", ", shapes.keySet()),
-          Nearest.to(word, shapes.keySet()).orElse(""));
+          word.isEmpty()
+              ? YamlMistakes.VARIANT_NOT_A_WORD.with(key, which.get(), shapes.keySet())
+              : YamlMistakes.UNKNOWN_VARIANT.with(
+                  key, word, shapes.keySet(), Nearest.to(word, shapes.keySet())));
       return Optional.empty();
     }
     return shape.get().read(node, label, in).map(value -> value);

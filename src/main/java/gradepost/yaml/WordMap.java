@@ -20,13 +20,13 @@ public record WordMap(String valueNoun) implements ValueType<Map<String, String>
 
   @Override
   public String allowed() {
-    return "a group of names, each with " + valueNoun;
+    return YamlMistakes.WORD_MAP.of(this);
   }
 
   @Override
   public Optional<Map<String, String>> read(Node node, String label, Reader in) {
     if (!(node instanceof MappingNode group)) {
-      in.error(node, label + " is " + Nodes.described(node), allowed(), "");
+      in.error(node, YamlMistakes.NOT_THIS.with(label, node, this, Optional.empty()));
       return Optional.empty();
     }
     int before = in.count();
@@ -35,20 +35,16 @@ public record WordMap(String valueNoun) implements ValueType<Map<String, String>
     ValueType<String> value = Common.text(valueNoun);
     for (NodeTuple tuple : group.getValue()) {
       if (!(tuple.getKeyNode() instanceof ScalarNode key)) {
-        in.error(tuple.getKeyNode(), "a key of " + label + " is not a word", "a name", "");
+        in.error(tuple.getKeyNode(), YamlMistakes.NAME_NOT_A_WORD.with(label));
         continue;
       }
       Optional<Node> first = Optional.ofNullable(seen.putIfAbsent(key.getValue(), key));
       first.ifPresent(
-          node1 ->
+          place ->
               in.error(
                   key,
-                  "the key %s is given twice, first on %s"
-                      .formatted(
-                          Nodes.shown(key.getValue()),
-                          SourcePosition.of(in.file(), node1).inWords()),
-                  "each key once",
-                  ""));
+                  YamlMistakes.KEY_TWICE.with(
+                      key.getValue(), SourcePosition.of(in.file(), place))));
       value
           .read(tuple.getValueNode(), label, in)
           .ifPresent(word -> words.put(key.getValue().strip(), word));

@@ -17,7 +17,7 @@ public record WordOr<T>(String word, T value, ValueType<? extends T> other)
 
   @Override
   public String allowed() {
-    return word + ", or " + other.allowed();
+    return YamlMistakes.WORD_OR.of(this);
   }
 
   @Override
@@ -26,8 +26,8 @@ public record WordOr<T>(String word, T value, ValueType<? extends T> other)
       if (scalar.getValue().strip().equals(word)) {
         return Optional.of(value);
       }
-      String near = Nearest.to(scalar.getValue(), List.of(word)).orElse("");
-      in.error(node, label + " is " + Nodes.described(node), allowed(), near);
+      Optional<String> near = Nearest.to(scalar.getValue(), List.of(word));
+      in.error(node, YamlMistakes.NOT_THIS.with(label, node, this, near));
       return Optional.empty();
     }
     return other.read(node, label, in).map(v -> v);

@@ -1,5 +1,7 @@
 package gradepost.yaml;
 
+import gradepost.text.Allowed;
+import gradepost.text.Mistakes.One;
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
 import java.nio.charset.CharsetDecoder;
@@ -24,9 +26,16 @@ public final class YamlText {
   private static final int DEPTH = 30;
   private static final int ALIASES = 50;
 
+  /**
+   * What the parser of YAML says.
+   *
+   * @param context what it was reading; empty text where it does not say
+   */
+  record Complaint(String problem, String context) {}
+
   /** The tree; empty where the text is not YAML, and then there is a problem. */
   public static Optional<Node> compose(String file, byte[] bytes, Consumer<Problem> problems) {
-    return compose(file, bytes, "", problems);
+    return compose(file, bytes, () -> "", problems);
   }
 
   /**
@@ -35,35 +44,34 @@ public final class YamlText {
    * @param wanted what an empty file should hold at least
    */
   public static Optional<Node> compose(
-      String file, byte[] bytes, String wanted, Consumer<Problem> problems) {
+      String file, byte[] bytes, Allowed wanted, Consumer<Problem> problems) {
     Optional<String> text = decode(file, bytes, problems);
     return text.flatMap(t -> tree(file, t, wanted, problems));
   }
 
   private static Optional<Node> tree(
-      String file, String text, String wanted, Consumer<Problem> problems) {
+      String file, String text, Allowed wanted, Consumer<Problem> problems) {
     try {
       @Nullable Node root = yaml().compose(new java.io.StringReader(text));
       if (root == null) {
         problems.accept(
-            Problem.error(new SourcePosition(file, 1, 1), "the file is empty", wanted, ""));
+            Problem.error(new SourcePosition(file, 1, 1), YamlMistakes.EMPTY_FILE.with(wanted)));
       }
       return Optional.ofNullable(root);
     } catch (MarkedYAMLException e) {
       @Nullable Mark mark = e.getProblemMark() != null ? e.getProblemMark() : e.getContextMark();
       SourcePosition spot =
           mark == null ? new SourcePosition(file, 1, 1) : SourcePosition.of(file, mark);
-      String problem = e.getProblem() == null ? "it cannot be read" : e.getProblem();
-      String context = e.getContext() == null ? "" : " (" + oneLine(e.getContext()) + ")";
+      String problem = e.getProblem() == null ? YamlMistakes.UNREADABLE : e.getProblem();
+      String context = e.getContext() == null ? "" : oneLine(e.getContext());
       problems.accept(
-          Problem.error(spot, "not YAML: " + oneLine(problem) + context, "", hint(problem)));
+          Problem.error(spot, hint(problem).with(new Complaint(oneLine(problem), context))));
     } catch (YAMLException e) {
       problems.accept(
           Problem.error(
               new SourcePosition(file, 1, 1),
-              "not YAML: " + oneLine(String.valueOf(e.getMessage())),
-              "",
-              ""));
+              YamlMistakes.NOT_YAML.with(
+                  new Complaint(oneLine(String.valueOf(e.getMessage())), ""))));
     }
     return Optional.empty();
   }
@@ -91,8 +99,7 @@ public final class YamlText {
     CoderResult result = decoder.decode(in, out, true);
     String text = out.flip().toString();
     if (result.isError()) {
-      problems.accept(
-          Problem.error(spotOfEnd(file, text), "a byte that is not UTF-8", "text in UTF-8", ""));
+      problems.accept(Problem.error(spotOfEnd(file, text), YamlMistakes.NOT_UTF_8));
       return Optional.empty();
     }
     String plain = text.startsWith("\ufeff") ? text.substring(1) : text;
@@ -101,9 +108,7 @@ public final class YamlText {
         problems.accept(
             Problem.error(
                 spotOfEnd(file, plain.substring(0, i)),
-                "the control character U+%04X".formatted(plain.codePointAt(i)),
-                "printable text",
-                ""));
+                YamlMistakes.CONTROL_CHARACTER.with(plain.codePointAt(i))));
         return Optional.empty();
       }
     }
@@ -115,13 +120,14 @@ public final class YamlText {
     return new SourcePosition(file, line, before.length() - before.lastIndexOf('\n'));
   }
 
-  private static String hint(String problem) {
+  /** By the words of the parser, the mistake that says what may help. */
+  private static One<Complaint> hint(String problem) {
     if (problem.contains("\\t")) {
-      return "spaces in place of the tab";
+      return YamlMistakes.TAB;
     }
     return problem.contains("mapping values are not allowed")
-        ? "quotation marks round a text that holds a colon"
-        : "";
+        ? YamlMistakes.COLON
+        : YamlMistakes.NOT_YAML;
   }
 
   private static String oneLine(String text) {

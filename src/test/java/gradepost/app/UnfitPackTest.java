@@ -81,7 +81,7 @@ class UnfitPackTest {
   @Test
   void aRunThatComesToNoEndNamesItsPaper() {
     Task task = Task.of(Path.of("pack.yaml"), Frozen.valley()).get(0);
-    assertThat(Failures.inWords(task, new NoEnd("after 3 steps")))
+    assertThat(Failures.of(task, new NoEnd("after 3 steps")).what())
         .isEqualTo(
             "Thrumble Valley, stopping trains, Down, 4-car:"
                 + " the run cannot be worked out with these data: after 3 steps");

@@ -17,7 +17,13 @@ class MistakesTest {
       two-beds.allowed = one of {known}
       two-beds.maybe = {near}
       no-water.what = there is no water
+      bed = {flower}, {count} high
       """;
+
+  private record Bed(String flower, int height) {}
+
+  private static final Hole<Bed> FLOWER = Hole.word("flower").of(Bed::flower);
+  private static final Hole<Bed> HEIGHT = Hole.count("count").of(Bed::height);
 
   private static Mistakes mistakes() throws IOException {
     return Mistakes.of(Catalogue.read(new StringReader(TEXTS)));
@@ -51,7 +57,7 @@ class MistakesTest {
     Mistakes others = Mistakes.of(Catalogue.read(new StringReader("a.what = {one}\n")));
     assertThatThrownBy(() -> others.declare("a", Hole.word("one"), Hole.word("one")))
         .isInstanceOf(TextFault.class)
-        .hasMessage("a wants [one] and is given [one]");
+        .hasMessage("a fills {one} twice");
   }
 
   @Test
@@ -70,6 +76,40 @@ class MistakesTest {
     Mistakes mistakes = mistakes();
     mistakes.declare("no-water");
     assertThat(mistakes.unused())
-        .containsExactly("two-beds.allowed", "two-beds.maybe", "two-beds.what");
+        .containsExactly("bed", "two-beds.allowed", "two-beds.maybe", "two-beds.what");
+    mistakes.phrase("bed", FLOWER.and(HEIGHT));
+    assertThat(mistakes.unused()).doesNotContain("bed");
+    assertThat(mistakes.declared()).containsExactly("no-water");
+  }
+
+  @Test
+  void oneThingFillsSeveralHolesAndAPhraseFillsAHole() throws IOException {
+    Phrase<Bed> phrase = mistakes().phrase("bed", FLOWER.and(HEIGHT));
+    assertThat(phrase.of(new Bed("tulips", 3))).isEqualTo("tulips, 3 high");
+    Mistakes mistakes =
+        Mistakes.of(Catalogue.read(new StringReader("a.what = {one}; {all}; {part}\n")));
+    Mistake told =
+        mistakes
+            .declare("a", phrase.in("one"), phrase.list("all", " and "), Hole.mistake("part"))
+            .with(
+                new Bed("roses", 1),
+                List.of(new Bed("asters", 2), new Bed("lilies", 4)),
+                mistakes().declare("no-water"));
+    assertThat(told.what())
+        .isEqualTo("roses, 1 high; asters, 2 high and lilies, 4 high; there is no water");
+  }
+
+  @Test
+  void aPhraseWithOtherHolesAndAHoleFilledTwiceAreRefused() throws IOException {
+    Mistakes mistakes = mistakes();
+    assertThatThrownBy(() -> mistakes.phrase("bed", FLOWER))
+        .isInstanceOf(TextFault.class)
+        .hasMessage("bed wants [count, flower] and is given [flower]");
+    assertThatThrownBy(() -> FLOWER.and(FLOWER))
+        .isInstanceOf(TextFault.class)
+        .hasMessage("{flower} is filled twice");
+    assertThatThrownBy(() -> mistakes.phrase("no-bed"))
+        .isInstanceOf(TextFault.class)
+        .hasMessage("no text for no-bed, or it is declared twice");
   }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.junit.jupiter.params.provider.Arguments.arguments;
 
+import gradepost.text.Mistake;
 import java.util.Locale;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -87,7 +88,19 @@ class QuantityKindTest {
   @ParameterizedTest(name = "{0}: ''{1}''")
   @MethodSource("bad")
   void refuses(QuantityKind<?> kind, String text, String what, String maybe) {
-    assertThat(kind.parse(text)).isEqualTo(new Parsed.Bad<>(what, kind.allowed(), maybe));
+    Mistake told = told(kind, text);
+    assertThat(told.what()).isEqualTo("key " + what);
+    assertThat(told.allowed()).isEqualTo(kind.allowed());
+    assertThat(told.maybe()).isEqualTo(maybe);
+  }
+
+  private static <Q> Mistake told(QuantityKind<Q> kind, String text) {
+    return kind.parse(text)
+        .match(
+            ok -> {
+              throw new AssertionError(text + " was read");
+            },
+            bad -> bad.told("key", kind));
   }
 
   static Stream<Arguments> bad() {
@@ -146,10 +159,10 @@ class QuantityKindTest {
     try {
       Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
       assertThat(QuantityKind.SPEED.parse("40.5 mph")).isInstanceOf(Parsed.Ok.class);
-      assertThat(QuantityKind.MILEAGE.parse("3.04"))
-          .isEqualTo(
-              new Parsed.Bad<>(
-                  "\"3.04\" has no unit", QuantityKind.MILEAGE.allowed(), "3m 04ch or 3.04 km"));
+      assertThat(told(QuantityKind.MILEAGE, "3.04"))
+          .hasToString(
+              "key \"3.04\" has no unit; allowed: a mileage, such as 3m 24ch or 12.460 km;"
+                  + " maybe: 3m 04ch or 3.04 km");
     } finally {
       Locale.setDefault(before);
     }

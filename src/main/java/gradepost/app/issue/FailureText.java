@@ -1,42 +1,109 @@
 package gradepost.app.issue;
 
-import gradepost.text.Catalogue;
-import java.util.Map;
+import gradepost.motion.NoEnd;
+import gradepost.route.LineHoles;
+import gradepost.route.LineHoles.InUnits;
+import gradepost.route.LineHoles.Place;
+import gradepost.task.Target;
+import gradepost.text.Hole;
+import gradepost.text.Mistake;
+import gradepost.text.Mistakes;
+import gradepost.text.Mistakes.Four;
+import gradepost.text.Mistakes.One;
+import gradepost.text.Mistakes.Three;
+import gradepost.text.Mistakes.Two;
+import gradepost.text.Phrase;
+import gradepost.units.Gradient;
+import gradepost.units.Length;
+import gradepost.units.Pressure;
+import gradepost.units.Speed;
+import java.util.Optional;
 
-/** Every sentence that says why a plan is not fit for issue, by its key in the catalogue. */
-enum FailureText {
-  STOP_SHORT("stop-outside.short"),
-  STOP_PAST("stop-outside.past"),
-  STALLS("stalls"),
-  OVER_CEILING("over-ceiling"),
-  FORBIDDEN_MOVEMENT("forbidden-movement"),
-  NEVER_COMES("never-comes"),
-  RULE_UNTOLD("rule-untold"),
-  CANNOT_BRAKE_FALL("cannot-brake.fall"),
-  CANNOT_BRAKE_FALL_FULL_SERVICE("cannot-brake.fall.full-service"),
-  CANNOT_BRAKE_TOO_NEAR("cannot-brake.too-near"),
-  CANNOT_BRAKE_TOO_NEAR_FULL_SERVICE("cannot-brake.too-near.full-service"),
-  CANNOT_BRAKE_UNKNOWN("cannot-brake.unknown"),
-  TARGET_STOP("target.stop"),
-  TARGET_LOWER_SPEED("target.lower-speed"),
-  TARGET_TERMINAL("target.terminal"),
-  TARGET_SIGNAL("target.signal"),
-  NO_END("no-end");
+/**
+ * Every sentence that says why a plan is not fit for issue. They stand in {@code
+ * failures.properties}.
+ */
+final class FailureText {
+  private static final Mistakes MISTAKES =
+      Mistakes.beside(FailureText.class, "failures.properties");
 
-  static final Catalogue CATALOGUE = Catalogue.beside(FailureText.class, "failures.properties");
+  /** What the train is to be braked for, with its place and speed as the lineside has them. */
+  record Aim(Target target, Place place, InUnits<Speed> speed) {}
 
-  private final String key;
+  private static final Hole<Aim> NAME = Hole.word("name").of(aim -> aim.target().name());
+  private static final Hole<Aim> AIM_PLACE = LineHoles.place("place").of(Aim::place);
+  private static final Hole<Aim> AIM_SPEED = LineHoles.speedDown("speed").of(Aim::speed);
+  private static final Phrase<Aim> LOWER_SPEED =
+      MISTAKES.phrase("target.lower-speed", AIM_SPEED.and(AIM_PLACE).and(NAME));
+  private static final Phrase<Aim> TERMINAL =
+      MISTAKES.phrase("target.terminal", AIM_SPEED.and(AIM_PLACE));
+  private static final Phrase<Aim> SIGNAL = MISTAKES.phrase("target.signal", NAME.and(AIM_PLACE));
+  private static final Phrase<Aim> STOP =
+      MISTAKES.phrase(
+          "target.stop",
+          NAME.and(AIM_PLACE)
+              .and(
+                  Hole.word("platform")
+                      .of(aim -> aim.target().stop().orElseThrow().call().platform().number())));
 
-  FailureText(String key) {
-    this.key = key;
-  }
+  private static final Hole<Aim> TARGET =
+      new Hole<>(
+          "target",
+          aim ->
+              aim.target()
+                  .match(
+                      stop -> STOP.of(aim),
+                      lower -> LOWER_SPEED.of(aim),
+                      step -> TERMINAL.of(aim),
+                      signal -> SIGNAL.of(aim)));
+  private static final Hole<Place> PLACE = LineHoles.place("place");
+  private static final Hole<InUnits<Pressure>> MAIN = LineHoles.pressure("main");
 
-  String key() {
-    return key;
-  }
+  static final Two<String, Mistake> PAPER =
+      MISTAKES.declare("paper", Hole.word("paper"), Hole.mistake("failure"));
+  static final Two<InUnits<Length>, InUnits<Length>> STOP_SHORT =
+      MISTAKES.declare(
+          "stop-outside.short", LineHoles.lengthUp("off"), LineHoles.lengthDown("tolerance"));
+  static final Two<InUnits<Length>, InUnits<Length>> STOP_PAST =
+      MISTAKES.declare(
+          "stop-outside.past", LineHoles.lengthUp("off"), LineHoles.lengthDown("tolerance"));
+  static final One<Place> STALLS = MISTAKES.declare("stalls", PLACE);
+  static final Three<InUnits<Speed>, Place, InUnits<Speed>> OVER_CEILING =
+      MISTAKES.declare(
+          "over-ceiling", LineHoles.speedUp("speed"), PLACE, LineHoles.speedDown("permissible"));
+  static final One<Place> FORBIDDEN_MOVEMENT = MISTAKES.declare("forbidden-movement", PLACE);
+  static final One<Place> NEVER_COMES = MISTAKES.declare("never-comes", PLACE);
+  static final One<Place> RULE_UNTOLD = MISTAKES.declare("rule-untold", PLACE);
+  static final Four<Aim, InUnits<Pressure>, InUnits<Gradient>, Place> CANNOT_BRAKE_FALL =
+      MISTAKES.declare("cannot-brake.fall", TARGET, MAIN, LineHoles.gradient("gradient"), PLACE);
+  static final Four<Aim, InUnits<Pressure>, InUnits<Gradient>, Place>
+      CANNOT_BRAKE_FALL_FULL_SERVICE =
+          MISTAKES.declare(
+              "cannot-brake.fall.full-service",
+              TARGET,
+              MAIN,
+              LineHoles.gradient("gradient"),
+              PLACE);
+  static final Four<Aim, Place, InUnits<Speed>, InUnits<Pressure>> CANNOT_BRAKE_TOO_NEAR =
+      MISTAKES.declare("cannot-brake.too-near", TARGET, PLACE, LineHoles.speedDown("speed"), MAIN);
+  static final Four<Aim, Place, InUnits<Speed>, InUnits<Pressure>>
+      CANNOT_BRAKE_TOO_NEAR_FULL_SERVICE =
+          MISTAKES.declare(
+              "cannot-brake.too-near.full-service",
+              TARGET,
+              PLACE,
+              LineHoles.speedDown("speed"),
+              MAIN);
 
-  /** The sentence with its holes filled. */
-  String with(Map<String, String> values) {
-    return CATALOGUE.text(key, values);
-  }
+  /** The failure that follows from it stays away where there is none. */
+  static final Two<Aim, Optional<Mistake>> CANNOT_BRAKE_UNKNOWN =
+      MISTAKES.declare(
+          "cannot-brake.unknown",
+          TARGET,
+          new Hole<>("failure", failure -> failure.map(Mistake::what).orElse("")));
+
+  static final One<NoEnd> NO_END =
+      MISTAKES.declare("no-end", new Hole<>("why", e -> String.valueOf(e.getMessage())));
+
+  private FailureText() {}
 }

@@ -40,7 +40,7 @@ public record Task(String stem, String title, Assignment assignment) {
     try {
       return plan();
     } catch (NoEnd e) {
-      throw new Unplanned("%s: error: %s".formatted(file, Failures.inWords(this, e)), e);
+      throw new Unplanned("%s: error: %s".formatted(file, Failures.of(this, e).what()), e);
     }
   }
 

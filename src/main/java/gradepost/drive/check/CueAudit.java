@@ -5,16 +5,19 @@ import gradepost.plan.Approach;
 import gradepost.plan.Plan;
 import gradepost.plan.Run;
 import gradepost.plan.Sightings;
+import gradepost.route.LineHoles.Place;
 import gradepost.route.Path;
 import gradepost.route.Signal;
 import gradepost.route.audit.AuditText;
+import gradepost.route.audit.AuditText.Train;
+import gradepost.route.audit.AuditText.Uncued;
+import gradepost.text.Mistake;
+import gradepost.text.Mistakes.Four;
 import gradepost.told.print.PrintGrid;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -32,19 +35,26 @@ public final class CueAudit {
   private final PrintGrid grid;
   private final Sightings sightings;
   private final double withinS;
+  private final Train train;
 
-  public CueAudit(Plan plan) {
+  /**
+   * The braking points of a plan.
+   *
+   * @param train as the findings name it
+   */
+  public CueAudit(Plan plan, Train train) {
     this.plan = plan;
+    this.train = train;
     this.path = plan.assignment().path();
     this.grid = new PrintGrid(path);
     this.sightings = new Sightings(plan.assignment(), grid);
     this.withinS = plan.assignment().policy().practice().line().cueWithin().seconds();
   }
 
-  /** Told of what is missing, and what stands in its sentence. */
+  /** Told of what is missing. */
   public interface Listener {
-    /** A cue that is missing, or all of them at once; what is to be said; what stands in that. */
-    void found(AuditText text, Map<String, String> values);
+    /** What is to be said of a cue that is missing, or of all of them at once. */
+    void found(Mistake what);
   }
 
   /** A braking point, and from where on a cue for it would be in time; distances run. */
@@ -64,45 +74,42 @@ public final class CueAudit {
     }
     if (!sightings.surveyed(true)) {
       summary(AuditText.CUE_MISSING_NO_SURVEY_AT_NIGHT, points, atNight, listener);
-      each(AuditText.CUE_MISSING_NONE, byDay, listener);
+      byDay.forEach(point -> none(point, listener));
       return;
     }
     for (Point point : atNight) {
       if (byDay.contains(point)) {
-        listener.found(AuditText.CUE_MISSING_NONE, values(point));
+        none(point, listener);
       } else {
         atNight(point, listener);
       }
     }
   }
 
-  private void summary(AuditText text, List<Point> points, List<Point> without, Listener told) {
+  private void summary(
+      Four<Train, Uncued, Integer, Integer> text,
+      List<Point> points,
+      List<Point> without,
+      Listener told) {
     without.stream()
         .max(Comparator.comparingDouble(Point::speedMps))
         .ifPresent(
-            first -> {
-              Map<String, String> values = values(first);
-              values.put("missing", Integer.toString(without.size()));
-              values.put("points", Integer.toString(points.size()));
-              told.found(text, values);
-            });
+            first -> told.found(text.with(train, uncued(first), without.size(), points.size())));
   }
 
-  private void each(AuditText text, List<Point> points, Listener listener) {
-    points.forEach(point -> listener.found(text, values(point)));
+  private void none(Point point, Listener listener) {
+    listener.found(AuditText.CUE_MISSING_NONE.with(train, uncued(point)));
   }
 
   private void atNight(Point point, Listener listener) {
-    Map<String, String> values = values(point);
-    Optional<Signal> heard = magnet(point);
-    heard.ifPresent(
-        signal -> {
-          values.remove("from");
-          values.put("signal", signal.id());
-          values.put("magnet", path.text(magnetM(signal)));
-        });
+    Uncued uncued = uncued(point);
     listener.found(
-        heard.isPresent() ? AuditText.CUE_MISSING_MAGNET : AuditText.CUE_MISSING_AT_NIGHT, values);
+        magnet(point)
+            .map(
+                signal ->
+                    AuditText.CUE_MISSING_MAGNET.with(
+                        train, uncued, signal.id(), Place.of(path, magnetM(signal))))
+            .orElseGet(() -> AuditText.CUE_MISSING_AT_NIGHT.with(train, uncued)));
   }
 
   /** One for each application of the brake, those that a paper tells by the same place once. */
@@ -112,13 +119,13 @@ public final class CueAudit {
     }
     Run run = new Run(plan.trace());
     List<Point> out = new ArrayList<>();
-    Set<Map<String, String>> said = new LinkedHashSet<>();
+    Set<Uncued> said = new LinkedHashSet<>();
     for (Approach approach : plan.approaches()) {
       for (Application application : approach.applications()) {
         double at = application.brakingPointM();
         double from = Math.max(standBefore(at), run.placeAt(run.timeAt(at) - withinS));
         Point point = new Point(approach.target().name(), from, at, application.brakingSpeedMps());
-        if (said.add(values(point))) {
+        if (said.add(uncued(point))) {
           out.add(point);
         }
       }
@@ -154,13 +161,12 @@ public final class CueAudit {
   }
 
   /** The stretch as a paper would print it: no end of it lies outside. */
-  private Map<String, String> values(Point point) {
-    Map<String, String> values = new HashMap<>();
-    values.put("target", point.target());
-    values.put("time", grid.time(withinS).seconds() + " s");
-    values.put("place", path.text(path.printedAtOrBefore(point.atM())));
+  private Uncued uncued(Point point) {
     double from = path.printedAtOrAfter(point.fromM());
-    values.put("from", path.text(from <= point.atM() ? from : point.fromM()));
-    return values;
+    return new Uncued(
+        point.target(),
+        grid.time(withinS).seconds(),
+        Place.of(path, from <= point.atM() ? from : point.fromM()),
+        Place.of(path, path.printedAtOrBefore(point.atM())));
   }
 }

@@ -3,19 +3,20 @@ package gradepost.drive.check;
 import gradepost.plan.Plan;
 import gradepost.plan.SignalBraking;
 import gradepost.plan.Trace;
+import gradepost.route.LineHoles.InUnits;
 import gradepost.route.Path;
 import gradepost.route.RailGap;
 import gradepost.route.Stretch;
 import gradepost.route.audit.AuditText;
+import gradepost.route.audit.AuditText.Train;
 import gradepost.stock.Vehicle;
 import gradepost.task.Call;
 import gradepost.task.Ceiling;
 import gradepost.task.Stops;
-import gradepost.units.Rounding;
+import gradepost.text.Mistake;
+import gradepost.units.Length;
 import gradepost.units.UnitStyle;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -28,9 +29,16 @@ public final class GapAudit {
   private final Path path;
   private final UnitStyle units;
   private final double lowMps;
+  private final Train train;
 
-  public GapAudit(Plan plan) {
+  /**
+   * The gaps under a plan.
+   *
+   * @param train as the findings name it
+   */
+  public GapAudit(Plan plan, Train train) {
     this.plan = plan;
+    this.train = train;
     this.path = plan.assignment().path();
     this.units = path.units();
     this.lowMps = plan.assignment().policy().practice().line().overGap().metresPerSecond();
@@ -38,8 +46,8 @@ public final class GapAudit {
 
   /** Told of each gap that is too long, with what is to be said of it. */
   public interface Listener {
-    /** A gap that is too long, what is to be said of it, and what stands in that. */
-    void found(RailGap gap, AuditText text, Map<String, String> values);
+    /** A gap that is too long, and what is to be said of it. */
+    void found(RailGap gap, Mistake what);
   }
 
   /** Tells of each gap that is too long, in the order of the route. */
@@ -60,18 +68,20 @@ public final class GapAudit {
     double from = dead.fromM();
     double to = dead.toM();
     double bridgedM = collectors.lastM() - collectors.firstM();
-    Map<String, String> values = new HashMap<>();
-    values.put("gap", gap.name());
-    values.put("length", units.length(to - from, Rounding.UP));
-    Optional<AuditText> stands = standing(from, to, collectors, values);
+    Optional<Mistake> stands = standing(gap, dead, collectors);
     double least = slowestMps(from + collectors.firstM(), to + collectors.lastM());
     if (stands.isPresent()) {
-      listener.found(gap, stands.get(), values);
+      listener.found(gap, stands.get());
     } else if (to - from > bridgedM && least < lowMps) {
-      values.put("bridged", units.length(bridgedM, Rounding.DOWN));
-      values.put("least", units.speed(lowMps, Rounding.NEAREST));
-      values.put("planned", units.speed(least, Rounding.NEAREST));
-      listener.found(gap, AuditText.GAP_LONG_SLOWLY, values);
+      listener.found(
+          gap,
+          AuditText.GAP_LONG_SLOWLY.with(
+              train,
+              gap.name(),
+              InUnits.metres(units, to - from),
+              InUnits.metres(units, bridgedM),
+              InUnits.metresPerSecond(units, lowMps),
+              InUnits.metresPerSecond(units, least)));
     }
   }
 
@@ -109,18 +119,20 @@ public final class GapAudit {
   }
 
   /** Where the train stands with every collector in the gap: at a call, or before a stop signal. */
-  private Optional<AuditText> standing(
-      double fromM, double toM, Collectors collectors, Map<String, String> values) {
+  private Optional<Mistake> standing(RailGap gap, Stretch dead, Collectors collectors) {
+    double fromM = dead.fromM();
+    double toM = dead.toM();
+    InUnits<Length> length = InUnits.metres(units, toM - fromM);
     for (Call call : plan.assignment().calls()) {
       if (collectors.within(fromM, toM, Stops.markM(plan.assignment(), call))) {
-        values.put("station", call.station().name());
-        return Optional.of(AuditText.GAP_LONG_AT_STATION);
+        String station = call.station().name();
+        return Optional.of(AuditText.GAP_LONG_AT_STATION.with(train, gap.name(), length, station));
       }
     }
     for (SignalBraking signal : plan.signals()) {
       if (collectors.within(fromM, toM, signal.standM())) {
-        values.put("signal", signal.signal().id());
-        return Optional.of(AuditText.GAP_LONG_BEFORE_SIGNAL);
+        String id = signal.signal().id();
+        return Optional.of(AuditText.GAP_LONG_BEFORE_SIGNAL.with(train, gap.name(), length, id));
       }
     }
     return Optional.empty();

@@ -30,8 +30,8 @@ public final class Names {
                     .formatted(
                         what,
                         shown,
-                        why,
-                        PrintedText.ALLOWED,
+                        why.inWords(),
+                        PrintedText.allowed(),
                         PrintedText.meant(given).orElse(maybe)));
   }
 

@@ -1,50 +1,34 @@
 package gradepost.route.audit;
 
-import java.util.Map;
+import gradepost.text.Mistake;
 
 /**
  * Something that a competent person should look at.
  *
- * @param text the rule that found it, and in which way
+ * @param mistake what was found, what would be right with its unit, and what may have been meant;
+ *     what was found is unique among the findings of a rule, since it is by these words that a
+ *     finding is accepted
  * @param element the very record that it concerns, as the reader made it
  * @param key the key of that record; empty text where the whole record is meant
- * @param values what stands in the holes of its sentences, each as it is to be read
  */
-public record AuditFinding(AuditText text, Object element, String key, Map<String, String> values) {
+public record AuditFinding(Mistake mistake, Object element, String key) {
 
   /**
-   * Copies the values.
+   * With sentences of a rule.
    *
-   * @throws IllegalArgumentException when a hole has no value, or a value has no hole
+   * @throws IllegalArgumentException when they are of another catalogue
    */
   public AuditFinding {
-    values = Map.copyOf(values);
-    if (!text.holes().equals(values.keySet())) {
-      throw new IllegalArgumentException(
-          "%s wants %s and is given %s".formatted(text.key(), text.holes(), values.keySet()));
-    }
+    AuditRule.of(mistake);
+  }
+
+  /** What was found, as a sentence without its full stop. */
+  public String what() {
+    return mistake.what();
   }
 
   /** The rule that found it. */
   public AuditRule rule() {
-    return text.rule();
-  }
-
-  /**
-   * What was found, as a sentence without its full stop; unique among the findings of a rule, since
-   * it is by these words that a finding is accepted.
-   */
-  public String what() {
-    return text.what(values);
-  }
-
-  /** What would be right, with its unit. */
-  public String bound() {
-    return text.bound(values);
-  }
-
-  /** What may have been meant; empty text where nothing comes near. */
-  public String maybe() {
-    return text.maybe(values);
+    return AuditRule.of(mistake);
   }
 }

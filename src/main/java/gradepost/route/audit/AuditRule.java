@@ -1,7 +1,7 @@
 package gradepost.route.audit;
 
+import gradepost.text.Mistake;
 import java.util.Locale;
-import java.util.Map;
 
 /**
  * The rules. None of them stops a file from being used: a finding is either put right in the data
@@ -78,9 +78,19 @@ public enum AuditRule {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
+  /**
+   * The rule under whose code the sentences of a finding stand.
+   *
+   * @throws IllegalArgumentException when they are of another catalogue
+   */
+  public static AuditRule of(Mistake finding) {
+    String code = finding.key().split("\\.", 2)[0];
+    return valueOf(code.toUpperCase(Locale.ROOT).replace('-', '_'));
+  }
+
   /** What is right, in a sentence. */
   public String summary() {
-    return AuditText.CATALOGUE.text(code() + ".summary", Map.of());
+    return AuditText.summary(this);
   }
 
   /** A note tells what the data do not hold, or how they count; anything else is a warning. */

@@ -5,15 +5,16 @@ import gradepost.route.CurveSpeed;
 import gradepost.route.Platform;
 import gradepost.route.RunningLine;
 import gradepost.route.Station;
+import gradepost.route.audit.AuditText.Given;
+import gradepost.route.audit.AuditText.PlatformOf;
 import gradepost.route.place.Direction;
+import gradepost.text.Mistake;
 import gradepost.units.Length;
 import gradepost.units.Speed;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
+import java.util.Optional;
 
 /** Curves: their cant, and what they need of it at their permissible speeds. */
 final class CantAudit {
@@ -47,39 +48,40 @@ final class CantAudit {
   }
 
   private void cant(Curve curve) {
-    double cant = mm(curve.cant());
-    Map<String, String> values = new HashMap<>();
-    values.put("from", ground.text(curve.extent().from()));
-    values.put("to", ground.text(curve.extent().to()));
-    values.put("cant", whole(cant));
-    boolean atPlatform = cant > mm(limits.cantAtPlatform()) + SAME_MM && platformOn(curve, values);
-    double most = mm(atPlatform ? limits.cantAtPlatform() : limits.cant());
-    if (cant > most + SAME_MM) {
-      values.put("limit", whole(most));
-      AuditText text = atPlatform ? AuditText.CANT_HIGH_AT_PLATFORM : AuditText.CANT_HIGH;
-      out.add(new AuditFinding(text, curve, "cant", values));
+    Optional<PlatformOf> platform =
+        beyond(curve.cant(), limits.cantAtPlatform()) ? platformOn(curve) : Optional.empty();
+    if (platform.isPresent()) {
+      found(
+          AuditText.CANT_HIGH_AT_PLATFORM.with(
+              ground.at(curve), platform.get(), limits.cantAtPlatform()),
+          curve,
+          "cant");
+    } else if (beyond(curve.cant(), limits.cant())) {
+      found(AuditText.CANT_HIGH.with(ground.at(curve), limits.cant()), curve, "cant");
     }
   }
 
-  private static String whole(double mm) {
-    return String.format(Locale.ROOT, "%.0f", mm);
+  private static boolean beyond(Length length, Length limit) {
+    return mm(length) > mm(limit) + SAME_MM;
   }
 
-  /** Whether a platform lies on the curve; the first is named. */
-  private boolean platformOn(Curve curve, Map<String, String> names) {
+  private void found(Mistake what, Curve curve, String key) {
+    out.add(new AuditFinding(what, curve, key));
+  }
+
+  /** The first platform that lies on the curve, if one does. */
+  private Optional<PlatformOf> platformOn(Curve curve) {
     for (Station station : ground.route().stations()) {
       for (Platform platform : station.platforms()) {
         boolean overlaps =
             ground.from(platform.extent()) < ground.to(curve.extent())
                 && ground.to(platform.extent()) > ground.from(curve.extent());
         if (overlaps) {
-          names.put("platform", platform.number());
-          names.put("station", station.name());
-          return true;
+          return Optional.of(new PlatformOf(station, platform));
         }
       }
     }
-    return false;
+    return Optional.empty();
   }
 
   /** The permissible speeds of all lines and directions that stand on a curve. */
@@ -106,46 +108,35 @@ final class CantAudit {
               curve.radius(), curve.cant(), limits.deficiency(), ground.route().railCentres());
       double unit = ground.route().units().speedUnitMps();
       Speed fives = new Speed(Math.floor(permits.metresPerSecond() / unit / 5 + 1e-6) * 5 * unit);
-      out.add(
-          new AuditFinding(
-              AuditText.CURVE_SPEED,
-              curve,
-              "",
-              Map.of(
-                  "speed", ground.speed(fastest.highest()),
-                  "restriction", fastest.cause().name(),
-                  "deficiency", whole(needs),
-                  "from", ground.text(curve.extent().from()),
-                  "to", ground.text(curve.extent().to()),
-                  "radius", radius(curve),
-                  "cant", whole(mm(curve.cant())),
-                  "limit", whole(mm(limits.deficiency())),
-                  "permits", ground.speed(fives))));
+      found(
+          AuditText.CURVE_SPEED.with(
+              given(fastest, fastest.highest()),
+              ofMm(needs),
+              ground.at(curve),
+              limits.deficiency(),
+              ground.speed(fives)),
+          curve,
+          "");
     }
   }
 
   private void excess(Curve curve, Ground.Piece slowest) {
     double over = mm(curve.cant()) - equilibriumMm(curve, slowest.lowest());
     if (over > mm(limits.excess()) + SAME_MM) {
-      out.add(
-          new AuditFinding(
-              AuditText.CANT_EXCESS,
-              curve,
-              "cant",
-              Map.of(
-                  "speed", ground.speed(slowest.lowest()),
-                  "restriction", slowest.cause().name(),
-                  "excess", whole(over),
-                  "from", ground.text(curve.extent().from()),
-                  "to", ground.text(curve.extent().to()),
-                  "radius", radius(curve),
-                  "cant", whole(mm(curve.cant())),
-                  "limit", whole(mm(limits.excess())))));
+      found(
+          AuditText.CANT_EXCESS.with(
+              given(slowest, slowest.lowest()), ofMm(over), ground.at(curve), limits.excess()),
+          curve,
+          "cant");
     }
   }
 
-  private static String radius(Curve curve) {
-    return String.valueOf(Math.round(curve.radius().metres()));
+  private Given given(Ground.Piece piece, Speed speed) {
+    return new Given(ground.speed(speed), piece.cause());
+  }
+
+  private static Length ofMm(double mm) {
+    return new Length(mm / 1000);
   }
 
   private double equilibriumMm(Curve curve, Speed speed) {

@@ -1,14 +1,19 @@
 package gradepost.route.audit;
 
+import gradepost.route.Curve;
+import gradepost.route.LineHoles.Between;
+import gradepost.route.LineHoles.InUnits;
+import gradepost.route.LineHoles.Place;
 import gradepost.route.Path;
 import gradepost.route.PermanentRestriction;
 import gradepost.route.Route;
 import gradepost.route.RunningLine;
+import gradepost.route.audit.AuditText.CurveAt;
 import gradepost.route.place.Applies;
 import gradepost.route.place.Direction;
 import gradepost.route.place.Extent;
 import gradepost.route.place.Location;
-import gradepost.units.Rounding;
+import gradepost.units.Length;
 import gradepost.units.Speed;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -77,20 +82,28 @@ final class Ground {
   }
 
   /** A mileage as printed; with its section where the route has the mileage twice. */
-  String text(double metres) {
-    return forward.text(metres);
+  Place place(double metres) {
+    return Place.of(forward, metres);
   }
 
-  String text(Location location) {
-    return route.text(location);
+  Place place(Location location) {
+    return Place.of(route, location);
   }
 
-  String speed(Speed speed) {
-    return route.units().speed(speed.metresPerSecond(), Rounding.NEAREST);
+  Between between(Extent extent) {
+    return new Between(place(extent.from()), place(extent.to()));
   }
 
-  String length(double metres) {
-    return route.units().length(metres, Rounding.NEAREST);
+  CurveAt at(Curve curve) {
+    return new CurveAt(curve, between(curve.extent()));
+  }
+
+  InUnits<Speed> speed(Speed speed) {
+    return new InUnits<>(route.units(), speed);
+  }
+
+  InUnits<Length> length(double metres) {
+    return InUnits.metres(route.units(), metres);
   }
 
   String name(Direction direction) {

@@ -5,11 +5,10 @@ import gradepost.route.Curve;
 import gradepost.route.Landmark;
 import gradepost.route.place.Direction;
 import gradepost.route.place.Hand;
+import gradepost.text.Mistake;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 
 /** Landmarks that say of a check rail what the curve does not. */
@@ -60,10 +59,10 @@ final class LandmarkAudit {
     Hand side = end.curve().checkRail() == CheckRail.HIGH_RAIL ? low.opposite() : low;
     if (end.curve().checkRail() != CheckRail.BOTH && landmark.side() != side) {
       found(
-          AuditText.CHECK_RAIL_LANDMARK_SIDE,
+          AuditText.CHECK_RAIL_LANDMARK_SIDE.with(
+              landmark.name(), ground.place(landmark.location()), landmark.side(), side),
           landmark,
-          "side",
-          Map.of("side", word(landmark.side()), "rail", word(side)));
+          "side");
     }
     boolean begins = name.contains("begin");
     if (!begins && !name.contains("end")) {
@@ -72,23 +71,19 @@ final class LandmarkAudit {
     for (Direction direction : Direction.values()) {
       if (landmark.applies().directions().contains(direction) && end.begins(direction) != begins) {
         found(
-            begins ? AuditText.CHECK_RAIL_LANDMARK_BEGINS : AuditText.CHECK_RAIL_LANDMARK_ENDS,
+            (begins ? AuditText.CHECK_RAIL_LANDMARK_BEGINS : AuditText.CHECK_RAIL_LANDMARK_ENDS)
+                .with(
+                    landmark.name(),
+                    ground.place(landmark.location()),
+                    ground.name(direction),
+                    ground.name(direction.opposite())),
             landmark,
-            "",
-            Map.of(
-                "direction", ground.name(direction), "other", ground.name(direction.opposite())));
+            "");
       }
     }
   }
 
-  private static String word(Hand hand) {
-    return hand.name().toLowerCase(Locale.ROOT);
-  }
-
-  private void found(AuditText text, Landmark landmark, String key, Map<String, String> more) {
-    Map<String, String> values = new HashMap<>(more);
-    values.put("landmark", landmark.name());
-    values.put("place", ground.text(landmark.location()));
-    out.add(new AuditFinding(text, landmark, key, values));
+  private void found(Mistake what, Landmark landmark, String key) {
+    out.add(new AuditFinding(what, landmark, key));
   }
 }

@@ -1,6 +1,7 @@
 package gradepost.route.audit;
 
 import gradepost.route.Landmark;
+import gradepost.route.LineHoles.Place;
 import gradepost.route.PermanentRestriction;
 import gradepost.route.Platform;
 import gradepost.route.Route;
@@ -11,7 +12,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.regex.Pattern;
 
 /** Names that stand in more than one place, and places that have more than one name. */
@@ -97,16 +97,15 @@ final class NameAudit {
     if (nearest.off(at) > (itself ? SAME_M : nearest.nearM())) {
       out.add(
           new AuditFinding(
-              AuditText.NAME_PLACE_FAR,
+              AuditText.NAME_PLACE_FAR.with(
+                  landmark.name(),
+                  ground.place(landmark.location()),
+                  nearest.noun(),
+                  name,
+                  ground.place(nearest.fromM()),
+                  ground.length(itself ? SAME_M : nearest.nearM())),
               landmark,
-              "at",
-              Map.of(
-                  "landmark", landmark.name(),
-                  "place", ground.text(landmark.location()),
-                  "kind", nearest.noun(),
-                  "name", name,
-                  "there", ground.text(nearest.fromM()),
-                  "distance", ground.length(itself ? SAME_M : nearest.nearM()))));
+              "at"));
     }
   }
 
@@ -131,13 +130,12 @@ final class NameAudit {
         if (first.name().equals(second.name()) && apart > ONE_PLACE_M && toOneTrain) {
           out.add(
               new AuditFinding(
-                  AuditText.NAME_PLACE_AGAIN,
+                  AuditText.NAME_PLACE_AGAIN.with(
+                      second.name(),
+                      ground.place(second.location()),
+                      ground.place(first.location())),
                   second,
-                  "at",
-                  Map.of(
-                      "landmark", second.name(),
-                      "place", ground.text(second.location()),
-                      "there", ground.text(first.location()))));
+                  "at"));
         }
       }
     }
@@ -152,7 +150,7 @@ final class NameAudit {
                 && Math.abs(ground.from(a.extent()) - ground.from(b.extent())) < ONE_PLACE_M
                 && Math.abs(ground.to(a.extent()) - ground.to(b.extent())) < ONE_PLACE_M;
         if (same) {
-          twoNames(a, "name", a.name(), b.name(), ground.text(a.extent().from()));
+          twoNames(a, "name", a.name(), b.name(), ground.place(a.extent().from()));
         }
       }
     }
@@ -163,14 +161,14 @@ final class NameAudit {
                 && a.direction() == b.direction()
                 && Math.abs(ground.at(a.location()) - ground.at(b.location())) < ONE_PLACE_M;
         if (same) {
-          twoNames(a, "id", a.id(), b.id(), ground.text(a.location()));
+          twoNames(a, "id", a.id(), b.id(), ground.place(a.location()));
         }
       }
     }
     for (PermanentRestriction a : route.restrictions()) {
       for (PermanentRestriction b : before(route.restrictions(), a)) {
         if (a.extent().equals(b.extent()) && a.applies().equals(b.applies())) {
-          twoNames(a, "name", a.name(), b.name(), ground.text(a.extent().from()));
+          twoNames(a, "name", a.name(), b.name(), ground.place(a.extent().from()));
         }
       }
     }
@@ -179,7 +177,7 @@ final class NameAudit {
         if (a.platforms().stream()
             .anyMatch(p -> b.platforms().stream().anyMatch(q -> samePlatform(p, q)))) {
           twoNames(
-              a, "name", a.name(), b.name(), ground.text(a.platforms().get(0).extent().from()));
+              a, "name", a.name(), b.name(), ground.place(a.platforms().get(0).extent().from()));
         }
       }
     }
@@ -217,23 +215,17 @@ final class NameAudit {
         if (!a.name().equals(b.name()) && squeezed(a.name()).equals(squeezed(b.name()))) {
           out.add(
               new AuditFinding(
-                  AuditText.TWO_NAMES_SPELT,
-                  a.element(),
-                  a.key(),
-                  Map.of("name", a.name(), "other", b.name())));
+                  AuditText.TWO_NAMES_SPELT.with(a.name(), b.name()), a.element(), a.key()));
         }
       }
     }
   }
 
-  private void twoNames(Object element, String key, String name, String other, String place) {
+  private void twoNames(Object element, String key, String name, String other, Place place) {
     if (!name.equals(other)) {
       out.add(
           new AuditFinding(
-              AuditText.TWO_NAMES_AT_ONE_PLACE,
-              element,
-              key,
-              Map.of("name", name, "other", other, "place", place)));
+              AuditText.TWO_NAMES_AT_ONE_PLACE.with(name, other, place), element, key));
     }
   }
 

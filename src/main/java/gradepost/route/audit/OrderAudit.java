@@ -1,12 +1,13 @@
 package gradepost.route.audit;
 
+import gradepost.route.LineHoles.Place;
 import gradepost.route.Route;
 import gradepost.route.Signal;
+import gradepost.route.audit.AuditText.Entry;
 import gradepost.route.place.Direction;
+import gradepost.text.Mistake;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 
@@ -36,15 +37,15 @@ final class OrderAudit {
         "station",
         route.stations(),
         s -> ground.from(s.platforms().get(0).extent()),
-        s -> " " + s.name(),
+        s -> s.name(),
         "platforms");
-    list("junction", route.junctions(), j -> ground.from(j.extent()), j -> " " + j.name(), "from");
-    list("landmark", route.landmarks(), m -> ground.at(m.location()), m -> " " + m.name(), "at");
-    list("structure", route.structures(), s -> ground.from(s.extent()), s -> " " + s.name(), "");
+    list("junction", route.junctions(), j -> ground.from(j.extent()), j -> j.name(), "from");
+    list("landmark", route.landmarks(), m -> ground.at(m.location()), m -> m.name(), "at");
+    list("structure", route.structures(), s -> ground.from(s.extent()), s -> s.name(), "");
     for (Direction direction : Direction.values()) {
       List<Signal> signals =
           route.signals().stream().filter(s -> s.direction() == direction).toList();
-      list("signal", signals, s -> ground.at(s.location()), s -> " " + s.id(), "at");
+      list("signal", signals, s -> ground.at(s.location()), s -> s.id(), "at");
     }
   }
 
@@ -64,13 +65,13 @@ final class OrderAudit {
     }
     for (int i = 0; i < kept.length; i++) {
       if (!kept[i]) {
-        out.add(stray(entries.get(i), key, noun + name.apply(entries.get(i)), forward, kept, i));
+        Entry entry = new Entry(noun, name.apply(entries.get(i)));
+        out.add(new AuditFinding(stray(entry, forward, kept, i), entries.get(i), key));
       }
     }
   }
 
-  private AuditFinding stray(
-      Object element, String key, String entry, double[] at, boolean[] kept, int index) {
+  private Mistake stray(Entry entry, double[] at, boolean[] kept, int index) {
     int before = index - 1;
     while (before >= 0 && !kept[before]) {
       before--;
@@ -79,20 +80,14 @@ final class OrderAudit {
     while (after < kept.length && !kept[after]) {
       after++;
     }
-    Map<String, String> values = new HashMap<>();
-    values.put("entry", entry);
-    values.put("place", ground.text(at[index]));
-    if (before >= 0) {
-      values.put("last", ground.text(at[before]));
+    Place place = ground.place(at[index]);
+    if (before < 0) {
+      return AuditText.OUT_OF_ORDER_BEFORE.with(entry, place, ground.place(at[after]));
     }
-    if (after < kept.length) {
-      values.put("next", ground.text(at[after]));
-    }
-    AuditText text =
-        before < 0
-            ? AuditText.OUT_OF_ORDER_BEFORE
-            : after == kept.length ? AuditText.OUT_OF_ORDER_AFTER : AuditText.OUT_OF_ORDER_BETWEEN;
-    return new AuditFinding(text, element, key, values);
+    Place last = ground.place(at[before]);
+    return after == kept.length
+        ? AuditText.OUT_OF_ORDER_AFTER.with(entry, place, last)
+        : AuditText.OUT_OF_ORDER_BETWEEN.with(entry, place, last, ground.place(at[after]));
   }
 
   private static int count(boolean[] marks) {

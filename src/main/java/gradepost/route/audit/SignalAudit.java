@@ -3,7 +3,6 @@ package gradepost.route.audit;
 import gradepost.route.Signal;
 import gradepost.route.place.Location;
 import java.util.List;
-import java.util.Map;
 
 /** Signals and their AWS. */
 final class SignalAudit {
@@ -28,13 +27,10 @@ final class SignalAudit {
       if (!exists) {
         out.add(
             new AuditFinding(
-                AuditText.OFF_LINE_SIGNAL,
+                AuditText.OFF_LINE_SIGNAL.with(
+                    signal.id(), ground.place(signal.location()), signal.line()),
                 signal,
-                "line",
-                Map.of(
-                    "signal", signal.id(),
-                    "place", ground.text(signal.location()),
-                    "line", signal.line())));
+                "line"));
       }
       signal.aws().ifPresentOrElse(aws -> placed(signal, aws), () -> missing(signal));
     }
@@ -49,13 +45,10 @@ final class SignalAudit {
     if (shows && fitted) {
       out.add(
           new AuditFinding(
-              AuditText.AWS_MISSING,
+              AuditText.AWS_MISSING.with(
+                  signal.id(), ground.place(signal.location()), signal.line()),
               signal,
-              "",
-              Map.of(
-                  "signal", signal.id(),
-                  "place", ground.text(signal.location()),
-                  "line", signal.line())));
+              ""));
     }
   }
 
@@ -64,14 +57,14 @@ final class SignalAudit {
     if (before < LEAST_AWS_M || before > MOST_AWS_M) {
       out.add(
           new AuditFinding(
-              before < 0 ? AuditText.AWS_PLACE_BEYOND : AuditText.AWS_PLACE_BEFORE,
+              (before < 0 ? AuditText.AWS_PLACE_BEYOND : AuditText.AWS_PLACE_BEFORE)
+                  .with(
+                      signal.id(),
+                      ground.length(Math.abs(before)),
+                      ground.length(LEAST_AWS_M),
+                      ground.length(MOST_AWS_M)),
               signal,
-              "aws",
-              Map.of(
-                  "signal", signal.id(),
-                  "distance", ground.length(Math.abs(before)),
-                  "least", ground.length(LEAST_AWS_M),
-                  "most", ground.length(MOST_AWS_M))));
+              "aws"));
     }
   }
 }

@@ -3,14 +3,13 @@ package gradepost.route.audit;
 import gradepost.route.BigDrop;
 import gradepost.route.Board;
 import gradepost.route.BoardKind;
+import gradepost.route.LineHoles.Place;
 import gradepost.route.PermanentRestriction;
 import gradepost.route.RunningLine;
 import gradepost.route.place.Direction;
-import gradepost.units.UnitStyle;
+import gradepost.text.Mistakes.Five;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Set;
 
 /** Permissible speeds and the boards that announce them. */
@@ -53,17 +52,14 @@ final class SpeedAudit {
       if (joined && big && !warned(after.cause(), direction, seam)) {
         drops.add(
             new AuditFinding(
-                AuditText.BIG_DROP,
+                AuditText.BIG_DROP.with(
+                    ground.name(direction),
+                    ground.speed(before.speed()),
+                    ground.speed(after.speed()),
+                    ground.place(seam),
+                    after.cause().name()),
                 after.cause(),
-                "boards",
-                Map.of(
-                    "direction", ground.name(direction),
-                    "from", ground.speed(before.speed()),
-                    "to", ground.speed(after.speed()),
-                    "place", ground.text(seam),
-                    "restriction", after.cause().name(),
-                    "mph", BigDrop.far(UnitStyle.MILES),
-                    "km-h", BigDrop.far(UnitStyle.METRIC))));
+                "boards"));
       }
     }
   }
@@ -101,17 +97,19 @@ final class SpeedAudit {
   }
 
   private void misplaced(
-      AuditText text, PermanentRestriction restriction, Board board, double rightM) {
+      Five<BoardKind, String, String, Place, Place> text,
+      PermanentRestriction restriction,
+      Board board,
+      double rightM) {
     out.add(
         new AuditFinding(
-            text,
+            text.with(
+                board.kind(),
+                restriction.name(),
+                ground.name(board.direction()),
+                ground.place(board.location()),
+                ground.place(rightM)),
             board,
-            "at",
-            Map.of(
-                "board", board.kind().name().toLowerCase(Locale.ROOT),
-                "restriction", restriction.name(),
-                "direction", ground.name(board.direction()),
-                "place", ground.text(board.location()),
-                "right", ground.text(rightM))));
+            "at"));
   }
 }

@@ -3,10 +3,10 @@ package gradepost.route.audit;
 import gradepost.route.Platform;
 import gradepost.route.Station;
 import gradepost.route.StopMark;
+import gradepost.route.audit.AuditText.MarkAt;
+import gradepost.route.audit.AuditText.PlatformOf;
 import gradepost.route.place.Location;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 
 /** Platforms, stop marks and buffer stops. */
 final class StationAudit {
@@ -23,71 +23,67 @@ final class StationAudit {
   void run() {
     for (Station station : ground.route().stations()) {
       for (Platform platform : station.platforms()) {
-        lines(station, platform);
-        platform.stopMarks().forEach(mark -> mark(station, platform, mark));
-        platform.bufferStops().ifPresent(buffers -> buffers(station, platform, buffers));
+        PlatformOf at = new PlatformOf(station, platform);
+        lines(at);
+        platform.stopMarks().forEach(mark -> mark(at, mark));
+        platform.bufferStops().ifPresent(buffers -> buffers(at, buffers));
       }
     }
   }
 
-  private static Map<String, String> names(Station station, Platform platform) {
-    Map<String, String> values = new HashMap<>();
-    values.put("platform", platform.number());
-    values.put("station", station.name());
-    return values;
+  private MarkAt at(PlatformOf platform, StopMark mark) {
+    return new MarkAt(platform, mark, ground.name(mark.direction()), ground.place(mark.location()));
   }
 
-  private Map<String, String> names(Station station, Platform platform, StopMark mark) {
-    Map<String, String> values = names(station, platform);
-    values.put("cars", String.valueOf(mark.cars()));
-    values.put("direction", ground.name(mark.direction()));
-    values.put("place", ground.text(mark.location()));
-    return values;
-  }
-
-  private void lines(Station station, Platform platform) {
+  private void lines(PlatformOf of) {
+    Platform platform = of.platform();
     double from = ground.from(platform.extent());
     double to = ground.to(platform.extent());
     boolean served =
         ground.lines(platform.applies()).stream().anyMatch(l -> ground.exists(l, from, to));
     if (!served) {
-      out.add(
-          new AuditFinding(
-              AuditText.OFF_LINE_PLATFORM, platform, "lines", names(station, platform)));
+      out.add(new AuditFinding(AuditText.OFF_LINE_PLATFORM.with(of), platform, "lines"));
     }
   }
 
-  private void mark(Station station, Platform platform, StopMark mark) {
+  private void mark(PlatformOf of, StopMark mark) {
     double at = ground.at(mark.location());
-    double from = ground.from(platform.extent());
-    double to = ground.to(platform.extent());
+    double from = ground.from(of.platform().extent());
+    double to = ground.to(of.platform().extent());
     if (at < from - SLACK_M || at > to + SLACK_M) {
-      Map<String, String> values = names(station, platform, mark);
-      values.put("off", ground.length(Math.max(from - at, at - to)));
-      values.put("from", ground.text(platform.extent().from()));
-      values.put("to", ground.text(platform.extent().to()));
-      out.add(new AuditFinding(AuditText.MARK_OFF_PLATFORM, mark, "at", values));
+      out.add(
+          new AuditFinding(
+              AuditText.MARK_OFF_PLATFORM.with(
+                  at(of, mark),
+                  ground.length(Math.max(from - at, at - to)),
+                  ground.between(of.platform().extent())),
+              mark,
+              "at"));
     }
   }
 
   /** The platform road ends at one end of the platform; which, the marks tell. */
-  private void buffers(Station station, Platform platform, Location buffers) {
+  private void buffers(PlatformOf of, Location buffers) {
+    Platform platform = of.platform();
     double at = ground.at(buffers);
     double from = ground.from(platform.extent());
     double to = ground.to(platform.extent());
     if (at > from + SLACK_M && at < to - SLACK_M) {
-      Map<String, String> values = names(station, platform);
-      values.put("buffers", ground.text(buffers));
       out.add(
-          new AuditFinding(AuditText.MARK_PAST_BUFFERS_WITHIN, platform, "buffer-stops", values));
+          new AuditFinding(
+              AuditText.MARK_PAST_BUFFERS_WITHIN.with(of, ground.place(buffers)),
+              platform,
+              "buffer-stops"));
     }
     double middle = (from + to) / 2;
     for (StopMark mark : platform.stopMarks()) {
       double markAt = ground.at(mark.location());
       if (at > middle ? markAt > at : markAt < at) {
-        Map<String, String> values = names(station, platform, mark);
-        values.put("buffers", ground.text(buffers));
-        out.add(new AuditFinding(AuditText.MARK_PAST_BUFFERS_MARK, mark, "at", values));
+        out.add(
+            new AuditFinding(
+                AuditText.MARK_PAST_BUFFERS_MARK.with(at(of, mark), ground.place(buffers)),
+                mark,
+                "at"));
       }
     }
   }

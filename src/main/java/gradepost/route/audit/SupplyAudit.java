@@ -4,7 +4,6 @@ import gradepost.route.Observation;
 import gradepost.route.Route;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.regex.Pattern;
 
 /** What a route does not hold, and whether anyone says that there is nothing to hold. */
@@ -32,10 +31,9 @@ final class SupplyAudit {
       if (!DATE.matcher(observation.statement()).find()) {
         out.add(
             new AuditFinding(
-                AuditText.OBSERVATION_UNDATED,
+                AuditText.OBSERVATION_UNDATED.with(observation.subject()),
                 observation,
-                "statement",
-                Map.of("subject", observation.subject())));
+                "statement"));
       }
     }
   }
@@ -46,7 +44,7 @@ final class SupplyAudit {
             .map(o -> o.subject().toLowerCase(Locale.ROOT))
             .anyMatch(subject -> subject.contains(word));
     if (entries.isEmpty() && !observed) {
-      out.add(new AuditFinding(AuditText.NOT_SUPPLIED, route, key, Map.of("entries", nouns)));
+      out.add(new AuditFinding(AuditText.NOT_SUPPLIED.with(nouns), route, key));
     }
   }
 }

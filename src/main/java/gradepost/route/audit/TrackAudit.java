@@ -3,13 +3,13 @@ package gradepost.route.audit;
 import gradepost.route.CheckRail;
 import gradepost.route.Curve;
 import gradepost.route.GradientPiece;
+import gradepost.route.LineHoles.InUnits;
+import gradepost.route.LineHoles.Place;
 import gradepost.route.SpotHeight;
 import gradepost.route.place.Section;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 
 /** Sections, gradients and curves. */
 final class TrackAudit {
@@ -50,15 +50,14 @@ final class TrackAudit {
       if (jump > 0.01 && jump < NEARLY_MEETS_M) {
         out.add(
             new AuditFinding(
-                AuditText.MILEAGE_JUMP,
+                AuditText.MILEAGE_JUMP.with(
+                    before.name(),
+                    Place.of(ground.route().units(), before.to()),
+                    after.name(),
+                    Place.of(ground.route().units(), after.from()),
+                    ground.length(jump)),
                 after,
-                "from",
-                Map.of(
-                    "before", before.name(),
-                    "end", ground.route().units().mileage(before.to()),
-                    "after", after.name(),
-                    "begin", ground.route().units().mileage(after.from()),
-                    "jump", ground.length(jump))));
+                "from"));
       }
     }
   }
@@ -69,13 +68,11 @@ final class TrackAudit {
       if (slope > STEEPEST_PERMILLE + 1e-6) {
         out.add(
             new AuditFinding(
-                AuditText.GRADIENT_STEEP,
+                AuditText.GRADIENT_STEEP.with(
+                    new InUnits<>(ground.route().units(), piece.gradient()),
+                    ground.between(piece.extent())),
                 piece,
-                "gradient",
-                Map.of(
-                    "gradient", ground.route().units().gradient(piece.gradient()),
-                    "from", ground.text(piece.extent().from()),
-                    "to", ground.text(piece.extent().to()))));
+                "gradient"));
       }
     }
   }
@@ -94,21 +91,16 @@ final class TrackAudit {
       if (Math.abs(surveyed - summed) > allowed) {
         out.add(
             new AuditFinding(
-                AuditText.GRADIENT_CLOSURE,
+                AuditText.GRADIENT_CLOSURE.with(
+                    ground.place(low.location()),
+                    ground.place(high.location()),
+                    summed,
+                    surveyed,
+                    allowed),
                 high,
-                "height",
-                Map.of(
-                    "from", ground.text(low.location()),
-                    "to", ground.text(high.location()),
-                    "summed", metres(summed),
-                    "surveyed", metres(surveyed),
-                    "allowed", metres(allowed).substring(1))));
+                "height"));
       }
     }
-  }
-
-  private static String metres(double m) {
-    return String.format(Locale.ROOT, "%+.1f m", m);
   }
 
   private double rise(double fromM, double toM) {
@@ -122,30 +114,17 @@ final class TrackAudit {
   }
 
   private void curve(Curve curve) {
-    String from = ground.text(curve.extent().from());
-    String to = ground.text(curve.extent().to());
     if (curve.radius().metres() <= CHECKED_RADIUS_M && curve.checkRail() == CheckRail.NONE) {
       out.add(
-          new AuditFinding(
-              AuditText.CHECK_RAIL_MISSING,
-              curve,
-              "radius",
-              Map.of(
-                  "from", from,
-                  "to", to,
-                  "radius", String.valueOf(Math.round(curve.radius().metres())))));
+          new AuditFinding(AuditText.CHECK_RAIL_MISSING.with(ground.at(curve)), curve, "radius"));
     }
     if (curve.checkRail() == CheckRail.HIGH_RAIL) {
       out.add(
           new AuditFinding(
-              AuditText.CHECK_RAIL_SIDE,
+              AuditText.CHECK_RAIL_SIDE.with(
+                  ground.between(curve.extent()), curve.hand().opposite()),
               curve,
-              "check-rail",
-              Map.of("from", from, "to", to, "side", side(curve))));
+              "check-rail"));
     }
-  }
-
-  private static String side(Curve curve) {
-    return curve.hand().opposite().name().toLowerCase(Locale.ROOT);
   }
 }

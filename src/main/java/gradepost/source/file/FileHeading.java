@@ -32,10 +32,7 @@ public final class FileHeading {
     return content.match(
         held ->
             YamlText.compose(
-                in.file(),
-                held.bytes(),
-                "gradepost: " + String.join(", ", FileKind.words()),
-                in::add),
+                in.file(), held.bytes(), () -> FileMistakes.KINDS.of(FileKind.words()), in::add),
         unreadable -> {
           in.error(new SourcePosition(in.file(), 1, 1), FileMistakes.UNREADABLE.with(unreadable));
           return Optional.empty();

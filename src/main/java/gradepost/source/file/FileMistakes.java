@@ -7,6 +7,7 @@ import gradepost.text.Mistakes;
 import gradepost.text.Mistakes.One;
 import gradepost.text.Mistakes.Three;
 import gradepost.text.Mistakes.Two;
+import gradepost.text.Phrase;
 import gradepost.yaml.Holes;
 import java.util.Collection;
 import java.util.Optional;
@@ -26,6 +27,7 @@ public final class FileMistakes {
           new Hole<>("found", FileKind::word),
           new Hole<>("wanted", FileKind::word));
   public static final One<Node> NO_GROUP = MISTAKES.declare("no-group", Holes.node("found"));
+  static final Phrase<Collection<String>> KINDS = MISTAKES.phrase("kinds", Hole.list("kinds"));
   public static final One<Collection<String>> NO_KIND =
       MISTAKES.declare("no-kind", Hole.list("kinds"));
   public static final Three<Node, Collection<String>, Optional<String>> UNKNOWN_KIND =

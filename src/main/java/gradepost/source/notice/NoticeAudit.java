@@ -2,14 +2,14 @@ package gradepost.source.notice;
 
 import gradepost.pack.TemporaryRestriction;
 import gradepost.route.Board;
+import gradepost.route.LineHoles.InUnits;
+import gradepost.route.LineHoles.Place;
 import gradepost.route.Path;
 import gradepost.route.PermanentRestriction;
 import gradepost.route.Route;
 import gradepost.route.place.Direction;
 import gradepost.route.place.Extent;
 import gradepost.route.place.Location;
-import gradepost.source.route.LineHoles.InUnits;
-import gradepost.source.route.LineHoles.Place;
 import gradepost.source.route.RouteKeys;
 import gradepost.source.route.SpeedTables;
 import gradepost.text.Mistake;
@@ -178,6 +178,6 @@ public final class NoticeAudit {
   }
 
   private void warn(SourcePosition spot, Mistake mistake) {
-    in.add(Problem.of(spot, Severity.WARNING, mistake));
+    in.add(new Problem(spot, Severity.WARNING, mistake));
   }
 }

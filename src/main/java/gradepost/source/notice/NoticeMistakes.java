@@ -1,8 +1,8 @@
 package gradepost.source.notice;
 
-import gradepost.source.route.LineHoles;
-import gradepost.source.route.LineHoles.InUnits;
-import gradepost.source.route.LineHoles.Place;
+import gradepost.route.LineHoles;
+import gradepost.route.LineHoles.InUnits;
+import gradepost.route.LineHoles.Place;
 import gradepost.text.Hole;
 import gradepost.text.Mistake;
 import gradepost.text.Mistakes;
@@ -11,7 +11,9 @@ import gradepost.text.Mistakes.Four;
 import gradepost.text.Mistakes.One;
 import gradepost.text.Mistakes.Three;
 import gradepost.text.Mistakes.Two;
+import gradepost.text.Phrase;
 import gradepost.units.Length;
+import gradepost.units.PrintedText;
 import gradepost.units.Speed;
 import gradepost.yaml.Holes;
 import java.util.Collection;
@@ -20,6 +22,7 @@ import java.util.Optional;
 /** What can be wrong with notices. Its sentences stand in {@code mistakes.properties}. */
 final class NoticeMistakes {
   private static final Mistakes MISTAKES = Mistakes.beside(NoticeMistakes.class);
+  private static final int NAMED = 5;
 
   static final Two<String, Optional<String>> UNKNOWN_FEATURE =
       MISTAKES.declare("unknown-feature", Holes.quoted("feature"), Hole.perhaps("near"));
@@ -86,13 +89,26 @@ final class NoticeMistakes {
           Hole.list("routes"),
           Hole.word("line"),
           Hole.word("route"));
-  static final Three<String, String, Optional<String>> PASSED_OVER =
+  private static final Phrase<Collection<String>> SOME_AND_MORE =
+      MISTAKES.phrase(
+          "some-and-more",
+          Hole.list("first")
+              .<Collection<String>>of(names -> names.stream().limit(NAMED).toList())
+              .and(Hole.count("more").of(names -> names.size() - NAMED)));
+  static final Three<Collection<String>, Collection<String>, Optional<String>> PASSED_OVER =
       MISTAKES.declare(
-          "passed-over", Hole.word("strays"), Hole.word("routes"), Hole.perhaps("near"));
-  static final Two<Collection<String>, Integer> SOME_AND_MORE =
-      MISTAKES.declare("some-and-more", Hole.list("first"), Hole.count("more"));
+          "passed-over",
+          some("strays").of(strays -> strays.stream().map(PrintedText::shown).toList()),
+          some("routes"),
+          Hole.perhaps("near"));
   static final Mistake NOBODY_LOOKED = MISTAKES.declare("nobody-looked");
   static final Mistake NONE_BESIDE_NOTICES = MISTAKES.declare("none-beside-notices");
+
+  /** A hole for some names, of which only the first few are told. */
+  private static Hole<Collection<String>> some(String name) {
+    return new Hole<>(
+        name, names -> names.size() > NAMED ? SOME_AND_MORE.of(names) : String.join(", ", names));
+  }
 
   private NoticeMistakes() {}
 }

@@ -2,10 +2,10 @@ package gradepost.source.notice;
 
 import gradepost.pack.TemporaryRestriction;
 import gradepost.pack.TemporaryRestriction.Status;
+import gradepost.route.LineHoles.Place;
 import gradepost.route.Path;
 import gradepost.route.Stretch;
 import gradepost.route.place.Applies;
-import gradepost.source.route.LineHoles.Place;
 import gradepost.source.route.RouteKeys;
 import gradepost.text.Mistake;
 import gradepost.yaml.Problem;
@@ -98,7 +98,7 @@ final class NoticeOverlaps {
   }
 
   private void note(Placed at, Mistake mistake) {
-    in.add(Problem.of(in.spot(at.notice(), RouteKeys.FROM), Severity.NOTE, mistake));
+    in.add(new Problem(in.spot(at.notice(), RouteKeys.FROM), Severity.NOTE, mistake));
   }
 
   private static boolean sameTrains(TemporaryRestriction first, TemporaryRestriction second) {

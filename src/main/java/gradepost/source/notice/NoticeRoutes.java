@@ -3,9 +3,7 @@ package gradepost.source.notice;
 import gradepost.route.Route;
 import gradepost.source.route.RouteFrame;
 import gradepost.source.route.SpeedTables;
-import gradepost.text.Mistake;
 import gradepost.units.Nearest;
-import gradepost.yaml.Nodes;
 import gradepost.yaml.Problem;
 import gradepost.yaml.Problems;
 import gradepost.yaml.Reader;
@@ -26,8 +24,6 @@ import org.yaml.snakeyaml.nodes.ScalarNode;
  * does not is passed over by every pack, so that a slip in a name would lose it without a word.
  */
 public final class NoticeRoutes {
-  private static final int NAMED = 5;
-
   /** A problem for each notice whose route is not among these. */
   public static Problems check(List<Node> all, String name, Collection<Route> routes) {
     Reader in = new Reader(name, RouteFrame.UNKNOWN);
@@ -66,18 +62,7 @@ public final class NoticeRoutes {
   private static Problem stray(SourcePosition spot, Set<String> strays, List<String> names) {
     Optional<String> near =
         strays.stream().flatMap(s -> names.stream().filter(n -> sameBeginning(s, n))).findFirst();
-    Mistake mistake =
-        NoticeMistakes.PASSED_OVER.with(
-            some(strays.stream().map(Nodes::shown).toList()), some(names), near);
-    return Problem.of(spot, Severity.NOTE, mistake);
-  }
-
-  private static String some(List<String> names) {
-    List<String> first = names.stream().limit(NAMED).toList();
-    int more = names.size() - NAMED;
-    return more > 0
-        ? NoticeMistakes.SOME_AND_MORE.with(first, more).what()
-        : String.join(", ", first);
+    return new Problem(spot, Severity.NOTE, NoticeMistakes.PASSED_OVER.with(strays, names, near));
   }
 
   /** "Thrumble Valley" where the route is called "Thrumble Valley line", or the other way. */

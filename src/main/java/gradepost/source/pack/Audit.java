@@ -3,9 +3,11 @@ package gradepost.source.pack;
 import gradepost.route.Accepted;
 import gradepost.route.Route;
 import gradepost.route.audit.AuditFinding;
+import gradepost.route.audit.AuditRule;
 import gradepost.route.audit.AuditText;
 import gradepost.route.audit.CantLimits;
 import gradepost.route.audit.RouteAudit;
+import gradepost.text.Mistake;
 import gradepost.yaml.Problem;
 import gradepost.yaml.Problems;
 import gradepost.yaml.Reader;
@@ -15,7 +17,6 @@ import gradepost.yaml.UnitsUsed;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -37,27 +38,21 @@ public final class Audit {
   }
 
   static Problem problem(AuditFinding finding, SourcePosition spot) {
+    return problem(finding.mistake(), spot);
+  }
+
+  private static Problem problem(Mistake finding, SourcePosition spot) {
+    AuditRule rule = AuditRule.of(finding);
     return new Problem(
-        spot,
-        finding.rule().isNote() ? Severity.NOTE : Severity.WARNING,
-        finding.what(),
-        finding.bound(),
-        finding.maybe(),
-        finding.rule().code());
+        spot, rule.isNote() ? Severity.NOTE : Severity.WARNING, finding, rule.code());
   }
 
   private static Problem problem(UnitsUsed.Mixed mixed) {
-    AuditText text = AuditText.UNITS_MIXED;
-    Map<String, String> values =
-        Map.of(
-            "key", mixed.key(), "odd", mixed.odd(), "usual", mixed.usual(), "place", mixed.place());
-    return new Problem(
-        mixed.spot(),
-        Severity.WARNING,
-        text.what(values),
-        text.bound(values),
-        text.maybe(values),
-        text.rule().code());
+    SourcePosition usual = mixed.usualSpot();
+    return problem(
+        AuditText.UNITS_MIXED.with(
+            mixed.key(), mixed.odd(), mixed.usual(), usual.line(), usual.column()),
+        mixed.spot());
   }
 
   /** What nobody accepts, and a warning for every acceptance of what is not found. */
@@ -84,15 +79,8 @@ public final class Audit {
   private static Problem unfound(Accepted accepted, List<Problem> open, SourcePosition spot) {
     List<String> words =
         open.stream().filter(p -> p.rule().equals(accepted.rule())).map(Problem::what).toList();
-    AuditText text = AuditText.ACCEPTED_UNFOUND;
-    Map<String, String> values = Map.of("rule", accepted.rule());
-    return new Problem(
-        spot,
-        Severity.WARNING,
-        text.what(values),
-        text.bound(values),
-        words.size() == 1 ? words.get(0) : "",
-        text.rule().code());
+    Optional<String> meant = words.size() == 1 ? Optional.of(words.get(0)) : Optional.empty();
+    return problem(AuditText.ACCEPTED_UNFOUND.with(accepted.rule(), meant), spot);
   }
 
   private Audit() {}

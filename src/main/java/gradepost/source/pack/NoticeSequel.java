@@ -82,6 +82,6 @@ final class NoticeSequel {
                 ? PackMistakes.WITHDRAWS_ANOTHER_OF_MANY.with(
                     reference, some, standing.size() - NAMED)
                 : PackMistakes.WITHDRAWS_ANOTHER.with(reference, some);
-    in.add(Problem.of(in.spot(notice, SpeedTables.REFERENCE), Severity.WARNING, mistake));
+    in.add(new Problem(in.spot(notice, SpeedTables.REFERENCE), Severity.WARNING, mistake));
   }
 }

@@ -98,7 +98,7 @@ public record PackFile(
           .ifPresent(
               changed ->
                   out.add(
-                      Problem.of(
+                      new Problem(
                           origins.spot(notice, SpeedTables.CHANGED_FROM.name()),
                           Severity.ERROR,
                           PackMistakes.CHANGES_AFTER_THE_START.with(

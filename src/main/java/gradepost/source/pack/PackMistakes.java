@@ -1,7 +1,8 @@
 package gradepost.source.pack;
 
-import gradepost.source.route.LineHoles;
-import gradepost.source.route.LineHoles.Place;
+import gradepost.route.LineHoles;
+import gradepost.route.LineHoles.Place;
+import gradepost.text.Allowed;
 import gradepost.text.Hole;
 import gradepost.text.Mistake;
 import gradepost.text.Mistakes;
@@ -10,9 +11,10 @@ import gradepost.text.Mistakes.One;
 import gradepost.text.Mistakes.Three;
 import gradepost.text.Mistakes.Two;
 import gradepost.units.MomentStyle;
+import gradepost.units.PrintedText;
+import gradepost.units.PrintedText.Obstacle;
 import gradepost.yaml.Holes;
 import gradepost.yaml.SourcePosition;
-import gradepost.yaml.ValueType;
 import java.time.LocalDateTime;
 import java.util.Collection;
 import java.util.Optional;
@@ -55,7 +57,7 @@ final class PackMistakes {
       MISTAKES.declare("line-not-signalled", Hole.word("direction"), Hole.word("line"));
   static final Two<String, String> JUNCTION_FOR_OTHERS =
       MISTAKES.declare("junction-for-others", Hole.word("junction"), Hole.word("direction"));
-  static final One<ValueType<?>> NO_DWELL = MISTAKES.declare("no-dwell", Holes.kind("allowed"));
+  static final One<Allowed> NO_DWELL = MISTAKES.declare("no-dwell", Hole.allowed("allowed"));
   static final Three<String, String, String> PLATFORM_NOT_REACHED =
       MISTAKES.declare(
           "platform-not-reached",
@@ -99,8 +101,10 @@ final class PackMistakes {
           Hole.word("notice"),
           new Hole<>("changed", MomentStyle.MOMENT::format),
           new Hole<>("from", MomentStyle.MOMENT::format));
-  static final Two<String, String> NAME_NOT_PRINTABLE =
-      MISTAKES.declare("name-not-printable", Hole.word("why"), Hole.word("allowed"));
+  static final One<Obstacle> NAME_NOT_PRINTABLE =
+      MISTAKES.declare(
+          "name-not-printable",
+          PrintedText.obstacleIn("why").and(new Hole<>("printable", why -> PrintedText.allowed())));
   static final Mistake NO_RULES_FOR_SIGN_OFF = MISTAKES.declare("no-rules-for-sign-off");
   static final Three<String, String, SourcePosition> REFERENCE_TWICE =
       MISTAKES.declare(

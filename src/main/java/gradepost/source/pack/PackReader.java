@@ -126,7 +126,7 @@ public final class PackReader {
             why ->
                 in.error(
                     new SourcePosition(in.file(), 1, 1),
-                    PackMistakes.NAME_NOT_PRINTABLE.with(why, PrintedText.ALLOWED)));
+                    PackMistakes.NAME_NOT_PRINTABLE.with(why)));
     Optional<Values> opened =
         FileHeading.load(content, in)
             .filter(root -> FileHeading.isKind(root, FileKind.PACK, in))
@@ -269,7 +269,7 @@ public final class PackReader {
                   fromFiles.and(
                       new Problems(
                           List.of(
-                              Problem.of(
+                              new Problem(
                                   spot,
                                   Severity.ERROR,
                                   PackMistakes.REFERENCE_TWICE.with(

@@ -116,16 +116,14 @@ final class RecordedRide {
     String name = RideReader.plain(heading.text().replaceAll("\\(.*\\)", ""));
     Matcher m = UNIT.matcher(heading.text());
     if (!m.matches()) {
-      in.error(
-          heading.spot(), RideMistakes.NO_UNIT.with(heading.text(), kind.allowed(), name, example));
+      in.error(heading.spot(), RideMistakes.NO_UNIT.with(heading.text(), kind, name, example));
       return 1;
     }
     Optional<Parsed.Ok<Q>> one = kind.parse("1 " + m.group(1).strip()).ok();
     if (one.isPresent()) {
       return kind.si(one.get().value());
     }
-    in.error(
-        heading.spot(), RideMistakes.UNKNOWN_UNIT.with(m.group(1), kind.allowed(), name, example));
+    in.error(heading.spot(), RideMistakes.UNKNOWN_UNIT.with(m.group(1), kind, name, example));
     return 1;
   }
 

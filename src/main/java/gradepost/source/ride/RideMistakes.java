@@ -1,7 +1,8 @@
 package gradepost.source.ride;
 
-import gradepost.source.route.LineHoles;
-import gradepost.source.route.LineHoles.Place;
+import gradepost.route.LineHoles;
+import gradepost.route.LineHoles.Place;
+import gradepost.text.Allowed;
 import gradepost.text.Hole;
 import gradepost.text.Mistake;
 import gradepost.text.Mistakes;
@@ -28,18 +29,18 @@ final class RideMistakes {
   static final Mistake DISTANCE_GOES_BACK = MISTAKES.declare("distance-goes-back");
   static final Mistake PAST_THE_END = MISTAKES.declare("past-the-end");
   static final Mistake TOO_FAST = MISTAKES.declare("too-fast");
-  static final Four<String, String, String, String> NO_UNIT =
+  static final Four<String, Allowed, String, String> NO_UNIT =
       MISTAKES.declare(
           "no-unit",
           Holes.quoted("heading"),
-          Hole.word("units"),
+          Hole.allowed("units"),
           Hole.word("column"),
           Hole.word("example"));
-  static final Four<String, String, String, String> UNKNOWN_UNIT =
+  static final Four<String, Allowed, String, String> UNKNOWN_UNIT =
       MISTAKES.declare(
           "unknown-unit",
           Holes.quoted("unit"),
-          Hole.word("units"),
+          Hole.allowed("units"),
           Hole.word("column"),
           Hole.word("example"));
   static final One<String> EMPTY_NUMBER = MISTAKES.declare("empty-number", Hole.word("column"));
@@ -75,13 +76,6 @@ final class RideMistakes {
       MISTAKES.declare("needs-no-brake", Hole.word("column"), Hole.count("approach"));
   static final Two<String, Integer> IS_NO_STOP =
       MISTAKES.declare("is-no-stop", Hole.word("column"), Hole.count("approach"));
-  static final Four<String, String, String, String> NO_QUANTITY =
-      MISTAKES.declare(
-          "no-quantity",
-          Hole.word("column"),
-          Hole.word("fault"),
-          Hole.word("allowed"),
-          Hole.word("near"));
   static final Five<String, String, Integer, Place, Place> NOT_ON_THE_APPROACH =
       MISTAKES.declare(
           "not-on-the-approach",

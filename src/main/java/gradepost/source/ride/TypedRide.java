@@ -4,10 +4,10 @@ import gradepost.plan.Approach;
 import gradepost.plan.Plan;
 import gradepost.ride.Ride;
 import gradepost.ride.Ride.Observed;
+import gradepost.route.LineHoles.Place;
 import gradepost.route.Path;
 import gradepost.route.place.Location;
 import gradepost.source.ride.RideReader.Cell;
-import gradepost.source.route.LineHoles.Place;
 import gradepost.units.Mileage;
 import gradepost.units.QuantityKind;
 import gradepost.yaml.Reader;
@@ -139,9 +139,7 @@ final class TypedRide {
         .match(
             ok -> Optional.of(ok.value()),
             bad -> {
-              in.error(
-                  cell.spot(),
-                  RideMistakes.NO_QUANTITY.with(name, bad.what(), bad.allowed(), bad.maybe()));
+              in.error(cell.spot(), bad.told(name, kind));
               return Optional.empty();
             });
   }

@@ -1,6 +1,8 @@
 package gradepost.source.route;
 
 import gradepost.pack.DailyHours;
+import gradepost.text.Allowed;
+import gradepost.text.Mistakes.Four;
 import gradepost.units.Parsed;
 import gradepost.units.Parsed.Bad;
 import gradepost.units.Parsed.Ok;
@@ -9,6 +11,7 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
+import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -37,7 +40,7 @@ public final class Moment {
     public Parsed<LocalDate> parse(String text) {
       return day(text)
           .<Parsed<LocalDate>>map(Ok::new)
-          .orElseGet(() -> OwnText.bad(RouteMistakes.NO_DATE.with(text, this, turned(text))));
+          .orElseGet(() -> bad(RouteMistakes.NO_DATE, text, turned(text)));
     }
   }
 
@@ -60,11 +63,13 @@ public final class Moment {
         return new Ok<>(moment.get());
       }
       if (day(text).isPresent()) {
-        return OwnText.bad(RouteMistakes.NO_HOUR.with(text, this, text));
+        return new Bad<>(
+            (key, allowed, meant) -> RouteMistakes.NO_HOUR.with(key, text, allowed, text),
+            Optional.empty());
       }
       String spaced = text.replaceFirst("[Tt]", " ").replaceFirst(":\\d\\d(\\.0+)?$", "");
       Optional<String> meant = moment(spaced).isPresent() ? Optional.of(spaced) : turned(text);
-      return OwnText.bad(RouteMistakes.NO_DATE_AND_HOUR.with(text, this, meant));
+      return bad(RouteMistakes.NO_DATE_AND_HOUR, text, meant);
     }
   }
 
@@ -88,10 +93,13 @@ public final class Moment {
         return new Ok<>(Optional.empty());
       }
       Parsed<LocalDateTime> moment = new DayAndHour().parse(text);
-      String maybe = text.toLowerCase(Locale.ROOT).contains("further") ? FURTHER_NOTICE : "";
+      boolean further = text.toLowerCase(Locale.ROOT).contains("further");
       return moment.match(
           ok -> new Ok<>(Optional.of(ok.value())),
-          bad -> new Bad<>(bad.what(), allowed(), bad.maybe().isEmpty() ? maybe : bad.maybe()));
+          bad ->
+              further && bad.meant().isEmpty()
+                  ? new Bad<>(bad.fault(), List.of(FURTHER_NOTICE))
+                  : new Bad<>(bad.fault(), bad.meant()));
     }
   }
 
@@ -121,9 +129,15 @@ public final class Moment {
       }
       String respelt = text.replaceFirst("\\s*[-–]\\s*", " to ");
       boolean near = !respelt.equals(text) && parse(respelt).isOk();
-      return OwnText.bad(
-          RouteMistakes.NO_HOURS.with(text, this, Optional.of(respelt).filter(t -> near)));
+      return bad(RouteMistakes.NO_HOURS, text, Optional.of(respelt).filter(t -> near));
     }
+  }
+
+  private static <T> Parsed<T> bad(
+      Four<String, String, Allowed, Collection<String>> mistake,
+      String text,
+      Optional<String> meant) {
+    return new Bad<>((key, allowed, near) -> mistake.with(key, text, allowed, near), meant);
   }
 
   private static Optional<LocalDateTime> moment(String text) {

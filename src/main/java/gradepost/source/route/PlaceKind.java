@@ -1,8 +1,10 @@
 package gradepost.source.route;
 
+import gradepost.route.LineHoles.Between;
+import gradepost.route.LineHoles.Place;
 import gradepost.route.place.Location;
 import gradepost.route.place.Section;
-import gradepost.source.route.LineHoles.Place;
+import gradepost.source.route.RouteMistakes.Range;
 import gradepost.units.Mileage;
 import gradepost.units.Nearest;
 import gradepost.units.QuantityKind;
@@ -83,8 +85,7 @@ public record PlaceKind() implements OwnKind<Location> {
     if (!section.get().holds(place.at())) {
       in.error(
           Reader.valueOf(node, AT.name()).orElse(node),
-          RouteMistakes.OFF_THE_SECTION.with(
-              place(place.at(), in), section.get().name(), range(section.get(), in)));
+          RouteMistakes.OFF_THE_SECTION.with(place(place.at(), in), range(section.get(), in)));
       return Optional.empty();
     }
     return Optional.of(new Location(section.get().name(), place.at()));
@@ -109,21 +110,16 @@ public record PlaceKind() implements OwnKind<Location> {
             .allMatch(p -> Math.abs(RouteFrame.of(in).metresAt(p) - first) < SAME_PLACE_M);
     if (!onePlace) {
       String one = holding.get(0).name();
-      String all =
-          holding.stream()
-              .map(Section::name)
-              .reduce((some, more) -> RouteMistakes.ON_ONE_MORE.with(some, more).what())
-              .orElse(one);
+      List<String> all = holding.stream().map(Section::name).toList();
       in.error(node, RouteMistakes.ON_SEVERAL_SECTIONS.with(label, place(mileage, in), all, one));
       return Optional.empty();
     }
     return Optional.of(places.get(0));
   }
 
-  private static String range(Section section, Reader in) {
-    return RouteMistakes.RANGE_OF_SECTION
-        .with(section.name(), place(section.from(), in), place(section.to(), in))
-        .what();
+  private static Range range(Section section, Reader in) {
+    return new Range(
+        section.name(), new Between(place(section.from(), in), place(section.to(), in)));
   }
 
   private static Place place(Mileage mileage, Reader in) {

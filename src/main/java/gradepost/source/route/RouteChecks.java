@@ -2,6 +2,7 @@ package gradepost.source.route;
 
 import gradepost.route.Curve;
 import gradepost.route.GradientPiece;
+import gradepost.route.LineHoles.Place;
 import gradepost.route.PermanentRestriction;
 import gradepost.route.Platform;
 import gradepost.route.RunningLine;
@@ -9,7 +10,6 @@ import gradepost.route.Signal;
 import gradepost.route.Station;
 import gradepost.route.Stretch;
 import gradepost.route.place.Direction;
-import gradepost.source.route.LineHoles.Place;
 import gradepost.yaml.Common;
 import gradepost.yaml.SourcePosition;
 import gradepost.yaml.Values;

@@ -1,5 +1,6 @@
 package gradepost.source.route;
 
+import gradepost.route.LineHoles.Place;
 import gradepost.route.Path;
 import gradepost.route.Route;
 import gradepost.route.RunningLine;
@@ -8,7 +9,6 @@ import gradepost.route.place.Direction;
 import gradepost.route.place.Extent;
 import gradepost.route.place.Location;
 import gradepost.route.place.Section;
-import gradepost.source.route.LineHoles.Place;
 import gradepost.units.Parsed.Convention;
 import gradepost.units.UnitStyle;
 import gradepost.yaml.Reader;

@@ -1,5 +1,6 @@
 package gradepost.source.stock;
 
+import gradepost.route.audit.AuditRule;
 import gradepost.route.audit.AuditText;
 import gradepost.source.stock.StockTable.Brakes;
 import gradepost.stock.BrakePercentage;
@@ -85,14 +86,8 @@ final class BrakeForms {
                         new Problem(
                             v.spot(PERCENTAGE),
                             Severity.NOTE,
-                            AuditText.PERCENTAGE_CUT.what(
-                                Map.of(
-                                    "most",
-                                    String.format(
-                                        Locale.ROOT, "%.0f", BrakePercentage.MOST_IN_SERVICE))),
-                            "",
-                            "",
-                            AuditText.PERCENTAGE_CUT.rule().code())));
+                            AuditText.PERCENTAGE_CUT.with(BrakePercentage.MOST_IN_SERVICE),
+                            AuditRule.PERCENTAGE_CUT.code())));
   }
 
   private static Map<String, BrakePreset> presets() {

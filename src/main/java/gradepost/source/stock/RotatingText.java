@@ -44,6 +44,6 @@ public record RotatingText() implements OwnText<RotatingMass> {
   }
 
   private Parsed<RotatingMass> bad(Bad<?> bad) {
-    return new Bad<>(bad.what(), allowed(), bad.maybe());
+    return new Bad<>(bad.fault(), bad.meant());
   }
 }

@@ -28,8 +28,9 @@ public final class TableMistakes {
   public static final Three<Integer, Integer, Integer> TOO_MANY_CELLS =
       MISTAKES.declare(
           "too-many-cells", Hole.count("row"), Hole.count("cells"), Hole.count("columns"));
-  public static final Three<String, String, String> CELL_WRONG =
-      MISTAKES.declare("cell-wrong", Holes.quoted("cell"), Hole.word("column"), Hole.word("fault"));
+  public static final Three<String, String, Mistake> CELL_WRONG =
+      MISTAKES.declare(
+          "cell-wrong", Holes.quoted("cell"), Hole.word("column"), Hole.mistake("fault"));
   public static final Two<String, Collection<String>> UNKNOWN_STATION =
       MISTAKES.declare("unknown-station", Holes.quoted("station"), Hole.list("stations"));
   public static final Mistake NOT_WRITABLE = MISTAKES.declare("not-writable");

@@ -6,6 +6,7 @@ import gradepost.units.PrintedText;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.junit.jupiter.api.Test;
 
@@ -33,14 +34,15 @@ class PrintedTextTest {
 
   @Test
   void whatIsInTheWayIsNamed() {
-    assertThat(PrintedText.obstacle("Dvořák, Ελένη, Жанна, Nguyễn – 4½ \"m\"")).isEmpty();
-    assertThat(PrintedText.obstacle("a 日"))
-        .contains("has 日 (U+65E5) in it, which the papers cannot print");
-    assertThat(PrintedText.obstacle("a\u202eb"))
-        .contains("has the invisible character U+202E in it");
-    assertThat(PrintedText.obstacle("a\u001bb"))
-        .contains("has the invisible character U+001B in it");
-    assertThat(PrintedText.obstacle("a\nb")).contains("has a line break or a tab in it");
+    assertThat(obstacle("Dvořák, Ελένη, Жанна, Nguyễn – 4½ \"m\"")).isEmpty();
+    assertThat(obstacle("a 日")).contains("has 日 (U+65E5) in it, which the papers cannot print");
+    assertThat(obstacle("a\u202eb")).contains("has the invisible character U+202E in it");
+    assertThat(obstacle("a\u001bb")).contains("has the invisible character U+001B in it");
+    assertThat(obstacle("a\nb")).contains("has a line break or a tab in it");
+  }
+
+  private static Optional<String> obstacle(String text) {
+    return PrintedText.obstacle(text).map(PrintedText.Obstacle::inWords);
   }
 
   @Test

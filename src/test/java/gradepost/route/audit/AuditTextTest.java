@@ -3,74 +3,71 @@ package gradepost.route.audit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import com.tngtech.archunit.core.domain.JavaClasses;
-import com.tngtech.archunit.core.domain.JavaFieldAccess;
-import com.tngtech.archunit.core.importer.ImportOption;
-import com.tngtech.archunit.junit.AnalyzeClasses;
-import com.tngtech.archunit.junit.ArchTag;
-import com.tngtech.archunit.junit.ArchTest;
-import java.util.Arrays;
-import java.util.List;
-import java.util.Map;
+import gradepost.route.LineHoles.InUnits;
+import gradepost.route.Station;
+import gradepost.route.audit.AuditText.PlatformOf;
+import gradepost.route.audit.AuditText.Train;
+import gradepost.source.Frozen;
+import gradepost.text.Catalogue;
+import gradepost.text.Mistake;
+import gradepost.text.Mistakes;
+import gradepost.units.UnitStyle;
+import java.io.IOException;
+import java.io.StringReader;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
 /**
- * Property: every rule has its sentences in the catalogue, and every sentence there has its use.
+ * Property: every rule has its sentences in the catalogue, and every sentence there is of a rule.
  */
-@AnalyzeClasses(packages = "gradepost", importOptions = ImportOption.DoNotIncludeTests.class)
-@ArchTag("slow")
 class AuditTextTest {
 
   @Test
   void everyRuleHasASummaryAndAWayOfFinding() {
+    Set<String> found = new TreeSet<>();
+    AuditText.MISTAKES.declared().forEach(key -> found.add(key.replaceFirst("[.].*", "")));
+    Set<String> rules = new TreeSet<>();
     for (AuditRule rule : AuditRule.values()) {
       assertThat(rule.summary()).as(rule.code()).endsWith(".");
-      assertThat(AuditText.values()).as(rule.code()).anyMatch(t -> t.rule() == rule);
+      rules.add(rule.code());
     }
-    for (AuditText text : AuditText.values()) {
-      assertThat(AuditText.CATALOGUE.keys()).contains(text.key() + ".what");
-    }
+    assertThat(found).isEqualTo(rules);
   }
 
   @Test
-  void everySentenceOfTheCatalogueBelongsToARule() {
-    Set<String> known = new TreeSet<>();
-    for (AuditRule rule : AuditRule.values()) {
-      known.add(rule.code() + ".summary");
-    }
-    for (AuditText text : AuditText.values()) {
-      List.of(".what", ".bound", ".maybe").forEach(s -> known.add(text.key() + s));
-    }
-    assertThat(known).containsAll(AuditText.CATALOGUE.keys());
+  void aFindingIsOfTheRuleUnderWhichItsSentencesStand() {
+    Mistake none = AuditText.NOT_SUPPLIED.with("curves");
+    assertThat(none.what()).isEqualTo("no curves");
+    assertThat(new AuditFinding(none, "a record", "curves").rule())
+        .isEqualTo(AuditRule.NOT_SUPPLIED);
+    AuditFinding oneOfMany =
+        new AuditFinding(AuditText.TWO_NAMES_SPELT.with("Ash", "ash"), "a record", "name");
+    assertThat(oneOfMany.rule()).isEqualTo(AuditRule.TWO_NAMES);
   }
 
-  @ArchTest
-  static void everyWayOfFindingIsUsed(JavaClasses classes) {
-    Set<String> used =
-        classes.stream()
-            .filter(c -> !c.isEquivalentTo(AuditText.class))
-            .flatMap(c -> c.getFieldAccessesFromSelf().stream())
-            .filter(a -> a.getTargetOwner().isEquivalentTo(AuditText.class))
-            .map(JavaFieldAccess::getName)
-            .collect(Collectors.toSet());
-    assertThat(used).containsAll(Arrays.stream(AuditText.values()).map(Enum::name).toList());
+  /** A length is never negative, and a mark past the buffer stops is so far before them. */
+  @Test
+  void aMarkPastTheBufferStopsCanBeTold() {
+    Station station = Frozen.valley().route().stations().get(0);
+    Mistake told =
+        AuditText.NEAR_BUFFERS.with(
+            new Train("4-car", "Down"),
+            new PlatformOf(station, station.platforms().get(0)),
+            new InUnits<>(UnitStyle.METRIC, -2.0),
+            InUnits.metres(UnitStyle.METRIC, 5));
+    assertThat(told.what())
+        .startsWith("4-car, Down: ")
+        .endsWith(" is -2 m before the buffer stops");
+    assertThat(told.allowed()).isEqualTo("5 m at least, by the policy");
   }
 
   @Test
-  void aHoleWithoutAValueAndAValueWithoutAHoleAreRefused() {
-    Object element = "a record";
-    assertThat(
-            new AuditFinding(AuditText.NOT_SUPPLIED, element, "curves", Map.of("entries", "curves"))
-                .what())
-        .isEqualTo("no curves");
-    for (Map<String, String> wrong :
-        List.of(Map.<String, String>of(), Map.of("entries", "curves", "more", "1"))) {
-      assertThatThrownBy(() -> new AuditFinding(AuditText.NOT_SUPPLIED, element, "", wrong))
-          .isInstanceOf(IllegalArgumentException.class)
-          .hasMessageStartingWith("not-supplied wants [entries] and is given ");
-    }
+  void aSentenceOfAnotherCatalogueIsNoFinding() throws IOException {
+    Mistake other =
+        Mistakes.of(Catalogue.read(new StringReader("no-water.what = no water\n")))
+            .declare("no-water");
+    assertThatThrownBy(() -> new AuditFinding(other, "a record", ""))
+        .isInstanceOf(IllegalArgumentException.class);
   }
 }
