@@ -21,7 +21,7 @@ final class TypedValues {
     try {
       return LocalDate.parse(text);
     } catch (DateTimeParseException e) {
-      throw refused(text, "is no day; allowed: a day, such as 2026-11-30", e);
+      throw refused(text, "is not a day; allowed: a day, such as 2026-11-30", e);
     }
   }
 
@@ -30,7 +30,7 @@ final class TypedValues {
       return LocalDateTime.parse(text, MomentStyle.MOMENT);
     } catch (DateTimeParseException e) {
       throw refused(
-          text, "is no date and hour; allowed: a date and hour, such as '2026-11-30 04:00'", e);
+          text, "is not a date and hour; allowed: a date and hour, such as '2026-11-30 04:00'", e);
     }
   }
 

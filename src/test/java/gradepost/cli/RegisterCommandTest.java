@@ -66,7 +66,7 @@ class RegisterCommandTest {
     String signOff = "sign-off 0000/1 --person Elm --direction Out --assessor Rowe --lapses ";
     assertThat(refused(2, signOff + "25.11.2027"))
         .startsWith(
-            "Invalid value for option '--lapses': \"25.11.2027\" is no day; allowed: a day, such as"
+            "Invalid value for option '--lapses': \"25.11.2027\" is not a day; allowed: a day, such as"
                 + " 2026-11-30");
     assertThat(refused(2, "lapsing --days many"))
         .startsWith(
@@ -83,7 +83,7 @@ class RegisterCommandTest {
         .isEqualTo(2);
     assertThat(err.toString())
         .contains(
-            "Invalid value for option '--valid-from': \"2026-11-30\" is no date and hour; allowed:"
+            "Invalid value for option '--valid-from': \"2026-11-30\" is not a date and hour; allowed:"
                 + " a date and hour, such as '2026-11-30 04:00'");
   }
 

@@ -39,26 +39,26 @@ class NoticeProblemsTest {
             "date turned round",
             "imposed: 2026-11-10 04:00",
             "imposed: «10/11/2026 04:00",
-            "error: imposed \"10/11/2026 04:00\" is no date and hour; allowed: a date and hour, such as 2026-11-30 04:00"
+            "error: imposed \"10/11/2026 04:00\" is not a date and hour; allowed: a date and hour, such as 2026-11-30 04:00"
                 + "\n"
                 + "  Maybe 2026-11-10 04:00"),
         slip(
             "no such day",
             "imposed: 2026-11-10 04:00",
             "imposed: «2026-02-30 04:00",
-            "error: imposed \"2026-02-30 04:00\" is no date and hour; allowed: a date and hour, such as 2026-11-30 04:00"),
+            "error: imposed \"2026-02-30 04:00\" is not a date and hour; allowed: a date and hour, such as 2026-11-30 04:00"),
         slip(
             "further notice",
             "until: further notice",
             "until: «until further notice",
-            "error: until \"until further notice\" is no date and hour; allowed: a date and hour, such as 2026-11-30 04:00, or further notice"
+            "error: until \"until further notice\" is not a date and hour; allowed: a date and hour, such as 2026-11-30 04:00, or further notice"
                 + "\n"
                 + "  Maybe further notice"),
         slip(
             "hours",
             "hours: 22:00 to 05:30",
             "hours: «22:00-05:30",
-            "error: hours \"22:00-05:30\" is no stretch of hours; allowed: hours of the day, such as 22:00 to 05:30"
+            "error: hours \"22:00-05:30\" is not a range of hours; allowed: hours of the day, such as 22:00 to 05:30"
                 + "\n"
                 + "  Maybe 22:00 to 05:30"),
         slip(

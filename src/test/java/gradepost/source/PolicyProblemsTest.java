@@ -69,7 +69,7 @@ class PolicyProblemsTest {
             "first is none",
             "  first: 15 psi",
             "  first: «0 psi",
-            "error: first is no application; allowed: a pressure above 0"),
+            "error: first is not a brake application; allowed: a pressure above 0"),
         slip(
             "eases do not fall in pressure",
             "{above-target: 3 mph, to: 5 psi}",

@@ -40,8 +40,8 @@ class RideProblemsTest {
           approach,stop error\\n1,4 yd | 2:3: error: stop error "4 yd" does not say which way; allowed: at mark, or a length with short or past, such as 3 yd short\\n  Maybe 4 yd short or 4 yd past
           approach,braked at\\n1,12m 20ch | 2:3: error: braked at "12m 20ch" is not on approach 1; allowed: a mileage from 1m 60ch (Valley) to 3m 20ch
           approach,first pressure\\n13,15 psi | 2:4: error: first pressure is given for approach 13, which needs no brake; allowed: an empty cell
-          approach,stop error\\n5,at mark | 2:3: error: stop error is given for approach 5, which is no stop; allowed: an empty cell
-          approach,forbidden movements\\n1,few | 2:3: error: forbidden movements "few" is no count; allowed: none, or how many there were
+          approach,stop error\\n5,at mark | 2:3: error: stop error is given for approach 5, which is not a stop; allowed: an empty cell
+          approach,forbidden movements\\n1,few | 2:3: error: forbidden movements "few" is not a count; allowed: none, or how many there were
           approach,speed\\n1, | 1:1: error: nothing was filled in; allowed: one observation at least
           approach,speed | 1:1: error: the file has a line of headings only; allowed: a line of headings, then a line for each approach or sample
           approach,note\\n1,"never closed | 2:3: error: a quotation mark is not closed; allowed: a second one

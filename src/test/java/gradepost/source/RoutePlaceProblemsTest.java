@@ -59,12 +59,12 @@ class RoutePlaceProblemsTest {
             "kilometres on a route of miles",
             "from: 1m 10ch, to: 1m 40ch",
             "from: «1.800 km, to: 1m 40ch",
-            "error: from \"1.800 km\" mixes units: this route has units: miles; allowed: mileages as 3m 24ch and speeds in mph"),
+            "error: from \"1.800 km\" mixes units: this route is in miles; allowed: mileages as 3m 24ch and speeds in mph"),
         slip(
             "km/h on a route of miles",
             "    speed: 50 mph",
             "    speed: «80 km/h",
-            "error: speed \"80 km/h\" mixes units: this route has units: miles; allowed: mileages as 3m 24ch and speeds in mph"),
+            "error: speed \"80 km/h\" mixes units: this route is in miles; allowed: mileages as 3m 24ch and speeds in mph"),
         slip(
             "off the route",
             "from: 1m 10ch, to: 1m 40ch",

@@ -200,7 +200,7 @@ class ReissueTest {
       Answer answer = reissue(NOON, Optional.of(notice), dry);
       assertThat(answer.good()).isFalse();
       assertThat(answer.problems())
-          .anyMatch(p -> p.contains("\"Invented lime 000\" is no route here"));
+          .anyMatch(p -> p.contains("there is no route \"Invented lime 000\" here"));
       assertThat(answer.problems()).endsWith("error: nothing was issued");
       assertThat(answer.said()).isEmpty();
     }

@@ -29,7 +29,7 @@ class DiskFilesTest {
     Files.write(folder.resolve("large.yaml"), new byte[DiskFiles.LARGEST_BYTES + 1]);
     assertThat(why("none.yaml")).isEqualTo("there is no such file");
     assertThat(why("")).isEqualTo("it is a folder");
-    assertThat(why("a\0b")).isEqualTo("it is no name of a file");
+    assertThat(why("a\0b")).isEqualTo("it is not a valid file name");
     assertThat(why("large.yaml")).isEqualTo("it is larger than 16 MB");
   }
 

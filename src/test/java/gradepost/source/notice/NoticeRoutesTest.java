@@ -46,7 +46,7 @@ class NoticeRoutesTest {
   void aMisspeltRouteIsAnError() {
     assertThat(found(List.of(small, hill), ", route: Hill line", ", route: Smal line"))
         .isEqualTo(
-            "4:28: error: \"Smal line\" is no route here; allowed: Hill line, Small line\n"
+            "4:28: error: there is no route \"Smal line\" here; allowed: Hill line, Small line\n"
                 + "  Maybe Small line\n");
     assertThat(found(List.of(small), ", route: small line")).contains("  Maybe Small line\n");
   }
@@ -63,7 +63,7 @@ class NoticeRoutesTest {
   void aRunningLineIsNoRoute() {
     assertThat(found(List.of(small), ", route: down main"))
         .isEqualTo(
-            "3:28: error: \"down main\" is no route here, but a running line; allowed: Small line\n"
+            "3:28: error: \"down main\" is a running line, not a route; allowed: Small line\n"
                 + "  Maybe lines: down main, and route: Small line\n");
   }
 
@@ -115,7 +115,7 @@ class NoticeRoutesTest {
                 "speed,route\n20 mph,Small line\n20 mph,Smal line\n",
                 List.of(small)))
         .isEqualTo(
-            "3:8: error: \"Smal line\" is no route here; allowed: Small line\n  Maybe Small line\n");
+            "3:8: error: there is no route \"Smal line\" here; allowed: Small line\n  Maybe Small line\n");
   }
 
   /** It is told of where the notices are read for a route, once. */
