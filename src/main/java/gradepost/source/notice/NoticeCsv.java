@@ -3,6 +3,7 @@ package gradepost.source.notice;
 import gradepost.source.route.RouteKeys;
 import gradepost.source.route.SpeedTables;
 import gradepost.source.table.CsvText;
+import gradepost.source.table.TableMistakes;
 import gradepost.units.Nearest;
 import gradepost.yaml.Reader;
 import gradepost.yaml.SourcePosition;
@@ -97,7 +98,7 @@ public final class NoticeCsv {
             NoticeMistakes.UNKNOWN_COLUMN.with(
                 name, keys.values(), Nearest.to(name.toLowerCase(Locale.ROOT), keys.values())));
       } else if (headings.stream().anyMatch(h -> h.key().equals(key))) {
-        in.error(spot, NoticeMistakes.COLUMN_TWICE.with(key));
+        in.error(spot, TableMistakes.COLUMN_TWICE.with(key));
       }
       headings.add(new Heading(key, unit));
     }

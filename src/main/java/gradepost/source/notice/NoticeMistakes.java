@@ -67,7 +67,6 @@ final class NoticeMistakes {
   static final Three<String, Collection<String>, Optional<String>> UNKNOWN_COLUMN =
       MISTAKES.declare(
           "unknown-column", Holes.quoted("column"), Hole.list("known"), Hole.perhaps("near"));
-  static final One<String> COLUMN_TWICE = MISTAKES.declare("column-twice", Holes.quoted("column"));
   static final Four<String, String, Place, Place> OVERLAP =
       MISTAKES.declare(
           "overlap",

@@ -63,7 +63,6 @@ final class RideMistakes {
   static final Three<String, Collection<String>, Optional<String>> UNKNOWN_COLUMN =
       MISTAKES.declare(
           "unknown-column", Holes.quoted("column"), Hole.list("known"), Hole.perhaps("near"));
-  static final One<String> COLUMN_TWICE = MISTAKES.declare("column-twice", Holes.quoted("column"));
   static final Two<String, Collection<String>> COLUMN_MISSING =
       MISTAKES.declare("column-missing", Holes.quoted("column"), Hole.list("known"));
   static final Two<Integer, SourcePosition> APPROACH_TWICE =

@@ -7,6 +7,7 @@ import gradepost.source.file.SourceFiles;
 import gradepost.source.file.SourceFiles.Content;
 import gradepost.source.route.RouteFrame;
 import gradepost.source.table.CsvText;
+import gradepost.source.table.TableMistakes;
 import gradepost.units.Nearest;
 import gradepost.yaml.Reader;
 import gradepost.yaml.Reading;
@@ -124,7 +125,7 @@ public final class RideReader {
                 ? RideMistakes.NO_HEADING.with(known)
                 : RideMistakes.UNKNOWN_COLUMN.with(heading.text(), known, Nearest.to(name, known)));
       } else if (out.putIfAbsent(name, i) != null) {
-        in.error(heading.spot(), RideMistakes.COLUMN_TWICE.with(name));
+        in.error(heading.spot(), TableMistakes.COLUMN_TWICE.with(name));
       }
     }
     for (String name : needed) {

@@ -11,7 +11,7 @@ import java.util.Collection;
 import java.util.Optional;
 
 /**
- * What can be wrong with a table that is to go into a route. Its sentences stand in {@code
+ * What can be wrong with a table, above all with one that is to go into a route. Its sentences stand in {@code
  * mistakes.properties}.
  */
 public final class TableMistakes {
@@ -23,6 +23,8 @@ public final class TableMistakes {
   public static final Three<String, Collection<String>, Optional<String>> UNKNOWN_COLUMN =
       MISTAKES.declare(
           "unknown-column", Holes.quoted("column"), Hole.list("columns"), Hole.perhaps("near"));
+  public static final One<String> COLUMN_TWICE =
+      MISTAKES.declare("column-twice", Holes.quoted("column"));
   public static final Two<Collection<String>, Collection<String>> OTHER_COLUMNS =
       MISTAKES.declare("other-columns", Hole.list("found"), Hole.list("columns"));
   public static final Three<Integer, Integer, Integer> TOO_MANY_CELLS =
