@@ -133,7 +133,7 @@ public final class Brief {
       papers.addAll(made.papers());
       failures.addAll(made.failures());
     }
-    Answer found = Answer.of(trains.problems(pack));
+    Answer found = Answer.of(trains.warnings(pack));
     return failures.isEmpty()
         ? found.and(Answer.wrote(delivery.put(papers)))
         : found.and(Answer.refused(String.join("\n", failures)));

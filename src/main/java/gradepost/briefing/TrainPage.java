@@ -2,7 +2,12 @@ package gradepost.briefing;
 
 import java.util.List;
 
-/** The train: what it is made of, what its handles do, and what they may not. */
+/**
+ * The train: what it is made of, what its handles do, and what they may not.
+ *
+ * @param leaving the tests before leaving, and the signs that a brake has failed
+ * @param leavingRules what is to be said of both
+ */
 public record TrainPage(
     String description,
     List<Fact> facts,
@@ -10,12 +15,22 @@ public record TrainPage(
     StandsChart stands,
     List<Table> tables,
     List<PressureChart> technique,
-    List<String> rules) {
+    List<String> rules,
+    List<Table> leaving,
+    List<String> leavingRules) {
 
   public TrainPage {
     facts = List.copyOf(facts);
     tables = List.copyOf(tables);
     technique = List.copyOf(technique);
     rules = List.copyOf(rules);
+    leaving = List.copyOf(leaving);
+    leavingRules = List.copyOf(leavingRules);
+  }
+
+  /** The same with other tables of what is done before leaving. */
+  public TrainPage withLeaving(List<Table> other) {
+    return new TrainPage(
+        description, facts, formation, stands, tables, technique, rules, other, leavingRules);
   }
 }

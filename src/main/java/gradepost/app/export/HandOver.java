@@ -110,6 +110,8 @@ public final class HandOver {
     out.put("timePerNotchS", assignment.stock().traction().timePerNotch().seconds());
     out.put("notchingDown", assignment.stock().traction().notchingDown());
     out.put("brakeSystems", assignment.stock().brakes());
+    out.put("beforeLeaving", assignment.stock().care().beforeLeaving());
+    out.put("signsOfFailure", assignment.stock().care().signs());
     return out;
   }
 

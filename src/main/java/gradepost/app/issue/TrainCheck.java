@@ -6,6 +6,7 @@ import gradepost.plan.PlanFailure;
 import gradepost.route.audit.AuditFinding;
 import gradepost.source.pack.PackFile;
 import gradepost.yaml.Problems;
+import gradepost.yaml.Severity;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -18,6 +19,12 @@ public final class TrainCheck {
     if (plan.failures().stream().noneMatch(PlanFailure::isCause)) {
       findings.addAll(TrainAudit.of(plan));
     }
+  }
+
+  /** The same without notes, which ask for data that would help and hold no paper up. */
+  public Problems warnings(PackFile pack) {
+    return new Problems(
+        problems(pack).all().stream().filter(p -> p.severity() != Severity.NOTE).toList());
   }
 
   /** Less what the pack accepts. */

@@ -13,6 +13,7 @@ import gradepost.task.Stops;
 import gradepost.task.Target;
 import gradepost.told.InstructionSheet;
 import gradepost.told.PrintedApplication;
+import gradepost.told.TrainSheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -86,6 +87,9 @@ final class SuppliedWriter {
         plan.told().sheets().stream()
             .filter(s -> s.applications().stream().anyMatch(SuppliedWriter::darkByNight))
             .map(this::unseen));
+    TrainSheet train = TrainSheet.of(assignment.stock(), words.grid());
+    named(out, "leaving", train.untested().stream());
+    named(out, "failure-signs", train.signless().stream());
     if (assignment.policy().terminal().isEmpty()
         && plan.approaches().stream()
             .anyMatch(a -> a.target().stop().filter(Target.Stop::terminal).isPresent())) {

@@ -17,6 +17,7 @@ import gradepost.stock.PipeLaw;
 import gradepost.stock.Stock;
 import gradepost.stock.Vehicle;
 import gradepost.task.Assignment;
+import gradepost.told.TrainSheet;
 import gradepost.units.Length;
 import java.util.ArrayList;
 import java.util.List;
@@ -59,6 +60,7 @@ public final class TrainWriter {
     List<PressureChart> technique = new ArrayList<>();
     new PressureWriter(plan, words).chart(part).ifPresent(technique::add);
     FigureWriter figures = new FigureWriter(plan, words);
+    LeavingWriter leaving = new LeavingWriter(TrainSheet.of(stock, words.grid()), words);
     return new TrainPage(
         stock.description(),
         facts,
@@ -71,7 +73,9 @@ public final class TrainWriter {
             figures.reaching(part),
             figures.stops(part)),
         technique,
-        stock.handleRules());
+        stock.handleRules(),
+        List.of(leaving.tests(part), leaving.signs(part)),
+        leaving.rules());
   }
 
   private void fact(List<Fact> facts, String key, String value) {

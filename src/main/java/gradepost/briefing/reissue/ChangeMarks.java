@@ -99,7 +99,11 @@ public final class ChangeMarks {
         now.title(),
         now.head(),
         now.summary(),
-        now.train(),
+        now.train()
+            .withLeaving(
+                now.train().leaving().stream()
+                    .map(t -> table(t, named(before.train().leaving(), t.name())))
+                    .toList()),
         now.strip(),
         now.evened(),
         story,

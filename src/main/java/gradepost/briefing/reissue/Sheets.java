@@ -20,7 +20,7 @@ public final class Sheets {
    * of different formats cannot be compared: whoever changes the content or the order of a text
    * increases this number.
    */
-  public static final int FORMAT = 2;
+  public static final int FORMAT = 3;
 
   private final Messages messages;
 
@@ -86,6 +86,8 @@ public final class Sheets {
         train.formation(),
         train.stands(),
         train.rules(),
+        tables(train.leaving()),
+        train.leavingRules(),
         tables(train.tables()),
         train.technique().stream().map(t -> List.of(t.name(), t.says())).toList());
   }

@@ -1,5 +1,6 @@
 package gradepost.source.stock;
 
+import gradepost.stock.GaugeReading;
 import gradepost.text.Hole;
 import gradepost.text.Mistake;
 import gradepost.text.Mistakes;
@@ -11,6 +12,7 @@ import gradepost.units.Pressure;
 import gradepost.yaml.Holes;
 import gradepost.yaml.Key;
 import java.util.Collection;
+import java.util.Locale;
 import java.util.Optional;
 
 /** What can be wrong with a train. Its sentences stand in {@code mistakes.properties}. */
@@ -51,6 +53,21 @@ final class StockMistakes {
       MISTAKES.declare("lighter-when-loaded", Holes.key("heavier"), Holes.key("lighter"));
   static final Mistake ROTATING_TOO_MUCH = MISTAKES.declare("rotating-too-much");
   static final Mistake VALVE_OFF_THE_VEHICLE = MISTAKES.declare("valve-off-the-vehicle");
+  static final Three<String, Collection<String>, Optional<String>> UNKNOWN_BRAKE =
+      MISTAKES.declare(
+          "unknown-brake", Holes.quoted("brake"), Hole.list("known"), Hole.perhaps("near"));
+  static final Two<String, Pressure> READING_ABOVE_FULL =
+      MISTAKES.declare("reading-above-full", Hole.word("brake"), BrakeChecks.pressure("full"));
+  static final One<Pressure> READING_ABOVE_PIPE =
+      MISTAKES.declare("reading-above-pipe", BrakeChecks.pressure("pipe"));
+  static final One<GaugeReading.Gauge> READING_WITHOUT_PIPE =
+      MISTAKES.declare("reading-without-pipe", new Hole<>("near", StockMistakes::typed));
+  static final Mistake READING_TOO_NARROW = MISTAKES.declare("reading-too-narrow");
+
+  /** As a file says it. */
+  private static String typed(GaugeReading.Gauge gauge) {
+    return gauge.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+  }
 
   private StockMistakes() {}
 }

@@ -2,8 +2,11 @@ package gradepost.source.stock;
 
 import gradepost.source.file.FileHeading;
 import gradepost.source.file.FileKind;
+import gradepost.stock.BrakeCare;
 import gradepost.stock.BrakeSystem;
+import gradepost.stock.FailureSign;
 import gradepost.stock.Formation;
+import gradepost.stock.LeavingTest;
 import gradepost.stock.ResistanceLaw;
 import gradepost.stock.StatedBrakeForce;
 import gradepost.stock.Stock;
@@ -83,6 +86,22 @@ public final class StockTable {
           "none",
           "Movements of the handles that are forbidden or needed, for the train page.");
 
+  static final Key<List<LeavingTest>> BEFORE_LEAVING =
+      Key.preset(
+          "before-leaving",
+          ListOf.any(CareTables.TEST).upTo(12).unique("name"),
+          List.of(),
+          "none",
+          "The tests of the brakes before the train leaves, in order, for the train page.");
+  static final Key<List<FailureSign>> SIGNS_OF_FAILURE =
+      Key.preset(
+          "signs-of-failure",
+          ListOf.any(CareTables.SIGN).upTo(20),
+          List.of(),
+          "none",
+          "What tells a driver that a brake has failed, in the order in which it is met, for the"
+              + " train page.");
+
   public static final ObjectSchema<Stock> STOCK =
       ObjectSchema.of(
               "a stock file",
@@ -99,11 +118,14 @@ public final class StockTable {
                   CHECK_RAIL_DRAG,
                   POWER,
                   BRAKES,
-                  HANDLE_RULES),
+                  HANDLE_RULES,
+                  BEFORE_LEAVING,
+                  SIGNS_OF_FAILURE),
               StockTable::build)
           .checked(StockTable::knownVehicles)
           .checked(BrakeChecks::roles)
-          .checked(BrakeChecks::withinConversion);
+          .checked(BrakeChecks::withinConversion)
+          .checked(CareTables::ofThisTrain);
 
   private static Stock build(Values v) {
     return new Stock(
@@ -119,7 +141,8 @@ public final class StockTable {
         v.get(POWER),
         v.get(BRAKES).force(),
         v.get(BRAKES).systems(),
-        v.get(HANDLE_RULES));
+        v.get(HANDLE_RULES),
+        new BrakeCare(v.get(BEFORE_LEAVING), v.get(SIGNS_OF_FAILURE)));
   }
 
   private static Formation formation(NamedTypes formation, List<Vehicle> vehicles) {

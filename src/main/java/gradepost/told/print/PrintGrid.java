@@ -195,7 +195,12 @@ public final class PrintGrid {
     return new PrintedPressure(Math.round(pascals / units.pressureStepPa()), units);
   }
 
-  /** What a brake has left to give: rounded down. */
+  /** A pressure that a gauge must show at least: rounded up. */
+  public PrintedPressure pressureAtLeast(double pascals) {
+    return new PrintedPressure((long) Math.ceil(pascals / units.pressureStepPa() - HAIR), units);
+  }
+
+  /** What a brake has left to give, or a gauge may show at most: rounded down. */
   public PrintedPressure pressureLeft(double pascals) {
     return new PrintedPressure((long) Math.floor(pascals / units.pressureStepPa() + HAIR), units);
   }
