@@ -4,6 +4,7 @@ import gradepost.drive.brake.TrainModels;
 import gradepost.drive.check.RuleBreaches;
 import gradepost.drive.fallback.Ladder;
 import gradepost.drive.fallback.RechargeCaution;
+import gradepost.drive.fallback.SpeedRows;
 import gradepost.drive.fallback.Spreads;
 import gradepost.drive.leg.ApproachSolution;
 import gradepost.drive.leg.Places;
@@ -44,6 +45,7 @@ final class Approaches {
   private final List<BrakeTest> tests;
   private final List<RuleBreaches.Breach> breaches;
   private final Ladder ladder;
+  private final SpeedRows speedRows;
   private final Places places;
   private final CueFinder cueFinder;
   private final PermittedRun permitted;
@@ -69,6 +71,7 @@ final class Approaches {
     this.tests = tests;
     this.breaches = breaches;
     this.ladder = new Ladder(assignment, bench);
+    this.speedRows = new SpeedRows(assignment, bench, ceiling);
     this.places = new Places(assignment);
     this.cueFinder =
         new CueFinder(
@@ -210,13 +213,13 @@ final class Approaches {
     for (int i = 0; i < braked.size(); i++) {
       int index = i;
       List<Ladder.Cases> cases = rails.stream().map(r -> r.get(index)).toList();
-      out.add(application(braked.get(i), target, cues.apply(braked.get(i)), cases));
+      out.add(application(braked.get(i), target, number, cues.apply(braked.get(i)), cases));
     }
     return out;
   }
 
   private Application application(
-      ApproachSolution piece, Target target, Cues cues, List<Ladder.Cases> rails) {
+      ApproachSolution piece, Target target, int number, Cues cues, List<Ladder.Cases> rails) {
     double point = piece.brakingM().orElseThrow();
     List<CaseResult> cases = rails.stream().map(Ladder.Cases::own).toList();
     List<CaseResult> toStand = rails.stream().flatMap(r -> r.toStand().stream()).toList();
@@ -232,7 +235,8 @@ final class Approaches {
         cases,
         toStand,
         target.stop().flatMap(Target.Stop::buffersM).flatMap(b -> ladder.atBuffersMps(piece, b)),
-        ladder.curves(piece, cases.get(0)));
+        ladder.curves(piece, cases.get(0)),
+        speedRows.of(piece, cases, number));
   }
 
   private Cues cues(double pointM) {

@@ -24,6 +24,8 @@ import java.util.Optional;
  * @param atBuffersMps speed at the buffer stops if nothing more is done from here on, with the
  *     overspeed allowance; empty where there are none or the train does not come so far
  * @param curves the run at the latest point of each brake
+ * @param bySpeed where to brake from other speeds, from the highest down; the planned point is one
+ *     of them
  */
 public record Application(
     Target target,
@@ -37,11 +39,13 @@ public record Application(
     List<CaseResult> cases,
     List<CaseResult> toStand,
     Optional<Double> atBuffersMps,
-    List<LatestCurve> curves) {
+    List<LatestCurve> curves,
+    List<SpeedRow> bySpeed) {
   public Application {
     cases = List.copyOf(cases);
     toStand = List.copyOf(toStand);
     curves = List.copyOf(curves);
+    bySpeed = List.copyOf(bySpeed);
   }
 
   /** Whether it is for a step of the speed on the way to the stop. */

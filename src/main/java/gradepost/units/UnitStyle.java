@@ -65,6 +65,11 @@ public enum UnitStyle {
     return this == MILES ? Exact.MPH_MPS : 1 / 3.6;
   }
 
+  /** Speeds that differ by so many of them are told apart at a glance on the speedometer. */
+  public long speedStep() {
+    return this == MILES ? 5 : 10;
+  }
+
   /** How that unit is written. */
   public String speedUnit() {
     return this == MILES ? "mph" : "km/h";

@@ -302,7 +302,8 @@ public final class SamplePlan {
         cases(t, bp, number),
         List.of(),
         Optional.empty(),
-        curves(t, bp, v));
+        curves(t, bp, v),
+        List.of());
   }
 
   private void brakeActions(int number, Target t, double bp, List<Action> actions) {

@@ -1,0 +1,190 @@
+package gradepost.drive.fallback;
+
+import gradepost.drive.brake.Braking;
+import gradepost.drive.brake.ReductionMonitor;
+import gradepost.drive.brake.Slack;
+import gradepost.drive.brake.TrainModels;
+import gradepost.drive.leg.ApproachSolution;
+import gradepost.motion.Stepper;
+import gradepost.motion.StopConditions;
+import gradepost.plan.SpeedPoint;
+import gradepost.policy.AdhesionCase;
+import gradepost.stock.BrakeSystem;
+import gradepost.task.Assignment;
+import gradepost.task.Ceiling;
+import gradepost.task.Target;
+import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/**
+ * Braking points by the speed at which a train comes to them, on one state of the rail or on those
+ * of which one is the poorest. A faster train never brakes later.
+ */
+final class SpeedColumn {
+  private final Assignment assignment;
+  private final TrainModels bench;
+  private final Ceiling ceiling;
+  private final PlannedPoints points;
+  private final LastPlaces last;
+  private final List<AdhesionCase> rails;
+  private final Optional<BrakeSystem> fallback;
+  private final Optional<Stepper> charge;
+
+  /** All that were worked out. */
+  private final NavigableMap<Long, SpeedPoint> found = new TreeMap<>();
+
+  /** Those to which a train may come so fast. */
+  private final NavigableMap<Long, SpeedPoint> permitted = new TreeMap<>();
+
+  SpeedColumn(
+      Assignment assignment,
+      TrainModels bench,
+      Ceiling ceiling,
+      PlannedPoints points,
+      LastPlaces last,
+      List<AdhesionCase> rails) {
+    this.assignment = assignment;
+    this.bench = bench;
+    this.ceiling = ceiling;
+    this.points = points;
+    this.last = last;
+    this.rails = rails;
+    this.fallback =
+        assignment.stock().brakes().stream()
+            .filter(b -> b.role() == BrakeSystem.Role.FALLBACK)
+            .findFirst();
+    this.charge =
+        assignment.stock().service().recharge().isPresent()
+            ? Optional.of(bench.plannedStepper())
+            : Optional.empty();
+  }
+
+  /** The point for a speed in whole units; empty where there is none. */
+  Optional<SpeedPoint> at(long number) {
+    return Optional.ofNullable(permitted.get(number));
+  }
+
+  /**
+   * Works out all points, from the slowest train on.
+   *
+   * @param speeds in whole units, and in metres a second
+   * @param planned the point of the plan, and its speed in whole units
+   * @param better the same on a better rail: none is later than there
+   */
+  void fill(
+      ApproachSolution piece,
+      int approach,
+      SortedMap<Long, Double> speeds,
+      Optional<Map.Entry<Long, SpeedPoint>> planned,
+      Optional<SpeedColumn> better) {
+    double latestM = piece.target().aimM(assignment.policy().margins());
+    for (Map.Entry<Long, Double> speed : speeds.entrySet()) {
+      long number = speed.getKey();
+      Optional<SpeedPoint> own = planned.filter(p -> p.getKey() == number).map(Map.Entry::getValue);
+      if (own.isPresent()) {
+        latestM = own.get().atM();
+        leaveOutBefore(latestM);
+        found.put(number, own.get());
+        permitted.put(number, own.get());
+      } else {
+        Optional<SpeedPoint> there = better.map(b -> b.found.get(number));
+        double limitM = Math.min(latestM, there.map(SpeedPoint::atM).orElse(latestM));
+        latestM = add(piece, approach, number, speed.getValue(), limitM);
+      }
+    }
+  }
+
+  /** Slower trains for which the point of the plan has to stand. */
+  private void leaveOutBefore(double plannedM) {
+    found.values().removeIf(p -> p.atM() < plannedM - Slack.PLACE_M);
+    permitted.values().removeIf(p -> p.atM() < plannedM - Slack.PLACE_M);
+  }
+
+  /** The place that no faster train may be later than. */
+  private double add(
+      ApproachSolution piece, int approach, long number, double mps, double latestM) {
+    double limitM = latestM;
+    HeldSpeed held = new HeldSpeed(piece.line(), charge, mps);
+    for (AdhesionCase rail : rails) {
+      PlannedPoint point = points.in(rail, to(piece, mps, limitM, held), stepper(), approach);
+      if (point.atM().isEmpty()) {
+        found.remove(number);
+        permitted.remove(number);
+        return limitM;
+      }
+      limitM = point.atM().get();
+      boolean leaves = leavesFallback(rail, piece.target(), held, limitM);
+      SpeedPoint at = new SpeedPoint(rail.name(), limitM, mps, 0, false, leaves, point.actions());
+      found.put(number, at);
+      permitted.remove(number);
+      if (mayBe(rail, piece.target(), held, at, point.braking().orElseThrow())) {
+        permitted.put(number, at);
+      }
+    }
+    return limitM;
+  }
+
+  private static ApproachSolution to(
+      ApproachSolution piece, double mps, double latestM, HeldSpeed held) {
+    return new ApproachSolution(
+        piece.target(),
+        piece.fromM(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.of(latestM),
+        mps,
+        Optional.empty(),
+        held,
+        List.of(),
+        piece.target().atM(),
+        true);
+  }
+
+  private Stepper stepper() {
+    return bench.plannedStepper();
+  }
+
+  /**
+   * Whether a train may come to the place so fast, and keeps the lower speeds between there and the
+   * target: where it does not, another page has it brake before.
+   */
+  private boolean mayBe(
+      AdhesionCase rail, Target target, HeldSpeed held, SpeedPoint point, Braking braking) {
+    if (point.speedMps() > ceiling.speedAt(point.atM()) + Slack.SPEED_MPS) {
+      return false;
+    }
+    List<Target> between =
+        ceiling.steps().stream()
+            .filter(s -> s.fromM() > point.atM() && s.fromM() < target.atM() - Slack.PLACE_M)
+            .filter(s -> s.speedMps() < point.speedMps())
+            .<Target>map(
+                s -> new Target.TerminalStep(s.cause(), s.fromM(), s.speedMps(), point.speedMps()))
+            .toList();
+    if (between.isEmpty()) {
+      return true;
+    }
+    Stepper stepper = bench.plannedStepper(rail);
+    held.pickUp(stepper, point.atM());
+    ReductionMonitor monitor = new ReductionMonitor(between);
+    stepper.record(monitor);
+    braking.run(stepper);
+    stepper.record(null);
+    return monitor.marginM() >= -Slack.SPEED_MPS;
+  }
+
+  /** Whether the first fallback, in full after the noticing time, still meets the target. */
+  private boolean leavesFallback(AdhesionCase rail, Target target, HeldSpeed held, double atM) {
+    if (fallback.isEmpty()) {
+      return true;
+    }
+    Stepper planned = stepper();
+    held.pickUp(planned, atM);
+    double noticing = assignment.policy().noticing().seconds();
+    planned.advance(new StopConditions().time(planned.timeS() + noticing));
+    return last.full(target, planned, bench.worstStepper(rail), fallback.get()).shortM() >= 0;
+  }
+}
