@@ -22,6 +22,7 @@ import gradepost.policy.AdhesionCase;
 import gradepost.task.Assignment;
 import gradepost.task.Target;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -75,6 +76,9 @@ final class PlannedPoints {
               rail.fastest(from),
               from,
               piece.target().atM());
+      if (round > 0 && stands(point, rail, limit, usual)) {
+        return point;
+      }
       point = point(rail, limit, usual, approach);
       if (point.atM().isEmpty() || point.atM().get() >= from) {
         return point;
@@ -82,6 +86,16 @@ final class PlannedPoints {
       from = point.atM().get();
     }
     return point;
+  }
+
+  /** Whether what was found by another limit would be found by this one too. */
+  private static boolean stands(PlannedPoint point, Rail rail, Limit limit, Braking usual) {
+    Braking light = limit.lighter(usual);
+    Braking found = point.nominal();
+    return light.mainPa() == found.mainPa()
+        && light.firstPa() == found.firstPa()
+        && Arrays.equals(light.easePa(), found.easePa())
+        && rail.carried(limit, point.braking().orElseThrow(), point.atM().orElseThrow());
   }
 
   /** The pressure that the adhesion allows from a place on, at a speed there. */
@@ -102,16 +116,17 @@ final class PlannedPoints {
     Braking light = limit.lighter(nominal);
     double low = piece.line().startM();
     double toleranceM = settings.fallback().toleranceM();
-    double high = Math.max(low, piece.target().aimM(assignment.policy().margins()));
+    // A train that comes slower on this rail, braked on it before, may brake later too.
+    double aimM = piece.target().aimM(assignment.policy().margins());
+    double latestM =
+        piece.line() instanceof RailLine ? aimM : Math.min(aimM, piece.brakingM().orElse(aimM));
+    double high = Math.max(low, latestM);
     OptionalDouble last =
         new LastPlace(settings.brake(), low, high, toleranceM).of(x -> rail.shortM(light, x));
     if (last.isEmpty()) {
       return PlannedPoint.none(light);
     }
-    double exact = last.getAsDouble();
-    // A train that comes slower on this rail, braked on it before, may brake later too.
-    double latest =
-        piece.line() instanceof RailLine ? exact : Math.min(exact, piece.brakingM().orElse(exact));
+    double latest = last.getAsDouble();
     Grid usual = x -> places.onGrid(x, piece.target().atM());
     Grid fine = x -> places.toTheUnit(x, piece.target().atM());
     for (Grid grid : List.of(usual, fine)) {
