@@ -12,6 +12,7 @@ import java.util.List;
  * @param points where the brake goes on: one, or up a terminal platform several; none where the
  *     train needs no brake
  * @param ladders one for each point; where there is none, the speeds on the way
+ * @param bySpeed where to brake from another speed, for each point
  * @param spread where the train comes to when nothing is corrected; empty where not computed
  * @param unbraked at what speed a lower speed is met without a brake; then what a faster train
  *     does, and what else there is to that; else empty
@@ -30,6 +31,7 @@ public record ApproachPage(
     List<String> unbraked,
     List<Point> points,
     List<Table> ladders,
+    List<Table> bySpeed,
     List<SpreadChart> spread,
     List<String> findings,
     List<String> changed) {
@@ -99,10 +101,11 @@ public record ApproachPage(
   }
 
   /** The same page with these lines, and these parts of it marked. */
-  public ApproachPage marked(List<ActionLine> lines, List<Table> rungs, List<String> parts) {
+  public ApproachPage marked(
+      List<ActionLine> lines, List<Table> rungs, List<Table> speeds, List<String> parts) {
     return new ApproachPage(
-        id, number, title, target, headline, marks, chart, lines, unbraked, points, rungs, spread,
-        findings, parts);
+        id, number, title, target, headline, marks, chart, lines, unbraked, points, rungs, speeds,
+        spread, findings, parts);
   }
 
   public ApproachPage {
@@ -111,6 +114,7 @@ public record ApproachPage(
     changed = List.copyOf(changed);
     points = List.copyOf(points);
     ladders = List.copyOf(ladders);
+    bySpeed = List.copyOf(bySpeed);
     spread = List.copyOf(spread);
     findings = List.copyOf(findings);
   }

@@ -16,6 +16,7 @@ import gradepost.told.PrintedOrder;
 import gradepost.told.PrintedPoint;
 import gradepost.told.PrintedProtection;
 import gradepost.told.PrintedRung;
+import gradepost.told.PrintedSpeedRow;
 import gradepost.told.PrintedTrigger;
 import gradepost.told.Reason;
 import gradepost.told.Seen;
@@ -113,7 +114,35 @@ final class TellingBrake {
         whole && a.forStep()
             ? cases.get(poorest).toUse().map(use -> stepAnswer(a.cases().get(poorest), use))
             : Optional.empty(),
-        atBuffers);
+        atBuffers,
+        bySpeed(a, of.atM()));
+  }
+
+  /** One row alone says no more than the point itself. */
+  private List<PrintedSpeedRow> bySpeed(Application a, double targetM) {
+    return a.bySpeed().size() < 2
+        ? List.of()
+        : a.bySpeed().stream()
+            .map(
+                r ->
+                    new PrintedSpeedRow(
+                        grid.speed(r.speedMps()),
+                        r.planned()
+                            .map(
+                                p ->
+                                    new PrintedSpeedRow.Planned(
+                                        point(p, targetM), grid.pressure(p.mostPa()))),
+                        r.poorest()
+                            .map(
+                                p ->
+                                    new PrintedSpeedRow.Poor(
+                                        p.rail(), point(p, targetM), technique(p.actions())))))
+            .toList();
+  }
+
+  private PrintedSpeedRow.Point point(SpeedPoint p, double targetM) {
+    return new PrintedSpeedRow.Point(
+        grid.placeTo(p.atM(), targetM), p.asPlanned(), p.brakeOnPa() > 0, p.leavesFallback());
   }
 
   /** At the landmark that anchors it, where one does. */
@@ -147,11 +176,13 @@ final class TellingBrake {
 
   private PrintedPoint point(CaseResult c, double atM, double targetM, boolean planned) {
     List<PrintedOrder> technique =
-        planned
-            ? List.of(stage(new PrintedTrigger.AtPlace(), mainOf(c)))
-            : c.actions().stream().filter(a -> !a.command().isStand()).map(this::stage).toList();
+        planned ? List.of(stage(new PrintedTrigger.AtPlace(), mainOf(c))) : technique(c.actions());
     return new PrintedPoint(
         grid.placeTo(atM, targetM), technique, c.pastLastM().map(grid::lengthUp));
+  }
+
+  private List<PrintedOrder> technique(List<Action> actions) {
+    return actions.stream().filter(a -> !a.command().isStand()).map(this::stage).toList();
   }
 
   private PrintedCommand mainOf(CaseResult c) {

@@ -35,6 +35,8 @@ public record ApproachChange(
     ENTRY_SPEED,
     /** The main application. */
     PRESSURE,
+    /** Where the brake goes on from another speed. */
+    BY_SPEED,
     /** The last places of the brakes, or what happens when one fails. */
     FALLBACK,
     /** Another action, or one elsewhere. */
@@ -64,6 +66,7 @@ public record ApproachChange(
         case ENTRY_SPEED ->
             List.of(sheet.speed(), sheet.passing(), each(sheet, PrintedApplication::speed));
         case PRESSURE -> each(sheet, a -> a.cases().get(0).point().map(p -> p.technique()));
+        case BY_SPEED -> each(sheet, PrintedApplication::bySpeed);
         case FALLBACK ->
             List.of(
                 each(

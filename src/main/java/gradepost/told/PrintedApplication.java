@@ -16,6 +16,8 @@ import java.util.Optional;
  * @param site the low-adhesion site for which it is; empty where there is none
  * @param stepAnswer on the way to a stand: what the brake to use makes of the step itself
  * @param atBuffers speed at the buffer stops if nothing is done, where the answer tells it
+ * @param bySpeed where to brake from other speeds, from the highest down; empty where there is only
+ *     one row
  */
 public record PrintedApplication(
     int line,
@@ -27,7 +29,8 @@ public record PrintedApplication(
     int poorest,
     Optional<String> site,
     Optional<StepAnswer> stepAnswer,
-    Optional<PrintedSpeed> atBuffers) {
+    Optional<PrintedSpeed> atBuffers,
+    List<PrintedSpeedRow> bySpeed) {
 
   /**
    * What becomes of a step of the speed.
@@ -38,6 +41,7 @@ public record PrintedApplication(
 
   public PrintedApplication {
     cases = List.copyOf(cases);
+    bySpeed = List.copyOf(bySpeed);
   }
 
   /** The state of the rail that is told first. */

@@ -190,6 +190,7 @@ class CardsTest {
         a.unbraked(),
         a.points(),
         a.ladders(),
+        a.bySpeed(),
         a.spread(),
         List.of(found + found, found + found),
         List.of());

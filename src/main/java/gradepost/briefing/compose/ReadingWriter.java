@@ -81,6 +81,7 @@ final class ReadingWriter {
     if (policy.adhesion().size() > 1) {
       out.add(words.text("method.light"));
     }
+    out.add(words.text("method.by-speed"));
     if (!policy.terminal().isEmpty()) {
       out.add(words.text("method.terminal"));
     }

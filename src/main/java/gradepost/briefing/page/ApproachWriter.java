@@ -40,6 +40,7 @@ public final class ApproachWriter {
   private final SeenWords seen;
   private final CueWriter cues;
   private final LadderWriter ladder;
+  private final BySpeedWriter bySpeed;
   private final FasterWriter faster;
   private final FindingWords findings;
   private final ApproachChartWriter charts;
@@ -56,6 +57,7 @@ public final class ApproachWriter {
     this.seen = new SeenWords(words);
     this.cues = new CueWriter(words, orders);
     this.ladder = new LadderWriter(words, orders, assignment.policy().noticing().seconds());
+    this.bySpeed = new BySpeedWriter(words, orders);
     this.faster = new FasterWriter(words, orders);
     this.findings = new FindingWords(words);
     this.run = new Run(plan.trace());
@@ -87,6 +89,7 @@ public final class ApproachWriter {
         unbraked(sheet),
         points(approach, sheet),
         tables,
+        bySpeed.tables(id + "-by-speed", sheet),
         new SpreadWriter(words).chart(id, sheet, approach.spread()).stream().toList(),
         sheet.findings().stream().map(findings::of).toList(),
         List.of());

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 
 /** Sets a bar beside every line that the issue before had not, and the issue of every sheet. */
 public final class ChangeMarks {
@@ -137,22 +138,25 @@ public final class ChangeMarks {
   private static ApproachPage approach(ApproachPage now, Optional<ApproachPage> before) {
     Set<List<String>> known = new HashSet<>();
     before.ifPresent(p -> p.actions().forEach(a -> known.add(cells(a))));
-    List<Table> ladders = new ArrayList<>();
-    for (int i = 0; i < now.ladders().size(); i++) {
-      int index = i;
-      ladders.add(
-          table(
-              now.ladders().get(i),
-              before.flatMap(p -> p.ladders().stream().skip(index).findFirst())));
-    }
     return now.marked(
         now.actions().stream().map(a -> a.marked(!known.contains(cells(a)))).toList(),
-        ladders,
+        tables(now, before, ApproachPage::ladders),
+        tables(now, before, ApproachPage::bySpeed),
         parts(now).entrySet().stream()
             .filter(
                 e -> before.map(b -> !e.getValue().equals(parts(b).get(e.getKey()))).orElse(true))
             .map(Map.Entry::getKey)
             .toList());
+  }
+
+  private static List<Table> tables(
+      ApproachPage now, Optional<ApproachPage> before, Function<ApproachPage, List<Table>> part) {
+    List<Table> out = new ArrayList<>();
+    for (Table table : part.apply(now)) {
+      int index = out.size();
+      out.add(table(table, before.flatMap(p -> part.apply(p).stream().skip(index).findFirst())));
+    }
+    return out;
   }
 
   /** What a page says beside its tables, by the names that the templates know. */

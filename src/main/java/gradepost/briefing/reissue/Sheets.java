@@ -102,6 +102,7 @@ public final class Sheets {
         page.unbraked(),
         page.points(),
         tables(page.ladders()),
+        tables(page.bySpeed()),
         page.spread().stream().map(SpreadChart::says).toList(),
         page.findings());
   }

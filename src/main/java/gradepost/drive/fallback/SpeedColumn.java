@@ -72,7 +72,8 @@ final class SpeedColumn {
    * Works out all points, from the slowest train on.
    *
    * @param speeds in whole units, and in metres a second
-   * @param planned the point of the plan, and its speed in whole units
+   * @param planned the point of the plan, and its speed in whole units; one that is not above the
+   *     target's is no row, and the rows are no later than it either
    * @param better the same on a better rail: none is later than there
    */
   void fill(
@@ -81,7 +82,12 @@ final class SpeedColumn {
       SortedMap<Long, Double> speeds,
       Optional<Map.Entry<Long, SpeedPoint>> planned,
       Optional<SpeedColumn> better) {
-    double latestM = piece.target().aimM(assignment.policy().margins());
+    double aimM = piece.target().aimM(assignment.policy().margins());
+    double latestM =
+        planned
+            .filter(p -> !speeds.containsKey(p.getKey()))
+            .map(p -> Math.min(aimM, p.getValue().atM()))
+            .orElse(aimM);
     for (Map.Entry<Long, Double> speed : speeds.entrySet()) {
       long number = speed.getKey();
       Optional<SpeedPoint> own = planned.filter(p -> p.getKey() == number).map(Map.Entry::getValue);

@@ -53,6 +53,7 @@ class ChangeMarksTest {
             p.unbraked(),
             p.points(),
             p.ladders(),
+            p.bySpeed(),
             p.spread(),
             List.of("Something that was found then."),
             List.of()));
