@@ -13,10 +13,12 @@ import gradepost.stock.BrakeSystem;
 import gradepost.task.Assignment;
 import gradepost.task.Ceiling;
 import gradepost.task.Target;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -39,6 +41,9 @@ final class SpeedColumn {
 
   /** Those to which a train may come so fast. */
   private final NavigableMap<Long, SpeedPoint> permitted = new TreeMap<>();
+
+  /** Speeds for which the next faster one stands. */
+  private final Set<Long> leftOut = new HashSet<>();
 
   SpeedColumn(
       Assignment assignment,
@@ -68,6 +73,11 @@ final class SpeedColumn {
     return Optional.ofNullable(permitted.get(number));
   }
 
+  /** Whether a point that was worked out is not told, since that of the plan stands for it. */
+  boolean leavesOut(long number) {
+    return leftOut.contains(number);
+  }
+
   /**
    * Works out all points, from the slowest train on.
    *
@@ -90,15 +100,19 @@ final class SpeedColumn {
             .orElse(aimM);
     for (Map.Entry<Long, Double> speed : speeds.entrySet()) {
       long number = speed.getKey();
-      Optional<SpeedPoint> own = planned.filter(p -> p.getKey() == number).map(Map.Entry::getValue);
+      Optional<SpeedPoint> there = better.flatMap(b -> Optional.ofNullable(b.found.get(number)));
+      double limitM = Math.min(latestM, there.map(SpeedPoint::atM).orElse(latestM));
+      Optional<SpeedPoint> own =
+          planned
+              .filter(p -> p.getKey() == number)
+              .map(Map.Entry::getValue)
+              .filter(p -> there.map(t -> p.atM() <= t.atM()).orElse(true));
       if (own.isPresent()) {
         latestM = own.get().atM();
         leaveOutBefore(latestM);
         found.put(number, own.get());
         permitted.put(number, own.get());
       } else {
-        Optional<SpeedPoint> there = better.map(b -> b.found.get(number));
-        double limitM = Math.min(latestM, there.map(SpeedPoint::atM).orElse(latestM));
         latestM = add(piece, approach, number, speed.getValue(), limitM);
       }
     }
@@ -106,8 +120,13 @@ final class SpeedColumn {
 
   /** Slower trains for which the point of the plan has to stand. */
   private void leaveOutBefore(double plannedM) {
-    found.values().removeIf(p -> p.atM() < plannedM - Slack.PLACE_M);
-    permitted.values().removeIf(p -> p.atM() < plannedM - Slack.PLACE_M);
+    for (Map.Entry<Long, SpeedPoint> slower : List.copyOf(found.entrySet())) {
+      if (slower.getValue().atM() < plannedM - Slack.PLACE_M) {
+        leftOut.add(slower.getKey());
+        found.remove(slower.getKey());
+        permitted.remove(slower.getKey());
+      }
+    }
   }
 
   /** The place that no faster train may be later than. */

@@ -83,7 +83,8 @@ public final class SpeedRows {
     for (Map.Entry<Long, Double> speed : speeds.descendingMap().entrySet()) {
       long number = speed.getKey();
       SpeedRow row = new SpeedRow(speed.getValue(), dry.at(number), other.at(number));
-      if (row.planned().isPresent() || row.poorest().isPresent()) {
+      boolean any = row.planned().isPresent() || row.poorest().isPresent();
+      if (any && !dry.leavesOut(number) && !other.leavesOut(number)) {
         rows.add(row);
       }
     }
