@@ -59,6 +59,7 @@ public final class AssessRide {
       PackFile found = reading.found().get();
       List<Task> tasks =
           Task.of(pack, found).stream()
+              .filter(t -> t.assignment().degraded().isEmpty())
               .filter(t -> direction.isEmpty() || direction.get().equals(direction(t)))
               .filter(t -> formation.isEmpty() || formation.get().equals(formation(t)))
               .toList();

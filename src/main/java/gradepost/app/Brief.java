@@ -81,7 +81,11 @@ public final class Brief {
     List<Reading<PackFile>> readings =
         packs.stream().map(pack -> sources.pack(Disk.name(pack))).toList();
     presses.ready();
-    progress.expect(readings.stream().mapToInt(PaperMaker::papers).sum());
+    int papers = 0;
+    for (int i = 0; i < packs.size(); i++) {
+      papers += PaperMaker.papers(packs.get(i), readings.get(i));
+    }
+    progress.expect(papers);
     Answer answer = Answer.GOOD;
     for (int i = 0; i < packs.size(); i++) {
       Reading<PackFile> reading = readings.get(i);

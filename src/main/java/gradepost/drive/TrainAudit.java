@@ -68,9 +68,10 @@ public final class TrainAudit {
     return finding.startsWith(train(assignment).inWords() + ": ");
   }
 
+  /** With the edition beside the train, where there is one; every finding begins with it. */
   private static Train train(Assignment assignment) {
     return new Train(
-        assignment.formation().name(), assignment.route().nameOf(assignment.direction()));
+        assignment.trainName(), assignment.route().nameOf(assignment.direction()));
   }
 
   /** Whether a finding of an approach is one for the audit; many are the driver's alone. */

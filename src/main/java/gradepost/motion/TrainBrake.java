@@ -52,7 +52,8 @@ public record TrainBrake(
    * @param isolatedShare share of the vehicles that do not brake: whole vehicles, rounded up, those
    *     with the strongest brakes, of equal ones the heaviest (on a poor rail they hold most), of
    *     these the foremost. The others then answer as late as if the foremost were isolated: no
-   *     choice of so many vehicles gives less force, or later
+   *     choice of so many vehicles gives less force, or later. Vehicles on which this brake does
+   *     not work are none of them: they come on top
    */
   public static TrainBrake of(
       Stock stock,
@@ -70,15 +71,17 @@ public record TrainBrake(
     }
     StatedBrakeForce force = stock.force(system);
     double gain = factor * gain(force, stock, formation, load);
-    int isolated = formation.wholeVehicles(isolatedShare);
-    boolean[] off = strongest(train, isolated);
+    int[] working =
+        IntStream.range(0, n).filter(i -> formation.brakes().get(i).has(system.role())).toArray();
+    int isolated = Math.min(formation.wholeVehicles(isolatedShare), working.length);
+    boolean[] off = strongest(train, working, isolated);
     double[] gains = new double[n];
     double[] answers = delay.clone();
     int last = isolated;
-    for (int i = 0; i < n; i++) {
+    for (int i : working) {
       if (!off[i]) {
         gains[i] = gain * train.brakeShare()[i];
-        answers[i] = delay[last++];
+        answers[i] = delay[working[last++]];
       }
     }
     return new TrainBrake(
@@ -96,9 +99,9 @@ public record TrainBrake(
             .map(rate -> new Reservoir(system.pipe().orElseThrow(), rate.pascalsPerSecond())));
   }
 
-  private static boolean[] strongest(Train train, int count) {
+  private static boolean[] strongest(Train train, int[] working, int count) {
     boolean[] off = new boolean[train.vehicles()];
-    IntStream.range(0, off.length)
+    IntStream.of(working)
         .boxed()
         .sorted(
             Comparator.<Integer>comparingDouble(i -> -train.brakeShare()[i])

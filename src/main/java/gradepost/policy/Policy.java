@@ -19,6 +19,8 @@ import java.util.Optional;
  * @param signOff empty where the operator gives no rules for sign-off papers
  * @param cant what is allowed of cant on the routes
  * @param practice how a driver is taken to use power and brake where no rule says it
+ * @param degraded what it says of trains whose brake is not whole; empty where it says nothing, and
+ *     in the policy of one run
  */
 public record Policy(
     String name,
@@ -34,7 +36,8 @@ public record Policy(
     Map<String, String> purposes,
     Optional<SignOffRules> signOff,
     CantLimits cant,
-    Practice practice) {
+    Practice practice,
+    Optional<DegradedRules> degraded) {
 
   /** A policy without rules for sign-off papers, with the usual practice and limits of cant. */
   public Policy(
@@ -63,7 +66,8 @@ public record Policy(
         purposes,
         Optional.empty(),
         CantLimits.USUAL,
-        Practice.USUAL);
+        Practice.USUAL,
+        Optional.empty());
   }
 
   public Policy {
@@ -91,7 +95,46 @@ public record Policy(
         purposes,
         signOff,
         cant,
-        other);
+        other,
+        degraded);
+  }
+
+  /** The rules for a train whose brake is whole. */
+  public Policy ordinary() {
+    return with(stopping, restriction, run, purposes);
+  }
+
+  /** The rules for a train that is braked in another way. */
+  public Policy with(DegradedRules.AutomaticTechnique other) {
+    Map<String, String> otherPurposes = new LinkedHashMap<>(purposes);
+    otherPurposes.put("stopping", other.purposeOfStopping());
+    otherPurposes.put("restriction", other.purposeOfRestriction());
+    return with(
+        other.stopping(), other.restriction(), run.checkedWith(other.check()), otherPurposes);
+  }
+
+  /** For one run, which needs no clause. */
+  private Policy with(
+      Technique otherStopping,
+      Technique otherRestriction,
+      RunRules otherRun,
+      Map<String, String> otherPurposes) {
+    return new Policy(
+        name,
+        adhesion,
+        noticing,
+        safeSide,
+        margins,
+        otherStopping,
+        otherRestriction,
+        terminal,
+        otherRun,
+        scatter,
+        otherPurposes,
+        signOff,
+        cant,
+        practice,
+        Optional.empty());
   }
 
   /** The state of the rail that the plan is made for. */

@@ -42,4 +42,18 @@ public record RunRules(
         timeAllowance,
         landmarkReach);
   }
+
+  /** The same with another pressure of a checking application. */
+  public RunRules checkedWith(Pressure other) {
+    return new RunRules(
+        offBelow,
+        onBelow,
+        leastPower,
+        coastBeforeBraking,
+        checkFrom,
+        checkTo,
+        other,
+        timeAllowance,
+        landmarkReach);
+  }
 }

@@ -82,6 +82,23 @@ public record BrakeSystem(
     }
   }
 
+  /** The same brake in another role. */
+  public BrakeSystem as(Role other) {
+    return new BrakeSystem(
+        name,
+        shortName,
+        other,
+        action,
+        application,
+        release,
+        gradualRelease,
+        control,
+        full,
+        pipe,
+        recharge,
+        percentage);
+  }
+
   /** The same brake used towards a speed above zero: its equivalent build-up may then be longer. */
   public BrakeSystem towardsASpeed() {
     BrakeAction slower = action.towardsASpeed();

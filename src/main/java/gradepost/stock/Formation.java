@@ -1,6 +1,7 @@
 package gradepost.stock;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
 
@@ -8,13 +9,23 @@ import java.util.List;
  * A train made up of vehicles.
  *
  * @param vehicles in the order in which they stand in the forward direction, leading one first
+ * @param brakes which brakes of each vehicle work, in the same order
  */
-public record Formation(String name, List<Vehicle> vehicles) {
+public record Formation(String name, List<Vehicle> vehicles, List<WorkingBrakes> brakes) {
   public Formation {
     vehicles = List.copyOf(vehicles);
+    brakes = List.copyOf(brakes);
     if (vehicles.isEmpty()) {
       throw new IllegalArgumentException("formation " + name + " has no vehicle");
     }
+    if (brakes.size() != vehicles.size()) {
+      throw new IllegalArgumentException("formation " + name + " has brakes for each vehicle");
+    }
+  }
+
+  /** A train on which every brake works. */
+  public Formation(String name, List<Vehicle> vehicles) {
+    this(name, vehicles, Collections.nCopies(vehicles.size(), WorkingBrakes.ALL));
   }
 
   /** How many vehicles there are. */
@@ -55,8 +66,45 @@ public record Formation(String name, List<Vehicle> vehicles) {
 
   /** The same train with its other end leading. */
   public Formation reversed() {
-    List<Vehicle> other = new ArrayList<>(vehicles);
+    return new Formation(name, reversed(vehicles), reversed(brakes));
+  }
+
+  private static <T> List<T> reversed(List<T> all) {
+    List<T> other = new ArrayList<>(all);
     Collections.reverse(other);
-    return new Formation(name, other);
+    return other;
+  }
+
+  /**
+   * The same train on which only these brakes of some vehicles work.
+   *
+   * @param numbers of those vehicles, the leading one is 1
+   */
+  public Formation with(WorkingBrakes working, Collection<Integer> numbers) {
+    List<WorkingBrakes> other = new ArrayList<>(brakes);
+    numbers.forEach(n -> other.set(n - 1, working));
+    return new Formation(name, vehicles, other);
+  }
+
+  /** The numbers of the vehicles of which only these brakes work; the leading vehicle is 1. */
+  public List<Integer> numbersWith(WorkingBrakes working) {
+    List<Integer> numbers = new ArrayList<>();
+    for (int i = 0; i < brakes.size(); i++) {
+      if (brakes.get(i) == working) {
+        numbers.add(i + 1);
+      }
+    }
+    return numbers;
+  }
+
+  /** How many vehicles a brake of this role can slow: it works there, and has a force. */
+  public int braked(BrakeSystem.Role role) {
+    int braked = 0;
+    for (int i = 0; i < brakes.size(); i++) {
+      if (brakes.get(i).has(role) && vehicles.get(i).brakeWeight() > 0) {
+        braked++;
+      }
+    }
+    return braked;
   }
 }

@@ -85,6 +85,24 @@ public record Stock(
     return system.percentage().map(p -> p.force(system.full())).orElse(brakeForce);
   }
 
+  /** The same with other brakes. */
+  public Stock with(List<BrakeSystem> others) {
+    return new Stock(
+        name,
+        description,
+        trainClasses,
+        maximum,
+        vehicles,
+        formations,
+        resistance,
+        curves,
+        checkRailDragNPerKn,
+        traction,
+        brakeForce,
+        others,
+        handleRules);
+  }
+
   /** The brake that a plan is made with. */
   public BrakeSystem service() {
     return brakes.stream()

@@ -43,6 +43,16 @@ public final class Ceiling {
             Double.POSITIVE_INFINITY,
             assignment.stock().maximum().metresPerSecond(),
             "train"));
+    assignment
+        .degraded()
+        .ifPresent(
+            run ->
+                limits.add(
+                    new Limit(
+                        Double.NEGATIVE_INFINITY,
+                        Double.POSITIVE_INFINITY,
+                        run.permit().atMost().metresPerSecond(),
+                        run.edition().name())));
     for (PermanentRestriction r : assignment.route().restrictions()) {
       if (stands(assignment, r.applies())) {
         limits.add(

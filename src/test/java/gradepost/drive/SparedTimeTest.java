@@ -77,7 +77,8 @@ class SparedTimeTest {
             p.purposes(),
             p.signOff(),
             p.cant(),
-            p.practice());
+            p.practice(),
+            p.degraded());
     return Planner.plan(
         new Assignment(
             is.route(),

@@ -44,6 +44,11 @@ public final class Fixture implements SourceFiles {
         new String(resource("stock-two-pipe.yaml"), StandardCharsets.UTF_8));
   }
 
+  /** A pack file with editions that is good in the place of {@link #PACK}. */
+  public static String packWithEditions() {
+    return new String(resource("pack-editions.yaml"), StandardCharsets.UTF_8);
+  }
+
   private static byte[] resource(String name) {
     try (InputStream in = Fixture.class.getResourceAsStream(name)) {
       return Optional.ofNullable(in).orElseThrow().readAllBytes();

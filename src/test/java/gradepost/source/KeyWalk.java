@@ -62,11 +62,12 @@ final class KeyWalk {
     }
   }
 
-  /** All of the fixture's files, and of its other stock files. */
+  /** All of the fixture's files, and of its other stock and pack files. */
   static Set<Met> met() {
     Set<Met> met = new LinkedHashSet<>();
     TABLES.forEach((file, table) -> met.addAll(met(file, Fixture.good().text(file))));
     Fixture.otherStocks().forEach(text -> met.addAll(met(Fixture.STOCK, text)));
+    met.addAll(met(Fixture.PACK, Fixture.packWithEditions()));
     return met;
   }
 

@@ -34,7 +34,8 @@ public final class PaperMaker {
    * The papers of one pack.
    *
    * @param file of the pack, for messages
-   * @param wanted which papers are made; sign-off papers only if the policy has rules for them
+   * @param wanted which papers are made; sign-off papers only if the policy has rules for them, and
+   *     only of the ordinary run
    * @param seed of the first knowledge paper; the issue's own where empty
    * @param json whether the hand-over is written too
    */
@@ -61,12 +62,9 @@ public final class PaperMaker {
     }
   }
 
-  /** How many directions and formations there are to be made; none of what cannot be read. */
-  public static int papers(Reading<PackFile> reading) {
-    return reading
-        .found()
-        .map(pack -> pack.directions().size() * pack.formations().size())
-        .orElse(0);
+  /** How many papers there are to be made; none of what cannot be read. */
+  public static int papers(Path file, Reading<PackFile> reading) {
+    return reading.found().map(pack -> Task.of(file, pack).size()).orElse(0);
   }
 
   /** Makes them. */
@@ -94,7 +92,10 @@ public final class PaperMaker {
       papers.addAll(faces);
     }
     Optional<SignOffRules> rules =
-        pack.policy().signOff().filter(r -> wanted.contains(PaperKind.SIGN_OFF));
+        pack.policy()
+            .signOff()
+            .filter(r -> wanted.contains(PaperKind.SIGN_OFF))
+            .filter(r -> task.assignment().degraded().isEmpty());
     if (rules.isPresent()) {
       long first = seed.orElse(SignOff.seed(pack));
       papers.addAll(

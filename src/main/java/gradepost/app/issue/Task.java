@@ -5,6 +5,7 @@ import gradepost.app.store.Unplanned;
 import gradepost.drive.Planner;
 import gradepost.motion.NoEnd;
 import gradepost.plan.Plan;
+import gradepost.source.file.FileNames;
 import gradepost.source.pack.DirectionPart;
 import gradepost.source.pack.PackFile;
 import gradepost.stock.Formation;
@@ -12,12 +13,11 @@ import gradepost.task.Assignment;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * One paper to be made of a pack.
  *
- * @param stem what its files are named after: pack, direction, formation
+ * @param stem what its files are named after: pack, direction, formation, edition if it is of one
  * @param title on its cover
  */
 public record Task(String stem, String title, Assignment assignment) {
@@ -44,29 +44,33 @@ public record Task(String stem, String title, Assignment assignment) {
     }
   }
 
-  /** Every direction of a pack, each with every formation. */
+  /** Every direction of a pack, each with every formation and with its editions. */
   public static List<Task> of(Path file, PackFile pack) {
     List<Task> tasks = new ArrayList<>();
-    String title = pack.title().orElse(pack.route().name());
     for (DirectionPart part : pack.directions()) {
-      String direction = pack.route().nameOf(part.direction());
       for (Formation formation : pack.formations()) {
-        tasks.add(
-            new Task(
-                "%s-%s-%s"
-                    .formatted(PackFiles.stem(file), asName(direction), asName(formation.name())),
-                "%s, %s, %s".formatted(title, direction, formation.name()),
-                pack.assignment(part, formation)));
+        tasks.add(of(file, pack, pack.assignment(part, formation)));
+        pack.editions().stream()
+            .filter(e -> e.isFor(formation.name()))
+            .forEach(e -> tasks.add(of(file, pack, pack.assignment(part, formation, e))));
       }
     }
     return tasks;
   }
 
-  /** Letters and digits of any script stay; all else could mean something to a file system. */
-  static String asName(String words) {
-    return words
-        .toLowerCase(Locale.ROOT)
-        .replaceAll("[^\\p{L}\\p{N}]+", "-")
-        .replaceAll("^-|-$", "");
+  private static Task of(Path file, PackFile pack, Assignment assignment) {
+    String title = pack.title().orElse(pack.route().name());
+    String direction = pack.route().nameOf(assignment.direction());
+    List<String> stem =
+        new ArrayList<>(
+            List.of(
+                PackFiles.stem(file),
+                FileNames.asName(direction),
+                FileNames.asName(assignment.formation().name())));
+    assignment.degraded().ifPresent(run -> stem.add(FileNames.asName(run.edition().name())));
+    return new Task(
+        String.join("-", stem),
+        "%s, %s, %s".formatted(title, direction, assignment.trainName()),
+        assignment);
   }
 }

@@ -8,6 +8,7 @@ import gradepost.briefing.Messages;
 import gradepost.briefing.Part;
 import gradepost.briefing.Table;
 import gradepost.briefing.line.TrackStripWriter;
+import gradepost.briefing.page.EditionWriter;
 import gradepost.briefing.word.Words;
 import gradepost.plan.Plan;
 import gradepost.route.RunningLine;
@@ -74,14 +75,19 @@ final class CoverWriter {
     Assignment first = plans.get(0).assignment();
     String formations =
         plans.stream()
-            .map(p -> p.assignment().formation().name())
+            .map(p -> p.assignment().trainName())
             .distinct()
             .collect(Collectors.joining(", "));
-    return List.of(
-        fact("stock", first.stock().name()),
-        fact("formations", formations),
-        fact("load", words.text("load." + TrackStripWriter.lower(first.load()))),
-        fact("policy", first.policy().name()));
+    List<Fact> facts = new ArrayList<>();
+    facts.add(fact("stock", first.stock().name()));
+    facts.add(fact("formations", formations));
+    facts.add(fact("load", words.text("load." + TrackStripWriter.lower(first.load()))));
+    facts.add(fact("policy", first.policy().name()));
+    plans.stream()
+        .flatMap(p -> new EditionWriter(p.assignment(), words).facts().stream())
+        .distinct()
+        .forEach(facts::add);
+    return facts;
   }
 
   private List<Fact> issueFacts() {

@@ -41,7 +41,7 @@ public final class TrainWriter {
   public TrainPage page(String part) {
     Stock stock = assignment.stock();
     Formation formation = assignment.formation();
-    List<Fact> facts = new ArrayList<>();
+    List<Fact> facts = new ArrayList<>(new EditionWriter(assignment, words).facts());
     fact(facts, "formation", words.text("train.cars", formation.name(), formation.cars()));
     fact(facts, "length", words.overrun(formation.lengthM()));
     fact(facts, "load", load());

@@ -2,6 +2,7 @@ package gradepost.source.file;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -40,6 +41,14 @@ public final class FileNames {
     return tidy(absolute ? joined.substring(1) : joined)
         .map(tidied -> absolute ? "/" + tidied : tidied)
         .orElse(joined);
+  }
+
+  /** Letters and digits of any script stay; all else could mean something to a file system. */
+  public static String asName(String words) {
+    return words
+        .toLowerCase(Locale.ROOT)
+        .replaceAll("[^\\p{L}\\p{N}]+", "-")
+        .replaceAll("^-|-$", "");
   }
 
   private FileNames() {}

@@ -16,6 +16,8 @@ import gradepost.stock.Formation;
 import gradepost.stock.LoadCase;
 import gradepost.stock.Stock;
 import gradepost.task.Assignment;
+import gradepost.task.DegradedRun;
+import gradepost.task.Edition;
 import gradepost.yaml.Problem;
 import gradepost.yaml.Problems;
 import gradepost.yaml.Severity;
@@ -34,6 +36,7 @@ import java.util.stream.Stream;
  * @param accepted findings about its trains for which somebody answers; the route has its own
  * @param cards size of the cab cards
  * @param papers what is printed of it
+ * @param editions what is made beside the ordinary papers
  * @param inputs the pack file first, then each file once in the order in which it is named
  * @param origins where in the files its records stand
  */
@@ -53,6 +56,7 @@ public record PackFile(
     List<Accepted> accepted,
     CardSize cards,
     List<PaperKind> papers,
+    List<Edition> editions,
     List<Input> inputs,
     Origins origins) {
   public PackFile {
@@ -64,6 +68,7 @@ public record PackFile(
     formationRisks = List.copyOf(formationRisks);
     accepted = List.copyOf(accepted);
     papers = List.copyOf(papers);
+    editions = List.copyOf(editions);
     inputs = List.copyOf(inputs);
   }
 
@@ -145,12 +150,29 @@ public record PackFile(
         accepted,
         cards,
         papers,
+        editions,
         inputs,
         origins);
   }
 
   /** What one plan is made for; {@code formation} as the stock file lists it. */
   public Assignment assignment(DirectionPart part, Formation formation) {
+    return assignment(part, formation, policy.ordinary());
+  }
+
+  /**
+   * What the plan of an edition is made for.
+   *
+   * @throws IllegalArgumentException for one that the policy does not permit
+   */
+  public Assignment assignment(DirectionPart part, Formation formation, Edition edition) {
+    DegradedRun run =
+        DegradedRun.of(edition, policy)
+            .orElseThrow(() -> new IllegalArgumentException("not permitted: " + edition.name()));
+    return assignment(part, formation, policy).with(run);
+  }
+
+  private Assignment assignment(DirectionPart part, Formation formation, Policy rules) {
     return new Assignment(
         route,
         part.direction(),
@@ -160,7 +182,7 @@ public record PackFile(
         stock,
         part.direction() == Direction.FORWARD ? formation : formation.reversed(),
         load,
-        policy,
+        rules,
         standing());
   }
 }

@@ -78,6 +78,36 @@ final class PackMistakes {
           "unknown-formation", Holes.quoted("formation"), Hole.list("known"), Hole.perhaps("near"));
   static final One<String> FORMATION_TWICE =
       MISTAKES.declare("formation-twice", Holes.quoted("formation"));
+  static final Three<String, Collection<String>, Optional<String>> FORMATION_NOT_PRINTED =
+      MISTAKES.declare(
+          "formation-not-printed",
+          Holes.quoted("formation"),
+          Hole.list("known"),
+          Hole.perhaps("near"));
+  static final One<String> EDITION_NAMES_NO_FILE =
+      MISTAKES.declare("edition-names-no-file", Holes.quoted("name"));
+  static final Two<String, String> EDITION_FILE_TWICE =
+      MISTAKES.declare("edition-file-twice", Holes.quoted("name"), Holes.quoted("first"));
+  static final Two<String, String> NO_CLAUSE =
+      MISTAKES.declare("no-clause", Hole.word("policy"), Hole.word("kind"));
+  static final Three<String, String, String> CLAUSE_FORBIDS =
+      MISTAKES.declare(
+          "clause-forbids", Hole.word("policy"), Hole.word("kind"), Hole.word("clause"));
+  static final Two<String, String> NOTHING_BEHIND =
+      MISTAKES.declare("nothing-behind", Hole.word("stock"), Hole.word("brake"));
+  static final Three<Integer, String, Integer> NO_SUCH_VEHICLE =
+      MISTAKES.declare(
+          "no-such-vehicle", Hole.count("number"), Hole.word("formation"), Hole.count("cars"));
+  static final One<Integer> VEHICLE_TWICE = MISTAKES.declare("vehicle-twice", Hole.count("number"));
+  static final Four<Integer, String, String, Integer> MORE_THAN_PERMITTED =
+      MISTAKES.declare(
+          "more-than-permitted",
+          Hole.count("named"),
+          Hole.word("formation"),
+          Hole.word("clause"),
+          Hole.count("most"));
+  static final Two<String, Integer> NO_BRAKE_LEFT =
+      MISTAKES.declare("no-brake-left", Hole.word("formation"), Hole.count("share"));
   static final Two<String, Collection<String>> BOARDS_LEFT_OPEN =
       MISTAKES.declare("boards-left-open", Hole.word("notice"), Hole.list("boards"));
   static final Two<String, LocalDateTime> GAP_BEFORE_A_CHANGE =

@@ -175,6 +175,11 @@ public final class PackReader {
           .ifPresent(all -> all.forEach(d -> resolver.resolve(d).ifPresent(directions::add)));
     }
     stock.ifPresent(s -> Formations.ofRisks(values, in, s.value()));
+    if (stock.isPresent() && policy.isPresent()) {
+      Reader reader = new Reader(policy.get().in());
+      new Editions(stock.get().value(), policy.get().value(), formations, in, reader).check(values);
+      fromFiles = fromFiles.and(reader.problems());
+    }
     signOffHasRules(values, policy.map(Read::value));
     if (typed.isEmpty() || route.isEmpty() || stock.isEmpty() || policy.isEmpty()) {
       return Optional.empty();
@@ -198,6 +203,7 @@ public final class PackReader {
             pack.accepted(),
             pack.cards(),
             pack.papers(),
+            pack.editions(),
             List.copyOf(inputs.values()),
             new Origins(readers(route, notices))));
   }

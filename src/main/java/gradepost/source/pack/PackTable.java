@@ -10,6 +10,7 @@ import gradepost.source.file.FileKind;
 import gradepost.source.route.AcceptedTable;
 import gradepost.source.route.Moment;
 import gradepost.stock.LoadCase;
+import gradepost.task.Edition;
 import gradepost.units.QuantityKind;
 import gradepost.units.Span;
 import gradepost.yaml.Common;
@@ -54,7 +55,8 @@ public final class PackTable {
       List<FormationRisk> formationRisks,
       List<Accepted> accepted,
       CardSize cards,
-      List<PaperKind> papers) {}
+      List<PaperKind> papers,
+      List<Edition> editions) {}
 
   private static final Scalar<String> FILE =
       Common.text("the name of a file, as seen from this one");
@@ -255,7 +257,8 @@ public final class PackTable {
               FORMATION_RISKS,
               ACCEPTED,
               CARDS,
-              PAPERS),
+              PAPERS,
+              EditionTable.EDITIONS),
           v ->
               new TypedPack(
                   v.find(TITLE),
@@ -271,7 +274,8 @@ public final class PackTable {
                   v.get(FORMATION_RISKS),
                   v.get(ACCEPTED),
                   v.get(CARDS),
-                  v.get(PAPERS)));
+                  v.get(PAPERS),
+                  v.get(EditionTable.EDITIONS)));
 
   private static Scalar<CardSize> cardSizes() {
     Map<String, CardSize> words = new LinkedHashMap<>();

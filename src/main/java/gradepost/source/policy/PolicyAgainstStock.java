@@ -1,5 +1,6 @@
 package gradepost.source.policy;
 
+import gradepost.policy.DegradedRules.AutomaticTechnique;
 import gradepost.policy.Policy;
 import gradepost.policy.SafeSide;
 import gradepost.policy.Technique;
@@ -38,6 +39,15 @@ public final class PolicyAgainstStock {
         PolicyTable.CHECK_PRESSURE.name(),
         in.spot(policy.run(), PolicyTable.CHECK_PRESSURE));
     formations.forEach(formation -> check.isolated(policy.safeSide(), formation));
+  }
+
+  /** The same for the technique of a brake that cannot be eased, with the brakes in use. */
+  public static void check(AutomaticTechnique technique, Stock inUse, Reader in) {
+    PolicyAgainstStock check = new PolicyAgainstStock(inUse, in);
+    check.technique(technique.stopping());
+    check.technique(technique.restriction());
+    check.pressure(
+        technique.check(), DegradedTable.CHECK.name(), in.spot(technique, DegradedTable.CHECK));
   }
 
   /** Latest places need at least one brake that is not isolated. */

@@ -238,7 +238,8 @@ public final class PolicyTable {
                   PRACTICE,
                   SPREAD,
                   SIGN_OFF,
-                  CantTables.TRACK),
+                  CantTables.TRACK,
+                  DegradedTable.DEGRADED),
               PolicyTable::build)
           .checked(AdhesionCases::sharesOfEarlierOnes)
           .checked(SiteAdhesion::check);
@@ -259,7 +260,8 @@ public final class PolicyTable {
         Purposes.of(v),
         v.find(SIGN_OFF),
         v.find(CantTables.TRACK).orElse(CantLimits.USUAL),
-        v.find(PRACTICE).orElse(Practice.USUAL));
+        v.find(PRACTICE).orElse(Practice.USUAL),
+        v.find(DegradedTable.DEGRADED));
   }
 
   private static void lowerFurther(Values v, Key<Said<Speed>> near, Key<Said<Speed>> far) {

@@ -178,7 +178,7 @@ final class PolicyTables {
     return new TypedCase(v.get(CASE_NAME), Optional.of(law), Optional.empty(), 1, v.get(FOR));
   }
 
-  private static void pressuresInOrder(Values v) {
+  static void pressuresInOrder(Values v) {
     Common.whenBoth(
         v,
         FIRST,

@@ -19,6 +19,10 @@ final class Purposes {
   static Map<String, String> of(Values policy) {
     Map<String, String> purposes = new LinkedHashMap<>();
     for (Key<?> key : PolicyTable.POLICY.keys()) {
+      if (key == DegradedTable.DEGRADED) {
+        // It is for editions, whose technique carries its own purposes.
+        continue;
+      }
       policy.node(key).ifPresent(node -> collect(key.name(), node, purposes));
     }
     return purposes;

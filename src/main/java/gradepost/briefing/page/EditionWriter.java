@@ -1,0 +1,58 @@
+package gradepost.briefing.page;
+
+import gradepost.briefing.Fact;
+import gradepost.briefing.word.Words;
+import gradepost.stock.WorkingBrakes;
+import gradepost.task.Assignment;
+import gradepost.task.DegradedRun;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** What stands at the head of a paper for a brake that is not whole. */
+public final class EditionWriter {
+  private final Assignment assignment;
+  private final Words words;
+
+  public EditionWriter(Assignment assignment, Words words) {
+    this.assignment = assignment;
+    this.words = words;
+  }
+
+  /** What is wrong with the brake, and what permits the run; none for an ordinary run. */
+  public List<Fact> facts() {
+    return assignment.degraded().map(this::facts).orElse(List.of());
+  }
+
+  private List<Fact> facts(DegradedRun run) {
+    List<Fact> facts = new ArrayList<>();
+    fact(facts, "name", run.edition().name());
+    fact(facts, "brake", brake(run));
+    fact(facts, "clause", run.clause());
+    fact(facts, "to", run.permit().to());
+    fact(facts, "at-most", words.speed(run.permit().atMost().metresPerSecond()));
+    fact(facts, "permission", words.text("edition.permission"));
+    return facts;
+  }
+
+  private void fact(List<Fact> facts, String key, String value) {
+    facts.add(new Fact(words.text("edition." + key + ".label"), value));
+  }
+
+  private String brake(DegradedRun run) {
+    String service = assignment.stock().service().name();
+    return switch (run.edition().kind()) {
+      case EP_OUT_OF_USE -> words.text("edition.brake.out-of-use", service);
+      case EP_ON_PART ->
+          words.text("edition.brake.on-part", service, numbers(WorkingBrakes.ALL_BUT_SERVICE));
+      case BRAKES_ISOLATED -> words.text("edition.brake.isolated", numbers(WorkingBrakes.NONE));
+    };
+  }
+
+  /** Counted from the end that leads in this direction. */
+  private String numbers(WorkingBrakes working) {
+    return assignment.formation().numbersWith(working).stream()
+        .map(String::valueOf)
+        .collect(Collectors.joining(", "));
+  }
+}
