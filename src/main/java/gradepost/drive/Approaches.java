@@ -4,6 +4,7 @@ import gradepost.drive.brake.TrainModels;
 import gradepost.drive.check.RuleBreaches;
 import gradepost.drive.fallback.Ladder;
 import gradepost.drive.fallback.RechargeCaution;
+import gradepost.drive.fallback.Recharges;
 import gradepost.drive.fallback.SpeedRows;
 import gradepost.drive.fallback.Spreads;
 import gradepost.drive.leg.ApproachSolution;
@@ -44,6 +45,7 @@ final class Approaches {
   private final List<Action> actions;
   private final List<BrakeTest> tests;
   private final List<RuleBreaches.Breach> breaches;
+  private final List<Recharges.Full> recharges;
   private final Ladder ladder;
   private final SpeedRows speedRows;
   private final Places places;
@@ -54,6 +56,7 @@ final class Approaches {
    * @param numbers the approach that each target belongs to
    * @param actions of the whole run
    * @param breaches of rules of driving in it
+   * @param recharges of its releases
    */
   Approaches(
       Assignment assignment,
@@ -62,7 +65,8 @@ final class Approaches {
       Map<Target, Integer> numbers,
       List<Action> actions,
       List<BrakeTest> tests,
-      List<RuleBreaches.Breach> breaches) {
+      List<RuleBreaches.Breach> breaches,
+      List<Recharges.Full> recharges) {
     this.assignment = assignment;
     this.bench = bench;
     this.ceiling = ceiling;
@@ -70,6 +74,7 @@ final class Approaches {
     this.actions = actions;
     this.tests = tests;
     this.breaches = breaches;
+    this.recharges = recharges;
     this.ladder = new Ladder(assignment, bench);
     this.speedRows = new SpeedRows(assignment, bench, ceiling);
     this.places = new Places(assignment);
@@ -145,6 +150,10 @@ final class Approaches {
         .flatMap(piece -> caution.of(piece, actions).stream())
         .min(Comparator.comparingDouble(Finding.LessToGive::givesPa))
         .ifPresent(findings::add);
+    recharges.stream()
+        .filter(r -> r.approach() == number)
+        .map(Recharges.Full::what)
+        .forEach(findings::add);
     breaches.stream()
         .filter(b -> b.approach() == number)
         .map(RuleBreaches.Breach::what)

@@ -7,6 +7,7 @@ import gradepost.drive.check.FigureTables;
 import gradepost.drive.check.InstructionRun;
 import gradepost.drive.check.PlanVerifier;
 import gradepost.drive.check.Signals;
+import gradepost.drive.fallback.Recharges;
 import gradepost.drive.leg.ApproachSolution;
 import gradepost.drive.leg.RunChooser;
 import gradepost.plan.Approach;
@@ -63,7 +64,8 @@ public final class Planner {
                 worked.numbers(),
                 rerun.actions(),
                 tests,
-                new PlanVerifier(assignment, worked.bench(), worked.ceiling()).breaches(rerun))
+                new PlanVerifier(assignment, worked.bench(), worked.ceiling()).breaches(rerun),
+                Recharges.of(assignment.stock().service(), rerun.actions(), rerun.refillS(), trace))
             .of(worked.pieces(), trace);
     return new Plan(
         assignment,

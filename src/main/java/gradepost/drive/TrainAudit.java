@@ -180,6 +180,11 @@ public final class TrainAudit {
     }
 
     @Override
+    public Boolean fullAgain(Finding.FullAgain full) {
+      return false;
+    }
+
+    @Override
     public Boolean ruleBroken(Finding.RuleBroken rule) {
       return false;
     }

@@ -96,6 +96,11 @@ final class BrakeForce {
     return Math.min(other.fullPa(), charge.availablePa(other, timeS, cylinder.at(timeS)));
   }
 
+  /** Seconds until the reservoirs of a brake that was let go are full again. */
+  double refillS(TrainBrake other, double timeS) {
+    return charge.refillS(other, timeS);
+  }
+
   /** Of the leading cylinder. */
   double pressurePa(double timeS) {
     return cylinder.at(timeS);

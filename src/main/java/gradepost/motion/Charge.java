@@ -48,6 +48,16 @@ final class Charge {
     return reservoir.law().equalPa(heldPa(reservoir, timeS), from);
   }
 
+  /** Seconds until the reservoirs are full again, from a release on; 0 where they always are. */
+  double refillS(TrainBrake rig, double timeS) {
+    if (rig.reservoir().isEmpty()) {
+      return 0;
+    }
+    TrainBrake.Reservoir reservoir = rig.reservoir().get();
+    double lacks = reservoir.law().pipe().pascals() - heldPa(reservoir, timeS);
+    return lacks / reservoir.rechargePaPerS();
+  }
+
   /** A demand changes the cylinders from what they hold now. */
   void use(TrainBrake rig, double timeS, double cylinderPa, double demandPa) {
     if (rig.reservoir().isEmpty()) {

@@ -148,6 +148,11 @@ public final class Stepper {
     return pull.availablePa(other, t);
   }
 
+  /** Seconds until the reservoirs of a brake that was let go are full again; 0 where they are. */
+  public double refillS(TrainBrake released) {
+    return pull.refillS(released, t);
+  }
+
   /** Takes over what the reservoirs hold from a run of the same train at the same time. */
   public void chargeAs(Stepper other) {
     pull.chargeAs(other.pull);

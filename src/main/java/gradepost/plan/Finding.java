@@ -44,6 +44,9 @@ public sealed interface Finding {
     /** A brake test runs into a braking point. */
     T brakeTestTooNear(BrakeTestTooNear finding);
 
+    /** From where the reservoirs are full again. */
+    T fullAgain(FullAgain finding);
+
     /** The run breaks a rule of driving. */
     T ruleBroken(RuleBroken finding);
   }
@@ -175,6 +178,27 @@ public sealed interface Finding {
     @Override
     public <T> T match(Cases<T> cases) {
       return cases.lessToGive(this);
+    }
+
+    @Override
+    public About about() {
+      return About.BRAKING;
+    }
+  }
+
+  /**
+   * A brake that is released for a lower speed has its reservoirs to fill again, and nothing brakes
+   * before it has.
+   *
+   * @param releasedM where it comes off
+   * @param afterS how long they take from there
+   * @param fullM where the train then is
+   */
+  record FullAgain(BrakeSystem brake, double releasedM, double afterS, double fullM)
+      implements Finding {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.fullAgain(this);
     }
 
     @Override

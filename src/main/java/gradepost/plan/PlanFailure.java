@@ -18,16 +18,33 @@ public sealed interface PlanFailure {
       Function<ForbiddenMovement, T> forbidden,
       Function<NeverComes, T> never,
       Function<CannotBrake, T> cannotBrake,
-      Function<RuleUntold, T> untold);
+      Function<RuleUntold, T> untold,
+      Function<NotRecharged, T> notRecharged);
 
   /** Whether it may be the consequence of a target that cannot be braked for. */
   default boolean mayFollow() {
-    return match(s -> true, s -> false, o -> true, f -> false, n -> true, c -> false, u -> false);
+    return match(
+        s -> true,
+        s -> false,
+        o -> true,
+        f -> false,
+        n -> true,
+        c -> false,
+        u -> false,
+        r -> false);
   }
 
   /** Whether it is the cause that others follow from. */
   default boolean isCause() {
-    return match(s -> false, s -> false, o -> false, f -> false, n -> false, c -> true, u -> false);
+    return match(
+        s -> false,
+        s -> false,
+        o -> false,
+        f -> false,
+        n -> false,
+        c -> true,
+        u -> false,
+        r -> false);
   }
 
   /** The speed that is too high, if it is one. */
@@ -39,7 +56,8 @@ public sealed interface PlanFailure {
         f -> Optional.empty(),
         n -> Optional.empty(),
         c -> Optional.empty(),
-        u -> Optional.empty());
+        u -> Optional.empty(),
+        r -> Optional.empty());
   }
 
   /** The planned stop from its printed instructions ends outside the tolerance. */
@@ -52,7 +70,8 @@ public sealed interface PlanFailure {
         Function<ForbiddenMovement, T> forbidden,
         Function<NeverComes, T> never,
         Function<CannotBrake, T> cannotBrake,
-        Function<RuleUntold, T> untold) {
+        Function<RuleUntold, T> untold,
+        Function<NotRecharged, T> notRecharged) {
       return stop.apply(this);
     }
   }
@@ -67,7 +86,8 @@ public sealed interface PlanFailure {
         Function<ForbiddenMovement, T> forbidden,
         Function<NeverComes, T> never,
         Function<CannotBrake, T> cannotBrake,
-        Function<RuleUntold, T> untold) {
+        Function<RuleUntold, T> untold,
+        Function<NotRecharged, T> notRecharged) {
       return stalls.apply(this);
     }
   }
@@ -82,7 +102,8 @@ public sealed interface PlanFailure {
         Function<ForbiddenMovement, T> forbidden,
         Function<NeverComes, T> never,
         Function<CannotBrake, T> cannotBrake,
-        Function<RuleUntold, T> untold) {
+        Function<RuleUntold, T> untold,
+        Function<NotRecharged, T> notRecharged) {
       return over.apply(this);
     }
   }
@@ -97,7 +118,8 @@ public sealed interface PlanFailure {
         Function<ForbiddenMovement, T> forbidden,
         Function<NeverComes, T> never,
         Function<CannotBrake, T> cannotBrake,
-        Function<RuleUntold, T> untold) {
+        Function<RuleUntold, T> untold,
+        Function<NotRecharged, T> notRecharged) {
       return forbidden.apply(this);
     }
   }
@@ -112,7 +134,8 @@ public sealed interface PlanFailure {
         Function<ForbiddenMovement, T> forbidden,
         Function<NeverComes, T> never,
         Function<CannotBrake, T> cannotBrake,
-        Function<RuleUntold, T> untold) {
+        Function<RuleUntold, T> untold,
+        Function<NotRecharged, T> notRecharged) {
       return never.apply(this);
     }
   }
@@ -127,8 +150,30 @@ public sealed interface PlanFailure {
         Function<ForbiddenMovement, T> forbidden,
         Function<NeverComes, T> never,
         Function<CannotBrake, T> cannotBrake,
-        Function<RuleUntold, T> untold) {
+        Function<RuleUntold, T> untold,
+        Function<NotRecharged, T> notRecharged) {
       return untold.apply(this);
+    }
+  }
+
+  /**
+   * An application asks for more than the reservoirs, which are still filling, can give.
+   *
+   * @param askedPa cylinder pressure that is asked for
+   * @param givesPa the most that there is
+   */
+  record NotRecharged(double atM, double askedPa, double givesPa) implements PlanFailure {
+    @Override
+    public <T> T match(
+        Function<StopOutsideTolerance, T> stop,
+        Function<Stalls, T> stalls,
+        Function<OverCeiling, T> over,
+        Function<ForbiddenMovement, T> forbidden,
+        Function<NeverComes, T> never,
+        Function<CannotBrake, T> cannotBrake,
+        Function<RuleUntold, T> untold,
+        Function<NotRecharged, T> notRecharged) {
+      return notRecharged.apply(this);
     }
   }
 
@@ -153,7 +198,8 @@ public sealed interface PlanFailure {
         Function<ForbiddenMovement, T> forbidden,
         Function<NeverComes, T> never,
         Function<CannotBrake, T> cannotBrake,
-        Function<RuleUntold, T> untold) {
+        Function<RuleUntold, T> untold,
+        Function<NotRecharged, T> notRecharged) {
       return cannotBrake.apply(this);
     }
 

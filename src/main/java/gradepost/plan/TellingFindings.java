@@ -133,6 +133,16 @@ public final class TellingFindings implements Finding.Cases<PrintedFinding> {
         new PrintedValue.Pressure(grid.pressure(less.brake().full().pascals())));
   }
 
+  @Override
+  public PrintedFinding fullAgain(Finding.FullAgain full) {
+    return says(
+        "full-again",
+        new PrintedValue.Name(full.brake().name()),
+        place(full.releasedM()),
+        time(full.afterS()),
+        new PrintedValue.Place(grid.placePast(full.fullM())));
+  }
+
   private static PrintedFinding says(String key, PrintedValue... values) {
     return new PrintedFinding("finding." + key, List.of(values));
   }

@@ -14,7 +14,9 @@ import gradepost.plan.Plan;
 import gradepost.route.Path;
 import gradepost.stock.BrakeSystem;
 import gradepost.stock.LoadCase;
+import gradepost.stock.WorkingBrakes;
 import gradepost.task.Assignment;
+import gradepost.task.DegradedRun;
 import gradepost.units.Exact;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -64,7 +66,34 @@ public final class HandOver {
     out.put("load", assignment.load());
     out.put("calls", assignment.calls());
     out.put("temporaryRestrictions", assignment.restrictions());
+    assignment.degraded().ifPresent(run -> out.put("edition", edition(assignment, run)));
     return out;
+  }
+
+  /**
+   * What is special in the run of an edition.
+   *
+   * @param serviceOutOn vehicles on which the service brake does not work, from the front
+   * @param isolated vehicles whose brake is isolated, from the front
+   */
+  record EditionOfRun(
+      String name,
+      String brake,
+      List<Integer> serviceOutOn,
+      List<Integer> isolated,
+      String clause,
+      String to,
+      double atMostMps) {}
+
+  private static EditionOfRun edition(Assignment assignment, DegradedRun run) {
+    return new EditionOfRun(
+        run.edition().name(),
+        run.edition().kind().word(),
+        assignment.formation().numbersWith(WorkingBrakes.ALL_BUT_SERVICE),
+        assignment.formation().numbersWith(WorkingBrakes.NONE),
+        run.clause(),
+        run.permit().to(),
+        run.permit().atMost().metresPerSecond());
   }
 
   /** A section of the path: where it begins and ends by distance run, and what is signed there. */

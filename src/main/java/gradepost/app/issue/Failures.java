@@ -64,7 +64,8 @@ public final class Failures {
         forbidden -> FailureText.FORBIDDEN_MOVEMENT.with(place(forbidden.atM())),
         never -> FailureText.NEVER_COMES.with(place(never.atM())),
         this::cannotBrake,
-        untold -> FailureText.RULE_UNTOLD.with(place(untold.atM())));
+        untold -> FailureText.RULE_UNTOLD.with(place(untold.atM())),
+        this::notRecharged);
   }
 
   private Place place(double metres) {
@@ -73,6 +74,13 @@ public final class Failures {
 
   private InUnits<Speed> speed(double mps) {
     return InUnits.metresPerSecond(units, mps);
+  }
+
+  private Mistake notRecharged(PlanFailure.NotRecharged not) {
+    return FailureText.NOT_RECHARGED.with(
+        place(not.atM()),
+        new InUnits<>(units, new Pressure(not.askedPa())),
+        new InUnits<>(units, new Pressure(not.givesPa())));
   }
 
   private Mistake outside(PlanFailure.StopOutsideTolerance stop) {

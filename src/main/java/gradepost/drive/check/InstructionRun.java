@@ -40,6 +40,7 @@ public final class InstructionRun {
   private final List<Trace.Point> points = new ArrayList<>();
   private final List<Action> actions = new ArrayList<>();
   private final List<PlanFailure> failures = new ArrayList<>();
+  private final List<Double> refillS = new ArrayList<>();
   private final Work work = new Work();
   private TrainBrake inUse;
   private final Map<Integer, Snapshot> states = new HashMap<>();
@@ -73,6 +74,14 @@ public final class InstructionRun {
   /** What keeps the plan from issue; empty where nothing does. */
   public List<PlanFailure> failures() {
     return failures;
+  }
+
+  /**
+   * For each release, how long the reservoirs then take to fill again if the brake stays off,
+   * seconds; 0 where they are always full.
+   */
+  public List<Double> refillS() {
+    return refillS;
   }
 
   /** Time since the run began, seconds. */
@@ -239,7 +248,10 @@ public final class InstructionRun {
               inUse = brake.checks() ? bench.slowing() : bench.service(instruction.target());
               stepper.brake(inUse, brake.pressurePa());
             },
-            release -> stepper.brake(inUse, 0),
+            release -> {
+              stepper.brake(inUse, 0);
+              refillS.add(stepper.refillS(inUse));
+            },
             stand -> {});
   }
 
@@ -249,6 +261,15 @@ public final class InstructionRun {
             this::forbidden, off -> false, this::forbidden, release -> false, stand -> false);
     if (forbidden) {
       failures.add(new PlanFailure.ForbiddenMovement(stepper.atM(), command));
+    }
+    command.brake().ifPresent(this::judgeCharge);
+  }
+
+  /** Whether the reservoirs have what is asked for, as near as the gauge can show. */
+  private void judgeCharge(Command.Brake brake) {
+    double gives = stepper.availablePa(bench.service());
+    if (brake.pressurePa() > gives + assignment.route().units().pressureStepPa()) {
+      failures.add(new PlanFailure.NotRecharged(stepper.atM(), brake.pressurePa(), gives));
     }
   }
 
