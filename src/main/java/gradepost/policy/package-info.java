@@ -5,6 +5,7 @@
  *
  * <p>In: figures as the operator's policy states them. Out: records that refuse figures without
  * sense. Practice that a policy does not state has usual values, which are printed like the others.
+ * What is said of a brake that is not whole stands in clauses; an absent one permits nothing.
  * Nothing here drives a train.
  *
  * <p>Not promised: that the rules can be kept with a given train; {@code source.policy} and {@code

@@ -8,6 +8,9 @@
  * lower speed, a step of a terminal platform and a signal at danger are four cases, and none stands
  * in for another.
  *
+ * <p>A run with a brake that is not whole is an assignment with other brakes, another policy and a
+ * lower speed; {@link gradepost.task.DegradedRun} makes it and says what permits it.
+ *
  * <p>Not promised: that the train can be braked for them.
  */
 @NullMarked
