@@ -13,7 +13,7 @@ import com.tngtech.archunit.thirdparty.org.objectweb.asm.Handle;
 import com.tngtech.archunit.thirdparty.org.objectweb.asm.Label;
 import com.tngtech.archunit.thirdparty.org.objectweb.asm.MethodVisitor;
 import com.tngtech.archunit.thirdparty.org.objectweb.asm.Type;
-import gradepost.plan.Met;
+import gradepost.plan.fallback.Met;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;

@@ -12,12 +12,12 @@ import gradepost.route.LineHoles.InUnits;
 import gradepost.route.LineHoles.Place;
 import gradepost.route.Path;
 import gradepost.route.PermanentRestriction;
-import gradepost.route.Platform;
 import gradepost.route.audit.AuditFinding;
 import gradepost.route.audit.AuditText;
 import gradepost.route.audit.AuditText.PlatformOf;
 import gradepost.route.audit.AuditText.Train;
 import gradepost.route.place.Location;
+import gradepost.route.station.Platform;
 import gradepost.task.Assignment;
 import gradepost.task.Call;
 import gradepost.task.Stops;
@@ -70,8 +70,7 @@ public final class TrainAudit {
 
   /** With the edition beside the train, where there is one; every finding begins with it. */
   private static Train train(Assignment assignment) {
-    return new Train(
-        assignment.trainName(), assignment.route().nameOf(assignment.direction()));
+    return new Train(assignment.trainName(), assignment.route().nameOf(assignment.direction()));
   }
 
   /** Whether a finding of an approach is one for the audit; many are the driver's alone. */

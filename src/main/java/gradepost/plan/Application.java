@@ -1,5 +1,6 @@
 package gradepost.plan;
 
+import gradepost.plan.fallback.Rung;
 import gradepost.route.Landmark;
 import gradepost.stock.BrakeSystem;
 import gradepost.task.Target;

@@ -1,5 +1,8 @@
 package gradepost.plan;
 
+import gradepost.plan.fallback.FailureAnswer;
+import gradepost.plan.fallback.Latest;
+import gradepost.plan.fallback.Rung;
 import gradepost.policy.AdhesionCase;
 import gradepost.stock.BrakeSystem;
 import java.util.List;

@@ -1,5 +1,6 @@
 package gradepost.plan;
 
+import gradepost.plan.fallback.Latest;
 import gradepost.stock.BrakeSystem;
 import java.util.Optional;
 

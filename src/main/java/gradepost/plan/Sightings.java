@@ -1,8 +1,8 @@
 package gradepost.plan;
 
 import gradepost.route.Path;
-import gradepost.route.Platform;
-import gradepost.route.Station;
+import gradepost.route.station.Platform;
+import gradepost.route.station.Station;
 import gradepost.task.Assignment;
 import gradepost.task.Call;
 import gradepost.task.Stops;

@@ -1,5 +1,10 @@
 package gradepost.plan;
 
+import gradepost.plan.fallback.FailureAnswer;
+import gradepost.plan.fallback.Latest;
+import gradepost.plan.fallback.Met;
+import gradepost.plan.fallback.OverrunAllowance;
+import gradepost.plan.fallback.Rung;
 import gradepost.route.Landmark;
 import gradepost.route.LowAdhesionSite;
 import gradepost.stock.BrakeSystem;

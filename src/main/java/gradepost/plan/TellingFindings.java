@@ -1,5 +1,6 @@
 package gradepost.plan;
 
+import gradepost.plan.fallback.Latest;
 import gradepost.route.BigDrop;
 import gradepost.told.PrintedFinding;
 import gradepost.told.PrintedValue;

@@ -3,6 +3,7 @@ package gradepost.route;
 import gradepost.route.place.Direction;
 import gradepost.route.place.Location;
 import gradepost.route.place.Section;
+import gradepost.route.station.Station;
 import gradepost.units.Length;
 import gradepost.units.UnitStyle;
 import java.util.List;

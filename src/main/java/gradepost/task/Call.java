@@ -1,7 +1,7 @@
 package gradepost.task;
 
-import gradepost.route.Platform;
-import gradepost.route.Station;
+import gradepost.route.station.Platform;
+import gradepost.route.station.Station;
 import gradepost.units.Span;
 
 /** A booked stop of this train. */

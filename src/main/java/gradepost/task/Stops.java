@@ -1,8 +1,8 @@
 package gradepost.task;
 
 import gradepost.route.Path;
-import gradepost.route.Platform;
-import gradepost.route.StopMark;
+import gradepost.route.station.Platform;
+import gradepost.route.station.StopMark;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;

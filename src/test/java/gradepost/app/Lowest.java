@@ -1,11 +1,11 @@
 package gradepost.app;
 
 import gradepost.policy.TerminalStep;
-import gradepost.route.Platform;
 import gradepost.route.place.Direction;
 import gradepost.route.place.Extent;
 import gradepost.route.place.Location;
 import gradepost.route.place.Section;
+import gradepost.route.station.Platform;
 import gradepost.task.Assignment;
 import gradepost.task.Call;
 import java.util.ArrayList;

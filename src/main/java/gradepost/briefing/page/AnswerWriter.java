@@ -3,7 +3,7 @@ package gradepost.briefing.page;
 import gradepost.briefing.word.Reasons;
 import gradepost.briefing.word.SeenWords;
 import gradepost.briefing.word.Words;
-import gradepost.plan.OverrunAllowance;
+import gradepost.plan.fallback.OverrunAllowance;
 import gradepost.task.Assignment;
 import gradepost.task.Target;
 import gradepost.told.InstructionSheet;

@@ -5,7 +5,7 @@ import gradepost.policy.Subject;
 import gradepost.route.JunctionRoute;
 import gradepost.route.Signal;
 import gradepost.route.SignalRoute;
-import gradepost.route.StopMark;
+import gradepost.route.station.StopMark;
 import gradepost.task.Call;
 import java.util.ArrayList;
 import java.util.List;

@@ -5,7 +5,7 @@ import gradepost.motion.Stepper;
 import gradepost.motion.StopConditions;
 import gradepost.motion.StopReason;
 import gradepost.motion.TrainBrake;
-import gradepost.plan.Met;
+import gradepost.plan.fallback.Met;
 import gradepost.task.Target;
 
 /** Full service, or the emergency application, of one brake by the train on the safe side. */

@@ -8,7 +8,7 @@ import gradepost.drive.leg.ApproachSolution;
 import gradepost.drive.leg.Places;
 import gradepost.motion.Stepper;
 import gradepost.plan.CaseResult;
-import gradepost.plan.Latest;
+import gradepost.plan.fallback.Latest;
 import gradepost.stock.BrakeSystem;
 import gradepost.task.Assignment;
 import gradepost.task.Target;

@@ -2,12 +2,12 @@ package gradepost.route.audit;
 
 import gradepost.route.Curve;
 import gradepost.route.CurveSpeed;
-import gradepost.route.Platform;
 import gradepost.route.RunningLine;
-import gradepost.route.Station;
 import gradepost.route.audit.AuditText.Given;
 import gradepost.route.audit.AuditText.PlatformOf;
 import gradepost.route.place.Direction;
+import gradepost.route.station.Platform;
+import gradepost.route.station.Station;
 import gradepost.text.Mistake;
 import gradepost.units.Length;
 import gradepost.units.Speed;

@@ -1,11 +1,11 @@
 package gradepost.route.audit;
 
-import gradepost.route.Platform;
-import gradepost.route.Station;
-import gradepost.route.StopMark;
 import gradepost.route.audit.AuditText.MarkAt;
 import gradepost.route.audit.AuditText.PlatformOf;
 import gradepost.route.place.Location;
+import gradepost.route.station.Platform;
+import gradepost.route.station.Station;
+import gradepost.route.station.StopMark;
 import java.util.List;
 
 /** Platforms, stop marks and buffer stops. */

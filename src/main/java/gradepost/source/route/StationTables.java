@@ -5,11 +5,11 @@ import static gradepost.source.route.RouteKeys.FROM;
 import static gradepost.source.route.RouteKeys.LINES;
 import static gradepost.source.route.RouteKeys.TO;
 
-import gradepost.route.Platform;
-import gradepost.route.Station;
-import gradepost.route.StopMark;
 import gradepost.route.place.Hand;
 import gradepost.route.place.Location;
+import gradepost.route.station.Platform;
+import gradepost.route.station.Station;
+import gradepost.route.station.StopMark;
 import gradepost.yaml.Common;
 import gradepost.yaml.Key;
 import gradepost.yaml.ListOf;

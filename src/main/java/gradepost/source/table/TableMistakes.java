@@ -11,8 +11,8 @@ import java.util.Collection;
 import java.util.Optional;
 
 /**
- * What can be wrong with a table, above all with one that is to go into a route. Its sentences stand in {@code
- * mistakes.properties}.
+ * What can be wrong with a table, above all with one that is to go into a route. Its sentences
+ * stand in {@code mistakes.properties}.
  */
 public final class TableMistakes {
   private static final Mistakes MISTAKES = Mistakes.beside(TableMistakes.class);

@@ -10,7 +10,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import gradepost.drive.EvenLine;
 import gradepost.motion.Stepper;
-import gradepost.plan.Met;
+import gradepost.plan.fallback.Met;
 import gradepost.task.Assignment;
 import gradepost.task.Stops;
 import gradepost.task.Target;

@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import gradepost.route.LineHoles.InUnits;
-import gradepost.route.Station;
 import gradepost.route.audit.AuditText.PlatformOf;
 import gradepost.route.audit.AuditText.Train;
+import gradepost.route.station.Station;
 import gradepost.source.Frozen;
 import gradepost.text.Catalogue;
 import gradepost.text.Mistake;

@@ -1,4 +1,4 @@
-package gradepost.route;
+package gradepost.route.station;
 
 import java.util.List;
 

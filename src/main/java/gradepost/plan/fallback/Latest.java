@@ -1,4 +1,4 @@
-package gradepost.plan;
+package gradepost.plan.fallback;
 
 import java.util.Optional;
 import java.util.function.Function;

@@ -1,4 +1,4 @@
-package gradepost.route;
+package gradepost.route.station;
 
 import gradepost.route.place.Applies;
 import gradepost.route.place.Extent;

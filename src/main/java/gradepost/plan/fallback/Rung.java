@@ -1,4 +1,4 @@
-package gradepost.plan;
+package gradepost.plan.fallback;
 
 import gradepost.stock.BrakeSystem;
 

@@ -1,4 +1,4 @@
-package gradepost.plan;
+package gradepost.plan.fallback;
 
 import gradepost.route.Path;
 import gradepost.route.Signal;
