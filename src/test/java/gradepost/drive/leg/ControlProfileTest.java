@@ -6,6 +6,7 @@ import gradepost.drive.brake.PlannerSettings;
 import gradepost.drive.leg.ControlProfile.Notch;
 import gradepost.drive.leg.ControlProfile.PowerPhase;
 import gradepost.drive.leg.ControlProfile.SpeedPoint;
+import gradepost.task.Target;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -123,13 +124,13 @@ class ControlProfileTest {
     return power(was, new PowerPhase(was.onM(), List.of(notches), was.offM(), was.offMps()));
   }
 
-  /** A unit of 1 m/s and a way of 60 m. */
+  /** A unit of half a metre a second and a way of 60 m. */
   @Test
   void aProfileNearByDiffersInOneThing() {
-    assertThat(PROFILE.changes(1, 60))
+    assertThat(PROFILE.changes(0.5, 60))
         .containsExactlyInAnyOrder(
-            power(TO_A_SPEED, new PowerPhase(0, TO_A_SPEED.notches(), 500, 14)),
-            power(TO_A_SPEED, new PowerPhase(0, TO_A_SPEED.notches(), 500, 16)),
+            power(TO_A_SPEED, new PowerPhase(0, TO_A_SPEED.notches(), 500, 14.5)),
+            power(TO_A_SPEED, new PowerPhase(0, TO_A_SPEED.notches(), 500, 15.5)),
             notches(TO_A_SPEED, new Notch(0, 0), new Notch(200, 3)),
             notches(TO_A_SPEED, new Notch(0, 2), new Notch(200, 3)),
             notches(TO_A_SPEED, new Notch(0, 1), new Notch(200, 2)),
@@ -142,8 +143,8 @@ class ControlProfileTest {
             power(TO_A_PLACE, new PowerPhase(1940, TO_A_PLACE.notches(), 2300, NEVER)),
             power(TO_A_PLACE, new PowerPhase(2060, TO_A_PLACE.notches(), 2300, NEVER)),
             new GuideChange.NoPower(TO_A_PLACE),
-            new GuideChange.OtherRelease(RELEASE, new SpeedPoint(4000, 6)),
-            new GuideChange.OtherRelease(RELEASE, new SpeedPoint(4000, 10)));
+            new GuideChange.OtherRelease(RELEASE, new SpeedPoint(4000, 7)),
+            new GuideChange.OtherRelease(RELEASE, new SpeedPoint(4000, 9)));
   }
 
   /** Notches rise, the lowest is 0, powers do not meet, and no brake comes off at a crawl. */
@@ -210,6 +211,19 @@ class ControlProfileTest {
   }
 
   @Test
+  void aSecondPowerHasNotchesOfItsOwn() {
+    ControlProfile.Maker maker = new ControlProfile.Maker(SETTINGS.way());
+    maker.power(0, 2, false);
+    maker.off(50, 5);
+    maker.power(800, 1, false);
+    maker.off(850, 6);
+    assertThat(maker.guide().powers())
+        .containsExactly(
+            new PowerPhase(0, List.of(new Notch(0, 2)), 50, 5),
+            new PowerPhase(800, List.of(new Notch(800, 1)), 850, 6));
+  }
+
+  @Test
   void aGuideIsSharedByWhatWasAskedOfIt() {
     ControlProfile first =
         new ControlProfile(List.of(TO_A_SPEED), List.of(new SpeedPoint(4000, 7)), TRACE);
@@ -219,5 +233,10 @@ class ControlProfileTest {
     assertThat(upToTheChange.sameOf(PROFILE, first)).isTrue();
     upToTheChange.upTo(1999);
     assertThat(upToTheChange.sameOf(PROFILE, first)).isFalse();
+    GuideDependencies release = new GuideDependencies();
+    release.release(new Target.Signal("S 1", 1000));
+    assertThat(release.sameOf(PROFILE, first)).as("no release there").isTrue();
+    release.release(new Target.Signal("S 2", 4050));
+    assertThat(release.sameOf(PROFILE, first)).as("at 7 in place of 8 m/s").isFalse();
   }
 }

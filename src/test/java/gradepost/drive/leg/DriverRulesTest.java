@@ -94,6 +94,14 @@ class DriverRulesTest {
     assertThat(rules.ceilingToCheckAt(2001.312)).isEqualTo(15);
   }
 
+  /** At 18 m/s from 31.7 m before the board. */
+  @Test
+  void aTrainIsCheckedEarlierForAHigherSpeed() {
+    DriverRules rules = rules(EvenLine.of(0), 0, step(0, 1000, 20), step(1000, 6000, 18));
+    assertThat(rules.ceilingToCheckAt(951.312 - LITTLE)).isEqualTo(20);
+    assertThat(rules.ceilingToCheckAt(951.312)).isEqualTo(18);
+  }
+
   /** 26.5 m reach before a step of 20 m: the speed before that is checked for by itself. */
   @Test
   void noTrainIsCheckedForASpeedBeforeTheOneBetween() {

@@ -36,6 +36,7 @@ class FreeRunTest {
   private double capUntilM;
   private double noPowerFromM = NEVER;
   private double noPowerToM = NEVER;
+  private ControlProfile profile = ControlProfile.NONE;
   private Stepper stepper = new TrainModels(line).plannedStepper();
 
   private static CeilingStep step(double fromM, double toM, double mps) {
@@ -57,7 +58,7 @@ class FreeRunTest {
             models,
             new Ceiling(ceiling),
             stepper.atM(),
-            DrivingStrategy.of(line.policy().run()));
+            DrivingStrategy.of(line.policy().run()).by(profile));
     FreeRun free =
         new FreeRun(
             rules, line, models, stepper, END_M, capMps, capUntilM, noPowerFromM, noPowerToM);
@@ -72,6 +73,12 @@ class FreeRunTest {
     assertThat(step.command()).isEqualTo(command);
     assertThat(kind(step.trigger())).isEqualTo(kind(trigger));
     assertThat(value(step.trigger())).isCloseTo(value(trigger), within(1e-6));
+    assertThat(step.after().notch())
+        .as("handle, after " + command)
+        .isEqualTo(command.power().map(Command.Power::notch).orElse(-1));
+    assertThat(step.after().demandPa())
+        .as("brake, after " + command)
+        .isEqualTo(command instanceof Command.Brake brake ? brake.pressurePa() : 0);
   }
 
   private static String kind(Trigger trigger) {
@@ -125,6 +132,12 @@ class FreeRunTest {
     assertThat(stepper.atM()).isCloseTo(1991.312, within(1e-6));
     assertThat(run(1000, 9.9, 1990).over()).isFalse();
     assertThat(stepper.atM()).isEqualTo(1990);
+    noPowerFromM = 0;
+    noPowerToM = END_M;
+    run(1000, 9.9, 2500);
+    assertThat(stepper.atM()).as("no faster than it is allowed").isEqualTo(2500);
+    run(2100, 10.1, 2500);
+    assertThat(stepper.atM()).as("too fast, but not by a fall of the ceiling").isEqualTo(2500);
   }
 
   /** 1 in 14 holds the train back by 116 kN, more than its 100. */
@@ -155,8 +168,10 @@ class FreeRunTest {
   @Test
   void aTrainThatIsTooFastAlreadyIsCheckedAtAPlace() {
     line = EvenLine.of(-10);
-    FreeRun free = run(1005, 19.6, 1400);
+    FreeRun free = run(1005, 19.6, END_M);
     assertStep(free.steps().get(0), new Trigger.AtPlace(1011.312), check(1e5));
+    assertStep(free.steps().get(1), new Trigger.SpeedDownTo(62 * KMH), RELEASE);
+    assertStep(free.steps().get(2), new Trigger.SpeedUpTo(70 * KMH), check(1e5));
     line = EvenLine.of(0);
     assertThat(run(1005, 19.6, 1400).steps()).as("gathers no speed").isEmpty();
   }
@@ -167,6 +182,60 @@ class FreeRunTest {
     line = EvenLine.of(-0.1);
     assertThat(run(1001.312, 19.6, 1100).steps()).isEmpty();
     assertThat(run(1001.312, 19.95, 1100).steps()).hasSize(1);
+  }
+
+  /**
+   * From 33.9 km/h by 0.0919 m/s²: 55 m before the rise it is at 34 km/h, and would be 0.1 m/s
+   * under its ceiling there; 40 m before it, it would not.
+   */
+  @Test
+  void aTrainThatComesToAHigherCeilingInTimeIsNotChecked() {
+    line = EvenLine.of(-10);
+    ceiling = List.of(step(0, 2000, 10), step(2000, 6000, 20));
+    assertStep(
+        run(2001.312 - 58, 33.9 * KMH, 2100).steps().get(0),
+        new Trigger.SpeedUpTo(34 * KMH),
+        check(1e5));
+    assertThat(run(2001.312 - 43, 33.9 * KMH, 2001).steps()).isEmpty();
+  }
+
+  /** At 34 km/h a rise 75.6 m ahead is 8 s away. On 2 ‰ it would gain no more than 0.14 m/s. */
+  @Test
+  void aHigherCeilingIsWaitedForNoLongerThanThePolicySays() {
+    line = EvenLine.of(-2);
+    ceiling = List.of(step(0, 2000, 10), step(2000, 6000, 20));
+    double toThirtyFourM = (34 * 34 - 33.9 * 33.9) * KMH * KMH / 2 / 0.018387;
+    assertThat(run(2001.312 - 77 - toThirtyFourM, 33.9 * KMH, 2001).steps()).hasSize(1);
+    assertThat(run(2001.312 - 74 - toThirtyFourM, 33.9 * KMH, 2001).steps()).isEmpty();
+  }
+
+  /** Under 10 m/s from 991.312 m on: it is checked for that from 961.312 m on. */
+  @Test
+  void aTrainIsCheckedForALowerCeilingThatItComesToByCoasting() {
+    line = EvenLine.of(-10);
+    ceiling = List.of(step(0, 1000, 20), step(1000, 6000, 10));
+    noPowerFromM = 0;
+    noPowerToM = END_M;
+    assertStep(run(901.312, 9.3, 1000).steps().get(0), new Trigger.AtPlace(961.312), check(1e5));
+    assertThat(run(941.312, 10.1, 990).steps()).as("braked for instead").isEmpty();
+  }
+
+  /** 0.5 bar take 0.060 m/s² off, the fall gives 0.092: two minutes later half a bar more. */
+  @Test
+  void aCheckThatDoesNotSlowTheTrainIsMadeHeavier() {
+    line = EvenLine.of(-10);
+    ceiling = List.of(step(0, 6000, 30));
+    TrainModels models = new TrainModels(line);
+    stepper = models.plannedStepper();
+    stepper.place(0, 1000, 28);
+    stepper.brake(models.slowing(), 0.5e5);
+    FreeRun free = run(models, END_M);
+    assertStep(free.steps().get(0), new Trigger.After(120), check(1e5));
+    assertThat(free.steps().get(0).after().timeS()).isEqualTo(120);
+    stepper.place(0, 1000, 29);
+    stepper.brake(models.slowing(), 0.8e5);
+    // 11.6 psi take 0.14 off: from 29 to 26.9 m/s it takes less than that.
+    assertThat(run(models, END_M).steps().get(0).command()).isEqualTo(RELEASE);
   }
 
   /**
@@ -253,16 +322,16 @@ class FreeRunTest {
   }
 
   /** A gap from 1991.312 to 2081.312 m, as {@link DriverRulesTest} has it. */
-  private Assignment gapped() {
-    Assignment even = EvenLine.of(0);
+  private static Assignment gapped(Assignment even, double lengthM) {
     RailGap gap =
-        new RailGap("gap", new Extent(EvenLine.at(2000), EvenLine.at(2055)), Applies.EVERYWHERE);
+        new RailGap(
+            "gap", new Extent(EvenLine.at(2000), EvenLine.at(2000 + lengthM)), Applies.EVERYWHERE);
     return Changed.in(even, "route", Changed.in(even.route(), "railGaps", List.of(gap)));
   }
 
   @Test
   void powerIsOffOverAGap() {
-    line = gapped();
+    line = gapped(EvenLine.of(0), 55);
     FreeRun free = run(1801.312, 0, END_M);
     int off = commands(free).indexOf(OFF);
     assertStep(free.steps().get(off), new Trigger.AtPlace(1991.312), OFF);
@@ -272,11 +341,108 @@ class FreeRunTest {
   /** At 50 km/h the least time of power is 139 m; on the level nothing is lost by waiting. */
   @Test
   void noPowerIsTakenForAMomentBeforeAGap() {
-    line = gapped();
+    line = gapped(EvenLine.of(0), 55);
     assertStep(
         run(1851.312, 50 * KMH, END_M).steps().get(0), new Trigger.AtPlace(1851.312), power(0));
     assertStep(
         run(1861.312, 50 * KMH, END_M).steps().get(0), new Trigger.AtPlace(2081.312), power(0));
+  }
+
+  /** Of 5 m: off from 1991.312 to 2031.312 m, which takes three seconds. */
+  @Test
+  void powerStaysOffForAWhile() {
+    line = gapped(EvenLine.of(0), 5);
+    TrainModels models = new TrainModels(line);
+    stepper = models.plannedStepper();
+    stepper.place(0, 1950, 49 * KMH);
+    stepper.power(3);
+    FreeRun free = run(models, END_M);
+    assertStep(free.steps().get(0), new Trigger.AtPlace(1991.312), OFF);
+    FreeRun.Step off = free.steps().get(0);
+    FreeRun.Step on = free.steps().get(1);
+    assertThat(on.command()).isEqualTo(power(0));
+    assertThat(on.after().timeS() - off.after().timeS()).isBetween(5.0, 5.8);
+  }
+
+  /**
+   * From 50 km/h, 221 m to the far end: half of its energy is lost on 23.8 ‰ and more. It takes
+   * power before, for however short a time.
+   */
+  @Test
+  void whereATrainWouldLoseTooMuchBeforeAGapItTakesPower() {
+    line = gapped(EvenLine.of(24.4), 55);
+    assertStep(
+        run(1861.312, 50 * KMH, END_M).steps().get(0), new Trigger.AtPlace(1861.312), power(0));
+    line = gapped(EvenLine.of(23.2), 55);
+    assertThat(run(1861.312, 50 * KMH, 1880).steps()).isEmpty();
+  }
+
+  /** For 32 km/h the second notch will do, for 68 the third. */
+  @Test
+  void aHigherNotchIsTakenWhereTheCeilingRises() {
+    ceiling = List.of(step(0, 2000, 10), step(2000, 6000, 20));
+    FreeRun free = run(1951.312, 15 * KMH, 2100);
+    assertStep(free.steps().get(0), new Trigger.AtPlace(1951.312), power(0));
+    assertStep(free.steps().get(1), new Trigger.After(3), power(1));
+    assertStep(free.steps().get(2), new Trigger.AtPlace(2001.312), power(2));
+    assertThat(free.steps()).hasSize(3);
+  }
+
+  /** 20 ‰ take 0.18 m/s², more than the third notch gives near 17 m/s; the fourth gives 0.26. */
+  @Test
+  void aHigherNotchIsTakenWhereTheTrainHardlyGains() {
+    line = EvenLine.broken(0, 2000, 20);
+    FreeRun free = run(1591.312, 40 * KMH, 2300);
+    assertThat(commands(free)).containsExactly(power(0), power(1), power(2), power(3));
+    FreeRun.Step higher = free.steps().get(3);
+    double atM = higher.after().atM();
+    assertThat(atM).isBetween(2010.0, 2160.0);
+    assertStep(higher, new Trigger.AtPlace(line.path().printedAtOrBefore(atM)), power(3));
+  }
+
+  @Test
+  void whatTheTrainHasBeenAtIsKept() {
+    line = EvenLine.of(-10);
+    FreeRun free = run(1000, 15, 1500);
+    assertThat(free.steps()).isEmpty();
+    assertThat(free.seen().risesTo(15.5, 15.5)).isFalse();
+    assertThat(free.seen().risesTo(19, 19)).isTrue();
+  }
+
+  private void profile(double offM, double offMps, ControlProfile.Notch... notches) {
+    profile =
+        new ControlProfile(
+            List.of(
+                new ControlProfile.PowerPhase(notches[0].fromM(), List.of(notches), offM, offMps)),
+            List.of(),
+            List.of());
+  }
+
+  @Test
+  void byAProfilePowerIsOnBetweenItsPlaces() {
+    profile(2300, NEVER, new ControlProfile.Notch(2000, 1), new ControlProfile.Notch(2200, 2));
+    FreeRun free = run(1500, 30 * KMH, END_M);
+    assertThat(free.steps()).hasSize(4);
+    assertStep(free.steps().get(0), new Trigger.AtPlace(2001.312), power(0));
+    assertStep(free.steps().get(1), new Trigger.After(3), power(1));
+    assertStep(free.steps().get(2), new Trigger.AtPlace(2201.312), power(2));
+    assertStep(free.steps().get(3), new Trigger.AtPlace(2301.312), OFF);
+  }
+
+  @Test
+  void byAProfilePowerComesOffAtItsSpeed() {
+    profile(2300, 48 * KMH, new ControlProfile.Notch(2000, 2));
+    FreeRun free = run(1500, 40 * KMH, END_M);
+    assertThat(free.steps()).hasSize(4);
+    assertStep(free.steps().get(3), new Trigger.SpeedUpTo(48 * KMH), OFF);
+  }
+
+  /** It would come off at once. */
+  @Test
+  void byAProfileNoPowerIsTakenThatIsOverAlready() {
+    profile(1050, NEVER, new ControlProfile.Notch(1000, 2));
+    assertThat(run(1051.312, 40 * KMH, 1500).steps()).isEmpty();
+    assertThat(run(1041.312, 40 * KMH, 1500).steps()).isNotEmpty();
   }
 
   /** The run goes on from where the handles are. */

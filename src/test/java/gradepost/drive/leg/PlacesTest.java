@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import gradepost.drive.Changed;
 import gradepost.drive.EvenLine;
+import gradepost.drive.Mill;
 import gradepost.route.Landmark;
 import gradepost.route.place.Applies;
 import gradepost.route.place.Direction;
@@ -87,6 +88,15 @@ class PlacesTest {
     assertPlace(places.onGrid(2010, 2048), 2010);
     assertPlace(places.toTheUnit(2010, 2052.3), 2009.3);
     assertPlace(places.toTheUnit(2010, 2052), 2010);
+  }
+
+  /** By fives of yards, and by single ones: 60 m are 65.6 yd, 30 m are 32.8 yd. */
+  @Test
+  void inMilesItIsYards() {
+    Places places = new Places(Mill.assignment(Direction.FORWARD, "4-car"));
+    assertPlace(places.onGrid(2000, 2060), 2060 - 70 * 0.9144);
+    assertPlace(places.onGrid(2000, 2030), 2030 - 33 * 0.9144);
+    assertPlace(places.toTheUnit(2000, 2060), 2060 - 66 * 0.9144);
   }
 
   @Test

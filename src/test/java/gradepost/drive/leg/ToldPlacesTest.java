@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import gradepost.drive.EvenLine;
+import gradepost.drive.Mill;
 import gradepost.drive.brake.TrainModels;
 import gradepost.motion.Stepper;
 import gradepost.motion.StopReason;
+import gradepost.route.place.Direction;
 import gradepost.task.Assignment;
 import org.junit.jupiter.api.Test;
 
@@ -16,7 +18,7 @@ import org.junit.jupiter.api.Test;
  * gathers 0.0919 m/s².
  */
 class ToldPlacesTest {
-  private static final double END_M = 5000;
+  private static final double END_M = 5000.3;
   private static final double FAR_M = 5900;
 
   private final Assignment falling = EvenLine.of(-10);
@@ -58,10 +60,10 @@ class ToldPlacesTest {
     assertThat(stepper.atM()).isGreaterThan(6005);
   }
 
-  /** 50 m before the end, 8.688 m before the place of 4951.312 m, in which it gains 0.08 m/s. */
+  /** 8.688 m before the place of 4951.312 m, and over those it gains 0.08 m/s. */
   @Test
   void nearTheEndASpeedMayBeReachedBeforeTheNextPlace() {
-    double fromM = END_M - 50 - 7.376;
+    double fromM = 4951.312 - 8.688;
     assertThat(at(fromM, 10).tooLate(FAR_M, 10.07)).isTrue();
     assertThat(at(fromM, 10).tooLate(FAR_M, 10.09)).isFalse();
     assertThat(at(fromM, 10).tooLate(FAR_M, 10)).isTrue();
@@ -83,10 +85,24 @@ class ToldPlacesTest {
     assertThat(at(END_M - 50.001, 10).fromTheEnd()).isFalse();
     assertThat(at(END_M - 50.5, 10).fromTheEnd()).isFalse();
     at(END_M - 50.4, 10).toNextFromTheEnd(FAR_M);
-    assertThat(stepper.atM()).isEqualTo(END_M - 50);
+    assertThat(stepper.atM()).isCloseTo(END_M - 50, within(1e-6));
     at(END_M - 50, 10).toNextFromTheEnd(FAR_M);
-    assertThat(stepper.atM()).isEqualTo(END_M - 49);
+    assertThat(stepper.atM()).isCloseTo(END_M - 49, within(1e-6));
     at(END_M - 50.4, 10).toNextFromTheEnd(END_M - 50.1);
     assertThat(stepper.atM()).isEqualTo(END_M - 50.1);
+  }
+
+  /** 50 yd are 45.72 m. */
+  @Test
+  void inMilesItIsYards() {
+    Assignment miles = Mill.assignment(Direction.FORWARD, "4-car");
+    Stepper train = new TrainModels(miles).plannedStepper();
+    ToldPlaces yards = new ToldPlaces(miles.path(), train, train, END_M);
+    train.place(0, END_M - 45.72, 10);
+    assertThat(yards.fromTheEnd()).isTrue();
+    yards.toNextFromTheEnd(FAR_M);
+    assertThat(train.atM()).isCloseTo(END_M - 49 * 0.9144, within(1e-6));
+    train.place(0, END_M - 45, 10);
+    assertThat(yards.fromTheEnd()).isFalse();
   }
 }
