@@ -162,7 +162,7 @@ public final class LegPlanner {
       before.forEach(
           b -> instructions.add(new Instruction(piece.target(), b.trigger(), b.command())));
       instructions.addAll(piece.instructions());
-      all.add(before.isEmpty() ? piece : piece.from(fromM).with(instructions));
+      all.add(piece.from(fromM).with(instructions));
       before.clear();
       fromM = Double.NaN;
     }
