@@ -60,13 +60,17 @@ final class NextIssue {
   /**
    * The next issue.
    *
-   * @param pack as it is to be issued; with an obstacle only with the notice taken in
+   * @param pack as it is to be issued; with an obstacle only with the notice taken in, which may
+   *     not touch it
    * @param said what the clerk is told if it is issued
    * @param obstacle why it cannot be issued
    */
   record Next(PackFile pack, Answer said, Optional<Answer> obstacle) {}
 
-  /** Rejected where the files with the notice cannot be read. */
+  /**
+   * What cannot be read as it would be issued is not read in another form: it is taken as a value.
+   * Rejected where a pack that is not to be issued cannot be read with the notice.
+   */
   Reading<Next> of(Amended amended, PackFile last, Optional<Entry> latest) {
     IssueDetails there = amended.found().issue();
     int number = latest.map(Entry::number).orElse(there.number());
@@ -103,7 +107,13 @@ final class NextIssue {
     Answer told = said;
     return read.match(
         good -> new Reading.Good<>(new Next(good.value(), told, Optional.empty()), good.problems()),
-        rejected -> withNoticeOnly(amended, told, Answer.of(rejected.problems())));
+        rejected ->
+            new Reading.Good<>(
+                new Next(
+                    expected.with(there, expected.notices()),
+                    told,
+                    Optional.of(Answer.of(rejected.problems()))),
+                Problems.NONE));
   }
 
   private static List<Input> written(
@@ -123,7 +133,7 @@ final class NextIssue {
     return next;
   }
 
-  /** What cannot be issued is looked at all the same: the notice may not touch it. */
+  /** What is not to be issued is read as its files would be with the notice alone. */
   private Reading<Next> withNoticeOnly(Amended amended, Answer said, Answer obstacle) {
     Reading<PackFile> read =
         amended.inputs().equals(amended.found().inputs())

@@ -62,6 +62,15 @@ class NoticeReadingsTest {
 
   private Answer answer(
       Optional<Path> notice, boolean dry, Order.Edits edits, Map<String, Integer> read) {
+    return answer(notice, dry, edits, Optional.empty(), read);
+  }
+
+  private Answer answer(
+      Optional<Path> notice,
+      boolean dry,
+      Order.Edits edits,
+      Optional<String> checkedBy,
+      Map<String, Integer> read) {
     Sources counted =
         new Sources(
             new DiskFiles(Path.of("")),
@@ -75,7 +84,7 @@ class NoticeReadingsTest {
         .of(
             new Order(
                 new Order.Read(List.of(routes), notice, edits),
-                new Order.Tell(Optional.empty(), Optional.empty(), false, Optional.empty()),
+                new Order.Tell(Optional.empty(), checkedBy, false, Optional.empty()),
                 new Order.Put(depot.out(), depot.store(), dry),
                 new Order.Pace(2, Duration.ofMillis(200))));
   }
@@ -177,5 +186,20 @@ class NoticeReadingsTest {
     assertThat(answer.good()).isFalse();
     assertThat(String.join("\n", answer.problems())).contains("heaped").doesNotContain("T-1.yaml");
     assertThat(read).containsEntry("0000", 1).containsEntry("0002", 1);
+  }
+
+  /** What cannot be issued is looked at all the same, as a value: the notice may not touch it. */
+  @Test
+  void filesThatCannotBeReadAsTheyWouldBeIssuedAreNotReadInAnotherForm() throws IOException {
+    readings("T 1", "Out", false);
+    Map<String, Integer> read = new TreeMap<>();
+    Answer answer =
+        answer(Optional.of(notice("T 2")), false, Order.Edits.NONE, Optional.of("\u9648"), read);
+    assertThat(answer.good()).isFalse();
+    assertThat(String.join("\n", answer.problems())).contains("pack-0000.yaml").contains("\u9648");
+    assertThat(String.join("\n", answer.said())).contains("0001");
+    assertThat(read)
+        .as("and the last issue of 0001")
+        .isEqualTo(Map.of("0000", 2, "0001", 3, "0002", 1, "0003", 1));
   }
 }
