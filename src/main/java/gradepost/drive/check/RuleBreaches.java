@@ -111,7 +111,7 @@ public final class RuleBreaches {
       List<Action> actions, List<Trace.Point> points, Limits limits, Effort effort) {
     RuleBreaches run = new RuleBreaches(limits, effort, points);
     actions.forEach(run::look);
-    return run.found.size() + run.hasty;
+    return (long) run.found.size() + run.hasty;
   }
 
   private void look(Action action) {
