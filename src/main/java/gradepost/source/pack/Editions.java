@@ -73,7 +73,7 @@ final class Editions {
       String name = edition.formations().get(i);
       if (!known.contains(name)) {
         in.error(
-            key == EditionTable.FORMATION ? in.spot(edition, key) : in.spot(edition, key, i),
+            in.spot(edition, key, i),
             PackMistakes.FORMATION_NOT_PRINTED.with(name, known, Nearest.to(name, known)));
       }
     }

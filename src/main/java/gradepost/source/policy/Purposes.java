@@ -19,7 +19,7 @@ final class Purposes {
   static Map<String, String> of(Values policy) {
     Map<String, String> purposes = new LinkedHashMap<>();
     for (Key<?> key : PolicyTable.POLICY.keys()) {
-      if (key == DegradedTable.DEGRADED) {
+      if (key.equals(DegradedTable.DEGRADED)) {
         // It is for editions, whose technique carries its own purposes.
         continue;
       }
