@@ -145,7 +145,7 @@ final class TellingBrake {
             .toList();
   }
 
-  private PrintedSpeedRow.Point point(SpeedPoint p, double targetM) {
+  private PrintedSpeedRow.Point point(SpeedRow.Point p, double targetM) {
     return new PrintedSpeedRow.Point(
         grid.placeTo(p.atM(), targetM), p.asPlanned(), p.brakeOnPa() > 0, p.leavesFallback());
   }

@@ -6,7 +6,6 @@ import gradepost.plan.Application;
 import gradepost.plan.Approach;
 import gradepost.plan.CaseResult;
 import gradepost.plan.Plan;
-import gradepost.plan.SpeedPoint;
 import gradepost.plan.SpeedRow;
 import gradepost.task.Assignment;
 import gradepost.task.CeilingStep;
@@ -127,7 +126,7 @@ class BySpeedTest {
       check(
           row.holdsPlanned() || (asked && 2 * number >= permissible),
           name + ": " + number + " of " + permissible);
-      for (Optional<SpeedPoint> point : List.of(row.planned(), row.poorest())) {
+      for (Optional<SpeedRow.Point> point : List.of(row.planned(), row.poorest())) {
         point
             .filter(p -> !p.asPlanned())
             .ifPresent(
@@ -152,10 +151,10 @@ class BySpeedTest {
   }
 
   private void neverLater(
-      String name, Application a, Function<SpeedRow, Optional<SpeedPoint>> column) {
+      String name, Application a, Function<SpeedRow, Optional<SpeedRow.Point>> column) {
     double fasterM = Double.NEGATIVE_INFINITY;
     for (SpeedRow row : a.bySpeed()) {
-      Optional<SpeedPoint> point = column.apply(row);
+      Optional<SpeedRow.Point> point = column.apply(row);
       if (point.isPresent()) {
         check(point.get().atM() >= fasterM - SAME_M, name + ": a faster train later, " + row);
         fasterM = point.get().atM();
@@ -166,13 +165,13 @@ class BySpeedTest {
   /** The points of the plan are rows as they stand, on the rail of the plan with the same print. */
   private void ofPlan(String name, Application a, PrintedApplication told, UnitStyle units) {
     boolean row = number(units, a.brakingSpeedMps()) > number(units, a.target().speedMps());
-    List<SpeedPoint> own =
+    List<SpeedRow.Point> own =
         a.bySpeed().stream()
             .flatMap(r -> r.planned().stream())
-            .filter(SpeedPoint::asPlanned)
+            .filter(SpeedRow.Point::asPlanned)
             .toList();
     check(own.size() == (row ? 1 : 0), name + ": " + own.size() + " planned points");
-    for (SpeedPoint point : own) {
+    for (SpeedRow.Point point : own) {
       planned++;
       CaseResult first = a.cases().get(0);
       check(point.atM() == a.brakingPointM(), name + ": planned at " + point.atM());
@@ -190,7 +189,7 @@ class BySpeedTest {
       }
       other
           .poorest()
-          .filter(SpeedPoint::asPlanned)
+          .filter(SpeedRow.Point::asPlanned)
           .ifPresent(
               p -> {
                 poorPlanned++;

@@ -7,7 +7,7 @@ import gradepost.drive.brake.TrainModels;
 import gradepost.drive.leg.ApproachSolution;
 import gradepost.motion.Stepper;
 import gradepost.motion.StopConditions;
-import gradepost.plan.SpeedPoint;
+import gradepost.plan.SpeedRow;
 import gradepost.policy.AdhesionCase;
 import gradepost.stock.BrakeSystem;
 import gradepost.task.Assignment;
@@ -37,10 +37,10 @@ final class SpeedColumn {
   private final Optional<Stepper> charge;
 
   /** All that were worked out. */
-  private final NavigableMap<Long, SpeedPoint> found = new TreeMap<>();
+  private final NavigableMap<Long, SpeedRow.Point> found = new TreeMap<>();
 
   /** Those to which a train may come so fast. */
-  private final NavigableMap<Long, SpeedPoint> permitted = new TreeMap<>();
+  private final NavigableMap<Long, SpeedRow.Point> permitted = new TreeMap<>();
 
   /** Speeds for which the next faster one stands. */
   private final Set<Long> leftOut = new HashSet<>();
@@ -69,7 +69,7 @@ final class SpeedColumn {
   }
 
   /** The point for a speed in whole units; empty where there is none. */
-  Optional<SpeedPoint> at(long number) {
+  Optional<SpeedRow.Point> at(long number) {
     return Optional.ofNullable(permitted.get(number));
   }
 
@@ -90,7 +90,7 @@ final class SpeedColumn {
       ApproachSolution piece,
       int approach,
       SortedMap<Long, Double> speeds,
-      Optional<Map.Entry<Long, SpeedPoint>> planned,
+      Optional<Map.Entry<Long, SpeedRow.Point>> planned,
       Optional<SpeedColumn> better) {
     double aimM = piece.target().aimM(assignment.policy().margins());
     double latestM =
@@ -100,9 +100,10 @@ final class SpeedColumn {
             .orElse(aimM);
     for (Map.Entry<Long, Double> speed : speeds.entrySet()) {
       long number = speed.getKey();
-      Optional<SpeedPoint> there = better.flatMap(b -> Optional.ofNullable(b.found.get(number)));
-      double limitM = Math.min(latestM, there.map(SpeedPoint::atM).orElse(latestM));
-      Optional<SpeedPoint> own =
+      Optional<SpeedRow.Point> there =
+          better.flatMap(b -> Optional.ofNullable(b.found.get(number)));
+      double limitM = Math.min(latestM, there.map(SpeedRow.Point::atM).orElse(latestM));
+      Optional<SpeedRow.Point> own =
           planned
               .filter(p -> p.getKey() == number)
               .map(Map.Entry::getValue)
@@ -120,7 +121,7 @@ final class SpeedColumn {
 
   /** Slower trains for which the point of the plan has to stand. */
   private void leaveOutBefore(double plannedM) {
-    for (Map.Entry<Long, SpeedPoint> slower : List.copyOf(found.entrySet())) {
+    for (Map.Entry<Long, SpeedRow.Point> slower : List.copyOf(found.entrySet())) {
       if (slower.getValue().atM() < plannedM - Slack.PLACE_M) {
         leftOut.add(slower.getKey());
         found.remove(slower.getKey());
@@ -143,7 +144,8 @@ final class SpeedColumn {
       }
       limitM = point.atM().get();
       boolean leaves = leavesFallback(rail, piece.target(), held, limitM);
-      SpeedPoint at = new SpeedPoint(rail.name(), limitM, mps, 0, false, leaves, point.actions());
+      SpeedRow.Point at =
+          new SpeedRow.Point(rail.name(), limitM, mps, 0, false, leaves, point.actions());
       found.put(number, at);
       permitted.remove(number);
       if (mayBe(rail, piece.target(), held, at, point.braking().orElseThrow())) {
@@ -178,7 +180,7 @@ final class SpeedColumn {
    * target: where it does not, another page has it brake before.
    */
   private boolean mayBe(
-      AdhesionCase rail, Target target, HeldSpeed held, SpeedPoint point, Braking braking) {
+      AdhesionCase rail, Target target, HeldSpeed held, SpeedRow.Point point, Braking braking) {
     if (point.speedMps() > ceiling.speedAt(point.atM()) + Slack.SPEED_MPS) {
       return false;
     }

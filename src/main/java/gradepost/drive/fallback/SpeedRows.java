@@ -6,7 +6,6 @@ import gradepost.drive.leg.ApproachSolution;
 import gradepost.drive.leg.Places;
 import gradepost.motion.Stepper;
 import gradepost.plan.CaseResult;
-import gradepost.plan.SpeedPoint;
 import gradepost.plan.SpeedRow;
 import gradepost.policy.AdhesionCase;
 import gradepost.task.Assignment;
@@ -69,8 +68,8 @@ public final class SpeedRows {
    * @param approach the number of what is done
    */
   public List<SpeedRow> of(ApproachSolution piece, List<CaseResult> cases, int approach) {
-    Optional<Map.Entry<Long, SpeedPoint>> own = ofPlan(piece, cases, planned);
-    Optional<Map.Entry<Long, SpeedPoint>> poor = ofPlan(piece, cases, poorest);
+    Optional<Map.Entry<Long, SpeedRow.Point>> own = ofPlan(piece, cases, planned);
+    Optional<Map.Entry<Long, SpeedRow.Point>> poor = ofPlan(piece, cases, poorest);
     NavigableMap<Long, Double> speeds = speeds(piece);
     own.ifPresent(p -> add(speeds, p));
     poor.ifPresent(p -> add(speeds, p));
@@ -101,7 +100,7 @@ public final class SpeedRows {
   }
 
   /** A row of the plan is for the speed that the train really has, and for what is read then. */
-  private static void add(Map<Long, Double> speeds, Map.Entry<Long, SpeedPoint> ofPlan) {
+  private static void add(Map<Long, Double> speeds, Map.Entry<Long, SpeedRow.Point> ofPlan) {
     speeds.merge(ofPlan.getKey(), ofPlan.getValue().speedMps(), Math::max);
   }
 
@@ -117,22 +116,22 @@ public final class SpeedRows {
   }
 
   /** The earliest point of the plan on one of these rails; empty where one of them has none. */
-  private Optional<Map.Entry<Long, SpeedPoint>> ofPlan(
+  private Optional<Map.Entry<Long, SpeedRow.Point>> ofPlan(
       ApproachSolution piece, List<CaseResult> cases, List<AdhesionCase> rails) {
     List<CaseResult> own = cases.stream().filter(c -> rails.contains(c.adhesion())).toList();
     return own.stream().anyMatch(c -> c.actions().isEmpty())
         ? Optional.empty()
         : own.stream()
             .map(c -> ofPlan(piece, c))
-            .min(Comparator.comparingDouble(SpeedPoint::atM))
+            .min(Comparator.comparingDouble(SpeedRow.Point::atM))
             .map(p -> Map.entry(number(p.speedMps()), p));
   }
 
-  private SpeedPoint ofPlan(ApproachSolution piece, CaseResult result) {
+  private SpeedRow.Point ofPlan(ApproachSolution piece, CaseResult result) {
     double atM = result.plannedM().orElseThrow();
     Stepper stepper = bench.plannedStepper();
     piece.line().pickUpBraked(stepper, atM);
-    return new SpeedPoint(
+    return new SpeedRow.Point(
         result.adhesion().name(),
         atM,
         result.actions().get(0).speedMps(),
