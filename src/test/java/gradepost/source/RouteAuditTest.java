@@ -164,8 +164,8 @@ class RouteAuditTest {
         "line/route.yaml:26:5: warning: 50 mph (Line speed) needs 131 mm of cant deficiency on the"
             + " curve from 1m 60ch to 1m 70ch, 583 m radius, cant 0 mm; allowed: 110 mm at most,"
             + " that is 45 mph [curve-speed]\n"
-            + "line/route.yaml:117:5: warning: curve-speed is accepted here, and nothing is found of"
-            + " which these are the words; allowed: a finding that stands, word for word"
+            + "line/route.yaml:117:5: warning: curve-speed is accepted here, and no finding has"
+            + " these words; allowed: a finding that stands, word for word"
             + " [accepted-unfound]\n"
             + "  Maybe 50 mph (Line speed) needs 131 mm of cant deficiency on the curve from 1m 60ch"
             + " to 1m 70ch, 583 m radius, cant 0 mm");
