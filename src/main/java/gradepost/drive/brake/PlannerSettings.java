@@ -12,12 +12,20 @@ import java.util.List;
  * @param grid the grid over place and speed in which the cheapest way is found
  * @param way the steps over that grid, and what is made of them
  * @param leg the run between stops: what bounds it, and where a braking is looked for
+ * @param run what such a run does by itself, between the policy's rules
  * @param brake where a braking begins, and how it is made to end at the mark
  * @param fallback what is worked out beside the plan
  * @param check how a run is watched
  */
 public record PlannerSettings(
-    Choice choice, Grid grid, Way way, Leg leg, Brake brake, Fallback fallback, Check check) {
+    Choice choice,
+    Grid grid,
+    Way way,
+    Leg leg,
+    Run run,
+    Brake brake,
+    Fallback fallback,
+    Check check) {
 
   /**
    * How many ways of driving a leg are tried.
@@ -127,12 +135,17 @@ public record PlannerSettings(
    * @param toleranceM how much earlier than the last place a braking may be found, m
    * @param jumpM a jump of the margin by more than this is a power-on that had better not been
    *     made, m
+   * @param jumpNearM and if power came on no further behind than this, m
    * @param attempts so often the run is made again without power that is taken for nothing
-   * @param gentleMps2 a deceleration that is less than any technique aims at, m/s²; a target that
-   *     three times such a braking does not reach is not looked at yet
-   * @param beginsM and so much for its beginning, m
    * @param lookAheadM the run is made in stretches of so much, m, until something is to be braked
    *     for
+   * @param gentleMps2 a deceleration that is less than any technique aims at, m/s²
+   * @param gentleBrakings a target that so many times such a braking does not reach is not looked
+   *     at yet
+   * @param beginsM and so much for its beginning, m
+   * @param coastShare coasting in place of a brake is aimed at no less than this share of a lower
+   *     speed
+   * @param coastMps no faster train is looked for that could coast to a lower speed, m/s
    */
   public record Leg(
       int movements,
@@ -143,10 +156,38 @@ public record PlannerSettings(
       double closeMps,
       double toleranceM,
       double jumpM,
+      double jumpNearM,
       int attempts,
       double lookAheadM,
       double gentleMps2,
-      double beginsM) {}
+      double gentleBrakings,
+      double beginsM,
+      double coastShare,
+      double coastMps) {}
+
+  /**
+   * What a run between stops does by itself, between the policy's rules.
+   *
+   * @param weakMps2 a train that gains less than this hardly gains, and tries a higher notch, m/s²
+   * @param helpsMps2 such a notch helps if it gives so much more, m/s²
+   * @param slowMps a train that is slower than this waits for no higher ceiling, m/s
+   * @param slowShare nor one that is slower than this share of the speed at which power is taken
+   * @param gapKeeps the share of its energy that a train keeps at least which takes no power before
+   *     a gap
+   * @param checkedS a checking application that does not slow the train is made heavier after this,
+   *     s
+   * @param heavierSteps by so many steps of the gauge
+   * @param aheadStepM gradients ahead are looked at so often, m
+   */
+  public record Run(
+      double weakMps2,
+      double helpsMps2,
+      double slowMps,
+      double slowShare,
+      double gapKeeps,
+      double checkedS,
+      int heavierSteps,
+      double aheadStepM) {}
 
   /**
    * Where a braking begins, and how it is made to end at the mark.
@@ -226,7 +267,8 @@ public record PlannerSettings(
             0.1),
         new Grid(50, 0.3, List.of(1.4, 2.8), 0.2, 0.5, 60, 4),
         new Way(2, 0.6, 0.01, 100_000, 300, 15, 0.7, 100, 0.75),
-        new Leg(2000, 100_000, 20, 5, 1, 0.1, 0.05, 3, 20, 3000, 0.35, 1000),
+        new Leg(2000, 100_000, 20, 5, 1, 0.1, 0.05, 3, 1, 20, 3000, 0.35, 3, 1000, 0.5, 40),
+        new Run(0.02, 0.005, 2, 0.8, 0.5, 120, 5, 50),
         new Brake(0.5, 6, 0.5, 6, 6, 6, 0.3, 3, 8),
         new Fallback(0.01, 0.05, 5, 60, 1, 10, 0x5eed_9057L, 1000, 13),
         new Check(0.001, 1000));

@@ -226,7 +226,7 @@ final class DriverRules {
     double wanted = (holding ? practice.hold() : practice.gain()).metresPerSecond2();
     for (int n = 0; n < highest; n++) {
       boolean enough = true;
-      for (double d = 0; d <= aheadM; d += 50) {
+      for (double d = 0; d <= aheadM; d += bench.settings().run().aheadStepM()) {
         enough &= bench.accelerationMps2(n, speedMps, atM + d) >= wanted;
       }
       if (enough) {
@@ -242,7 +242,7 @@ final class DriverRules {
     PowerPractice practice = assignment.policy().practice().power();
     double aheadM = practice.gradientAhead().metres();
     double steepest = Double.NEGATIVE_INFINITY;
-    for (double d = 0; d <= aheadM; d += 50) {
+    for (double d = 0; d <= aheadM; d += bench.settings().run().aheadStepM()) {
       steepest = Math.max(steepest, bench.accelerationMps2(-1, speedMps, atM + d));
     }
     double slows = practice.check().metresPerSecond2();

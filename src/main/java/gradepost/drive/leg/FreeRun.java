@@ -35,6 +35,7 @@ final class FreeRun {
   private final Assignment assignment;
   private final TrainModels bench;
   private final PlannerSettings.Leg settings;
+  private final PlannerSettings.Run own;
   private final Stepper stepper;
   private final Stepper probe;
   private final Path path;
@@ -77,6 +78,7 @@ final class FreeRun {
     this.assignment = assignment;
     this.bench = bench;
     this.settings = bench.settings().leg();
+    this.own = bench.settings().run();
     this.stepper = stepper;
     this.probe = bench.plannedStepper();
     this.path = assignment.path();
@@ -241,8 +243,8 @@ final class FreeRun {
     return !guide.holds()
         && next < assignment.stock().traction().notches().size()
         && stepper.speedMps() < off - 2 * rules.unitMps()
-        && stepper.accelerationMps2() < 0.02
-        && stepper.accelerationInNotch(next) > stepper.accelerationMps2() + 0.005;
+        && stepper.accelerationMps2() < own.weakMps2()
+        && stepper.accelerationInNotch(next) > stepper.accelerationMps2() + own.helpsMps2();
   }
 
   private StopReason coast(double ceiling, double edge) {
@@ -349,13 +351,13 @@ final class FreeRun {
   private boolean wouldLoseSpeed() {
     double v = stepper.speedMps();
     double a = stepper.accelerationInNotch(-1);
-    return v * v + 2 * a * rules.pastNoPowerM(stepper.atM()) < 0.5 * v * v;
+    return v * v + 2 * a * rules.pastNoPowerM(stepper.atM()) < own.gapKeeps() * v * v;
   }
 
   /** Too slow to wait for a higher ceiling. */
   private boolean slow() {
     double on = rules.band().onMps(ceilingAt(stepper.atM()));
-    return stepper.speedMps() < Math.max(2, 0.8 * on);
+    return stepper.speedMps() < Math.max(own.slowMps(), own.slowShare() * on);
   }
 
   private StopReason check(double ceiling, double edge) {
@@ -367,19 +369,19 @@ final class FreeRun {
       return StopReason.PLACE;
     }
     StopReason ended =
-        stepper.advance(until.clear().place(edge).speedDown(to).time(stepper.timeS() + 120));
+        stepper.advance(until.clear().place(edge).speedDown(to).time(stepper.timeS() + own.checkedS()));
     if (ended == StopReason.SPEED_DOWN) {
       stepper.brake(bench.slowing(), 0);
       done(new Trigger.SpeedDownTo(to), new Command.Release());
       mode = Mode.COAST;
-    } else if (ended == StopReason.TIME && stepper.accelerationMps2() > -0.01) {
+    } else if (ended == StopReason.TIME && stepper.accelerationMps2() > -Slack.STEADY_MPS2) {
       double more =
           Pressures.asked(
               assignment.stock().service(),
-              stepper.demandPa() + 5 * assignment.route().units().pressureStepPa(),
+              stepper.demandPa() + own.heavierSteps() * assignment.route().units().pressureStepPa(),
               assignment.route().units().pressureStepPa());
       stepper.brake(bench.slowing(), more);
-      done(new Trigger.After(120), new Command.Brake(more, Command.Stage.CHECK));
+      done(new Trigger.After(own.checkedS()), new Command.Brake(more, Command.Stage.CHECK));
     }
     return ended;
   }

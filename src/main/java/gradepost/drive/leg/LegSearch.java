@@ -140,11 +140,12 @@ final class LegSearch {
   }
 
   /**
-   * Whether a target is so far ahead that nothing can be needed for it yet: three times what a
+   * Whether a target is so far ahead that nothing can be needed for it yet: several times what a
    * gentle braking takes. Should it need more, it is found too late, and the run goes back.
    */
   private boolean beyond(double metres, double mps) {
-    return metres > 3 * mps * mps / (2 * settings.gentleMps2()) + settings.beginsM();
+    double gentleM = mps * mps / (2 * settings.gentleMps2());
+    return metres > settings.gentleBrakings() * gentleM + settings.beginsM();
   }
 
   private @Nullable NextBraking brakingFor(
@@ -188,8 +189,8 @@ final class LegSearch {
       return null;
     }
     double under = assignment.policy().margins().underSpeed().metresPerSecond();
-    double wanted = Math.max(target.speedMps() - under, 0.5 * target.speedMps());
-    double low = Math.max(from, end - longestCoastS() * 40);
+    double wanted = Math.max(target.speedMps() - under, settings.coastShare() * target.speedMps());
+    double low = Math.max(from, end - longestCoastS() * settings.coastMps());
     double high = Math.min(end, aim);
     low = longestCoastFrom(line, low, high);
     double atLow = coastMargin(line, low, aim, wanted);
@@ -263,7 +264,7 @@ final class LegSearch {
       boolean jump =
           choice.atM() < at
               && !choice.coastOnly()
-              && at - choice.atM() < 1
+              && at - choice.atM() < settings.jumpNearM()
               && runIn.margin(
                       choice.line(),
                       choice.atM(),
