@@ -2,6 +2,7 @@ package gradepost.drive;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gradepost.task.Assignment;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,6 +27,11 @@ public final class Changed {
     } catch (ReflectiveOperationException e) {
       throw new LinkageError("a record can be made anew", e);
     }
+  }
+
+  /** The assignment on a route that is changed in the component of this name. */
+  public static Assignment route(Assignment usual, String component, Object value) {
+    return in(usual, "route", in(usual.route(), component, value));
   }
 
   private Changed() {}

@@ -5,7 +5,6 @@ import gradepost.policy.Policy;
 import gradepost.policy.SafeSide;
 import gradepost.route.BrakeTestPlace;
 import gradepost.route.LowAdhesionSite;
-import gradepost.route.Route;
 import gradepost.route.Signal;
 import gradepost.route.place.Direction;
 import gradepost.route.place.Location;
@@ -190,79 +189,28 @@ public final class EvenLine {
   }
 
   private static Stock coasting(StatedBrakeForce force) {
-    Stock s = Mill.stock();
-    return new Stock(
-        s.name(),
-        s.description(),
-        s.trainClasses(),
-        s.maximum(),
-        s.vehicles(),
-        s.formations(),
-        new QuadraticResistance(0, 0, 0, 0),
-        s.curves(),
-        s.checkRailDragNPerKn(),
-        s.traction(),
-        force,
-        s.brakes(),
-        s.handleRules());
+    Stock rolling = Changed.in(Mill.stock(), "resistance", new QuadraticResistance(0, 0, 0, 0));
+    return Changed.in(rolling, "brakeForce", force);
   }
 
   /** The same with signals. */
   public static Assignment signalled(Assignment a, List<Signal> signals) {
-    return with(a, signals, List.of(), List.of());
+    return Changed.route(a, "signals", signals);
   }
 
   /** The same with poor rail. */
   public static Assignment slippery(Assignment a, List<LowAdhesionSite> sites) {
-    return with(a, List.of(), sites, List.of());
+    return Changed.route(a, "lowAdhesion", sites);
   }
 
   /** The same with places of brake tests. */
   public static Assignment tested(Assignment a, List<BrakeTestPlace> tests) {
-    return with(a, List.of(), List.of(), tests);
+    return Changed.route(a, "brakeTests", tests);
   }
 
   /** A place by its distance from where the line begins. */
   public static Location at(double metres) {
     return new Location("Lower", new Mileage(3218.688 + metres));
-  }
-
-  private static Assignment with(
-      Assignment a, List<Signal> signals, List<LowAdhesionSite> sites, List<BrakeTestPlace> tests) {
-    Route r = a.route();
-    Route with =
-        new Route(
-            r.name(),
-            r.description(),
-            r.units(),
-            r.forwardName(),
-            r.backwardName(),
-            r.posts(),
-            r.sections(),
-            r.lines(),
-            r.gradients(),
-            r.curves(),
-            r.restrictions(),
-            r.junctions(),
-            r.stations(),
-            signals,
-            r.landmarks(),
-            r.structures(),
-            r.railGaps(),
-            sites,
-            tests,
-            r.observations());
-    return new Assignment(
-        with,
-        a.direction(),
-        a.lines(),
-        a.junctionRoutes(),
-        a.calls(),
-        a.stock(),
-        a.formation(),
-        a.load(),
-        a.policy(),
-        a.restrictions());
   }
 
   private EvenLine() {}

@@ -6,7 +6,6 @@ import gradepost.drive.RandomLine.Slope;
 import gradepost.policy.AdhesionCase;
 import gradepost.policy.Policy;
 import gradepost.policy.SafeSide;
-import gradepost.route.Route;
 import gradepost.route.Signal;
 import gradepost.route.place.Direction;
 import gradepost.route.place.Location;
@@ -64,7 +63,6 @@ public final class MadeUp {
 
   /** The same with one stop signal. */
   public static Assignment signalled(Assignment a, Location at) {
-    Route r = a.route();
     Signal signal =
         new Signal(
             "M1",
@@ -75,39 +73,7 @@ public final class MadeUp {
             Optional.empty(),
             List.of(),
             "");
-    Route with =
-        new Route(
-            r.name(),
-            r.description(),
-            r.units(),
-            r.forwardName(),
-            r.backwardName(),
-            r.posts(),
-            r.sections(),
-            r.lines(),
-            r.gradients(),
-            r.curves(),
-            r.restrictions(),
-            r.junctions(),
-            r.stations(),
-            List.of(signal),
-            r.landmarks(),
-            r.structures(),
-            r.railGaps(),
-            r.lowAdhesion(),
-            r.brakeTests(),
-            r.observations());
-    return new Assignment(
-        with,
-        a.direction(),
-        a.lines(),
-        a.junctionRoutes(),
-        a.calls(),
-        a.stock(),
-        a.formation(),
-        a.load(),
-        a.policy(),
-        a.restrictions());
+    return Changed.route(a, "signals", List.of(signal));
   }
 
   /** A short level line whose last places lean so far to the safe side. */
@@ -122,19 +88,7 @@ public final class MadeUp {
   }
 
   static Policy with(List<AdhesionCase> cases, SafeSide safeSide) {
-    Policy p = Mill.policy();
-    return new Policy(
-        p.name(),
-        cases,
-        p.noticing(),
-        safeSide,
-        p.margins(),
-        p.stopping(),
-        p.restriction(),
-        p.terminal(),
-        p.run(),
-        p.scatter(),
-        p.purposes());
+    return Changed.in(Changed.in(Mill.policy(), "adhesion", cases), "safeSide", safeSide);
   }
 
   private MadeUp() {}

@@ -35,30 +35,12 @@ class SiteAdhesionPlanTest {
 
   /** The invented line with leaves on the way down to the curve and to the stop at Ford. */
   private static Route leafy() {
-    Route r = Mill.route();
-    return new Route(
-        r.name(),
-        r.description(),
-        r.units(),
-        r.forwardName(),
-        r.backwardName(),
-        r.posts(),
-        r.sections(),
-        r.lines(),
-        r.gradients(),
-        r.curves(),
-        r.restrictions(),
-        r.junctions(),
-        r.stations(),
-        r.signals(),
-        r.landmarks(),
-        r.structures(),
-        r.railGaps(),
+    return Changed.in(
+        Mill.route(),
+        "lowAdhesion",
         List.of(
             new LowAdhesionSite("wood", Mill.extent(1, 45, 1, 62), Applies.EVERYWHERE, ""),
-            new LowAdhesionSite("cutting", Mill.extent(3, 30, 3, 60), Applies.EVERYWHERE, "")),
-        r.brakeTests(),
-        r.observations());
+            new LowAdhesionSite("cutting", Mill.extent(3, 30, 3, 60), Applies.EVERYWHERE, "")));
   }
 
   private static Plan plan(List<AdhesionCase> cases) {

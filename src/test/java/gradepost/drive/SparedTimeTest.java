@@ -6,7 +6,6 @@ import gradepost.drive.bound.EnergyBound;
 import gradepost.drive.bound.RelaxedLeg;
 import gradepost.drive.brake.TrainModels;
 import gradepost.plan.Plan;
-import gradepost.policy.Policy;
 import gradepost.policy.RunRules;
 import gradepost.task.Assignment;
 import gradepost.task.Ceiling;
@@ -49,47 +48,7 @@ class SparedTimeTest {
 
   private static Plan plan(double allowance) {
     Assignment is = OpenLine.assignment("one");
-    Policy p = is.policy();
-    RunRules r = p.run();
-    RunRules run =
-        new RunRules(
-            r.offBelow(),
-            r.onBelow(),
-            r.leastPower(),
-            r.coastBeforeBraking(),
-            r.checkFrom(),
-            r.checkTo(),
-            r.checkPressure(),
-            allowance,
-            r.landmarkReach());
-    Policy other =
-        new Policy(
-            p.name(),
-            p.adhesion(),
-            p.noticing(),
-            p.safeSide(),
-            p.margins(),
-            p.stopping(),
-            p.restriction(),
-            p.terminal(),
-            run,
-            p.scatter(),
-            p.purposes(),
-            p.signOff(),
-            p.cant(),
-            p.practice(),
-            p.degraded());
-    return Planner.plan(
-        new Assignment(
-            is.route(),
-            is.direction(),
-            is.lines(),
-            is.junctionRoutes(),
-            is.calls(),
-            is.stock(),
-            is.formation(),
-            is.load(),
-            other,
-            is.restrictions()));
+    RunRules run = Changed.in(is.policy().run(), "timeAllowance", allowance);
+    return Planner.plan(is.with(Changed.in(is.policy(), "run", run)));
   }
 }

@@ -369,7 +369,8 @@ final class FreeRun {
       return StopReason.PLACE;
     }
     StopReason ended =
-        stepper.advance(until.clear().place(edge).speedDown(to).time(stepper.timeS() + own.checkedS()));
+        stepper.advance(
+            until.clear().place(edge).speedDown(to).time(stepper.timeS() + own.checkedS()));
     if (ended == StopReason.SPEED_DOWN) {
       stepper.brake(bench.slowing(), 0);
       done(new Trigger.SpeedDownTo(to), new Command.Release());

@@ -123,20 +123,15 @@ class DriverRulesTest {
 
   /** Without a rail from 2000 to 2055 m: power is off until the leading motor car is over it. */
   private static Assignment gapped(Assignment even) {
-    return Changed.in(
+    return Changed.route(
         even,
-        "route",
-        Changed.in(
-            even.route(),
-            "railGaps",
-            Stream.of(3000, 2000)
-                .map(
-                    m ->
-                        new RailGap(
-                            "gap",
-                            new Extent(EvenLine.at(m), EvenLine.at(m + 55)),
-                            Applies.EVERYWHERE))
-                .toList()));
+        "railGaps",
+        Stream.of(3000, 2000)
+            .map(
+                m ->
+                    new RailGap(
+                        "gap", new Extent(EvenLine.at(m), EvenLine.at(m + 55)), Applies.EVERYWHERE))
+            .toList());
   }
 
   private static DriverRules gapped(double startM) {

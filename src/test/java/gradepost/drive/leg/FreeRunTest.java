@@ -326,7 +326,7 @@ class FreeRunTest {
     RailGap gap =
         new RailGap(
             "gap", new Extent(EvenLine.at(2000), EvenLine.at(2000 + lengthM)), Applies.EVERYWHERE);
-    return Changed.in(even, "route", Changed.in(even.route(), "railGaps", List.of(gap)));
+    return Changed.route(even, "railGaps", List.of(gap));
   }
 
   @Test

@@ -32,7 +32,7 @@ class PlacesTest {
   }
 
   private static Places of(Assignment even, List<Landmark> landmarks) {
-    return new Places(Changed.in(even, "route", Changed.in(even.route(), "landmarks", landmarks)));
+    return new Places(Changed.route(even, "landmarks", landmarks));
   }
 
   private static Landmark landmark(double atM, Applies applies) {

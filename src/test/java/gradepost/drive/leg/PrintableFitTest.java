@@ -57,7 +57,7 @@ class PrintableFitTest {
                         true,
                         new Length(200)))
             .toList();
-    Assignment line = Changed.in(even, "route", Changed.in(even.route(), "landmarks", landmarks));
+    Assignment line = Changed.route(even, "landmarks", landmarks);
     TrainModels models = new TrainModels(line);
     stepper = models.plannedStepper();
     DriverRules rules =
