@@ -2,6 +2,7 @@ package gradepost.cli;
 
 import gradepost.app.export.SchemaText;
 import gradepost.source.file.FileKind;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -12,16 +13,40 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "schema",
     mixinStandardHelpOptions = true,
-    description = "Prints the JSON Schema of a kind of file, for editors.")
+    description =
+        "Prints the JSON Schema of a kind of file: of those that are written by hand, for editors;"
+            + " of the hand-over, for whoever works a plan out again.")
 final class SchemaCommand implements Callable<Integer> {
-  @Parameters(paramLabel = "KIND", description = "route, stock, policy, restrictions or pack.")
-  private FileKind kind = FileKind.ROUTE;
+  /** What has a schema. */
+  private enum Kind {
+    ROUTE,
+    STOCK,
+    POLICY,
+    RESTRICTIONS,
+    PACK,
+    HAND_OVER;
+
+    /** As it is typed. */
+    @Override
+    public String toString() {
+      return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    private String schema() {
+      return this == HAND_OVER ? SchemaText.ofHandOver() : SchemaText.of(FileKind.valueOf(name()));
+    }
+  }
+
+  @Parameters(
+      paramLabel = "KIND",
+      description = "route, stock, policy, restrictions, pack or hand-over.")
+  private Kind kind = Kind.ROUTE;
 
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Override
   public Integer call() {
-    spec.commandLine().getOut().print(SchemaText.of(kind));
+    spec.commandLine().getOut().print(kind.schema());
     spec.commandLine().getOut().flush();
     return 0;
   }

@@ -66,19 +66,25 @@ final class RecordJson {
     json.writeNumber(value);
   }
 
-  private static String kind(Class<?> type) {
+  /** What a case of a sealed type is called. */
+  static String kind(Class<?> type) {
     return KINDS.getOrDefault(type.getSimpleName(), type.getSimpleName());
   }
 
   private void writeRecord(Record value) throws IOException {
     json.writeStartObject();
-    if (List.of(value.getClass().getInterfaces()).stream().anyMatch(Class::isSealed)) {
+    if (isCase(value.getClass())) {
       json.writeStringField("kind", kind(value.getClass()));
     }
     for (RecordComponent component : value.getClass().getRecordComponents()) {
       writeField(component.getName(), read(value, component));
     }
     json.writeEndObject();
+  }
+
+  /** Whether a record says which case of a sealed type it is. */
+  static boolean isCase(Class<?> type) {
+    return List.of(type.getInterfaces()).stream().anyMatch(Class::isSealed);
   }
 
   /** A linked map is in the order that its maker chose; any other is put in the order of keys. */

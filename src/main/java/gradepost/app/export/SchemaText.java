@@ -14,10 +14,22 @@ public final class SchemaText {
   private static final ObjectWriter WRITER =
       new ObjectMapper().writer(new DefaultPrettyPrinter().withObjectIndenter(LINES));
 
+  /** The name of the schema of a hand-over. */
+  public static final String HAND_OVER = HandOver.KIND;
+
   /** JSON, ending with a line feed. */
   public static String of(FileKind kind) {
+    return text(Schemas.of(kind));
+  }
+
+  /** That of the file which {@code brief --json} adds to a paper. */
+  public static String ofHandOver() {
+    return text(HandOverSchema.tree());
+  }
+
+  private static String text(Object tree) {
     try {
-      return WRITER.writeValueAsString(Schemas.of(kind)) + "\n";
+      return WRITER.writeValueAsString(tree) + "\n";
     } catch (JsonProcessingException e) {
       throw new IllegalStateException("a tree of maps and texts can be written", e);
     }

@@ -9,7 +9,6 @@ import gradepost.app.HandOverTrain;
 import gradepost.drive.DemoPlans;
 import gradepost.drive.Planner;
 import gradepost.plan.Plan;
-import gradepost.plan.SignalBraking;
 import gradepost.task.Assignment;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -143,9 +142,10 @@ class HandOverOracleTest {
         faster(file, faster, approach.at("/ifFaster/actions"), of + " if faster");
       }
     }
-    for (SignalBraking signal : plan.signals()) {
-      for (SignalBraking.Need need : signal.needs()) {
-        need(file, signal, need, name + ", " + signal.signal().id());
+    assertThat(file.get("signals")).hasSize(plan.signals().size());
+    for (JsonNode signal : file.get("signals")) {
+      for (JsonNode need : signal.get("needs")) {
+        need(file, signal, need, name + ", " + signal.get("signal").textValue());
       }
     }
   }
@@ -324,16 +324,15 @@ class HandOverOracleTest {
     answers++;
   }
 
-  /**
-   * What one brake needs from the permissible speed to a stand; not in the file, but in the plan.
-   */
-  private void need(JsonNode file, SignalBraking signal, SignalBraking.Need need, String of) {
-    String brake = need.brake().shortName();
-    double from = signal.warnedM();
+  /** What one brake needs from the permissible speed to a stand. */
+  private void need(JsonNode file, JsonNode signal, JsonNode need, String of) {
+    String brake = need.get("brake").textValue();
+    double from = signal.get("warnedM").doubleValue();
     JsonNode dry = file.at("/policy/adhesion/0");
-    HandOverTrain train = fullBraking(file, brake, dry, from, signal.ceilingMps());
+    HandOverTrain train =
+        fullBraking(file, brake, dry, from, signal.get("ceilingMps").doubleValue());
     train.runToSpeed(0);
-    compare(of + " needs of " + brake, train.atM() - from, need.needM());
+    compare(of + " needs of " + brake, train.atM() - from, need.get("needM").doubleValue());
     needs++;
   }
 
