@@ -121,6 +121,20 @@ class DegradedBrakingTest {
         .contains("finding.full-again");
   }
 
+  /**
+   * On 45 ‰ a checking application of a brake that fills so slowly comes too late to hold the speed
+   * of the clause; on 110 ‰, which put 1.0 m/s² on the train, full service with its 0.85 does not
+   * slow it.
+   */
+  @Test
+  void whereItCannotBeBrakedOrHeldItIsFoundNotFit() {
+    assertThat(Planner.plan(EvenLine.of(-45).with(EditionLine.out(20))).failures())
+        .isNotEmpty()
+        .allMatch(f -> f.over().isPresent());
+    assertThat(Planner.plan(EvenLine.of(-110).with(EditionLine.out(20))).failures())
+        .anyMatch(PlanFailure::isCause);
+  }
+
   @Test
   void whatIsLeftIsTheEmergencyBrakeAlone() {
     assertThat(PLAN.approaches())

@@ -121,19 +121,21 @@ class EditionPointsTest {
   }
 
   /**
-   * By hand: four equal brakes, one named as isolated, and the policy's share of a quarter takes
-   * another. Two brake; they answer as the two rearmost of the three that work.
+   * By hand: four equal brakes. The one named as isolated is the one that the policy's share of a
+   * quarter takes first, so that it has to take another. Two brake; they answer as the two rearmost
+   * of the three that work.
    */
   @Test
   void isolatedVehiclesComeOnTopOfTheShareOfThePolicy() {
     Assignment line = EvenLine.of(0);
     BrakeSystem auto = line.stock().brakes().get(1);
-    Assignment one = line.with(EditionLine.some(Edition.Kind.BRAKES_ISOLATED, List.of(2)));
+    Assignment one = line.with(EditionLine.some(Edition.Kind.BRAKES_ISOLATED, List.of(1)));
     TrainBrake whole = new TrainModels(line).worstRig(auto);
     TrainBrake rest = new TrainModels(one).worstRig(auto);
     assertThat(braking(whole)).isEqualTo(3);
     assertThat(braking(rest)).isEqualTo(2);
-    assertThat(rest.gainNPerPa()[1]).isZero();
+    assertThat(whole.gainNPerPa()[0]).isZero();
+    assertThat(rest.gainNPerPa()[0]).isZero();
     assertThat(Arrays.stream(rest.gainNPerPa()).sum())
         .isCloseTo(Arrays.stream(whole.gainNPerPa()).sum() * 2 / 3, within(1e-9));
     // Valves at 10, 30, 50 and 70 m; of the three that work the foremost is the policy's.

@@ -70,6 +70,32 @@ class EditionPapersTest {
   }
 
   @Test
+  void vehiclesWithoutBrakeAreNamedAtTheHeadAsTheyStandInTheTrain() {
+    PackFile pack = with();
+    Task part = Task.of(FILE, pack).get(2);
+    Task isolated = Task.of(FILE, pack).get(4);
+    assertThat(brake(pack, part))
+        .isEqualTo(
+            "The electro-pneumatic brake does not work on these vehicles, from the front: 3, 4");
+    assertThat(brake(pack, isolated))
+        .isEqualTo("The brake is isolated on these vehicles, from the front: 2");
+  }
+
+  private static String brake(PackFile pack, Task task) {
+    Plan plan = task.plan();
+    assertThat(plan.failures()).as(task.stem()).isEmpty();
+    return new Composer(Messages.english())
+            .compose(task.title(), List.of(plan), Issue.of(pack, task.assignment()), List.of())
+            .cover()
+            .train()
+            .stream()
+            .filter(f -> f.label().equals("Brake"))
+            .map(Fact::value)
+            .findFirst()
+            .orElseThrow();
+  }
+
+  @Test
   void itsHeadNamesItAndWhatPermitsIt() {
     PackFile pack = with();
     Task task = Task.of(FILE, pack).get(1);
