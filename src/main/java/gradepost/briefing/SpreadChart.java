@@ -1,8 +1,8 @@
 package gradepost.briefing;
 
 /**
- * Where the train comes to its target when the technique is carried out as printed and nothing is
- * corrected. Distances in the paper's unit of length, before the target positive.
+ * Where the train comes to its target when the technique is carried out as printed and the driver
+ * corrects it. Distances in the paper's unit of length, before the target positive.
  *
  * @param past one run in twenty ends further on than this
  * @param middle as many end before this as after it

@@ -2,6 +2,7 @@ package gradepost.drive;
 
 import gradepost.drive.brake.TrainModels;
 import gradepost.drive.check.RuleBreaches;
+import gradepost.drive.fallback.EarlierPoints;
 import gradepost.drive.fallback.Ladder;
 import gradepost.drive.fallback.RechargeCaution;
 import gradepost.drive.fallback.Recharges;
@@ -51,12 +52,15 @@ final class Approaches {
   private final Places places;
   private final CueFinder cueFinder;
   private final PermittedRun permitted;
+  private final Map<Target, EarlierPoints.Earlier> earlier;
+  private final EarlierPoints points;
 
   /**
    * @param numbers the approach that each target belongs to
    * @param actions of the whole run
    * @param breaches of rules of driving in it
    * @param recharges of its releases
+   * @param earlier where the brake is on before the computed point
    */
   Approaches(
       Assignment assignment,
@@ -66,7 +70,10 @@ final class Approaches {
       List<Action> actions,
       List<BrakeTest> tests,
       List<RuleBreaches.Breach> breaches,
-      List<Recharges.Full> recharges) {
+      List<Recharges.Full> recharges,
+      Map<Target, EarlierPoints.Earlier> earlier) {
+    this.earlier = earlier;
+    this.points = new EarlierPoints(assignment, bench, ceiling);
     this.assignment = assignment;
     this.bench = bench;
     this.ceiling = ceiling;
@@ -113,7 +120,7 @@ final class Approaches {
     }
     List<Approach> plain = drafts.stream().map(d -> approach(d, Optional.empty())).toList();
     InstructionSet told = new Telling(assignment, plain, actions, trace).all();
-    List<Optional<Spread>> spreads = new Spreads(assignment, bench).of(ceiling, told);
+    List<Optional<Spread>> spreads = new Spreads(assignment, bench, ceiling).of(told);
     List<Approach> approaches = new ArrayList<>();
     for (int i = 0; i < drafts.size(); i++) {
       approaches.add(approach(drafts.get(i), spreads.get(i)));
@@ -144,6 +151,9 @@ final class Approaches {
         s ->
             findings.addAll(
                 Findings.oftenLate(assignment.policy().practice().warning(), last.target(), s)));
+    spread
+        .filter(points::tooOftenLate)
+        .ifPresent(s -> findings.add(new Finding.LateThough(s.corrected().lateAtMost())));
     findings.addAll(Findings.brakeTests(tests, applications));
     RechargeCaution caution = new RechargeCaution(assignment, bench);
     draft.braked().stream()
@@ -236,6 +246,7 @@ final class Approaches {
         piece.target(),
         piece.exactBrakingM().orElseThrow(),
         point,
+        setBy(piece, cues),
         places.lastLandmark(point),
         cues,
         piece.brakingMps(),
@@ -246,6 +257,14 @@ final class Approaches {
         target.stop().flatMap(Target.Stop::buffersM).flatMap(b -> ladder.atBuffersMps(piece, b)),
         ladder.curves(piece, cases.get(0)),
         speedRows.of(piece, cases, number));
+  }
+
+  private Application.SetBy setBy(ApproachSolution piece, Cues cues) {
+    double onM = piece.exactBrakingM().orElseThrow() - piece.brakingM().orElseThrow();
+    boolean cue = cues.anchor().isPresent() && onM >= assignment.path().units().lengthUnitM();
+    return Optional.ofNullable(earlier.get(piece.target()))
+        .map(EarlierPoints.Earlier::why)
+        .orElse(cue ? Application.SetBy.CUE : Application.SetBy.COMPUTED);
   }
 
   private Cues cues(double pointM) {

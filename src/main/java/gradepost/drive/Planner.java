@@ -7,6 +7,7 @@ import gradepost.drive.check.FigureTables;
 import gradepost.drive.check.InstructionRun;
 import gradepost.drive.check.PlanVerifier;
 import gradepost.drive.check.Signals;
+import gradepost.drive.fallback.EarlierPoints;
 import gradepost.drive.fallback.Recharges;
 import gradepost.drive.leg.ApproachSolution;
 import gradepost.drive.leg.RunChooser;
@@ -25,22 +26,27 @@ import gradepost.task.Targets;
 import gradepost.told.InstructionSet;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Makes the plan of one assignment. */
 public final class Planner {
 
-  /** What a run comes to, before the fallbacks are worked out. */
+  /**
+   * A run, with the fallbacks of its approaches.
+   *
+   * @param pieces with those that are met without a brake
+   */
   private record Worked(
-      Ceiling ceiling,
-      TrainModels bench,
+      RunChooser.Chosen chosen,
       List<ApproachSolution> pieces,
-      Map<Target, Integer> numbers,
       InstructionRun rerun,
-      Optional<Double> stallsM,
-      Plan.Cost fastest) {}
+      Trace trace,
+      List<BrakeTest> tests,
+      List<Approach> approaches) {}
 
   /**
    * Works out the run, its approaches and their fallbacks, and runs it again. The plan that comes
@@ -52,58 +58,96 @@ public final class Planner {
 
   /** The same, searched for with other settings than papers are made with. */
   public static Plan plan(Assignment assignment, PlannerSettings settings) {
-    Worked worked = run(assignment, settings);
+    return new Planner(assignment, settings).plan();
+  }
+
+  private final Assignment assignment;
+  private final Ceiling ceiling;
+  private final TrainModels bench;
+  private final List<Target> targets;
+  private final double startM;
+
+  private Planner(Assignment assignment, PlannerSettings settings) {
+    this.assignment = assignment;
+    this.ceiling = Ceiling.of(assignment);
+    this.bench = new TrainModels(assignment, settings);
+    this.targets = Targets.of(assignment, ceiling);
+    this.startM = Stops.markM(assignment, assignment.calls().get(0));
+  }
+
+  private Plan plan() {
+    Worked worked = moved(new RunChooser(assignment, bench, ceiling));
     InstructionRun rerun = worked.rerun();
-    Trace trace = new Trace(rerun.points());
-    List<BrakeTest> tests = BrakeTests.of(assignment, worked.bench(), trace);
-    List<Approach> approaches =
-        new Approaches(
-                assignment,
-                worked.bench(),
-                worked.ceiling(),
-                worked.numbers(),
-                rerun.actions(),
-                tests,
-                new PlanVerifier(assignment, worked.bench(), worked.ceiling()).breaches(rerun),
-                Recharges.of(assignment.stock().service(), rerun.actions(), rerun.refillS(), trace))
-            .of(worked.pieces(), trace);
     return new Plan(
         assignment,
-        worked.ceiling().steps(),
-        approaches,
+        ceiling.steps(),
+        worked.approaches(),
         rerun.actions(),
-        trace,
+        worked.trace(),
         rerun.timeS(),
         rerun.energyJ(),
         rerun.movements(),
-        worked.fastest(),
+        worked.chosen().fastest(),
         failures(
-            assignment, worked, new Telling(assignment, approaches, rerun.actions(), trace).all()),
-        new Signals(assignment, worked.bench(), worked.ceiling(), trace).all(),
-        tests,
-        new FigureTables(assignment, worked.bench()).figures());
+            worked,
+            new Telling(assignment, worked.approaches(), rerun.actions(), worked.trace()).all()),
+        new Signals(assignment, bench, ceiling, worked.trace()).all(),
+        worked.tests(),
+        new FigureTables(assignment, bench).figures());
   }
 
-  private static Worked run(Assignment assignment, PlannerSettings settings) {
-    Ceiling ceiling = Ceiling.of(assignment);
-    TrainModels bench = new TrainModels(assignment, settings);
-    List<Target> targets = Targets.of(assignment, ceiling);
-    double start = Stops.markM(assignment, assignment.calls().get(0));
-    RunChooser.Chosen chosen = new RunChooser(assignment, bench, ceiling).choose(start, targets);
-    InstructionRun first = rerun(assignment, bench, ceiling, start, chosen.pieces());
+  /** The run that is chosen, with every point as early as it has to be. */
+  private Worked moved(RunChooser chooser) {
+    EarlierPoints points = new EarlierPoints(assignment, bench, ceiling);
+    Map<Target, EarlierPoints.Earlier> earlier = new HashMap<>();
+    Set<Target> refused = new HashSet<>();
+    Worked worked = worked(chooser.choose(startM, targets), earlier);
+    for (int i = 0; i < bench.settings().fallback().moves(); i++) {
+      Map<Target, EarlierPoints.Earlier> more = points.of(worked.approaches(), worked.pieces());
+      more.keySet().removeAll(refused);
+      if (more.isEmpty()) {
+        return worked;
+      }
+      Map<Target, EarlierPoints.Earlier> before = Map.copyOf(earlier);
+      earlier.putAll(more);
+      RunChooser.Chosen run = chooser.within(EarlierPoints.limits(earlier), worked.chosen());
+      if (!run.limits().byM().keySet().containsAll(more.keySet())) {
+        // Where the rules of driving do not bear it, the point stays as it was.
+        more.keySet().removeAll(run.limits().byM().keySet());
+        refused.addAll(more.keySet());
+        earlier.keySet().removeAll(refused);
+        before.forEach(earlier::putIfAbsent);
+        run = chooser.within(EarlierPoints.limits(earlier), run);
+      }
+      worked = worked(run, earlier);
+    }
+    return worked;
+  }
+
+  private Worked worked(RunChooser.Chosen chosen, Map<Target, EarlierPoints.Earlier> earlier) {
+    InstructionRun first = rerun(chosen.pieces());
     List<ApproachSolution> pieces =
         Unbraked.with(chosen.pieces(), targets, first.actions(), new Trace(first.points()));
     Map<Target, Integer> numbers = numbers(pieces);
-    InstructionRun rerun = rerun(assignment, bench, ceiling, start, pieces);
-    return new Worked(ceiling, bench, pieces, numbers, rerun, chosen.stallsM(), chosen.fastest());
+    InstructionRun rerun = rerun(pieces);
+    Trace trace = new Trace(rerun.points());
+    List<BrakeTest> tests = BrakeTests.of(assignment, bench, trace);
+    List<Approach> approaches =
+        new Approaches(
+                assignment,
+                bench,
+                ceiling,
+                numbers,
+                rerun.actions(),
+                tests,
+                new PlanVerifier(assignment, bench, ceiling).breaches(rerun),
+                Recharges.of(assignment.stock().service(), rerun.actions(), rerun.refillS(), trace),
+                earlier)
+            .of(pieces, trace);
+    return new Worked(chosen, pieces, rerun, trace, tests, approaches);
   }
 
-  private static InstructionRun rerun(
-      Assignment assignment,
-      TrainModels bench,
-      Ceiling ceiling,
-      double startM,
-      List<ApproachSolution> pieces) {
+  private InstructionRun rerun(List<ApproachSolution> pieces) {
     InstructionRun rerun = new InstructionRun(assignment, bench, ceiling);
     List<Instruction> instructions = new ArrayList<>();
     pieces.forEach(p -> instructions.addAll(p.instructions()));
@@ -112,16 +156,15 @@ public final class Planner {
   }
 
   /** What goes wrong when the run is driven from its sheets, with the cause of it where known. */
-  private static List<PlanFailure> failures(
-      Assignment assignment, Worked worked, InstructionSet told) {
+  private List<PlanFailure> failures(Worked worked, InstructionSet told) {
     List<PlanFailure> failures =
-        new ArrayList<>(
-            new PlanVerifier(assignment, worked.bench(), worked.ceiling()).failures(told));
-    if (worked.stallsM().isEmpty()) {
-      Unbrakeable.of(assignment, worked.bench(), worked.ceiling(), worked.pieces(), failures)
+        new ArrayList<>(new PlanVerifier(assignment, bench, ceiling).failures(told));
+    Optional<Double> stallsM = worked.chosen().stallsM();
+    if (stallsM.isEmpty()) {
+      Unbrakeable.of(assignment, bench, ceiling, worked.pieces(), failures)
           .ifPresent(why -> failures.add(0, why));
     }
-    worked.stallsM().ifPresent(at -> failures.add(new PlanFailure.Stalls(at)));
+    stallsM.ifPresent(at -> failures.add(new PlanFailure.Stalls(at)));
     return failures;
   }
 
@@ -137,6 +180,4 @@ public final class Planner {
     }
     return numbers;
   }
-
-  private Planner() {}
 }

@@ -174,6 +174,11 @@ public final class TrainAudit {
     }
 
     @Override
+    public Boolean lateThough(Finding.LateThough late) {
+      return false;
+    }
+
+    @Override
     public Boolean brakeTestTooNear(Finding.BrakeTestTooNear test) {
       return false;
     }

@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param target what it is for: the approach's own target, or a terminal step before it
  * @param exactBrakingPointM as computed
  * @param brakingPointM on the print grid, at or before the exact one
+ * @param setBy what set it
  * @param landmark the nearest one at or before the printed point
  * @param cues what the driver goes by at the printed point
  * @param endM where the planned run meets the target, or the brake is off again
@@ -32,6 +33,7 @@ public record Application(
     Target target,
     double exactBrakingPointM,
     double brakingPointM,
+    SetBy setBy,
     Optional<Landmark> landmark,
     Cues cues,
     double brakingSpeedMps,
@@ -42,6 +44,18 @@ public record Application(
     Optional<Double> atBuffersMps,
     List<LatestCurve> curves,
     List<SpeedRow> bySpeed) {
+  /** What set a braking point: the braking itself, or what wants the brake on before that. */
+  public enum SetBy {
+    /** The braking, as computed. */
+    COMPUTED,
+    /** A landmark that stands in for the computed point, and is before it. */
+    CUE,
+    /** That the next brake is still enough if this one fails. */
+    NEXT_BRAKE,
+    /** That no more runs than the policy's share are late. */
+    LATE_SHARE
+  }
+
   public Application {
     cases = List.copyOf(cases);
     toStand = List.copyOf(toStand);

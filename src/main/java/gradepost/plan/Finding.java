@@ -42,6 +42,9 @@ public sealed interface Finding {
     /** Uncorrected runs are sometimes not held. */
     T sometimesNotHeld(SometimesNotHeld finding);
 
+    /** Corrected runs are late, wherever the brake goes on. */
+    T lateThough(LateThough finding);
+
     /** A brake test runs into a braking point. */
     T brakeTestTooNear(BrakeTestTooNear finding);
 
@@ -245,6 +248,23 @@ public sealed interface Finding {
     @Override
     public <T> T match(Cases<T> cases) {
       return cases.sometimesNotHeld(this);
+    }
+
+    @Override
+    public About about() {
+      return About.BRAKING;
+    }
+  }
+
+  /**
+   * Runs are too often late though the driver corrects them, and from no earlier point fewer are.
+   *
+   * @param share what their share is at most
+   */
+  record LateThough(double share) implements Finding {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.lateThough(this);
     }
 
     @Override

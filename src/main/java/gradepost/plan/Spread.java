@@ -10,6 +10,7 @@ import java.util.Optional;
  *
  * @param pastShare share of the runs that pass the target
  * @param notHeldShare of those that never come to it on the track that is known
+ * @param corrected the same runs with a driver who corrects them
  */
 public record Spread(
     Optional<Double> shortM05,
@@ -18,4 +19,24 @@ public record Spread(
     Optional<Double> shortM95,
     double pastShare,
     double notHeldShare,
-    int samples) {}
+    int samples,
+    Corrected corrected) {
+
+  /**
+   * Where the same runs come to their target when the driver corrects them; percentiles alike.
+   *
+   * @param lateShare share of the runs that are late: at a board over its speed, at a mark past it
+   *     by more than the tolerance of a stop, at buffer stops against them
+   * @param lateAtMost what that share is at most, with 95 % confidence
+   * @param noneMayBeLate whether not one of them may be: before buffer stops, signals, check rails
+   * @param fullShare share of the runs in which the driver applies full service
+   */
+  public record Corrected(
+      Optional<Double> shortM05,
+      Optional<Double> shortM50,
+      Optional<Double> shortM95,
+      double lateShare,
+      double lateAtMost,
+      boolean noneMayBeLate,
+      double fullShare) {}
+}

@@ -294,14 +294,15 @@ public final class Telling {
   }
 
   private Optional<PrintedSpread> spread(Spread spread) {
-    return spread
+    Spread.Corrected corrected = spread.corrected();
+    return corrected
         .shortM05()
         .map(
             late ->
                 new PrintedSpread(
-                    outwards(spread.shortM95().orElseThrow()),
+                    outwards(corrected.shortM95().orElseThrow()),
                     outwards(late),
-                    grid.share(spread.pastShare())));
+                    grid.shareAtMost(corrected.fullShare())));
   }
 
   /** Neither end is made to look nearer than it is. */

@@ -21,6 +21,7 @@ import gradepost.told.PrintedOrder;
 import gradepost.told.PrintedPoint;
 import gradepost.told.PrintedProtection;
 import gradepost.told.PrintedRung;
+import gradepost.told.PrintedSetBy;
 import gradepost.told.PrintedSpeedRow;
 import gradepost.told.PrintedTrigger;
 import gradepost.told.Reason;
@@ -111,6 +112,7 @@ final class TellingBrake {
             ? Optional.empty()
             : Optional.of(grid.speed(a.target().speedMps())),
         point(a, of.atM()),
+        PrintedSetBy.valueOf(a.setBy().name()),
         speed,
         cues,
         cases,

@@ -96,6 +96,11 @@ public final class TellingFindings implements Finding.Cases<PrintedFinding> {
   }
 
   @Override
+  public PrintedFinding lateThough(Finding.LateThough late) {
+    return says("late-though", new PrintedValue.Count(grid.shareAtMost(late.share())));
+  }
+
+  @Override
   public PrintedFinding brakeTestTooNear(Finding.BrakeTestTooNear test) {
     return says(
         "brake-test-too-near",

@@ -16,7 +16,7 @@ import java.util.Optional;
  * @param applications of the brake, in order
  * @param passing how the target is met without a brake
  * @param faster what a faster train does there
- * @param spread of runs that nobody corrects
+ * @param spread of runs that the driver corrects
  */
 public record InstructionSheet(
     int number,

@@ -1,10 +1,10 @@
 package gradepost.told;
 
 /**
- * Where runs end that nobody corrects.
+ * Where runs end that the driver corrects.
  *
  * @param early nineteen of twenty end no further before the target than this
  * @param late one of twenty ends past this
- * @param pastShare runs that pass the target, hundredths
+ * @param fullShare runs that need full service, hundredths
  */
-public record PrintedSpread(PrintedEnd early, PrintedEnd late, long pastShare) {}
+public record PrintedSpread(PrintedEnd early, PrintedEnd late, long fullShare) {}

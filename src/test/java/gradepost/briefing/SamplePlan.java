@@ -47,7 +47,15 @@ import java.util.Set;
 public final class SamplePlan {
   private static final Spread SPREAD =
       new Spread(
-          Optional.of(-9.3), Optional.of(-7.1), Optional.of(1.2), Optional.of(14.8), 0.41, 0, 500);
+          Optional.of(-29.3),
+          Optional.of(-17.1),
+          Optional.of(1.2),
+          Optional.of(34.8),
+          0.41,
+          0,
+          500,
+          new Spread.Corrected(
+              Optional.of(-9.3), Optional.of(1.2), Optional.of(14.8), 0.002, 0.013, false, 0.41));
 
   private static final double GRID = 10;
   private static final double BRAKE = 0.55;
@@ -291,6 +299,7 @@ public final class SamplePlan {
         t,
         bp + 12.3,
         bp,
+        Application.SetBy.COMPUTED,
         route.landmarks().stream()
             .filter(
                 l -> path.metresAt(l.location()) <= bp && path.metresAt(l.location()) > bp - 200)

@@ -55,7 +55,9 @@ class WarningBoundsTest {
             Optional.of(20.0),
             share,
             notHeld,
-            1000);
+            1000,
+            new Spread.Corrected(
+                Optional.of(-3.0), Optional.of(0.0), Optional.of(3.0), 0, 0.003, false, 0));
     return Findings.oftenLate(gradepost.policy.WarningPractice.USUAL, target, spread);
   }
 

@@ -9,6 +9,7 @@ import gradepost.briefing.word.Words;
 import gradepost.policy.AdhesionCase;
 import gradepost.policy.BrakePractice;
 import gradepost.policy.CoastPractice;
+import gradepost.policy.CorrectionPractice;
 import gradepost.policy.HandlePractice;
 import gradepost.policy.LinePractice;
 import gradepost.policy.Policy;
@@ -99,6 +100,10 @@ final class ReadingWriter {
 
   private String percent(double share) {
     return words.grid().share(share) + " %";
+  }
+
+  private static String tenths(double share) {
+    return String.format(Locale.ROOT, "%.1f %%", 100 * share);
   }
 
   private String technique(Technique t) {
@@ -222,6 +227,13 @@ final class ReadingWriter {
     LinePractice line = assignment.policy().practice().line();
     values.put(
         "practice.junction-announced-within", words.room(warning.announcedWithin().metres()));
+    CorrectionPractice correction = assignment.policy().practice().correction();
+    values.put("practice.looks-every", words.seconds(correction.looksEvery().seconds()));
+    values.put("practice.corrects-after", words.seconds(correction.reaction().seconds()));
+    values.put("practice.late-corrected-share", tenths(correction.lateShare()));
+    values.put(
+        "practice.leaves-next-brake",
+        words.text(correction.leavesNextBrake() ? "assumption.yes" : "assumption.no"));
     values.put("practice.late-share", percent(warning.late()));
     TaughtRules taught = assignment.policy().practice().taught();
     values.put("practice.applied-again-after", words.seconds(taught.appliedAgain().seconds()));

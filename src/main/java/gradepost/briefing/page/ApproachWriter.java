@@ -119,7 +119,7 @@ public final class ApproachWriter {
               !asked ? List.of() : first ? answer.rest() : answer.inShort(),
               asked ? answer.last() : "",
               asked && answer.grave(),
-              cues.goBy(application.cues(), application.line())));
+              cues.goBy(application.cues(), application.line(), application.setBy())));
     }
     return out;
   }

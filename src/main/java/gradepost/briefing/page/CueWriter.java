@@ -5,6 +5,7 @@ import gradepost.briefing.word.ActionWords;
 import gradepost.briefing.word.SeenWords;
 import gradepost.briefing.word.Words;
 import gradepost.told.PrintedCues;
+import gradepost.told.PrintedSetBy;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -25,8 +26,9 @@ final class CueWriter {
    * In the order in which it helps.
    *
    * @param number of the instruction that begins the application
+   * @param setBy what set its point
    */
-  List<Fact> goBy(PrintedCues cues, int number) {
+  List<Fact> goBy(PrintedCues cues, int number, PrintedSetBy setBy) {
     List<Fact> out = new ArrayList<>();
     Optional<String> plain = seen.day(cues.seen());
     String day = plain.map(name -> anchored(name, cues)).orElse(words.text("cue.none"));
@@ -40,7 +42,17 @@ final class CueWriter {
     }
     cues.clock().ifPresent(c -> out.add(new Fact(words.text("cue.clock"), clock(c))));
     out.add(backstop(cues.backstop()));
+    out.add(new Fact(words.text("set-by"), words.text(key(setBy))));
     return out;
+  }
+
+  private static String key(PrintedSetBy setBy) {
+    return switch (setBy) {
+      case COMPUTED -> "set-by.computed";
+      case CUE -> "set-by.cue";
+      case NEXT_BRAKE -> "set-by.next-brake";
+      case LATE_SHARE -> "set-by.late-share";
+    };
   }
 
   /** A landmark, and how far it stands before the point that would have been needed. */

@@ -11,7 +11,7 @@ import gradepost.told.PrintedTarget;
 import gradepost.told.print.PrintedSpeed;
 import java.util.Optional;
 
-/** How far runs differ when nobody corrects them: for the reader to know that he must. */
+/** Where runs end that the driver corrects, and how often he needs full service for it. */
 final class SpreadWriter {
   private final Words words;
 
@@ -31,9 +31,9 @@ final class SpreadWriter {
   private SpreadChart of(String id, PrintedTarget target, PrintedSpread told, Spread spread) {
     String kind = target.isStop() ? "stop" : "board";
     double unit = words.units().lengthUnitM();
-    double pastM = spread.shortM05().orElseThrow();
-    double middleM = spread.shortM50().orElseThrow();
-    double beforeM = spread.shortM95().orElseThrow();
+    double pastM = spread.corrected().shortM05().orElseThrow();
+    double middleM = spread.corrected().shortM50().orElseThrow();
+    double beforeM = spread.corrected().shortM95().orElseThrow();
     String past = side(told.late());
     String before = side(told.early());
     String says =
@@ -41,7 +41,7 @@ final class SpreadWriter {
             "spread.says-" + kind,
             before,
             past,
-            told.pastShare(),
+            told.fullShare(),
             target.speed().map(PrintedSpeed::text).orElse(""));
     return new SpreadChart(
         id,

@@ -230,6 +230,8 @@ public record PlannerSettings(
    * @param draws the most draws for one normal value; three of four are taken
    * @param adhesionClasses the rail of a run by scatter is one of so many, from three deviations
    *     below to three above
+   * @param earlierPlaces a point that keeps a share of late runs is looked for at so many places
+   * @param moves so often a run is made again with points moved towards the train
    */
   public record Fallback(
       double toleranceM,
@@ -240,7 +242,9 @@ public record PlannerSettings(
       double permittedStepM,
       long seed,
       int draws,
-      int adhesionClasses) {}
+      int adhesionClasses,
+      int earlierPlaces,
+      int moves) {}
 
   /**
    * How a run is watched.
@@ -270,7 +274,7 @@ public record PlannerSettings(
         new Leg(2000, 100_000, 20, 5, 1, 0.1, 0.05, 3, 1, 20, 3000, 0.35, 3, 1000, 0.5, 40),
         new Run(0.02, 0.005, 2, 0.8, 0.5, 120, 5, 50),
         new Brake(0.5, 6, 0.5, 6, 6, 6, 0.3, 3, 8),
-        new Fallback(0.01, 0.05, 5, 60, 1, 10, 0x5eed_9057L, 1000, 13),
+        new Fallback(0.01, 0.05, 5, 60, 1, 10, 0x5eed_9057L, 1000, 13, 24, 3),
         new Check(0.001, 1000));
   }
 }

@@ -98,11 +98,22 @@ final class CoastThenBrake {
    * @param before the targets on the way
    */
   double margin(RunStates line, double x, double aimM, List<Target> before, Braking braking) {
+    return margin(line, x, aimM, before, braking, Double.POSITIVE_INFINITY);
+  }
+
+  /**
+   * The same, and how far short of its limit the brake goes on, where that is less.
+   *
+   * @param byM where the brake has to be on by
+   */
+  double margin(
+      RunStates line, double x, double aimM, List<Target> before, Braking braking, double byM) {
     approach(line, x);
+    double earlyM = byM - stepper.atM();
     ReductionMonitor guard = new ReductionMonitor(before);
     stepper.record(guard);
     Braking.Outcome outcome = braking.run(stepper);
     stepper.record(null);
-    return Math.min(outcome.shortOf(aimM), guard.marginM());
+    return Math.min(earlyM, Math.min(outcome.shortOf(aimM), guard.marginM()));
   }
 }

@@ -6,20 +6,27 @@ import gradepost.policy.RunRules;
  * In what manner a leg is driven: by the policy's rules, and within them by a guide.
  *
  * @param coastS power is off at least this long before a braking point, seconds
+ * @param limits where the brake has to be on by
  */
-record DrivingStrategy(RunRules run, double coastS, ControlProfile guide) {
+record DrivingStrategy(RunRules run, double coastS, ControlProfile guide, PointLimits limits) {
 
   /** As the policy has it. */
   static DrivingStrategy of(RunRules run) {
-    return new DrivingStrategy(run, run.coastBeforeBraking().seconds(), ControlProfile.NONE);
+    return new DrivingStrategy(
+        run, run.coastBeforeBraking().seconds(), ControlProfile.NONE, PointLimits.NONE);
   }
 
   /** With longer coasting before a braking; never less than the policy asks. */
   DrivingStrategy coasting(double seconds) {
-    return new DrivingStrategy(run, Math.max(seconds, run.coastBeforeBraking().seconds()), guide);
+    return new DrivingStrategy(
+        run, Math.max(seconds, run.coastBeforeBraking().seconds()), guide, limits);
   }
 
   DrivingStrategy by(ControlProfile other) {
-    return new DrivingStrategy(run, coastS, other);
+    return new DrivingStrategy(run, coastS, other, limits);
+  }
+
+  DrivingStrategy within(PointLimits others) {
+    return new DrivingStrategy(run, coastS, guide, others);
   }
 }

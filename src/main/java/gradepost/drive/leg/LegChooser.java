@@ -50,12 +50,23 @@ public final class LegChooser {
       Ceiling ceiling,
       double startM,
       List<Target> targets) {
+    this(assignment, bench, ceiling, startM, targets, PointLimits.NONE);
+  }
+
+  /** The same with brakes that are on by these places, in whatever manner. */
+  LegChooser(
+      Assignment assignment,
+      TrainModels bench,
+      Ceiling ceiling,
+      double startM,
+      List<Target> targets,
+      PointLimits limits) {
     this.assignment = assignment;
     this.bench = bench;
     this.ceiling = ceiling;
     this.startM = startM;
     this.targets = targets;
-    this.usual = DrivingStrategy.of(assignment.policy().run());
+    this.usual = DrivingStrategy.of(assignment.policy().run()).within(limits);
     rules = new DriverRules(assignment, bench, ceiling, startM, usual);
     places = new Places(assignment);
     practice = assignment.policy().practice();
@@ -129,7 +140,7 @@ public final class LegChooser {
   }
 
   Way fastest() {
-    return way(DrivingStrategy.of(fastest(usual.run())));
+    return way(DrivingStrategy.of(fastest(usual.run())).within(usual.limits()));
   }
 
   /**

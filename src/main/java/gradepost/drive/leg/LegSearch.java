@@ -159,7 +159,9 @@ final class LegSearch {
     double from = start.state().atM();
     // Where the run may go on, a lower speed on the way is braked for by itself, and in time.
     List<Target> before = free.over() ? targets.subList(start.next(), index) : List.of();
-    double atEnd = runIn.margin(line, end, aim, before, braking);
+    double limitM = rules.manner().limits().of(target);
+    double byM = aboutM(limitM);
+    double atEnd = runIn.margin(line, end, aim, before, braking, byM);
     if (atEnd >= 0) {
       return null;
     }
@@ -172,14 +174,21 @@ final class LegSearch {
     OptionalDouble last =
         new LastPlace(bench.settings().brake(), from, end, settings.toleranceM())
             .of(
-                at -> runIn.margin(line, at, aim, targets.subList(start.next(), index), braking),
+                at ->
+                    runIn.margin(line, at, aim, targets.subList(start.next(), index), braking, byM),
                 atEnd);
     if (last.isEmpty()) {
       return new NextBraking(index, aim, from, from, false, true, false, free, line);
     }
     runIn.approach(line, last.getAsDouble());
+    double brakingM = Math.min(stepper.atM(), limitM);
     return new NextBraking(
-        index, aim, last.getAsDouble(), stepper.atM(), false, false, false, free, line);
+        index, aim, last.getAsDouble(), brakingM, false, false, false, free, line);
+  }
+
+  /** A limit is a printed place, and what is searched for may come out a hair before it. */
+  private double aboutM(double limitM) {
+    return limitM + 2 * settings.toleranceM();
   }
 
   /** Whether shutting off early enough does without a brake before a reduction. */
@@ -250,6 +259,7 @@ final class LegSearch {
   private double wastedPowerFrom(NextBraking choice, LegStart start, List<Target> targets) {
     List<FreeRun.Step> steps = choice.free().steps();
     double leastS = rules.run().leastPower().seconds();
+    Target target = targets.get(choice.index());
     for (FreeRun.Step step : steps) {
       boolean on = step.command().takesPower();
       if (!on || step.trigger().isStart()) {
@@ -270,7 +280,8 @@ final class LegSearch {
                       choice.atM(),
                       choice.aimM(),
                       targets.subList(start.next(), choice.index()),
-                      runIn.braking(targets.get(choice.index())))
+                      runIn.braking(target),
+                      aboutM(rules.manner().limits().of(target)))
                   > settings.jumpM();
       choice.line().pickUp(stepper, Math.max(choice.atM(), at));
       if (jump || (lasting && tooShort(step, leastS, choice))) {

@@ -8,7 +8,9 @@ import gradepost.task.Assignment;
 import gradepost.task.Ceiling;
 import gradepost.task.Target;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
@@ -28,12 +30,61 @@ public final class RunChooser {
    *
    * @param stallsM where the train comes to a stand for want of power
    * @param fastest what the fastest run costs
+   * @param driven its legs, in order
+   * @param limits that it keeps
    */
   public record Chosen(
-      List<ApproachSolution> pieces, Optional<Double> stallsM, Plan.Cost fastest) {}
+      List<ApproachSolution> pieces,
+      Optional<Double> stallsM,
+      Plan.Cost fastest,
+      List<Driven> driven,
+      PointLimits limits) {
+    public Chosen {
+      pieces = List.copyOf(pieces);
+      driven = List.copyOf(driven);
+    }
+  }
 
-  /** The way to the next stop that was taken, and the fastest one. */
-  private record Leg(List<Target> targets, LegChooser.Way taken, LegChooser.Way fastest) {}
+  /**
+   * A leg as it is driven.
+   *
+   * @param fromM where the train stands when it begins, distance run
+   * @param limits that it keeps
+   * @param allowedS the time that is allowed for it
+   * @param fastest what the fastest way costs
+   */
+  public record Driven(
+      double fromM,
+      List<Target> targets,
+      LegChooser.Way way,
+      PointLimits limits,
+      double allowedS,
+      Plan.Cost fastest) {
+    /** Its approaches, as they are told. */
+    List<ApproachSolution> told() {
+      return LegPlanner.told(way.leg());
+    }
+
+    /** Its own braking points: what moves one of them leaves none of the others later. */
+    PointLimits points() {
+      Map<Target, Double> points = new HashMap<>();
+      told().forEach(p -> p.brakingM().ifPresent(m -> points.put(p.target(), m)));
+      return new PointLimits(points);
+    }
+  }
+
+  /** The way to the next stop that was taken, the fastest one, and the time that is allowed. */
+  private record Leg(
+      List<Target> targets,
+      PointLimits limits,
+      LegChooser.Way taken,
+      LegChooser.Way fastest,
+      double allowedS) {
+    Plan.Cost fastestCost() {
+      InstructionRun quick = fastest.rerun();
+      return new Plan.Cost(quick.timeS(), quick.energyJ(), quick.movements());
+    }
+  }
 
   public RunChooser(Assignment assignment, TrainModels bench, Ceiling ceiling) {
     this.assignment = assignment;
@@ -44,24 +95,90 @@ public final class RunChooser {
 
   /** From a stand over all targets, of which the last is a stop. */
   public Chosen choose(double startM, List<Target> targets) {
-    List<ApproachSolution> pieces = new ArrayList<>();
-    Plan.Cost fastest = new Plan.Cost(0, 0, 0);
-    List<Leg> legs = legs(startM, targets);
+    List<Driven> driven = new ArrayList<>();
     double at = startM;
-    for (Leg leg : legs) {
-      InstructionRun quick = leg.fastest().rerun();
-      fastest = fastest.and(new Plan.Cost(quick.timeS(), quick.energyJ(), quick.movements()));
+    for (Leg leg : legs(startM, targets)) {
       // From where the train really stands: a little short of the mark.
       LegChooser chooser = new LegChooser(assignment, bench, ceiling, at, leg.targets());
       LegChooser.Way way = chooser.way(leg.taken().manner());
-      LegChooser.Way taken = way.asGoodAs(leg.taken()) ? way : leg(at, leg.targets()).taken();
-      pieces.addAll(LegPlanner.told(taken.leg()));
+      LegChooser.Way taken =
+          way.asGoodAs(leg.taken()) ? way : leg(at, leg.targets(), PointLimits.NONE).taken();
+      Driven next =
+          new Driven(at, leg.targets(), taken, PointLimits.NONE, leg.allowedS(), leg.fastestCost());
+      driven.add(next);
       if (taken.leg().stalled()) {
-        return new Chosen(pieces, Optional.of(at), fastest);
+        return chosen(driven, Optional.of(at), PointLimits.NONE);
       }
-      at = pieces.get(pieces.size() - 1).endM();
+      at = endM(next);
     }
-    return new Chosen(pieces, Optional.empty(), fastest);
+    return chosen(driven, Optional.empty(), PointLimits.NONE);
+  }
+
+  private static Chosen chosen(List<Driven> driven, Optional<Double> stallsM, PointLimits limits) {
+    List<ApproachSolution> pieces = driven.stream().flatMap(d -> d.told().stream()).toList();
+    Plan.Cost fastest =
+        driven.stream().map(Driven::fastest).reduce(new Plan.Cost(0, 0, 0), Plan.Cost::and);
+    return new Chosen(pieces, stallsM, fastest, driven, limits);
+  }
+
+  private static double endM(Driven leg) {
+    List<ApproachSolution> told = leg.told();
+    return told.get(told.size() - 1).endM();
+  }
+
+  /**
+   * The same run with brakes that are on by these places: each leg in the manner in which it is
+   * driven. A limit with which a leg cannot be driven by the rules is left out; the run tells which
+   * it keeps.
+   */
+  public Chosen within(PointLimits limits, Chosen run) {
+    List<Driven> driven = new ArrayList<>();
+    Map<Target, Double> kept = new HashMap<>();
+    for (Driven leg : run.driven()) {
+      double at = driven.isEmpty() ? leg.fromM() : endM(driven.get(driven.size() - 1));
+      Driven next = within(limits.among(leg.targets()), leg, at);
+      kept.putAll(next.limits().byM());
+      driven.add(next);
+    }
+    return chosen(driven, run.stallsM(), new PointLimits(kept));
+  }
+
+  private Driven within(Map<Target, Double> own, Driven leg, double fromM) {
+    PointLimits limits = new PointLimits(own);
+    if (limits.equals(leg.limits()) && fromM == leg.fromM()) {
+      return leg;
+    }
+    LegChooser chooser = new LegChooser(assignment, bench, ceiling, fromM, leg.targets());
+    LegChooser.Way all = chooser.way(leg.way().manner().within(limits.and(leg.points())));
+    boolean good = own.isEmpty() ? all.asGoodAs(leg.way()) : all.stands();
+    if (good && all.timeS() <= leg.allowedS()) {
+      return new Driven(fromM, leg.targets(), all, limits, leg.allowedS(), leg.fastest());
+    }
+    Leg again = leg(fromM, leg.targets(), limits);
+    return again.taken().stands() || own.isEmpty()
+        ? driven(again, fromM)
+        : driven(withSome(own, leg, fromM), fromM);
+  }
+
+  private static Driven driven(Leg leg, double fromM) {
+    return new Driven(
+        fromM, leg.targets(), leg.taken(), leg.limits(), leg.allowedS(), leg.fastestCost());
+  }
+
+  /** The limits one after the other, without those with which the leg cannot be driven. */
+  private Leg withSome(Map<Target, Double> own, Driven leg, double fromM) {
+    Leg best = leg(fromM, leg.targets(), PointLimits.NONE);
+    Map<Target, Double> some = new HashMap<>();
+    for (Map.Entry<Target, Double> limit : own.entrySet()) {
+      some.put(limit.getKey(), limit.getValue());
+      Leg with = leg(fromM, leg.targets(), new PointLimits(some));
+      if (with.taken().stands()) {
+        best = with;
+      } else {
+        some.remove(limit.getKey());
+      }
+    }
+    return best;
   }
 
   private List<Leg> legs(double startM, List<Target> targets) {
@@ -79,12 +196,12 @@ public final class RunChooser {
     }
     return IntStream.range(0, starts.size())
         .parallel()
-        .mapToObj(i -> leg(starts.get(i), aheads.get(i)))
+        .mapToObj(i -> leg(starts.get(i), aheads.get(i), PointLimits.NONE))
         .toList();
   }
 
-  private Leg leg(double startM, List<Target> targets) {
-    LegChooser chooser = new LegChooser(assignment, bench, ceiling, startM, targets);
+  private Leg leg(double startM, List<Target> targets, PointLimits limits) {
+    LegChooser chooser = new LegChooser(assignment, bench, ceiling, startM, targets, limits);
     List<LegChooser.Way> ways = new ArrayList<>();
     ways.add(chooser.own());
     ways.add(chooser.fastest());
@@ -113,7 +230,7 @@ public final class RunChooser {
       left.removeIf(w -> w.movements() == from.movements());
       taken = LegImprover.best(taken, List.of(improver.improved(from)), allowedS);
     }
-    return new Leg(targets, taken, fastest);
+    return new Leg(targets, limits, taken, fastest, allowedS);
   }
 
   /**

@@ -6,6 +6,7 @@ import static gradepost.yaml.Common.length;
 
 import gradepost.policy.BrakePractice;
 import gradepost.policy.CoastPractice;
+import gradepost.policy.CorrectionPractice;
 import gradepost.policy.HandlePractice;
 import gradepost.policy.LinePractice;
 import gradepost.policy.PowerPractice;
@@ -291,6 +292,35 @@ final class PracticeTable {
           "15 s",
           "A driver counts no longer than this from a cue to a braking point.");
 
+  static final Key<Said<Span>> LOOKS_EVERY =
+      usual(
+          "looks-every",
+          Scalar.Quantity.of(QuantityKind.TIME, "1 s", "60 s"),
+          CorrectionPractice.USUAL.looksEvery(),
+          "2 s",
+          "A driver who brakes looks at place and speed this often, and corrects the brake.");
+  static final Key<Said<Span>> CORRECTS_AFTER =
+      usual(
+          "corrects-after",
+          time("10 s"),
+          CorrectionPractice.USUAL.reaction(),
+          "1 s",
+          "So long after a look he moves the brake handle.");
+  static final Key<Said<Double>> LATE_CORRECTED =
+      usual(
+          "late-corrected-share",
+          percent("0.1 %", "100 %"),
+          CorrectionPractice.USUAL.lateShare(),
+          "0.5 %",
+          "No more of the runs that the driver corrects may be late, judged by the upper 95 % limit; else the brake goes on earlier. Before buffer stops, signals and check rails none of those drawn may be. 100 % moves no point.");
+  static final Key<Said<Boolean>> LEAVES_NEXT =
+      usual(
+          "leaves-next-brake",
+          Scalar.Choice.yesNo(),
+          CorrectionPractice.USUAL.leavesNextBrake(),
+          "yes",
+          "The brake goes on so early that the next brake is still enough if this one fails.");
+
   static final ObjectSchema<Practice> PRACTICE_SHAPE =
       ObjectSchema.of(
           "driving practice",
@@ -331,7 +361,11 @@ final class PracticeTable {
               ALIKE,
               OVER_GAP,
               TEST_HELD,
-              CUE_WITHIN),
+              CUE_WITHIN,
+              LOOKS_EVERY,
+              CORRECTS_AFTER,
+              LATE_CORRECTED,
+              LEAVES_NEXT),
           PracticeTable::build);
 
   private static Practice build(Values v) {
@@ -375,7 +409,12 @@ final class PracticeTable {
             v.get(ALIKE).value(),
             v.get(OVER_GAP).value(),
             v.get(TEST_HELD).value(),
-            v.get(CUE_WITHIN).value()));
+            v.get(CUE_WITHIN).value()),
+        new CorrectionPractice(
+            v.get(LOOKS_EVERY).value(),
+            v.get(CORRECTS_AFTER).value(),
+            v.get(LATE_CORRECTED).value(),
+            v.get(LEAVES_NEXT).value()));
   }
 
   private static Scalar.Quantity<Double> percent(String least, String most) {

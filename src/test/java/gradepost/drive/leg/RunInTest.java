@@ -44,7 +44,7 @@ class RunInTest {
             bench,
             Ceiling.of(mill),
             FROM_M,
-            new DrivingStrategy(mill.policy().run(), 0, ControlProfile.NONE));
+            new DrivingStrategy(mill.policy().run(), 0, ControlProfile.NONE, PointLimits.NONE));
     Target stop = new Target.Signal("S 1", STOP_M);
     return new CoastThenBrake(mill, bench, rules, stepper)
         .margin(line, FROM_M, STOP_M, before, Braking.of(mill, bench, stop));

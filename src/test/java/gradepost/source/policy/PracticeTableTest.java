@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import gradepost.policy.BrakePractice;
 import gradepost.policy.CoastPractice;
+import gradepost.policy.CorrectionPractice;
 import gradepost.policy.HandlePractice;
 import gradepost.policy.LinePractice;
 import gradepost.policy.Policy;
@@ -62,6 +63,10 @@ class PracticeTableTest {
         over-gap-at-least: {value: 7 m/s, for: e}
         brake-test-held: {value: 13 s, for: f}
         cue-within: {value: 17 s, for: g}
+        looks-every: {value: 3 s, for: k}
+        corrects-after: {value: 1500 ms, for: h}
+        late-corrected-share: {value: 2 %, for: i}
+        leaves-next-brake: {value: no, for: j}
       """;
 
   @Test
@@ -95,7 +100,8 @@ class PracticeTableTest {
                 new HandlePractice(new Span(7), new Span(4), new Span(10)),
                 new WarningPractice(new Length(900), 0.15),
                 new TaughtRules(new Span(30), new Acceleration(0.02), new Span(4), 15),
-                new LinePractice(new Length(700), new Speed(7), new Span(13), new Span(17))));
+                new LinePractice(new Length(700), new Speed(7), new Span(13), new Span(17)),
+                new CorrectionPractice(new Span(3), new Span(1.5), 0.02, false)));
     assertThat(policy(ALL).purposes()).containsEntry("practice.lowest-aim", "c");
   }
 
