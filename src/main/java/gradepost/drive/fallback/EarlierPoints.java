@@ -1,8 +1,8 @@
 package gradepost.drive.fallback;
 
+import gradepost.drive.brake.PointLimits;
 import gradepost.drive.brake.TrainModels;
 import gradepost.drive.leg.ApproachSolution;
-import gradepost.drive.leg.PointLimits;
 import gradepost.plan.Application;
 import gradepost.plan.Approach;
 import gradepost.plan.CaseResult;

@@ -1,5 +1,6 @@
 package gradepost.drive.leg;
 
+import gradepost.drive.brake.PointLimits;
 import gradepost.policy.RunRules;
 
 /**

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import gradepost.drive.Mill;
 import gradepost.drive.brake.Braking;
+import gradepost.drive.brake.PointLimits;
 import gradepost.drive.brake.RunStates;
 import gradepost.drive.brake.TrainModels;
 import gradepost.motion.Stepper;

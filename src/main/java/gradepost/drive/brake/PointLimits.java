@@ -1,4 +1,4 @@
-package gradepost.drive.leg;
+package gradepost.drive.brake;
 
 import gradepost.task.Target;
 import java.util.HashMap;
@@ -31,7 +31,7 @@ public record PointLimits(Map<Target, Double> byM) {
   }
 
   /** Those of some targets, in their order, which is that of travel. */
-  Map<Target, Double> among(List<Target> targets) {
+  public Map<Target, Double> among(List<Target> targets) {
     Map<Target, Double> own = new LinkedHashMap<>();
     targets.stream().filter(byM::containsKey).forEach(t -> own.put(t, of(t)));
     return own;
