@@ -112,7 +112,7 @@ final class TellingBrake {
             ? Optional.empty()
             : Optional.of(grid.speed(a.target().speedMps())),
         point(a, of.atM()),
-        PrintedSetBy.valueOf(a.setBy().name()),
+        line > 0 ? PrintedSetBy.valueOf(a.setBy().name()) : PrintedSetBy.COMPUTED,
         speed,
         cues,
         cases,

@@ -27,7 +27,7 @@ public record ApproachChange(
 
   /** What differs: each part of a sheet belongs to one of them. */
   public enum Aspect {
-    /** Where the brake goes on, and what the driver goes by there. */
+    /** Where the brake goes on, what set that place, and what the driver goes by there. */
     BRAKING_POINT,
     /** Where power is taken off. */
     SHUT_OFF,
@@ -43,7 +43,7 @@ public record ApproachChange(
     ACTIONS,
     /** What the driver must know besides. */
     FINDINGS,
-    /** Where runs end that nobody corrects. */
+    /** Where runs end that the driver corrects. */
     SPREAD,
     /** The same run to another mark, board or permissible speed, or over another stretch. */
     TARGET;
@@ -61,7 +61,7 @@ public record ApproachChange(
 
     private List<Object> of(InstructionSheet sheet) {
       return switch (this) {
-        case BRAKING_POINT -> each(sheet, a -> List.of(a.line(), a.point(), a.cues()));
+        case BRAKING_POINT -> each(sheet, a -> List.of(a.line(), a.point(), a.setBy(), a.cues()));
         case SHUT_OFF -> List.of(sheet.shutOff());
         case ENTRY_SPEED ->
             List.of(sheet.speed(), sheet.passing(), each(sheet, PrintedApplication::speed));

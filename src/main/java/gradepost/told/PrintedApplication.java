@@ -10,7 +10,7 @@ import java.util.Optional;
  *
  * @param line number of the instruction that begins it; 0 where it is none of the sheet's
  * @param forSpeed what it is for; empty to stand
- * @param setBy what set the point
+ * @param setBy what set the point, where the sheet tells the instruction that begins it
  * @param speed there, of a train that is faster than planned; the sheet has that of the planned one
  * @param cases one for each state of the rail, the planned one first, as the driver is told
  * @param poorest index of the state of the rail that is told first

@@ -1,5 +1,6 @@
 package gradepost.briefing.compose;
 
+import gradepost.plan.Application;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
@@ -10,7 +11,10 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
 
-/** Every number and text in a tree of records, and the same tree with another one in its place. */
+/**
+ * Every number, text and cause of a point in a tree of records, and the same tree with another one
+ * in its place.
+ */
 final class Leaves {
   /**
    * One of them.
@@ -24,7 +28,10 @@ final class Leaves {
    * @param into whether the components of a record are looked at
    */
   static List<Leaf> of(Object root, Predicate<Class<?>> into) {
-    if (root instanceof Double || root instanceof Long || root instanceof String) {
+    if (root instanceof Double
+        || root instanceof Long
+        || root instanceof String
+        || root instanceof Application.SetBy) {
       return List.of(new Leaf("", root, v -> v));
     } else if (root instanceof Optional<?> one) {
       return one.map(x -> under("", of(x, into), Optional::of)).orElse(List.of());

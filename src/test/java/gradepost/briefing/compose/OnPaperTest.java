@@ -15,6 +15,7 @@ import gradepost.briefing.word.Words;
 import gradepost.drive.DemoPlans;
 import gradepost.drive.Planner;
 import gradepost.drive.RandomLines;
+import gradepost.plan.Application;
 import gradepost.plan.Approach;
 import gradepost.plan.LatestCurve;
 import gradepost.plan.Plan;
@@ -23,6 +24,7 @@ import gradepost.reissue.ApproachChange;
 import gradepost.reissue.Comparison;
 import gradepost.units.UnitStyle;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Random;
@@ -63,6 +65,23 @@ class OnPaperTest {
     assertThat(differed).isGreaterThan(1000);
     assertThat(same).isGreaterThan(1000);
     assertThat(refused.size()).isLessThan(differed / 10);
+  }
+
+  /** And the share of runs that need full service, by a hundredth and by a hair. */
+  @Test
+  void whatSetAPointIsOnPaperAndCompared() {
+    Plan plan = DemoPlans.plan(0);
+    for (Approach approach : plan.approaches()) {
+      List<Leaf> some =
+          leaves(approach).stream()
+              .filter(l -> l.name().endsWith("setBy") || l.name().endsWith("fullShare"))
+              .toList();
+      look("valley", plan, approach, some);
+    }
+    assertThat(wrong).isEmpty();
+    assertThat(kinds).contains("set by");
+    assertThat(differed).isGreaterThan(20);
+    assertThat(same).isPositive();
   }
 
   @Test
@@ -145,6 +164,10 @@ class OnPaperTest {
     if (leaf.value() instanceof String text) {
       kinds.add("text");
       return List.of(text + " more");
+    }
+    if (leaf.value() instanceof Application.SetBy setBy) {
+      kinds.add("set by");
+      return List.copyOf(EnumSet.complementOf(EnumSet.of(setBy)));
     }
     if (!(leaf.value() instanceof Double number)) {
       return List.of();
