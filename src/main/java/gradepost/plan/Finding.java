@@ -257,7 +257,8 @@ public sealed interface Finding {
   }
 
   /**
-   * Runs are too often late though the driver corrects them, and from no earlier point fewer are.
+   * Runs are too often late though the driver corrects them, and from no earlier point half as many
+   * are.
    *
    * @param share what their share is at most
    */

@@ -25,7 +25,8 @@ import java.util.Optional;
  * The last printed place before a braking point from which no more runs are late than the policy
  * allows, with the technique solved again for that place. It is looked for in ever longer steps
  * towards the train, then between the last place that does not keep the share and the first that
- * does. Where none of them keeps it, it is the one from which the fewest are late.
+ * does. Where none of them keeps it, it is the one from which the fewest are late, if that is no
+ * more than half.
  */
 final class SharePoint {
   /** The first step back, of the way from the braking point to the target. */
@@ -50,8 +51,8 @@ final class SharePoint {
    * For the run to one target.
    *
    * @param lateNow how many of the runs drawn are late from the braking point that there is
-   * @return empty where no place is found that has fewer, between where the approach begins and
-   *     that point
+   * @return empty where no place is found that has half of them at most, between where the approach
+   *     begins and that point
    */
   Optional<Double> of(ApproachSolution piece, int lateNow) {
     Tried tried = new Tried(piece);
@@ -61,7 +62,8 @@ final class SharePoint {
     double stepM = FIRST_STEP * (targetM - lateM);
     double atM = places.onGrid(lateM - stepM, targetM);
     Optional<Double> best = Optional.empty();
-    int fewest = lateNow;
+    // To move a point by far for one run less is no help.
+    int fewest = lateNow / 2 + 1;
     int left = bench.settings().fallback().earlierPlaces();
     while (atM > lowM && left-- > 0) {
       int late = tried.late(atM, fewest);

@@ -45,8 +45,8 @@
  * by the count; before buffer stops, signals and check rails not one run may be late. {@code
  * Planner} has the run made again with these places as limits, at most three times. A limit never
  * moves a point away from the train. Where the technique, begun there, does not end at its aim, the
- * point stays. Where no place keeps the share, it is the one from which the fewest are late, and
- * the paper says so.
+ * point stays. Where no place keeps the share, it is the one from which the fewest are late, if
+ * that is no more than half as many as before; and the paper says so.
  *
  * <p>Not promised: a place for every brake; where there is none the reason is given. A spread is no
  * forecast of how drivers drive.
