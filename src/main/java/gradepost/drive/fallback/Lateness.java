@@ -36,7 +36,7 @@ final class Lateness {
   /** Whether a run is late that ends so far short of its target, negative past it. */
   boolean late(Target target, double shortM) {
     double beyondM = -shortM - allowedM(target);
-    return noneMayBe(target) && target.standsThere() ? beyondM >= 0 : beyondM > 0;
+    return beyondM > 0 || (beyondM == 0 && target.standsThere() && noneMayBe(target));
   }
 
   /**
