@@ -5,6 +5,7 @@ import gradepost.yaml.Problems;
 import gradepost.yaml.Severity;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -42,12 +43,15 @@ public record Answer(List<String> said, List<Path> written, List<String> problem
     return new Answer(List.of(), List.of(), List.of(problem), false);
   }
 
-  /** What reading found; a note needs nobody's eye. */
+  /** What reading found; a note needs nobody's eye, and stands behind all that does. */
   public static Answer of(Problems problems) {
     return new Answer(
         List.of(),
         List.of(),
-        problems.all().stream().map(Problem::text).toList(),
+        problems.all().stream()
+            .sorted(Comparator.comparing(p -> p.severity() == Severity.NOTE))
+            .map(Problem::text)
+            .toList(),
         problems.all().stream().allMatch(p -> p.severity() == Severity.NOTE));
   }
 
