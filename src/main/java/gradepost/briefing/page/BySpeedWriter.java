@@ -114,7 +114,11 @@ final class BySpeedWriter {
   private String place(PrintedTarget target, Point point) {
     String place = words.place(point.place(), target);
     return (point.leavesFallback() ? "" : "▲ ")
-        + (point.asPlanned() ? words.text("by-speed.as-planned", place) : place);
+        + words.text(
+            point.asPlanned()
+                ? point.brakeOn() ? "by-speed.as-planned-on" : "by-speed.as-planned"
+                : point.brakeOn() ? "by-speed.with-brake-on" : "by-speed.place",
+            place);
   }
 
   private String note(PrintedApplication a) {

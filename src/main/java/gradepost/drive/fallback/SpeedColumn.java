@@ -78,6 +78,13 @@ final class SpeedColumn {
     return leftOut.contains(number);
   }
 
+  /** The point for a speed, or that of the plan where it stands for it. */
+  Optional<SpeedRow.Point> standsAt(long number) {
+    return leavesOut(number)
+        ? permitted.tailMap(number).values().stream().filter(SpeedRow.Point::asPlanned).findFirst()
+        : at(number);
+  }
+
   /**
    * Works out all points, from the slowest train on.
    *

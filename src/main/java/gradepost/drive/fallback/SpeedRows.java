@@ -34,8 +34,10 @@ import java.util.TreeMap;
  * <p>Rows are worked out from the slowest on, and none may be later than the one before it, nor on
  * the poorer rail later than on the other: it is moved towards the train for it, and solved for
  * that place. A slower row that would be earlier than a point of the plan is left out, and the
- * point of the plan stands for it: the train of the plan has a brake on there already. So is a row
- * at a place, or with a lower speed between there and the target, where no train may be so fast.
+ * point of the plan stands for it, as the paper says between two rows: the train of the plan has a
+ * brake on there already, or the place of a landmark lies between two that can be printed. So is a
+ * row at a place, or with a lower speed between there and the target, where no train may be so
+ * fast.
  */
 public final class SpeedRows {
   private final Assignment assignment;
@@ -81,9 +83,10 @@ public final class SpeedRows {
     List<SpeedRow> rows = new ArrayList<>();
     for (Map.Entry<Long, Double> speed : speeds.descendingMap().entrySet()) {
       long number = speed.getKey();
-      SpeedRow row = new SpeedRow(speed.getValue(), dry.at(number), other.at(number));
+      SpeedRow row = new SpeedRow(speed.getValue(), dry.at(number), other.standsAt(number));
+      boolean ofPlan = row.planned().filter(SpeedRow.Point::asPlanned).isPresent();
       boolean any = row.planned().isPresent() || row.poorest().isPresent();
-      if (any && !dry.leavesOut(number) && !other.leavesOut(number)) {
+      if (any && (ofPlan || (!dry.leavesOut(number) && !other.leavesOut(number)))) {
         rows.add(row);
       }
     }

@@ -3,9 +3,10 @@
  * want of a braking point.
  *
  * <p>In: an approach as planned. Out: the last place for each brake in each state of the rail, what
- * a brake applied late leads to, the spread of runs as printed and as a driver corrects them, and
- * the places by which the brake has to be on for them. Each spread is drawn by target, so that
- * another issue does not change what it does not touch. Last places lean to the safe side.
+ * a brake applied late leads to, where to brake from other speeds than the planned one, the spread
+ * of runs as printed and as a driver corrects them, and the places by which the brake has to be on
+ * for them. Each spread is drawn by target, so that another issue does not change what it does not
+ * touch. Last places lean to the safe side.
  *
  * <h2>The driver who corrects</h2>
  *
