@@ -155,15 +155,17 @@ public final class RunChooser {
     if (good && all.timeS() <= leg.allowedS()) {
       return new Driven(fromM, leg.targets(), all, limits, leg.allowedS(), leg.fastest());
     }
-    Leg again = leg(fromM, leg.targets(), limits);
-    return again.taken().stands() || own.isEmpty()
-        ? driven(again, fromM)
-        : driven(withSome(own, leg, fromM), fromM);
+    Leg noLater = leg(fromM, leg.targets(), limits.and(leg.points()));
+    Leg again = noLater.taken().stands() ? noLater : leg(fromM, leg.targets(), limits);
+    if (again.taken().stands() || own.isEmpty()) {
+      return driven(again, limits, fromM);
+    }
+    Leg some = withSome(own, leg, fromM);
+    return driven(some, some.limits(), fromM);
   }
 
-  private static Driven driven(Leg leg, double fromM) {
-    return new Driven(
-        fromM, leg.targets(), leg.taken(), leg.limits(), leg.allowedS(), leg.fastestCost());
+  private static Driven driven(Leg leg, PointLimits limits, double fromM) {
+    return new Driven(fromM, leg.targets(), leg.taken(), limits, leg.allowedS(), leg.fastestCost());
   }
 
   /** The limits one after the other, without those with which the leg cannot be driven. */
