@@ -41,7 +41,7 @@ class CorrectedBrakingTest {
           applied(new Trigger.SpeedDownTo(6 / 3.6), 0.9, Command.Stage.EASE),
           new Instruction(STAND, new Trigger.Standstill(), new Command.Stand()));
 
-  /** Where the planned train stands, by the pencil: {@link #aDriverWithoutScatter}. */
+  /** Where the planned train stands, by the pencil. */
   private static final double PLANNED_M = 643.27;
 
   private static Instruction applied(Trigger by, double bar, Command.Stage stage) {
