@@ -81,11 +81,7 @@ public final class Brief {
     List<Reading<PackFile>> readings =
         packs.stream().map(pack -> sources.pack(Disk.name(pack))).toList();
     presses.ready();
-    int papers = 0;
-    for (int i = 0; i < packs.size(); i++) {
-      papers += PaperMaker.papers(packs.get(i), readings.get(i));
-    }
-    progress.expect(papers);
+    progress.expect(PaperMaker.papers(packs, readings));
     Answer answer = Answer.GOOD;
     for (int i = 0; i < packs.size(); i++) {
       Reading<PackFile> reading = readings.get(i);

@@ -147,7 +147,7 @@ class PackReadingTest {
         .containsEntry("stopping", "stops")
         .containsEntry("adhesion.damp", "damp rail")
         .containsEntry("sign-off.ride.early", "early")
-        .hasSize(87);
+        .hasSize(96);
   }
 
   @Test

@@ -72,13 +72,13 @@ class PolicyProblemsTest {
             "error: first is not a brake application; allowed: a pressure above 0"),
         slip(
             "eases do not fall in pressure",
-            "{above-target: 3 mph, to: 5 psi}",
-            "{above-target: 3 mph, to: «12 psi}",
+            "{above-target: 3 mph, to: 5 psi, slows-by: 0.2 m/s2}",
+            "{above-target: 3 mph, to: «12 psi, slows-by: 0.2 m/s2}",
             "error: the pressures of the eases do not fall here; allowed: each below the one before"),
         slip(
             "eases do not fall in speed",
-            "{above-target: 3 mph, to: 5 psi}",
-            "{above-target: «13 mph, to: 5 psi}",
+            "{above-target: 3 mph, to: 5 psi, slows-by: 0.2 m/s2}",
+            "{above-target: «13 mph, to: 5 psi, slows-by: 0.2 m/s2}",
             "error: the speeds of the eases do not fall here; allowed: each below the one before"),
         slip(
             "first ease not below main",

@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /** Makes the papers of one direction and formation of a pack: plan, compose, lay out. */
 public final class PaperMaker {
@@ -63,8 +64,10 @@ public final class PaperMaker {
   }
 
   /** How many papers there are to be made; none of what cannot be read. */
-  public static int papers(Path file, Reading<PackFile> reading) {
-    return reading.found().map(pack -> Task.of(file, pack).size()).orElse(0);
+  public static int papers(List<Path> files, List<Reading<PackFile>> readings) {
+    return IntStream.range(0, files.size())
+        .map(i -> readings.get(i).found().map(p -> Task.of(files.get(i), p).size()).orElse(0))
+        .sum();
   }
 
   /** Makes them. */

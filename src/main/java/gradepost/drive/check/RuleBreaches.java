@@ -104,14 +104,17 @@ public final class RuleBreaches {
   }
 
   /**
-   * How many there are along a part of a run, those of a mile left out. A checking application that
-   * is still on where the next braking begins is one, and a brake that is let go for a moment two.
+   * How many there are along a part of a run that another way of driving could mend, those of a
+   * mile and of a dead notch left out: what a dead notch costs is told by the power that it cuts
+   * short. A checking application that is still on where the next braking begins is one, and a
+   * brake that is let go for a moment two.
    */
   public static long count(
       List<Action> actions, List<Trace.Point> points, Limits limits, Effort effort) {
     RuleBreaches run = new RuleBreaches(limits, effort, points);
     actions.forEach(run::look);
-    return (long) run.found.size() + run.hasty;
+    long counted = run.found.stream().filter(b -> b.what().broken() != Rule.DEAD_NOTCH).count();
+    return counted + run.hasty;
   }
 
   private void look(Action action) {
