@@ -4,7 +4,9 @@ import gradepost.drive.RandomLine.Halt;
 import gradepost.drive.RandomLine.Slack;
 import gradepost.drive.RandomLine.Slope;
 import gradepost.policy.AdhesionCase;
+import gradepost.policy.CorrectionPractice;
 import gradepost.policy.Policy;
+import gradepost.policy.Practice;
 import gradepost.policy.SafeSide;
 import gradepost.route.Signal;
 import gradepost.route.place.Direction;
@@ -74,6 +76,15 @@ public final class MadeUp {
             List.of(),
             "");
     return Changed.route(a, "signals", List.of(signal));
+  }
+
+  /** The same, and no brake goes on earlier only for the next brake to be enough. */
+  public static Assignment notLeavingNextBrake(Assignment a) {
+    Policy policy = a.policy();
+    Practice practice = policy.practice();
+    CorrectionPractice late = Changed.in(practice.correction(), "leavesNextBrake", false);
+    return Changed.in(
+        a, "policy", Changed.in(policy, "practice", Changed.in(practice, "correction", late)));
   }
 
   /** A short level line whose last places lean so far to the safe side. */
