@@ -92,9 +92,9 @@ class OverlapTest {
     }
   }
 
-  /** A warning at the head of a sheet may begin with the same words as the spread. */
+  /** In the whole words: a warning at the head of a sheet tells of the correction too. */
   private static boolean tellsTheSpread(String text) {
-    return text.replaceAll("\\s+", " ").contains("If nothing is corrected, nine runs in ten");
+    return text.replaceAll("\\s+", " ").contains("With your correction, nine runs in ten");
   }
 
   @ParameterizedTest
