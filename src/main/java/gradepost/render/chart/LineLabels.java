@@ -5,7 +5,6 @@ import gradepost.briefing.Curve;
 import gradepost.render.chart.Canvas.Anchor;
 import gradepost.render.chart.Canvas.Ink;
 import gradepost.render.chart.LabelPlacer.Box;
-import java.awt.geom.Line2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -25,10 +24,7 @@ final class LineLabels {
   private static final double MOST_CLEAR = 12;
   private final List<Drawn> lines = new ArrayList<>();
 
-  /** What stands already: names, and leaders to them. */
-  private final List<Box> written = new ArrayList<>();
-
-  private final List<Line2D> leaders = new ArrayList<>();
+  private final Leaders leaders = new Leaders();
   private final Fonts fonts;
   private final LabelPlacer placer;
 
@@ -57,7 +53,7 @@ final class LineLabels {
 
   private void write(Canvas canvas, Drawn line, Spot s) {
     s.boxes.forEach(placer::take);
-    written.addAll(s.boxes);
+    leaders.written(s.boxes);
     double half = fonts.width(line.curve.text(), TYPE) / 2 + 2;
     double cos = Math.cos(Math.toRadians(s.degrees));
     double sin = Math.sin(Math.toRadians(s.degrees));
@@ -84,10 +80,7 @@ final class LineLabels {
       for (double right :
           new double[] {10, 24, 40, 60, 80, 105, -width / 2, -width - 6, -width - 30}) {
         Box box = new Box(px + right - 2, py + up - 5, width + 4, 9);
-        Line2D leader = leader(px, py, box);
-        if (lines.stream().noneMatch(l -> crosses(l, box))
-            && leaders.stream().noneMatch(l -> meets(l, box))
-            && written.stream().noneMatch(b -> meets(leader, b))) {
+        if (lines.stream().noneMatch(l -> crosses(l, box)) && leaders.clear(px, py, box)) {
           wanted.add(box);
         }
       }
@@ -96,24 +89,11 @@ final class LineLabels {
         .place(wanted)
         .ifPresent(
             b -> {
-              Line2D leader = leader(px, py, b);
-              leaders.add(leader);
-              written.add(b);
-              canvas.line(px, py, leader.getX2(), leader.getY2(), Canvas.Pen.HAIR);
+              leaders.draw(canvas, px, py, b);
               canvas.disc(px, py, 1.5, Ink.BLACK, new Canvas.Pen(0.3, Ink.BLACK));
               canvas.box(b.x(), b.y(), b.width(), b.height(), Ink.PAPER);
               canvas.text(b.x() + 2, b.y() + 7, line.curve.text(), TYPE, Anchor.START);
             });
-  }
-
-  /** From the beginning of a line to the nearest edge of its name. */
-  private static Line2D leader(double px, double py, Box b) {
-    double end = Math.max(b.x(), Math.min(px, b.x() + b.width()));
-    return new Line2D.Double(px, py, end, b.y() > py ? b.y() : b.y() + b.height());
-  }
-
-  private static boolean meets(Line2D leader, Box b) {
-    return leader.intersects(b.x(), b.y(), b.width(), b.height());
   }
 
   private static boolean crosses(Drawn line, Box box) {

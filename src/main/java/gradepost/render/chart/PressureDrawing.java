@@ -77,25 +77,29 @@ final class PressureDrawing implements Drawing {
         placer.take(new Box(ax - 1.5, ay - 1.5, 3, 3));
       }
     }
+    Leaders leaders = new Leaders();
     for (PressureChart.Note note : chart.notes()) {
-      note(canvas, placer, x.at(note.timeS()), y.at(note.pressure()), note.text());
+      note(canvas, placer, leaders, x.at(note.timeS()), y.at(note.pressure()), note.text());
     }
   }
 
-  private void note(Canvas canvas, LabelPlacer placer, double x, double y, String text) {
+  private void note(
+      Canvas canvas, LabelPlacer placer, Leaders leaders, double x, double y, String text) {
     double width = fonts.width(text, SMALL);
     List<Box> wanted = new ArrayList<>();
     for (double dy : new double[] {-12, -22, 8, 18, -32, 28, 40, 52, 64, -44, -56}) {
       for (double dx : new double[] {6, 14, 26, 40, -width / 2, -width - 4, 60, 90}) {
-        wanted.add(new Box(x + dx - 1, y + dy, width + 2, 9));
+        Box box = new Box(x + dx - 1, y + dy, width + 2, 9);
+        if (leaders.clear(x, y, box)) {
+          wanted.add(box);
+        }
       }
     }
     placer
         .place(wanted)
         .ifPresent(
             b -> {
-              double nearest = Math.max(b.x(), Math.min(x, b.x() + b.width()));
-              canvas.line(x, y, nearest, b.y() > y ? b.y() : b.y() + b.height(), Pen.HAIR);
+              leaders.draw(canvas, x, y, b);
               canvas.disc(x, y, 1.4, Ink.BLACK, new Pen(0.3, Ink.BLACK));
               canvas.text(b.x() + 1, b.y() + 7, text, SMALL, Anchor.START);
             });

@@ -6,6 +6,7 @@ import gradepost.briefing.Briefing;
 import gradepost.briefing.Chart;
 import gradepost.briefing.Messages;
 import gradepost.briefing.Part;
+import gradepost.briefing.PressureChart;
 import gradepost.briefing.SampleIssue;
 import gradepost.briefing.compose.Composer;
 import gradepost.drive.DemoPlans;
@@ -150,6 +151,12 @@ class StruckTest {
       Watch watch = new Watch(fonts);
       Drawings.of(chart, fonts).draw(watch);
       labels += watch.labels.size();
+      if (chart instanceof PressureChart pressure) {
+        assertThat(watch.labels)
+            .as("every note has found room")
+            .extracting(Label::text)
+            .containsAll(pressure.notes().stream().map(PressureChart.Note::text).toList());
+      }
       for (Label label : watch.labels) {
         if (watch.dots.stream().anyMatch(d -> d.seen && label.holds(d))) {
           struck.add(chart.id() + ": " + label);
