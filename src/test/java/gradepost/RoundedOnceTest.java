@@ -53,7 +53,6 @@ class RoundedOnceTest {
           entry("KnowledgePapers", "how many answers are needed to pass"),
           entry("RideReport", "a speed that was recorded on a ride"),
           entry("Show", "whether two places are the same, in millimetres"),
-          entry("Failures", CHECKED),
           entry("FilesTold", CHECKED));
 
   @ArchTest

@@ -41,8 +41,8 @@ final class CueWriter {
       out.add(new Fact(words.text("cue.night"), night.orElse(words.text("cue.night-none"))));
     }
     cues.clock().ifPresent(c -> out.add(new Fact(words.text("cue.clock"), clock(c))));
-    out.add(backstop(cues.backstop()));
     out.add(new Fact(words.text("set-by"), words.text(key(setBy))));
+    out.add(backstop(cues.backstop()));
     return out;
   }
 
