@@ -1,7 +1,9 @@
 package gradepost.ride;
 
 import gradepost.motion.EvenChange;
+import gradepost.plan.Action;
 import gradepost.plan.Approach;
+import gradepost.plan.Command;
 import gradepost.plan.Plan;
 import gradepost.ride.Ride.Observed;
 import gradepost.ride.Ride.Sample;
@@ -16,6 +18,9 @@ import java.util.Optional;
 final class RecordReading {
   /** The brake is on at this share of the briefed first application. */
   private static final double ON_SHARE = 0.3;
+
+  /** Where the plan has the brake on before, the first application is so far on from that. */
+  private static final double ON_FURTHER_SHARE = 0.5;
 
   /** Read so far into the holding: the brake has filled, the main application has not begun. */
   private static final double HELD_SHARE = 0.7;
@@ -35,6 +40,9 @@ final class RecordReading {
   private final Ride.Recorded ride;
   private final List<Sample> samples;
   private final double[] timeS;
+
+  /** Sample of the last application that was read for an approach; none counts for two. */
+  private int read = -1;
 
   RecordReading(Plan plan, Ride.Recorded ride) {
     this.plan = plan;
@@ -63,21 +71,46 @@ final class RecordReading {
   }
 
   private Observed approach(Approach a, double toM) {
-    Optional<Integer> on = brakedAfter(a, toM);
+    // A late brake belongs to its target, also where the page of the next one has begun.
+    Optional<Integer> on = brakedAfter(a, Math.max(toM, a.target().atM()));
+    on.ifPresent(i -> read = i);
     return new Observed(
         a.number(),
-        on.map(i -> asked(i, onPa(a))),
-        on.map(i -> speedAt(asked(i, onPa(a)))),
+        on.map(i -> asked(i, a)),
+        on.map(i -> speedAt(asked(i, a))),
         on.map(i -> held(i, onPa(a))),
         stopError(a, toM),
         over(a.fromM(), toM),
         forbidden(a.fromM(), toM));
   }
 
+  /** The first application is seen where the gauge shows this. */
   private double onPa(Approach a) {
     double first =
         RideJudge.firstPressure(a).orElse(plan.assignment().policy().stopping().first().pascals());
-    return ON_SHARE * first;
+    double before = beforePa(a);
+    return before > 0 && before < first
+        ? before + ON_FURTHER_SHARE * (first - before)
+        : ON_SHARE * first;
+  }
+
+  /** Pressure that the plan still has on, of a check mostly, where the braking begins. */
+  private double beforePa(Approach a) {
+    double point = a.brakingPointM().orElse(a.fromM());
+    double on = 0;
+    for (Approach each : plan.approaches()) {
+      for (Action action : each.actions()) {
+        if (action.atM() < point - 1) {
+          on = after(action.command(), on);
+        }
+      }
+    }
+    return on;
+  }
+
+  private static double after(Command command, double pascals) {
+    return command.match(
+        power -> pascals, off -> pascals, Command.Brake::pressurePa, release -> 0.0, stand -> 0.0);
   }
 
   private static double pressure(Sample s) {
@@ -95,7 +128,7 @@ final class RecordReading {
     double point = a.brakingPointM().get();
     double on = onPa(a);
     int best = -1;
-    for (int i = 0; i + 1 < samples.size(); i++) {
+    for (int i = read + 1; i + 1 < samples.size(); i++) {
       boolean here = samples.get(i + 1).atM() > a.fromM() && samples.get(i).atM() < toM;
       boolean rises = pressure(samples.get(i)) < on && pressure(samples.get(i + 1)) >= on;
       if (here
@@ -116,12 +149,23 @@ final class RecordReading {
   }
 
   /** Where the handle was moved: the gauge shows it after the brake's own time to answer. */
-  private double asked(int i, double onPa) {
+  private double asked(int i, Approach a) {
     BrakeSystem service = plan.assignment().stock().service();
-    double answerS =
-        service.action().deadTime().seconds() + onPa / service.application().pascalsPerSecond();
+    double onPa = onPa(a);
+    double deadS = service.action().deadTime().seconds();
+    double rate = service.application().pascalsPerSecond();
     double at = where(i, onPa);
-    return at - answerS * speedAt(at);
+    double before = Math.min(beforePa(a), shownBefore(i, deadS + onPa / rate));
+    return at - (deadS + (onPa - before) / rate) * speedAt(at);
+  }
+
+  /** What the gauge showed so long before a sample. */
+  private double shownBefore(int i, double seconds) {
+    int k = i;
+    while (k > 0 && timeS[k] > timeS[i] - seconds) {
+      k--;
+    }
+    return pressure(samples.get(k));
   }
 
   private double speedAt(double atM) {

@@ -95,6 +95,48 @@ class RideJudgeTest {
     assertThat(result.outcome()).isNotEqualTo(Outcome.PASSED);
   }
 
+  /** A check that is on already where the braking begins is not taken for the braking. */
+  @Test
+  void aCheckThatIsOnIsNotTheBrakeForTheTarget() {
+    int checked = 0;
+    for (Plan plan : PLANS) {
+      double late = rules(plan).late().metres();
+      for (int i = 0; i + 1 < plan.approaches().size(); i++) {
+        Approach a = plan.approaches().get(i);
+        double point = a.brakingPointM().orElse(0.0);
+        Optional<Command.Brake> before =
+            a.actions().stream()
+                .filter(x -> x.atM() < point - 1)
+                .reduce((x, y) -> y)
+                .flatMap(x -> x.command().brake())
+                .filter(Command.Brake::checks);
+        if (before.isEmpty()) {
+          continue;
+        }
+        checked++;
+        double check = before.orElseThrow().pressurePa();
+        double end = Math.max(a.target().atM(), plan.approaches().get(i + 1).fromM());
+        Observed never =
+            judge(plan, s -> held(s, check, point, end)).approaches().get(i).observed();
+        assertThat(never.brakedAtM()).as("approach " + a.number()).isEmpty();
+        RideResult.OfApproach tooLate =
+            judge(plan, s -> held(s, check, point, point + 5 * late)).approaches().get(i);
+        assertThat(tooLate.outside(Aspect.POINT)).as("approach " + a.number()).isTrue();
+        assertThat(tooLate.observed().brakedAtM().orElseThrow()).isGreaterThan(point + late);
+      }
+    }
+    assertThat(checked).isPositive();
+  }
+
+  /** No more on the gauge than this between two places. */
+  private static Sample held(Sample s, double mostPa, double fromM, double toM) {
+    boolean here = s.atM() > fromM && s.atM() < toM;
+    double shown = s.pressurePa().orElseThrow();
+    return here
+        ? new Sample(s.atM(), s.speedMps(), Optional.of(Math.min(shown, mostPa)), s.notch())
+        : s;
+  }
+
   /** Up a terminal platform it is the first brake that is scored, not the last dab of it. */
   @Test
   void atATerminalTheFirstApplicationIsScored() {
