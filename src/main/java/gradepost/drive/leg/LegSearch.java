@@ -6,6 +6,7 @@ import gradepost.drive.brake.PlannerSettings;
 import gradepost.drive.brake.Root;
 import gradepost.drive.brake.RunStates;
 import gradepost.drive.brake.Slack;
+import gradepost.drive.brake.SpeedLossMonitor;
 import gradepost.drive.brake.TrainModels;
 import gradepost.motion.Recorder;
 import gradepost.motion.Snapshot;

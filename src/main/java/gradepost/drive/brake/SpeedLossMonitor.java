@@ -1,9 +1,9 @@
-package gradepost.drive.leg;
+package gradepost.drive.brake;
 
 import gradepost.motion.Recorder;
 
 /** Watches how much speed is lost where power is spared. */
-final class SpeedLossMonitor implements Recorder {
+public final class SpeedLossMonitor implements Recorder {
   private final double fromM;
   private final double toM;
   private final double keeps;
@@ -15,7 +15,7 @@ final class SpeedLossMonitor implements Recorder {
    *
    * @param keeps the share of its speed that a train keeps at least
    */
-  SpeedLossMonitor(double fromM, double toM, double keeps) {
+  public SpeedLossMonitor(double fromM, double toM, double keeps) {
     this.keeps = keeps;
     this.fromM = fromM;
     this.toM = toM;
@@ -29,7 +29,8 @@ final class SpeedLossMonitor implements Recorder {
     }
   }
 
-  boolean lost() {
+  /** Whether the train fell below its share along the stretch. */
+  public boolean lost() {
     return lost;
   }
 }

@@ -1,4 +1,4 @@
-package gradepost.drive.leg;
+package gradepost.drive.brake;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
