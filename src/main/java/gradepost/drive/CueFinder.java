@@ -1,6 +1,6 @@
 package gradepost.drive;
 
-import gradepost.drive.leg.Places;
+import gradepost.drive.grid.Places;
 import gradepost.plan.Cues;
 import gradepost.route.Landmark;
 import java.util.Comparator;

@@ -2,8 +2,8 @@ package gradepost.drive.fallback;
 
 import gradepost.drive.brake.Slack;
 import gradepost.drive.brake.TrainModels;
+import gradepost.drive.grid.Places;
 import gradepost.drive.leg.ApproachSolution;
-import gradepost.drive.leg.Places;
 import gradepost.motion.Stepper;
 import gradepost.plan.CaseResult;
 import gradepost.plan.SpeedRow;

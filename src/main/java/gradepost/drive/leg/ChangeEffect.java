@@ -1,5 +1,7 @@
 package gradepost.drive.leg;
 
+import gradepost.drive.grid.GuideChange;
+
 /**
  * What a change of a way's guide does to the way, as far as can be seen from the stretch where the
  * two ways differ.

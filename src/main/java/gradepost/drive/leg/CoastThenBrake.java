@@ -5,6 +5,8 @@ import gradepost.drive.brake.ReductionMonitor;
 import gradepost.drive.brake.RunStates;
 import gradepost.drive.brake.Slack;
 import gradepost.drive.brake.TrainModels;
+import gradepost.drive.grid.DriverRules;
+import gradepost.drive.grid.GuideDependencies;
 import gradepost.motion.Stepper;
 import gradepost.motion.StopConditions;
 import gradepost.task.Assignment;

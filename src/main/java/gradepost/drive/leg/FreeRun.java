@@ -4,6 +4,7 @@ import gradepost.drive.brake.PlannerSettings;
 import gradepost.drive.brake.Pressures;
 import gradepost.drive.brake.Slack;
 import gradepost.drive.brake.TrainModels;
+import gradepost.drive.grid.DriverRules;
 import gradepost.motion.NoEnd;
 import gradepost.motion.Snapshot;
 import gradepost.motion.Stepper;

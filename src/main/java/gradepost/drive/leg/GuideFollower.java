@@ -2,6 +2,8 @@ package gradepost.drive.leg;
 
 import gradepost.drive.brake.PlannerSettings;
 import gradepost.drive.brake.Slack;
+import gradepost.drive.grid.ControlProfile;
+import gradepost.drive.grid.DriverRules;
 import gradepost.motion.Stepper;
 
 /** A run that keeps to a guide, as far as the driver's rules allow: where it is in it by now. */

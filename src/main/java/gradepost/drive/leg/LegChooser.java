@@ -1,10 +1,15 @@
 package gradepost.drive.leg;
 
-import gradepost.drive.brake.Braking;
 import gradepost.drive.brake.PointLimits;
 import gradepost.drive.brake.TrainModels;
 import gradepost.drive.check.InstructionRun;
 import gradepost.drive.check.RuleBreaches;
+import gradepost.drive.grid.ControlProfile;
+import gradepost.drive.grid.DriverRules;
+import gradepost.drive.grid.DrivingStrategy;
+import gradepost.drive.grid.GuideChange;
+import gradepost.drive.grid.LegCosts;
+import gradepost.drive.grid.Places;
 import gradepost.plan.Action;
 import gradepost.plan.Trace;
 import gradepost.policy.Practice;
@@ -164,10 +169,7 @@ public final class LegChooser {
 
   private LegCosts costs() {
     if (costs == null) {
-      LegGrid grid =
-          new LegGrid(
-              assignment, bench, rules, targets, startM, t -> Braking.of(assignment, bench, t));
-      costs = new LegCosts(new LegTable(grid, new LegSteps(assignment, grid)));
+      costs = LegCosts.of(assignment, bench, rules, targets, startM);
     }
     return costs;
   }

@@ -1,6 +1,8 @@
 package gradepost.drive.leg;
 
 import gradepost.drive.brake.PlannerSettings;
+import gradepost.drive.grid.DrivingStrategy;
+import gradepost.drive.grid.GuideChange;
 import gradepost.drive.leg.LegChooser.Way;
 import java.util.ArrayList;
 import java.util.HashMap;

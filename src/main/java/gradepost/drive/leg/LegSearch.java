@@ -8,6 +8,7 @@ import gradepost.drive.brake.RunStates;
 import gradepost.drive.brake.Slack;
 import gradepost.drive.brake.SpeedLossMonitor;
 import gradepost.drive.brake.TrainModels;
+import gradepost.drive.grid.DriverRules;
 import gradepost.motion.Recorder;
 import gradepost.motion.Snapshot;
 import gradepost.motion.Stepper;

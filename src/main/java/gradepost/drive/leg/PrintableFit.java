@@ -2,6 +2,8 @@ package gradepost.drive.leg;
 
 import gradepost.drive.brake.RunStates;
 import gradepost.drive.brake.Slack;
+import gradepost.drive.grid.DriverRules;
+import gradepost.drive.grid.Places;
 import gradepost.motion.Stepper;
 import gradepost.motion.StopConditions;
 import gradepost.motion.StopReason;

@@ -12,7 +12,7 @@
  * <h2>The idea</h2>
  *
  * <p>There are two models of one leg. A coarse one, on a grid, is solved as a whole and says where
- * to take power and how far: a {@link gradepost.drive.leg.ControlProfile}. An exact one, the
+ * to take power and how far: a {@link gradepost.drive.grid.ControlProfile}. An exact one, the
  * simulation of {@link gradepost.motion}, drives that profile under the rules of driving, finds the
  * braking points and moves everything to printable places. The grid only proposes where power is
  * wanted, and up to which speed. Braking points, times and energy on paper never come from it, and
@@ -20,7 +20,7 @@
  *
  * <h2>State and equation</h2>
  *
- * <p>{@link gradepost.drive.leg.LegCosts} is a dynamic programme. Its state is
+ * <p>{@link gradepost.drive.grid.LegCosts} is a dynamic programme. Its state is
  *
  * <ul>
  *   <li>a place {@code k}: the start, the end, every edge of the rules, the aim of every target,
@@ -45,7 +45,7 @@
  *
  * <h2>Arcs</h2>
  *
- * <p>{@link gradepost.drive.leg.LegSteps} works them out and {@link gradepost.drive.leg.LegTable}
+ * <p>{@link gradepost.drive.grid.LegSteps} works them out and {@link gradepost.drive.grid.LegTable}
  * keeps them, since they are the same at every price:
  *
  * <ul>
@@ -69,7 +69,7 @@
  *
  * <p>Within an arc the speed is v' = sqrt(v² + 2 F s / M), with F at the middle speed of the arc
  * (three passes), the force of the track at the middle of the segment ({@link
- * gradepost.drive.leg.LegGrid}), and M the inertia with its rotating parts. The highest speed at a
+ * gradepost.drive.grid.LegGrid}), and M the inertia with its rotating parts. The highest speed at a
  * place is the lower of the permissible speed on either side and the speed from which every target
  * ahead can still be braked for, as far as the grid tells.
  *
@@ -106,10 +106,10 @@
  * before ways that are not.
  *
  * <p>From six ways with different numbers of movements a local search goes on, at most 14 rounds
- * each ({@link gradepost.drive.leg.LegImprover}). A {@link gradepost.drive.leg.GuideChange} has one
- * power off a speed unit sooner or later, 60 m earlier or later, one notch more, less or not at
+ * each ({@link gradepost.drive.leg.LegImprover}). A {@link gradepost.drive.grid.GuideChange} has
+ * one power off a speed unit sooner or later, 60 m earlier or later, one notch more, less or not at
  * all, a power not taken, or a brake released two units sooner or later. What it does is worked out
- * from the last stage that is alike ({@link gradepost.drive.leg.GuideDependencies}) to where the
+ * from the last stage that is alike ({@link gradepost.drive.grid.GuideDependencies}) to where the
  * train is again where it was, within 15 m and 0.1 m/s and with the same handles ({@link
  * gradepost.drive.leg.LegMeeting}), and only there. So that there are such places on a leg on which
  * nothing is braked for, a run also stops to look at every 3 km where the train coasts. Changes

@@ -9,7 +9,7 @@ import gradepost.drive.Arrangements;
 import gradepost.drive.EvenLine;
 import gradepost.drive.Mill;
 import gradepost.drive.brake.TrainModels;
-import gradepost.drive.leg.Places;
+import gradepost.drive.grid.Places;
 import gradepost.motion.Stepper;
 import gradepost.motion.StopConditions;
 import gradepost.stock.BrakeSystem;

@@ -2,7 +2,8 @@ package gradepost.drive.leg;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import gradepost.drive.leg.ControlProfile.PowerPhase;
+import gradepost.drive.grid.ControlProfile.PowerPhase;
+import gradepost.drive.grid.GuideChange;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import gradepost.drive.DemoPlans;
 import gradepost.drive.brake.TrainModels;
+import gradepost.drive.grid.DrivingStrategy;
+import gradepost.drive.grid.GuideChange;
 import gradepost.task.Assignment;
 import gradepost.task.Ceiling;
 import gradepost.task.Stops;

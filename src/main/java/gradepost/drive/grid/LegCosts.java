@@ -1,5 +1,9 @@
-package gradepost.drive.leg;
+package gradepost.drive.grid;
 
+import gradepost.drive.brake.Braking;
+import gradepost.drive.brake.TrainModels;
+import gradepost.task.Assignment;
+import gradepost.task.Target;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -11,7 +15,7 @@ import org.jspecify.annotations.Nullable;
  * The least that a leg can cost, by dynamic programming over place, speed and the handles: energy,
  * with a price on each second and on each handle movement.
  */
-final class LegCosts {
+public final class LegCosts {
   private final LegTable table;
   private final LegGrid grid;
   private final int notches;
@@ -23,7 +27,7 @@ final class LegCosts {
   private double watts;
   private double perMove;
 
-  LegCosts(LegTable table) {
+  private LegCosts(LegTable table) {
     this.table = table;
     this.grid = table.grid;
     notches = grid.notches;
@@ -31,8 +35,31 @@ final class LegCosts {
     value = new double[notches + 2][grid.places() * table.columns];
   }
 
-  /** The least cost of the whole leg at these prices: joules. */
-  double solve(double wattsOfTime, double joulesOfMove) {
+  /**
+   * Of a leg from a stand over its targets, of which the last is the stop; each is braked for by
+   * the policy's technique.
+   *
+   * @param fromM where it begins, metres run
+   */
+  public static LegCosts of(
+      Assignment assignment,
+      TrainModels bench,
+      DriverRules rules,
+      List<Target> targets,
+      double fromM) {
+    LegGrid grid =
+        new LegGrid(
+            assignment, bench, rules, targets, fromM, t -> Braking.of(assignment, bench, t));
+    return new LegCosts(new LegTable(grid, new LegSteps(assignment, grid)));
+  }
+
+  /**
+   * The least cost of the whole leg at these prices, joules; infinite where there is no way.
+   *
+   * @param wattsOfTime what a second is worth
+   * @param joulesOfMove what a movement of the handle is worth
+   */
+  public double solve(double wattsOfTime, double joulesOfMove) {
     watts = wattsOfTime;
     perMove = joulesOfMove;
     for (double[] row : value) {
@@ -98,7 +125,7 @@ final class LegCosts {
    * Between the columns of the grid costs are a guess: from where it leads nowhere the way goes
    * back and takes the next best.
    */
-  Optional<ControlProfile> guide() {
+  public Optional<ControlProfile> guide() {
     List<Fork> forks = new ArrayList<>();
     List<Option> taken = new ArrayList<>();
     forks.add(fork(0, 0, 0));

@@ -1,4 +1,4 @@
-package gradepost.drive.leg;
+package gradepost.drive.grid;
 
 import gradepost.drive.brake.Band;
 import gradepost.drive.brake.Pressures;
@@ -23,7 +23,7 @@ import java.util.List;
  * permissible speed may be used again (on the print grid, after the rear has cleared), the speed
  * band under it, and where no power may be taken.
  */
-final class DriverRules {
+public final class DriverRules {
   private final Assignment assignment;
   private final TrainModels bench;
   private final DrivingStrategy manner;
@@ -42,7 +42,12 @@ final class DriverRules {
     this.noPower = other.noPower;
   }
 
-  DriverRules(
+  /**
+   * Of one run.
+   *
+   * @param startM from where it begins, metres run
+   */
+  public DriverRules(
       Assignment assignment,
       TrainModels bench,
       Ceiling resolved,
@@ -100,34 +105,37 @@ final class DriverRules {
   }
 
   /** The same run, driven in another manner. */
-  DriverRules in(DrivingStrategy other) {
+  public DriverRules in(DrivingStrategy other) {
     return new DriverRules(this, other);
   }
 
-  DrivingStrategy manner() {
+  /** In what manner it is driven. */
+  public DrivingStrategy manner() {
     return manner;
   }
 
   /** The rules that these are made of. */
-  RunRules run() {
+  public RunRules run() {
     return band.run();
   }
 
-  Band band() {
+  /** The speeds under the ceiling between which power is taken and the brake checks. */
+  public Band band() {
     return band;
   }
 
-  double unitMps() {
+  /** The unit of the speedometer, m/s. */
+  public double unitMps() {
     return band.unitMps();
   }
 
   /** A checking application slows the train this late, seconds. */
-  double checkLagS() {
+  public double checkLagS() {
     return checkLagS;
   }
 
   /** Where the ceiling rises next; infinite if it does not before it falls. */
-  double nextRise(double atM) {
+  public double nextRise(double atM) {
     for (int i = 0; i + 1 < ceiling.size(); i++) {
       if (ceiling.get(i).toM() > atM + Slack.PLACE_M) {
         return ceiling.get(i + 1).speedMps() > ceiling.get(i).speedMps()
@@ -138,7 +146,8 @@ final class DriverRules {
     return Double.POSITIVE_INFINITY;
   }
 
-  double ceilingAt(double atM) {
+  /** The permissible speed that may be used at a place, m/s. */
+  public double ceilingAt(double atM) {
     for (CeilingStep step : ceiling) {
       if (atM < step.toM() - Slack.PLACE_M) {
         return step.speedMps();
@@ -151,7 +160,7 @@ final class DriverRules {
    * The ceiling under which a train that gathers speed is checked: a lower one already so far
    * before it that the brake has taken hold by the policy's margin before the board.
    */
-  double ceilingToCheckAt(double atM) {
+  public double ceilingToCheckAt(double atM) {
     for (int i = 0; i + 1 < ceiling.size(); i++) {
       if (atM < ceiling.get(i).toM() - Slack.PLACE_M) {
         double here = ceiling.get(i).speedMps();
@@ -176,7 +185,7 @@ final class DriverRules {
    * The next place ahead at which the ceiling changes, for the run or for its checking, or a
    * stretch without power begins or ends.
    */
-  double nextEdge(double atM) {
+  public double nextEdge(double atM) {
     double next = Double.POSITIVE_INFINITY;
     for (int i = 0; i < ceiling.size(); i++) {
       if (ceiling.get(i).toM() > atM + Slack.PLACE_M) {
@@ -195,13 +204,14 @@ final class DriverRules {
     return next;
   }
 
-  boolean powerForbidden(double atM) {
+  /** Whether no power may be taken at a place. */
+  public boolean powerForbidden(double atM) {
     return noPower.stream()
         .anyMatch(z -> atM >= z.fromM() - Slack.PLACE_M && atM < z.toM() - Slack.PLACE_M);
   }
 
   /** How far it is to the far end of the next stretch without power. */
-  double pastNoPowerM(double atM) {
+  public double pastNoPowerM(double atM) {
     return noPower.stream()
         .filter(z -> z.fromM() > atM)
         .mapToDouble(z -> z.toM() - atM)
@@ -210,7 +220,7 @@ final class DriverRules {
   }
 
   /** How far it is to the next stretch without power. */
-  double toNoPowerM(double atM) {
+  public double toNoPowerM(double atM) {
     return noPower.stream()
         .mapToDouble(z -> z.fromM() - atM)
         .filter(d -> d > 0)
@@ -219,7 +229,7 @@ final class DriverRules {
   }
 
   /** The lowest notch that does what is wanted at this speed against what lies ahead. */
-  int notchFor(double atM, double speedMps, boolean holding) {
+  public int notchFor(double atM, double speedMps, boolean holding) {
     int highest = assignment.stock().traction().notches().size() - 1;
     PowerPractice practice = assignment.policy().practice().power();
     double aheadM = practice.gradientAhead().metres();
@@ -237,7 +247,7 @@ final class DriverRules {
   }
 
   /** The lightest printable pressure that checks the speed on what lies ahead. */
-  double checkPressurePa(double atM, double speedMps) {
+  public double checkPressurePa(double atM, double speedMps) {
     double step = assignment.route().units().pressureStepPa();
     PowerPractice practice = assignment.policy().practice().power();
     double aheadM = practice.gradientAhead().metres();

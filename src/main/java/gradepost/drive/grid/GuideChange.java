@@ -1,11 +1,11 @@
-package gradepost.drive.leg;
+package gradepost.drive.grid;
 
-import gradepost.drive.leg.ControlProfile.PowerPhase;
-import gradepost.drive.leg.ControlProfile.SpeedPoint;
+import gradepost.drive.grid.ControlProfile.PowerPhase;
+import gradepost.drive.grid.ControlProfile.SpeedPoint;
 import java.util.List;
 
 /** One thing in which a guide may differ from another. */
-sealed interface GuideChange {
+public sealed interface GuideChange {
   /** Makes the change in a guide's lists. */
   void make(List<PowerPhase> powers, List<SpeedPoint> releases);
 

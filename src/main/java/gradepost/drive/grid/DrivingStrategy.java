@@ -1,4 +1,4 @@
-package gradepost.drive.leg;
+package gradepost.drive.grid;
 
 import gradepost.drive.brake.PointLimits;
 import gradepost.policy.RunRules;
@@ -9,25 +9,28 @@ import gradepost.policy.RunRules;
  * @param coastS power is off at least this long before a braking point, seconds
  * @param limits where the brake has to be on by
  */
-record DrivingStrategy(RunRules run, double coastS, ControlProfile guide, PointLimits limits) {
+public record DrivingStrategy(
+    RunRules run, double coastS, ControlProfile guide, PointLimits limits) {
 
   /** As the policy has it. */
-  static DrivingStrategy of(RunRules run) {
+  public static DrivingStrategy of(RunRules run) {
     return new DrivingStrategy(
         run, run.coastBeforeBraking().seconds(), ControlProfile.NONE, PointLimits.NONE);
   }
 
   /** With longer coasting before a braking; never less than the policy asks. */
-  DrivingStrategy coasting(double seconds) {
+  public DrivingStrategy coasting(double seconds) {
     return new DrivingStrategy(
         run, Math.max(seconds, run.coastBeforeBraking().seconds()), guide, limits);
   }
 
-  DrivingStrategy by(ControlProfile other) {
+  /** By another guide. */
+  public DrivingStrategy by(ControlProfile other) {
     return new DrivingStrategy(run, coastS, other, limits);
   }
 
-  DrivingStrategy within(PointLimits others) {
+  /** With other places by which the brake has to be on. */
+  public DrivingStrategy within(PointLimits others) {
     return new DrivingStrategy(run, coastS, guide, others);
   }
 }

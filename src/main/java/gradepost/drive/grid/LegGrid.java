@@ -1,4 +1,4 @@
-package gradepost.drive.leg;
+package gradepost.drive.grid;
 
 import gradepost.drive.brake.BrakeCurve;
 import gradepost.drive.brake.Braking;

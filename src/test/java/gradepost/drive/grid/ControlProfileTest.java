@@ -1,11 +1,11 @@
-package gradepost.drive.leg;
+package gradepost.drive.grid;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import gradepost.drive.brake.PlannerSettings;
-import gradepost.drive.leg.ControlProfile.Notch;
-import gradepost.drive.leg.ControlProfile.PowerPhase;
-import gradepost.drive.leg.ControlProfile.SpeedPoint;
+import gradepost.drive.grid.ControlProfile.Notch;
+import gradepost.drive.grid.ControlProfile.PowerPhase;
+import gradepost.drive.grid.ControlProfile.SpeedPoint;
 import gradepost.task.Target;
 import java.util.List;
 import org.junit.jupiter.api.Test;

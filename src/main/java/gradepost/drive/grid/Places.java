@@ -1,4 +1,4 @@
-package gradepost.drive.leg;
+package gradepost.drive.grid;
 
 import gradepost.drive.brake.Slack;
 import gradepost.route.Landmark;
@@ -12,7 +12,7 @@ import java.util.Optional;
 /** Turns computed places into places that can be printed and found. */
 public final class Places {
   /** Nearer to its target than this, a place is given by the distance before it. */
-  static final double BEFORE_TARGET_M = 100;
+  public static final double BEFORE_TARGET_M = 100;
 
   /** Nearer still, by the single yard or metre: five of them are as much as a stop may miss. */
   private static final double TO_THE_UNIT_M = 40;
@@ -24,6 +24,7 @@ public final class Places {
   private final Path path;
   private final List<Landmark> landmarks;
 
+  /** Of one run; the landmarks are those that stand in its direction. */
   public Places(Assignment assignment) {
     this.assignment = assignment;
     this.path = assignment.path();

@@ -1,4 +1,4 @@
-package gradepost.drive.leg;
+package gradepost.drive.grid;
 
 import gradepost.drive.brake.PlannerSettings;
 import gradepost.drive.brake.Slack;
@@ -15,7 +15,8 @@ import java.util.Optional;
  * @param releases where a brake comes off before a reduction
  * @param trace speeds along the way
  */
-record ControlProfile(List<PowerPhase> powers, List<SpeedPoint> releases, List<SpeedPoint> trace) {
+public record ControlProfile(
+    List<PowerPhase> powers, List<SpeedPoint> releases, List<SpeedPoint> trace) {
   /** A release of the guide belongs to a target so far behind it, and so little before it. */
   static final double RELEASED_BEHIND_M = 300;
 
@@ -26,18 +27,19 @@ record ControlProfile(List<PowerPhase> powers, List<SpeedPoint> releases, List<S
    *
    * @param notches in order of place, from where power is taken on; each higher than the last
    */
-  record PowerPhase(double onM, List<Notch> notches, double offM, double offMps) {
-    PowerPhase {
+  public record PowerPhase(double onM, List<Notch> notches, double offM, double offMps) {
+    /** Keeps the notches as they are. */
+    public PowerPhase {
       notches = List.copyOf(notches);
     }
 
     /** Whether it comes off at its place, if the rules have not taken it off before. */
-    boolean offAtPlace() {
+    public boolean offAtPlace() {
       return offMps == Double.POSITIVE_INFINITY;
     }
 
     /** The notch that is held at a place. */
-    int notchAt(double atM) {
+    public int notchAt(double atM) {
       int held = notches.get(0).notch();
       for (Notch notch : notches) {
         held = notch.fromM() <= atM + 1 ? notch.notch() : held;
@@ -63,19 +65,21 @@ record ControlProfile(List<PowerPhase> powers, List<SpeedPoint> releases, List<S
   }
 
   /** A notch that is held from a place on. */
-  record Notch(double fromM, int notch) {}
+  public record Notch(double fromM, int notch) {}
 
   /** A speed at a place. */
-  record SpeedPoint(double atM, double mps) {}
+  public record SpeedPoint(double atM, double mps) {}
 
-  static final ControlProfile NONE = new ControlProfile(List.of(), List.of(), List.of());
+  /** No guide: by the rules alone. */
+  public static final ControlProfile NONE = new ControlProfile(List.of(), List.of(), List.of());
 
-  boolean guides() {
+  /** Whether it has power on anywhere; a leg without that is driven by the rules alone. */
+  public boolean guides() {
     return !powers.isEmpty();
   }
 
   /** The power that was begun last at a place, by its index; −1 before the first. */
-  int powerAt(double atM) {
+  public int powerAt(double atM) {
     int index = -1;
     for (int i = 0; i < powers.size(); i++) {
       if (powers.get(i).onM() <= atM + 1) {
@@ -86,7 +90,7 @@ record ControlProfile(List<PowerPhase> powers, List<SpeedPoint> releases, List<S
   }
 
   /** Where power is to be taken or come off, or a higher notch be taken, next. */
-  double nextM(double atM) {
+  public double nextM(double atM) {
     for (PowerPhase power : powers) {
       if (power.onM() > atM) {
         return power.onM();
@@ -109,7 +113,7 @@ record ControlProfile(List<PowerPhase> powers, List<SpeedPoint> releases, List<S
    * @param unitMps the unit of speed
    * @param moveM the little way
    */
-  List<GuideChange> changes(double unitMps, double moveM) {
+  public List<GuideChange> changes(double unitMps, double moveM) {
     List<GuideChange> all = new ArrayList<>();
     for (int i = 0; i < powers.size(); i++) {
       PowerPhase power = powers.get(i);
@@ -142,7 +146,7 @@ record ControlProfile(List<PowerPhase> powers, List<SpeedPoint> releases, List<S
   }
 
   /** This guide with some things different, each in a place of its own. */
-  ControlProfile with(List<GuideChange> changes) {
+  public ControlProfile with(List<GuideChange> changes) {
     List<PowerPhase> otherPowers = new ArrayList<>(powers);
     List<SpeedPoint> otherReleases = new ArrayList<>(releases);
     changes.forEach(change -> change.make(otherPowers, otherReleases));
@@ -178,17 +182,17 @@ record ControlProfile(List<PowerPhase> powers, List<SpeedPoint> releases, List<S
    * @param done the power that was taken off last, by its index
    * @param settings how far the train may be from it
    */
-  boolean wantsPower(double atM, double mps, int done, PlannerSettings settings) {
+  public boolean wantsPower(double atM, double mps, int done, PlannerSettings settings) {
     return on(atM, done, settings) || fallen(atM, mps, settings);
   }
 
   /** Whether the guide has power on here, and the train is about where it should be. */
-  boolean holds(double atM, double mps, int done, PlannerSettings settings) {
+  public boolean holds(double atM, double mps, int done, PlannerSettings settings) {
     return on(atM, done, settings) && !fallen(atM, mps, settings);
   }
 
   /** Whether power that is on by the guide is to come off at this place, or was before it. */
-  boolean offAtPlace(double atM, int done) {
+  public boolean offAtPlace(double atM, int done) {
     int index = powerAt(atM);
     return index > done
         && powers.get(index).offAtPlace()
@@ -224,7 +228,7 @@ record ControlProfile(List<PowerPhase> powers, List<SpeedPoint> releases, List<S
   }
 
   /** The place where the first power begins that the other guide does not have like this. */
-  double sameUpToM(ControlProfile other) {
+  public double sameUpToM(ControlProfile other) {
     if (guides() != other.guides() || !trace.equals(other.trace)) {
       return Double.NEGATIVE_INFINITY;
     }
@@ -242,7 +246,7 @@ record ControlProfile(List<PowerPhase> powers, List<SpeedPoint> releases, List<S
   }
 
   /** The speed that a brake before this place is released at. */
-  Optional<Double> releaseBefore(double atM) {
+  public Optional<Double> releaseBefore(double atM) {
     Optional<Double> found = Optional.empty();
     for (SpeedPoint release : releases) {
       if (release.atM() > atM - RELEASED_BEHIND_M && release.atM() < atM + RELEASED_BEFORE_M) {

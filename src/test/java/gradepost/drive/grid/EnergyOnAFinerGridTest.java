@@ -1,4 +1,4 @@
-package gradepost.drive.leg;
+package gradepost.drive.grid;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.withinPercentage;
@@ -9,6 +9,7 @@ import gradepost.drive.Planner;
 import gradepost.drive.brake.Braking;
 import gradepost.drive.brake.PlannerSettings;
 import gradepost.drive.brake.TrainModels;
+import gradepost.drive.leg.RunChooser;
 import gradepost.motion.Train;
 import gradepost.plan.Action;
 import gradepost.plan.Command;

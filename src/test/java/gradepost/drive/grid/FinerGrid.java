@@ -1,4 +1,4 @@
-package gradepost.drive.leg;
+package gradepost.drive.grid;
 
 import java.util.ArrayList;
 import java.util.Arrays;
