@@ -177,6 +177,11 @@ final class DormandPrince54 {
     return v1;
   }
 
+  /** Acceleration at the end of the last step. */
+  double endA() {
+    return endA;
+  }
+
   /** Place at a share of the last step. */
   double placeAt(double share) {
     if (share == 0) {

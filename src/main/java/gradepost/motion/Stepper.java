@@ -37,6 +37,7 @@ public final class Stepper {
   private double t;
   private double s;
   private double v;
+  private double takenOverM;
   private @Nullable Recorder recorder;
   private @Nullable Work work;
   private @Nullable Odometer odometer;
@@ -213,15 +214,25 @@ public final class Stepper {
    * @throws NoEnd after a million steps without one, or where a force is not a number
    */
   public StopReason advance(StopConditions until) {
+    return advance(until, null);
+  }
+
+  /**
+   * The same from a state from which runs were made before, all with the handles as they are.
+   *
+   * @param trail what is known of them; takes up what becomes known
+   */
+  public StopReason advance(StopConditions until, @Nullable Trail trail) {
     double from = s;
-    StopReason ended = run(until);
+    StopReason ended = run(until, trail);
     if (odometer != null) {
-      odometer.add(s - from);
+      odometer.add(s - from - takenOverM);
     }
     return ended;
   }
 
-  private StopReason run(StopConditions until) {
+  private StopReason run(StopConditions until, @Nullable Trail trail) {
+    takenOverM = 0;
     if (s >= until.placeM) {
       return StopReason.PLACE;
     }
@@ -237,7 +248,16 @@ public final class Stepper {
     double patience = Double.isInfinite(until.placeM) ? GIVE_UP_S : GIVE_UP_PLACE_S;
     double end = Double.isInfinite(until.timeS) ? t + patience : until.timeS;
     double h = FIRST_S;
-    for (int steps = 0; t < end; steps++) {
+    int known = trail == null ? 0 : trail.stepsWithin(until, end);
+    if (trail != null && known > 0) {
+      takenOverM = trail.atM(known - 1) - s;
+      t = trail.timeS(known - 1);
+      s = trail.atM(known - 1);
+      v = trail.speedMps(known - 1);
+      h = trail.nextS(known - 1);
+    }
+    boolean goesOn = trail != null && known == trail.steps();
+    for (int steps = known; t < end; steps++) {
       double a = forces.select(t, s, v);
       if (steps >= MOST_STEPS || Double.isNaN(a)) {
         throw noEnd(steps, a);
@@ -248,6 +268,7 @@ public final class Stepper {
       }
       double limit = limitS(a, end - t);
       double wanted = h < limit ? h : limit;
+      double reachS = t + wanted;
       double step = wanted;
       double error = dopri.step(t, s, v, a, step, TOLERANCE_M, TOLERANCE_MPS);
       while (error > 1 && step > Crossing.AT_ONCE_S) {
@@ -274,6 +295,13 @@ public final class Stepper {
       double next = tried * (error < 1e-4 ? 5 : 0.9 * Math.pow(error, -0.2));
       // A step that only a corner made short says nothing against longer ones.
       h = tried < h && tried == wanted ? Math.max(h, next) : next;
+      if (trail != null) {
+        // Where the speed may turn, a lower one could be met within a step.
+        goesOn = goesOn && reachS < end && a <= 0 && dopri.endA() <= 0;
+        if (goesOn) {
+          trail.add(t, s, v, h, reachS);
+        }
+      }
     }
     return StopReason.NEVER;
   }

@@ -342,6 +342,13 @@ record Braking(
     return new BrakingRun(this, stepper, here, (trigger, command) -> {}).run();
   }
 
+  /** The same from where all the trials of a tree begin. */
+  Outcome run(Stepper stepper, RunTree trials) {
+    trials.again();
+    Trigger here = new Trigger.AtPlace(stepper.atM());
+    return new BrakingRun(this, stepper, trials, here, (trigger, command) -> {}).run();
+  }
+
   /** The same, and writes down what is done. */
   public Outcome run(Stepper stepper, Trigger start, Target target, List<Instruction> out) {
     return new BrakingRun(

@@ -2,7 +2,6 @@ package gradepost.drive.brake;
 
 import gradepost.drive.brake.Braking.Outcome;
 import gradepost.motion.Stepper;
-import gradepost.motion.StopConditions;
 import gradepost.motion.StopReason;
 import gradepost.plan.Command;
 import gradepost.plan.Trigger;
@@ -13,9 +12,8 @@ public final class BrakingRun {
   private final Braking braking;
   private final Stepper stepper;
   private final BiConsumer<Trigger, Command> told;
-  private final StopConditions until = new StopConditions();
+  private final BrakedTrain train;
   private final double began;
-  private final double beganM;
   private final double lowest;
 
   /** What the next command is given by. */
@@ -28,12 +26,24 @@ public final class BrakingRun {
    */
   public BrakingRun(
       Braking braking, Stepper stepper, Trigger start, BiConsumer<Trigger, Command> told) {
+    this(braking, stepper, BrakedTrain.of(stepper), start, told);
+  }
+
+  /**
+   * @param train that of the stepper
+   */
+  BrakingRun(
+      Braking braking,
+      Stepper stepper,
+      BrakedTrain train,
+      Trigger start,
+      BiConsumer<Trigger, Command> told) {
     this.braking = braking;
     this.stepper = stepper;
+    this.train = train;
     this.told = told;
     this.next = start;
     began = stepper.speedMps();
-    beganM = stepper.atM();
     double[] at = braking.easeAtMps();
     lowest = at.length > 0 ? at[at.length - 1] : 0;
     presentPa = stepper.demandPa();
@@ -56,7 +66,7 @@ public final class BrakingRun {
       if (to[i] >= presentPa || tooSoon || past) {
         continue;
       }
-      StopReason ended = advance(Double.POSITIVE_INFINITY, at[i]);
+      StopReason ended = train.advance(Double.POSITIVE_INFINITY, at[i]);
       if (ended != StopReason.SPEED_DOWN) {
         return Outcome.now(stepper, ended == StopReason.STANDSTILL);
       }
@@ -65,14 +75,15 @@ public final class BrakingRun {
     }
     if (braking.staysOn()) {
       boolean met = stepper.speedMps() <= braking.aimMps() + Slack.ROUNDING;
-      met = met || advance(Double.POSITIVE_INFINITY, braking.aimMps()) == StopReason.SPEED_DOWN;
+      met =
+          met || train.advance(Double.POSITIVE_INFINITY, braking.aimMps()) == StopReason.SPEED_DOWN;
       return Outcome.now(stepper, met);
     }
     if (braking.releases()) {
-      advance(stepper.timeS() + braking.emptyS(stepper.pressurePa()), 0);
+      train.advance(stepper.timeS() + braking.emptyS(stepper.pressurePa()), 0);
       return Outcome.now(stepper, true);
     }
-    StopReason ended = stepper.advance(until.clear().hopeless(beganM));
+    StopReason ended = train.advance(Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY);
     if (ended == StopReason.STANDSTILL) {
       stand();
     }
@@ -91,7 +102,7 @@ public final class BrakingRun {
     boolean checked = presentPa > 0 && presentPa >= first;
     if (presentPa < first) {
       give(brake(first, Command.Stage.FIRST), first);
-      advance(stepper.timeS() + braking.firstHeldS(), felt);
+      train.advance(stepper.timeS() + braking.firstHeldS(), felt);
       next = new Trigger.After(braking.firstHeldS());
     }
     boolean heavier = heavier();
@@ -99,7 +110,7 @@ public final class BrakingRun {
       // The application that checked the speed stays on: from here it is for the target.
       give(brake(presentPa, Command.Stage.FIRST), presentPa);
       if (heavier) {
-        advance(stepper.timeS() + braking.onHeldS(), felt);
+        train.advance(stepper.timeS() + braking.onHeldS(), felt);
         next = new Trigger.After(braking.onHeldS());
         heavier = heavier();
       }
@@ -114,12 +125,8 @@ public final class BrakingRun {
         && stepper.speedMps() > braking.mainAboveMps() + Slack.SPEED_MPS;
   }
 
-  private StopReason advance(double timeS, double downToMps) {
-    return stepper.advance(until.clear().hopeless(beganM).time(timeS).speedDown(downToMps));
-  }
-
   private void give(Command command, double pressurePa) {
-    stepper.brake(braking.rig(), pressurePa);
+    train.brake(braking.rig(), pressurePa);
     presentPa = pressurePa;
     told.accept(next, command);
   }

@@ -8,6 +8,9 @@ import java.util.List;
 
 /** Solves a technique again for the place that is printed. */
 public final class Solver {
+  /** So often the next pressure is guessed by how the last ones came out, before it is halved. */
+  private static final int GUESSES = 8;
+
   private final Assignment assignment;
   private final PlannerSettings.Brake settings;
   private final double toleranceM;
@@ -26,6 +29,13 @@ public final class Solver {
 
   private record Tried(Braking braking, double shortM) {}
 
+  /** Brakings from one place for one aim. */
+  private record Trials(Stepper stepper, RunTree runs, double aimM) {
+    Tried of(Braking braking) {
+      return new Tried(braking, braking.run(stepper, runs).shortOf(aimM));
+    }
+  }
+
   /**
    * The technique that, begun in this state, comes nearest short of {@code aimM}: the main pressure
    * in steps that the gauge shows, then the speeds of easing in whole units.
@@ -39,21 +49,34 @@ public final class Solver {
             lightest(nominal, start.speedMps()),
             nominal.mainPa() + 3 * step,
             step);
-    // More pressure stops shorter: halve between the lightest, which runs over, and the heaviest.
+    Trials trials = new Trials(stepper, new RunTree(stepper, start), aimM);
+    // More pressure stops shorter: between the lightest, which runs over, and the heaviest.
     Tried holds = null;
     Tried over = null;
     int light = mains.size();
     int heavy = -1;
-    while (light - heavy > 1) {
-      int middle = (light + heavy) / 2;
-      Tried tried = tried(nominal.withMain(mains.get(middle)), stepper, start, aimM);
-      if (tried.shortM() >= 0) {
+    int next = lightestFrom(mains, nominal.mainPa());
+    int last = -1;
+    double lastShortM = Double.NaN;
+    for (int i = 0; light - heavy > 1; i++) {
+      int middle =
+          i < GUESSES ? Math.min(Math.max(next, heavy + 1), light - 1) : (light + heavy) / 2;
+      Tried tried = trials.of(nominal.withMain(mains.get(middle)));
+      double shortM = tried.shortM();
+      if (shortM >= 0) {
         holds = tried;
         heavy = middle;
       } else {
         over = tried;
         light = middle;
       }
+      double perStepM = (lastShortM - shortM) / (middle - last);
+      next =
+          last < 0
+              ? lightestFrom(mains, mains.get(middle) * (1 - shortM / (aimM - start.atM())))
+              : perStepM > 0 ? middle + (int) Math.floor(shortM / perStepM) : light - 1;
+      last = middle;
+      lastShortM = shortM;
     }
     if (holds == null) {
       return nominal;
@@ -61,7 +84,7 @@ public final class Solver {
     if (mains.size() < settings.fewPressures()) {
       for (int more = 1; more <= longerS && holds.shortM() > 0; more++) {
         Braking longer = holds.braking().withFirstHeld(holds.braking().firstHeldS() + 1);
-        Tried tried = tried(longer, stepper, start, aimM);
+        Tried tried = trials.of(longer);
         if (tried.shortM() < 0) {
           over = tried;
           break;
@@ -75,16 +98,23 @@ public final class Solver {
     Tried best = holds;
     for (Tried base : over == null ? List.of(holds) : List.of(holds, over)) {
       if (best.shortM() > toleranceM / 4) {
-        best = eased(base, best, stepper, start, aimM);
+        best = eased(base, best, trials);
       }
     }
-    return (best.shortM() > toleranceM ? heldAndEased(nominal, best, stepper, start, aimM) : best)
-        .braking();
+    return (best.shortM() > toleranceM ? heldAndEased(nominal, best, trials) : best).braking();
+  }
+
+  /** Index of the lightest pressure that is not below one; −1 where all are. */
+  private static int lightestFrom(List<Double> falling, double pressurePa) {
+    int i = -1;
+    while (i + 1 < falling.size() && falling.get(i + 1) >= pressurePa) {
+      i++;
+    }
+    return i;
   }
 
   /** The time of the first application and the speed of easing together, where one alone fails. */
-  private Tried heldAndEased(
-      Braking nominal, Tried bestYet, Stepper stepper, Snapshot start, double aimM) {
+  private Tried heldAndEased(Braking nominal, Tried bestYet, Trials trials) {
     double unit = assignment.route().units().speedUnitMps();
     Tried best = bestYet;
     for (int ease = 0; ease < nominal.easeAtMps().length; ease++) {
@@ -93,7 +123,7 @@ public final class Solver {
         boolean holds = true;
         for (int more = 0; more <= longerS && holds && best.shortM() > toleranceM / 4; more++) {
           Braking longer = moved.withFirstHeld(nominal.firstHeldS() + more);
-          Tried tried = tried(longer, stepper, start, aimM);
+          Tried tried = trials.of(longer);
           best = better(best, tried);
           holds = tried.shortM() >= 0;
         }
@@ -113,7 +143,7 @@ public final class Solver {
     return lightest;
   }
 
-  private Tried eased(Tried base, Tried bestYet, Stepper stepper, Snapshot start, double aimM) {
+  private Tried eased(Tried base, Tried bestYet, Trials trials) {
     double unit = assignment.route().units().speedUnitMps();
     double step = assignment.route().units().pressureStepPa();
     boolean anyPressure = assignment.stock().service().control().steps().isEmpty();
@@ -130,7 +160,7 @@ public final class Solver {
         moves = moves && moved.easeAtMps()[ease] != movedMps;
         if (moves) {
           movedMps = moved.easeAtMps()[ease];
-          Tried tried = tried(moved, stepper, start, aimM);
+          Tried tried = trials.of(moved);
           best = better(best, tried);
           moves = !crossed(base, tried);
         }
@@ -141,7 +171,7 @@ public final class Solver {
         presses = presses && pressed.easePa()[ease] != pressedPa;
         if (presses) {
           pressedPa = pressed.easePa()[ease];
-          Tried tried = tried(pressed, stepper, start, aimM);
+          Tried tried = trials.of(pressed);
           best = better(best, tried);
           presses = !crossed(base, tried);
         }
@@ -151,7 +181,7 @@ public final class Solver {
     for (int k = 1; k <= settings.easeSteps() && holds && best.shortM() > toleranceM / 4; k++) {
       double held = base.braking().firstHeldS() + sign * k;
       if (held >= leastHeldS) {
-        Tried tried = tried(base.braking().withFirstHeld(held), stepper, start, aimM);
+        Tried tried = trials.of(base.braking().withFirstHeld(held));
         best = better(best, tried);
         holds = !crossed(base, tried);
       }
@@ -166,11 +196,5 @@ public final class Solver {
 
   private static Tried better(Tried best, Tried tried) {
     return tried.shortM() >= 0 && tried.shortM() < best.shortM() - 0.2 ? tried : best;
-  }
-
-  private Tried tried(Braking braking, Stepper stepper, Snapshot start, double aimM) {
-    stepper.restore(start);
-    Braking.Outcome outcome = braking.run(stepper);
-    return new Tried(braking, outcome.shortOf(aimM));
   }
 }
