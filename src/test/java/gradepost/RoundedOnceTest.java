@@ -35,7 +35,7 @@ class RoundedOnceTest {
 
   private static final Map<String, String> WHY =
       Map.ofEntries(
-          entry("ApproachChartWriter", AXIS),
+          entry("SpeedCurves", AXIS),
           entry("PressureWriter", AXIS),
           entry("RunCharts", AXIS),
           entry("StripWriter", AXIS),

@@ -1,5 +1,7 @@
 package gradepost.briefing;
 
+import gradepost.briefing.chart.ApproachChart;
+import gradepost.briefing.chart.SpreadChart;
 import java.util.List;
 
 /**

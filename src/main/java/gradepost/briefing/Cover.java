@@ -1,5 +1,6 @@
 package gradepost.briefing;
 
+import gradepost.briefing.chart.CodeChart;
 import java.util.List;
 
 /**

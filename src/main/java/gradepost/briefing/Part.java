@@ -1,5 +1,6 @@
 package gradepost.briefing;
 
+import gradepost.briefing.chart.StripChart;
 import java.util.List;
 
 /**
@@ -8,6 +9,7 @@ import java.util.List;
  * @param id prefix of the ids of its headings
  * @param head for running heads: direction and formation
  * @param summary running time and the like
+ * @param road the whole of it at a glance
  * @param strip rows of the strip, in the order of travel
  * @param evened the same rows with equal steps between what is met
  * @param seldom what the booked run does not meet, and a train of this direction may
@@ -20,6 +22,7 @@ public record Part(
     String title,
     String head,
     List<Fact> summary,
+    List<RoadSheet> road,
     TrainPage train,
     List<StripChart> strip,
     List<StripChart> evened,
@@ -33,6 +36,7 @@ public record Part(
 
   public Part {
     summary = List.copyOf(summary);
+    road = List.copyOf(road);
     strip = List.copyOf(strip);
     evened = List.copyOf(evened);
     story = List.copyOf(story);

@@ -1,5 +1,8 @@
 package gradepost.briefing;
 
+import gradepost.briefing.chart.PressureChart;
+import gradepost.briefing.chart.StandsChart;
+import gradepost.briefing.chart.TrainChart;
 import java.util.List;
 
 /**

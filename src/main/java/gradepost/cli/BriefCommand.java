@@ -51,7 +51,7 @@ final class BriefCommand implements Callable<Integer> {
       split = ",",
       paramLabel = "PAPERS",
       converter = PaperWord.class,
-      description = "Papers to make beside those that the pack asks for: sign-off, cards.")
+      description = "Papers to make beside those that the pack asks for: sign-off, cards, wall.")
   private List<PaperKind> with = List.of();
 
   @Option(

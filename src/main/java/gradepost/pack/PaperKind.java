@@ -4,7 +4,9 @@ package gradepost.pack;
 public enum PaperKind {
   BRIEFING,
   SIGN_OFF,
-  CARDS;
+  CARDS,
+  /** The road sheets, large, for the wall of a mess room. */
+  WALL;
 
   /** As it is typed. */
   public String word() {

@@ -1,25 +1,16 @@
 package gradepost.render;
 
 import gradepost.briefing.CabCards;
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
-import javax.xml.transform.TransformerException;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.multipdf.LayerUtility;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
-import org.apache.pdfbox.pdmodel.common.PDMetadata;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
-import org.apache.pdfbox.pdmodel.graphics.color.PDOutputIntent;
 import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 import org.apache.pdfbox.util.Matrix;
-import org.apache.xmpbox.XMPMetadata;
-import org.apache.xmpbox.schema.PDFAIdentificationSchema;
-import org.apache.xmpbox.type.BadFieldValueException;
-import org.apache.xmpbox.xml.XmpSerializer;
 
 /**
  * Cards side by side on A4. The sheets are for the guillotine: PDF/A-2b, not tagged; who reads on a
@@ -42,9 +33,7 @@ final class Imposition {
         to.addPage(page);
         try (PDPageContentStream content = new PDPageContentStream(to, page)) {
           for (int i = 0; i < each && first + i < from.getNumberOfPages(); i++) {
-            PDFormXObject form = layers.importPageAsForm(from, first + i);
-            // Untagged here: what points into the tree of the single cards would point nowhere.
-            form.getCOSObject().removeItem(org.apache.pdfbox.cos.COSName.STRUCT_PARENTS);
+            PDFormXObject form = Untagged.page(layers, from, first + i);
             content.saveGraphicsState();
             content.transform(
                 Matrix.getTranslateInstance(
@@ -56,7 +45,7 @@ final class Imposition {
           marks(content, format, box);
         }
       }
-      identify(cards, to);
+      Untagged.identify(cards, to, " A4");
       to.save(out);
     }
   }
@@ -92,31 +81,6 @@ final class Imposition {
     content.moveTo(x1, y1);
     content.lineTo(x2, y2);
     content.stroke();
-  }
-
-  private static void identify(CabCards cards, PDDocument to) throws IOException {
-    try {
-      XMPMetadata xmp = XMPMetadata.createXMPMetadata();
-      PDFAIdentificationSchema archival = xmp.createAndAddPDFAIdentificationSchema();
-      archival.setPart(2);
-      archival.setConformance("B");
-      xmp.createAndAddDublinCoreSchema().setTitle(cards.title());
-      ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-      new XmpSerializer().serialize(xmp, bytes, true);
-      PDMetadata metadata = new PDMetadata(to);
-      metadata.importXMPMetadata(bytes.toByteArray());
-      to.getDocumentCatalog().setMetadata(metadata);
-      to.getDocumentCatalog().setLanguage(cards.language());
-      to.getDocumentInformation().setTitle(cards.title());
-      PDOutputIntent intent = new PDOutputIntent(to, new ByteArrayInputStream(PdfWriter.profile()));
-      intent.setInfo("sRGB");
-      intent.setOutputCondition("sRGB");
-      intent.setOutputConditionIdentifier("sRGB");
-      to.getDocumentCatalog().addOutputIntent(intent);
-      to.setDocumentId(PdfIdentity.id(cards.issue().fingerprint() + cards.title() + " A4"));
-    } catch (TransformerException | BadFieldValueException e) {
-      throw new IOException(e);
-    }
   }
 
   private Imposition() {}

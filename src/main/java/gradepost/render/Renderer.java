@@ -1,9 +1,9 @@
 package gradepost.render;
 
 import gradepost.briefing.CabCards;
-import gradepost.briefing.Chart;
 import gradepost.briefing.Messages;
 import gradepost.briefing.Printable;
+import gradepost.briefing.chart.Chart;
 import gradepost.render.chart.Drawing;
 import gradepost.render.chart.Drawings;
 import gradepost.render.chart.Fonts;
@@ -111,6 +111,13 @@ public final class Renderer {
    */
   public void cut(CabCards cards, byte[] single, OutputStream out) throws IOException {
     Imposition.write(cards, single, out);
+  }
+
+  /** Its pages on paper of the next larger size; archival, for the printer. */
+  public void enlarged(Printable document, OutputStream out) throws IOException {
+    ByteArrayOutputStream pages = new ByteArrayOutputStream();
+    pdf(document, pages);
+    Enlarged.write(document, pages.toByteArray(), out);
   }
 
   private static String placeholder(Chart chart, Drawing drawing) {

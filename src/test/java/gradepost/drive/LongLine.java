@@ -36,12 +36,12 @@ import java.util.Set;
 /**
  * An invented line as long as is wanted: the same ten kilometres with a station, again and again.
  */
-final class LongLine {
+public final class LongLine {
   private static final String LINE = "Long line";
   private static final double REPEAT_KM = 10;
   private static final double[] PERMILLE = {0, -8, 5, 0, -12, 10, -4, 0, 12, -3};
 
-  static Assignment assignment(int km) {
+  public static Assignment assignment(int km) {
     Route route = route(km);
     List<Call> calls = new ArrayList<>();
     for (Station station : route.stations()) {

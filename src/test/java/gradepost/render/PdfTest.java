@@ -59,6 +59,22 @@ public class PdfTest {
     }
   }
 
+  /** Behind the first page, on its side, with chart and table on the one sheet. */
+  @ParameterizedTest
+  @EnumSource(UnitStyle.class)
+  void theRoadIsTheSecondPageAndLiesOnItsSide(UnitStyle units) throws IOException {
+    byte[] pdf = Papers.pdf(units);
+    List<String> pages = pages(pdf);
+    assertThat(pages.get(1)).contains("The road on one sheet").contains("BRAKE AT");
+    assertThat(pages.stream().filter(p -> p.stripLeading().startsWith("The road on"))).hasSize(1);
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      for (int i = 0; i < document.getNumberOfPages(); i++) {
+        var box = document.getPage(i).getMediaBox();
+        assertThat(box.getWidth() > box.getHeight()).isEqualTo(i == 1);
+      }
+    }
+  }
+
   @ParameterizedTest
   @EnumSource(UnitStyle.class)
   void everyPageCarriesIssueCautionAndItsNumber(UnitStyle units) throws IOException {

@@ -2,9 +2,11 @@ package gradepost.app.issue;
 
 import gradepost.app.store.Digest;
 import gradepost.app.store.Paper;
+import gradepost.briefing.Briefing;
 import gradepost.briefing.CabCards;
 import gradepost.briefing.Messages;
 import gradepost.briefing.Printable;
+import gradepost.briefing.Wall;
 import gradepost.render.Renderer;
 import gradepost.render.TemplateSource;
 import java.io.ByteArrayOutputStream;
@@ -32,6 +34,7 @@ public final class Layout {
           "paper.css",
           "reading.ftlh",
           "reissue.ftlh",
+          "road.ftlh",
           "screen.css",
           "seldom.ftlh",
           "signoff.css",
@@ -40,7 +43,8 @@ public final class Layout {
           "strip.ftlh",
           "supplement.ftlh",
           "tables.ftlh",
-          "train.ftlh");
+          "train.ftlh",
+          "wall.ftlh");
   private final Messages messages = Messages.english();
   private final Renderer renderer;
   private final String digest;
@@ -92,6 +96,15 @@ public final class Layout {
     renderer.cut(cards, single, sheets);
     return List.of(
         new Paper(stem + ".pdf", single), new Paper(stem + "-to-cut.pdf", sheets.toByteArray()));
+  }
+
+  /** The road sheets in A3. */
+  Paper wall(String stem, Briefing briefing) throws IOException {
+    ByteArrayOutputStream pdf = new ByteArrayOutputStream();
+    String title =
+        messages.text("wall.title", briefing.cover().heading(), briefing.issue().number());
+    renderer.enlarged(Wall.of(briefing, title), pdf);
+    return new Paper(stem + ".pdf", pdf.toByteArray());
   }
 
   /** PDF and HTML; the latter is made by another core where one is idle. */

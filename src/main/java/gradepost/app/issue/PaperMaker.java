@@ -108,6 +108,9 @@ public final class PaperMaker {
     if (wanted.contains(PaperKind.CARDS)) {
       papers.addAll(Cards.papers(task.stem(), briefing, pack.cards(), layout));
     }
+    if (wanted.contains(PaperKind.WALL)) {
+      papers.add(layout.wall(task.stem() + "-wall", briefing));
+    }
     if (json) {
       papers.add(
           new Paper(task.stem() + ".json", HandOver.of(plan, Issue.fingerprint(pack.inputs()))));

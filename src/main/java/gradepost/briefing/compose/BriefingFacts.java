@@ -1,10 +1,10 @@
 package gradepost.briefing.compose;
 
 import gradepost.briefing.Messages;
-import gradepost.briefing.StripChart;
-import gradepost.briefing.TrackStrip;
-import gradepost.briefing.TrackStrip.Bend;
-import gradepost.briefing.TrackStrip.Slope;
+import gradepost.briefing.chart.StripChart;
+import gradepost.briefing.chart.TrackStrip;
+import gradepost.briefing.chart.TrackStrip.Bend;
+import gradepost.briefing.chart.TrackStrip.Slope;
 import gradepost.briefing.line.Lineside;
 import gradepost.briefing.line.StripWriter;
 import gradepost.briefing.line.TrackStripWriter;

@@ -14,6 +14,7 @@ import gradepost.briefing.line.SpeedTables;
 import gradepost.briefing.line.StoryWriter;
 import gradepost.briefing.line.StripWriter;
 import gradepost.briefing.page.ApproachWriter;
+import gradepost.briefing.page.RoadWriter;
 import gradepost.briefing.page.TrainWriter;
 import gradepost.briefing.word.Standing;
 import gradepost.briefing.word.Tables;
@@ -126,6 +127,7 @@ public final class Composer {
             a.trainName()),
         messages.text("part.head", direction, a.trainName()),
         summary(plan, words),
+        new RoadWriter(plan, lineside).sheets(id),
         new TrainWriter(plan, words).page(id),
         new StripWriter(plan, lineside).rows(id),
         new StripWriter(plan, lineside).evened(id),

@@ -1,12 +1,13 @@
 package gradepost.briefing.compose;
 
-import gradepost.briefing.CodeChart;
 import gradepost.briefing.Cover;
 import gradepost.briefing.CoverIssue;
 import gradepost.briefing.Fact;
 import gradepost.briefing.Messages;
 import gradepost.briefing.Part;
+import gradepost.briefing.RoadSheet;
 import gradepost.briefing.Table;
+import gradepost.briefing.chart.CodeChart;
 import gradepost.briefing.line.TrackStripWriter;
 import gradepost.briefing.page.EditionWriter;
 import gradepost.briefing.word.Words;
@@ -118,6 +119,11 @@ final class CoverWriter {
 
   private List<Cover.Entry> contents(List<Part> parts) {
     List<Cover.Entry> out = new ArrayList<>();
+    for (Part part : parts) {
+      for (RoadSheet road : part.road()) {
+        entry(out, road.id(), messages.text("road.entry", road.title(), part.head()), 0);
+      }
+    }
     entry(out, "changes", messages.text("changes.title"), 0);
     entry(out, "reading", messages.text("reading.title"), 0);
     for (Part part : parts) {

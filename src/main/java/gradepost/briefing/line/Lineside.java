@@ -1,7 +1,7 @@
 package gradepost.briefing.line;
 
-import gradepost.briefing.TrackStrip.Bend;
-import gradepost.briefing.TrackStrip.Slope;
+import gradepost.briefing.chart.TrackStrip.Bend;
+import gradepost.briefing.chart.TrackStrip.Slope;
 import gradepost.briefing.word.Words;
 import gradepost.route.Board;
 import gradepost.route.CheckRail;
@@ -59,7 +59,8 @@ public final class Lineside {
     return applies.to(assignment.direction(), assignment.lines());
   }
 
-  Hand seen(Hand forward) {
+  /** A hand as it lies in the direction of travel. */
+  public Hand seen(Hand forward) {
     return assignment.direction() == Direction.FORWARD ? forward : forward.opposite();
   }
 

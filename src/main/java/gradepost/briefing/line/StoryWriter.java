@@ -1,8 +1,8 @@
 package gradepost.briefing.line;
 
 import gradepost.briefing.Cue;
-import gradepost.briefing.TrackStrip.Bend;
-import gradepost.briefing.TrackStrip.Slope;
+import gradepost.briefing.chart.TrackStrip.Bend;
+import gradepost.briefing.chart.TrackStrip.Slope;
 import gradepost.briefing.word.ActionWords;
 import gradepost.briefing.word.Standing;
 import gradepost.briefing.word.Words;

@@ -1,7 +1,7 @@
 package gradepost.briefing.line;
 
-import gradepost.briefing.StripChart;
-import gradepost.briefing.TrackStrip;
+import gradepost.briefing.chart.StripChart;
+import gradepost.briefing.chart.TrackStrip;
 import gradepost.briefing.word.Words;
 import gradepost.pack.TemporaryRestriction;
 import gradepost.plan.Plan;

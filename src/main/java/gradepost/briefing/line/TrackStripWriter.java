@@ -1,8 +1,8 @@
 package gradepost.briefing.line;
 
-import gradepost.briefing.TrackStrip;
-import gradepost.briefing.TrackStrip.Kind;
-import gradepost.briefing.TrackStrip.Sign;
+import gradepost.briefing.chart.TrackStrip;
+import gradepost.briefing.chart.TrackStrip.Kind;
+import gradepost.briefing.chart.TrackStrip.Sign;
 import gradepost.briefing.word.Words;
 import gradepost.route.Board;
 import gradepost.route.BoardKind;

@@ -1,8 +1,8 @@
 package gradepost.briefing.page;
 
-import gradepost.briefing.ApproachChart;
-import gradepost.briefing.Curve;
-import gradepost.briefing.TrackStrip;
+import gradepost.briefing.chart.ApproachChart;
+import gradepost.briefing.chart.Curve;
+import gradepost.briefing.chart.TrackStrip;
 import gradepost.briefing.line.Lineside;
 import gradepost.briefing.line.TrackStripWriter;
 import gradepost.briefing.word.Words;
@@ -14,10 +14,8 @@ import gradepost.plan.Plan;
 import gradepost.plan.Run;
 import gradepost.plan.Step;
 import gradepost.plan.Telling;
-import gradepost.plan.Trace;
 import gradepost.plan.fallback.Rung;
 import gradepost.stock.BrakeSystem;
-import gradepost.task.CeilingStep;
 import gradepost.task.Target;
 import java.util.ArrayList;
 import java.util.List;
@@ -37,11 +35,13 @@ final class ApproachChartWriter {
   private final Words words;
   private final TrackStripWriter strips;
   private final Run run;
+  private final SpeedCurves speeds;
 
   ApproachChartWriter(Plan plan, Lineside lineside, Run run) {
     this.plan = plan;
     this.run = run;
     this.words = lineside.words();
+    this.speeds = new SpeedCurves(plan, words);
     this.strips = new TrackStripWriter(plan.assignment(), lineside);
   }
 
@@ -70,13 +70,10 @@ final class ApproachChartWriter {
       end = Math.max(end, Math.min(stop.get().platformEndM(), end + 0.1 * span) + 0.02 * span);
     }
     double to = Math.min(end, words.path().lengthM());
-    double most = mostShown(from, to);
-    double step = most > 80 ? 20 : 10;
-    // A whole number of steps: the unit has the place of a figure at the top to itself.
-    double top = Math.ceil(most / step) * step;
+    SpeedCurves.Axis axis = speeds.axis(from, to);
     List<Curve> curves = new ArrayList<>();
-    curves.add(permissible(from, to));
-    curves.add(curve(Curve.Kind.PLANNED, "curve.planned", "", plan.trace(), from, to));
+    curves.add(speeds.permissible(from, to));
+    curves.add(speeds.run(Curve.Kind.PLANNED, words.text("curve.planned"), plan.trace(), from, to));
     for (LatestCurve latest : latest(approach)) {
       Curve.Kind kind =
           switch (latest.brake().role()) {
@@ -85,7 +82,12 @@ final class ApproachChartWriter {
             case EMERGENCY -> Curve.Kind.EMERGENCY;
           };
       curves.add(
-          curve(kind, key(latest.brake()), latest.brake().shortName(), latest.trace(), from, to));
+          speeds.run(
+              kind,
+              words.text(key(latest.brake()), latest.brake().shortName()),
+              latest.trace(),
+              from,
+              to));
     }
     List<ApproachChart.Pin> pins = new ArrayList<>();
     List<Step> steps = Step.of(approach.actions());
@@ -99,8 +101,8 @@ final class ApproachChartWriter {
         words.text("chart.approach", title),
         says(approach, headline),
         words.units().speedUnit(),
-        top,
-        step,
+        axis.top(),
+        axis.step(),
         curves,
         pins,
         target,
@@ -172,53 +174,5 @@ final class ApproachChartWriter {
         .mapToDouble(p -> Math.min(p.atM(), target.atM()))
         .findFirst()
         .orElse(target.atM());
-  }
-
-  private double mostShown(double from, double to) {
-    double most = 10;
-    for (CeilingStep s : plan.ceiling()) {
-      if (s.toM() > from && s.fromM() < to) {
-        most = Math.max(most, words.speedValue(s.speedMps()));
-      }
-    }
-    return most + 6;
-  }
-
-  private Curve permissible(double from, double to) {
-    List<Curve.Point> points = new ArrayList<>();
-    for (CeilingStep s : plan.ceiling()) {
-      if (s.toM() > from && s.fromM() < to) {
-        double speed = words.speedValue(s.speedMps());
-        points.add(new Curve.Point(Math.max(from, s.fromM()), speed));
-        points.add(new Curve.Point(Math.min(to, s.toM()), speed));
-      }
-    }
-    return Curve.through(Curve.Kind.PERMISSIBLE, words.text("curve.permissible"), points);
-  }
-
-  private Curve curve(
-      Curve.Kind kind, String key, String hole, Trace trace, double from, double to) {
-    List<Curve.Point> points = new ArrayList<>();
-    List<Trace.Point> all = trace.points();
-    for (int i = 0; i < all.size(); i++) {
-      Trace.Point p = all.get(i);
-      if (p.atM() < from || p.atM() > to) {
-        continue;
-      }
-      if (points.isEmpty() && i > 0 && all.get(i - 1).atM() < from) {
-        points.add(edge(all.get(i - 1), p, from));
-      }
-      points.add(new Curve.Point(p.atM(), words.speedValue(p.speedMps())));
-      if (i + 1 < all.size() && all.get(i + 1).atM() > to) {
-        points.add(edge(p, all.get(i + 1), to));
-      }
-    }
-    return Curve.through(kind, words.text(key, hole), points);
-  }
-
-  private Curve.Point edge(Trace.Point a, Trace.Point b, double at) {
-    double share = (at - a.atM()) / (b.atM() - a.atM());
-    return new Curve.Point(
-        at, words.speedValue(a.speedMps() + share * (b.speedMps() - a.speedMps())));
   }
 }

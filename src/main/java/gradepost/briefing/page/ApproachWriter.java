@@ -1,8 +1,8 @@
 package gradepost.briefing.page;
 
-import gradepost.briefing.ApproachChart;
 import gradepost.briefing.ApproachPage;
 import gradepost.briefing.Table;
+import gradepost.briefing.chart.ApproachChart;
 import gradepost.briefing.line.Lineside;
 import gradepost.briefing.word.ActionWords;
 import gradepost.briefing.word.SeenWords;

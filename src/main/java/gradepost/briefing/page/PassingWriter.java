@@ -1,8 +1,8 @@
 package gradepost.briefing.page;
 
 import gradepost.briefing.Table;
-import gradepost.briefing.TrackStrip;
-import gradepost.briefing.TrackStrip.Sign;
+import gradepost.briefing.chart.TrackStrip;
+import gradepost.briefing.chart.TrackStrip.Sign;
 import gradepost.briefing.word.Tables;
 import gradepost.briefing.word.Words;
 import gradepost.plan.Approach;

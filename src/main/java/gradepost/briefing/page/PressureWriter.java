@@ -1,6 +1,6 @@
 package gradepost.briefing.page;
 
-import gradepost.briefing.PressureChart;
+import gradepost.briefing.chart.PressureChart;
 import gradepost.briefing.word.ActionWords;
 import gradepost.briefing.word.Words;
 import gradepost.plan.Action;

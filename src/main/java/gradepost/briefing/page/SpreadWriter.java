@@ -1,6 +1,6 @@
 package gradepost.briefing.page;
 
-import gradepost.briefing.SpreadChart;
+import gradepost.briefing.chart.SpreadChart;
 import gradepost.briefing.word.Reasons;
 import gradepost.briefing.word.Words;
 import gradepost.plan.Spread;

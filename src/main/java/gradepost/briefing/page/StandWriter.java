@@ -1,6 +1,6 @@
 package gradepost.briefing.page;
 
-import gradepost.briefing.StandsChart;
+import gradepost.briefing.chart.StandsChart;
 import gradepost.briefing.word.Words;
 import gradepost.plan.Plan;
 import gradepost.route.station.Platform;

@@ -1,10 +1,10 @@
 package gradepost.briefing.page;
 
 import gradepost.briefing.Fact;
-import gradepost.briefing.PressureChart;
 import gradepost.briefing.Table;
-import gradepost.briefing.TrainChart;
 import gradepost.briefing.TrainPage;
+import gradepost.briefing.chart.PressureChart;
+import gradepost.briefing.chart.TrainChart;
 import gradepost.briefing.line.TrackStripWriter;
 import gradepost.briefing.word.Tables;
 import gradepost.briefing.word.Words;

@@ -1,7 +1,7 @@
 package gradepost.briefing.question;
 
-import gradepost.briefing.TrackStrip.Bend;
-import gradepost.briefing.TrackStrip.Slope;
+import gradepost.briefing.chart.TrackStrip.Bend;
+import gradepost.briefing.chart.TrackStrip.Slope;
 import gradepost.briefing.compose.BriefingFacts;
 import gradepost.policy.Subject;
 import java.util.ArrayList;

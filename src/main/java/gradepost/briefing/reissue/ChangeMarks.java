@@ -6,8 +6,9 @@ import gradepost.briefing.Cover;
 import gradepost.briefing.Cue;
 import gradepost.briefing.Messages;
 import gradepost.briefing.Part;
-import gradepost.briefing.SpreadChart;
+import gradepost.briefing.RoadSheet;
 import gradepost.briefing.Table;
+import gradepost.briefing.chart.SpreadChart;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -100,6 +101,7 @@ public final class ChangeMarks {
         now.title(),
         now.head(),
         now.summary(),
+        road(now.road(), before.road()),
         now.train()
             .withLeaving(
                 now.train().leaving().stream()
@@ -116,13 +118,28 @@ public final class ChangeMarks {
         now.answeredFor());
   }
 
+  /** A row that has moved to another sheet is the same row. */
+  private static List<RoadSheet> road(List<RoadSheet> now, List<RoadSheet> before) {
+    Set<List<String>> known = new HashSet<>();
+    before.forEach(sheet -> known.addAll(cells(sheet.table())));
+    return now.stream().map(sheet -> sheet.with(marked(sheet.table(), known))).toList();
+  }
+
+  private static List<List<String>> cells(Table table) {
+    return table.rows().stream().map(Table.Row::cells).toList();
+  }
+
   private static Optional<Table> named(List<Table> tables, String name) {
     return tables.stream().filter(t -> t.name().equals(name)).findFirst();
   }
 
   private static Table table(Table now, Optional<Table> before) {
     Set<List<String>> known = new HashSet<>();
-    before.ifPresent(t -> t.rows().forEach(r -> known.add(r.cells())));
+    before.ifPresent(t -> known.addAll(cells(t)));
+    return marked(now, known);
+  }
+
+  private static Table marked(Table now, Set<List<String>> known) {
     return new Table(
         now.id(),
         now.name(),

@@ -96,6 +96,10 @@ public final class ReissuePapers {
             p.title(),
             p.head(),
             p.summary(),
+            p.road().stream()
+                .filter(r -> changed.contains(r.id()))
+                .map(r -> r.with(r.table().linkedTo(link -> shown(pages, link))))
+                .toList(),
             p.train(),
             p.strip(),
             p.evened(),
@@ -103,7 +107,7 @@ public final class ReissuePapers {
             pages,
             p.tables(),
             p.seldom(),
-            p.hazards().linkedTo(link -> pages.stream().anyMatch(a -> a.id().equals(link))),
+            p.hazards().linkedTo(link -> shown(pages, link)),
             p.notSupplied(),
             p.answeredFor());
     return new Supplement.Section(
@@ -113,6 +117,10 @@ public final class ReissuePapers {
         changed.contains(p.id() + "-story"),
         changed.contains(p.id() + "-tables"),
         changed.contains(p.seldom().id()));
+  }
+
+  private static boolean shown(List<ApproachPage> pages, String link) {
+    return pages.stream().anyMatch(a -> a.id().equals(link));
   }
 
   private Table pageList(List<Aged> sheets, Map<String, Aged> old, int number) {

@@ -4,8 +4,11 @@ import gradepost.briefing.ApproachPage;
 import gradepost.briefing.Briefing;
 import gradepost.briefing.Messages;
 import gradepost.briefing.Part;
-import gradepost.briefing.SpreadChart;
+import gradepost.briefing.RoadSheet;
 import gradepost.briefing.Table;
+import gradepost.briefing.chart.Curve;
+import gradepost.briefing.chart.RoadChart;
+import gradepost.briefing.chart.SpreadChart;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -20,7 +23,7 @@ public final class Sheets {
    * of different formats cannot be compared: whoever changes the content or the order of a text
    * increases this number.
    */
-  public static final int FORMAT = 3;
+  public static final int FORMAT = 4;
 
   private final Messages messages;
 
@@ -42,6 +45,10 @@ public final class Sheets {
     out.add(sheet("reading", "reading", "reading.title", CanonicalText.of(briefing.reading())));
     for (Part part : briefing.parts()) {
       String id = part.id();
+      for (RoadSheet road : part.road()) {
+        String key = unique(out, id + " road");
+        out.add(new Sheet(road.id(), key, road.title(), road(road)));
+      }
       out.add(sheet(id + "-train-page", id + " train", "train.title", train(part)));
       String strip = CanonicalText.of(part.strip());
       out.add(sheet(id + "-strip", id + " strip", "sheet.strips", strip));
@@ -90,6 +97,18 @@ public final class Sheets {
         train.leavingRules(),
         tables(train.tables()),
         train.technique().stream().map(t -> List.of(t.name(), t.says())).toList());
+  }
+
+  /** Without the planned run: what is told of it stands in the table. */
+  private static String road(RoadSheet sheet) {
+    RoadChart chart = sheet.chart();
+    return CanonicalText.of(
+        sheet.title(),
+        table(sheet.table()),
+        chart.curves().stream().filter(c -> c.kind() == Curve.Kind.PERMISSIBLE).toList(),
+        chart.stations(),
+        chart.temporary(),
+        chart.track());
   }
 
   /** All that the sheet of an approach prints, as one text. */

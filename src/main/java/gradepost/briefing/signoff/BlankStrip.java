@@ -1,8 +1,8 @@
 package gradepost.briefing.signoff;
 
-import gradepost.briefing.StripChart;
-import gradepost.briefing.TrackStrip;
-import gradepost.briefing.TrackStrip.Kind;
+import gradepost.briefing.chart.StripChart;
+import gradepost.briefing.chart.TrackStrip;
+import gradepost.briefing.chart.TrackStrip.Kind;
 import gradepost.policy.StripLayer;
 import java.util.ArrayList;
 import java.util.List;

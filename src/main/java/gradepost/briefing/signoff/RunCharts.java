@@ -1,7 +1,7 @@
 package gradepost.briefing.signoff;
 
-import gradepost.briefing.Curve;
-import gradepost.briefing.RunChart;
+import gradepost.briefing.chart.Curve;
+import gradepost.briefing.chart.RunChart;
 import gradepost.briefing.compose.BriefingFacts;
 import gradepost.plan.Plan;
 import gradepost.ride.Ride;

@@ -1,8 +1,8 @@
 package gradepost.briefing.signoff;
 
-import gradepost.briefing.Chart;
 import gradepost.briefing.Fact;
 import gradepost.briefing.Table;
+import gradepost.briefing.chart.Chart;
 import java.util.List;
 
 /** One sheet, or a few that belong together; it begins on a page of its own. */

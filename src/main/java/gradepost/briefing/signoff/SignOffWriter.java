@@ -1,6 +1,6 @@
 package gradepost.briefing.signoff;
 
-import gradepost.briefing.StripChart;
+import gradepost.briefing.chart.StripChart;
 import gradepost.briefing.question.QuestionBank;
 import gradepost.briefing.signoff.Sheet.Block;
 import gradepost.briefing.signoff.Sheet.Drawn;

@@ -1,8 +1,8 @@
 package gradepost.render.chart;
 
-import gradepost.briefing.ApproachChart;
-import gradepost.briefing.Curve;
-import gradepost.briefing.TrackStrip;
+import gradepost.briefing.chart.ApproachChart;
+import gradepost.briefing.chart.Curve;
+import gradepost.briefing.chart.TrackStrip;
 import gradepost.render.chart.Canvas.Anchor;
 import gradepost.render.chart.Canvas.Ink;
 import gradepost.render.chart.Canvas.Pen;
@@ -64,7 +64,7 @@ final class ApproachDrawing implements Drawing {
     canvas.clip(LEFT, TOP, x.end() - LEFT, plot + 1);
     chart.curves().stream()
         .filter(c -> c.kind() == Curve.Kind.PERMISSIBLE)
-        .forEach(c -> hatch(canvas, c));
+        .forEach(c -> Hatch.above(canvas, c, x, y, TOP));
     for (Curve c : chart.curves()) {
       canvas.line(x.at(c.x()), y.at(c.y()), pen(c.kind()));
     }
@@ -104,16 +104,6 @@ final class ApproachDrawing implements Drawing {
       canvas.line(at, TOP, at, bottom, Pen.GRID);
     }
     canvas.line(LEFT, TOP, LEFT, bottom, new Pen(0.8, Ink.BLACK));
-  }
-
-  private void hatch(Canvas canvas, Curve c) {
-    double[] cx = c.x();
-    double[] cy = c.y();
-    for (int i = 0; i + 1 < cx.length; i += 2) {
-      double a = x.at(cx[i]);
-      double b = x.at(cx[i + 1]);
-      Hatch.fill(canvas, a, TOP, b - a, y.at(cy[i]) - TOP, 4.5, new Pen(0.35, Ink.DARK));
-    }
   }
 
   static Pen pen(Curve.Kind kind) {

@@ -4,7 +4,7 @@ import com.google.zxing.WriterException;
 import com.google.zxing.qrcode.decoder.ErrorCorrectionLevel;
 import com.google.zxing.qrcode.encoder.ByteMatrix;
 import com.google.zxing.qrcode.encoder.Encoder;
-import gradepost.briefing.CodeChart;
+import gradepost.briefing.chart.CodeChart;
 
 /** A QR code, black on paper whatever the page's colours, with its quiet zone. */
 final class CodeDrawing implements Drawing {

@@ -1,14 +1,15 @@
 package gradepost.render.chart;
 
-import gradepost.briefing.ApproachChart;
-import gradepost.briefing.Chart;
-import gradepost.briefing.CodeChart;
-import gradepost.briefing.PressureChart;
-import gradepost.briefing.RunChart;
-import gradepost.briefing.SpreadChart;
-import gradepost.briefing.StandsChart;
-import gradepost.briefing.StripChart;
-import gradepost.briefing.TrainChart;
+import gradepost.briefing.chart.ApproachChart;
+import gradepost.briefing.chart.Chart;
+import gradepost.briefing.chart.CodeChart;
+import gradepost.briefing.chart.PressureChart;
+import gradepost.briefing.chart.RoadChart;
+import gradepost.briefing.chart.RunChart;
+import gradepost.briefing.chart.SpreadChart;
+import gradepost.briefing.chart.StandsChart;
+import gradepost.briefing.chart.StripChart;
+import gradepost.briefing.chart.TrainChart;
 
 /** Lays each kind of chart out. */
 public final class Drawings implements Chart.Cases<Drawing> {
@@ -61,5 +62,10 @@ public final class Drawings implements Chart.Cases<Drawing> {
   @Override
   public Drawing run(RunChart chart) {
     return new RunDrawing(chart, fonts);
+  }
+
+  @Override
+  public Drawing road(RoadChart chart) {
+    return new RoadDrawing(chart, fonts);
   }
 }

@@ -1,10 +1,23 @@
 package gradepost.render.chart;
 
+import gradepost.briefing.chart.Curve;
+import gradepost.render.chart.Canvas.Ink;
 import gradepost.render.chart.Canvas.Pen;
 
 /** Slanting lines over a rectangle; those of neighbours join. */
 final class Hatch {
   private Hatch() {}
+
+  /** Above a line of level steps, two points each, up to the top of the plot. */
+  static void above(Canvas canvas, Curve steps, Scale x, Scale y, double top) {
+    double[] at = steps.x();
+    double[] level = steps.y();
+    for (int i = 0; i + 1 < at.length; i += 2) {
+      double a = x.at(at[i]);
+      double height = y.at(level[i]) - top;
+      fill(canvas, a, top, x.at(at[i + 1]) - a, height, 4.5, new Pen(0.35, Ink.DARK));
+    }
+  }
 
   static void fill(
       Canvas canvas, double x, double y, double width, double height, double step, Pen pen) {

@@ -1,7 +1,7 @@
 package gradepost.render.chart;
 
-import gradepost.briefing.ApproachChart;
-import gradepost.briefing.Curve;
+import gradepost.briefing.chart.ApproachChart;
+import gradepost.briefing.chart.Curve;
 import gradepost.render.chart.Canvas.Anchor;
 import gradepost.render.chart.Canvas.Ink;
 import gradepost.render.chart.LabelPlacer.Box;

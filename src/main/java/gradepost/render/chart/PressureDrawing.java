@@ -1,6 +1,6 @@
 package gradepost.render.chart;
 
-import gradepost.briefing.PressureChart;
+import gradepost.briefing.chart.PressureChart;
 import gradepost.render.chart.Canvas.Anchor;
 import gradepost.render.chart.Canvas.Ink;
 import gradepost.render.chart.Canvas.Pen;

@@ -1,12 +1,11 @@
 package gradepost.render.chart;
 
-import gradepost.briefing.Curve;
-import gradepost.briefing.RunChart;
+import gradepost.briefing.chart.Curve;
+import gradepost.briefing.chart.RunChart;
 import gradepost.render.chart.Canvas.Anchor;
 import gradepost.render.chart.Canvas.Ink;
 import gradepost.render.chart.Canvas.Pen;
 import gradepost.render.chart.LabelPlacer.Box;
-import java.util.List;
 
 /** A driven run over the planned one, and where the brake went on in each. */
 final class RunDrawing implements Drawing {
@@ -14,7 +13,6 @@ final class RunDrawing implements Drawing {
   private static final double RIGHT = 6;
   private static final double LEGEND = 12;
   private static final double PLOT = 104;
-  private static final double DISC = 4.6;
   private final RunChart chart;
   private final Fonts fonts;
   private final Scale x;
@@ -54,15 +52,16 @@ final class RunDrawing implements Drawing {
     canvas.clip(LEFT, LEGEND, x.end() - LEFT, PLOT + 1);
     chart.curves().stream()
         .filter(c -> c.kind() == Curve.Kind.PERMISSIBLE)
-        .forEach(c -> hatch(canvas, c));
+        .forEach(c -> Hatch.above(canvas, c, x, y, LEGEND));
     for (Curve c : chart.curves()) {
       canvas.line(x.at(c.x()), y.at(c.y()), pen(c.kind()));
     }
     canvas.unclip();
     canvas.line(LEFT, LEGEND, LEFT, bottom, new Pen(0.8, Ink.BLACK));
     LabelPlacer placer = new LabelPlacer(new Box(LEFT, LEGEND, x.end() - LEFT, PLOT));
-    discs(canvas, placer, chart.braked(), true);
-    discs(canvas, placer, chart.briefed(), false);
+    NumberedPoints points = new NumberedPoints(x, y, placer);
+    points.draw(canvas, chart.braked(), true);
+    points.draw(canvas, chart.briefed(), false);
     bands.axis(canvas, bottom);
     double top = bottom + TrackBands.AXIS;
     bands.profile(canvas, top);
@@ -81,51 +80,6 @@ final class RunDrawing implements Drawing {
       canvas.line(at, 4, at + 22, 4, pen(c.kind()));
       canvas.text(at + 26, 6.8, c.text(), type, Anchor.START);
       at += 26 + fonts.width(c.text(), type) + 18;
-    }
-  }
-
-  private void hatch(Canvas canvas, Curve c) {
-    double[] cx = c.x();
-    double[] cy = c.y();
-    for (int i = 0; i + 1 < cx.length; i += 2) {
-      double a = x.at(cx[i]);
-      Hatch.fill(
-          canvas,
-          a,
-          LEGEND,
-          x.at(cx[i + 1]) - a,
-          y.at(cy[i]) - LEGEND,
-          4.5,
-          new Pen(0.35, Ink.DARK));
-    }
-  }
-
-  /** Numbers of the approaches beside their points: white on the plan, black on the run. */
-  private void discs(
-      Canvas canvas, LabelPlacer placer, List<RunChart.Point> points, boolean driven) {
-    for (RunChart.Point p : points) {
-      double px = x.at(p.atM());
-      double py = y.at(p.speed());
-      canvas.disc(px, py, 1.8, driven ? Ink.BLACK : Ink.PAPER, new Pen(0.8, Ink.BLACK));
-      double size = 2 * DISC + 1;
-      List<Box> wanted = new java.util.ArrayList<>();
-      for (double far : new double[] {9, 15, 22, 30}) {
-        for (double way : driven ? new double[] {1, -1} : new double[] {-1, 1}) {
-          for (double side : new double[] {0, -0.7, 0.7}) {
-            wanted.add(new Box(px + side * far - size / 2, py + way * far - size / 2, size, size));
-          }
-        }
-      }
-      placer
-          .place(wanted)
-          .ifPresent(
-              box -> {
-                double cx = box.x() + size / 2;
-                double cy = box.y() + size / 2;
-                canvas.line(px, py, cx, cy, new Pen(0.5, Ink.BLACK));
-                canvas.disc(cx, cy, DISC, driven ? Ink.PALE : Ink.PAPER, new Pen(0.8, Ink.BLACK));
-                canvas.text(cx, cy + 2.5, p.number(), new Canvas.Type(7, true), Anchor.MIDDLE);
-              });
     }
   }
 }

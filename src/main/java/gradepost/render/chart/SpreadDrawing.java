@@ -1,6 +1,6 @@
 package gradepost.render.chart;
 
-import gradepost.briefing.SpreadChart;
+import gradepost.briefing.chart.SpreadChart;
 import gradepost.render.chart.Canvas.Anchor;
 import gradepost.render.chart.Canvas.Ink;
 import gradepost.render.chart.Canvas.Pen;

@@ -1,6 +1,6 @@
 package gradepost.render.chart;
 
-import gradepost.briefing.TrackStrip;
+import gradepost.briefing.chart.TrackStrip;
 import java.util.List;
 
 /**

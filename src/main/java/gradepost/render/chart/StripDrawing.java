@@ -1,7 +1,7 @@
 package gradepost.render.chart;
 
-import gradepost.briefing.StripChart;
-import gradepost.briefing.TrackStrip;
+import gradepost.briefing.chart.StripChart;
+import gradepost.briefing.chart.TrackStrip;
 import gradepost.render.chart.Canvas.Anchor;
 import gradepost.render.chart.Canvas.Ink;
 import gradepost.render.chart.Canvas.Pen;

@@ -1,6 +1,6 @@
 package gradepost.render.chart;
 
-import gradepost.briefing.TrackStrip;
+import gradepost.briefing.chart.TrackStrip;
 import gradepost.render.chart.Canvas.Anchor;
 import gradepost.render.chart.Canvas.Ink;
 import gradepost.render.chart.Canvas.Pen;

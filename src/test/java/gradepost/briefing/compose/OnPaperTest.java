@@ -2,10 +2,10 @@ package gradepost.briefing.compose;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import gradepost.briefing.ApproachChart;
 import gradepost.briefing.ApproachPage;
 import gradepost.briefing.Messages;
 import gradepost.briefing.SampleIssue;
+import gradepost.briefing.chart.ApproachChart;
 import gradepost.briefing.compose.Leaves.Leaf;
 import gradepost.briefing.line.Lineside;
 import gradepost.briefing.page.ApproachWriter;

@@ -63,6 +63,7 @@ class ChangeMarksTest {
             part.title(),
             part.head(),
             part.summary(),
+            part.road(),
             part.train(),
             part.strip(),
             part.evened(),

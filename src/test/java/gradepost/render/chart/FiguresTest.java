@@ -3,9 +3,9 @@ package gradepost.render.chart;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import gradepost.briefing.ApproachChart;
-import gradepost.briefing.StripChart;
-import gradepost.briefing.TrackStrip;
+import gradepost.briefing.chart.ApproachChart;
+import gradepost.briefing.chart.StripChart;
+import gradepost.briefing.chart.TrackStrip;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;

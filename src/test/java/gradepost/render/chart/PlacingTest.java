@@ -2,7 +2,7 @@ package gradepost.render.chart;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import gradepost.briefing.StandsChart;
+import gradepost.briefing.chart.StandsChart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;

@@ -3,11 +3,11 @@ package gradepost.render.chart;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import gradepost.briefing.Briefing;
-import gradepost.briefing.Chart;
 import gradepost.briefing.Messages;
 import gradepost.briefing.Part;
-import gradepost.briefing.PressureChart;
 import gradepost.briefing.SampleIssue;
+import gradepost.briefing.chart.Chart;
+import gradepost.briefing.chart.PressureChart;
 import gradepost.briefing.compose.Composer;
 import gradepost.drive.DemoPlans;
 import gradepost.render.Papers;

@@ -1,4 +1,4 @@
-package gradepost.briefing;
+package gradepost.briefing.chart;
 
 /**
  * Where the train comes to its target when the technique is carried out as printed and the driver

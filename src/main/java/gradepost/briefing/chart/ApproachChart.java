@@ -1,4 +1,4 @@
-package gradepost.briefing;
+package gradepost.briefing.chart;
 
 import java.util.List;
 

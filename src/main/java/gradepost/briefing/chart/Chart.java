@@ -1,4 +1,4 @@
-package gradepost.briefing;
+package gradepost.briefing.chart;
 
 /** Something to be drawn, with its own words for those who do not see it. */
 public sealed interface Chart
@@ -9,7 +9,8 @@ public sealed interface Chart
         PressureChart,
         SpreadChart,
         CodeChart,
-        RunChart {
+        RunChart,
+        RoadChart {
   /** Unique in the document. */
   String id();
 
@@ -44,6 +45,9 @@ public sealed interface Chart
 
     /** A driven run beside the planned one. */
     T run(RunChart chart);
+
+    /** The whole road. */
+    T road(RoadChart chart);
   }
 
   /** The answer for this kind. */

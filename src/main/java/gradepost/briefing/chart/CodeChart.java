@@ -1,4 +1,4 @@
-package gradepost.briefing;
+package gradepost.briefing.chart;
 
 /** A machine-readable square that says {@code text}. */
 public record CodeChart(String id, String name, String says, String text) implements Chart {

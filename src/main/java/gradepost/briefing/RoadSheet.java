@@ -1,0 +1,15 @@
+package gradepost.briefing;
+
+import gradepost.briefing.chart.RoadChart;
+
+/**
+ * One sheet of the whole road: the run at a glance, and below it a row for each braking point.
+ *
+ * @param id the target of links
+ */
+public record RoadSheet(String id, String title, RoadChart chart, Table table) {
+  /** The same with other marks in its table. */
+  public RoadSheet with(Table marked) {
+    return new RoadSheet(id, title, chart, marked);
+  }
+}

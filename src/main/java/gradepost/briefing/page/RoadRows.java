@@ -1,0 +1,151 @@
+package gradepost.briefing.page;
+
+import gradepost.briefing.Table;
+import gradepost.briefing.word.ActionWords;
+import gradepost.briefing.word.Reasons;
+import gradepost.briefing.word.SeenWords;
+import gradepost.briefing.word.Words;
+import gradepost.plan.Plan;
+import gradepost.told.InstructionSheet;
+import gradepost.told.PrintedAnswer;
+import gradepost.told.PrintedApplication;
+import gradepost.told.PrintedBrake;
+import gradepost.told.PrintedCase;
+import gradepost.told.PrintedLatest;
+import gradepost.told.PrintedPoint;
+import gradepost.told.PrintedRung;
+import gradepost.told.PrintedStep;
+import gradepost.told.PrintedTarget;
+import gradepost.told.print.PrintedSpeed;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** A row of the road sheet for each approach with a braking point: all that is told elsewhere. */
+final class RoadRows {
+  private final Words words;
+  private final ActionWords orders;
+  private final SeenWords seen;
+  private final String service;
+  private final List<InstructionSheet> sheets;
+
+  RoadRows(Plan plan, Words words) {
+    this.words = words;
+    this.orders = new ActionWords(words, plan.assignment().stock());
+    this.seen = new SeenWords(words);
+    this.service = plan.assignment().stock().service().shortName();
+    this.sheets = plan.told().sheets();
+  }
+
+  List<Table.Column> columns() {
+    List<Table.Column> out = new ArrayList<>();
+    out.add(column("road.number", "number"));
+    out.add(column("road.for", "text"));
+    out.add(column("road.brake-at", "place"));
+    out.add(column("road.day", "text"));
+    out.add(column("road.night", "text"));
+    out.add(new Table.Column(words.units().speedUnit(), "number"));
+    out.add(column("road.gauge", "number"));
+    out.add(
+        new Table.Column(
+            words.text("road.other-rail", first().map(a -> a.cases().get(0).rail()).orElse("")),
+            "place"));
+    fallback()
+        .ifPresent(
+            brake -> out.add(new Table.Column(words.text("road.last-place", brake), "place")));
+    out.add(new Table.Column(words.text("road.fails", service), "text"));
+    return out;
+  }
+
+  private Table.Column column(String key, String kind) {
+    return new Table.Column(words.text(key), kind);
+  }
+
+  private Optional<PrintedApplication> first() {
+    return sheets.stream().flatMap(s -> s.begun().stream()).findFirst();
+  }
+
+  /** What the brake is called that the first of several gives way to; the same on every sheet. */
+  private Optional<String> fallback() {
+    return first().flatMap(a -> rung(a.cases().get(0))).map(r -> r.brake().called());
+  }
+
+  private static Optional<PrintedRung> rung(PrintedCase c) {
+    return c.ladder().stream()
+        .filter(r -> r.brake().kind() == PrintedBrake.Kind.FALLBACK)
+        .findFirst();
+  }
+
+  /**
+   * @param link the page that tells it all
+   */
+  Table.Row row(RoadWriter.Braked braked, String link) {
+    InstructionSheet sheet = braked.sheet();
+    PrintedApplication application = braked.application();
+    PrintedTarget target = sheet.target();
+    PrintedStep step = sheet.steps().get(application.line() - 1);
+    Optional<String> day = seen.day(application.cues().seen());
+    Optional<String> night = seen.night(application.cues().seen());
+    List<String> cells = new ArrayList<>();
+    cells.add(Integer.toString(sheet.number()));
+    cells.add(ApproachWriter.title(words, braked.approach().target()));
+    cells.add(words.place(application.point(), target));
+    cells.add(day.orElse(words.text("road.none")));
+    cells.add(
+        night.isPresent() && night.equals(day)
+            ? words.text("road.as-by-day")
+            : night.orElse(words.text("road.none")));
+    cells.add(Long.toString(step.speed().number()));
+    cells.add(orders.gauge(step.order().does()));
+    cells.add(otherRail(application, target, braked.targetM()));
+    if (fallback().isPresent()) {
+      cells.add(
+          rung(application.cases().get(0))
+              .map(r -> last(r.latest(), target))
+              .orElse(words.text("dash")));
+    }
+    Optional<PrintedAnswer> answer = application.told().toUse();
+    cells.add(answer.map(a -> fails(application, a)).orElse(words.text("dash")));
+    return new Table.Row(cells, false, answer.filter(a -> !a.suffices()).isPresent(), link);
+  }
+
+  /** The earliest of the points for the other states of the rail; grave where one has none. */
+  private String otherRail(PrintedApplication application, PrintedTarget target, double targetM) {
+    List<PrintedCase> others = application.cases().subList(1, application.cases().size());
+    Optional<PrintedCase> none = others.stream().filter(c -> c.point().isEmpty()).findFirst();
+    if (none.isPresent()) {
+      return words.text("road.other-none", none.get().rail());
+    }
+    return others.stream()
+        .min(
+            Comparator.comparingDouble(
+                c -> words.grid().metres(c.point().orElseThrow().place(), targetM)))
+        .map(c -> words.text("road.other-at", place(c.point().orElseThrow(), target), c.rail()))
+        .orElse(words.text("dash"));
+  }
+
+  private String place(PrintedPoint point, PrintedTarget target) {
+    return words.place(point.place(), target);
+  }
+
+  private String last(PrintedLatest latest, PrintedTarget target) {
+    return latest.match(
+        at -> words.place(at.place(), target),
+        nowhere -> words.text("road.nowhere", words.text(Reasons.key(nowhere.why()))));
+  }
+
+  /** On the rail that is told first, which is named where it is not the one planned on. */
+  private String fails(PrintedApplication application, PrintedAnswer answer) {
+    String brake = words.called(answer.brake());
+    String does =
+        answer
+            .atTarget()
+            .map(PrintedSpeed::text)
+            .map(v -> words.text("road.passes", brake, v))
+            .orElse(brake);
+    return application.poorest() == 0
+        ? does
+        : words.text("road.on-rail", application.told().rail(), does);
+  }
+}

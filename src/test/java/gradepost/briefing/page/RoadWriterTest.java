@@ -1,0 +1,142 @@
+package gradepost.briefing.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import gradepost.briefing.ApproachPage;
+import gradepost.briefing.Messages;
+import gradepost.briefing.Part;
+import gradepost.briefing.RoadSheet;
+import gradepost.briefing.SampleIssue;
+import gradepost.briefing.Table;
+import gradepost.briefing.chart.RunChart;
+import gradepost.briefing.chart.TrackStrip;
+import gradepost.briefing.compose.Composer;
+import gradepost.drive.DemoPlans;
+import gradepost.drive.LongLine;
+import gradepost.drive.Planner;
+import gradepost.drive.RandomLines;
+import gradepost.plan.Approach;
+import gradepost.plan.Plan;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+/** Properties of the road sheets: each row says what the page of its approach says. */
+@Tag("slow")
+class RoadWriterTest {
+
+  private static Part part(Plan plan) {
+    return new Composer(Messages.english())
+        .compose("", List.of(plan), SampleIssue.issue(), List.of())
+        .parts()
+        .get(0);
+  }
+
+  private static List<Table.Row> rows(Part part) {
+    return part.road().stream().flatMap(r -> r.table().rows().stream()).toList();
+  }
+
+  private static Stream<Plan> plans() {
+    return Stream.concat(
+        IntStream.of(0, 4, 9).mapToObj(DemoPlans::plan),
+        IntStream.rangeClosed(1, 4)
+            .mapToObj(seed -> Planner.plan(RandomLines.of(seed).assignment())));
+  }
+
+  @Test
+  void everyApproachWithABrakeHasOneRowAsItsPageTellsIt() {
+    int compared = 0;
+    for (Plan plan : (Iterable<Plan>) plans()::iterator) {
+      Part part = part(plan);
+      List<ApproachPage> braked =
+          part.approaches().stream()
+              .filter(p -> p.actions().stream().anyMatch(ApproachPage.ActionLine::key))
+              .toList();
+      List<Table.Row> rows = rows(part);
+      assertThat(rows.stream().map(r -> r.cells().get(0)).toList())
+          .isEqualTo(braked.stream().map(ApproachPage::number).toList());
+      for (int i = 0; i < rows.size(); i++) {
+        ApproachPage page = braked.get(i);
+        ApproachPage.ActionLine brake =
+            page.actions().stream().filter(ApproachPage.ActionLine::key).findFirst().orElseThrow();
+        List<String> cells = rows.get(i).cells();
+        assertThat(cells.get(1)).isEqualTo(page.title());
+        assertThat(brake.where()).endsWith(cells.get(2));
+        assertThat(cells.get(5)).isEqualTo(brake.speed());
+        assertThat(cells.get(6)).isEqualTo(brake.gauge());
+        assertThat(rows.get(i).link()).isEqualTo(page.id());
+        compared++;
+      }
+    }
+    assertThat(compared).isGreaterThan(30);
+  }
+
+  /** Where the rail is not dry no point of the plan lies before the one that is told. */
+  @Test
+  void forAnyOtherRailTheEarliestPointIsTold() {
+    int told = 0;
+    for (Plan plan : (Iterable<Plan>) plans()::iterator) {
+      for (Table.Row row : rows(part(plan))) {
+        Approach approach = plan.approaches().get(Integer.parseInt(row.cells().get(0)) - 1);
+        String cell = row.cells().get(7);
+        List<Double> others =
+            approach.applications().stream()
+                .filter(a -> a.brakingPointM() >= approach.fromM())
+                .findFirst()
+                .orElseThrow()
+                .cases()
+                .stream()
+                .skip(1)
+                .flatMap(c -> c.plannedM().stream())
+                .toList();
+        String earliest =
+            others.stream()
+                .min(Double::compare)
+                .map(
+                    at ->
+                        new gradepost.briefing.word.Words(
+                                Messages.english(), plan.assignment().path())
+                            .placeTo(at, approach.target()))
+                .orElse("–");
+        if (!cell.contains("no point")) {
+          assertThat(cell).endsWith(earliest);
+          told++;
+        }
+      }
+    }
+    assertThat(told).isGreaterThan(30);
+  }
+
+  @Test
+  void aLongRoadIsCutAtStopsIntoSheetsOfTwelveRowsAtMost() {
+    Plan plan = Planner.plan(LongLine.assignment(130));
+    List<RoadSheet> sheets = part(plan).road();
+    assertThat(sheets.size()).isGreaterThan(1);
+    List<Double> stops =
+        plan.approaches().stream()
+            .filter(a -> a.target().isStop())
+            .map(a -> a.target().atM())
+            .toList();
+    double endM = sheets.get(0).chart().track().fromM();
+    List<String> numbers = new ArrayList<>();
+    for (RoadSheet sheet : sheets) {
+      TrackStrip track = sheet.chart().track();
+      assertThat(track.fromM()).isEqualTo(endM);
+      endM = track.toM();
+      assertThat(sheet.table().rows()).hasSizeBetween(1, RoadWriter.MOST_ROWS);
+      List<String> own = sheet.table().rows().stream().map(r -> r.cells().get(0)).toList();
+      assertThat(sheet.chart().points().stream().map(RunChart.Point::number)).isEqualTo(own);
+      assertThat(sheet.chart().points())
+          .allMatch(p -> p.atM() >= track.fromM() && p.atM() <= track.toM());
+      numbers.addAll(own);
+    }
+    assertThat(endM).isEqualTo(plan.assignment().path().lengthM());
+    assertThat(numbers).doesNotHaveDuplicates();
+    sheets.stream()
+        .limit(sheets.size() - 1L)
+        .forEach(s -> assertThat(stops).contains(s.chart().track().toM()));
+  }
+}
