@@ -199,6 +199,15 @@ final class FreeRun {
   private StopReason power(double ceiling, double edge) {
     double off = guide.offMps(ceiling);
     boolean guidedOff = guide.offAtPlace() && told.printed();
+    double most = rules.band().offMps(ceiling);
+    if (stepper.speedMps() >= off && stepper.speedMps() < most && !told.printed()) {
+      // The guide has another speed from between two places on; power comes off at the next.
+      StopReason ended = told.toNextPrinted(edge, most);
+      if (ended == StopReason.SPEED_UP) {
+        shutOffAt(most);
+      }
+      return ended;
+    }
     if (guidedOff || rules.powerForbidden(stepper.atM()) || stepper.speedMps() >= off) {
       done(here(), new Command.ShutOff());
       if (guidedOff) {
@@ -220,8 +229,7 @@ final class FreeRun {
     double look = more ? notchSinceS + perNotch : stepper.timeS() + settings.lookS();
     StopReason ended = stepper.advance(until.clear().place(edge).speedUp(off).time(look));
     if (ended == StopReason.SPEED_UP) {
-      done(new Trigger.SpeedUpTo(off), new Command.ShutOff());
-      mode = Mode.COAST;
+      shutOffAt(off);
     } else if (ended == StopReason.TIME && more) {
       notch(stepper.notch() + 1, new Trigger.After(perNotch));
     } else if (ended == StopReason.TIME && weak(off)) {
@@ -236,6 +244,11 @@ final class FreeRun {
       top = Math.max(top, guide.notchFor(ceilingAt(stepper.atM()), true));
     }
     return ended;
+  }
+
+  private void shutOffAt(double mps) {
+    done(new Trigger.SpeedUpTo(mps), new Command.ShutOff());
+    mode = Mode.COAST;
   }
 
   /** Whether the train hardly gains in this notch, and there is a higher one that would help. */

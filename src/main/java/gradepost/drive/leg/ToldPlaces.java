@@ -36,11 +36,16 @@ final class ToldPlaces {
 
   /** Runs to the next place on the print grid, or to the edge if that is nearer. */
   StopReason toNextPrinted(double edge) {
+    return toNextPrinted(edge, Double.POSITIVE_INFINITY);
+  }
+
+  /** The same, but no further than where the train is up to a speed. */
+  StopReason toNextPrinted(double edge, double mostMps) {
     double place = path.printedAtOrAfter(stepper.atM() + Slack.PLACE_M);
     if (place <= stepper.atM() + Slack.PLACE_M) {
       place = stepper.atM() + path.units().placeStepM();
     }
-    return stepper.advance(until.clear().place(Math.min(place, edge)));
+    return stepper.advance(until.clear().place(Math.min(place, edge)).speedUp(mostMps));
   }
 
   /** Near the end: whether the train reaches a speed before the next place on the grid. */

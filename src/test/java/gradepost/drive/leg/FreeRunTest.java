@@ -440,6 +440,30 @@ class FreeRunTest {
     assertStep(free.steps().get(3), new Trigger.SpeedUpTo(48 * KMH), OFF);
   }
 
+  /** The next power of the guide, to a speed that is there already, begins between two places. */
+  @Test
+  void powerComesOffAtAPlaceThatIsTold() {
+    profile =
+        new ControlProfile(
+            List.of(
+                new ControlProfile.PowerPhase(
+                    1000, List.of(new ControlProfile.Notch(1000, 2)), 3000, 66 * KMH),
+                new ControlProfile.PowerPhase(
+                    1603, List.of(new ControlProfile.Notch(1603, 2)), 3000, 40 * KMH)),
+            List.of(),
+            List.of());
+    int off = 0;
+    for (double kmh = 30; kmh < 45; kmh += 0.1) {
+      for (FreeRun.Step step : run(1501.312, kmh * KMH, 1700).steps()) {
+        if (step.trigger() instanceof Trigger.AtPlace at && step.command().equals(OFF)) {
+          assertThat(at.atM()).isCloseTo(line.path().printedAtOrBefore(at.atM()), within(1e-6));
+          off++;
+        }
+      }
+    }
+    assertThat(off).isGreaterThan(10);
+  }
+
   /** It would come off at once. */
   @Test
   void byAProfileNoPowerIsTakenThatIsOverAlready() {
