@@ -233,6 +233,9 @@ final class BrakeForce {
       return 0;
     }
     double mu = grip.mu(speed);
+    if (grip.even() && greatest * friction <= mu) {
+      return 0;
+    }
     double less = grip.even() ? 0 : grip.poorMu(speed) - mu;
     double after = time - fromS;
     int count = 0;

@@ -19,6 +19,7 @@ import gradepost.task.Target;
 import gradepost.units.UnitStyle;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
 import org.jspecify.annotations.Nullable;
 
 /** Finds the target that must be braked for first, and where on the free run that begins. */
@@ -130,7 +131,7 @@ final class LegSearch {
       if (beyond(targets.get(i).atM() - end.atM(), end.speedMps())) {
         break;
       }
-      NextBraking choice = brakingFor(start, targets, i, end.atM(), free, line);
+      NextBraking choice = brakingFor(start, targets, i, end.atM(), free, line, first);
       if (choice != null && (first == null || choice.brakingM() < first.brakingM())) {
         first = choice;
       }
@@ -150,8 +151,18 @@ final class LegSearch {
     return metres > settings.gentleBrakings() * gentleM + settings.beginsM();
   }
 
+  /**
+   * Where to brake for one target; null where the run may go on, or where that is behind the
+   * earliest of the targets before it.
+   */
   private @Nullable NextBraking brakingFor(
-      LegStart start, List<Target> targets, int index, double end, FreeRun free, RunStates line) {
+      LegStart start,
+      List<Target> targets,
+      int index,
+      double end,
+      FreeRun free,
+      RunStates line,
+      @Nullable NextBraking earliest) {
     Target target = targets.get(index);
     if (target.atM() < end - 2 * units.placeStepM()) {
       return null;
@@ -173,12 +184,13 @@ final class LegSearch {
         return coast;
       }
     }
+    List<Target> onTheWay = targets.subList(start.next(), index);
+    DoubleUnaryOperator shortM = at -> runIn.margin(line, at, aim, onTheWay, braking, byM);
+    if (earliest != null && shortM.applyAsDouble(earliest.atM()) > settings.jumpM()) {
+      return null;
+    }
     OptionalDouble last =
-        new LastPlace(bench.settings().brake(), from, end, settings.toleranceM())
-            .of(
-                at ->
-                    runIn.margin(line, at, aim, targets.subList(start.next(), index), braking, byM),
-                atEnd);
+        new LastPlace(bench.settings().brake(), from, end, settings.toleranceM()).of(shortM, atEnd);
     if (last.isEmpty()) {
       return new NextBraking(index, aim, from, from, false, true, false, free, line);
     }
