@@ -50,6 +50,7 @@ class SettingsReachPlanTest {
         choice("movePricesJ", List.of(10.0)),
         choice("slowerS", 30.0),
         choice("longerCoastS", 15.0),
+        choice("reachM", -1000.0),
         grid("stepM", 20.0),
         grid("stepMps", 1.0),
         grid("slackMps", 3.0),

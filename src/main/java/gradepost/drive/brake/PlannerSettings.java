@@ -44,6 +44,7 @@ public record PlannerSettings(
    * @param leastGain a share of the energy: no more than this is not worth another look near by
    * @param sameM two ways that are so near each other are one again, m
    * @param sameMps and so near in speed, m/s
+   * @param reachM a change is not looked at that makes a difference so far behind it, m
    */
   public record Choice(
       int seeds,
@@ -56,7 +57,8 @@ public record PlannerSettings(
       int alone,
       double leastGain,
       double sameM,
-      double sameMps) {
+      double sameMps,
+      double reachM) {
 
     /** Keeps the lists as they are. */
     public Choice {
@@ -268,7 +270,8 @@ public record PlannerSettings(
             3,
             0.004,
             15,
-            0.1),
+            0.1,
+            20_000),
         new Grid(50, 0.3, List.of(1.4, 2.8), 0.2, 0.5, 60, 4),
         new Way(2, 0.6, 0.01, 100_000, 300, 15, 0.7, 100, 0.75),
         new Leg(2000, 100_000, 20, 5, 1, 0.1, 0.05, 3, 1, 20, 3000, 0.35, 3, 1000, 0.5, 40),

@@ -235,6 +235,10 @@ public final class LegChooser {
     if (part.stalled()) {
       return ChangeEffect.none(change, fromM, toM);
     }
+    if (meeting.lost()) {
+      LegStart last = part.starts().get(part.starts().size() - 1);
+      return ChangeEffect.none(change, fromM, last.state().atM());
+    }
     InstructionRun run = new InstructionRun(assignment, bench, ceiling);
     InstructionRun.Joint began = base.joints().get(from);
     run.startFrom(began);

@@ -13,6 +13,7 @@ final class LegMeeting {
   private final List<LegStart> old;
   private final double behindM;
   private int index;
+  private boolean lost;
 
   /**
    * @param settings how near two ways are one again: the print grid leaves a little between them
@@ -42,7 +43,13 @@ final class LegMeeting {
         return true;
       }
     }
-    return false;
+    lost = is.atM() > behindM + settings.reachM();
+    return lost;
+  }
+
+  /** Whether it was given up: so far behind the change the train is not as it was. */
+  boolean lost() {
+    return lost;
   }
 
   /** Where they met, by the start on the old leg; its end where they did not meet before. */

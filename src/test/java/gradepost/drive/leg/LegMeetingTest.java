@@ -49,6 +49,16 @@ class LegMeetingTest {
   }
 
   @Test
+  void whatIsNotMetWithinItsReachIsGivenUp() {
+    LegMeeting meeting = meeting(500);
+    assertThat(meeting.met(start(500 + SETTINGS.reachM(), 5, 2))).isFalse();
+    assertThat(meeting.lost()).isFalse();
+    assertThat(meeting.met(start(501 + SETTINGS.reachM(), 5, 2))).isTrue();
+    assertThat(meeting.lost()).isTrue();
+    assertThat(meeting.index()).as("met nowhere").isEqualTo(3);
+  }
+
+  @Test
   void theyMeetWithinFifteenMetresAndATenthOfAMetreASecond() {
     LegMeeting meeting = meeting(500);
     assertThat(meeting.index()).as("not before the end").isEqualTo(3);
