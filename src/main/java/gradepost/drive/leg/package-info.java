@@ -138,8 +138,9 @@
  * and read once for each pair of prices; P grows with the length. In the local search a change
  * costs the stretch along which it makes a difference, the changes of a round grow with the length,
  * and so do the few whole legs of a round; rounds do not. {@code GrowthTest} counts the metres of
- * all runs: four times the leg is 4.2 times the work. Over a line with stops the cost grows with
- * the number of stops. Only a stretch with power on throughout offers no place to meet again.
+ * all runs: four times the leg is 4.4 times the work. Over a line with stops the cost grows with
+ * the number of stops. A stretch with power on throughout offers no place to meet again: a change
+ * that makes a difference for more than 20 km is given up.
  *
  * <h2>Not promised</h2>
  *
