@@ -93,11 +93,16 @@ final class Approaches {
     this.permitted = new PermittedRun(assignment, bench, ceiling, places);
   }
 
-  /** What is known of one before it is told, and run with scatter. */
+  /**
+   * What is known of one before it is told, and run with scatter.
+   *
+   * @param afterM where the target before is, distance run
+   */
   private record Draft(
       ApproachSolution last,
       Target.OfApproach target,
       List<ApproachSolution> braked,
+      double afterM,
       double fromM,
       List<Application> applications,
       Optional<IfFaster> ifFaster) {}
@@ -110,11 +115,13 @@ final class Approaches {
   List<Approach> of(List<ApproachSolution> pieces, Trace trace) {
     List<Draft> drafts = new ArrayList<>();
     List<ApproachSolution> page = new ArrayList<>();
+    double afterM = Double.NEGATIVE_INFINITY;
     for (ApproachSolution piece : pieces) {
       page.add(piece);
       Optional<Target.OfApproach> target = piece.target().ofApproach();
       if (target.isPresent()) {
-        drafts.add(draft(page, target.get()));
+        drafts.add(draft(page, target.get(), afterM));
+        afterM = Math.max(afterM, target.get().atM());
         page.clear();
       }
     }
@@ -128,7 +135,7 @@ final class Approaches {
     return approaches;
   }
 
-  private Draft draft(List<ApproachSolution> page, Target.OfApproach target) {
+  private Draft draft(List<ApproachSolution> page, Target.OfApproach target, double afterM) {
     ApproachSolution last = page.get(page.size() - 1);
     List<ApproachSolution> braked = page.stream().filter(p -> p.braking().isPresent()).toList();
     int number = Objects.requireNonNull(numbers.get(last.target()));
@@ -136,6 +143,7 @@ final class Approaches {
         last,
         target,
         braked,
+        afterM,
         page.get(0).fromM(),
         applications(braked, last.target(), number, p -> cues(p.brakingM().orElseThrow())),
         braked.isEmpty() ? ifFaster(last, number) : Optional.empty());
@@ -154,7 +162,9 @@ final class Approaches {
     spread
         .filter(points::tooOftenLate)
         .ifPresent(s -> findings.add(new Finding.LateThough(s.corrected().lateAtMost())));
-    findings.addAll(Findings.brakeTests(tests, applications));
+    findings.addAll(Findings.brakeTests(tests, draft.afterM(), draft.target().atM()));
+    findings.addAll(
+        Findings.testsOnOtherRails(tests, draft.afterM(), draft.target().atM(), applications));
     RechargeCaution caution = new RechargeCaution(assignment, bench);
     draft.braked().stream()
         .flatMap(piece -> caution.of(piece, actions).stream())

@@ -3,6 +3,7 @@ package gradepost.drive;
 import gradepost.drive.leg.ApproachSolution;
 import gradepost.plan.Application;
 import gradepost.plan.BrakeTest;
+import gradepost.plan.CaseResult;
 import gradepost.plan.Finding;
 import gradepost.plan.Spread;
 import gradepost.policy.WarningPractice;
@@ -57,16 +58,48 @@ final class Findings {
     return findings;
   }
 
-  /** For those that begin before a braking point and are not over at it. */
-  static List<Finding> brakeTests(List<BrakeTest> tests, List<Application> applications) {
+  /**
+   * For the running brake tests between two places for which the run has no room.
+   *
+   * @param fromM the target before, distance run
+   * @param toM the target
+   */
+  static List<Finding> brakeTests(List<BrakeTest> tests, double fromM, double toM) {
     List<Finding> findings = new ArrayList<>();
     for (BrakeTest test : tests) {
-      applications.stream()
-          .map(Application::brakingPointM)
-          .filter(point -> test.atM() < point && point < test.endM())
-          .findFirst()
-          .ifPresent(
-              point -> findings.add(new Finding.BrakeTestTooNear(test.atM(), test.endM(), point)));
+      if (test.atM() > fromM && test.atM() <= toM) {
+        test.noRoom()
+            .ifPresent(
+                why -> {
+                  findings.add(
+                      new Finding.NoRoomForTest(
+                          test.atM(), test.place().speed().metresPerSecond(), why));
+                  findings.add(new Finding.TestInstead(why.instead()));
+                });
+      }
+    }
+    return findings;
+  }
+
+  /**
+   * For the tests that the run makes: a rail on which the brake has to go on before they are over.
+   */
+  static List<Finding> testsOnOtherRails(
+      List<BrakeTest> tests, double fromM, double toM, List<Application> applications) {
+    List<Finding> findings = new ArrayList<>();
+    for (BrakeTest test : tests) {
+      if (test.made() && test.atM() > fromM && test.atM() <= toM) {
+        for (Application application : applications) {
+          for (CaseResult rail : application.cases()) {
+            rail.plannedM()
+                .filter(at -> at < test.endM() && application.brakingPointM() > test.atM())
+                .ifPresent(
+                    at ->
+                        findings.add(
+                            new Finding.TestOnRail(rail.adhesion().name(), test.atM(), at)));
+          }
+        }
+      }
     }
     return findings;
   }

@@ -66,6 +66,7 @@ public final class Planner {
   private final TrainModels bench;
   private final List<Target> targets;
   private final double startM;
+  private final TestPlaces testPlaces;
 
   private Planner(Assignment assignment, PlannerSettings settings) {
     this.assignment = assignment;
@@ -73,6 +74,7 @@ public final class Planner {
     this.bench = new TrainModels(assignment, settings);
     this.targets = Targets.of(assignment, ceiling);
     this.startM = Stops.markM(assignment, assignment.calls().get(0));
+    this.testPlaces = new TestPlaces(assignment, bench, ceiling);
   }
 
   private Plan plan() {
@@ -131,7 +133,7 @@ public final class Planner {
     Map<Target, Integer> numbers = numbers(pieces);
     InstructionRun rerun = rerun(pieces);
     Trace trace = new Trace(rerun.points());
-    List<BrakeTest> tests = BrakeTests.of(assignment, bench, trace);
+    List<BrakeTest> tests = BrakeTests.of(assignment, bench, rerun, testPlaces.without(chosen));
     List<Approach> approaches =
         new Approaches(
                 assignment,

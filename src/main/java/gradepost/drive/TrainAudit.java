@@ -179,7 +179,17 @@ public final class TrainAudit {
     }
 
     @Override
-    public Boolean brakeTestTooNear(Finding.BrakeTestTooNear test) {
+    public Boolean noRoomForTest(Finding.NoRoomForTest test) {
+      return false;
+    }
+
+    @Override
+    public Boolean testInstead(Finding.TestInstead instead) {
+      return false;
+    }
+
+    @Override
+    public Boolean testOnRail(Finding.TestOnRail test) {
       return false;
     }
 

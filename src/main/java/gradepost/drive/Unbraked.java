@@ -33,6 +33,10 @@ final class Unbraked {
             && actions.get(action + cut).atM() < before(piece, target) - Slack.JUST_BEFORE_M) {
           cut++;
         }
+        if (cut > 0 && cut < left.size() && left.get(cut - 1).command().testsBrake()) {
+          // A running brake test is told on one page.
+          cut++;
+        }
         all.add(unbraked(piece, target, left.subList(0, cut), trace));
         left = left.subList(cut, left.size());
         action += cut;

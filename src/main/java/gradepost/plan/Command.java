@@ -74,7 +74,12 @@ public sealed interface Command {
 
   /** Whether the brake is put on or changed for the target ahead. */
   default boolean brakesForTarget() {
-    return brake().filter(b -> !b.checks()).isPresent();
+    return brake().filter(b -> !b.checks() && !b.tests()).isPresent();
+  }
+
+  /** Whether it applies the brake for a running brake test, and for no target. */
+  default boolean testsBrake() {
+    return brake().filter(Brake::tests).isPresent();
   }
 
   /** Whether it takes power off. */
@@ -126,6 +131,11 @@ public sealed interface Command {
       return stage == Stage.CHECK;
     }
 
+    /** Whether it is a running brake test, and for no target. */
+    public boolean tests() {
+      return stage == Stage.TEST;
+    }
+
     @Override
     public <T> T match(
         Function<Power, T> power,
@@ -169,6 +179,8 @@ public sealed interface Command {
     MAIN,
     EASE,
     /** Holds the speed on a falling grade. */
-    CHECK
+    CHECK,
+    /** A running brake test. */
+    TEST
   }
 }

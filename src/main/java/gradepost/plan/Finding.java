@@ -45,8 +45,14 @@ public sealed interface Finding {
     /** Corrected runs are late, wherever the brake goes on. */
     T lateThough(LateThough finding);
 
-    /** A brake test runs into a braking point. */
-    T brakeTestTooNear(BrakeTestTooNear finding);
+    /** No room for a running brake test. */
+    T noRoomForTest(NoRoomForTest finding);
+
+    /** Where such a test is made instead. */
+    T testInstead(TestInstead finding);
+
+    /** A rail on which such a test is left out, or not released. */
+    T testOnRail(TestOnRail finding);
 
     /** From where the reservoirs are full again. */
     T fullAgain(FullAgain finding);
@@ -275,14 +281,51 @@ public sealed interface Finding {
   }
 
   /**
-   * A running brake test made at its place runs into a braking point.
+   * The run has no room for a running brake test at its place, and does not make it.
    *
-   * @param endM where its brake is off again
+   * @param testM its place, distance run
+   * @param testMps its speed
    */
-  record BrakeTestTooNear(double testM, double endM, double brakingM) implements Finding {
+  record NoRoomForTest(double testM, double testMps, BrakeTest.NoRoom why) implements Finding {
     @Override
     public <T> T match(Cases<T> cases) {
-      return cases.brakeTestTooNear(this);
+      return cases.noRoomForTest(this);
+    }
+
+    @Override
+    public About about() {
+      return About.BRAKING;
+    }
+  }
+
+  /**
+   * Where a running brake test is made for which there is no room at its place.
+   *
+   * @param where the next place of the leg with room; empty where none was found
+   */
+  record TestInstead(Optional<BrakeTest.Instead> where) implements Finding {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.testInstead(this);
+    }
+
+    @Override
+    public About about() {
+      return About.BRAKING;
+    }
+  }
+
+  /**
+   * On a poorer rail than the planned one the brake for the target goes on before a running brake
+   * test, or before it is over.
+   *
+   * @param testM its place, distance run
+   * @param brakingM where the brake goes on on that rail
+   */
+  record TestOnRail(String adhesion, double testM, double brakingM) implements Finding {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.testOnRail(this);
     }
 
     @Override

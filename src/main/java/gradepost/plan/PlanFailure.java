@@ -19,6 +19,7 @@ public sealed interface PlanFailure {
       Function<NeverComes, T> never,
       Function<CannotBrake, T> cannotBrake,
       Function<RuleUntold, T> untold,
+      Function<TestUntold, T> testUntold,
       Function<NotRecharged, T> notRecharged);
 
   /** Whether it may be the consequence of a target that cannot be braked for. */
@@ -31,6 +32,7 @@ public sealed interface PlanFailure {
         n -> true,
         c -> false,
         u -> false,
+        t -> false,
         r -> false);
   }
 
@@ -44,6 +46,7 @@ public sealed interface PlanFailure {
         n -> false,
         c -> true,
         u -> false,
+        t -> false,
         r -> false);
   }
 
@@ -57,6 +60,7 @@ public sealed interface PlanFailure {
         n -> Optional.empty(),
         c -> Optional.empty(),
         u -> Optional.empty(),
+        t -> Optional.empty(),
         r -> Optional.empty());
   }
 
@@ -71,6 +75,7 @@ public sealed interface PlanFailure {
         Function<NeverComes, T> never,
         Function<CannotBrake, T> cannotBrake,
         Function<RuleUntold, T> untold,
+        Function<TestUntold, T> testUntold,
         Function<NotRecharged, T> notRecharged) {
       return stop.apply(this);
     }
@@ -87,6 +92,7 @@ public sealed interface PlanFailure {
         Function<NeverComes, T> never,
         Function<CannotBrake, T> cannotBrake,
         Function<RuleUntold, T> untold,
+        Function<TestUntold, T> testUntold,
         Function<NotRecharged, T> notRecharged) {
       return stalls.apply(this);
     }
@@ -103,6 +109,7 @@ public sealed interface PlanFailure {
         Function<NeverComes, T> never,
         Function<CannotBrake, T> cannotBrake,
         Function<RuleUntold, T> untold,
+        Function<TestUntold, T> testUntold,
         Function<NotRecharged, T> notRecharged) {
       return over.apply(this);
     }
@@ -119,6 +126,7 @@ public sealed interface PlanFailure {
         Function<NeverComes, T> never,
         Function<CannotBrake, T> cannotBrake,
         Function<RuleUntold, T> untold,
+        Function<TestUntold, T> testUntold,
         Function<NotRecharged, T> notRecharged) {
       return forbidden.apply(this);
     }
@@ -135,6 +143,7 @@ public sealed interface PlanFailure {
         Function<NeverComes, T> never,
         Function<CannotBrake, T> cannotBrake,
         Function<RuleUntold, T> untold,
+        Function<TestUntold, T> testUntold,
         Function<NotRecharged, T> notRecharged) {
       return never.apply(this);
     }
@@ -151,8 +160,26 @@ public sealed interface PlanFailure {
         Function<NeverComes, T> never,
         Function<CannotBrake, T> cannotBrake,
         Function<RuleUntold, T> untold,
+        Function<TestUntold, T> testUntold,
         Function<NotRecharged, T> notRecharged) {
       return untold.apply(this);
+    }
+  }
+
+  /** A running brake test is not made, and no sheet says why. */
+  record TestUntold(double atM) implements PlanFailure {
+    @Override
+    public <T> T match(
+        Function<StopOutsideTolerance, T> stop,
+        Function<Stalls, T> stalls,
+        Function<OverCeiling, T> over,
+        Function<ForbiddenMovement, T> forbidden,
+        Function<NeverComes, T> never,
+        Function<CannotBrake, T> cannotBrake,
+        Function<RuleUntold, T> untold,
+        Function<TestUntold, T> testUntold,
+        Function<NotRecharged, T> notRecharged) {
+      return testUntold.apply(this);
     }
   }
 
@@ -172,6 +199,7 @@ public sealed interface PlanFailure {
         Function<NeverComes, T> never,
         Function<CannotBrake, T> cannotBrake,
         Function<RuleUntold, T> untold,
+        Function<TestUntold, T> testUntold,
         Function<NotRecharged, T> notRecharged) {
       return notRecharged.apply(this);
     }
@@ -199,6 +227,7 @@ public sealed interface PlanFailure {
         Function<NeverComes, T> never,
         Function<CannotBrake, T> cannotBrake,
         Function<RuleUntold, T> untold,
+        Function<TestUntold, T> testUntold,
         Function<NotRecharged, T> notRecharged) {
       return cannotBrake.apply(this);
     }

@@ -184,6 +184,7 @@ public final class Telling {
       case MAIN -> PrintedCommand.Stage.MAIN;
       case EASE -> PrintedCommand.Stage.EASE;
       case CHECK -> PrintedCommand.Stage.CHECK;
+      case TEST -> PrintedCommand.Stage.TEST;
     };
   }
 

@@ -101,12 +101,36 @@ public final class TellingFindings implements Finding.Cases<PrintedFinding> {
   }
 
   @Override
-  public PrintedFinding brakeTestTooNear(Finding.BrakeTestTooNear test) {
+  public PrintedFinding noRoomForTest(Finding.NoRoomForTest test) {
+    BrakeTest.NoRoom why = test.why();
+    PrintedValue at = place(test.testM());
+    PrintedValue asked = speed(test.testMps());
+    return switch (why.reason()) {
+      case SLOW -> says("test-too-slow", at, speed(why.is()), asked);
+      case FAST -> says("test-too-fast", at, atMost(why.is()), asked);
+      case BRAKING -> says("test-in-braking", at);
+      case CHECKED -> says("test-while-checked", at);
+      case AGAIN -> says("test-too-near", at, left(why.is()));
+      case RECHARGE -> says("test-not-recharged", at, time(why.is()));
+      case NO_WAY -> says("test-no-way", at);
+    };
+  }
+
+  @Override
+  public PrintedFinding testInstead(Finding.TestInstead instead) {
+    return instead
+        .where()
+        .map(w -> says("test-instead", place(w.atM()), speed(w.mps())))
+        .orElseGet(() -> says("test-nowhere"));
+  }
+
+  @Override
+  public PrintedFinding testOnRail(Finding.TestOnRail test) {
     return says(
-        "brake-test-too-near",
-        place(test.testM()),
-        needed(test.brakingM() - test.testM()),
-        needed(test.endM() - test.testM()));
+        test.brakingM() < test.testM() ? "test-left-out" : "test-goes-on",
+        new PrintedValue.Name(test.adhesion()),
+        place(test.brakingM()),
+        place(test.testM()));
   }
 
   @Override

@@ -65,7 +65,7 @@ public final class RideJudge {
     return a.actions().stream()
         .filter(x -> x.atM() >= from)
         .flatMap(x -> x.command().brake().stream())
-        .filter(b -> !b.checks())
+        .filter(b -> !b.checks() && !b.tests())
         .map(Command.Brake::pressurePa)
         .findFirst();
   }

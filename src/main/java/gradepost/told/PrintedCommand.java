@@ -90,6 +90,8 @@ public sealed interface PrintedCommand {
     /** Less brake towards the end. */
     EASE,
     /** Holds the speed on a falling gradient. */
-    CHECK
+    CHECK,
+    /** A running brake test. */
+    TEST
   }
 }

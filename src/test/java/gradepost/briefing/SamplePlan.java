@@ -166,7 +166,15 @@ public final class SamplePlan {
               double planned =
                   points.stream().filter(p -> p.atM() >= at).findFirst().orElseThrow().speedMps();
               return new BrakeTest(
-                  t, at, planned, 103_000, 5, t.speed().metresPerSecond() - 1, 0.2, at + 85);
+                  t,
+                  at,
+                  planned,
+                  103_000,
+                  5,
+                  t.speed().metresPerSecond() - 1,
+                  0.2,
+                  at + 85,
+                  Optional.empty());
             })
         .toList();
   }

@@ -188,7 +188,16 @@ public final class HandOver {
         test.heldS(),
         test.speedAfterMps(),
         test.decelerationMps2(),
-        test.endM());
+        test.endM(),
+        test.noRoom().map(HandOver::noRoom));
+  }
+
+  private static HandOverFile.NoRoom noRoom(BrakeTest.NoRoom why) {
+    return new HandOverFile.NoRoom(
+        why.reason(),
+        why.is(),
+        why.instead().map(BrakeTest.Instead::atM),
+        why.instead().map(BrakeTest.Instead::mps));
   }
 
   private static List<HandOverFile.Gap> gaps(Assignment assignment) {

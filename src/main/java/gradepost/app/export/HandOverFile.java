@@ -5,6 +5,7 @@ import gradepost.motion.TrainBrake;
 import gradepost.pack.TemporaryRestriction;
 import gradepost.plan.Action;
 import gradepost.plan.Approach;
+import gradepost.plan.BrakeTest;
 import gradepost.plan.Plan;
 import gradepost.plan.Trace;
 import gradepost.policy.Policy;
@@ -158,7 +159,10 @@ record HandOverFile(
    */
   record Need(String brake, Optional<Double> needM) {}
 
-  /** A running brake test: what is done at which speed, and what it should show. */
+  /**
+   * A running brake test: what is done at which speed, and what it shows. The run makes it unless
+   * {@code noRoom} says why not; then it shows what a train would that makes it at its speed.
+   */
   record RunningTest(
       double atM,
       double testMps,
@@ -167,7 +171,21 @@ record HandOverFile(
       double heldS,
       double speedAfterMps,
       double decelerationMps2,
-      double endM) {}
+      double endM,
+      Optional<NoRoom> noRoom) {}
+
+  /**
+   * Why a running brake test is not in the plan.
+   *
+   * @param is the speed at its place, or a time, as the reason has it; else 0
+   * @param insteadM the next place of the leg with room; left out where none was found
+   * @param insteadMps the speed there of a run that makes it there
+   */
+  record NoRoom(
+      BrakeTest.NoRoom.Reason reason,
+      double is,
+      Optional<Double> insteadM,
+      Optional<Double> insteadMps) {}
 
   /** A gap in the conductor rail. */
   record Gap(String name, double fromM, double toM) {}

@@ -74,6 +74,7 @@ final class FailureText {
   static final One<Place> FORBIDDEN_MOVEMENT = MISTAKES.declare("forbidden-movement", PLACE);
   static final One<Place> NEVER_COMES = MISTAKES.declare("never-comes", PLACE);
   static final One<Place> RULE_UNTOLD = MISTAKES.declare("rule-untold", PLACE);
+  static final One<Place> TEST_UNTOLD = MISTAKES.declare("test-untold", PLACE);
   static final Three<Place, InUnits<Pressure>, InUnits<Pressure>> NOT_RECHARGED =
       MISTAKES.declare(
           "not-recharged", PLACE, LineHoles.pressure("asked"), LineHoles.pressure("gives"));

@@ -65,6 +65,7 @@ public final class Failures {
         never -> FailureText.NEVER_COMES.with(place(never.atM())),
         this::cannotBrake,
         untold -> FailureText.RULE_UNTOLD.with(place(untold.atM())),
+        test -> FailureText.TEST_UNTOLD.with(place(test.atM())),
         this::notRecharged);
   }
 

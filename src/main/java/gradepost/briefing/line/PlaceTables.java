@@ -193,6 +193,7 @@ public final class PlaceTables {
                         words.pressure(t.pressurePa()),
                         words.seconds(t.heldS())),
                     words.number(t.speedAfterMps()),
+                    words.text(t.made() ? "brake-test.made" : "brake-test.no-room"),
                     t.place().note()));
     return table.build(observed("brake test", "table.brake-tests.none"));
   }

@@ -9,7 +9,6 @@ import gradepost.briefing.word.Words;
 import gradepost.plan.Action;
 import gradepost.plan.Approach;
 import gradepost.plan.BrakeTest;
-import gradepost.plan.Command;
 import gradepost.plan.Plan;
 import gradepost.plan.Run;
 import gradepost.plan.Step;
@@ -281,21 +280,15 @@ public final class StoryWriter {
     plan.brakeTests().forEach(t -> todo(t.atM(), brakeTest(t)));
   }
 
-  /** A test belongs to its place: where the planned run does not suit it, it says so. */
+  /** A test that the run makes is told by its instructions, and announced here. */
   private String brakeTest(BrakeTest test) {
     String asked = words.speed(test.place().speed().metresPerSecond());
-    String planned = words.speed(test.plannedMps());
-    Optional<Command> handle =
-        plan.actions().stream()
-            .filter(a -> a.atM() <= test.atM())
-            .reduce((a, next) -> next)
-            .map(Action::command);
-    if (handle.filter(Command::isBrake).isPresent()) {
-      return words.text("story.brake-test-braked", asked, planned);
-    } else if (handle.filter(Command::isPower).isPresent()) {
-      return words.text("story.brake-test-power", asked, planned);
-    }
-    return words.text(
-        asked.equals(planned) ? "story.brake-test" : "story.brake-test-coasting", asked, planned);
+    return test.made()
+        ? words.text(
+            "story.brake-test",
+            asked,
+            words.speed(test.plannedMps()),
+            words.speed(test.speedAfterMps()))
+        : words.text("story.brake-test-no-room", asked, words.speed(test.plannedMps()));
   }
 }

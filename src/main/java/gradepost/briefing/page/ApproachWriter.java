@@ -245,8 +245,16 @@ public final class ApproachWriter {
                         b.text(),
                         words.text(b.left() ? "hand.left" : "hand.right"),
                         words.place(b.fromM()))));
-    tests(approach)
-        .forEach(t -> parts.add(words.text("headline.brake-test", words.place(t.atM()))));
+    tests(approach).stream()
+        .filter(BrakeTest::made)
+        .forEach(
+            t ->
+                parts.add(
+                    words.text(
+                        "headline.brake-test",
+                        words.place(t.atM()),
+                        words.speed(t.plannedMps()),
+                        words.speed(t.speedAfterMps()))));
     return String.join(" ", parts);
   }
 

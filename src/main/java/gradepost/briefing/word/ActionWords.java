@@ -39,6 +39,7 @@ public final class ActionWords {
         case MAIN -> words.text("do.main");
         case EASE -> words.text("do.ease");
         case CHECK -> words.text("do.check");
+        case TEST -> words.text("do.test");
       };
     }
 

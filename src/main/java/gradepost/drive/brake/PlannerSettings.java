@@ -180,6 +180,8 @@ public record PlannerSettings(
    *     s
    * @param heavierSteps by so many steps of the gauge
    * @param aheadStepM gradients ahead are looked at so often, m
+   * @param closeToTestMps so near the speed from which the train coasts to a running brake test,
+   *     power comes off at the next place that can be printed, and is not taken, m/s
    */
   public record Run(
       double weakMps2,
@@ -189,7 +191,8 @@ public record PlannerSettings(
       double gapKeeps,
       double checkedS,
       int heavierSteps,
-      double aheadStepM) {}
+      double aheadStepM,
+      double closeToTestMps) {}
 
   /**
    * Where a braking begins, and how it is made to end at the mark.
@@ -275,7 +278,7 @@ public record PlannerSettings(
         new Grid(50, 0.3, List.of(1.4, 2.8), 0.2, 0.5, 60, 4),
         new Way(2, 0.6, 0.01, 100_000, 300, 15, 0.7, 100, 0.75),
         new Leg(2000, 100_000, 20, 5, 1, 0.1, 0.05, 3, 1, 20, 3000, 0.35, 3, 1000, 0.5, 40),
-        new Run(0.02, 0.005, 2, 0.8, 0.5, 120, 5, 50),
+        new Run(0.02, 0.005, 2, 0.8, 0.5, 120, 5, 50, 1.5),
         new Brake(0.5, 6, 0.5, 6, 6, 6, 0.3, 3, 8),
         new Fallback(0.01, 0.05, 5, 60, 1, 10, 0x5eed_9057L, 1000, 13, 24, 3),
         new Check(0.001, 1000));

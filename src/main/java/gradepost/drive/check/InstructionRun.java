@@ -245,7 +245,8 @@ public final class InstructionRun {
             power -> stepper.power(power.notch()),
             off -> stepper.shutOff(),
             brake -> {
-              inUse = brake.checks() ? bench.slowing() : bench.service(instruction.target());
+              boolean forTarget = !brake.checks() && !brake.tests();
+              inUse = forTarget ? bench.service(instruction.target()) : bench.slowing();
               stepper.brake(inUse, brake.pressurePa());
             },
             release -> {

@@ -1,6 +1,9 @@
 package gradepost.drive.check;
 
 import gradepost.drive.brake.TrainModels;
+import gradepost.drive.grid.RunningTest;
+import gradepost.plan.BrakeTest.NoRoom;
+import gradepost.plan.Finding;
 import gradepost.plan.PlanFailure;
 import gradepost.plan.TellingFindings;
 import gradepost.plan.Trigger;
@@ -13,6 +16,7 @@ import gradepost.told.InstructionSet;
 import gradepost.told.PrintedFinding;
 import gradepost.told.print.PrintGrid;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -42,7 +46,8 @@ public final class PlanVerifier {
   /**
    * Why what is told is not fit for issue: a permissible speed that is broken, a handle movement
    * that the stock forbids, a stop that is missed, something waited for that never comes, a rule of
-   * driving that is broken without a word on the sheet. Empty where nothing is wrong.
+   * driving that is broken, or a running brake test that is not made, without a word on the sheet.
+   * Empty where nothing is wrong.
    *
    * @throws IllegalArgumentException for a sheet whose target this run does not have
    */
@@ -60,6 +65,7 @@ public final class PlanVerifier {
       }
     }
     failures.addAll(untold(run, told));
+    failures.addAll(testsUntold(run, told));
     return List.copyOf(failures);
   }
 
@@ -77,6 +83,31 @@ public final class PlanVerifier {
             b -> !says.getOrDefault(b.approach(), List.of()).contains(telling.of(b.what()).key()))
         .map(b -> (PlanFailure) new PlanFailure.RuleUntold(b.what().atM(), b.what().broken()))
         .toList();
+  }
+
+  /** Running brake tests that are not made as they are to be, without a word on any sheet. */
+  private List<PlanFailure> testsUntold(InstructionRun run, InstructionSet told) {
+    TellingFindings telling = new TellingFindings(new PrintGrid(assignment.path()));
+    List<PrintedFinding> said = told.sheets().stream().flatMap(s -> s.findings().stream()).toList();
+    double fromM = Stops.markM(assignment, assignment.calls().get(0));
+    double toM =
+        run.actions().isEmpty() ? fromM : run.actions().get(run.actions().size() - 1).atM();
+    List<RunningTest> tests = RunningTest.of(assignment, models, fromM, toM);
+    return TestRoom.missing(run, assignment.policy(), tests).stream()
+        .map(TestRoom.Missing::test)
+        .filter(t -> said.stream().noneMatch(f -> saysWhy(f, t, telling)))
+        .map(t -> (PlanFailure) new PlanFailure.TestUntold(t.atM()))
+        .toList();
+  }
+
+  private static boolean saysWhy(PrintedFinding said, RunningTest test, TellingFindings telling) {
+    return Arrays.stream(NoRoom.Reason.values())
+        .map(
+            reason ->
+                telling.of(
+                    new Finding.NoRoomForTest(test.atM(), test.aimMps(), new NoRoom(reason, 0))))
+        .anyMatch(
+            f -> f.key().equals(said.key()) && f.values().get(0).equals(said.values().get(0)));
   }
 
   /** The rules of driving that a run breaks. */

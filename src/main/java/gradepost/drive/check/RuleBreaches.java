@@ -2,6 +2,7 @@ package gradepost.drive.check;
 
 import gradepost.drive.brake.Slack;
 import gradepost.plan.Action;
+import gradepost.plan.Command;
 import gradepost.plan.Finding.Rule;
 import gradepost.plan.Finding.RuleBroken;
 import gradepost.plan.Trace;
@@ -32,6 +33,7 @@ public final class RuleBreaches {
   private double brakedS = Double.NaN;
   private double releasedS = Double.NEGATIVE_INFINITY;
   private boolean checking;
+  private boolean testing;
   private int hasty;
   private int point;
 
@@ -123,7 +125,7 @@ public final class RuleBreaches {
         .act(
             power -> power(action, power.notch()),
             off -> shutOff(action),
-            brake -> brake(action, brake.checks()),
+            brake -> brake(action, brake),
             release -> release(action),
             stand -> stand());
   }
@@ -148,13 +150,16 @@ public final class RuleBreaches {
     offS = action.timeS();
   }
 
-  private void brake(Action action, boolean checks) {
+  /** A running brake test is no application again; what follows on it is one. */
+  private void brake(Action action, Command.Brake brake) {
+    boolean checks = brake.checks();
     if (Double.isNaN(brakedS)) {
       brakedS = action.timeS();
+      testing = brake.tests();
       if (!checks) {
         atLeast(Rule.BRAKE_AT_ONCE, action, action.timeS() - offS, limits.coastS);
       }
-      double againS = action.timeS() - releasedS;
+      double againS = testing ? Double.POSITIVE_INFINITY : action.timeS() - releasedS;
       double wantedS = Math.max(limits.brakeOffS, limits.taught.appliedAgain().seconds());
       atLeast(Rule.BRAKE_AGAIN, action, againS, wantedS);
       hasty += againS < Math.min(limits.brakeOffS, wantedS) - Slack.TIME_S ? 1 : 0;
@@ -164,7 +169,8 @@ public final class RuleBreaches {
   }
 
   private void release(Action action) {
-    atLeast(Rule.BRAKE_SHORT, action, action.timeS() - brakedS, limits.heldS);
+    atLeast(Rule.BRAKE_SHORT, action, action.timeS() - brakedS, testing ? 0 : limits.heldS);
+    testing = false;
     brakedS = Double.NaN;
     releasedS = action.timeS();
     checking = false;
@@ -173,6 +179,7 @@ public final class RuleBreaches {
   /** Standing, a driver may do at once what he does next. */
   private void stand() {
     brakedS = Double.NaN;
+    testing = false;
     releasedS = Double.NEGATIVE_INFINITY;
     offS = Double.NEGATIVE_INFINITY;
     checking = false;

@@ -234,6 +234,7 @@ public record ToldInstructions(
         case MAIN -> Command.Stage.MAIN;
         case EASE -> Command.Stage.EASE;
         case CHECK -> Command.Stage.CHECK;
+        case TEST -> Command.Stage.TEST;
       };
     }
   }

@@ -31,15 +31,18 @@ public final class DriverRules {
   private final double checkLagS;
   private final List<CeilingStep> ceiling;
   private final List<Stretch> noPower;
+  private final List<RunningTest> tests;
 
-  private DriverRules(DriverRules other, DrivingStrategy manner) {
+  private DriverRules(
+      DriverRules other, DrivingStrategy manner, List<Stretch> noPower, List<RunningTest> tests) {
     this.assignment = other.assignment;
     this.bench = other.bench;
     this.manner = manner;
     this.band = new Band(manner.run(), other.unitMps());
     this.checkLagS = other.checkLagS;
     this.ceiling = other.ceiling;
-    this.noPower = other.noPower;
+    this.noPower = noPower;
+    this.tests = tests;
   }
 
   /**
@@ -62,6 +65,7 @@ public final class DriverRules {
     this.checkLagS = rig.deadTimeS() + toFillPa / (2 * rig.applyPaPerS());
     this.ceiling = new ArrayList<>();
     this.noPower = new ArrayList<>();
+    this.tests = List.of();
     Path path = assignment.path();
     List<CeilingStep> steps = resolved.steps();
     for (int i = 0; i < steps.size(); i++) {
@@ -106,7 +110,37 @@ public final class DriverRules {
 
   /** The same run, driven in another manner. */
   public DriverRules in(DrivingStrategy other) {
-    return new DriverRules(this, other);
+    return new DriverRules(this, other, noPower, tests);
+  }
+
+  /** The same run with these running brake tests in it, in order of travel. */
+  public DriverRules with(List<RunningTest> others) {
+    List<Stretch> without = new ArrayList<>(noPower);
+    others.forEach(t -> without.add(new Stretch(t.offM(), t.overM())));
+    return new DriverRules(this, manner, without, List.copyOf(others));
+  }
+
+  /** The running brake tests of the run, in order of travel. */
+  public List<RunningTest> tests() {
+    return tests;
+  }
+
+  /** Faster than this here, the train would come too fast to a running brake test ahead. */
+  public double coastsFromMps(double atM) {
+    double mps = Double.POSITIVE_INFINITY;
+    for (RunningTest test : tests) {
+      mps = Math.min(mps, test.coastsFromMps(atM));
+    }
+    return mps;
+  }
+
+  /** Slower than this here, the train would come too slow to a running brake test close ahead. */
+  public double neededMps(double atM) {
+    double mps = 0;
+    for (RunningTest test : tests) {
+      mps = Math.max(mps, test.neededMps(atM, band.offMps(ceilingAt(atM))));
+    }
+    return mps;
   }
 
   /** In what manner it is driven. */
@@ -195,13 +229,20 @@ public final class DriverRules {
       }
     }
     for (Stretch zone : noPower) {
-      for (double edge : new double[] {zone.fromM(), zone.toM()}) {
-        if (edge > atM + Slack.PLACE_M && edge < next) {
-          next = edge;
-        }
-      }
+      next = earlier(next, atM, zone.fromM(), zone.toM());
+    }
+    for (RunningTest test : tests) {
+      next = earlier(next, atM, test.runUpM(), test.offM(), test.atM(), test.overM());
     }
     return next;
+  }
+
+  private static double earlier(double next, double atM, double... edges) {
+    double first = next;
+    for (double edge : edges) {
+      first = edge > atM + Slack.PLACE_M ? Math.min(first, edge) : first;
+    }
+    return first;
   }
 
   /** Whether no power may be taken at a place. */

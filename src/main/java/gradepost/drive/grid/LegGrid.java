@@ -37,6 +37,9 @@ final class LegGrid {
   /** Highest speed at a place. */
   final double[] mostMps;
 
+  /** Lowest speed at a place: that of a running brake test; else 0. */
+  final double[] leastMps;
+
   /** By segment: power comes off, may be taken again, is forbidden; checked from, and down to. */
   final double[] offMps;
 
@@ -121,6 +124,7 @@ final class LegGrid {
     checkPa = new double[parts];
     dead = new boolean[parts];
     mostMps = new double[parts + 1];
+    leastMps = new double[parts + 1];
     double riseWaitedS = assignment.policy().practice().handles().riseWaitedFor().seconds();
     PiecewiseLinear track = bench.plannedForce();
     for (int k = 0; k < parts; k++) {
@@ -138,6 +142,7 @@ final class LegGrid {
       double last = k == 0 ? 0 : rules.ceilingAt((placeM[k - 1] + placeM[k]) / 2);
       mostMps[k] = Math.min(last, ceiling);
     }
+    rules.tests().forEach(this::bring);
     addCurves(assignment, bench, ahead, technique, fromM);
     for (int k = 0; k < parts; k++) {
       curvesAt.add(new ArrayList<>());
@@ -152,6 +157,20 @@ final class LegGrid {
   /** What may be braked for from a segment. */
   List<Curve> curvesAt(int k) {
     return curvesAt.get(k);
+  }
+
+  /** The train comes to a running brake test at its speed, and is slower behind it. */
+  private void bring(RunningTest test) {
+    for (int k = 0; k < trackN.length; k++) {
+      double most = test.coastsFromMps(placeM[k + 1]) + settings.slackMps();
+      mostMps[k] = Math.min(mostMps[k], test.coastsFromMps(placeM[k]) + settings.slackMps());
+      offMps[k] = Math.min(offMps[k], most);
+      boolean during = placeM[k] > test.atM() - Slack.PLACE_M && placeM[k] < test.overM();
+      trackN[k] += during ? test.dragN() : 0;
+      if (Math.abs(placeM[k] - test.atM()) < Slack.PLACE_M) {
+        leastMps[k] = test.leastMps();
+      }
+    }
   }
 
   private void addCurves(
@@ -185,10 +204,13 @@ final class LegGrid {
         }
       }
       int from = 0;
+      for (int k = 0; k < place; k++) {
+        from = leastMps[k] > 0 ? k : from;
+      }
       for (Curve ahead : curves) {
         boolean fast =
             brake.mostMps(ahead.brake().aimM()) > ahead.brake().freeMps() + settings.slackMps();
-        from = fast ? ahead.place() : from;
+        from = fast ? Math.max(from, ahead.place()) : from;
       }
       curves.add(new Curve(brake, from, place, true, instead));
       for (int k = from; k < place; k++) {
@@ -234,7 +256,7 @@ final class LegGrid {
   /** Where a speed lies at a place; null where it is above what is allowed there. */
   @Nullable Landing landing(int k, double v) {
     double most = mostMps[k];
-    if (v > most + Slack.ROUNDING) {
+    if (v > most + Slack.ROUNDING || v < leastMps[k]) {
       return null;
     }
     int i = Math.min((int) (v / stepMps), speeds - 1);

@@ -49,7 +49,9 @@ final class LegSteps {
   /** Coasting to the next place; null where it may not, or does not get there. */
   @Nullable Move coast(int k, double v) {
     double then = grid.after(k, v, grid.lengthM(k), -1, 0);
-    if (Double.isNaN(then) || then > grid.mostMps[k + 1] + Slack.ROUNDING) {
+    if (Double.isNaN(then)
+        || then > grid.mostMps[k + 1] + Slack.ROUNDING
+        || then < grid.leastMps[k + 1]) {
       return null;
     }
     if (then > v && grid.checks(k, then)) {

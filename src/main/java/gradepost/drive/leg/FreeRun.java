@@ -5,6 +5,7 @@ import gradepost.drive.brake.Pressures;
 import gradepost.drive.brake.Slack;
 import gradepost.drive.brake.TrainModels;
 import gradepost.drive.grid.DriverRules;
+import gradepost.drive.grid.RunningTest;
 import gradepost.motion.NoEnd;
 import gradepost.motion.Snapshot;
 import gradepost.motion.Stepper;
@@ -16,6 +17,7 @@ import gradepost.route.Path;
 import gradepost.task.Assignment;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The run from somewhere under the driver's rules as if nothing ahead had to be braked for: power
@@ -29,7 +31,8 @@ final class FreeRun {
   private enum Mode {
     POWER,
     COAST,
-    CHECK
+    CHECK,
+    TEST
   }
 
   private final DriverRules rules;
@@ -54,6 +57,8 @@ final class FreeRun {
   private int top;
   private double notchSinceS;
   private double offS = Double.NEGATIVE_INFINITY;
+  private double testedUntilS;
+  private double testHeldS;
   private boolean stalled;
   private boolean over;
   private double lastCeiling;
@@ -172,6 +177,7 @@ final class FreeRun {
             case POWER -> power(ceiling, edge);
             case COAST -> coast(ceiling, edge);
             case CHECK -> check(ceiling, edge);
+            case TEST -> test(edge);
           };
       if (ended == StopReason.STANDSTILL || ended == StopReason.NEVER) {
         stalled = true;
@@ -197,10 +203,17 @@ final class FreeRun {
   }
 
   private StopReason power(double ceiling, double edge) {
-    double off = guide.offMps(ceiling);
-    boolean guidedOff = guide.offAtPlace() && told.printed();
+    boolean needed = stepper.speedMps() < rules.neededMps(stepper.atM());
     double most = rules.band().offMps(ceiling);
-    if (stepper.speedMps() >= off && stepper.speedMps() < most && !told.printed()) {
+    double off = needed ? most : guide.offMps(ceiling);
+    boolean guidedOff = !needed && guide.offAtPlace() && told.printed();
+    double coastsFrom = rules.coastsFromMps(stepper.atM());
+    boolean tested = stepper.speedMps() >= coastsFrom && told.printed();
+    boolean forbidden = rules.powerForbidden(stepper.atM());
+    if (stepper.speedMps() >= off
+        && stepper.speedMps() < most
+        && !forbidden
+        && !told.printed()) {
       // The guide has another speed from between two places on; power comes off at the next.
       StopReason ended = told.toNextPrinted(edge, most);
       if (ended == StopReason.SPEED_UP) {
@@ -208,13 +221,16 @@ final class FreeRun {
       }
       return ended;
     }
-    if (guidedOff || rules.powerForbidden(stepper.atM()) || stepper.speedMps() >= off) {
+    if (guidedOff || tested || forbidden || stepper.speedMps() >= off) {
       done(here(), new Command.ShutOff());
       if (guidedOff) {
         guide.passed();
       }
       mode = Mode.COAST;
       return StopReason.PLACE;
+    }
+    if (stepper.speedMps() >= coastsFrom - own.closeToTestMps()) {
+      return told.toNextPrinted(edge);
     }
     double perNotch = assignment.stock().traction().timePerNotch().seconds();
     boolean more = stepper.notch() < top;
@@ -266,6 +282,18 @@ final class FreeRun {
       // It was to come off by here, and is not on: taken now it would come off at once.
       guide.passed();
     }
+    Optional<RunningTest> test = testHere();
+    if (test.isPresent()) {
+      begin(test.get());
+      return StopReason.PLACE;
+    }
+    if (mayTakePowerForTest()) {
+      if (!told.printed()) {
+        return told.toNextPrinted(edge);
+      }
+      powerUp(here(), false);
+      return StopReason.PLACE;
+    }
     double on = rules.band().onMps(ceiling);
     boolean may = mayTakePower();
     boolean slow = stepper.speedMps() <= on + Slack.ROUNDING;
@@ -315,6 +343,44 @@ final class FreeRun {
     return ended == StopReason.NEVER ? StopReason.STANDSTILL : ended;
   }
 
+  /** The running brake test that is to be made at this place, if the train is fit for it. */
+  private Optional<RunningTest> testHere() {
+    double at = stepper.atM();
+    double mps = stepper.speedMps();
+    return rules.tests().stream()
+        .filter(t -> Math.abs(t.atM() - at) < Slack.PLACE_M)
+        .filter(t -> mps >= t.leastMps() && mps <= t.mostMps() && stepper.brakeOff())
+        .findFirst();
+  }
+
+  private void begin(RunningTest test) {
+    stepper.brake(bench.slowing(), test.pressurePa());
+    testedUntilS = stepper.timeS() + test.heldS();
+    testHeldS = test.heldS();
+    done(here(), new Command.Brake(test.pressurePa(), Command.Stage.TEST));
+    mode = Mode.TEST;
+  }
+
+  private StopReason test(double edge) {
+    StopReason ended = stepper.advance(until.clear().place(edge).time(testedUntilS));
+    if (ended == StopReason.TIME) {
+      stepper.brake(bench.slowing(), 0);
+      done(new Trigger.After(testHeldS), new Command.Release());
+      mode = Mode.COAST;
+    }
+    return ended;
+  }
+
+  /** Left to itself the train would come too slow to a running brake test; power mends that. */
+  private boolean mayTakePowerForTest() {
+    double at = stepper.atM();
+    return stepper.speedMps() < rules.neededMps(at)
+        && stepper.speedMps() < rules.band().offMps(ceilingAt(at)) - rules.unitMps()
+        && stepper.brakeOff()
+        && stepper.timeS() >= offS + leastOffS - Slack.TIME_S
+        && !rules.powerForbidden(at);
+  }
+
   /** A lower ceiling close ahead, if the train is not above it. */
   private double checkedCeiling(double ceiling) {
     double ahead = rules.ceilingToCheckAt(stepper.atM());
@@ -337,6 +403,9 @@ final class FreeRun {
     }
     double least = rules.run().leastPower().seconds();
     double at = stepper.atM();
+    if (stepper.speedMps() >= rules.coastsFromMps(at) - own.closeToTestMps()) {
+      return false;
+    }
     double rise = rules.nextRise(at) - at;
     boolean spared = at >= noPowerFromM - Slack.PLACE_M && at < noPowerToM - Slack.PLACE_M;
     if (guide.guides()) {

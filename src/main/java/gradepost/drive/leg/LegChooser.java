@@ -4,12 +4,14 @@ import gradepost.drive.brake.PointLimits;
 import gradepost.drive.brake.TrainModels;
 import gradepost.drive.check.InstructionRun;
 import gradepost.drive.check.RuleBreaches;
+import gradepost.drive.check.TestRoom;
 import gradepost.drive.grid.ControlProfile;
 import gradepost.drive.grid.DriverRules;
 import gradepost.drive.grid.DrivingStrategy;
 import gradepost.drive.grid.GuideChange;
 import gradepost.drive.grid.LegCosts;
 import gradepost.drive.grid.Places;
+import gradepost.drive.grid.RunningTest;
 import gradepost.plan.Action;
 import gradepost.plan.Trace;
 import gradepost.policy.Practice;
@@ -42,6 +44,7 @@ public final class LegChooser {
   private final DriverRules rules;
   private final Places places;
   private final Practice practice;
+  private final List<RunningTest> tests;
   private final Map<Target, Integer> numbers = new HashMap<>();
 
   /** Several prices have the same guide. */
@@ -56,24 +59,31 @@ public final class LegChooser {
       Ceiling ceiling,
       double startM,
       List<Target> targets) {
-    this(assignment, bench, ceiling, startM, targets, PointLimits.NONE);
+    this(assignment, bench, ceiling, startM, targets, PointLimits.NONE, List.of());
   }
 
-  /** The same with brakes that are on by these places, in whatever manner. */
-  LegChooser(
+  /**
+   * The same with brakes that are on by these places, in whatever manner, and with running brake
+   * tests: a way without one of them does not stand.
+   */
+  public LegChooser(
       Assignment assignment,
       TrainModels bench,
       Ceiling ceiling,
       double startM,
       List<Target> targets,
-      PointLimits limits) {
+      PointLimits limits,
+      List<RunningTest> tests) {
     this.assignment = assignment;
     this.bench = bench;
     this.ceiling = ceiling;
     this.startM = startM;
     this.targets = targets;
     this.usual = DrivingStrategy.of(assignment.policy().run()).within(limits);
-    rules = new DriverRules(assignment, bench, ceiling, startM, usual);
+    this.tests = List.copyOf(tests);
+    rules =
+        new DriverRules(assignment, bench, ceiling, startM, usual)
+            .with(tests.stream().filter(t -> t.offM() > startM).toList());
     places = new Places(assignment);
     practice = assignment.policy().practice();
     targets.forEach(t -> numbers.put(t, 0));
@@ -84,6 +94,7 @@ public final class LegChooser {
    *
    * @param joints of the run, where each piece begins
    * @param idle movements for a moment, and stretches along which the train creeps
+   * @param missing running brake tests for which it has no room
    * @param practice what a movement is worth
    */
   public record Way(
@@ -92,9 +103,11 @@ public final class LegChooser {
       InstructionRun rerun,
       List<InstructionRun.Joint> joints,
       long idle,
+      List<TestRoom.Missing> missing,
       Practice practice) {
-    boolean stands() {
-      return !leg.stalled() && rerun.failures().isEmpty();
+    /** Whether the train comes through by the rules, and makes its running brake tests. */
+    public boolean stands() {
+      return !leg.stalled() && rerun.failures().isEmpty() && missing.isEmpty();
     }
 
     /** How long the leg takes, seconds. */
@@ -141,11 +154,12 @@ public final class LegChooser {
   }
 
   /** By the rules alone. */
-  Way own() {
+  public Way own() {
     return way(usual);
   }
 
-  Way fastest() {
+  /** As fast as the rules allow. */
+  public Way fastest() {
     return way(DrivingStrategy.of(fastest(usual.run())).within(usual.limits()));
   }
 
@@ -202,7 +216,8 @@ public final class LegChooser {
       joints.add(rerun.joint());
     }
     long idle = idle(rerun.actions(), rerun.points());
-    return new Way(manner, leg, rerun, joints, idle, practice);
+    List<TestRoom.Missing> missing = TestRoom.missing(rerun, assignment.policy(), tests);
+    return new Way(manner, leg, rerun, joints, idle, missing, practice);
   }
 
   /** Movements for a moment, and stretches along which the train creeps. */

@@ -4,11 +4,15 @@ import gradepost.drive.brake.PlannerSettings;
 import gradepost.drive.brake.PointLimits;
 import gradepost.drive.brake.TrainModels;
 import gradepost.drive.check.InstructionRun;
+import gradepost.drive.check.TestRoom;
+import gradepost.drive.grid.RunningTest;
+import gradepost.plan.BrakeTest.NoRoom;
 import gradepost.plan.Plan;
 import gradepost.task.Assignment;
 import gradepost.task.Ceiling;
 import gradepost.task.Target;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -53,6 +57,7 @@ public final class RunChooser {
    * @param limits that it keeps
    * @param allowedS the time that is allowed for it
    * @param fastest what the fastest way costs
+   * @param tests running brake tests that it makes
    */
   public record Driven(
       double fromM,
@@ -60,7 +65,8 @@ public final class RunChooser {
       LegChooser.Way way,
       PointLimits limits,
       double allowedS,
-      Plan.Cost fastest) {
+      Plan.Cost fastest,
+      Tests tests) {
     /** Its approaches, as they are told. */
     List<ApproachSolution> told() {
       return LegPlanner.told(way.leg());
@@ -74,13 +80,34 @@ public final class RunChooser {
     }
   }
 
+  /** The running brake tests of a leg: those that it makes, and those without room. */
+  public record Tests(List<RunningTest> made, List<TestRoom.Missing> without) {
+    public Tests {
+      made = List.copyOf(made);
+      without = List.copyOf(without);
+    }
+
+    /** One of them is not made. */
+    private Tests without(TestRoom.Missing one) {
+      List<RunningTest> others = made.stream().filter(t -> t != one.test()).toList();
+      List<TestRoom.Missing> more = new ArrayList<>(without);
+      more.add(one);
+      return new Tests(others, more);
+    }
+  }
+
   /** The way to the next stop that was taken, the fastest one, and the time that is allowed. */
   private record Leg(
       List<Target> targets,
       PointLimits limits,
+      Tests tests,
       LegChooser.Way taken,
       LegChooser.Way fastest,
       double allowedS) {
+    Leg by(LegChooser.Way other) {
+      return new Leg(targets, limits, tests, other, fastest, allowedS);
+    }
+
     Plan.Cost fastestCost() {
       InstructionRun quick = fastest.rerun();
       return new Plan.Cost(quick.timeS(), quick.energyJ(), quick.movements());
@@ -100,12 +127,20 @@ public final class RunChooser {
     double at = startM;
     for (Leg leg : legs(startM, targets)) {
       // From where the train really stands: a little short of the mark.
-      LegChooser chooser = new LegChooser(assignment, bench, ceiling, at, leg.targets());
-      LegChooser.Way way = chooser.way(leg.taken().manner());
-      LegChooser.Way taken =
-          way.asGoodAs(leg.taken()) ? way : leg(at, leg.targets(), PointLimits.NONE).taken();
+      LegChooser.Way way =
+          chooser(at, leg.targets(), PointLimits.NONE, leg.tests()).way(leg.taken().manner());
+      Leg other =
+          way.asGoodAs(leg.taken()) ? leg.by(way) : leg(at, leg.targets(), PointLimits.NONE);
+      LegChooser.Way taken = other.taken();
       Driven next =
-          new Driven(at, leg.targets(), taken, PointLimits.NONE, leg.allowedS(), leg.fastestCost());
+          new Driven(
+              at,
+              leg.targets(),
+              taken,
+              PointLimits.NONE,
+              leg.allowedS(),
+              leg.fastestCost(),
+              other.tests());
       driven.add(next);
       if (taken.leg().stalled()) {
         return chosen(driven, Optional.of(at), PointLimits.NONE);
@@ -149,11 +184,12 @@ public final class RunChooser {
     if (limits.equals(leg.limits()) && fromM == leg.fromM()) {
       return leg;
     }
-    LegChooser chooser = new LegChooser(assignment, bench, ceiling, fromM, leg.targets());
+    LegChooser chooser = chooser(fromM, leg.targets(), PointLimits.NONE, leg.tests());
     LegChooser.Way all = chooser.way(leg.way().manner().within(limits.and(leg.points())));
     boolean good = own.isEmpty() ? all.asGoodAs(leg.way()) : all.stands();
     if (good && all.timeS() <= leg.allowedS()) {
-      return new Driven(fromM, leg.targets(), all, limits, leg.allowedS(), leg.fastest());
+      return new Driven(
+          fromM, leg.targets(), all, limits, leg.allowedS(), leg.fastest(), leg.tests());
     }
     Leg noLater = leg(fromM, leg.targets(), limits.and(leg.points()));
     Leg again = noLater.taken().stands() ? noLater : leg(fromM, leg.targets(), limits);
@@ -165,7 +201,8 @@ public final class RunChooser {
   }
 
   private static Driven driven(Leg leg, PointLimits limits, double fromM) {
-    return new Driven(fromM, leg.targets(), leg.taken(), limits, leg.allowedS(), leg.fastestCost());
+    return new Driven(
+        fromM, leg.targets(), leg.taken(), limits, leg.allowedS(), leg.fastestCost(), leg.tests());
   }
 
   /** The limits one after the other, without those with which the leg cannot be driven. */
@@ -203,8 +240,51 @@ public final class RunChooser {
         .toList();
   }
 
+  private LegChooser chooser(double startM, List<Target> targets, PointLimits limits, Tests tests) {
+    return new LegChooser(assignment, bench, ceiling, startM, targets, limits, tests.made());
+  }
+
+  /**
+   * Which running brake tests have room, before anything is spared: by the rules alone or as fast
+   * as they allow. Those that have none are left out one after the other, the first one first.
+   */
+  private Tests tests(double startM, List<Target> targets, PointLimits limits) {
+    double endM = targets.get(targets.size() - 1).atM();
+    Tests tests = new Tests(RunningTest.of(assignment, bench, startM, endM), List.of());
+    Optional<TestRoom.Missing> missing = Optional.empty();
+    do {
+      missing = missing(startM, targets, limits, tests);
+      tests = missing.map(tests::without).orElse(tests);
+    } while (missing.isPresent());
+    return tests;
+  }
+
+  private Optional<TestRoom.Missing> missing(
+      double startM, List<Target> targets, PointLimits limits, Tests tests) {
+    if (tests.made().isEmpty()) {
+      return Optional.empty();
+    }
+    LegChooser with = chooser(startM, targets, limits, tests);
+    List<List<TestRoom.Missing>> missing = List.of(with.own().missing(), with.fastest().missing());
+    return missing.stream()
+        .min(Comparator.comparingInt(List::size))
+        .flatMap(m -> m.stream().findFirst());
+  }
+
+  /** With as many running brake tests as there is room for, and a way that stands with them. */
   private Leg leg(double startM, List<Target> targets, PointLimits limits) {
-    LegChooser chooser = new LegChooser(assignment, bench, ceiling, startM, targets, limits);
+    Tests tests = tests(startM, targets, limits);
+    Leg leg = leg(startM, targets, limits, tests);
+    while (!leg.taken().stands() && !tests.made().isEmpty()) {
+      RunningTest first = tests.made().get(0);
+      tests = tests.without(new TestRoom.Missing(first, new NoRoom(NoRoom.Reason.NO_WAY, 0)));
+      leg = leg(startM, targets, limits, tests);
+    }
+    return leg;
+  }
+
+  private Leg leg(double startM, List<Target> targets, PointLimits limits, Tests tests) {
+    LegChooser chooser = chooser(startM, targets, limits, tests);
     List<LegChooser.Way> ways = new ArrayList<>();
     ways.add(chooser.own());
     ways.add(chooser.fastest());
@@ -233,7 +313,7 @@ public final class RunChooser {
       left.removeIf(w -> w.movements() == from.movements());
       taken = LegImprover.best(taken, List.of(improver.improved(from)), allowedS);
     }
-    return new Leg(targets, limits, taken, fastest, allowedS);
+    return new Leg(targets, limits, tests, taken, fastest, allowedS);
   }
 
   /**

@@ -98,6 +98,16 @@
  * dropped and that target is braked for instead. Without a profile the same is done by the rules
  * alone.
  *
+ * <p>A running brake test ({@link gradepost.drive.grid.RunningTest}) is a fixed application where
+ * the run passes its place. It is no target that the leg is divided at: a target is met at a speed,
+ * from a place that is searched for, while a test has its place and leaves whatever speed it
+ * leaves. So every state behind it is one of a train that made it, and nothing else has to know.
+ * The run is brought to its speed from above by shutting off where coasting leads to it, and from
+ * below by power in the last 40 s before power has to be off for it; on the grid these are a
+ * highest speed, a lowest speed, a stretch without power and a drag. Which tests have room is
+ * settled before a leg is chosen, on the ways by the rules alone and as fast as they allow ({@link
+ * gradepost.drive.check.TestRoom}); a way that does not make one of them does not stand.
+ *
  * <p>{@link gradepost.drive.leg.LegChooser} gives each result to {@link
  * gradepost.drive.check.InstructionRun}, which knows nothing of the search, and judges what comes
  * of it: whether it breaks a rule; then how many movements are made for a moment, or how often the

@@ -283,7 +283,14 @@ final class PracticeTable {
           time("60 s"),
           LinePractice.USUAL.testHeld(),
           "5 s",
-          "How long the brake is held in a running brake test.");
+          "How long the brake is held in a running brake test. It is the first application of the technique for a stop, and is then released fully.");
+  static final Key<Said<Speed>> TEST_WITHIN =
+      usual(
+          "brake-test-within",
+          difference(),
+          LinePractice.USUAL.testWithin(),
+          "5 mph",
+          "A running brake test is made if the train is as near as this to the speed of the test; else there is no room for it, and the sheet says so.");
   static final Key<Said<Span>> CUE_WITHIN =
       usual(
           "cue-within",
@@ -361,6 +368,7 @@ final class PracticeTable {
               ALIKE,
               OVER_GAP,
               TEST_HELD,
+              TEST_WITHIN,
               CUE_WITHIN,
               LOOKS_EVERY,
               CORRECTS_AFTER,
@@ -409,6 +417,7 @@ final class PracticeTable {
             v.get(ALIKE).value(),
             v.get(OVER_GAP).value(),
             v.get(TEST_HELD).value(),
+            v.get(TEST_WITHIN).value(),
             v.get(CUE_WITHIN).value()),
         new CorrectionPractice(
             v.get(LOOKS_EVERY).value(),

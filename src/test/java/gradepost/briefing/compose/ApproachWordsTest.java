@@ -9,7 +9,6 @@ import gradepost.briefing.Messages;
 import gradepost.briefing.SampleIssue;
 import gradepost.briefing.Table;
 import gradepost.drive.DemoPlans;
-import gradepost.plan.Action;
 import gradepost.plan.Application;
 import gradepost.plan.Approach;
 import gradepost.plan.BrakeTest;
@@ -198,41 +197,40 @@ class ApproachWordsTest {
     assertThat(page.points().get(k).question()).contains(" gives nothing at " + number + " (");
   }
 
-  /** Wherever it lies: where the brake is on, under power, and where the train coasts past. */
+  /** It is told beside the place too: with its speeds, or that there is no room. */
   @Test
-  void aRunningBrakeTestThatThePlanDoesNotSuitSaysSo() {
+  void aRunningBrakeTestIsAnnouncedWithItsSpeedsOrWithoutRoom() {
     Plan plan = DemoPlans.plan(0);
-    for (Action action : plan.actions()) {
-      boolean moves = action.speedMps() > 5;
-      String says = test(at(plan, action.atM() + 0.1));
-      if (moves && action.command() instanceof Command.Brake) {
-        assertThat(says).contains("(planned here: ").contains(", the brake already on");
-      } else if (moves && action.command() instanceof Command.Power) {
-        assertThat(says).contains("(planned here: ").contains(", under power: shut off for it");
-      } else if (moves && action.command() instanceof Command.ShutOff) {
-        assertThat(says).doesNotContain("under power").doesNotContain("already on");
-      }
-    }
+    assertThat(plan.brakeTests()).extracting(BrakeTest::made).containsExactly(true, false);
+    assertThat(test(with(plan, plan.brakeTests().get(0))))
+        .contains("running brake test at about 30 mph: planned from ");
+    assertThat(test(with(plan, plan.brakeTests().get(1))))
+        .contains("running brake test at about 30 mph: no room (planned here: ");
   }
 
   /** On the page in whose range it lies, and there alone. */
   @Test
-  void thePageOfARunningBrakeTestSaysThatItsFiguresAreWithoutIt() {
+  void thePageOfARunningBrakeTestSaysWhetherItIsInItsFigures() {
     Plan plan = DemoPlans.plan(0);
     List<ApproachPage> pages = briefing(plan).parts().get(0).approaches();
-    int said = 0;
     double from = 0;
     for (int i = 0; i < pages.size(); i++) {
       double to = plan.approaches().get(i).target().atM();
       double begin = from;
-      boolean lies = plan.brakeTests().stream().anyMatch(t -> t.atM() > begin && t.atM() <= to);
-      assertThat(pages.get(i).headline().contains("Running brake test at "))
-          .as(pages.get(i).title())
-          .isEqualTo(lies);
-      said += lies ? 1 : 0;
+      List<BrakeTest> lie =
+          plan.brakeTests().stream().filter(t -> t.atM() > begin && t.atM() <= to).toList();
+      ApproachPage page = pages.get(i);
+      assertThat(page.headline().contains("it is in the figures of this page"))
+          .as(page.title())
+          .isEqualTo(lie.stream().anyMatch(BrakeTest::made));
+      assertThat(page.actions().stream().anyMatch(l -> l.todo().equals("running brake test")))
+          .as(page.title())
+          .isEqualTo(lie.stream().anyMatch(BrakeTest::made));
+      assertThat(page.findings().stream().anyMatch(f -> f.contains("for a run without it")))
+          .as(page.title())
+          .isEqualTo(lie.stream().anyMatch(t -> !t.made()));
       from = to;
     }
-    assertThat(said).isEqualTo(plan.brakeTests().size());
   }
 
   /** What the row of a braking point names is what stands below it, and near enough to judge. */
@@ -274,20 +272,8 @@ class ApproachWordsTest {
     assertThat(none).isPositive();
   }
 
-  /** The same plan, with its first running brake test somewhere else. */
-  private static Plan at(Plan plan, double atM) {
-    BrakeTest test = plan.brakeTests().get(0);
-    double planned = new Run(plan.trace()).speedAt(atM);
-    BrakeTest moved =
-        new BrakeTest(
-            test.place(),
-            atM,
-            planned,
-            test.pressurePa(),
-            test.heldS(),
-            test.speedAfterMps(),
-            test.decelerationMps2(),
-            test.endM() + atM - test.atM());
+  /** The same plan with this running brake test alone. */
+  private static Plan with(Plan plan, BrakeTest test) {
     return new Plan(
         plan.assignment(),
         plan.ceiling(),
@@ -300,14 +286,14 @@ class ApproachWordsTest {
         plan.fastest(),
         plan.failures(),
         plan.signals(),
-        List.of(moved),
+        List.of(test),
         plan.figures());
   }
 
   private static String test(Plan plan) {
     return briefing(plan).parts().get(0).story().stream()
         .map(Cue::toString)
-        .filter(c -> c.contains("running brake test"))
+        .filter(c -> c.contains("running brake test at about"))
         .findFirst()
         .orElseThrow();
   }

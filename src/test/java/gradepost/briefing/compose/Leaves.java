@@ -1,6 +1,7 @@
 package gradepost.briefing.compose;
 
 import gradepost.plan.Application;
+import gradepost.plan.Command;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
@@ -31,7 +32,8 @@ final class Leaves {
     if (root instanceof Double
         || root instanceof Long
         || root instanceof String
-        || root instanceof Application.SetBy) {
+        || root instanceof Application.SetBy
+        || root instanceof Command.Stage) {
       return List.of(new Leaf("", root, v -> v));
     } else if (root instanceof Optional<?> one) {
       return one.map(x -> under("", of(x, into), Optional::of)).orElse(List.of());

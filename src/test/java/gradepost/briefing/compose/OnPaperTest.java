@@ -13,15 +13,21 @@ import gradepost.briefing.reissue.Sheets;
 import gradepost.briefing.word.Standing;
 import gradepost.briefing.word.Words;
 import gradepost.drive.DemoPlans;
+import gradepost.drive.EvenLine;
 import gradepost.drive.Planner;
 import gradepost.drive.RandomLines;
 import gradepost.plan.Application;
 import gradepost.plan.Approach;
+import gradepost.plan.BrakeTest;
+import gradepost.plan.Command;
 import gradepost.plan.LatestCurve;
 import gradepost.plan.Plan;
 import gradepost.policy.AdhesionCase;
 import gradepost.reissue.ApproachChange;
 import gradepost.reissue.Comparison;
+import gradepost.route.BrakeTestPlace;
+import gradepost.route.place.Direction;
+import gradepost.units.Speed;
 import gradepost.units.UnitStyle;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -82,6 +88,32 @@ class OnPaperTest {
     assertThat(kinds).contains("set by");
     assertThat(differed).isGreaterThan(20);
     assertThat(same).isPositive();
+  }
+
+  /** Its place, pressure, time and effect; and for one without room why, and where instead. */
+  @Test
+  void aRunningBrakeTestIsOnPaperAndCompared() {
+    List<BrakeTestPlace> places = new ArrayList<>();
+    for (double atM : new double[] {300, 3000, 5300}) {
+      places.add(new BrakeTestPlace(EvenLine.at(atM), Direction.FORWARD, new Speed(18), ""));
+    }
+    Plan plan = Planner.plan(EvenLine.tested(EvenLine.of(0), places));
+    assertThat(plan.brakeTests()).extracting(BrakeTest::made).containsExactly(false, true, false);
+    Approach approach = plan.approaches().get(0);
+    int applied = 0;
+    while (!approach.actions().get(applied).command().testsBrake()) {
+      applied++;
+    }
+    List<String> own =
+        List.of("findings", "actions[" + applied + "]", "actions[" + (applied + 1) + "]");
+    List<Leaf> some =
+        leaves(approach).stream()
+            .filter(l -> own.stream().anyMatch(n -> l.name().contains(n)))
+            .toList();
+    look("even", plan, approach, some);
+    assertThat(wrong).isEmpty();
+    assertThat(kinds).contains("stage TEST", "Mps", "Pa", "M");
+    assertThat(differed).isGreaterThan(10);
   }
 
   @Test
@@ -168,6 +200,11 @@ class OnPaperTest {
     if (leaf.value() instanceof Application.SetBy setBy) {
       kinds.add("set by");
       return List.copyOf(EnumSet.complementOf(EnumSet.of(setBy)));
+    }
+    if (leaf.value() instanceof Command.Stage stage) {
+      // An application of a target stays one: its ladder belongs to it.
+      kinds.add("stage " + stage);
+      return stage == Command.Stage.TEST ? List.of(Command.Stage.CHECK) : List.of();
     }
     if (!(leaf.value() instanceof Double number)) {
       return List.of();

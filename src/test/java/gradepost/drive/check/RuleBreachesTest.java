@@ -61,6 +61,23 @@ class RuleBreachesTest {
     assertThat(RuleBreaches.count(actions, List.of(), least(8), USEFUL)).isEqualTo(5);
   }
 
+  /** It is no application again, and held as long as the policy has for it; what follows is one. */
+  @Test
+  void aRunningBrakeTestIsNoApplicationAgainButWhatFollowsIs() {
+    Command test = new Command.Brake(1e5, Command.Stage.TEST);
+    Command check = new Command.Brake(1e5, Command.Stage.CHECK);
+    List<Action> tested =
+        List.of(
+            at(0, check),
+            at(10, new Command.Release()),
+            at(11, test),
+            at(12, new Command.Release()),
+            at(42, check));
+    assertThat(RuleBreaches.count(tested, List.of(), least(8), USEFUL)).isZero();
+    List<Action> again = List.of(at(0, test), at(5, new Command.Release()), at(5.5, check));
+    assertThat(RuleBreaches.count(again, List.of(), least(8), USEFUL)).isEqualTo(2);
+  }
+
   @Test
   void countsABrakeThatComesOffBeforeItIsFelt() {
     List<Action> actions =

@@ -62,6 +62,7 @@ class PracticeTableTest {
         names-alike-within: {value: 700 m, for: d}
         over-gap-at-least: {value: 7 m/s, for: e}
         brake-test-held: {value: 13 s, for: f}
+        brake-test-within: {value: 3 m/s, for: m}
         cue-within: {value: 17 s, for: g}
         looks-every: {value: 3 s, for: k}
         corrects-after: {value: 1500 ms, for: h}
@@ -100,7 +101,8 @@ class PracticeTableTest {
                 new HandlePractice(new Span(7), new Span(4), new Span(10)),
                 new WarningPractice(new Length(900), 0.15),
                 new TaughtRules(new Span(30), new Acceleration(0.02), new Span(4), 15),
-                new LinePractice(new Length(700), new Speed(7), new Span(13), new Span(17)),
+                new LinePractice(
+                    new Length(700), new Speed(7), new Span(13), new Speed(3), new Span(17)),
                 new CorrectionPractice(new Span(3), new Span(1.5), 0.02, false)));
     assertThat(policy(ALL).purposes()).containsEntry("practice.lowest-aim", "c");
   }
