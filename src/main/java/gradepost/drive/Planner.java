@@ -25,6 +25,7 @@ import gradepost.task.Target;
 import gradepost.task.Targets;
 import gradepost.told.InstructionSet;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -78,7 +79,7 @@ public final class Planner {
   }
 
   private Plan plan() {
-    Worked worked = moved(new RunChooser(assignment, bench, ceiling));
+    Worked worked = held(new RunChooser(assignment, bench, ceiling));
     InstructionRun rerun = worked.rerun();
     return new Plan(
         assignment,
@@ -96,6 +97,51 @@ public final class Planner {
         new Signals(assignment, bench, ceiling, worked.trace()).all(),
         worked.tests(),
         new FigureTables(assignment, bench).figures());
+  }
+
+  /**
+   * With speeds held as one instruction, as far as the run takes hardly more energy with it than
+   * without when all points are as early as they have to be.
+   */
+  private Worked held(RunChooser chooser) {
+    Worked with = moved(chooser);
+    if (with.chosen().driven().stream().noneMatch(RunChooser.Driven::holds)) {
+      return with;
+    }
+    Worked without = moved(chooser.without(Set.copyOf(targets)));
+    Set<Target> dear = dear(with.chosen().driven(), without.chosen().driven());
+    if (dear.isEmpty()) {
+      return with;
+    }
+    boolean all =
+        with.chosen().driven().stream()
+            .filter(d -> d.holds())
+            .allMatch(d -> dear.contains(d.stop()));
+    return all ? without : moved(chooser.without(dear));
+  }
+
+  /** The stops of legs that hold a speed at too much energy, the dearest first. */
+  private Set<Target> dear(List<RunChooser.Driven> with, List<RunChooser.Driven> without) {
+    Map<Target, Double> plainJ = new HashMap<>();
+    without.forEach(leg -> plainJ.put(leg.stop(), leg.energyJ()));
+    double mostJ =
+        bench.settings().choice().runHoldEnergy()
+            * without.stream().mapToDouble(RunChooser.Driven::energyJ).sum();
+    double isJ = with.stream().mapToDouble(RunChooser.Driven::energyJ).sum();
+    Set<Target> dear = new HashSet<>();
+    for (RunChooser.Driven leg :
+        with.stream()
+            .filter(RunChooser.Driven::holds)
+            .sorted(
+                Comparator.comparingDouble(d -> plainJ.getOrDefault(d.stop(), 0.0) - d.energyJ()))
+            .toList()) {
+      double moreJ = leg.energyJ() - plainJ.getOrDefault(leg.stop(), 0.0);
+      if (isJ > mostJ && moreJ > 0) {
+        dear.add(leg.stop());
+        isJ -= moreJ;
+      }
+    }
+    return dear;
   }
 
   /** The run that is chosen, with every point as early as it has to be. */
@@ -143,7 +189,7 @@ public final class Planner {
                 rerun.actions(),
                 tests,
                 new PlanVerifier(assignment, bench, ceiling).breaches(rerun),
-                Recharges.of(assignment.stock().service(), rerun.actions(), rerun.refillS(), trace),
+                Recharges.of(assignment.stock().service(), rerun.made(), rerun.refillS(), trace),
                 earlier)
             .of(pieces, trace);
     return new Worked(chosen, pieces, rerun, trace, tests, approaches);

@@ -13,7 +13,8 @@ public sealed interface Command {
       Function<ShutOff, T> shutOff,
       Function<Brake, T> brake,
       Function<Release, T> release,
-      Function<Stand, T> stand);
+      Function<Stand, T> stand,
+      Function<Hold, T> hold);
 
   /** One deed for each case. */
   default void act(
@@ -21,14 +22,16 @@ public sealed interface Command {
       Consumer<ShutOff> shutOff,
       Consumer<Brake> brake,
       Consumer<Release> release,
-      Consumer<Stand> stand) {
+      Consumer<Stand> stand,
+      Consumer<Hold> hold) {
     Runnable deed =
         match(
             p -> () -> power.accept(p),
             s -> () -> shutOff.accept(s),
             b -> () -> brake.accept(b),
             r -> () -> release.accept(r),
-            s -> () -> stand.accept(s));
+            s -> () -> stand.accept(s),
+            h -> () -> hold.accept(h));
     deed.run();
   }
 
@@ -39,7 +42,8 @@ public sealed interface Command {
         off -> Optional.empty(),
         brake -> Optional.empty(),
         release -> Optional.empty(),
-        stand -> Optional.empty());
+        stand -> Optional.empty(),
+        hold -> Optional.empty());
   }
 
   /** The application, where the brake is put on or changed. */
@@ -49,7 +53,19 @@ public sealed interface Command {
         off -> Optional.empty(),
         Optional::of,
         release -> Optional.empty(),
-        stand -> Optional.empty());
+        stand -> Optional.empty(),
+        hold -> Optional.empty());
+  }
+
+  /** The speeds, where one is held. */
+  default Optional<Hold> hold() {
+    return match(
+        power -> Optional.empty(),
+        off -> Optional.empty(),
+        brake -> Optional.empty(),
+        release -> Optional.empty(),
+        stand -> Optional.empty(),
+        Optional::of);
   }
 
   /** Whether it takes power. */
@@ -84,17 +100,35 @@ public sealed interface Command {
 
   /** Whether it takes power off. */
   default boolean isShutOff() {
-    return match(power -> false, off -> true, brake -> false, release -> false, stand -> false);
+    return match(
+        power -> false,
+        off -> true,
+        brake -> false,
+        release -> false,
+        stand -> false,
+        hold -> false);
   }
 
   /** Whether it releases the brake. */
   default boolean isRelease() {
-    return match(power -> false, off -> false, brake -> false, release -> true, stand -> false);
+    return match(
+        power -> false,
+        off -> false,
+        brake -> false,
+        release -> true,
+        stand -> false,
+        hold -> false);
   }
 
   /** Whether no handle is moved: the train has come to a stand. */
   default boolean isStand() {
-    return match(power -> false, off -> false, brake -> false, release -> false, stand -> true);
+    return match(
+        power -> false,
+        off -> false,
+        brake -> false,
+        release -> false,
+        stand -> true,
+        hold -> false);
   }
 
   /** Take power: move to this notch, index into the stock's notches. */
@@ -105,7 +139,8 @@ public sealed interface Command {
         Function<ShutOff, T> shutOff,
         Function<Brake, T> brake,
         Function<Release, T> release,
-        Function<Stand, T> stand) {
+        Function<Stand, T> stand,
+        Function<Hold, T> hold) {
       return power.apply(this);
     }
   }
@@ -118,7 +153,8 @@ public sealed interface Command {
         Function<ShutOff, T> shutOff,
         Function<Brake, T> brake,
         Function<Release, T> release,
-        Function<Stand, T> stand) {
+        Function<Stand, T> stand,
+        Function<Hold, T> hold) {
       return shutOff.apply(this);
     }
   }
@@ -142,7 +178,8 @@ public sealed interface Command {
         Function<ShutOff, T> shutOff,
         Function<Brake, T> brake,
         Function<Release, T> release,
-        Function<Stand, T> stand) {
+        Function<Stand, T> stand,
+        Function<Hold, T> hold) {
       return brake.apply(this);
     }
   }
@@ -155,7 +192,8 @@ public sealed interface Command {
         Function<ShutOff, T> shutOff,
         Function<Brake, T> brake,
         Function<Release, T> release,
-        Function<Stand, T> stand) {
+        Function<Stand, T> stand,
+        Function<Hold, T> hold) {
       return release.apply(this);
     }
   }
@@ -168,8 +206,67 @@ public sealed interface Command {
         Function<ShutOff, T> shutOff,
         Function<Brake, T> brake,
         Function<Release, T> release,
-        Function<Stand, T> stand) {
+        Function<Stand, T> stand,
+        Function<Hold, T> hold) {
       return stand.apply(this);
+    }
+  }
+
+  /**
+   * Keep the speed between two figures up to a place, with power and off or with the brake and
+   * release, as often as it needs. At that place all is off, unless power is told there.
+   *
+   * @param lowerMps power is taken, or the brake released, when the speed has dropped to this
+   * @param upperMps power comes off, or the brake is applied, when the speed has risen to this
+   * @param untilM distance run of the front where it ends, a printed place
+   */
+  record Hold(HeldBy by, double lowerMps, double upperMps, double untilM) implements Command {
+    public Hold {
+      if (!(lowerMps > 0 && upperMps > lowerMps)) {
+        throw new IllegalArgumentException("no band: " + lowerMps + " to " + upperMps);
+      }
+    }
+
+    /** The same up to another place. */
+    public Hold until(double otherM) {
+      return new Hold(by, lowerMps, upperMps, otherM);
+    }
+
+    @Override
+    public <T> T match(
+        Function<Power, T> power,
+        Function<ShutOff, T> shutOff,
+        Function<Brake, T> brake,
+        Function<Release, T> release,
+        Function<Stand, T> stand,
+        Function<Hold, T> hold) {
+      return hold.apply(this);
+    }
+  }
+
+  /** What a speed is held with. */
+  sealed interface HeldBy {
+    /** One answer for each case. */
+    <T> T match(Function<InNotch, T> notch, Function<WithBrake, T> brake);
+  }
+
+  /**
+   * Power up to a notch, and off.
+   *
+   * @param notch the highest that is taken, index into the stock's notches
+   */
+  record InNotch(int notch) implements HeldBy {
+    @Override
+    public <T> T match(Function<InNotch, T> notch, Function<WithBrake, T> brake) {
+      return notch.apply(this);
+    }
+  }
+
+  /** A brake at this cylinder pressure, and release. */
+  record WithBrake(double pressurePa) implements HeldBy {
+    @Override
+    public <T> T match(Function<InNotch, T> notch, Function<WithBrake, T> brake) {
+      return brake.apply(this);
     }
   }
 

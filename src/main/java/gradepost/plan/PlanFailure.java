@@ -20,7 +20,8 @@ public sealed interface PlanFailure {
       Function<CannotBrake, T> cannotBrake,
       Function<RuleUntold, T> untold,
       Function<TestUntold, T> testUntold,
-      Function<NotRecharged, T> notRecharged);
+      Function<NotRecharged, T> notRecharged,
+      Function<NotHeld, T> notHeld);
 
   /** Whether it may be the consequence of a target that cannot be braked for. */
   default boolean mayFollow() {
@@ -33,7 +34,8 @@ public sealed interface PlanFailure {
         c -> false,
         u -> false,
         t -> false,
-        r -> false);
+        r -> false,
+        h -> false);
   }
 
   /** Whether it is the cause that others follow from. */
@@ -47,7 +49,8 @@ public sealed interface PlanFailure {
         c -> true,
         u -> false,
         t -> false,
-        r -> false);
+        r -> false,
+        h -> false);
   }
 
   /** The speed that is too high, if it is one. */
@@ -61,7 +64,8 @@ public sealed interface PlanFailure {
         c -> Optional.empty(),
         u -> Optional.empty(),
         t -> Optional.empty(),
-        r -> Optional.empty());
+        r -> Optional.empty(),
+        h -> Optional.empty());
   }
 
   /** The planned stop from its printed instructions ends outside the tolerance. */
@@ -76,7 +80,8 @@ public sealed interface PlanFailure {
         Function<CannotBrake, T> cannotBrake,
         Function<RuleUntold, T> untold,
         Function<TestUntold, T> testUntold,
-        Function<NotRecharged, T> notRecharged) {
+        Function<NotRecharged, T> notRecharged,
+        Function<NotHeld, T> notHeld) {
       return stop.apply(this);
     }
   }
@@ -93,7 +98,8 @@ public sealed interface PlanFailure {
         Function<CannotBrake, T> cannotBrake,
         Function<RuleUntold, T> untold,
         Function<TestUntold, T> testUntold,
-        Function<NotRecharged, T> notRecharged) {
+        Function<NotRecharged, T> notRecharged,
+        Function<NotHeld, T> notHeld) {
       return stalls.apply(this);
     }
   }
@@ -110,7 +116,8 @@ public sealed interface PlanFailure {
         Function<CannotBrake, T> cannotBrake,
         Function<RuleUntold, T> untold,
         Function<TestUntold, T> testUntold,
-        Function<NotRecharged, T> notRecharged) {
+        Function<NotRecharged, T> notRecharged,
+        Function<NotHeld, T> notHeld) {
       return over.apply(this);
     }
   }
@@ -127,7 +134,8 @@ public sealed interface PlanFailure {
         Function<CannotBrake, T> cannotBrake,
         Function<RuleUntold, T> untold,
         Function<TestUntold, T> testUntold,
-        Function<NotRecharged, T> notRecharged) {
+        Function<NotRecharged, T> notRecharged,
+        Function<NotHeld, T> notHeld) {
       return forbidden.apply(this);
     }
   }
@@ -144,7 +152,8 @@ public sealed interface PlanFailure {
         Function<CannotBrake, T> cannotBrake,
         Function<RuleUntold, T> untold,
         Function<TestUntold, T> testUntold,
-        Function<NotRecharged, T> notRecharged) {
+        Function<NotRecharged, T> notRecharged,
+        Function<NotHeld, T> notHeld) {
       return never.apply(this);
     }
   }
@@ -161,7 +170,8 @@ public sealed interface PlanFailure {
         Function<CannotBrake, T> cannotBrake,
         Function<RuleUntold, T> untold,
         Function<TestUntold, T> testUntold,
-        Function<NotRecharged, T> notRecharged) {
+        Function<NotRecharged, T> notRecharged,
+        Function<NotHeld, T> notHeld) {
       return untold.apply(this);
     }
   }
@@ -178,7 +188,8 @@ public sealed interface PlanFailure {
         Function<CannotBrake, T> cannotBrake,
         Function<RuleUntold, T> untold,
         Function<TestUntold, T> testUntold,
-        Function<NotRecharged, T> notRecharged) {
+        Function<NotRecharged, T> notRecharged,
+        Function<NotHeld, T> notHeld) {
       return testUntold.apply(this);
     }
   }
@@ -200,8 +211,46 @@ public sealed interface PlanFailure {
         Function<CannotBrake, T> cannotBrake,
         Function<RuleUntold, T> untold,
         Function<TestUntold, T> testUntold,
-        Function<NotRecharged, T> notRecharged) {
+        Function<NotRecharged, T> notRecharged,
+        Function<NotHeld, T> notHeld) {
       return notRecharged.apply(this);
+    }
+  }
+
+  /**
+   * A speed is not held as it is told.
+   *
+   * @param atM where the instruction is carried out, or where it shows
+   * @param why what is wrong
+   * @param isMps the speed of the band, or of the train
+   * @param mayMps the highest, or for the lower edge the lowest, that it may be
+   */
+  record NotHeld(double atM, Why why, double isMps, double mayMps) implements PlanFailure {
+    /** What is wrong with a speed that is held. */
+    public enum Why {
+      /** The upper speed leaves too little under the permissible one. */
+      TOP,
+      /** The train leaves the band. */
+      LEFT,
+      /** The brake can only be released in full. */
+      FULL_RELEASE,
+      /** A train at an edge of the band is too late at the next braking point. */
+      EDGE
+    }
+
+    @Override
+    public <T> T match(
+        Function<StopOutsideTolerance, T> stop,
+        Function<Stalls, T> stalls,
+        Function<OverCeiling, T> over,
+        Function<ForbiddenMovement, T> forbidden,
+        Function<NeverComes, T> never,
+        Function<CannotBrake, T> cannotBrake,
+        Function<RuleUntold, T> untold,
+        Function<TestUntold, T> testUntold,
+        Function<NotRecharged, T> notRecharged,
+        Function<NotHeld, T> notHeld) {
+      return notHeld.apply(this);
     }
   }
 
@@ -228,7 +277,8 @@ public sealed interface PlanFailure {
         Function<CannotBrake, T> cannotBrake,
         Function<RuleUntold, T> untold,
         Function<TestUntold, T> testUntold,
-        Function<NotRecharged, T> notRecharged) {
+        Function<NotRecharged, T> notRecharged,
+        Function<NotHeld, T> notHeld) {
       return cannotBrake.apply(this);
     }
 

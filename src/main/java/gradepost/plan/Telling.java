@@ -175,7 +175,19 @@ public final class Telling {
         off -> new PrintedCommand.ShutOff(),
         brake -> new PrintedCommand.Brake(grid.pressure(brake.pressurePa()), stage(brake.stage())),
         release -> new PrintedCommand.Release(),
-        stand -> new PrintedCommand.Stand());
+        stand -> new PrintedCommand.Stand(),
+        hold -> held(grid, hold));
+  }
+
+  private static PrintedCommand.Hold held(PrintGrid grid, Command.Hold hold) {
+    return new PrintedCommand.Hold(
+        hold.by()
+            .match(
+                notch -> new PrintedCommand.InNotch(notch.notch()),
+                brake -> new PrintedCommand.WithBrake(grid.pressure(brake.pressurePa()))),
+        grid.speed(hold.lowerMps()),
+        grid.speed(hold.upperMps()),
+        grid.place(hold.untilM()));
   }
 
   private static PrintedCommand.Stage stage(Command.Stage stage) {

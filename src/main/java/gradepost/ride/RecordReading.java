@@ -110,7 +110,12 @@ final class RecordReading {
 
   private static double after(Command command, double pascals) {
     return command.match(
-        power -> pascals, off -> pascals, Command.Brake::pressurePa, release -> 0.0, stand -> 0.0);
+        power -> pascals,
+        off -> pascals,
+        Command.Brake::pressurePa,
+        release -> 0.0,
+        stand -> 0.0,
+        hold -> 0.0);
   }
 
   private static double pressure(Sample s) {

@@ -84,7 +84,11 @@ public final class RideJudge {
               Aspect.SPEED,
               o.brakedSpeedMps()
                   .map(
-                      v -> within(v, a.brakingSpeedMps(), rules.speedWithin().metresPerSecond()))));
+                      v ->
+                          within(
+                              v,
+                              a.brakingSpeedMps(),
+                              rules.speedWithin().metresPerSecond() + bandMps(a, point)))));
       firstPressure(a)
           .ifPresent(
               p ->
@@ -110,6 +114,19 @@ public final class RideJudge {
             o.overMps().map(v -> v <= rules.overspeed().metresPerSecond() + SLACK)));
     out.add(new Mark(Aspect.HANDLES, o.forbidden().map(n -> n == 0)));
     return out;
+  }
+
+  /**
+   * Where a speed is held up to the brake, the train may be anywhere in its band: how wide that is,
+   * m/s; 0 where something else comes last.
+   */
+  private static double bandMps(Approach a, double brakingM) {
+    return a.actions().stream()
+        .filter(x -> x.atM() < brakingM - SLACK)
+        .reduce((x, later) -> later)
+        .flatMap(x -> x.command().hold())
+        .map(h -> h.upperMps() - h.lowerMps())
+        .orElse(0.0);
   }
 
   private static boolean within(double a, double b, double by) {

@@ -1,7 +1,10 @@
 package gradepost.told;
 
+import gradepost.told.print.PrintedPlace;
 import gradepost.told.print.PrintedPressure;
+import gradepost.told.print.PrintedSpeed;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** What the driver does with a handle, as printed. */
 public sealed interface PrintedCommand {
@@ -22,6 +25,9 @@ public sealed interface PrintedCommand {
 
     /** Holds the train at a stand. */
     T stand(Stand stand);
+
+    /** Holds a speed. */
+    T hold(Hold hold);
   }
 
   /** Calls the answer for this case. */
@@ -30,6 +36,11 @@ public sealed interface PrintedCommand {
   /** The notch, where power is taken. */
   default Optional<Power> power() {
     return this instanceof Power power ? Optional.of(power) : Optional.empty();
+  }
+
+  /** The speeds, where one is held. */
+  default Optional<Hold> hold() {
+    return this instanceof Hold hold ? Optional.of(hold) : Optional.empty();
   }
 
   /** The application, where the brake is applied or changed. */
@@ -78,6 +89,46 @@ public sealed interface PrintedCommand {
     @Override
     public <T> T match(Cases<T> cases) {
       return cases.stand(this);
+    }
+  }
+
+  /**
+   * Keep the speed between two figures up to a place; all off there, unless power is told.
+   *
+   * @param lower power is taken, or the brake released, at this speed
+   * @param upper power comes off, or the brake is applied, at this speed
+   */
+  record Hold(HeldBy by, PrintedSpeed lower, PrintedSpeed upper, PrintedPlace until)
+      implements PrintedCommand {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.hold(this);
+    }
+  }
+
+  /** What a speed is held with. */
+  sealed interface HeldBy {
+    /** One answer for each case. */
+    <T> T match(Function<InNotch, T> notch, Function<WithBrake, T> brake);
+  }
+
+  /**
+   * Power up to a notch, and off.
+   *
+   * @param notch the highest that is taken, index into the notches of the stock
+   */
+  record InNotch(int notch) implements HeldBy {
+    @Override
+    public <T> T match(Function<InNotch, T> notch, Function<WithBrake, T> brake) {
+      return notch.apply(this);
+    }
+  }
+
+  /** A brake at this cylinder pressure, and release. */
+  record WithBrake(PrintedPressure pressure) implements HeldBy {
+    @Override
+    public <T> T match(Function<InNotch, T> notch, Function<WithBrake, T> brake) {
+      return brake.apply(this);
     }
   }
 

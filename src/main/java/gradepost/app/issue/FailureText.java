@@ -78,6 +78,14 @@ final class FailureText {
   static final Three<Place, InUnits<Pressure>, InUnits<Pressure>> NOT_RECHARGED =
       MISTAKES.declare(
           "not-recharged", PLACE, LineHoles.pressure("asked"), LineHoles.pressure("gives"));
+  static final Three<Place, InUnits<Speed>, InUnits<Speed>> HELD_TOO_FAST =
+      MISTAKES.declare(
+          "held-too-fast", PLACE, LineHoles.speedDown("upper"), LineHoles.speedDown("most"));
+  static final Three<Place, InUnits<Speed>, InUnits<Speed>> HELD_LEFT =
+      MISTAKES.declare("held-left", PLACE, LineHoles.speedUp("speed"), LineHoles.speedDown("edge"));
+  static final One<Place> HELD_FULL_RELEASE = MISTAKES.declare("held-full-release", PLACE);
+  static final Two<Place, InUnits<Speed>> HELD_EDGE =
+      MISTAKES.declare("held-edge", PLACE, LineHoles.speedUp("speed"));
   static final Four<Aim, InUnits<Pressure>, InUnits<Gradient>, Place> CANNOT_BRAKE_FALL =
       MISTAKES.declare("cannot-brake.fall", TARGET, MAIN, LineHoles.gradient("gradient"), PLACE);
   static final Four<Aim, InUnits<Pressure>, InUnits<Gradient>, Place>

@@ -66,7 +66,8 @@ public final class Failures {
         this::cannotBrake,
         untold -> FailureText.RULE_UNTOLD.with(place(untold.atM())),
         test -> FailureText.TEST_UNTOLD.with(place(test.atM())),
-        this::notRecharged);
+        this::notRecharged,
+        this::notHeld);
   }
 
   private Place place(double metres) {
@@ -82,6 +83,16 @@ public final class Failures {
         place(not.atM()),
         new InUnits<>(units, new Pressure(not.askedPa())),
         new InUnits<>(units, new Pressure(not.givesPa())));
+  }
+
+  private Mistake notHeld(PlanFailure.NotHeld not) {
+    Place at = place(not.atM());
+    return switch (not.why()) {
+      case TOP -> FailureText.HELD_TOO_FAST.with(at, speed(not.isMps()), speed(not.mayMps()));
+      case LEFT -> FailureText.HELD_LEFT.with(at, speed(not.isMps()), speed(not.mayMps()));
+      case FULL_RELEASE -> FailureText.HELD_FULL_RELEASE.with(at);
+      case EDGE -> FailureText.HELD_EDGE.with(at, speed(not.isMps()));
+    };
   }
 
   private Mistake outside(PlanFailure.StopOutsideTolerance stop) {

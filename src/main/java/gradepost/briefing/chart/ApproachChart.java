@@ -11,6 +11,7 @@ import java.util.List;
  * @param speedStep between its marks
  * @param tall whether it is drawn higher, where its sheet has room
  * @param pins the numbered actions on the planned line; some may come before the track shown
+ * @param held speeds that are held on the track shown
  */
 public record ApproachChart(
     String id,
@@ -21,6 +22,7 @@ public record ApproachChart(
     double speedStep,
     List<Curve> curves,
     List<Pin> pins,
+    List<HeldBand> held,
     double targetM,
     boolean tall,
     TrackStrip track)
@@ -33,6 +35,7 @@ public record ApproachChart(
     wholeSteps(topSpeed, speedStep);
     curves = List.copyOf(curves);
     pins = List.copyOf(pins);
+    held = List.copyOf(held);
   }
 
   /** The unit is printed at the end of the axis; a figure just below it would overlap. */

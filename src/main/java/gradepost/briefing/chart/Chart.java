@@ -20,6 +20,14 @@ public sealed interface Chart
   /** What it says, in a sentence or two. */
   String says();
 
+  /**
+   * A speed that is held between two figures along a stretch.
+   *
+   * @param lower in the speed unit of the chart, as {@code upper}
+   * @param text what is written beside it
+   */
+  record HeldBand(double fromM, double toM, double lower, double upper, String text) {}
+
   /** One answer for each kind. */
   interface Cases<T> {
     /** An approach by speed and place. */

@@ -7,6 +7,7 @@ import java.util.List;
  * with the line below.
  *
  * @param curves permissible and planned
+ * @param held speeds that the plan holds
  * @param stations at their stop marks, in order of travel
  * @param points where the brake goes on first, on the planned run, by the number of its row
  * @param temporary restrictions, each over its stretch
@@ -20,6 +21,7 @@ public record RoadChart(
     double topSpeed,
     double speedStep,
     List<Curve> curves,
+    List<HeldBand> held,
     List<Station> stations,
     List<RunChart.Point> points,
     List<Restricted> temporary,
@@ -40,6 +42,7 @@ public record RoadChart(
   public RoadChart {
     ApproachChart.wholeSteps(topSpeed, speedStep);
     curves = List.copyOf(curves);
+    held = List.copyOf(held);
     stations = List.copyOf(stations);
     points = List.copyOf(points);
     temporary = List.copyOf(temporary);

@@ -6,6 +6,7 @@ import java.util.List;
  * A stretch of a driven run laid over the planned one: speed against distance, over the line.
  *
  * @param curves permissible, planned, driven
+ * @param held speeds that the plan holds
  * @param briefed where the brake was to go on, on the planned run
  * @param braked where it did, on the driven one
  */
@@ -17,6 +18,7 @@ public record RunChart(
     double topSpeed,
     double speedStep,
     List<Curve> curves,
+    List<HeldBand> held,
     List<Point> briefed,
     List<Point> braked,
     TrackStrip track)
@@ -28,6 +30,7 @@ public record RunChart(
   public RunChart {
     ApproachChart.wholeSteps(topSpeed, speedStep);
     curves = List.copyOf(curves);
+    held = List.copyOf(held);
     briefed = List.copyOf(briefed);
     braked = List.copyOf(braked);
   }

@@ -8,6 +8,7 @@ import java.util.List;
  * @param scaleM length that a full row shows; the last row may show less
  * @param permissible steps of the permissible speed for the front of the train, in the speed unit
  * @param restrictions what makes it fall, named
+ * @param held speeds that the plan holds
  */
 public record StripChart(
     String id,
@@ -18,6 +19,7 @@ public record StripChart(
     double topSpeed,
     List<Step> permissible,
     List<TrackStrip.Stretch> restrictions,
+    List<HeldBand> held,
     TrackStrip track)
     implements Chart {
 
@@ -27,6 +29,7 @@ public record StripChart(
   public StripChart {
     permissible = List.copyOf(permissible);
     restrictions = List.copyOf(restrictions);
+    held = List.copyOf(held);
   }
 
   @Override

@@ -1,10 +1,12 @@
 package gradepost.briefing.compose;
 
 import gradepost.briefing.Messages;
+import gradepost.briefing.chart.Chart;
 import gradepost.briefing.chart.StripChart;
 import gradepost.briefing.chart.TrackStrip;
 import gradepost.briefing.chart.TrackStrip.Bend;
 import gradepost.briefing.chart.TrackStrip.Slope;
+import gradepost.briefing.line.HeldBands;
 import gradepost.briefing.line.Lineside;
 import gradepost.briefing.line.StripWriter;
 import gradepost.briefing.line.TrackStripWriter;
@@ -64,6 +66,11 @@ public final class BriefingFacts {
   /** The units of the route. */
   public UnitStyle units() {
     return words.units();
+  }
+
+  /** The speeds that the plan holds between two places. */
+  public List<Chart.HeldBand> held(double fromM, double toM) {
+    return HeldBands.of(plan, words, fromM, toM);
   }
 
   /** A text by its key, with its holes filled. */

@@ -64,6 +64,10 @@ public final class Composer {
     Assignment first = plans.get(0).assignment();
     Words words = new Words(messages, first.path());
     String heading = title.isBlank() ? first.route().name() : title;
+    boolean holds =
+        plans.stream()
+            .flatMap(p -> p.actions().stream())
+            .anyMatch(a -> a.command().hold().isPresent());
     List<Part> parts = new ArrayList<>();
     for (int i = 0; i < plans.size(); i++) {
       parts.add(part("p" + (i + 1), plans.get(i), issue, accepted, withdrawn));
@@ -80,7 +84,7 @@ public final class Composer {
         issue,
         new CoverWriter(words, issue).cover(heading, plans, parts),
         changes(words, issue, changes),
-        new ReadingWriter(first, words).reading(),
+        new ReadingWriter(first, words).reading(holds),
         parts);
   }
 

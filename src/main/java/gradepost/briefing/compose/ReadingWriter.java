@@ -38,7 +38,10 @@ final class ReadingWriter {
     this.words = words;
   }
 
-  Reading reading() {
+  /**
+   * @param holds whether a speed is held on any of its runs
+   */
+  Reading reading(boolean holds) {
     String world = words.units() == UnitStyle.MILES ? "miles" : "metric";
     List<Fact> units = new ArrayList<>();
     for (String key : List.of("places", "speeds", "lengths", "pressures", "gradients")) {
@@ -51,8 +54,14 @@ final class ReadingWriter {
                 ? words.text("not-supplied")
                 : assignment.route().posts()));
     List<Fact> symbols = new ArrayList<>();
-    for (String key :
-        List.of("finding", "dash", "change", "pin", "lines", "hatch", "check", "beside", "later")) {
+    List<String> keys =
+        holds
+            ? List.of(
+                "finding", "dash", "change", "pin", "lines", "hatch", "held", "check", "beside",
+                "later")
+            : List.of(
+                "finding", "dash", "change", "pin", "lines", "hatch", "check", "beside", "later");
+    for (String key : keys) {
       symbols.add(new Fact(words.text("symbol." + key), words.text("symbol." + key + ".says")));
     }
     return new Reading(units, symbols, method(), assumptions());

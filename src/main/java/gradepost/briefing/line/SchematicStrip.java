@@ -1,5 +1,6 @@
 package gradepost.briefing.line;
 
+import gradepost.briefing.chart.Chart;
 import gradepost.briefing.chart.StripChart;
 import gradepost.briefing.chart.TrackStrip;
 import java.util.TreeSet;
@@ -65,6 +66,12 @@ final class SchematicStrip {
                         s.temporary()))
             .toList(),
         row.restrictions().stream().map(evened::stretch).toList(),
+        row.held().stream()
+            .map(
+                h ->
+                    new Chart.HeldBand(
+                        evened.at(h.fromM()), evened.at(h.toM()), h.lower(), h.upper(), h.text()))
+            .toList(),
         evened.track(row.track()));
   }
 

@@ -122,6 +122,7 @@ public final class StripWriter {
         Math.ceil(top / 10) * 10,
         steps,
         named,
+        HeldBands.of(plan, words, from, to),
         track);
   }
 

@@ -3,6 +3,7 @@ package gradepost.briefing.page;
 import gradepost.briefing.chart.ApproachChart;
 import gradepost.briefing.chart.Curve;
 import gradepost.briefing.chart.TrackStrip;
+import gradepost.briefing.line.HeldBands;
 import gradepost.briefing.line.Lineside;
 import gradepost.briefing.line.TrackStripWriter;
 import gradepost.briefing.word.Words;
@@ -105,6 +106,7 @@ final class ApproachChartWriter {
         axis.step(),
         curves,
         pins,
+        HeldBands.of(plan, words, from, to),
         target,
         approach.brakingPointM().isEmpty() && approach.faster().isEmpty(),
         strips.strip(

@@ -6,6 +6,7 @@ import gradepost.briefing.chart.Curve;
 import gradepost.briefing.chart.RoadChart;
 import gradepost.briefing.chart.RunChart;
 import gradepost.briefing.chart.TrackStrip;
+import gradepost.briefing.line.HeldBands;
 import gradepost.briefing.line.Lineside;
 import gradepost.briefing.line.TrackStripWriter;
 import gradepost.briefing.word.Words;
@@ -144,6 +145,7 @@ public final class RoadWriter {
         axis.top(),
         axis.step(),
         curves,
+        HeldBands.of(plan, words, from, to),
         stations(from, to),
         stretch.braked().stream().map(this::point).toList(),
         temporary(from, to),

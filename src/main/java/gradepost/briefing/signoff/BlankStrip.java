@@ -31,6 +31,7 @@ final class BlankStrip {
         row.topSpeed(),
         speeds ? List.of() : row.permissible(),
         speeds ? List.of() : row.restrictions(),
+        List.of(),
         track(row.track()));
   }
 

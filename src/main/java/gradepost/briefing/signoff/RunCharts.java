@@ -71,6 +71,7 @@ final class RunCharts {
             curve(Curve.Kind.PERMISSIBLE, "curve.permissible", permissible(from, to)),
             curve(Curve.Kind.PLANNED, "curve.planned", within(planned, from, to)),
             curve(Curve.Kind.DRIVEN, "curve.driven", within(driven, from, to))),
+        taught.held(from, to),
         briefed(from, to),
         braked(from, to),
         taught.track(from, to));

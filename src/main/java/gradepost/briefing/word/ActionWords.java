@@ -52,6 +52,11 @@ public final class ActionWords {
     public String stand(PrintedCommand.Stand stand) {
       return words.text("do.stand");
     }
+
+    @Override
+    public String hold(PrintedCommand.Hold hold) {
+      return held(hold);
+    }
   }
 
   private final class Gauge implements PrintedCommand.Cases<String> {
@@ -78,6 +83,11 @@ public final class ActionWords {
     @Override
     public String stand(PrintedCommand.Stand stand) {
       return words.text("dash");
+    }
+
+    @Override
+    public String hold(PrintedCommand.Hold hold) {
+      return hold.by().match(notch -> words.text("dash"), brake -> brake.pressure().text());
     }
   }
 
@@ -151,6 +161,17 @@ public final class ActionWords {
     public String standstill(PrintedTrigger.Standstill stand) {
       return does;
     }
+  }
+
+  /** Between which speeds, with what, and up to where. */
+  private String held(PrintedCommand.Hold hold) {
+    String lower = Long.toString(hold.lower().number());
+    String upper = hold.upper().text();
+    String until = words.spelt(hold.until(), "");
+    return hold.by()
+        .match(
+            notch -> words.text("do.hold.power", lower, upper, notch(notch.notch()), until),
+            brake -> words.text("do.hold.brake", lower, upper, brake.pressure().text(), until));
   }
 
   /** The instruction for a command. */

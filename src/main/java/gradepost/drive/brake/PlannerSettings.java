@@ -45,6 +45,9 @@ public record PlannerSettings(
    * @param sameM two ways that are so near each other are one again, m
    * @param sameMps and so near in speed, m/s
    * @param reachM a change is not looked at that makes a difference so far behind it, m
+   * @param holds on a leg the speed is held along so many stretches at most
+   * @param holdEnergy where a speed is held, the leg takes no more than this share of the energy
+   * @param runHoldEnergy and the whole run no more than this
    */
   public record Choice(
       int seeds,
@@ -58,12 +61,35 @@ public record PlannerSettings(
       double leastGain,
       double sameM,
       double sameMps,
-      double reachM) {
+      double reachM,
+      int holds,
+      double holdEnergy,
+      double runHoldEnergy) {
 
     /** Keeps the lists as they are. */
     public Choice {
       timePricesW = List.copyOf(timePricesW);
       movePricesJ = List.copyOf(movePricesJ);
+    }
+
+    /** The same with speeds held along so many stretches of a leg at most. */
+    Choice holding(int most) {
+      return new Choice(
+          seeds,
+          rounds,
+          timePricesW,
+          halvings,
+          movePricesJ,
+          slowerS,
+          longerCoastS,
+          alone,
+          leastGain,
+          sameM,
+          sameMps,
+          reachM,
+          most,
+          holdEnergy,
+          runHoldEnergy);
     }
   }
 
@@ -274,7 +300,10 @@ public record PlannerSettings(
             0.004,
             15,
             0.1,
-            20_000),
+            20_000,
+            6,
+            1.03,
+            1.01),
         new Grid(50, 0.3, List.of(1.4, 2.8), 0.2, 0.5, 60, 4),
         new Way(2, 0.6, 0.01, 100_000, 300, 15, 0.7, 100, 0.75),
         new Leg(2000, 100_000, 20, 5, 1, 0.1, 0.05, 3, 1, 20, 3000, 0.35, 3, 1000, 0.5, 40),
@@ -282,5 +311,10 @@ public record PlannerSettings(
         new Brake(0.5, 6, 0.5, 6, 6, 6, 0.3, 3, 8),
         new Fallback(0.01, 0.05, 5, 60, 1, 10, 0x5eed_9057L, 1000, 13, 24, 3),
         new Check(0.001, 1000));
+  }
+
+  /** The same with speeds held along so many stretches of a leg at most; 0: none is held. */
+  public PlannerSettings holding(int most) {
+    return new PlannerSettings(choice.holding(most), grid, way, leg, run, brake, fallback, check);
   }
 }

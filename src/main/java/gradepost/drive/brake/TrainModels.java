@@ -18,6 +18,7 @@ import gradepost.stock.Stock;
 import gradepost.stock.law.AdhesionLaw;
 import gradepost.task.Assignment;
 import gradepost.task.Target;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Objects;
@@ -39,6 +40,8 @@ public final class TrainModels {
   private final PiecewiseLinear plannedForce;
   private final ForceBalance plannedBalance;
   private final PiecewiseLinear worstForce;
+  private final PiecewiseLinear plannedGradient;
+  private final double lightestKg;
   private final Map<AdhesionLaw, LowAdhesionRail> sites = new ConcurrentHashMap<>();
   private final Odometer odometer = new Odometer();
   private final TrainBrake stopping;
@@ -63,6 +66,12 @@ public final class TrainModels {
     plannedForce = TrackForce.of(track, planned, stock.curves(), stock.checkRailDragNPerKn());
     plannedBalance = new ForceBalance(planned, assignment.policy().plannedAdhesion().law());
     worstForce = TrackForce.gradientOnly(track, worst);
+    plannedGradient = TrackForce.gradientOnly(track, planned);
+    lightestKg =
+        Arrays.stream(LoadCase.values())
+            .mapToDouble(load -> Train.of(stock, assignment.formation(), load).inertiaKg())
+            .min()
+            .orElseThrow();
     stopping = rig(stock.service(), assignment.load(), planned, 1, 0);
     slowing = rig(stock.service().towardsASpeed(), assignment.load(), planned, 1, 0);
     for (BrakeSystem system : stock.brakes()) {
@@ -154,6 +163,33 @@ public final class TrainModels {
     return plannedBalance.accelerationMps2(notch, speedMps, plannedForce.at(atM));
   }
 
+  /**
+   * What the steepest fall gives a train that nothing slows, m/s²: 0 where the stretch rises. It is
+   * that of the load with which it is most.
+   *
+   * @param stepM it is looked for so often, metres
+   */
+  public double steepestFallMps2(double fromM, double toM, double stepM) {
+    double most = 0;
+    for (double at = fromM; ; at = Math.min(toM, at + stepM)) {
+      most = Math.max(most, -worstForce.at(at) / worst.inertiaKg());
+      most = Math.max(most, -plannedGradient.at(at) / planned.inertiaKg());
+      if (at >= toM) {
+        return most;
+      }
+    }
+  }
+
+  /** The most that a notch gives at a speed, m/s²: with the load that is lightest. */
+  public double mostEffortMps2(int notch, double speedMps) {
+    return plannedBalance.effortN(notch, speedMps) / lightestKg;
+  }
+
+  /** From the handle to half of the pressure in the cylinder, seconds: a check takes hold then. */
+  public double takesHoldS(double pressurePa) {
+    return slowing.deadTimeS() + (pressurePa + slowing.thresholdPa()) / (2 * slowing.applyPaPerS());
+  }
+
   /** The service pressure, up to a step of the gauge, that takes so much off the planned train. */
   public double servicePressurePa(double speedMps, double decelerationMps2, double stepPa) {
     TrainBrake rig = service();
@@ -172,6 +208,11 @@ public final class TrainModels {
       gain += g;
     }
     return gain * rig.blocks().friction(speedMps) / planned.inertiaKg();
+  }
+
+  /** Least time in a notch before the next one is taken, seconds. */
+  public double perNotchS() {
+    return assignment.stock().traction().timePerNotch().seconds();
   }
 
   /** How the plan is searched for. */

@@ -1,5 +1,6 @@
 package gradepost.drive.check;
 
+import gradepost.drive.brake.HeldSpeed;
 import gradepost.drive.brake.Slack;
 import gradepost.drive.brake.TrainModels;
 import gradepost.motion.EvenChange;
@@ -39,6 +40,7 @@ public final class InstructionRun {
   private final StopConditions until = new StopConditions();
   private final List<Trace.Point> points = new ArrayList<>();
   private final List<Action> actions = new ArrayList<>();
+  private final List<Action> made = new ArrayList<>();
   private final List<PlanFailure> failures = new ArrayList<>();
   private final List<Double> refillS = new ArrayList<>();
   private final Work work = new Work();
@@ -66,7 +68,15 @@ public final class InstructionRun {
     return actions;
   }
 
-  /** Movements of a handle: all actions but to stand. */
+  /**
+   * All movements of the handles, those with which a speed is held after the action that tells to
+   * hold it.
+   */
+  public List<Action> made() {
+    return made;
+  }
+
+  /** Movements of a handle: all actions but to stand; to hold a speed is one. */
   public int movements() {
     return (int) RuleBreaches.moves(actions);
   }
@@ -132,6 +142,7 @@ public final class InstructionRun {
    * @param lastS when the last instruction was carried out, seconds
    * @param energyJ work that traction has done
    * @param actions how many have been done
+   * @param made movements of the handles so far, with those that hold a speed
    * @param points how many the run has
    * @param failures how many there are
    */
@@ -141,6 +152,7 @@ public final class InstructionRun {
       TrainBrake inUse,
       double energyJ,
       int actions,
+      int made,
       int points,
       int failures) {}
 
@@ -159,6 +171,7 @@ public final class InstructionRun {
         inUse,
         work.tractionJ(),
         actions.size(),
+        made.size(),
         points.size(),
         failures.size());
   }
@@ -187,22 +200,104 @@ public final class InstructionRun {
       if (kept.contains(i)) {
         states.put(i, stepper.save());
       }
-      judge(instruction.command());
-      carryOut(instruction);
+      Action action = action(instruction, numbers);
+      actions.add(action);
+      made.add(action);
+      Optional<Command.Hold> held = held(instructions, i - 1);
+      Optional<Command.Hold> holds = instruction.command().hold();
+      if (holds.isPresent()) {
+        if (!hold(holds.get(), action, held(instructions, i).isPresent())) {
+          failures.add(
+              new PlanFailure.NeverComes(stepper.atM(), new Trigger.AtPlace(holds.get().untilM())));
+          return false;
+        }
+      } else if (held.isPresent() && instruction.command().isPower()) {
+        if (!powerOn(instruction.command().power().orElseThrow().notch(), action)) {
+          failures.add(new PlanFailure.NeverComes(stepper.atM(), instruction.trigger()));
+          return false;
+        }
+      } else {
+        judge(instruction.command());
+        carryOut(instruction);
+      }
       lastS = stepper.timeS();
-      actions.add(
-          new Action(
-              Objects.requireNonNull(numbers.get(instruction.target())),
-              instruction.trigger(),
-              instruction.command(),
-              stepper.atM(),
-              stepper.speedMps(),
-              stepper.timeS()));
       if (instruction.command().isStand()) {
         instruction.target().stop().ifPresent(this::judgeStop);
       }
     }
     return true;
+  }
+
+  private Action action(Instruction instruction, Map<Target, Integer> numbers) {
+    return new Action(
+        Objects.requireNonNull(numbers.get(instruction.target())),
+        instruction.trigger(),
+        instruction.command(),
+        stepper.atM(),
+        stepper.speedMps(),
+        stepper.timeS());
+  }
+
+  /** A speed that is held up to where the next instruction tells to take power. */
+  private static Optional<Command.Hold> held(List<Instruction> instructions, int index) {
+    if (index < 0 || index + 1 >= instructions.size()) {
+      return Optional.empty();
+    }
+    Instruction next = instructions.get(index + 1);
+    return instructions
+        .get(index)
+        .command()
+        .hold()
+        .filter(h -> next.command().isPower())
+        .filter(
+            h ->
+                next.trigger()
+                    .place()
+                    .filter(p -> Math.abs(p.atM() - h.untilM()) < Slack.PLACE_M)
+                    .isPresent());
+  }
+
+  /**
+   * Holds a speed to where that ends.
+   *
+   * @param powerNext whether power is told there, so that it need not come off
+   */
+  private boolean hold(Command.Hold hold, Action action, boolean powerNext) {
+    HeldSpeed held =
+        new HeldSpeed(hold, bench, stepper, (trigger, command) -> made(action, trigger, command));
+    inUse = bench.slowing();
+    if (held.run(hold.untilM()) != StopReason.PLACE) {
+      return false;
+    }
+    if (!powerNext) {
+      held.end();
+    }
+    return true;
+  }
+
+  /** Power up to a notch from whatever notch the handle is in where a speed was held. */
+  private boolean powerOn(int notch, Action action) {
+    double perNotchS = bench.perNotchS();
+    while (stepper.notch() < notch) {
+      stepper.power(stepper.notch() + 1);
+      if (stepper.notch() < notch) {
+        made(action, new Trigger.After(perNotchS), new Command.Power(stepper.notch()));
+        if (stepper.advance(until.clear().time(stepper.timeS() + perNotchS)) != StopReason.TIME) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  private void made(Action of, Trigger trigger, Command command) {
+    command.brake().ifPresent(this::judgeCharge);
+    if (command.isRelease()) {
+      refillS.add(stepper.refillS(inUse));
+    }
+    made.add(
+        new Action(
+            of.approach(), trigger, command, stepper.atM(), stepper.speedMps(), stepper.timeS()));
   }
 
   /** Whether what the driver waits for comes. */
@@ -253,13 +348,19 @@ public final class InstructionRun {
               stepper.brake(inUse, 0);
               refillS.add(stepper.refillS(inUse));
             },
-            stand -> {});
+            stand -> {},
+            hold -> {});
   }
 
   private void judge(Command command) {
     boolean forbidden =
         command.match(
-            this::forbidden, off -> false, this::forbidden, release -> false, stand -> false);
+            this::forbidden,
+            off -> false,
+            this::forbidden,
+            release -> false,
+            stand -> false,
+            hold -> stepper.notch() >= 0 || stepper.demandPa() > 0);
     if (forbidden) {
       failures.add(new PlanFailure.ForbiddenMovement(stepper.atM(), command));
     }

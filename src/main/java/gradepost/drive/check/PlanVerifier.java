@@ -66,6 +66,9 @@ public final class PlanVerifier {
     }
     failures.addAll(untold(run, told));
     failures.addAll(testsUntold(run, told));
+    failures.addAll(
+        new HeldSpeeds(assignment, models, ceiling)
+            .failures(startM(), instructions.all(), instructions.numbers()));
     return List.copyOf(failures);
   }
 
@@ -113,7 +116,7 @@ public final class PlanVerifier {
   /** The rules of driving that a run breaks. */
   public List<RuleBreaches.Breach> breaches(InstructionRun run) {
     return RuleBreaches.of(
-        run.actions(),
+        run.made(),
         run.points(),
         RuleBreaches.Limits.of(assignment.policy()),
         models.plannedBalance()::effortMps2);
@@ -126,8 +129,11 @@ public final class PlanVerifier {
 
   private InstructionRun run(ToldInstructions instructions) {
     InstructionRun run = new InstructionRun(assignment, models, ceiling);
-    double startM = Stops.markM(assignment, assignment.calls().get(0));
-    run.run(startM, instructions.all(), instructions.numbers());
+    run.run(startM(), instructions.all(), instructions.numbers());
     return run;
+  }
+
+  private double startM() {
+    return Stops.markM(assignment, assignment.calls().get(0));
   }
 }

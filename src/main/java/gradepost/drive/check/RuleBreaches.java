@@ -35,6 +35,7 @@ public final class RuleBreaches {
   private boolean checking;
   private boolean testing;
   private int hasty;
+  private double holdUntilM = Double.NEGATIVE_INFINITY;
   private int point;
 
   private RuleBreaches(Limits limits, Effort effort, List<Trace.Point> points) {
@@ -127,7 +128,8 @@ public final class RuleBreaches {
             off -> shutOff(action),
             brake -> brake(action, brake),
             release -> release(action),
-            stand -> stand());
+            stand -> stand(),
+            hold -> holdUntilM = hold.untilM());
   }
 
   private void power(Action action, int to) {
@@ -160,7 +162,11 @@ public final class RuleBreaches {
         atLeast(Rule.BRAKE_AT_ONCE, action, action.timeS() - offS, limits.coastS);
       }
       double againS = testing ? Double.POSITIVE_INFINITY : action.timeS() - releasedS;
-      double wantedS = Math.max(limits.brakeOffS, limits.taught.appliedAgain().seconds());
+      // A speed that is held is a reason to apply again, and the sheet tells it.
+      double wantedS =
+          holds(action, holdUntilM)
+              ? limits.brakeOffS
+              : Math.max(limits.brakeOffS, limits.taught.appliedAgain().seconds());
       atLeast(Rule.BRAKE_AGAIN, action, againS, wantedS);
       hasty += againS < Math.min(limits.brakeOffS, wantedS) - Slack.TIME_S ? 1 : 0;
     }
@@ -220,7 +226,7 @@ public final class RuleBreaches {
 
   /** Miles with too many movements, none of them twice. */
   private void miles(List<Action> actions) {
-    List<Action> moves = actions.stream().filter(RuleBreaches::isOfItsOwn).toList();
+    List<Action> moves = ofTheirOwn(actions);
     int most = limits.taught.movements();
     for (int i = 0; i < moves.size(); i++) {
       double endM = moves.get(i).atM() + MILE_M;
@@ -235,6 +241,29 @@ public final class RuleBreaches {
         i = in - 1;
       }
     }
+  }
+
+  /** Those that a driver has to keep in mind: to hold a speed is one, however often it needs. */
+  private static List<Action> ofTheirOwn(List<Action> actions) {
+    List<Action> own = new ArrayList<>();
+    double untilM = Double.NEGATIVE_INFINITY;
+    for (Action action : actions) {
+      if (isOfItsOwn(action) && !holds(action, untilM)) {
+        own.add(action);
+      }
+      untilM = action.command().hold().map(Command.Hold::untilM).orElse(untilM);
+    }
+    return own;
+  }
+
+  /**
+   * Whether a movement is one of those with which a speed is held, and not told by itself.
+   *
+   * @param untilM where the hold that was told last ends
+   */
+  private static boolean holds(Action action, double untilM) {
+    return action.atM() < untilM - Slack.PLACE_M
+        || (action.atM() < untilM + Slack.PLACE_M && !action.command().isPower());
   }
 
   /** Not a further notch, which comes by itself after some seconds; nor to stand. */

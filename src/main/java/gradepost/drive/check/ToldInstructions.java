@@ -214,6 +214,18 @@ public record ToldInstructions(
             public Command stand(PrintedCommand.Stand stand) {
               return new Command.Stand();
             }
+
+            @Override
+            public Command hold(PrintedCommand.Hold hold) {
+              return new Command.Hold(
+                  hold.by()
+                      .match(
+                          notch -> new Command.InNotch(notch.notch()),
+                          brake -> new Command.WithBrake(asked(brake.pressure().pascals()))),
+                  hold.lower().mps(),
+                  hold.upper().mps(),
+                  grid.metres(hold.until(), own().atM()));
+            }
           });
     }
 

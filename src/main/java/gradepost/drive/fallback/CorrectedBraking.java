@@ -148,7 +148,8 @@ final class CorrectedBraking {
               demandPa = 0;
               stepper.brake(rig, 0);
             },
-            stand -> {});
+            stand -> {},
+            hold -> {});
   }
 
   /** What is printed and the correction on top of it, as far as the handle can set it. */

@@ -48,7 +48,8 @@ final class OpenLoopBraking {
               off -> {},
               brake -> stepper.brake(rig, brake.pressurePa()),
               release -> stepper.brake(rig, 0),
-              stand -> {});
+              stand -> {},
+              hold -> {});
     }
     StopReason ended = stepper.advance(until.clear().hopeless(beganM).speedDown(targetMps));
     return ended == StopReason.SPEED_DOWN || ended == StopReason.STANDSTILL

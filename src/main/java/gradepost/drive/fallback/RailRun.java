@@ -1,6 +1,7 @@
 package gradepost.drive.fallback;
 
 import gradepost.drive.brake.Braking;
+import gradepost.drive.brake.HeldSpeed;
 import gradepost.drive.brake.TrainModels;
 import gradepost.drive.leg.ApproachSolution;
 import gradepost.motion.Stepper;
@@ -59,7 +60,7 @@ final class RailRun {
       if (own || !await(instruction.trigger(), stepper, lastS, endM)) {
         break;
       }
-      carryOut(instruction.command(), stepper, braking);
+      carryOut(instruction.command(), stepper, braking, endM);
       lastS = stepper.timeS();
     }
     stepper.advance(until.clear().place(endM));
@@ -81,12 +82,19 @@ final class RailRun {
     return stepper.atM() < endM && stepper.speedMps() > 0;
   }
 
-  private void carryOut(Command command, Stepper stepper, Braking last) {
+  private void carryOut(Command command, Stepper stepper, Braking last, double endM) {
     command.act(
         power -> stepper.power(power.notch()),
         off -> stepper.shutOff(),
         brake -> stepper.brake(bench.slowing(), brake.pressurePa()),
         release -> stepper.brake(last.rig(), 0),
-        stand -> {});
+        stand -> {},
+        hold -> hold(hold, stepper, endM));
+  }
+
+  private void hold(Command.Hold hold, Stepper stepper, double endM) {
+    HeldSpeed held = new HeldSpeed(hold, bench, stepper, (trigger, command) -> {});
+    held.run(endM);
+    held.end();
   }
 }

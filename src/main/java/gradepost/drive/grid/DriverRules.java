@@ -4,7 +4,6 @@ import gradepost.drive.brake.Band;
 import gradepost.drive.brake.Pressures;
 import gradepost.drive.brake.Slack;
 import gradepost.drive.brake.TrainModels;
-import gradepost.motion.TrainBrake;
 import gradepost.policy.PowerPractice;
 import gradepost.policy.RunRules;
 import gradepost.route.Path;
@@ -60,9 +59,7 @@ public final class DriverRules {
     this.bench = bench;
     this.manner = manner;
     this.band = new Band(manner.run(), assignment.route().units().speedUnitMps());
-    TrainBrake rig = bench.slowing();
-    double toFillPa = run().checkPressure().pascals() + rig.thresholdPa();
-    this.checkLagS = rig.deadTimeS() + toFillPa / (2 * rig.applyPaPerS());
+    this.checkLagS = bench.takesHoldS(run().checkPressure().pascals());
     this.ceiling = new ArrayList<>();
     this.noPower = new ArrayList<>();
     this.tests = List.of();

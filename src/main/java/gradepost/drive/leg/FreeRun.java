@@ -1,10 +1,12 @@
 package gradepost.drive.leg;
 
+import gradepost.drive.brake.HeldSpeed;
 import gradepost.drive.brake.PlannerSettings;
 import gradepost.drive.brake.Pressures;
 import gradepost.drive.brake.Slack;
 import gradepost.drive.brake.TrainModels;
 import gradepost.drive.grid.DriverRules;
+import gradepost.drive.grid.HeldStretch;
 import gradepost.drive.grid.RunningTest;
 import gradepost.motion.NoEnd;
 import gradepost.motion.Snapshot;
@@ -25,14 +27,19 @@ import java.util.Optional;
  * where the train would be too fast for a fall of the ceiling, at the end given, or at a stall.
  */
 final class FreeRun {
-  /** One handle movement: the state just after it. */
-  record Step(Trigger trigger, Command command, Snapshot after) {}
+  /**
+   * One handle movement: the state just after it.
+   *
+   * @param held whether it is one of those with which a speed is held, and not told by itself
+   */
+  record Step(Trigger trigger, Command command, Snapshot after, boolean held) {}
 
   private enum Mode {
     POWER,
     COAST,
     CHECK,
-    TEST
+    TEST,
+    HOLD
   }
 
   private final DriverRules rules;
@@ -63,6 +70,7 @@ final class FreeRun {
   private boolean over;
   private double lastCeiling;
 
+  private Optional<HeldSpeed> held = Optional.empty();
   private SpeedsSeen seen = new SpeedsSeen();
   private final ToldPlaces told;
 
@@ -178,6 +186,7 @@ final class FreeRun {
             case COAST -> coast(ceiling, edge);
             case CHECK -> check(ceiling, edge);
             case TEST -> test(edge);
+            case HOLD -> hold(held.orElseThrow(), edge);
           };
       if (ended == StopReason.STANDSTILL || ended == StopReason.NEVER) {
         stalled = true;
@@ -199,6 +208,9 @@ final class FreeRun {
     for (double other : new double[] {capUntilM, noPowerToM, printed}) {
       edge = other > atM + Slack.PLACE_M ? Math.min(edge, other) : edge;
     }
+    for (HeldStretch stretch : rules.manner().holds()) {
+      edge = stretch.fromM() > atM + Slack.PLACE_M ? Math.min(edge, stretch.fromM()) : edge;
+    }
     return edge;
   }
 
@@ -210,10 +222,7 @@ final class FreeRun {
     double coastsFrom = rules.coastsFromMps(stepper.atM());
     boolean tested = stepper.speedMps() >= coastsFrom && told.printed();
     boolean forbidden = rules.powerForbidden(stepper.atM());
-    if (stepper.speedMps() >= off
-        && stepper.speedMps() < most
-        && !forbidden
-        && !told.printed()) {
+    if (stepper.speedMps() >= off && stepper.speedMps() < most && !forbidden && !told.printed()) {
       // The guide has another speed from between two places on; power comes off at the next.
       StopReason ended = told.toNextPrinted(edge, most);
       if (ended == StopReason.SPEED_UP) {
@@ -278,6 +287,14 @@ final class FreeRun {
   }
 
   private StopReason coast(double ceiling, double edge) {
+    Optional<HeldStretch> stretch = stretchHere();
+    if (stretch.isPresent()) {
+      if (!told.printed()) {
+        return told.toNextPrinted(edge);
+      }
+      begin(stretch.get().hold());
+      return StopReason.PLACE;
+    }
     if (guide.offAtPlace()) {
       // It was to come off by here, and is not on: taken now it would come off at once.
       guide.passed();
@@ -379,6 +396,58 @@ final class FreeRun {
         && stepper.brakeOff()
         && stepper.timeS() >= offS + leastOffS - Slack.TIME_S
         && !rules.powerForbidden(at);
+  }
+
+  /** Where a speed is to be held from here on, and the train is in no haste and not above it. */
+  private Optional<HeldStretch> stretchHere() {
+    boolean ready = stepper.brakeOff() && stepper.timeS() >= offS + leastOffS - Slack.TIME_S;
+    return rules.manner().holds().stream()
+        .filter(h -> stepper.atM() >= h.fromM() - Slack.PLACE_M)
+        .filter(h -> stepper.atM() < h.hold().untilM() - Slack.PLACE_M)
+        .filter(h -> ready && stepper.speedMps() <= h.hold().upperMps() + Slack.SPEED_MPS)
+        .findFirst();
+  }
+
+  private void begin(Command.Hold hold) {
+    mode = Mode.HOLD;
+    held = Optional.of(new HeldSpeed(hold, bench, stepper, this::held));
+    done(here(), hold);
+  }
+
+  private void held(Trigger trigger, Command command) {
+    if (command.isShutOff()) {
+      offS = stepper.timeS();
+    }
+    steps.add(new Step(trigger, command, stepper.save(), true));
+    seen.from(stepper.speedMps());
+  }
+
+  private StopReason hold(HeldSpeed holding, double edge) {
+    StopReason ended = holding.run(edge);
+    if (ended != StopReason.PLACE || !holding.over()) {
+      return ended;
+    }
+    held = Optional.empty();
+    double ceiling = ceilingAt(stepper.atM());
+    if (stepper.notch() >= 0 && goesOn(holding.hold(), ceiling)) {
+      top = Math.max(stepper.notch(), guide.notchFor(ceiling, true));
+      mode = Mode.POWER;
+      notch(Math.min(top, stepper.notch() + 1), here());
+    } else {
+      holding.end();
+      guide.held();
+      mode = Mode.COAST;
+    }
+    return StopReason.PLACE;
+  }
+
+  /** Whether power stays on where a speed was held. */
+  private boolean goesOn(Command.Hold hold, double ceiling) {
+    return !rules.powerForbidden(stepper.atM())
+        && stepper.speedMps() < guide.offMps(ceiling) - rules.unitMps()
+        && (guide.guides()
+            ? guide.wantsPower(ceiling)
+            : rules.band().offMps(ceiling) > hold.upperMps() + Slack.SPEED_MPS);
   }
 
   /** A lower ceiling close ahead, if the train is not above it. */
@@ -489,7 +558,7 @@ final class FreeRun {
       offS = stepper.timeS();
       guide.shutOff();
     }
-    steps.add(new Step(trigger, command, stepper.save()));
+    steps.add(new Step(trigger, command, stepper.save(), false));
     seen.from(stepper.speedMps());
   }
 }

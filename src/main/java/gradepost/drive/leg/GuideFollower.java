@@ -54,6 +54,17 @@ final class GuideFollower {
     done = guide.powerAt(stepper.atM());
   }
 
+  /** A speed was held up to here, and all is off: what the guide had on the way is over. */
+  void held() {
+    if (rests() || guide.powerAt(stepper.atM()) < 0) {
+      passed();
+    } else {
+      int index = guide.powerAt(stepper.atM());
+      boolean ends = stepper.atM() >= guide.powers().get(index).offM() - settings.grid().nearM();
+      done = ends ? index : Math.max(done, index - 1);
+    }
+  }
+
   /** Power comes off: the guide's is over if it has come to its speed. */
   void shutOff() {
     int index = guide.powerAt(stepper.atM());

@@ -2,6 +2,7 @@ package gradepost.drive.leg;
 
 import gradepost.drive.brake.PointLimits;
 import gradepost.drive.brake.TrainModels;
+import gradepost.drive.check.HeldSpeeds;
 import gradepost.drive.check.InstructionRun;
 import gradepost.drive.check.RuleBreaches;
 import gradepost.drive.check.TestRoom;
@@ -9,10 +10,13 @@ import gradepost.drive.grid.ControlProfile;
 import gradepost.drive.grid.DriverRules;
 import gradepost.drive.grid.DrivingStrategy;
 import gradepost.drive.grid.GuideChange;
+import gradepost.drive.grid.HeldStretch;
 import gradepost.drive.grid.LegCosts;
 import gradepost.drive.grid.Places;
 import gradepost.drive.grid.RunningTest;
 import gradepost.plan.Action;
+import gradepost.plan.Command;
+import gradepost.plan.Instruction;
 import gradepost.plan.Trace;
 import gradepost.policy.Practice;
 import gradepost.policy.RunRules;
@@ -22,6 +26,7 @@ import gradepost.task.Target;
 import gradepost.units.Span;
 import gradepost.units.Speed;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -215,9 +220,51 @@ public final class LegChooser {
       rerun.roll(leg.starts().get(i + 1).state().atM());
       joints.add(rerun.joint());
     }
-    long idle = idle(rerun.actions(), rerun.points());
+    long idle = idle(rerun.made(), rerun.points());
     List<TestRoom.Missing> missing = TestRoom.missing(rerun, assignment.policy(), tests);
     return new Way(manner, leg, rerun, joints, idle, missing, practice);
+  }
+
+  /**
+   * The same way with speeds held as one instruction where it does the same again and again, as far
+   * as it is the better for it and no slower than is allowed.
+   */
+  Way held(Way way, double allowedS) {
+    HoldFinder finder = new HoldFinder(assignment, bench, ceiling, rules.band());
+    double withinS = Math.max(allowedS, way.timeS());
+    Way best = way;
+    for (int round = 0; round < bench.settings().choice().holds(); round++) {
+      Way base = best;
+      Optional<Way> better =
+          finder.of(base.rerun().actions()).stream()
+              .map(stretch -> holding(base, stretch))
+              .filter(w -> w.timeS() <= withinS && w.betterThan(base) && holds(w))
+              .findFirst();
+      if (better.isEmpty()) {
+        return best;
+      }
+      best = better.get();
+    }
+    return best;
+  }
+
+  private Way holding(Way base, HeldStretch stretch) {
+    List<HeldStretch> holds = new ArrayList<>(base.manner().holds());
+    holds.add(stretch);
+    holds.sort(Comparator.comparingDouble(HeldStretch::fromM));
+    return way(base.manner().holding(holds));
+  }
+
+  /**
+   * Whether a way holds its speeds as it is told: along the whole stretches, and in their bands.
+   */
+  boolean holds(Way way) {
+    List<Instruction> told =
+        way.leg().pieces().stream().flatMap(p -> p.instructions().stream()).toList();
+    List<Command.Hold> holds = told.stream().flatMap(i -> i.command().hold().stream()).toList();
+    return holds.equals(way.manner().holds().stream().map(HeldStretch::hold).toList())
+        && HoldFinder.repeats(way.rerun().made())
+        && new HeldSpeeds(assignment, bench, ceiling).failures(startM, told, numbers).isEmpty();
   }
 
   /** Movements for a moment, and stretches along which the train creeps. */
@@ -272,9 +319,9 @@ public final class LegChooser {
       return ChangeEffect.none(change, fromM, toM);
     }
     long idle =
-        idle(run.actions(), run.points())
+        idle(run.made(), run.points())
             - idle(
-                base.rerun().actions().subList(began.actions(), was.actions()),
+                base.rerun().made().subList(began.made(), was.made()),
                 base.rerun().points().subList(began.points(), was.points()));
     double kg = bench.plannedTrain().inertiaKg();
     double slowerJ = kg / 2 * (square(was.train().speedMps()) - square(is.train().speedMps()));

@@ -70,7 +70,10 @@ public final class LegPlanner {
 
     /** The stages that are the same in another manner than that of this leg. */
     List<Stage> alike(DrivingStrategy own, DrivingStrategy other) {
-      boolean onlyGuided = own.run().equals(other.run()) && own.coastS() == other.coastS();
+      boolean onlyGuided =
+          own.run().equals(other.run())
+              && own.coastS() == other.coastS()
+              && own.holds().equals(other.holds());
       return onlyGuided
           ? stages.stream().takeWhile(s -> s.asked().sameOf(own.guide(), other.guide())).toList()
           : List.of();
@@ -237,7 +240,7 @@ public final class LegPlanner {
     SpeedsSeen seen = new SpeedsSeen(start.seen());
     double braking = fit.brakingM();
     for (FreeRun.Step step : with.fitting().run(choice, start, fit)) {
-      out.add(new Instruction(target, step.trigger(), step.command()));
+      told(step, target).ifPresent(out::add);
       line.add(step.after());
       seen.from(step.after().speedMps());
     }
@@ -312,7 +315,7 @@ public final class LegPlanner {
     RunStates line = new RunStates();
     line.addAll(start.line());
     for (FreeRun.Step step : choice.free().steps()) {
-      out.add(new Instruction(target, step.trigger(), step.command()));
+      told(step, target).ifPresent(out::add);
       line.add(step.after());
     }
     Snapshot state = stepper.save();
@@ -341,6 +344,12 @@ public final class LegPlanner {
             choice.free().seen(),
             true,
             false));
+  }
+
+  private static Optional<Instruction> told(FreeRun.Step step, Target target) {
+    return step.held()
+        ? Optional.empty()
+        : Optional.of(new Instruction(target, step.trigger(), step.command()));
   }
 
   private LegStart next(RunStates line, Target target, int index, SpeedsSeen seen) {

@@ -276,7 +276,7 @@ final class LegSearch {
     Target target = targets.get(choice.index());
     for (FreeRun.Step step : steps) {
       boolean on = step.command().takesPower();
-      if (!on || step.trigger().isStart()) {
+      if (!on || step.held() || step.trigger().isStart()) {
         continue;
       }
       double at = step.after().atM();

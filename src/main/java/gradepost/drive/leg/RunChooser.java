@@ -17,6 +17,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 
 /**
@@ -29,6 +30,12 @@ public final class RunChooser {
   private final TrainModels bench;
   private final Ceiling ceiling;
   private final PlannerSettings.Choice settings;
+
+  /** The last targets of legs on which no speed is held. */
+  private final Set<Target> unheld;
+
+  /** From the marks, by where they begin: the same whether a speed may be held or not. */
+  private final Map<Double, List<Leg>> fromMarks;
 
   /**
    * A run that was chosen.
@@ -67,6 +74,21 @@ public final class RunChooser {
       double allowedS,
       Plan.Cost fastest,
       Tests tests) {
+    /** The stop that it leads to. */
+    public Target stop() {
+      return targets.get(targets.size() - 1);
+    }
+
+    /** Whether a speed is held on it as one instruction. */
+    public boolean holds() {
+      return !way.manner().holds().isEmpty();
+    }
+
+    /** Work that traction does on it, joules. */
+    public double energyJ() {
+      return way.rerun().energyJ();
+    }
+
     /** Its approaches, as they are told. */
     List<ApproachSolution> told() {
       return LegPlanner.told(way.leg());
@@ -96,16 +118,22 @@ public final class RunChooser {
     }
   }
 
-  /** The way to the next stop that was taken, the fastest one, and the time that is allowed. */
+  /**
+   * The way to the next stop that was taken, the fastest one, and the time that is allowed.
+   *
+   * @param plain the way that is taken where no speed is held
+   * @param held the one that is taken where a speed may be
+   */
   private record Leg(
       List<Target> targets,
       PointLimits limits,
       Tests tests,
-      LegChooser.Way taken,
+      LegChooser.Way plain,
+      LegChooser.Way held,
       LegChooser.Way fastest,
       double allowedS) {
     Leg by(LegChooser.Way other) {
-      return new Leg(targets, limits, tests, other, fastest, allowedS);
+      return new Leg(targets, limits, tests, other, other, fastest, allowedS);
     }
 
     Plan.Cost fastestCost() {
@@ -114,24 +142,48 @@ public final class RunChooser {
     }
   }
 
+  /** For a run on which speeds may be held. */
   public RunChooser(Assignment assignment, TrainModels bench, Ceiling ceiling) {
+    this(assignment, bench, ceiling, Set.of(), new HashMap<>());
+  }
+
+  private RunChooser(
+      Assignment assignment,
+      TrainModels bench,
+      Ceiling ceiling,
+      Set<Target> unheld,
+      Map<Double, List<Leg>> fromMarks) {
+    this.unheld = Set.copyOf(unheld);
+    this.fromMarks = fromMarks;
     this.assignment = assignment;
     this.bench = bench;
     this.ceiling = ceiling;
     this.settings = bench.settings().choice();
   }
 
+  /** The same, where no speed is held on the legs to these stops. */
+  public RunChooser without(Set<Target> stops) {
+    return new RunChooser(assignment, bench, ceiling, stops, fromMarks);
+  }
+
+  private LegChooser.Way taken(Leg leg) {
+    boolean plain = unheld.contains(leg.targets().get(leg.targets().size() - 1));
+    return plain ? leg.plain() : leg.held();
+  }
+
   /** From a stand over all targets, of which the last is a stop. */
   public Chosen choose(double startM, List<Target> targets) {
     List<Driven> driven = new ArrayList<>();
     double at = startM;
-    for (Leg leg : legs(startM, targets)) {
+    for (Leg leg : fromMarks.computeIfAbsent(startM, at0 -> legs(at0, targets))) {
       // From where the train really stands: a little short of the mark.
-      LegChooser.Way way =
-          chooser(at, leg.targets(), PointLimits.NONE, leg.tests()).way(leg.taken().manner());
+      LegChooser chooser = chooser(at, leg.targets(), PointLimits.NONE, leg.tests());
+      LegChooser.Way way = chooser.way(taken(leg).manner());
       Leg other =
-          way.asGoodAs(leg.taken()) ? leg.by(way) : leg(at, leg.targets(), PointLimits.NONE);
-      LegChooser.Way taken = other.taken();
+          way.asGoodAs(taken(leg)) && chooser.holds(way)
+              ? leg.by(way)
+              : leg(at, leg.targets(), PointLimits.NONE);
+      LegChooser.Way taken = taken(other);
       Driven next =
           new Driven(
               at,
@@ -186,23 +238,23 @@ public final class RunChooser {
     }
     LegChooser chooser = chooser(fromM, leg.targets(), PointLimits.NONE, leg.tests());
     LegChooser.Way all = chooser.way(leg.way().manner().within(limits.and(leg.points())));
-    boolean good = own.isEmpty() ? all.asGoodAs(leg.way()) : all.stands();
+    boolean good = (own.isEmpty() ? all.asGoodAs(leg.way()) : all.stands()) && chooser.holds(all);
     if (good && all.timeS() <= leg.allowedS()) {
       return new Driven(
           fromM, leg.targets(), all, limits, leg.allowedS(), leg.fastest(), leg.tests());
     }
     Leg noLater = leg(fromM, leg.targets(), limits.and(leg.points()));
-    Leg again = noLater.taken().stands() ? noLater : leg(fromM, leg.targets(), limits);
-    if (again.taken().stands() || own.isEmpty()) {
+    Leg again = taken(noLater).stands() ? noLater : leg(fromM, leg.targets(), limits);
+    if (taken(again).stands() || own.isEmpty()) {
       return driven(again, limits, fromM);
     }
     Leg some = withSome(own, leg, fromM);
     return driven(some, some.limits(), fromM);
   }
 
-  private static Driven driven(Leg leg, PointLimits limits, double fromM) {
+  private Driven driven(Leg leg, PointLimits limits, double fromM) {
     return new Driven(
-        fromM, leg.targets(), leg.taken(), limits, leg.allowedS(), leg.fastestCost(), leg.tests());
+        fromM, leg.targets(), taken(leg), limits, leg.allowedS(), leg.fastestCost(), leg.tests());
   }
 
   /** The limits one after the other, without those with which the leg cannot be driven. */
@@ -212,7 +264,7 @@ public final class RunChooser {
     for (Map.Entry<Target, Double> limit : own.entrySet()) {
       some.put(limit.getKey(), limit.getValue());
       Leg with = leg(fromM, leg.targets(), new PointLimits(some));
-      if (with.taken().stands()) {
+      if (taken(with).stands()) {
         best = with;
       } else {
         some.remove(limit.getKey());
@@ -275,7 +327,7 @@ public final class RunChooser {
   private Leg leg(double startM, List<Target> targets, PointLimits limits) {
     Tests tests = tests(startM, targets, limits);
     Leg leg = leg(startM, targets, limits, tests);
-    while (!leg.taken().stands() && !tests.made().isEmpty()) {
+    while (!leg.plain().stands() && !tests.made().isEmpty()) {
       RunningTest first = tests.made().get(0);
       tests = tests.without(new TestRoom.Missing(first, new NoRoom(NoRoom.Reason.NO_WAY, 0)));
       leg = leg(startM, targets, limits, tests);
@@ -308,12 +360,40 @@ public final class RunChooser {
         new LegImprover(
             chooser, bench.settings(), assignment.route().units().speedUnitMps(), allowedS);
     List<LegChooser.Way> left = new ArrayList<>(ways);
+    List<LegChooser.Way> near = new ArrayList<>();
     for (int seed = 0; seed < settings.seeds() && !left.isEmpty(); seed++) {
       LegChooser.Way from = LegImprover.best(left.get(0), left, allowedS);
       left.removeIf(w -> w.movements() == from.movements());
-      taken = LegImprover.best(taken, List.of(improver.improved(from)), allowedS);
+      LegChooser.Way improved = improver.improved(from);
+      near.add(improved);
+      taken = LegImprover.best(taken, List.of(improved), allowedS);
     }
-    return new Leg(targets, limits, tests, taken, fastest, allowedS);
+    near.add(taken);
+    LegChooser.Way held =
+        LegImprover.best(taken, held(chooser, improver, near, taken, allowedS), allowedS);
+    return new Leg(targets, limits, tests, taken, held, fastest, allowedS);
+  }
+
+  /**
+   * The same ways with speeds held, and what is better near those; none that takes much more energy
+   * than the one that is taken where no speed is held.
+   */
+  private List<LegChooser.Way> held(
+      LegChooser chooser,
+      LegImprover improver,
+      List<LegChooser.Way> near,
+      LegChooser.Way unheld,
+      double allowedS) {
+    List<LegChooser.Way> all = new ArrayList<>();
+    for (LegChooser.Way way : near) {
+      LegChooser.Way held = chooser.held(way, allowedS);
+      if (!held.manner().holds().isEmpty()) {
+        all.add(held);
+        all.add(improver.improved(held));
+      }
+    }
+    double mostJ = settings.holdEnergy() * unheld.rerun().energyJ();
+    return all.stream().filter(w -> w.rerun().energyJ() <= mostJ && chooser.holds(w)).toList();
   }
 
   /**

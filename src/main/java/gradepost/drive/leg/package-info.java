@@ -129,6 +129,15 @@
  * A round that gains less than 0.4 % is the last. Each leg keeps its own time, so that a
  * restriction in one does not change another.
  *
+ * <h2>A speed that is held</h2>
+ *
+ * <p>Near the best ways {@link gradepost.drive.leg.HoldFinder} looks for the same cycle made again
+ * under one ceiling: power and off, or a check and its release. The leg is worked out again with
+ * one instruction in its place, driven by {@link gradepost.drive.brake.HeldSpeed}, and improved
+ * from there. It is taken where the run really repeats in the band, {@link
+ * gradepost.drive.check.HeldSpeeds} finds nothing wrong at either edge of it, and the way is the
+ * better one by fewer movements at hardly more energy. The grid does not know of it.
+ *
  * <h2>The bound, and what it does not prove</h2>
  *
  * <p>Let L(w, m) be the value at the start. For every way <em>of the grid</em> that takes at most T
@@ -157,9 +166,9 @@
  * <p>That no better way exists, on energy or on movements: the neighbourhood is small, and the
  * number of seeds and rounds is fixed. That a slightly different train or line has a similar plan.
  * That there is a way in time; else the quickest that stands is taken. That a speed is held by part
- * power: there is no such arc, only notches and the brake, in turns within the speed band. That the
- * plan is the same under other search settings; these are constants beside the algorithms. What
- * shapes the driving and could be doubted is the policy's ({@link gradepost.policy.Practice}).
+ * power: notches and the brake are used in turns within the speed band. That the plan is the same
+ * under other search settings; these are constants beside the algorithms. What shapes the driving
+ * and could be doubted is the policy's ({@link gradepost.policy.Practice}).
  *
  * <h2>Sources</h2>
  *

@@ -65,6 +65,8 @@ final class ApproachDrawing implements Drawing {
     chart.curves().stream()
         .filter(c -> c.kind() == Curve.Kind.PERMISSIBLE)
         .forEach(c -> Hatch.above(canvas, c, x, y, TOP));
+    HeldDrawing held = new HeldDrawing(chart.held(), x, y, fonts);
+    held.bands(canvas);
     for (Curve c : chart.curves()) {
       canvas.line(x.at(c.x()), y.at(c.y()), pen(c.kind()));
     }
@@ -77,6 +79,7 @@ final class ApproachDrawing implements Drawing {
     LabelPlacer placer = new LabelPlacer(new Box(LEFT, TOP, x.end() - LEFT, plot));
     placer.take(new Box(target - 1, TOP, 2, plot));
     List<Runnable> rings = pins(canvas, placer);
+    held.texts(canvas, placer);
     new LineLabels(chart, x, y, fonts, placer).draw(canvas);
     rings.forEach(Runnable::run);
     bands.axis(canvas, bottom);

@@ -88,6 +88,8 @@ final class RoadDrawing implements Drawing {
         Hatch.above(canvas, c, x, y, top);
       }
     }
+    HeldDrawing held = new HeldDrawing(chart.held(), x, y, fonts);
+    held.bands(canvas);
     for (Curve c : chart.curves()) {
       canvas.line(x.at(c.x()), y.at(c.y()), ApproachDrawing.pen(c.kind()));
     }
@@ -99,6 +101,8 @@ final class RoadDrawing implements Drawing {
     chart.curves().stream()
         .filter(c -> c.kind() == Curve.Kind.PERMISSIBLE)
         .forEach(c -> taken(c, placer));
+    held.take(placer);
+    held.texts(canvas, placer);
     new NumberedPoints(x, y, placer).draw(canvas, chart.points(), false);
     double under = bottom();
     bands.axis(canvas, under);

@@ -53,12 +53,15 @@ final class RunDrawing implements Drawing {
     chart.curves().stream()
         .filter(c -> c.kind() == Curve.Kind.PERMISSIBLE)
         .forEach(c -> Hatch.above(canvas, c, x, y, LEGEND));
+    HeldDrawing held = new HeldDrawing(chart.held(), x, y, fonts);
+    held.bands(canvas);
     for (Curve c : chart.curves()) {
       canvas.line(x.at(c.x()), y.at(c.y()), pen(c.kind()));
     }
     canvas.unclip();
     canvas.line(LEFT, LEGEND, LEFT, bottom, new Pen(0.8, Ink.BLACK));
     LabelPlacer placer = new LabelPlacer(new Box(LEFT, LEGEND, x.end() - LEFT, PLOT));
+    held.texts(canvas, placer);
     NumberedPoints points = new NumberedPoints(x, y, placer);
     points.draw(canvas, chart.braked(), true);
     points.draw(canvas, chart.briefed(), false);

@@ -93,6 +93,8 @@ final class StripDrawing implements Drawing {
         Hatch.fill(canvas, a, v, b - a, bottom - v, 2.2, new Pen(0.35, Ink.BLACK));
       }
     }
+    HeldDrawing held = new HeldDrawing(chart.held(), x, y, fonts);
+    held.bands(canvas);
     canvas.line(px, py, new Pen(2, Ink.BLACK));
     for (int i = 0; i + 1 < px.length; i++) {
       double left = Math.min(px[i], px[i + 1]) - 1;
@@ -100,6 +102,7 @@ final class StripDrawing implements Drawing {
       double wide = Math.abs(px[i + 1] - px[i]) + 2;
       placer.take(new Box(left, high, wide, Math.abs(py[i + 1] - py[i]) + 2));
     }
+    held.take(placer);
     for (StripChart.Step s : chart.permissible()) {
       Canvas.Type type = new Canvas.Type(9, true);
       double width = fonts.width(s.text(), type);
@@ -127,6 +130,7 @@ final class StripDrawing implements Drawing {
       canvas.box(box.x(), box.y(), box.width(), box.height(), Ink.PAPER);
       canvas.text(box.x() + 1.5, box.y() + 7.2, s.text(), type, Anchor.START);
     }
+    held.texts(canvas, placer);
     for (TrackStrip.Stretch r : chart.restrictions()) {
       Canvas.Type type = new Canvas.Type(7, true);
       double width = fonts.width(r.text(), type);

@@ -14,6 +14,7 @@ import gradepost.briefing.word.Standing;
 import gradepost.briefing.word.Words;
 import gradepost.drive.DemoPlans;
 import gradepost.drive.EvenLine;
+import gradepost.drive.HeldLines;
 import gradepost.drive.Planner;
 import gradepost.drive.RandomLines;
 import gradepost.plan.Application;
@@ -114,6 +115,24 @@ class OnPaperTest {
     assertThat(wrong).isEmpty();
     assertThat(kinds).contains("stage TEST", "Mps", "Pa", "M");
     assertThat(differed).isGreaterThan(10);
+  }
+
+  /** Both speeds, what it is held with and where that ends. */
+  @Test
+  void aSpeedThatIsHeldIsOnPaperAndCompared() {
+    for (Plan plan : HeldLines.plans()) {
+      for (Approach approach : plan.approaches()) {
+        List<Leaf> held =
+            leaves(approach).stream()
+                .filter(l -> l.name().matches(".*command.*(lowerMps|upperMps|untilM|by.*Pa)"))
+                .toList();
+        look("held", plan, approach, held);
+      }
+    }
+    assertThat(wrong).isEmpty();
+    assertThat(kinds).contains("Mps", "M", "Pa");
+    assertThat(differed).isGreaterThan(10);
+    assertThat(same).isGreaterThan(5);
   }
 
   @Test

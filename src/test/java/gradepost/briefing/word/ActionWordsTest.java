@@ -9,6 +9,9 @@ import gradepost.task.Assignment;
 import gradepost.told.PrintedCommand;
 import gradepost.told.PrintedOrder;
 import gradepost.told.PrintedTrigger;
+import gradepost.told.print.PrintGrid;
+import gradepost.told.print.PrintedPlace;
+import gradepost.told.print.PrintedSpeed;
 import gradepost.told.print.PrintedTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -41,5 +44,30 @@ class ActionWordsTest {
   void waitsThatAreTheSameAreToldOnce() {
     assertThat(told(3, 3)).endsWith(" → " + notches.get(2) + ", 3 s each");
     assertThat(told(4)).endsWith(" → " + notches.get(1) + ", 4 s each");
+  }
+
+  @Test
+  void aSpeedThatIsHeldIsToldWithBothFiguresItsHandleAndItsEnd() {
+    PrintGrid grid = new PrintGrid(assignment.path());
+    PrintedPlace until = grid.place(3000);
+    // 13 and 17 mph in m/s, by definition of the mile.
+    PrintedSpeed lower = grid.speed(13 * 0.44704 + 1e-9);
+    PrintedSpeed upper = grid.speed(17 * 0.44704 + 1e-9);
+    assertThat(
+            orders.todo(
+                new PrintedCommand.Hold(new PrintedCommand.InNotch(1), lower, upper, until)))
+        .isEqualTo(
+            "hold 13 to 17 mph until %s: %s, off, as needed"
+                .formatted(assignment.path().text(3000), notches.get(1)));
+    assertThat(
+            orders.todo(
+                new PrintedCommand.Hold(
+                    new PrintedCommand.WithBrake(grid.pressure(12 * 6894.76)),
+                    lower,
+                    upper,
+                    until)))
+        .isEqualTo(
+            "hold 13 to 17 mph until %s: 12 psi, release, as needed"
+                .formatted(assignment.path().text(3000)));
   }
 }

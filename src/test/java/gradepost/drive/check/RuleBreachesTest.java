@@ -212,6 +212,36 @@ class RuleBreachesTest {
     assertThat(miles(actions)).containsExactly(new RuleBroken(Rule.MOVEMENTS, 100, 13, 12));
   }
 
+  /** To hold a speed is one, however often the handle is moved for it. */
+  @Test
+  void aSpeedThatIsHeldIsOneMovementInAMile() {
+    Command.Hold hold = new Command.Hold(new Command.InNotch(1), 5, 7, 1700);
+    List<Action> actions = new ArrayList<>(List.of(moved(100, hold)));
+    for (int i = 0; i < 12; i++) {
+      actions.add(moved(110 + 130 * i, new Command.Power(0)));
+      actions.add(moved(170 + 130 * i, new Command.ShutOff()));
+    }
+    assertThat(miles(actions)).isEmpty();
+    // Up to 500 m only: 9 times on and 9 times off come behind it, each for itself.
+    actions.set(0, moved(100, hold.until(500)));
+    assertThat(miles(actions)).containsExactly(new RuleBroken(Rule.MOVEMENTS, 100, 19, 12));
+  }
+
+  /** The sheet tells it, so the longer time does not count; the shorter one does. */
+  @ParameterizedTest
+  @CsvSource({"0, ", "-0.01, BRAKE_AGAIN"})
+  void aBrakeThatHoldsASpeedStaysOffForAsLongAsAnyBrake(double moreS, @Nullable Rule broken) {
+    Command.Brake check = new Command.Brake(1e5, Command.Stage.CHECK);
+    Command.Hold hold = new Command.Hold(new Command.WithBrake(1e5), 5, 7, 5000);
+    found(
+        broken,
+        at(0, hold),
+        at(1, check),
+        at(10, new Command.Release()),
+        at(18 + moreS, check),
+        at(30, new Command.Release()));
+  }
+
   private static List<RuleBroken> miles(List<Action> actions) {
     return RuleBreaches.of(actions, List.of(), new RuleBreaches.Limits(0, 0, 0, 0, 0, NONE), USEFUL)
         .stream()

@@ -52,7 +52,7 @@ class FiguresTest {
 
   private static ApproachChart chart(double top, double step) {
     return new ApproachChart(
-        "c", "c", "c", "km/h", top, step, List.of(), List.of(), 3500, false, TRACK);
+        "c", "c", "c", "km/h", top, step, List.of(), List.of(), List.of(), 3500, false, TRACK);
   }
 
   @Test
@@ -92,7 +92,8 @@ class FiguresTest {
       }
       Texts texts = new Texts();
       new StripDrawing(
-              new StripChart("s", "s", "s", 4000, "mph", 60, steps, List.of(), TRACK), new Fonts())
+              new StripChart("s", "s", "s", 4000, "mph", 60, steps, List.of(), List.of(), TRACK),
+              new Fonts())
           .draw(texts);
       assertThat(texts.all.stream().map(Drawn::text))
           .as("steps of " + width)
