@@ -359,6 +359,8 @@ public sealed interface Finding {
     POWER_SHORT,
     /** Power stays for longer in a notch that gives nothing. */
     DEAD_NOTCH,
+    /** Power stays for longer in a notch that is no running notch. */
+    NOTCH_KEPT,
     /** Power goes on again after a shorter time. */
     POWER_AGAIN,
     /** The brake goes on a shorter time after power came off. */

@@ -140,6 +140,7 @@ public final class TellingFindings implements Finding.Cases<PrintedFinding> {
     return switch (rule.broken()) {
       case POWER_SHORT -> says("power-short", at, left(rule.is()), wanted);
       case DEAD_NOTCH -> says("dead-notch", at, time(rule.is()), wanted);
+      case NOTCH_KEPT -> says("notch-kept", at, time(rule.is()), wanted);
       case POWER_AGAIN -> says("power-again", at, left(rule.is()), wanted);
       case BRAKE_AT_ONCE -> says("brake-at-once", at, left(rule.is()), wanted);
       case BRAKE_AGAIN -> says("brake-again", at, left(rule.is()), wanted);

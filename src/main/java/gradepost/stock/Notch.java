@@ -1,6 +1,8 @@
 package gradepost.stock;
 
+import gradepost.units.Span;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A position of the power handle.
@@ -8,8 +10,9 @@ import java.util.List;
  * @param name as engraved or spoken
  * @param effort of one motored vehicle, rising in speed, linear between points; level before the
  *     first point, nothing beyond the last one
+ * @param longest it is kept; empty for a running notch, which may be kept as long as is wanted
  */
-public record Notch(String name, List<EffortPoint> effort) {
+public record Notch(String name, List<EffortPoint> effort, Optional<Span> longest) {
   public Notch {
     effort = List.copyOf(effort);
     if (effort.isEmpty()) {
@@ -20,6 +23,11 @@ public record Notch(String name, List<EffortPoint> effort) {
         throw new IllegalArgumentException("the efforts of notch " + name + " rise in speed");
       }
     }
+  }
+
+  /** A running notch. */
+  public Notch(String name, List<EffortPoint> effort) {
+    this(name, effort, Optional.empty());
   }
 
   /** Tractive effort of one motored vehicle in newtons. */

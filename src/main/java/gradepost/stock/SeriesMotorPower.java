@@ -5,6 +5,7 @@ import gradepost.units.Span;
 import gradepost.units.Speed;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The power of a unit with series motors: for each group of the controller the current is held at
@@ -29,9 +30,15 @@ public record SeriesMotorPower(
    * @param limitAmperes current of one motor while resistance is cut out
    * @param fieldShare share of the current through the field: 1 is full field, less is weak field
    * @param fixedOhms resistance that stays in the circuit of these motors (a shunting notch)
+   * @param longest it is kept; empty for a running notch
    */
   public record Group(
-      String name, int inSeries, double limitAmperes, double fieldShare, double fixedOhms) {
+      String name,
+      int inSeries,
+      double limitAmperes,
+      double fieldShare,
+      double fixedOhms,
+      Optional<Span> longest) {
     public Group {
       if (inSeries < 1 || !(limitAmperes > 0 && fixedOhms >= 0)) {
         throw new IllegalArgumentException("group " + name + " has motors and a current");
@@ -39,6 +46,12 @@ public record SeriesMotorPower(
       if (!(fieldShare > 0 && fieldShare <= 1)) {
         throw new IllegalArgumentException("group " + name + " has a field: " + fieldShare);
       }
+    }
+
+    /** A running notch. */
+    public Group(
+        String name, int inSeries, double limitAmperes, double fieldShare, double fixedOhms) {
+      this(name, inSeries, limitAmperes, fieldShare, fixedOhms, Optional.empty());
     }
   }
 
@@ -100,7 +113,7 @@ public record SeriesMotorPower(
     }
     // The curve of a series motor never ends; what is left of it is let fall to nothing.
     points.add(new EffortPoint(new Speed(last.metresPerSecond() * 1.25), new Force(0)));
-    return new Notch(group.name(), points);
+    return new Notch(group.name(), points, group.longest());
   }
 
   private Force effort(Group group, double amperes) {

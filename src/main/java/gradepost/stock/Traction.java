@@ -3,6 +3,7 @@ package gradepost.stock;
 import gradepost.units.Span;
 import gradepost.units.Speed;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * The power handle.
@@ -18,6 +19,24 @@ public record Traction(List<Notch> notches, Span timePerNotch, boolean notchingD
     if (notches.isEmpty()) {
       throw new IllegalArgumentException("a power handle has a notch at least");
     }
+  }
+
+  /** Whether a notch is a running notch. */
+  public boolean runs(int notch) {
+    return notches.get(notch).longest().isEmpty();
+  }
+
+  /**
+   * The running notch to keep where this one is wanted: itself, else the next higher one; where
+   * none is higher, the next lower.
+   */
+  public int running(int notch) {
+    return IntStream.concat(
+            IntStream.range(notch, notches.size()),
+            IntStream.iterate(notch - 1, n -> n >= 0, n -> n - 1))
+        .filter(this::runs)
+        .findFirst()
+        .orElse(notch);
   }
 
   /**
@@ -42,7 +61,8 @@ public record Traction(List<Notch> notches, Span timePerNotch, boolean notchingD
                                     new EffortPoint(
                                         new Speed(point.speed().metresPerSecond() * share),
                                         point.effort()))
-                            .toList()))
+                            .toList(),
+                        notch.longest()))
             .toList();
     return new Traction(other, timePerNotch, notchingDown);
   }

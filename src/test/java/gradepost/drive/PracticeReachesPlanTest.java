@@ -105,7 +105,9 @@ class PracticeReachesPlanTest {
     BrakePractice brake = Changed.in(BrakePractice.USUAL, "offAtLeast", new Span(60));
     PowerPractice power = Changed.in(PowerPractice.USUAL, "offAtLeast", new Span(70));
     RuleBreaches.Limits least =
-        RuleBreaches.Limits.of(Mill.policy().with(Practice.USUAL.with(brake).with(power)));
+        RuleBreaches.Limits.of(
+            Mill.policy().with(Practice.USUAL.with(brake).with(power)),
+            Mill.assignment(Direction.FORWARD, "4-car").stock().traction());
     assertThat(least.brakeOffS()).isEqualTo(60);
     assertThat(least.powerOffS()).isEqualTo(70);
   }

@@ -29,6 +29,9 @@ public final class Glyphs {
   /** Margins of the paper: what stands in them is repeated on every page. */
   private static final double HEAD_PT = 16.9 * 72 / 25.4;
 
+  /** A sheet of A4 is less high than this only on its side. */
+  private static final double LYING_PT = 600;
+
   private static final double FOOT_PT = 13.9 * 72 / 25.4;
 
   /**
@@ -89,14 +92,15 @@ public final class Glyphs {
   }
 
   /**
-   * That on a paper for the desk every text has the size that is promised: 10 points, in charts 7
-   * at least, in running heads and feet 8.5.
+   * That on a paper for the desk every text has the size that is promised: 10 points, on the road
+   * sheet, which lies on its side, 9; in charts 7 at least, in running heads and feet 8.5.
    */
   public static void legible(byte[] pdf) throws IOException {
     List<Glyph> small = new ArrayList<>();
     for (Glyph g : of(pdf)) {
       boolean running = g.y < HEAD_PT || g.fromFoot < FOOT_PT;
-      double least = g.drawn ? 7 : running ? 8.5 : 10;
+      boolean lies = g.y + g.fromFoot < LYING_PT;
+      double least = g.drawn ? 7 : running ? 8.5 : lies ? 9 : 10;
       if (g.size < least - 0.02) {
         small.add(g);
       }

@@ -67,6 +67,7 @@ class GoldenTest {
   private static final Map<String, String> PAGES =
       Map.ofEntries(
           Map.entry("cover", "Driver’s route briefing Down"),
+          Map.entry("road", "The road on one sheet Down"),
           Map.entry("changes-and-reading", "How the braking points were found"),
           Map.entry("train", "Train Down"),
           Map.entry("strip", "To scale, read from left to right"),

@@ -6,6 +6,7 @@ import gradepost.drive.DemoPlans;
 import gradepost.plan.Approach;
 import gradepost.plan.Command;
 import gradepost.plan.Plan;
+import gradepost.plan.Run;
 import gradepost.plan.Trace;
 import gradepost.policy.RideFault;
 import gradepost.policy.RideRules;
@@ -38,9 +39,24 @@ class RideJudgeTest {
     return plan.assignment().policy().signOff().orElseThrow().ride();
   }
 
+  private static final double APART_M = 10;
+
   private static RideResult judge(Plan plan, UnaryOperator<Sample> change) {
     List<Sample> samples = new ArrayList<>();
+    Run run = new Run(plan.trace());
+    Trace.Point last = plan.trace().points().get(0);
     for (Trace.Point p : plan.trace().points()) {
+      // A recorder does not wait for the train to change what it does.
+      for (double at = last.atM() + APART_M; at < p.atM() - APART_M; at += APART_M) {
+        samples.add(
+            change.apply(
+                new Sample(
+                    at,
+                    run.speedAt(at),
+                    Optional.of(last.pressurePa()),
+                    Optional.of(last.notch()))));
+      }
+      last = p;
       samples.add(
           change.apply(
               new Sample(

@@ -147,7 +147,7 @@ class PackReadingTest {
         .containsEntry("stopping", "stops")
         .containsEntry("adhesion.damp", "damp rail")
         .containsEntry("sign-off.ride.early", "early")
-        .hasSize(96);
+        .hasSize(97);
   }
 
   @Test

@@ -46,6 +46,7 @@ public record PlannerSettings(
    * @param sameMps and so near in speed, m/s
    * @param reachM a change is not looked at that makes a difference so far behind it, m
    * @param holds on a leg the speed is held along so many stretches at most
+   * @param holdTries for each of them so many are tried, the longest first
    * @param holdEnergy where a speed is held, the leg takes no more than this share of the energy
    * @param runHoldEnergy and the whole run no more than this
    */
@@ -63,6 +64,7 @@ public record PlannerSettings(
       double sameMps,
       double reachM,
       int holds,
+      int holdTries,
       double holdEnergy,
       double runHoldEnergy) {
 
@@ -88,6 +90,7 @@ public record PlannerSettings(
           sameMps,
           reachM,
           most,
+          holdTries,
           holdEnergy,
           runHoldEnergy);
     }
@@ -302,6 +305,7 @@ public record PlannerSettings(
             0.1,
             20_000,
             6,
+            2,
             1.03,
             1.01),
         new Grid(50, 0.3, List.of(1.4, 2.8), 0.2, 0.5, 60, 4),

@@ -9,6 +9,8 @@ import gradepost.plan.Trace;
 import gradepost.plan.Trigger;
 import gradepost.policy.Policy;
 import gradepost.policy.TaughtRules;
+import gradepost.stock.Traction;
+import gradepost.units.Span;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -53,6 +55,7 @@ public final class RuleBreaches {
    * @param powerOffS power is off at least
    * @param coastS power is off before the brake goes on for a target, at least
    * @param taught what else is not taught
+   * @param notchS each notch is kept at most; infinite for a running notch
    */
   public record Limits(
       double powerS,
@@ -60,9 +63,29 @@ public final class RuleBreaches {
       double brakeOffS,
       double powerOffS,
       double coastS,
-      TaughtRules taught) {
-    /** As a policy has them. */
-    public static Limits of(Policy policy) {
+      TaughtRules taught,
+      List<Double> notchS) {
+    public Limits {
+      notchS = List.copyOf(notchS);
+    }
+
+    /** Where every notch is a running notch. */
+    public Limits(
+        double powerS,
+        double heldS,
+        double brakeOffS,
+        double powerOffS,
+        double coastS,
+        TaughtRules taught) {
+      this(powerS, heldS, brakeOffS, powerOffS, coastS, taught, List.of());
+    }
+
+    private double longestS(int notch) {
+      return notch < notchS.size() ? notchS.get(notch) : Double.POSITIVE_INFINITY;
+    }
+
+    /** As a policy and a power handle have them. */
+    public static Limits of(Policy policy, Traction traction) {
       TaughtRules taught = policy.practice().taught();
       return new Limits(
           policy.run().leastPower().seconds(),
@@ -70,7 +93,10 @@ public final class RuleBreaches {
           policy.practice().brake().offAtLeast().seconds(),
           policy.practice().power().offAtLeast().seconds(),
           policy.run().coastBeforeBraking().seconds(),
-          taught);
+          taught,
+          traction.notches().stream()
+              .map(n -> n.longest().map(Span::seconds).orElse(Double.POSITIVE_INFINITY))
+              .toList());
     }
   }
 
@@ -199,8 +225,15 @@ public final class RuleBreaches {
     }
   }
 
-  /** Judges how long the notch that is left here gave nothing. */
+  /** Judges how long the notch that is left here was kept, and how long it gave nothing. */
   private void leaveNotch(Action action) {
+    double keptS = action.timeS() - notchS;
+    if (notch >= 0 && keptS > limits.longestS(notch) + Slack.TIME_S) {
+      found.add(
+          new Breach(
+              action.approach(),
+              new RuleBroken(Rule.NOTCH_KEPT, action.atM(), keptS, limits.longestS(notch))));
+    }
     double most = limits.taught.deadNotch().seconds();
     if (notch < 0 || action.timeS() - notchS <= most) {
       return;

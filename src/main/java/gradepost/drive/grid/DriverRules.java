@@ -284,6 +284,11 @@ public final class DriverRules {
     return highest;
   }
 
+  /** The running notch to keep where this one is wanted. */
+  public int running(int notch) {
+    return assignment.stock().traction().running(notch);
+  }
+
   /** The lightest printable pressure that checks the speed on what lies ahead. */
   public double checkPressurePa(double atM, double speedMps) {
     double step = assignment.route().units().pressureStepPa();

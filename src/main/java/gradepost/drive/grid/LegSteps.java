@@ -5,6 +5,7 @@ import gradepost.drive.brake.Slack;
 import gradepost.motion.EvenChange;
 import gradepost.motion.NoEnd;
 import gradepost.policy.RunRules;
+import gradepost.stock.Traction;
 import gradepost.task.Assignment;
 import java.util.ArrayList;
 import java.util.List;
@@ -34,6 +35,7 @@ final class LegSteps {
   }
 
   final LegGrid grid;
+  private final Traction traction;
   private final double perNotchS;
   private final double leastPowerS;
   private final double leastCoastS;
@@ -41,7 +43,8 @@ final class LegSteps {
   LegSteps(Assignment assignment, LegGrid grid) {
     this.grid = grid;
     RunRules run = assignment.policy().run();
-    perNotchS = assignment.stock().traction().timePerNotch().seconds();
+    traction = assignment.stock().traction();
+    perNotchS = traction.timePerNotch().seconds();
     leastPowerS = run.leastPower().seconds();
     leastCoastS = run.coastBeforeBraking().seconds();
   }
@@ -63,7 +66,7 @@ final class LegSteps {
   /** Under power to the next place; it comes off on the way where the speed for that is reached. */
   @Nullable Move power(int k, double v, int notch) {
     double off = grid.offMps[k];
-    if (grid.dead[k] || v > off + Slack.ROUNDING) {
+    if (grid.dead[k] || v > off + Slack.ROUNDING || !traction.runs(notch)) {
       return null;
     }
     double length = grid.lengthM(k);
@@ -98,6 +101,9 @@ final class LegSteps {
    * this segment, for the least time of power; lands at a place.
    */
   @Nullable Move notchUp(int k, double v, int top) {
+    if (!traction.runs(top)) {
+      return null;
+    }
     double speed = Math.min(v, grid.onMps[k]);
     double at = grid.placeM[k];
     double coastedS = 0;

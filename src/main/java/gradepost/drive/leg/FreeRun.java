@@ -150,7 +150,7 @@ final class FreeRun {
         mode = Mode.CHECK;
       }
       notchSinceS = stepper.timeS();
-      top = Math.max(stepper.notch(), 0);
+      top = rules.running(Math.max(stepper.notch(), 0));
     }
     lastCeiling = ceilingAt(stepper.atM());
   }
@@ -261,8 +261,8 @@ final class FreeRun {
       double place = path.printedAtOrAfter(stepper.atM());
       StopReason reached = stepper.advance(until.clear().place(Math.min(place, edge)).speedUp(off));
       if (reached == StopReason.PLACE && place < edge) {
-        top = stepper.notch() + 1;
-        notch(top, new Trigger.AtPlace(place));
+        top = rules.running(stepper.notch() + 1);
+        notch(stepper.notch() + 1, new Trigger.AtPlace(place));
       }
       return reached;
     } else if (ended == StopReason.PLACE && stepper.atM() < endM - Slack.PLACE_M) {
@@ -417,6 +417,8 @@ final class FreeRun {
   private void held(Trigger trigger, Command command) {
     if (command.isShutOff()) {
       offS = stepper.timeS();
+    } else if (command.isPower()) {
+      notchSinceS = stepper.timeS();
     }
     steps.add(new Step(trigger, command, stepper.save(), true));
     seen.from(stepper.speedMps());
@@ -443,7 +445,9 @@ final class FreeRun {
 
   /** Whether power stays on where a speed was held. */
   private boolean goesOn(Command.Hold hold, double ceiling) {
-    return !rules.powerForbidden(stepper.atM())
+    double perNotch = assignment.stock().traction().timePerNotch().seconds();
+    return stepper.timeS() >= notchSinceS + perNotch - Slack.TIME_S
+        && !rules.powerForbidden(stepper.atM())
         && stepper.speedMps() < guide.offMps(ceiling) - rules.unitMps()
         && (guide.guides()
             ? guide.wantsPower(ceiling)

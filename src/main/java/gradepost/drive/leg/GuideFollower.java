@@ -81,9 +81,10 @@ final class GuideFollower {
   /** The guide's notch where it has power on here; else what the rules have. */
   int notchFor(double ceilingMps, boolean holding) {
     double at = stepper.atM();
-    return holds()
-        ? Math.min(highestNotch, guide.powers().get(guide.powerAt(at)).notchAt(at))
-        : rules.notchFor(at, offMps(ceilingMps), holding);
+    return rules.running(
+        holds()
+            ? Math.min(highestNotch, guide.powers().get(guide.powerAt(at)).notchAt(at))
+            : rules.notchFor(at, offMps(ceilingMps), holding));
   }
 
   /** Whether the guide has power here, and not to a speed that is there already. */

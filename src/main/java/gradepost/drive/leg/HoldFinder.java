@@ -25,6 +25,7 @@ final class HoldFinder {
   /** A band is no narrower than so many units of speed. */
   private static final int NARROWEST = 2;
 
+  private final Assignment assignment;
   private final TrainModels models;
   private final Ceiling ceiling;
   private final HoldLimits limits;
@@ -36,6 +37,7 @@ final class HoldFinder {
    * @param band the policy's speeds under a ceiling: no wider is a band that is held
    */
   HoldFinder(Assignment assignment, TrainModels models, Ceiling ceiling, Band band) {
+    this.assignment = assignment;
     this.band = band;
     this.models = models;
     this.ceiling = ceiling;
@@ -198,7 +200,7 @@ final class HoldFinder {
     return ends;
   }
 
-  private static Set<Command.HeldBy> means(List<Cycle> cycles) {
+  private Set<Command.HeldBy> means(List<Cycle> cycles) {
     Set<Command.HeldBy> means = new LinkedHashSet<>();
     for (List<Cycle> some : List.of(cycles.subList(0, cycles.size() - 1), cycles)) {
       Action top = some.get(0).top();
@@ -208,7 +210,8 @@ final class HoldFinder {
       means.add(
           top.command()
               .power()
-              .<Command.HeldBy>map(p -> new Command.InNotch(p.notch()))
+              .<Command.HeldBy>map(
+                  p -> new Command.InNotch(assignment.stock().traction().running(p.notch())))
               .orElse(new Command.WithBrake(strength(top))));
     }
     return means;

@@ -237,6 +237,7 @@ public final class LegChooser {
       Way base = best;
       Optional<Way> better =
           finder.of(base.rerun().actions()).stream()
+              .limit(bench.settings().choice().holdTries())
               .map(stretch -> holding(base, stretch))
               .filter(w -> w.timeS() <= withinS && w.betterThan(base) && holds(w))
               .findFirst();
@@ -272,7 +273,7 @@ public final class LegChooser {
     return RuleBreaches.count(
             actions,
             points,
-            RuleBreaches.Limits.of(assignment.policy()),
+            RuleBreaches.Limits.of(assignment.policy(), assignment.stock().traction()),
             bench.plannedBalance()::effortMps2)
         + Creeping.count(points, ceiling, practice);
   }

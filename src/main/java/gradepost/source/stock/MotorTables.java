@@ -82,14 +82,15 @@ final class MotorTables {
   static final ObjectSchema<SeriesMotorPower.Group> GROUP =
       ObjectSchema.of(
           "a group of motors",
-          List.of(GROUP_NAME, IN_SERIES, LIMIT, FIELD, FIXED),
+          List.of(GROUP_NAME, IN_SERIES, LIMIT, FIELD, FIXED, StockTables.LONGEST),
           v ->
               new SeriesMotorPower.Group(
                   v.get(GROUP_NAME),
                   v.get(IN_SERIES).intValue(),
                   v.get(LIMIT),
                   v.get(FIELD),
-                  v.get(FIXED)));
+                  v.get(FIXED),
+                  v.find(StockTables.LONGEST)));
 
   static final Key<Double> NUMBER =
       Key.required(

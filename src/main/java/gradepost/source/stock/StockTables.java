@@ -186,11 +186,16 @@ public final class StockTables {
           ListOf.some(EFFORT_POINT),
           "Effort of one motored vehicle against speed, rising in speed; straight lines between,"
               + " nothing beyond the last.");
+  static final Key<Span> LONGEST =
+      Key.optional(
+          "at-most",
+          Scalar.Quantity.of(QuantityKind.TIME, "5 s", "600 s"),
+          "Not a running notch: the longest time in it. Left out for a running notch.");
   static final ObjectSchema<Notch> NOTCH =
       ObjectSchema.of(
               "a notch",
-              List.of(NOTCH_NAME, EFFORT),
-              v -> new Notch(v.get(NOTCH_NAME), v.get(EFFORT)))
+              List.of(NOTCH_NAME, EFFORT, LONGEST),
+              v -> new Notch(v.get(NOTCH_NAME), v.get(EFFORT), v.find(LONGEST)))
           .checked(
               v ->
                   v.find(EFFORT)

@@ -61,12 +61,16 @@ final class Judge {
     };
   }
 
-  /** Where the first brake action goes on that is no check; it may not be later than computed. */
+  /**
+   * Where the first brake action goes on that is no check and no test; it may not be later than
+   * computed.
+   */
   private boolean brakingPoint(Approach a, double atM) {
     double point =
         a.actions().stream()
             .filter(x -> x.command() instanceof Command.Brake)
             .filter(x -> ((Command.Brake) x.command()).stage() != Command.Stage.CHECK)
+            .filter(x -> ((Command.Brake) x.command()).stage() != Command.Stage.TEST)
             .mapToDouble(x -> x.atM())
             .min()
             .orElseThrow();

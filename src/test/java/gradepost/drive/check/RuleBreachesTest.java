@@ -180,6 +180,29 @@ class RuleBreachesTest {
     found.forEach(f -> assertThat(f.is()).isCloseTo(5.01, within(1e-6)));
   }
 
+  /** Notch 1 is no running notch: twenty seconds at most. */
+  @ParameterizedTest
+  @CsvSource({"20, ", "20.01, NOTCH_KEPT"})
+  void aNotchIsKeptForNoLongerThanTheTrainBears(double upS, @Nullable Rule broken) {
+    RuleBreaches.Limits limits =
+        new RuleBreaches.Limits(0, 0, 0, 0, 0, NONE, List.of(20.0, Double.POSITIVE_INFINITY));
+    List<RuleBroken> found =
+        RuleBreaches.of(
+                List.of(
+                    at(0, new Command.Power(0)),
+                    at(upS, new Command.Power(1)),
+                    at(500, new Command.ShutOff())),
+                List.of(point(0, 10), point(500, 10)),
+                limits,
+                USEFUL)
+            .stream()
+            .map(RuleBreaches.Breach::what)
+            .toList();
+    assertThat(found.stream().map(RuleBroken::broken))
+        .isEqualTo(broken == null ? List.of() : List.of(broken));
+    found.forEach(f -> assertThat(f.rule()).isEqualTo(20));
+  }
+
   /** What power does in a notch that gives nothing is no power. */
   @Test
   void timeInADeadNotchDoesNotCountAsPower() {

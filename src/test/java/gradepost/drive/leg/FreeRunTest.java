@@ -15,10 +15,15 @@ import gradepost.plan.Trigger;
 import gradepost.route.RailGap;
 import gradepost.route.place.Applies;
 import gradepost.route.place.Extent;
+import gradepost.stock.Notch;
+import gradepost.stock.Traction;
 import gradepost.task.Assignment;
 import gradepost.task.Ceiling;
 import gradepost.task.CeilingStep;
+import gradepost.units.Span;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -401,6 +406,25 @@ class FreeRunTest {
     double atM = higher.after().atM();
     assertThat(atM).isBetween(2010.0, 2160.0);
     assertStep(higher, new Trigger.AtPlace(line.path().printedAtOrBefore(atM)), power(3));
+  }
+
+  /** As above, where the second notch would do: it may not be kept, so the third is taken. */
+  @Test
+  void aNotchThatIsNoRunningNotchIsOnlyPassed() {
+    Traction was = line.stock().traction();
+    List<Notch> notches = new ArrayList<>(was.notches());
+    Notch second = notches.get(1);
+    notches.set(1, new Notch(second.name(), second.effort(), Optional.of(new Span(20))));
+    line =
+        Changed.in(
+            line,
+            "stock",
+            Changed.in(line.stock(), "traction", Changed.in(was, "notches", notches)));
+    ceiling = List.of(step(0, 2000, 10), step(2000, 6000, 20));
+    FreeRun free = run(1951.312, 15 * KMH, 1995);
+    assertStep(free.steps().get(0), new Trigger.AtPlace(1951.312), power(0));
+    assertStep(free.steps().get(1), new Trigger.After(3), power(1));
+    assertStep(free.steps().get(2), new Trigger.After(3), power(2));
   }
 
   @Test
