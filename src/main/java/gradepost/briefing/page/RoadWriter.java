@@ -240,6 +240,12 @@ public final class RoadWriter {
       out.add(rows.row(b, part + "-a" + b.approach().number()));
     }
     return new Table(
-        id + "-points", "road", "", "", rows.columns(), out, words.text("road.no-brake"));
+        id + "-points",
+        "road",
+        words.text("road.points"),
+        "",
+        rows.columns(),
+        out,
+        words.text("road.no-brake"));
   }
 }
