@@ -53,7 +53,7 @@ class BySpeedTest {
 
   @Test
   void onMadeUpLines() {
-    int lines = Integer.getInteger("gradepost.lines", 60);
+    int lines = Integer.getInteger("gradepost.lines", 120);
     for (long seed = 1; seed <= lines; seed++) {
       look("line " + seed, Planner.plan(MadeUp.random(seed)));
     }

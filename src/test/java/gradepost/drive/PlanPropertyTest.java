@@ -42,7 +42,7 @@ class PlanPropertyTest {
   @Test
   void everyMadeUpLineIsPlannedWithinTheRules() {
     int first = Integer.getInteger("gradepost.first", 1);
-    int lines = Integer.getInteger("gradepost.lines", 100);
+    int lines = Integer.getInteger("gradepost.lines", 200);
     List<String> wrong = new ArrayList<>();
     for (int seed = first; seed < first + lines; seed++) {
       for (String fault : faults(RandomLines.of(seed))) {

@@ -29,8 +29,8 @@ public final class Glyphs {
   /** Margins of the paper: what stands in them is repeated on every page. */
   private static final double HEAD_PT = 16.9 * 72 / 25.4;
 
-  /** A sheet of A4 is less high than this only on its side. */
-  private static final double LYING_PT = 600;
+  /** Only a sheet of A4 or more on its side is wider than this and less high. */
+  private static final double A4_WIDE_PT = 600;
 
   private static final double FOOT_PT = 13.9 * 72 / 25.4;
 
@@ -38,6 +38,7 @@ public final class Glyphs {
    * One letter; from the upper left, in points.
    *
    * @param text the letter and the line that it stands in
+   * @param lies on a sheet of A4 on its side
    * @param drawn in a chart; on sheets to cut every card is a drawing
    */
   record Glyph(
@@ -50,6 +51,7 @@ public final class Glyphs {
       double h,
       double size,
       double fromFoot,
+      boolean lies,
       boolean drawn) {
     boolean meets(Glyph o) {
       return x + TOUCH_PT < o.x + o.w
@@ -99,8 +101,7 @@ public final class Glyphs {
     List<Glyph> small = new ArrayList<>();
     for (Glyph g : of(pdf)) {
       boolean running = g.y < HEAD_PT || g.fromFoot < FOOT_PT;
-      boolean lies = g.y + g.fromFoot < LYING_PT;
-      double least = g.drawn ? 7 : running ? 8.5 : lies ? 9 : 10;
+      double least = g.drawn ? 7 : running ? 8.5 : g.lies ? 9 : 10;
       if (g.size < least - 0.02) {
         small.add(g);
       }
@@ -157,6 +158,7 @@ public final class Glyphs {
                   upright ? along : tall,
                   size,
                   g.getPageHeight() - g.getY(),
+                  g.getPageWidth() > A4_WIDE_PT && g.getPageHeight() < A4_WIDE_PT,
                   drawn.contains(g)));
         }
       }
