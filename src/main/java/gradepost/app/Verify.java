@@ -32,8 +32,8 @@ public final class Verify {
       if (printed.isEmpty()) {
         return Answer.refused(
             paper
-                + ": error: it has no fingerprint on its first page; allowed: a briefing as PDF,"
-                + " HTML or JSON");
+                + ": error: it has no fingerprint on its first page; allowed: a briefing or its reference"
+                + " as PDF or HTML, or a hand-over as JSON");
       }
       return compare(paper, printed.get(), PackFiles.packs(named));
     } catch (IOException e) {

@@ -46,19 +46,18 @@ public record Table(
 
   /** The same table; a link that leads out of the document is none. */
   public Table linkedTo(Predicate<String> anchors) {
-    return new Table(
-        id,
-        name,
-        title,
-        note,
-        columns,
+    return with(
         rows.stream()
             .map(
                 r ->
                     new Row(
                         r.cells(), r.changed(), r.grave(), anchors.test(r.link()) ? r.link() : ""))
-            .toList(),
-        whenEmpty);
+            .toList());
+  }
+
+  /** The same table with other rows. */
+  public Table with(List<Row> others) {
+    return new Table(id, name, title, note, columns, others, whenEmpty);
   }
 
   public Table {

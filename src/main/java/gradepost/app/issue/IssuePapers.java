@@ -62,7 +62,7 @@ public final class IssuePapers {
     List<Paper> office = new ArrayList<>();
     for (OfPaper paper : differences.papers()) {
       String stem = paper.task().stem();
-      papers.addAll(layout.papers(stem, paper.briefing()));
+      papers.addAll(layout.pack(stem, paper.briefing()).all());
       String fingerprint = paper.briefing().issue().fingerprint();
       papers.add(new Paper(stem + ".json", HandOver.of(paper.plan(), fingerprint)));
       if (paper.before().isPresent() && paper.sheetsDiffer()) {

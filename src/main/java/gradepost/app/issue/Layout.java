@@ -6,6 +6,7 @@ import gradepost.briefing.Briefing;
 import gradepost.briefing.CabCards;
 import gradepost.briefing.Messages;
 import gradepost.briefing.Printable;
+import gradepost.briefing.Reference;
 import gradepost.briefing.Wall;
 import gradepost.render.Renderer;
 import gradepost.render.TemplateSource;
@@ -19,6 +20,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ForkJoinTask;
+import java.util.stream.Stream;
 
 /** Both faces of a briefing, by the depot's templates where there are any. */
 public final class Layout {
@@ -33,6 +35,7 @@ public final class Layout {
           "pack.ftlh",
           "paper.css",
           "reading.ftlh",
+          "reference.ftlh",
           "reissue.ftlh",
           "road.ftlh",
           "screen.css",
@@ -105,6 +108,34 @@ public final class Layout {
         messages.text("wall.title", briefing.cover().heading(), briefing.issue().number());
     renderer.enlarged(Wall.of(briefing, title), pdf);
     return new Paper(stem + ".pdf", pdf.toByteArray());
+  }
+
+  /**
+   * A paper and its reference.
+   *
+   * @param paper PDF and HTML of what is in the driver's hand
+   * @param reference PDF and HTML of what is looked up
+   */
+  record Pack(List<Paper> paper, List<Paper> reference) {
+    Pack {
+      paper = List.copyOf(paper);
+      reference = List.copyOf(reference);
+    }
+
+    /** All files, which are delivered and recalled together. */
+    List<Paper> all() {
+      return Stream.concat(paper.stream(), reference.stream()).toList();
+    }
+  }
+
+  /** A briefing as the paper and the reference beside it; each names the file of the other. */
+  Pack pack(String stem, Briefing briefing) throws IOException {
+    Reference.Files files = Reference.Files.of(stem);
+    Briefing filed = briefing.filed(files);
+    String title =
+        messages.text("reference.title", briefing.cover().heading(), briefing.issue().number());
+    return new Pack(
+        papers(files.paper(), filed), papers(files.reference(), Reference.to(filed, title)));
   }
 
   /** PDF and HTML; the latter is made by another core where one is idle. */

@@ -90,9 +90,9 @@ public final class PaperMaker {
                 pack.accepted(),
                 pack.withdrawn());
     List<Paper> papers = new ArrayList<>();
-    List<Paper> faces = layout.papers(task.stem(), briefing);
+    Layout.Pack pages = layout.pack(task.stem(), briefing);
     if (wanted.contains(PaperKind.BRIEFING)) {
-      papers.addAll(faces);
+      papers.addAll(pages.all());
     }
     Optional<SignOffRules> rules =
         pack.policy()
@@ -102,8 +102,7 @@ public final class PaperMaker {
     if (rules.isPresent()) {
       long first = seed.orElse(SignOff.seed(pack));
       papers.addAll(
-          new SignOff(layout)
-              .papers(task.stem(), plan, pack, rules.get(), first, briefing, faces.get(0).bytes()));
+          new SignOff(layout).papers(task.stem(), plan, pack, rules.get(), first, briefing, pages));
     }
     if (wanted.contains(PaperKind.CARDS)) {
       papers.addAll(Cards.papers(task.stem(), briefing, pack.cards(), layout));

@@ -5,6 +5,7 @@ import gradepost.briefing.Briefing;
 import gradepost.briefing.Cover;
 import gradepost.briefing.Cue;
 import gradepost.briefing.Part;
+import gradepost.briefing.Reference;
 import gradepost.briefing.Table;
 import gradepost.briefing.compose.BriefingFacts;
 import gradepost.briefing.question.Issued;
@@ -12,6 +13,7 @@ import gradepost.briefing.question.Item;
 import gradepost.briefing.question.QuestionBank;
 import gradepost.briefing.signoff.Course;
 import gradepost.briefing.signoff.SignOffWriter;
+import gradepost.briefing.signoff.TaughtOn;
 import gradepost.plan.Plan;
 import gradepost.policy.SignOffRules;
 import gradepost.render.PageIndex;
@@ -44,7 +46,7 @@ public final class SignOff {
   /**
    * The papers to sign a driver off with.
    *
-   * @param briefing that teaches the plan, and {@code pdf} as it was laid out
+   * @param briefing that teaches the plan, and {@code pages} as it was laid out
    */
   public List<Paper> papers(
       String stem,
@@ -53,7 +55,7 @@ public final class SignOff {
       SignOffRules rules,
       long seed,
       Briefing briefing,
-      byte[] pdf)
+      Layout.Pack pages)
       throws IOException {
     BriefingFacts taught = new BriefingFacts(plan, layout.messages());
     QuestionBank bank =
@@ -63,32 +65,51 @@ public final class SignOff {
             new Issued(pack.notices(), briefing.changes()),
             rules.papers());
     SignOffWriter writer =
-        new SignOffWriter(new Course(taught, briefing, rules), bank, seed, pages(briefing, pdf));
+        new SignOffWriter(new Course(taught, briefing, rules), bank, seed, pages(briefing, pages));
     List<Paper> out = new ArrayList<>(layout.papers(stem + "-sign-off", writer.papers()));
     out.addAll(layout.papers(stem + "-sign-off-keys", writer.keys()));
     out.add(new Paper(stem + "-ride.csv", writer.rideForm().getBytes(StandardCharsets.UTF_8)));
     return out;
   }
 
-  /** The bookmarks are the page list, in its order. */
-  private static Map<String, Integer> pages(Briefing briefing, byte[] pdf) throws IOException {
-    List<Integer> pages = PageIndex.pages(pdf);
-    List<Cover.Entry> contents = briefing.cover().contents();
-    Map<String, Integer> out = new HashMap<>();
-    for (int i = 0; i < Math.min(pages.size(), contents.size()); i++) {
-      out.put(contents.get(i).anchor(), pages.get(i));
-    }
-    PageTexts texts = PageTexts.of(pdf);
+  /** Where each sheet is taught, in the paper or in its reference, by its anchor. */
+  private static Map<String, TaughtOn> pages(Briefing briefing, Layout.Pack pack)
+      throws IOException {
+    byte[] paper = pack.paper().get(0).bytes();
+    byte[] reference = pack.reference().get(0).bytes();
+    Map<String, Integer> read = begins(briefing.cover().contents(), paper);
+    PageTexts texts = PageTexts.of(paper);
     for (Part part : briefing.parts()) {
-      tables(part.train().tables(), out.getOrDefault(part.id() + "-train-page", 1), texts, out);
-      tables(part.tables(), out.getOrDefault(part.id() + "-tables", 1), texts, out);
-      int page = out.getOrDefault(part.id() + "-story", 1);
+      int page = read.getOrDefault(part.id() + "-story", 1);
       for (Cue cue : part.story()) {
         Optional<Integer> found = texts.lineFrom(page, cue.place() + " ");
         page = found.orElse(page);
         found.ifPresent(
-            p -> out.putIfAbsent(Item.Reference.line(part.id() + "-story", cue.place()), p));
+            p -> read.putIfAbsent(Item.Reference.line(part.id() + "-story", cue.place()), p));
       }
+    }
+    Map<String, Integer> looked = begins(Reference.to(briefing, "").contents(), reference);
+    PageTexts lookedTexts = PageTexts.of(reference);
+    for (Part part : briefing.parts()) {
+      int train = looked.getOrDefault(part.id() + "-train-page", 1);
+      tables(part.train().tables(), train, lookedTexts, looked);
+      int from = looked.getOrDefault(part.id() + "-tables", 1);
+      tables(part.tables(), from, lookedTexts, looked);
+    }
+    Map<String, TaughtOn> out = new HashMap<>();
+    looked.forEach((anchor, page) -> out.put(anchor, new TaughtOn(page, true)));
+    read.forEach((anchor, page) -> out.put(anchor, new TaughtOn(page, false)));
+    out.put(Item.Reference.CHANGES, new TaughtOn(1, false));
+    return out;
+  }
+
+  /** The bookmarks are the page list, in its order. */
+  private static Map<String, Integer> begins(List<Cover.Entry> contents, byte[] pdf)
+      throws IOException {
+    List<Integer> pages = PageIndex.pages(pdf);
+    Map<String, Integer> out = new HashMap<>();
+    for (int i = 0; i < Math.min(pages.size(), contents.size()); i++) {
+      out.put(contents.get(i).anchor(), pages.get(i));
     }
     return out;
   }

@@ -7,6 +7,7 @@ import gradepost.briefing.CoverIssue;
 import gradepost.briefing.Fact;
 import gradepost.briefing.Messages;
 import gradepost.briefing.Part;
+import gradepost.briefing.Reference;
 import gradepost.briefing.Table;
 import gradepost.briefing.line.Lineside;
 import gradepost.briefing.line.PlaceTables;
@@ -82,7 +83,8 @@ public final class Composer {
             words.moment(issue.details().validFrom()),
             words.moment(issue.details().validTo())),
         issue,
-        new CoverWriter(words, issue).cover(heading, plans, parts),
+        Reference.Files.NONE,
+        new CoverWriter(words, issue).cover(heading, plans, parts, changes),
         changes(words, issue, changes),
         new ReadingWriter(first, words).reading(holds),
         parts);

@@ -1,12 +1,11 @@
 package gradepost.briefing.compose;
 
+import gradepost.briefing.Change;
 import gradepost.briefing.Cover;
 import gradepost.briefing.CoverIssue;
 import gradepost.briefing.Fact;
 import gradepost.briefing.Messages;
 import gradepost.briefing.Part;
-import gradepost.briefing.RoadSheet;
-import gradepost.briefing.Table;
 import gradepost.briefing.chart.CodeChart;
 import gradepost.briefing.line.TrackStripWriter;
 import gradepost.briefing.page.EditionWriter;
@@ -31,28 +30,38 @@ final class CoverWriter {
     this.issue = issue;
   }
 
-  Cover cover(String heading, List<Plan> plans, List<Part> parts) {
+  Cover cover(String heading, List<Plan> plans, List<Part> parts, List<Change> changes) {
     List<String> directions = plans.stream().map(this::covers).distinct().toList();
     List<String> cautions = new ArrayList<>();
     for (int i = 1; messages.has("caution." + i); i++) {
       cautions.add(messages.text("caution." + i));
     }
-    return new Cover(
-        heading,
-        directions,
-        train(plans),
-        issueFacts(),
-        issue.details().sources().isEmpty()
-            ? List.of(messages.text("not-supplied"))
-            : issue.details().sources(),
-        issue.highRisk(),
-        cautions,
-        contents(parts),
-        new CodeChart(
-            "cover-code",
-            messages.text("chart.code"),
-            messages.text("chart.code.says"),
-            messages.text("code.text", issue.number(), issue.fingerprint())));
+    Cover cover =
+        new Cover(
+            heading,
+            directions,
+            train(plans),
+            plans.stream()
+                .flatMap(p -> new EditionWriter(p.assignment(), words).facts().stream())
+                .distinct()
+                .toList(),
+            issueFacts(),
+            List.of(
+                fact("prepared-by", issue.details().preparedBy()), fact("checked-by", checkedBy())),
+            issue.details().sources().isEmpty()
+                ? List.of(messages.text("not-supplied"))
+                : issue.details().sources(),
+            new RiskPlaces(plans, parts, messages).of(issue.highRisk()),
+            cautions,
+            contents(parts),
+            reference(parts),
+            0,
+            new CodeChart(
+                "cover-code",
+                messages.text("chart.code"),
+                messages.text("chart.code.says"),
+                messages.text("code.text", issue.number(), issue.fingerprint())));
+    return cover.telling(FirstPage.roomFor(cover, changes));
   }
 
   private String covers(Plan plan) {
@@ -79,30 +88,20 @@ final class CoverWriter {
             .map(p -> p.assignment().trainName())
             .distinct()
             .collect(Collectors.joining(", "));
-    List<Fact> facts = new ArrayList<>();
-    facts.add(fact("stock", first.stock().name()));
-    facts.add(fact("formations", formations));
-    facts.add(fact("load", words.text("load." + TrackStripWriter.lower(first.load()))));
-    facts.add(fact("policy", first.policy().name()));
-    plans.stream()
-        .flatMap(p -> new EditionWriter(p.assignment(), words).facts().stream())
-        .distinct()
-        .forEach(facts::add);
-    return facts;
+    return List.of(
+        fact("stock", first.stock().name()),
+        fact("formations", formations),
+        fact("load", words.text("load." + TrackStripWriter.lower(first.load()))),
+        fact("policy", first.policy().name()));
   }
 
   private List<Fact> issueFacts() {
     return List.of(
-        fact("issue", issue.number()),
         fact("issued", words.moment(issue.details().issued())),
-        fact("valid-from", words.moment(issue.details().validFrom())),
-        fact("valid-to", words.moment(issue.details().validTo())),
         fact("supersedes", issue.details().supersedes().orElse(messages.text("cover.first-issue"))),
         fact("known-up-to", words.moment(issue.details().knownUpTo())),
         fact("copy", orNot(issue.details().copy())),
-        fact("holder", orNot(issue.details().holder())),
-        fact("prepared-by", issue.details().preparedBy()),
-        fact("checked-by", checkedBy()));
+        fact("holder", orNot(issue.details().holder())));
   }
 
   private String checkedBy() {
@@ -117,30 +116,47 @@ final class CoverWriter {
     return new Fact(messages.text("cover." + key), value);
   }
 
+  /** The sheets of the paper; those of one of several parts stand below its title. */
   private List<Cover.Entry> contents(List<Part> parts) {
     List<Cover.Entry> out = new ArrayList<>();
     for (Part part : parts) {
-      for (RoadSheet road : part.road()) {
-        entry(out, road.id(), messages.text("road.entry", road.title(), part.head()), 0);
-      }
-    }
-    entry(out, "changes", messages.text("changes.title"), 0);
-    entry(out, "reading", messages.text("reading.title"), 0);
-    for (Part part : parts) {
-      entry(out, part.id(), part.title(), 0);
-      entry(out, part.id() + "-train-page", messages.text("train.title"), 1);
-      entry(out, part.id() + "-strip", messages.text("strip.title"), 1);
-      entry(out, part.id() + "-evened", messages.text("strip.evened.title"), 1);
-      entry(out, part.id() + "-story", messages.text("story.title"), 1);
+      int depth = headed(out, part, parts, part.road().get(0).id());
+      part.road().forEach(road -> entry(out, road.id(), road.title(), depth));
+      entry(out, part.id() + "-strip", messages.text("strip.title"), depth);
+      entry(out, part.id() + "-evened", messages.text("strip.evened.title"), depth);
+      entry(out, part.id() + "-story", messages.text("story.title"), depth);
       part.approaches()
           .forEach(
-              a -> entry(out, a.id(), messages.text("approach.heading", a.number(), a.title()), 2));
-      entry(out, part.id() + "-tables", messages.text("tables.title"), 1);
-      Table seldom = part.seldom();
-      entry(out, seldom.id(), seldom.title(), 1);
-      entry(out, part.id() + "-not-supplied", messages.text("not-supplied.title"), 1);
+              a ->
+                  entry(
+                      out,
+                      a.id(),
+                      messages.text("approach.heading", a.number(), a.title()),
+                      depth + 1));
+      entry(out, part.seldom().id(), part.seldom().title(), depth);
     }
     return out;
+  }
+
+  /** The sheets of the reference. */
+  private List<Cover.Entry> reference(List<Part> parts) {
+    List<Cover.Entry> out = new ArrayList<>();
+    entry(out, "reading", messages.text("reading.title"), 0);
+    for (Part part : parts) {
+      int depth = headed(out, part, parts, part.id());
+      entry(out, part.id() + "-train-page", messages.text("train.title"), depth);
+      entry(out, part.id() + "-tables", messages.text("tables.title"), depth);
+    }
+    return out;
+  }
+
+  /** Names a part where there are several; how deep its sheets stand. */
+  private int headed(List<Cover.Entry> out, Part part, List<Part> parts, String anchor) {
+    if (parts.size() == 1) {
+      return 0;
+    }
+    entry(out, anchor, part.title(), 0);
+    return 1;
   }
 
   private void entry(List<Cover.Entry> out, String anchor, String title, int depth) {

@@ -64,13 +64,13 @@ final class ReadingWriter {
     for (String key : keys) {
       symbols.add(new Fact(words.text("symbol." + key), words.text("symbol." + key + ".says")));
     }
-    return new Reading(units, symbols, method(), assumptions());
+    return assumed(units, symbols);
   }
 
   private List<String> method() {
     Policy policy = assignment.policy();
     List<String> out = new ArrayList<>();
-    out.add(words.text("method.planned"));
+    out.add(words.text("method.planned", policy.adhesion().get(0).name()));
     out.add(
         words.text(
             "method.technique", technique(policy.stopping()), technique(policy.restriction())));
@@ -141,8 +141,8 @@ final class ReadingWriter {
             .collect(Collectors.joining(", ")));
   }
 
-  /** Every value of the operator's policy that has a purpose, by its key. */
-  private Table assumptions() {
+  /** Every value of the operator's policy, by its key; those without a purpose apart. */
+  private Reading assumed(List<Fact> units, List<Fact> symbols) {
     Policy p = assignment.policy();
     Map<String, String> values = new TreeMap<>();
     values.put("noticing-time", words.seconds(p.noticing().seconds()));
@@ -179,6 +179,7 @@ final class ReadingWriter {
     p.adhesion().forEach(a -> values.put("adhesion." + a.name(), range(a.law())));
     values.put("site-adhesion", siteAdhesion(p));
     Tables table = new Tables(words, "reading", "assumptions");
+    Tables usual = new Tables(words, "reading", "practice");
     Map<String, String> purposes = new TreeMap<>(p.purposes());
     p.adhesion().forEach(a -> purposes.putIfAbsent("adhesion." + a.name(), a.note()));
     values.forEach(
@@ -187,12 +188,13 @@ final class ReadingWriter {
               words.messages().has("assumption." + key)
                   ? words.text("assumption." + key)
                   : key.replace('.', ' ').replace('-', ' ');
-          if (!value.isBlank()) {
-            String usual = key.startsWith("practice.") ? words.text("assumption.usual") : "";
-            table.row(label, value, purposes.getOrDefault(key, usual));
+          if (key.startsWith("practice.") && !purposes.containsKey(key)) {
+            usual.row(label, value);
+          } else if (!value.isBlank()) {
+            table.row(label, value, purposes.getOrDefault(key, ""));
           }
         });
-    return table.build();
+    return new Reading(units, symbols, method(), table.build(), usual.build());
   }
 
   /** Driving practice, by the keys of the policy. */

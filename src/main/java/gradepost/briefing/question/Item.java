@@ -26,6 +26,9 @@ public record Item(
    * story, and what to look at there.
    */
   public record Reference(String anchor, String what) {
+    /** The anchor of what changed, which begins on the first page. */
+    public static final String CHANGES = "changes";
+
     private static final String LINE = "@";
 
     /** The anchor of the line for a place. */

@@ -35,6 +35,6 @@ final class References {
   }
 
   Item.Reference changes() {
-    return new Item.Reference("changes", taught.text("changes.title"));
+    return new Item.Reference(Item.Reference.CHANGES, taught.text("changes.title"));
   }
 }

@@ -2,7 +2,6 @@ package gradepost.briefing.reissue;
 
 import gradepost.briefing.ApproachPage;
 import gradepost.briefing.Briefing;
-import gradepost.briefing.Cover;
 import gradepost.briefing.Cue;
 import gradepost.briefing.Messages;
 import gradepost.briefing.Part;
@@ -20,8 +19,6 @@ import java.util.function.Function;
 
 /** Sets a bar beside every line that the issue before had not, and the issue of every sheet. */
 public final class ChangeMarks {
-  private static final String CHANGES = "changes";
-
   private final Messages messages;
 
   public ChangeMarks(Messages messages) {
@@ -45,7 +42,8 @@ public final class ChangeMarks {
         now.subject(),
         now.issueLine(),
         now.issue(),
-        cover(now.cover(), since),
+        now.files(),
+        now.cover().since(since),
         changes.rows().isEmpty()
             ? new Table(
                 changes.id(),
@@ -58,27 +56,6 @@ public final class ChangeMarks {
             : changes,
         now.reading(),
         parts);
-  }
-
-  private static Cover cover(Cover cover, Map<String, Integer> since) {
-    List<Cover.Entry> contents = new ArrayList<>();
-    for (Cover.Entry e : cover.contents()) {
-      // What changed is of this issue, though it stands on a sheet with how to read it.
-      Optional<Integer> kept =
-          Optional.ofNullable(since.get(e.anchor())).filter(n -> !e.anchor().equals(CHANGES));
-      String issue = kept.map(String::valueOf).orElse(e.issue());
-      contents.add(new Cover.Entry(e.anchor(), e.title(), issue, e.depth()));
-    }
-    return new Cover(
-        cover.heading(),
-        cover.directions(),
-        cover.train(),
-        cover.issue(),
-        cover.sources(),
-        cover.highRisk(),
-        cover.cautions(),
-        contents,
-        cover.code());
   }
 
   private static Part part(Part now, Part before) {
@@ -140,16 +117,10 @@ public final class ChangeMarks {
   }
 
   private static Table marked(Table now, Set<List<String>> known) {
-    return new Table(
-        now.id(),
-        now.name(),
-        now.title(),
-        now.note(),
-        now.columns(),
+    return now.with(
         now.rows().stream()
             .map(r -> new Table.Row(r.cells(), !known.contains(r.cells()), r.grave(), r.link()))
-            .toList(),
-        now.whenEmpty());
+            .toList());
   }
 
   private static ApproachPage approach(ApproachPage now, Optional<ApproachPage> before) {

@@ -56,11 +56,7 @@ public final class ReissuePapers {
             .map(Aged::anchor)
             .collect(Collectors.toSet());
     List<Supplement.Section> sections =
-        now.parts().stream()
-            .map(p -> section(p, changed))
-            .filter(
-                s -> s.train() || s.strip() || s.story() || s.tables() || s.seldom() || pages(s))
-            .toList();
+        now.parts().stream().map(p -> section(p, changed)).filter(Supplement.Section::any).toList();
     return new Supplement(
         now.language(),
         messages.text("supplement.title", now.cover().heading(), issue.number()),
@@ -68,7 +64,7 @@ public final class ReissuePapers {
         now.issueLine(),
         issue,
         now.cover().heading(),
-        now.cover().issue(),
+        facts(now),
         Stream.of("1", "2", "3", "4")
             .map(
                 n ->
@@ -80,11 +76,21 @@ public final class ReissuePapers {
         now.changes(),
         pageList(sheets, old, number),
         destroy(sheets, before, changed),
+        Stream.of(now.reading()).filter(r -> changed.contains("reading")).toList(),
         sections);
   }
 
-  private static boolean pages(Supplement.Section section) {
-    return !section.part().approaches().isEmpty();
+  /** Number and validity, and the rest as on the first page. */
+  private List<Fact> facts(Briefing now) {
+    CoverIssue issue = now.issue();
+    List<Fact> facts = new ArrayList<>();
+    facts.add(new Fact(messages.text("cover.issue"), issue.number()));
+    facts.add(
+        new Fact(messages.text("cover.valid-from"), words.moment(issue.details().validFrom())));
+    facts.add(new Fact(messages.text("cover.valid-to"), words.moment(issue.details().validTo())));
+    facts.addAll(now.cover().issue());
+    facts.addAll(now.cover().checked());
+    return facts;
   }
 
   private static Supplement.Section section(Part p, Set<String> changed) {

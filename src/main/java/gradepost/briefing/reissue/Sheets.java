@@ -23,7 +23,7 @@ public final class Sheets {
    * of different formats cannot be compared: whoever changes the content or the order of a text
    * increases this number.
    */
-  public static final int FORMAT = 4;
+  public static final int FORMAT = 5;
 
   private final Messages messages;
 
@@ -39,17 +39,17 @@ public final class Sheets {
    */
   public record Sheet(String anchor, String key, String title, String text) {}
 
-  /** The sheets of a briefing, in the order of its pages. */
+  /**
+   * The sheets of a briefing, in the order of its pages, and behind them those of the reference.
+   */
   public List<Sheet> of(Briefing briefing) {
     List<Sheet> out = new ArrayList<>();
-    out.add(sheet("reading", "reading", "reading.title", CanonicalText.of(briefing.reading())));
     for (Part part : briefing.parts()) {
       String id = part.id();
       for (RoadSheet road : part.road()) {
         String key = unique(out, id + " road");
         out.add(new Sheet(road.id(), key, road.title(), road(road)));
       }
-      out.add(sheet(id + "-train-page", id + " train", "train.title", train(part)));
       String strip = CanonicalText.of(part.strip());
       out.add(sheet(id + "-strip", id + " strip", "sheet.strips", strip));
       String story = CanonicalText.of(part.story());
@@ -59,14 +59,28 @@ public final class Sheets {
         String key = unique(out, id + " " + page.title());
         out.add(new Sheet(page.id(), key, title, approach(page)));
       }
-      String tables = CanonicalText.of(tables(part.tables()));
-      out.add(sheet(id + "-tables", id + " tables", "tables.title", tables));
-      String seldom =
-          CanonicalText.of(
-              table(part.seldom()), table(part.hazards()), part.notSupplied(), part.answeredFor());
-      out.add(sheet(part.seldom().id(), id + " seldom", "sheet.seldom", seldom));
+      String seldom = CanonicalText.of(table(part.seldom()), table(part.hazards()));
+      out.add(sheet(part.seldom().id(), id + " seldom", "table.seldom.title", seldom));
     }
+    reference(briefing, out);
     return out;
+  }
+
+  /** Those of the reference; each says so in its title. */
+  private void reference(Briefing briefing, List<Sheet> out) {
+    String reading = CanonicalText.of(briefing.reading());
+    out.add(looked("reading", "reading", "reading.title", reading));
+    for (Part part : briefing.parts()) {
+      String id = part.id();
+      out.add(looked(id + "-train-page", id + " train", "train.title", train(part)));
+      String tables =
+          CanonicalText.of(tables(part.tables()), part.notSupplied(), part.answeredFor());
+      out.add(looked(id + "-tables", id + " tables", "tables.title", tables));
+    }
+  }
+
+  private Sheet looked(String anchor, String key, String title, String text) {
+    return new Sheet(anchor, key, messages.text("reference.sheet", messages.text(title)), text);
   }
 
   private static String unique(List<Sheet> sheets, String key) {

@@ -26,12 +26,12 @@ final class KnowledgePapers {
   private final Course course;
   private final QuestionBank bank;
   private final long seed;
-  private final Map<String, Integer> pages;
+  private final Map<String, TaughtOn> pages;
 
   /**
-   * @param pages of the briefing, by the anchor of the heading
+   * @param pages of the briefing and of its reference, by the anchor of the heading
    */
-  KnowledgePapers(Course course, QuestionBank bank, long seed, Map<String, Integer> pages) {
+  KnowledgePapers(Course course, QuestionBank bank, long seed, Map<String, TaughtOn> pages) {
     this.course = course;
     this.bank = bank;
     this.seed = seed;
@@ -128,10 +128,14 @@ final class KnowledgePapers {
   }
 
   private String taught(Item.Reference reference) {
-    Optional<Integer> page = Optional.ofNullable(pages.get(reference.anchor()));
-    Optional<Integer> sheet = Optional.ofNullable(pages.get(reference.sheet()));
-    return page.map(p -> text("signoff.key.page", reference.what(), p))
-        .or(() -> sheet.map(p -> text("signoff.key.from-page", reference.what(), p)))
+    Optional<TaughtOn> page = Optional.ofNullable(pages.get(reference.anchor()));
+    Optional<TaughtOn> sheet = Optional.ofNullable(pages.get(reference.sheet()));
+    return page.map(p -> taught("signoff.key.page", reference, p))
+        .or(() -> sheet.map(p -> taught("signoff.key.from-page", reference, p)))
         .orElse(reference.what());
+  }
+
+  private String taught(String key, Item.Reference reference, TaughtOn on) {
+    return text(on.reference() ? key + ".reference" : key, reference.what(), on.page());
   }
 }

@@ -19,9 +19,9 @@ public final class SignOffWriter {
 
   /**
    * @param seed of the first knowledge paper; each further one takes the next
-   * @param pages of the briefing, by the anchor of the heading
+   * @param pages of the briefing and of its reference, by the anchor of the heading
    */
-  public SignOffWriter(Course course, QuestionBank bank, long seed, Map<String, Integer> pages) {
+  public SignOffWriter(Course course, QuestionBank bank, long seed, Map<String, TaughtOn> pages) {
     this.course = course;
     this.knowledge = new KnowledgePapers(course, bank, seed, pages);
   }

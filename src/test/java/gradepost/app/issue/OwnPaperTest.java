@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import gradepost.app.Changes;
 import gradepost.briefing.Briefing;
+import gradepost.briefing.Cover;
 import gradepost.briefing.Messages;
 import java.nio.file.Path;
 import java.util.List;
@@ -25,7 +26,8 @@ class OwnPaperTest {
     for (Briefing paper : papers) {
       boolean down = paper.cover().heading().contains("Down");
       String own = paper.cover().heading().contains("4-car") ? "4-car" : "8-car";
-      assertThat(paper.cover().highRisk())
+      assertThat(paper.cover().highRisk()).allMatch(r -> !r.place().isEmpty());
+      assertThat(paper.cover().highRisk().stream().map(Cover.Risk::item))
           .contains("Ferrow Junction: 20 mph on a check-railed curve of 9.5 chains.")
           .hasSize(down && own.equals("8-car") ? 3 : 2)
           .anyMatch(i -> i.contains(down ? "60 to 20 mph" : "comes late"))

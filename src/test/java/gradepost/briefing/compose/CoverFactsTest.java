@@ -2,6 +2,8 @@ package gradepost.briefing.compose;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gradepost.briefing.Briefing;
+import gradepost.briefing.Cover;
 import gradepost.briefing.CoverIssue;
 import gradepost.briefing.Fact;
 import gradepost.briefing.Messages;
@@ -12,18 +14,21 @@ import gradepost.units.UnitStyle;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** Regression: every detail of an issue stands on the cover, or that it was not supplied. */
 class CoverFactsTest {
-  private static List<String> values(CoverIssue issue) {
+  private static Briefing briefing(CoverIssue issue) {
     return new Composer(Messages.english())
-            .compose("", List.of(SamplePlan.of(UnitStyle.MILES)), issue, List.of())
-            .cover()
-            .issue()
-            .stream()
-            .map(Fact::value)
-            .toList();
+        .compose("", List.of(SamplePlan.of(UnitStyle.MILES)), issue, List.of());
+  }
+
+  private static List<String> values(CoverIssue issue) {
+    Cover cover = briefing(issue).cover();
+    return Stream.concat(cover.issue().stream(), cover.checked().stream())
+        .map(Fact::value)
+        .toList();
   }
 
   private static CoverIssue issue(Optional<String> text) {
@@ -49,24 +54,23 @@ class CoverFactsTest {
   void everyDetailStandsInItsPlace() {
     assertThat(values(issue(Optional.of("T"))))
         .containsExactly(
-            "1203",
             "2026-11-20 12:00",
-            "2026-11-21 12:00",
-            "2026-11-22 12:00",
             "T before",
             "2026-11-19 12:00",
             "T copy",
             "T holds",
             "a clerk",
             "T checks");
+    assertThat(briefing(issue(Optional.of("T"))).issueLine())
+        .isEqualTo("Issue 1203 · valid 2026-11-21 12:00 to 2026-11-22 12:00");
   }
 
   @Test
   void whatIsNotKnownIsSaidToBe() {
     List<String> values = values(issue(Optional.empty()));
-    assertThat(values.get(4)).isEqualTo("none, first issue");
-    assertThat(values.get(6)).isEqualTo("not supplied");
-    assertThat(values.get(7)).isEqualTo("not supplied");
-    assertThat(values.get(9)).startsWith("not yet:");
+    assertThat(values.get(1)).isEqualTo("none, first issue");
+    assertThat(values.get(3)).isEqualTo("not supplied");
+    assertThat(values.get(4)).isEqualTo("not supplied");
+    assertThat(values.get(6)).startsWith("not yet:");
   }
 }

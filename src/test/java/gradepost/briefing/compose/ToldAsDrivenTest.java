@@ -273,7 +273,7 @@ class ToldAsDrivenTest {
     assertThat(pipe.rows().get(0).cells())
         .containsExactly("Auto", "none: charged", "70 psi", "0 psi");
     assertThat(pipe.rows().get(pipe.rows().size() - 1).cells())
-        .containsExactly("EP", "–", "70 psi", "as asked, up to 50 psi");
+        .containsExactly("EP", "–", "70 psi", "as applied, up to 50 psi");
   }
 
   /** A bare number beside that of the action could be read as either. */

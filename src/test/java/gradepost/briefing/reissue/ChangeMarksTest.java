@@ -80,6 +80,7 @@ class ChangeMarksTest {
         NOW.subject(),
         NOW.issueLine(),
         NOW.issue(),
+        NOW.files(),
         NOW.cover(),
         NOW.changes(),
         NOW.reading(),
