@@ -61,6 +61,7 @@ class ArchivalIT {
     allComply(
         answer.written(),
         "-car.pdf",
+        "-reference.pdf",
         "-sign-off.pdf",
         "-sign-off-keys.pdf",
         "-cards.pdf",
@@ -78,6 +79,7 @@ class ArchivalIT {
     allComply(
         answer.written(),
         "-car.pdf",
+        "-reference.pdf",
         "-supplement.pdf",
         "-addendum.pdf",
         "-slips.pdf",

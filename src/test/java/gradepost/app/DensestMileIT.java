@@ -50,6 +50,7 @@ class DensestMileIT {
     for (String kind :
         new String[] {
           "-car.pdf",
+          "-reference.pdf",
           "-cards.pdf",
           "-to-cut.pdf",
           "-sign-off.pdf",

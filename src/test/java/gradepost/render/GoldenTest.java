@@ -37,8 +37,13 @@ class GoldenTest {
 
   @Test
   void pagesHaveTheirSizeAndText() throws IOException {
+    hasItsSizeAndText("pack.txt", Papers.pdf(UnitStyle.MILES));
+    hasItsSizeAndText("reference.txt", Papers.referencePdf(UnitStyle.MILES));
+  }
+
+  private static void hasItsSizeAndText(String name, byte[] pdf) throws IOException {
     StringBuilder text = new StringBuilder();
-    try (PDDocument document = Loader.loadPDF(Papers.pdf(UnitStyle.MILES))) {
+    try (PDDocument document = Loader.loadPDF(pdf)) {
       text.append(document.getNumberOfPages()).append(" pages\n");
       PDFTextStripper stripper = new PDFTextStripper();
       stripper.setLineSeparator("\n");
@@ -55,10 +60,10 @@ class GoldenTest {
             .append(stripper.getText(document));
       }
     }
-    keep("pack.txt", text.toString().getBytes(StandardCharsets.UTF_8));
-    byte[] kept = kept("pack.txt");
+    keep(name, text.toString().getBytes(StandardCharsets.UTF_8));
+    byte[] kept = kept(name);
     if (!Arrays.equals(kept, text.toString().getBytes(StandardCharsets.UTF_8))) {
-      keep("expected-pack.txt", kept);
+      keep("expected-" + name, kept);
     }
     assertThat(text.toString()).isEqualTo(new String(kept, StandardCharsets.UTF_8));
   }
@@ -68,20 +73,24 @@ class GoldenTest {
       Map.ofEntries(
           Map.entry("cover", "Driver’s route briefing Down"),
           Map.entry("road", "The road on one sheet Down"),
-          Map.entry("changes-and-reading", "How the braking points were found"),
-          Map.entry("train", "Train Down"),
           Map.entry("strip", "To scale, read from left to right"),
           Map.entry("strip-evened-out", "Strip, evened out Down"),
           Map.entry("story", "Route story Down"),
           Map.entry("approach", "If the EP brake gives nothing at 3"),
           Map.entry("terminal", "12 · Harbour, platform 1 Down"),
-          Map.entry("tables", "Tables Down"),
-          Map.entry("seldom", "Seldom met · Not supplied Down"));
+          Map.entry("seldom", "Other ways you may be sent Down"));
+
+  private static final Map<String, String> REFERENCE =
+      Map.of(
+          "reference", "Reference to the route briefing Down",
+          "train", "Reference: Train Down",
+          "tables", "Reference: Tables, and what is not supplied Down");
 
   @Test
   void everyKindOfPageLooksAsItDid() throws IOException {
     Map<String, byte[]> papers = new TreeMap<>();
     papers.put("pack", Papers.pdf(UnitStyle.MILES));
+    papers.put("reference", Papers.referencePdf(UnitStyle.MILES));
     papers.put("kilometres", Papers.pdf(UnitStyle.METRIC));
     for (CabCards.Format format : List.of(CardsTest.formats().get(0), CardsTest.formats().get(3))) {
       String name = "card-" + format.name().toLowerCase(Locale.ROOT).replace(' ', '-');
@@ -95,6 +104,7 @@ class GoldenTest {
         Map<String, Integer> pages =
             switch (paper.getKey()) {
               case "pack" -> pages(document, PAGES);
+              case "reference" -> pages(document, REFERENCE);
               case "kilometres" ->
                   pages(
                       document,
@@ -107,7 +117,7 @@ class GoldenTest {
         }
       }
     }
-    assertThat(pictures).hasSize(PAGES.size() + papers.size() - 1);
+    assertThat(pictures).hasSize(PAGES.size() + REFERENCE.size() + papers.size() - 2);
     for (Map.Entry<String, BufferedImage> picture : pictures.entrySet()) {
       Files.createDirectories(MADE);
       ImageIO.write(picture.getValue(), "png", MADE.resolve(picture.getKey() + ".png").toFile());

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import gradepost.briefing.Briefing;
 import gradepost.briefing.Messages;
+import gradepost.briefing.Printable;
+import gradepost.briefing.Reference;
 import gradepost.briefing.SampleIssue;
 import gradepost.briefing.SamplePlan;
 import gradepost.briefing.compose.Composer;
@@ -27,6 +29,8 @@ import org.xml.sax.InputSource;
 class HtmlTest {
   private static final Briefing BRIEFING = Papers.briefing(UnitStyle.MILES);
 
+  private static final Reference REFERENCE = Papers.reference(UnitStyle.MILES);
+
   private static Document parsed(String html) throws Exception {
     String xml = html.substring("<!DOCTYPE html>\n".length());
     return DocumentBuilderFactory.newInstance()
@@ -36,10 +40,15 @@ class HtmlTest {
 
   @Test
   void everyChartHasTitleAndDescription() throws Exception {
-    Document page = parsed(Papers.html(Papers.renderer(), BRIEFING));
-    NodeList charts = page.getElementsByTagName("svg");
     int approaches = BRIEFING.parts().get(0).approaches().size();
-    assertThat(charts.getLength()).isGreaterThan(approaches + 2);
+    everyChartHasTitleAndDescription(BRIEFING, approaches + 2);
+    everyChartHasTitleAndDescription(REFERENCE, 1);
+  }
+
+  private static void everyChartHasTitleAndDescription(Printable of, int more) throws Exception {
+    Document page = parsed(Papers.html(Papers.renderer(), of));
+    NodeList charts = page.getElementsByTagName("svg");
+    assertThat(charts.getLength()).isGreaterThan(more);
     for (int i = 0; i < charts.getLength(); i++) {
       Element svg = (Element) charts.item(i);
       assertThat(svg.getFirstChild().getNodeName()).isEqualTo("title");
@@ -49,15 +58,33 @@ class HtmlTest {
 
   @Test
   void needsNoNetworkAndRunsNothing() throws Exception {
-    String html = Papers.html(Papers.renderer(), BRIEFING);
-    assertThat(html)
-        .doesNotContain("<script", "<link", "@import", "url(http")
-        .doesNotContainPattern("(?:src|href)=\"(?!#)");
+    for (Printable each : List.of(BRIEFING, REFERENCE)) {
+      assertThat(Papers.html(Papers.renderer(), each))
+          .doesNotContain("<script", "<link", "@import", "url(http")
+          .doesNotContainPattern("(?:src|href)=\"(?!#)");
+    }
+  }
+
+  /** A paper that is filed leads to its reference beside it, and that one back; to nothing else. */
+  @Test
+  void paperAndReferenceLeadToEachOther() throws IOException {
+    Briefing filed = BRIEFING.filed(Reference.Files.of("a b"));
+    assertThat(Papers.html(Papers.renderer(), filed).split("href=\"(?!#)", -1))
+        .hasSize(2)
+        .anyMatch(s -> s.startsWith("a%20b-reference.html\""));
+    assertThat(Papers.html(Papers.renderer(), Reference.to(filed, "x")).split("href=\"(?!#)", -1))
+        .hasSize(2)
+        .anyMatch(s -> s.startsWith("a%20b.html\""));
   }
 
   @Test
   void everyLinkLeadsSomewhere() throws Exception {
-    Document page = parsed(Papers.html(Papers.renderer(), BRIEFING));
+    everyLinkLeadsSomewhere(BRIEFING);
+    everyLinkLeadsSomewhere(REFERENCE);
+  }
+
+  private static void everyLinkLeadsSomewhere(Printable of) throws Exception {
+    Document page = parsed(Papers.html(Papers.renderer(), of));
     List<String> ids = new java.util.ArrayList<>();
     NodeList all = page.getElementsByTagName("*");
     for (int i = 0; i < all.getLength(); i++) {

@@ -2,6 +2,8 @@ package gradepost.render;
 
 import gradepost.briefing.Briefing;
 import gradepost.briefing.Messages;
+import gradepost.briefing.Printable;
+import gradepost.briefing.Reference;
 import gradepost.briefing.SampleIssue;
 import gradepost.briefing.SamplePlan;
 import gradepost.briefing.compose.Composer;
@@ -28,7 +30,18 @@ public final class Papers {
     return out.toByteArray();
   }
 
-  static String html(Renderer renderer, Briefing briefing) throws IOException {
+  /** What stands beside the paper. */
+  public static Reference reference(UnitStyle units) {
+    return Reference.to(briefing(units), "The invented plan: reference, issue 3");
+  }
+
+  static byte[] referencePdf(UnitStyle units) throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    renderer().pdf(reference(units), out);
+    return out.toByteArray();
+  }
+
+  static String html(Renderer renderer, Printable briefing) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     renderer.html(briefing, out);
     return out.toString(StandardCharsets.UTF_8);

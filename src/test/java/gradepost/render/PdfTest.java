@@ -4,6 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import gradepost.briefing.ApproachPage;
 import gradepost.briefing.Briefing;
+import gradepost.briefing.Messages;
+import gradepost.briefing.Part;
+import gradepost.briefing.Table;
+import gradepost.briefing.reissue.Sheets;
 import gradepost.units.UnitStyle;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -75,11 +79,82 @@ public class PdfTest {
     }
   }
 
+  /** All of the first page stands on it, and the first braking point on the next. */
+  @ParameterizedTest
+  @EnumSource(UnitStyle.class)
+  void theFirstPageIsOnePage(UnitStyle units) throws IOException {
+    List<String> pages = pages(Papers.pdf(units));
+    Briefing briefing = Papers.briefing(units);
+    assertThat(pages.get(0))
+        .contains("What changed", "Brief these first", "Data sources", "Cautions", "Fingerprint")
+        .contains("Destroy the sheets that this issue supersedes.");
+    assertThat(pages.get(1).replaceAll("\\s+", ""))
+        .contains(
+            briefing
+                .parts()
+                .get(0)
+                .road()
+                .get(0)
+                .table()
+                .rows()
+                .get(0)
+                .cells()
+                .get(2)
+                .replaceAll("\\s+", ""));
+  }
+
+  /** Each sheet that can be exchanged is printed in one of the two files, whole and once. */
+  @Test
+  void paperAndReferencePrintAllThatTheSheetsName() throws IOException {
+    Briefing briefing = Papers.briefing(UnitStyle.MILES);
+    String paper = Papers.html(Papers.renderer(), briefing);
+    String reference = Papers.html(Papers.renderer(), Papers.reference(UnitStyle.MILES));
+    List<Sheets.Sheet> sheets = new Sheets(Messages.english()).of(briefing);
+    assertThat(sheets).hasSizeGreaterThan(12);
+    for (Sheets.Sheet sheet : sheets) {
+      String id = " id=\"" + sheet.anchor() + "\"";
+      boolean looked = sheet.title().startsWith("Reference: ");
+      assertThat(paper.split(id, -1)).as(sheet.title()).hasSize(looked ? 1 : 2);
+      assertThat(reference.split(id, -1)).as(sheet.title()).hasSize(looked ? 2 : 1);
+    }
+    assertThat(sheets.stream().filter(s -> s.title().startsWith("Reference: "))).hasSize(3);
+    for (Table table : printed(briefing)) {
+      String id = " id=\"" + table.id() + "\"";
+      assertThat((paper + reference).split(id, -1)).as(table.title()).hasSize(2);
+    }
+    for (String text : briefing.parts().get(0).notSupplied()) {
+      assertThat(reference).contains(text.replace("'", "&#39;"));
+    }
+  }
+
+  private static List<Table> printed(Briefing briefing) {
+    Part part = briefing.parts().get(0);
+    List<Table> out = new ArrayList<>(part.tables());
+    out.addAll(part.train().tables());
+    out.addAll(part.train().leaving());
+    out.addAll(
+        List.of(
+            part.seldom(),
+            part.hazards(),
+            briefing.reading().assumptions(),
+            briefing.reading().practice()));
+    return out;
+  }
+
+  private static String both(UnitStyle units) throws IOException {
+    return String.join("\n", pages(Papers.pdf(units)))
+        + String.join("\n", pages(Papers.referencePdf(units)));
+  }
+
   @ParameterizedTest
   @EnumSource(UnitStyle.class)
   void everyPageCarriesIssueCautionAndItsNumber(UnitStyle units) throws IOException {
-    List<String> pages = pages(Papers.pdf(units));
-    assertThat(pages).hasSizeBetween(20, 40);
+    everyPageCarriesItsMarks(pages(Papers.pdf(units)), 16, 32);
+    everyPageCarriesItsMarks(pages(Papers.referencePdf(units)), 6, 12);
+  }
+
+  private static void everyPageCarriesItsMarks(List<String> pages, int least, int most) {
+    assertThat(pages).hasSizeBetween(least, most);
     for (int i = 0; i < pages.size(); i++) {
       assertThat(pages.get(i))
           .contains("Issue 3 · valid 2026-11-23 04:00 to 2027-02-28 04:00")
@@ -91,7 +166,7 @@ public class PdfTest {
 
   @Test
   void answersWhatIfTheServiceBrakeGivesNothing() throws IOException {
-    String all = String.join("\n", pages(Papers.pdf(UnitStyle.MILES)));
+    String all = both(UnitStyle.MILES);
     assertThat(all)
         .contains("If the EP brake gives nothing at 3")
         .contains("Auto full service, at once.")
@@ -103,8 +178,8 @@ public class PdfTest {
 
   @Test
   void neverMixesUnits() throws IOException {
-    String miles = String.join("\n", pages(Papers.pdf(UnitStyle.MILES)));
-    String metric = String.join("\n", pages(Papers.pdf(UnitStyle.METRIC)));
+    String miles = both(UnitStyle.MILES);
+    String metric = both(UnitStyle.METRIC);
     assertThat(miles).contains(" mph", " psi", "ch").doesNotContain("km/h", " bar\n", "‰");
     assertThat(metric).contains("km/h", " bar", "‰").doesNotContainPattern("\\d psi|\\dm \\d\\dch");
   }
@@ -128,6 +203,7 @@ public class PdfTest {
   @CsvSource({"PDFA_2_A,MILES", "PDFUA_1,MILES", "PDFA_2_A,METRIC", "PDFUA_1,METRIC"})
   void isArchivalAndAccessible(PDFAFlavour flavour, UnitStyle units) throws Exception {
     complies(Papers.pdf(units), flavour);
+    complies(Papers.referencePdf(units), flavour);
   }
 
   public static void complies(byte[] pdf, PDFAFlavour flavour) throws Exception {
@@ -160,6 +236,14 @@ public class PdfTest {
             briefing.parts().get(0).approaches().stream()
                 .map(a -> a.number() + " · " + a.title())
                 .toList());
+    List<String> looked = new ArrayList<>();
+    try (PDDocument document = Loader.loadPDF(Papers.referencePdf(UnitStyle.MILES))) {
+      for (PDOutlineItem item : document.getDocumentCatalog().getDocumentOutline().children()) {
+        collect(item, looked);
+      }
+    }
+    assertThat(looked)
+        .containsExactly("How to read the paper", "Train", "Tables, and what is not supplied");
   }
 
   private static void collect(PDOutlineItem item, List<String> titles) {

@@ -2,7 +2,6 @@ package gradepost.briefing.compose;
 
 import gradepost.briefing.Fact;
 import gradepost.briefing.Reading;
-import gradepost.briefing.Table;
 import gradepost.briefing.line.TrackStripWriter;
 import gradepost.briefing.word.Tables;
 import gradepost.briefing.word.Words;

@@ -7,9 +7,11 @@ import gradepost.app.Depot;
 import gradepost.app.Reproduce;
 import gradepost.app.SyntheticNetwork;
 import gradepost.app.store.Answer;
+import gradepost.app.store.Archive;
 import gradepost.app.store.Lock;
 import gradepost.app.store.Progress;
 import gradepost.app.store.Store;
+import gradepost.reissue.register.Entry;
 import gradepost.reissue.register.Question;
 import gradepost.reissue.register.Register;
 import gradepost.reissue.register.RegisterException;
@@ -26,6 +28,7 @@ import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -74,6 +77,8 @@ class ReissueTest {
         .containsExactly(
             "0000-out-3-car-addendum.pdf",
             "0000-out-3-car-affected.pdf",
+            "0000-out-3-car-reference.html",
+            "0000-out-3-car-reference.pdf",
             "0000-out-3-car-slips.pdf",
             "0000-out-3-car-supplement.pdf",
             "0000-out-3-car.html",
@@ -89,7 +94,7 @@ class ReissueTest {
     Path paper = folder.resolve("out/0000-issue-2/0000-out-3-car.pdf");
     try (PDDocument pdf = Loader.loadPDF(paper.toFile())) {
       assertThat(new PDFTextStripper().getText(pdf).replaceAll("\\s+", " "))
-          .contains("Issue 2 · valid", "Sheet of issue 1, stands in issue 2");
+          .contains("Issue 2 · valid", "Sheet from issue 1, unchanged in issue 2");
     }
     assertThat(Files.readString(routes.resolve("line-000/restrictions.yaml")))
         .contains("T 1")
@@ -101,7 +106,7 @@ class ReissueTest {
 
     Reproduce reproduce = new Reproduce(store, Optional.empty(), Progress.SILENT);
     assertThat(reproduce.of("0000/2", Optional.empty()).said())
-        .containsExactly("0000/2 reproduced byte for byte: 5 papers");
+        .containsExactly("0000/2 reproduced byte for byte: 7 papers");
     damage();
     Answer damaged = reproduce.of("0000/2", Optional.empty());
     assertThat(damaged.good()).isFalse();
@@ -114,6 +119,87 @@ class ReissueTest {
       String digest = register.issue("0000", 2).orElseThrow().inputs().get(0).digest();
       Path kept = store.archive().resolve(digest.substring(0, 2)).resolve(digest);
       Files.writeString(kept, "something else");
+    }
+  }
+
+  /** What belongs to a paper is never without it, nor it without that. */
+  @Test
+  void aReferenceIsDeliveredRecalledAndMadeAgainWithItsPaper() throws Exception {
+    List<String> both =
+        List.of(
+            "0000-out-3-car.pdf",
+            "0000-out-3-car.html",
+            "0000-out-3-car-reference.pdf",
+            "0000-out-3-car-reference.html");
+    reissue();
+    Files.writeString(notice, SyntheticNetwork.notice("T 2", 0, "Out", 1500, 30));
+    reissue();
+    Path out = folder.resolve("out");
+    for (String issue : List.of("0000-issue-2", "0000-issue-3")) {
+      assertThat(names(out.resolve(issue))).containsAll(both);
+    }
+    Archive archive = new Archive(store.archive());
+    try (Register register = store.open()) {
+      Entry entry = register.issue("0000", 2).orElseThrow();
+      assertThat(entry.papers()).extracting(Entry.Kept::name).containsAll(both);
+      for (Entry.Kept kept : entry.papers()) {
+        assertThat(archive.read(kept.digest())).as(kept.name()).isPresent();
+      }
+      assertThat(entry.sheets())
+          .extracting(Entry.Sheet::title)
+          .contains("Reference: Train", "Reference: How to read the paper");
+      assertThat(register.list(Question.issues()).rows().toString())
+          .contains("superseded by issue 3");
+    }
+    assertThat(text(out.resolve("0000-issue-3/0000-out-3-car-affected.pdf")))
+        .contains("Each copy comes back with its reference.");
+    Answer again =
+        new Reproduce(store, Optional.empty(), Progress.SILENT)
+            .of("0000/2", Optional.of(folder.resolve("again")));
+    assertThat(again.good()).isTrue();
+    for (String name : both) {
+      assertThat(folder.resolve("again/0000-issue-2").resolve(name))
+          .hasSameBinaryContentAs(out.resolve("0000-issue-2").resolve(name));
+    }
+    damage(store, name -> name.endsWith("-reference.pdf"));
+    assertThat(
+            new Reproduce(store, Optional.empty(), Progress.SILENT)
+                .of("0000/2", Optional.empty())
+                .problems())
+        .anyMatch(p -> p.contains("does not hold the paper 0000-out-3-car-reference.pdf whole"));
+  }
+
+  private static void damage(Store store, Predicate<String> which)
+      throws IOException, RegisterException {
+    try (Register register = store.open()) {
+      for (Entry.Kept kept : register.issue("0000", 2).orElseThrow().papers()) {
+        if (which.test(kept.name())) {
+          Files.writeString(new Archive(store.archive()).place(kept.digest()), "something else");
+        }
+      }
+    }
+  }
+
+  /** A restriction changes its tables: they go out with the supplement, as of the reference. */
+  @Test
+  void aChangedSheetOfTheReferenceGoesOutAsOne() throws IOException {
+    reissue();
+    String supplement =
+        text(folder.resolve("out/0000-issue-2/0000-out-3-car-supplement.pdf"))
+            .replaceAll("\\s+", " ");
+    assertThat(supplement)
+        .contains("Sheets headed “Reference” belong in the reference.")
+        .contains("Reference: Tables, and what is not supplied 2 in this supplement: replace")
+        .contains("Reference: Train 1 stays")
+        .contains("Permissible speeds for the front of this train")
+        .doesNotContain("Power notches");
+    String head = "Reference: Tables, and what is not supplied Out";
+    assertThat(supplement.split(head, -1).length).isGreaterThan(1);
+  }
+
+  private static String text(Path pdf) throws IOException {
+    try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+      return new PDFTextStripper().getText(document);
     }
   }
 
