@@ -25,11 +25,12 @@ import org.verapdf.pdfa.flavours.PDFAFlavour;
 class ArchivalIT {
   @TempDir Path folder;
 
-  private static void allComply(List<Path> papers, String... kinds) throws Exception {
-    List<Path> pdfs = papers.stream().filter(p -> p.toString().endsWith(".pdf")).toList();
+  private static void allComply(List<Path> written, String... kinds) throws Exception {
+    List<Path> pdfs = written.stream().filter(p -> p.toString().endsWith(".pdf")).toList();
     for (String kind : kinds) {
       assertThat(pdfs).as(kind).anyMatch(p -> p.getFileName().toString().endsWith(kind));
     }
+    int papers = 0;
     for (Path pdf : pdfs) {
       Glyphs.apart(Files.readAllBytes(pdf));
       if (!pdf.toString().contains("-cards")) {
@@ -41,7 +42,15 @@ class ArchivalIT {
         PdfTest.complies(Files.readAllBytes(pdf), PDFAFlavour.PDFA_2_A);
         PdfTest.complies(Files.readAllBytes(pdf), PDFAFlavour.PDFUA_1);
       }
+      String name = pdf.getFileName().toString();
+      if (pdfs.contains(pdf.resolveSibling(name.replace(".pdf", "-reference.pdf")))) {
+        PdfTest.roadIsOnPageTwo(Files.readAllBytes(pdf));
+        papers++;
+      }
     }
+    assertThat(papers)
+        .isPositive()
+        .isEqualTo(pdfs.stream().filter(p -> p.toString().endsWith("-reference.pdf")).count());
   }
 
   @Test

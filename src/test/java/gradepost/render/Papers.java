@@ -25,8 +25,12 @@ public final class Papers {
   }
 
   static byte[] pdf(UnitStyle units) throws IOException {
+    return pdf(briefing(units));
+  }
+
+  static byte[] pdf(Printable document) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    renderer().pdf(briefing(units), out);
+    renderer().pdf(document, out);
     return out.toByteArray();
   }
 
@@ -36,9 +40,7 @@ public final class Papers {
   }
 
   static byte[] referencePdf(UnitStyle units) throws IOException {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    renderer().pdf(reference(units), out);
-    return out.toByteArray();
+    return pdf(reference(units));
   }
 
   static String html(Renderer renderer, Printable briefing) throws IOException {

@@ -4,9 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import gradepost.briefing.ApproachPage;
 import gradepost.briefing.Briefing;
+import gradepost.briefing.Change;
 import gradepost.briefing.Messages;
 import gradepost.briefing.Part;
+import gradepost.briefing.Reference;
+import gradepost.briefing.SampleIssue;
+import gradepost.briefing.SamplePlan;
 import gradepost.briefing.Table;
+import gradepost.briefing.compose.Composer;
 import gradepost.briefing.reissue.Sheets;
 import gradepost.units.UnitStyle;
 import java.io.ByteArrayInputStream;
@@ -101,6 +106,32 @@ public class PdfTest {
                 .cells()
                 .get(2)
                 .replaceAll("\\s+", ""));
+  }
+
+  /** Up to eight lines, fewer where long ones would push the road off the second page. */
+  @ParameterizedTest
+  @CsvSource({"8,30,8", "9,30,8", "40,30,8", "9,150,4", "3,900,0"})
+  void whatTheFirstPageHasNoRoomForStandsInTheReference(int changes, int letters, int here)
+      throws IOException {
+    List<Change> all = new ArrayList<>();
+    for (int i = 0; i < changes; i++) {
+      all.add(new Change("kind " + i, "place " + i, "x ".repeat(letters / 2) + "end" + i + "."));
+    }
+    Briefing briefing =
+        new Composer(Messages.english())
+            .compose(
+                "", List.of(SamplePlan.of(UnitStyle.MILES)), SampleIssue.issue(), List.copyOf(all));
+    List<String> paper = pages(Papers.pdf(briefing));
+    List<String> reference = pages(Papers.pdf(Reference.to(briefing, "x")));
+    assertThat(paper.get(1)).contains("The road on one sheet");
+    assertThat(briefing.cover().changes()).isEqualTo(here);
+    for (int i = 0; i < changes; i++) {
+      String end = "end" + i + ".";
+      assertThat(paper.get(0).contains(end)).as(end).isEqualTo(i < here);
+      assertThat(String.join("", reference).contains(end)).as(end).isEqualTo(i >= here);
+    }
+    String more = (changes - here) + " more changes: see “What changed” in the reference.";
+    assertThat(paper.get(0).contains(more)).isEqualTo(here < changes);
   }
 
   /** Each sheet that can be exchanged is printed in one of the two files, whole and once. */
@@ -220,6 +251,12 @@ public class PdfTest {
           .isEmpty();
       assertThat(result.isCompliant()).isTrue();
     }
+  }
+
+  /** The first page of a paper is one page, and the first braking point stands on the next. */
+  public static void roadIsOnPageTwo(byte[] pdf) throws IOException {
+    assertThat(pages(pdf).get(0)).contains("Brief these first", "Cautions");
+    assertThat(pages(pdf).get(1).stripLeading()).startsWith("The road").contains("BRAKE AT");
   }
 
   @Test

@@ -100,7 +100,8 @@ final class NextIssue {
             .with(details, Amendment.merged(amended.found().notices(), amended.notices()));
     Map<String, String> stale = saidFirst.stale(last, expected);
     for (String item : stale.keySet()) {
-      String line = "%s: say this first: “%s” was written for an earlier issue, and is marked so";
+      String line =
+          "%s: brief these first: “%s” was written for an earlier issue, and is marked so";
       said = said.and(Answer.said(line.formatted(name, item)));
     }
     Reading<PackFile> read = sources.pack(written(amended.inputs(), number, details, stale));

@@ -98,10 +98,10 @@ public final class Sheets {
     return new Sheet(anchor, key, messages.text(title), text);
   }
 
+  /** Without figures of the whole run: by themselves they make no sheet new. */
   private static String train(Part part) {
     var train = part.train();
     return CanonicalText.of(
-        part.summary(),
         train.description(),
         train.facts(),
         train.formation(),

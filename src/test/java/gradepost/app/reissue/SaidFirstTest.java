@@ -114,7 +114,7 @@ class SaidFirstTest extends Changes {
     String mark = "[written before issue 2, which changed T 1: see “What changed”]";
     assertThat(answer.said())
         .contains(
-            "0000: say this first: “T 1: slow down early.” was written for an earlier issue, and is"
+            "0000: brief these first: “T 1: slow down early.” was written for an earlier issue, and is"
                 + " marked so");
     assertThat(Files.readString(file))
         .contains("T 1: slow down early. " + mark, "\"T 2: as ever.\"");

@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import gradepost.briefing.ApproachPage;
 import gradepost.briefing.Briefing;
+import gradepost.briefing.Change;
 import gradepost.briefing.Messages;
 import gradepost.briefing.Part;
+import gradepost.briefing.Reference;
 import gradepost.briefing.SampleIssue;
 import gradepost.briefing.SamplePlan;
 import gradepost.briefing.compose.Composer;
@@ -17,6 +19,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import org.apache.pdfbox.Loader;
@@ -106,12 +109,24 @@ class ChangeMarksTest {
 
   @Test
   void whatChangedIsOfTheIssueThatTellsIt() {
-    Map<String, Integer> since = Map.of("changes", 2, "reading", 2);
-    Briefing marked = new ChangeMarks(Messages.english()).marked(NOW, before(), since);
+    Map<String, Integer> since = Map.of("reading", 2, "p1-strip", 1);
+    Briefing marked = new ChangeMarks(Messages.english()).marked(manyChanges(), before(), since);
     assertThat(marked.cover().contents())
         .filteredOn(e -> since.containsKey(e.anchor()))
         .extracting(e -> e.anchor() + " " + e.issue())
-        .containsExactly("changes 3", "reading 2");
+        .containsExactly("p1-strip 1");
+    assertThat(Reference.to(marked, "").contents())
+        .extracting(e -> e.anchor() + " " + e.issue())
+        .startsWith("changes 3", "reading 2", "p1-train-page 3");
+  }
+
+  private static Briefing manyChanges() {
+    return new Composer(Messages.english())
+        .compose(
+            "",
+            List.of(SamplePlan.of(UnitStyle.MILES)),
+            SampleIssue.issue(),
+            Collections.nCopies(9, new Change("kind", "place", "text")));
   }
 
   /** The bar is inside of what is printed: what hangs over the edge of the text is not. */
