@@ -110,10 +110,10 @@ class BrowserIT {
     assertThat(wide).isLessThanOrEqualTo(360);
     Object cut =
         driver.executeScript(
-            "return [...document.querySelectorAll('table.story, table.actions')]"
+            "return [...document.querySelectorAll('table.told, table.actions')]"
                 + ".map(t => t.parentElement).filter(p => p.scrollWidth > p.clientWidth)"
                 + ".map(p => p.getAttribute('aria-label') + ' in ' + p.closest('[id]').id)");
-    assertThat((List<?>) cut).as("the story and what to do are not cut").isEmpty();
+    assertThat((List<?>) cut).as("the line and what to do are not cut").isEmpty();
   }
 
   @Test

@@ -1,8 +1,9 @@
 package gradepost.briefing;
 
 import gradepost.briefing.chart.ApproachChart;
-import gradepost.briefing.chart.SpreadChart;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * One approach on one page.
@@ -15,11 +16,12 @@ import java.util.List;
  *     train needs no brake
  * @param ladders one for each point; where there is none, the speeds on the way
  * @param bySpeed where to brake from another speed, for each point
- * @param spread where the train comes to when nothing is corrected; empty where not computed
+ * @param spread where runs end that the driver corrects; empty where not computed
+ * @param plate the boxes of its page; empty where a row among the lower speeds tells all of it
  * @param unbraked at what speed a lower speed is met without a brake; then what a faster train
  *     does, and what else there is to that; else empty
  * @param changed which of its other parts differ from the issue before: headline, marks, findings,
- *     unbraked, go-by, answer, spread
+ *     unbraked, go-by, answer, spread, speeds, fails, brake-at
  */
 public record ApproachPage(
     String id,
@@ -34,8 +36,9 @@ public record ApproachPage(
     List<Point> points,
     List<Table> ladders,
     List<Table> bySpeed,
-    List<SpreadChart> spread,
+    List<String> spread,
     List<String> findings,
+    Optional<Plate> plate,
     List<String> changed) {
 
   /**
@@ -44,7 +47,7 @@ public record ApproachPage(
    * @param number of its line
    * @param question "If the … gives nothing at 3:"; empty where the stock has no other brake
    * @param rail the state of the rail that the answer is for, "On … rail:"
-   * @param answer its sentences, the one that counts first
+   * @param answer what else there is to it than the ladder tells
    * @param grave whether the first fallback does not hold
    * @param last the last place of the brake to use; empty where it has none
    * @param goBy the cues: by day, by night, by the clock, and the backstop
@@ -102,12 +105,26 @@ public record ApproachPage(
     }
   }
 
+  /** Whether the reference has more of it. */
+  public boolean hasMore() {
+    return !inFull().isEmpty()
+        || plate.filter(p -> findings.size() > p.grid().findings()).isPresent();
+  }
+
+  /** What its plate has no room for: it stands in the reference. */
+  public List<Table> inFull() {
+    Optional<String> onPlate = plate.flatMap(Plate::fails).map(Table::id);
+    return Stream.concat(
+            ladders.stream().filter(t -> !onPlate.equals(Optional.of(t.id()))), bySpeed.stream())
+        .toList();
+  }
+
   /** The same page with these lines, and these parts of it marked. */
   public ApproachPage marked(
       List<ActionLine> lines, List<Table> rungs, List<Table> speeds, List<String> parts) {
     return new ApproachPage(
         id, number, title, target, headline, marks, chart, lines, unbraked, points, rungs, speeds,
-        spread, findings, parts);
+        spread, findings, plate, parts);
   }
 
   public ApproachPage {

@@ -1,7 +1,7 @@
 package gradepost.briefing;
 
-import gradepost.briefing.chart.StripChart;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * One direction for one formation.
@@ -10,8 +10,10 @@ import java.util.List;
  * @param head for running heads: direction and formation
  * @param summary running time and the like
  * @param road the whole of it at a glance
- * @param strip rows of the strip, in the order of travel
- * @param evened the same rows with equal steps between what is met
+ * @param line drawn and told, sheet by sheet in the order of travel
+ * @param approaches in the order of travel; those with a plate are pages
+ * @param lower the lower speeds that are met without a brake and have no plate; empty where there
+ *     is none
  * @param seldom what the booked run does not meet, and a train of this direction may
  * @param hazards of the booked run itself
  * @param notSupplied what the data lacks, in words
@@ -24,22 +26,24 @@ public record Part(
     List<Fact> summary,
     List<RoadSheet> road,
     TrainPage train,
-    List<StripChart> strip,
-    List<StripChart> evened,
-    List<Cue> story,
+    List<LineSheet> line,
     List<ApproachPage> approaches,
+    Optional<Table> lower,
     List<Table> tables,
     Table seldom,
     Table hazards,
     List<String> notSupplied,
     List<String> answeredFor) {
 
+  /** The approaches that are pages. */
+  public List<ApproachPage> plates() {
+    return approaches.stream().filter(a -> a.plate().isPresent()).toList();
+  }
+
   public Part {
     summary = List.copyOf(summary);
     road = List.copyOf(road);
-    strip = List.copyOf(strip);
-    evened = List.copyOf(evened);
-    story = List.copyOf(story);
+    line = List.copyOf(line);
     approaches = List.copyOf(approaches);
     tables = List.copyOf(tables);
     notSupplied = List.copyOf(notSupplied);

@@ -29,20 +29,31 @@ public record Supplement(
   /**
    * The changed sheets of one part.
    *
-   * @param part with its changed approaches only
+   * @param part with its changed sheets of the line and approaches only
+   * @param lower the table of lower speeds met without a brake
+   * @param full approaches of which the reference's sheet in full has changed
    * @param seldom the sheet of other ways that the train may be sent
    */
   public record Section(
-      Part part, boolean train, boolean strip, boolean story, boolean tables, boolean seldom) {
+      Part part,
+      boolean train,
+      boolean lower,
+      List<ApproachPage> full,
+      boolean tables,
+      boolean seldom) {
+    public Section {
+      full = List.copyOf(full);
+    }
 
     /** Whether there is any sheet in it. */
     public boolean any() {
       return train
-          || strip
-          || story
+          || lower
+          || !full.isEmpty()
           || tables
           || seldom
           || !part.road().isEmpty()
+          || !part.line().isEmpty()
           || !part.approaches().isEmpty();
     }
   }

@@ -106,11 +106,21 @@ public final class Sightings {
     return all.stream().anyMatch(s -> s.kind() != Seen.Kind.RAMP && (s.night() || !night));
   }
 
+  /** Of things at one place, one that serves at night too. */
   private Optional<Sighting> last(double atM, boolean night) {
-    return all.stream()
-        .filter(s -> s.atM() <= atM + AT_M && s.atM() >= atM - reachM)
-        .filter(s -> s.night() || !night)
-        .reduce((a, b) -> b);
+    List<Sighting> near =
+        all.stream()
+            .filter(s -> s.atM() <= atM + AT_M && s.atM() >= atM - reachM)
+            .filter(s -> s.night() || !night)
+            .toList();
+    return near.stream()
+        .reduce((a, b) -> b)
+        .map(
+            last ->
+                near.stream()
+                    .filter(s -> s.night() && Math.abs(s.atM() - last.atM()) < AT_M)
+                    .findFirst()
+                    .orElse(last));
   }
 
   private Seen.Thing thing(Sighting sighting, double atM) {

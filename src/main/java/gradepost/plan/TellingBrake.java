@@ -225,7 +225,7 @@ final class TellingBrake {
   }
 
   private PrintedLatest latest(Rung rung, double targetM, boolean answered) {
-    boolean seen = answered && rung.brake().role() != BrakeSystem.Role.SERVICE;
+    boolean seen = answered && rung.brake().role() == BrakeSystem.Role.FALLBACK;
     return rung.latest()
         .match(
             point ->

@@ -90,7 +90,10 @@ class KeptRegisterTest {
               assertThat(since).as(sheet).isEqualTo(before.getOrDefault(sheet, since));
             }
           });
-      assertThat(now).containsEntry("p00-down-2-car p1 strip", 3);
+      assertThat(now.entrySet())
+          .filteredOn(e -> e.getKey().startsWith("p00-down-2-car p1 Line: "))
+          .isNotEmpty()
+          .anyMatch(e -> e.getValue() == 3);
     }
   }
 

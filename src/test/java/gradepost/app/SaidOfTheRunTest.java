@@ -3,7 +3,7 @@ package gradepost.app;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import gradepost.briefing.ApproachPage;
-import gradepost.briefing.Cue;
+import gradepost.briefing.LineSheet;
 import gradepost.plan.Approach;
 import gradepost.route.place.Direction;
 import gradepost.task.Assignment;
@@ -73,16 +73,20 @@ class SaidOfTheRunTest {
         .orElse(0);
   }
 
+  private static List<LineSheet.Row> rows(SmallLines.Paper paper) {
+    return paper.part().line().stream().flatMap(s -> s.rows().stream()).toList();
+  }
+
   @Test
-  void aHandleIsMovedAtTheSpeedOfItsLine() {
+  void aHandleIsMovedAtTheSpeedOfItsRow() {
     int moved = 0;
     for (SmallLines.Paper paper : SmallLines.papers()) {
-      for (Cue cue : paper.part().story()) {
-        for (String todo : cue.todo()) {
+      for (LineSheet.Row row : rows(paper)) {
+        for (String todo : row.todo()) {
           Matcher said = HANDLED.matcher(todo);
           if (said.find()) {
             moved++;
-            assertThat(cue.speed()).as(paper.name() + ": " + cue).isEqualTo(said.group(1));
+            assertThat(row.speed()).as(paper.name() + ": " + row).isEqualTo(said.group(1));
           }
         }
       }
@@ -92,11 +96,10 @@ class SaidOfTheRunTest {
 
   /** What a stretch measures is left to the places, which are printed rounded. */
   @Test
-  void theStoryHasNoDistances() {
+  void theRowsOfTheLineHaveNoDistances() {
     List<String> headings =
-        List.of(gradepost.briefing.Messages.english().text("story.columns").split("\\|"));
-    assertThat(headings)
-        .containsExactly("Place", "Time", "Speed", "What is there", "What to do there");
+        List.of(gradepost.briefing.Messages.english().text("line.columns", "mph").split("\\|"));
+    assertThat(headings).containsExactly("place", "mph", "what is there", "what to do");
   }
 
   @Test

@@ -155,10 +155,11 @@ class HtmlTest {
   void aDepotReplacesOnlyWhatItWants() throws IOException {
     TemplateSource own =
         name ->
-            name.equals("story.ftlh")
-                ? Optional.of("<p id=\"${part.id}-story\">our own story</p>")
+            name.equals("line.ftlh")
+                ? Optional.of("<p id=\"${part.id}-line\">our own line</p>")
                 : Optional.empty();
     Renderer renderer = new Renderer(own.orElse(TemplateSource.bundled()), Messages.english());
-    assertThat(Papers.html(renderer, BRIEFING)).contains("our own story", "Fallback ladder");
+    assertThat(Papers.html(renderer, BRIEFING))
+        .contains("our own line", "If the EP brake fails at 3");
   }
 }

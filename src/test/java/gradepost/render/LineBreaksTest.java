@@ -2,41 +2,41 @@ package gradepost.render;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.text.BreakIterator;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
+import gradepost.briefing.line.LineBreaks;
+import gradepost.render.chart.Canvas;
+import gradepost.render.chart.Fonts;
+import gradepost.units.PrintedText;
+import org.junit.jupiter.api.Test;
 
-/** Property: what belongs together is not torn apart at the end of a line. */
+/** Validation: no letter that can be printed is wider than the rows of the line reckon with. */
 class LineBreaksTest {
-  private static String pieces(String text) {
-    LineBreaks breaks = new LineBreaks();
-    breaks.setText(text);
-    StringBuilder out = new StringBuilder();
-    int from = 0;
-    for (int to = breaks.next(); to != BreakIterator.DONE; to = breaks.next()) {
-      out.append(out.isEmpty() ? "" : "|").append(text, from, to);
-      from = to;
+  @Test
+  void noLetterIsWiderThanItIsTaken() throws Exception {
+    Fonts fonts = new Fonts();
+    int letters = 0;
+    for (int c = ' '; c < 0x20000; c++) {
+      if (PrintedText.prints(c)) {
+        letters++;
+        for (boolean bold : new boolean[] {false, true}) {
+          String text = Character.toString(c);
+          assertThat(fonts.width(text, new Canvas.Type(1, bold)))
+              .as("%s U+%04x bold %s", text, c, bold)
+              .isLessThanOrEqualTo(LineBreaks.width(text, bold) + 0.0005);
+        }
+      }
     }
-    assertThat(from).isEqualTo(text.length());
-    return out.toString();
+    assertThat(letters).isGreaterThan(1000);
   }
 
-  @ParameterizedTest
-  @CsvSource(
-      delimiter = ';',
-      value = {
-        "the buffer stops at 11 km/h.; the |buffer |stops |at |11 km/h.",
-        "From 40 mph to 20 mph at 2m 70ch, notice; From |40 mph |to |20 mph |at |2m 70ch, |notice",
-        "way: 1 in 66 falling. 25 ch check-railed; way: |1 in 66 |falling. |25 ch |check-|railed",
-        "2026-10-01 · 4-car mark; 2026-10-01 · |4-car |mark",
-        "from 2026-12-11 04:00, to; from |2026-12-11 04:00, |to",
-        "14 for 13, at platform 1; 14 |for 13, |at |platform 1",
-        "10 in 100 run; 10 |in |100 |run",
-        "track 1 in use; track |1 |in |use",
-        "(night: 44 yd past); (night: |44 yd |past)",
-        "a  b; a  |b",
-      })
-  void breaksOnlyBetween(String text, String expected) {
-    assertThat(pieces(text)).isEqualTo(expected);
+  /** Plain letters are not taken for wider than they are: a line is as full as it can be. */
+  @Test
+  void plainWordsAreMeasuredAsTheyAre() throws Exception {
+    Fonts fonts = new Fonts();
+    for (String text : new String[] {"signal WL 12, stop", "Moor Road bridge (left, by day)"}) {
+      for (boolean bold : new boolean[] {false, true}) {
+        double width = fonts.width(text, new Canvas.Type(1, bold));
+        assertThat(LineBreaks.width(text, bold)).isBetween(width - 0.01, width * 1.01);
+      }
+    }
   }
 }

@@ -59,10 +59,12 @@ public class PdfTest {
 
   @ParameterizedTest
   @EnumSource(UnitStyle.class)
-  void everyApproachFitsOnOnePage(UnitStyle units) throws IOException {
+  void everyPlateIsOnePage(UnitStyle units) throws IOException {
     List<String> pages = pages(Papers.pdf(units));
-    for (ApproachPage a : Papers.briefing(units).parts().get(0).approaches()) {
-      String head = a.number() + " · " + a.title();
+    List<ApproachPage> plates = Papers.briefing(units).parts().get(0).plates();
+    assertThat(plates).hasSizeGreaterThan(5);
+    for (ApproachPage a : plates) {
+      String head = a.title();
       long sheets = pages.stream().filter(p -> p.stripLeading().startsWith(head)).count();
       assertThat(sheets).as(head).isEqualTo(1);
     }
@@ -130,7 +132,9 @@ public class PdfTest {
       assertThat(paper.get(0).contains(end)).as(end).isEqualTo(i < here);
       assertThat(String.join("", reference).contains(end)).as(end).isEqualTo(i >= here);
     }
-    String more = (changes - here) + " more changes: see “What changed” in the reference.";
+    String more =
+        (changes - here)
+            + " of the changes stand in the reference, under “Changes since the last issue”.";
     assertThat(paper.get(0).contains(more)).isEqualTo(here < changes);
   }
 
@@ -148,7 +152,10 @@ public class PdfTest {
       assertThat(paper.split(id, -1)).as(sheet.title()).hasSize(looked ? 1 : 2);
       assertThat(reference.split(id, -1)).as(sheet.title()).hasSize(looked ? 2 : 1);
     }
-    assertThat(sheets.stream().filter(s -> s.title().startsWith("Reference: "))).hasSize(3);
+    long more = briefing.parts().get(0).approaches().stream().filter(ApproachPage::hasMore).count();
+    assertThat(more).isPositive();
+    assertThat(sheets.stream().filter(s -> s.title().startsWith("Reference: ")).count())
+        .isEqualTo(3 + more);
     for (Table table : printed(briefing)) {
       String id = " id=\"" + table.id() + "\"";
       assertThat((paper + reference).split(id, -1)).as(table.title()).hasSize(2);
@@ -199,10 +206,10 @@ public class PdfTest {
   void answersWhatIfTheServiceBrakeGivesNothing() throws IOException {
     String all = both(UnitStyle.MILES);
     assertThat(all)
-        .contains("If the EP brake gives nothing at 3")
-        .contains("Auto full service, at once.")
-        .contains("Emergency, at once.")
-        .contains("Fallback ladder")
+        .contains("If the EP brake fails at 3")
+        .contains("Auto full service, immediately.")
+        .contains("Emergency, immediately.")
+        .contains("last place for Auto full service")
         .contains("Nothing is recorded of the changes since issue 2")
         .contains("T 26/104");
   }
@@ -260,7 +267,7 @@ public class PdfTest {
   }
 
   @Test
-  void bookmarksLeadToEveryApproach() throws IOException {
+  void bookmarksLeadToEveryPlate() throws IOException {
     Briefing briefing = Papers.briefing(UnitStyle.MILES);
     List<String> titles = new ArrayList<>();
     try (PDDocument document = Loader.loadPDF(Papers.pdf(UnitStyle.MILES))) {
@@ -269,10 +276,7 @@ public class PdfTest {
       }
     }
     assertThat(titles)
-        .containsAll(
-            briefing.parts().get(0).approaches().stream()
-                .map(a -> a.number() + " · " + a.title())
-                .toList());
+        .containsAll(briefing.parts().get(0).plates().stream().map(ApproachPage::title).toList());
     List<String> looked = new ArrayList<>();
     try (PDDocument document = Loader.loadPDF(Papers.referencePdf(UnitStyle.MILES))) {
       for (PDOutlineItem item : document.getDocumentCatalog().getDocumentOutline().children()) {
@@ -280,7 +284,11 @@ public class PdfTest {
       }
     }
     assertThat(looked)
-        .containsExactly("How to read the paper", "Train", "Tables, and what is not supplied");
+        .containsExactly(
+            "How to read the paper",
+            "Train",
+            "If a brake fails, and other speeds: in full",
+            "Tables, and what is not supplied");
   }
 
   private static void collect(PDOutlineItem item, List<String> titles) {

@@ -3,7 +3,7 @@ package gradepost.app.issue;
 import gradepost.app.store.Paper;
 import gradepost.briefing.Briefing;
 import gradepost.briefing.Cover;
-import gradepost.briefing.Cue;
+import gradepost.briefing.LineSheet;
 import gradepost.briefing.Part;
 import gradepost.briefing.Reference;
 import gradepost.briefing.Table;
@@ -78,14 +78,9 @@ public final class SignOff {
     byte[] paper = pack.paper().get(0).bytes();
     byte[] reference = pack.reference().get(0).bytes();
     Map<String, Integer> read = begins(briefing.cover().contents(), paper);
-    PageTexts texts = PageTexts.of(paper);
     for (Part part : briefing.parts()) {
-      int page = read.getOrDefault(part.id() + "-story", 1);
-      for (Cue cue : part.story()) {
-        Optional<Integer> found = texts.lineFrom(page, cue.place() + " ");
-        page = found.orElse(page);
-        found.ifPresent(
-            p -> read.putIfAbsent(Item.Reference.line(part.id() + "-story", cue.place()), p));
+      for (LineSheet sheet : part.line()) {
+        Optional.ofNullable(read.get(sheet.id())).ifPresent(page -> line(part, sheet, page, read));
       }
     }
     Map<String, Integer> looked = begins(Reference.to(briefing, "").contents(), reference);
@@ -112,6 +107,13 @@ public final class SignOff {
       out.put(contents.get(i).anchor(), pages.get(i));
     }
     return out;
+  }
+
+  /** A sheet of the line is one page; the places on it, and the first of all for any other. */
+  private static void line(Part part, LineSheet sheet, int page, Map<String, Integer> out) {
+    String line = Item.Reference.LINE_SHEETS.formatted(part.id());
+    out.putIfAbsent(line, page);
+    sheet.rows().forEach(r -> out.putIfAbsent(Item.Reference.line(line, r.place()), page));
   }
 
   private static void tables(

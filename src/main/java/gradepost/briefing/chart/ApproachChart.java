@@ -1,6 +1,7 @@
 package gradepost.briefing.chart;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Speed against distance to one target, over the track.
@@ -9,7 +10,8 @@ import java.util.List;
  * @param topSpeed end of the axis, in that unit, a whole number of steps: the unit stands there;
  *     curves are in it too
  * @param speedStep between its marks
- * @param tall whether it is drawn higher, where its sheet has room
+ * @param heightMm of the whole drawing
+ * @param last from the last place of one brake to that of another; empty where there is none
  * @param pins the numbered actions on the planned line; some may come before the track shown
  * @param held speeds that are held on the track shown
  */
@@ -24,12 +26,16 @@ public record ApproachChart(
     List<Pin> pins,
     List<HeldBand> held,
     double targetM,
-    boolean tall,
+    double heightMm,
+    Optional<Last> last,
     TrackStrip track)
     implements Chart {
 
   /** The number of an action, at its place and speed. */
   public record Pin(String number, double atM, double speed) {}
+
+  /** Between which places the last ones of two brakes lie, and the words for it. */
+  public record Last(double fromM, double toM, String text) {}
 
   public ApproachChart {
     wholeSteps(topSpeed, speedStep);

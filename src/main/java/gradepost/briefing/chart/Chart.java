@@ -3,11 +3,10 @@ package gradepost.briefing.chart;
 /** Something to be drawn, with its own words for those who do not see it. */
 public sealed interface Chart
     permits ApproachChart,
-        StripChart,
+        LineChart,
         TrainChart,
         StandsChart,
         PressureChart,
-        SpreadChart,
         CodeChart,
         RunChart,
         RoadChart {
@@ -33,8 +32,8 @@ public sealed interface Chart
     /** An approach by speed and place. */
     T approach(ApproachChart chart);
 
-    /** The strip of the line. */
-    T strip(StripChart chart);
+    /** A sheet of the line. */
+    T line(LineChart chart);
 
     /** The train from the side. */
     T train(TrainChart chart);
@@ -44,9 +43,6 @@ public sealed interface Chart
 
     /** The pressure over time. */
     T pressure(PressureChart chart);
-
-    /** Where many runs end. */
-    T spread(SpreadChart chart);
 
     /** A code to be scanned. */
     T code(CodeChart chart);

@@ -15,9 +15,6 @@ public record Curve(Kind kind, String text, double[] x, double[] y) {
   public enum Kind {
     PERMISSIBLE,
     PLANNED,
-    SERVICE,
-    FALLBACK,
-    EMERGENCY,
     /** As an assessed run was driven. */
     DRIVEN
   }

@@ -1,17 +1,20 @@
 package gradepost.briefing.compose;
 
+import gradepost.briefing.LineSheet;
 import gradepost.briefing.Messages;
 import gradepost.briefing.chart.Chart;
-import gradepost.briefing.chart.StripChart;
 import gradepost.briefing.chart.TrackStrip;
 import gradepost.briefing.chart.TrackStrip.Bend;
 import gradepost.briefing.chart.TrackStrip.Slope;
 import gradepost.briefing.line.HeldBands;
+import gradepost.briefing.line.LineWriter;
 import gradepost.briefing.line.Lineside;
-import gradepost.briefing.line.StripWriter;
+import gradepost.briefing.line.PlateRule;
 import gradepost.briefing.line.TrackStripWriter;
 import gradepost.briefing.page.ApproachWriter;
+import gradepost.briefing.word.Standing;
 import gradepost.briefing.word.Words;
+import gradepost.pack.IssueDetails;
 import gradepost.plan.Approach;
 import gradepost.plan.Plan;
 import gradepost.route.Board;
@@ -46,6 +49,11 @@ public final class BriefingFacts {
     this.plan = plan;
     this.words = new Words(messages, plan.assignment().path());
     this.lineside = new Lineside(plan.assignment(), words);
+  }
+
+  /** Whether an approach is a page of its own; else a row among the lower speeds tells of it. */
+  public boolean hasPlate(Approach approach) {
+    return new PlateRule(plan, lineside).holds(approach);
   }
 
   /** The plan that is taught. */
@@ -206,9 +214,10 @@ public final class BriefingFacts {
     return new TrackStripWriter(assignment(), lineside).strip(fromM, toM);
   }
 
-  /** The briefing's strip, row by row, with ids of their own. */
-  public List<StripChart> strip(String idPrefix) {
-    return new StripWriter(plan, lineside).rows(idPrefix);
+  /** The line with what has a name beside it, to be filled in by a learner. */
+  public List<LineSheet> lineToFillIn(String idPrefix, IssueDetails issue) {
+    return new LineWriter(plan, lineside, new Standing(words, issue, assignment()))
+        .toFillIn(idPrefix);
   }
 
   /** Everything with a name of its own beside the line, in order. */

@@ -9,12 +9,12 @@ import gradepost.briefing.Messages;
 import gradepost.briefing.Part;
 import gradepost.briefing.Reference;
 import gradepost.briefing.Table;
+import gradepost.briefing.line.LineWriter;
 import gradepost.briefing.line.Lineside;
 import gradepost.briefing.line.PlaceTables;
 import gradepost.briefing.line.SpeedTables;
-import gradepost.briefing.line.StoryWriter;
-import gradepost.briefing.line.StripWriter;
 import gradepost.briefing.page.ApproachWriter;
+import gradepost.briefing.page.LowerWriter;
 import gradepost.briefing.page.RoadWriter;
 import gradepost.briefing.page.TrainWriter;
 import gradepost.briefing.word.Standing;
@@ -22,7 +22,6 @@ import gradepost.briefing.word.Tables;
 import gradepost.briefing.word.Words;
 import gradepost.pack.TemporaryRestriction;
 import gradepost.plan.Plan;
-import gradepost.plan.Run;
 import gradepost.route.Accepted;
 import gradepost.task.Assignment;
 import java.util.ArrayList;
@@ -111,7 +110,6 @@ public final class Composer {
     Words words = new Words(messages, a.path());
     Lineside lineside = new Lineside(a, words);
     Standing standing = new Standing(words, issue.details(), a);
-    Run run = new Run(plan.trace());
     ApproachWriter approaches = new ApproachWriter(plan, lineside, standing);
     List<ApproachPage> pages = plan.approaches().stream().map(p -> approaches.page(id, p)).toList();
     SpeedTables speeds = new SpeedTables(plan, lineside, standing);
@@ -135,10 +133,9 @@ public final class Composer {
         summary(plan, words),
         new RoadWriter(plan, lineside).sheets(id),
         new TrainWriter(plan, words).page(id),
-        new StripWriter(plan, lineside).rows(id),
-        new StripWriter(plan, lineside).evened(id),
-        new StoryWriter(plan, lineside, standing, run).story(),
+        new LineWriter(plan, lineside, standing).sheets(id),
         pages,
+        new LowerWriter(plan, lineside).table(id),
         tables,
         new SeldomWriter(plan, lineside).seldom(id),
         new SeldomWriter(plan, lineside).hazards(id),

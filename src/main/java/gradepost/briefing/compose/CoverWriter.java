@@ -122,17 +122,11 @@ final class CoverWriter {
     for (Part part : parts) {
       int depth = headed(out, part, parts, part.road().get(0).id());
       part.road().forEach(road -> entry(out, road.id(), road.title(), depth));
-      entry(out, part.id() + "-strip", messages.text("strip.title"), depth);
-      entry(out, part.id() + "-evened", messages.text("strip.evened.title"), depth);
-      entry(out, part.id() + "-story", messages.text("story.title"), depth);
-      part.approaches()
-          .forEach(
-              a ->
-                  entry(
-                      out,
-                      a.id(),
-                      messages.text("approach.heading", a.number(), a.title()),
-                      depth + 1));
+      part.line().forEach(s -> entry(out, s.id(), s.title(), depth));
+      part.plates().forEach(a -> entry(out, a.id(), a.title(), depth + 1));
+      if (part.lower().isPresent()) {
+        entry(out, part.id() + "-lower", messages.text("lower.title"), depth);
+      }
       entry(out, part.seldom().id(), part.seldom().title(), depth);
     }
     return out;
@@ -145,6 +139,7 @@ final class CoverWriter {
     for (Part part : parts) {
       int depth = headed(out, part, parts, part.id());
       entry(out, part.id() + "-train-page", messages.text("train.title"), depth);
+      entry(out, part.id() + "-full", messages.text("in-full.title"), depth);
       entry(out, part.id() + "-tables", messages.text("tables.title"), depth);
     }
     return out;

@@ -42,7 +42,8 @@ final class RiskPlaces {
   }
 
   private void targets(Plan plan, Part part, Words words) {
-    List<String> sheets = part.approaches().stream().map(ApproachPage::id).toList();
+    List<String> sheets = part.plates().stream().map(ApproachPage::id).toList();
+    String lower = part.lower().isPresent() ? part.id() + "-lower" : "";
     for (Approach approach : plan.approaches()) {
       String sheet = part.id() + "-a" + approach.number();
       Target.OfApproach target = approach.target();
@@ -50,7 +51,8 @@ final class RiskPlaces {
           .match(stop -> Stream.of(stop.name()), r -> Stream.of(r.name(), r.reference()))
           .map(
               name ->
-                  new Named(name, words.place(target.atM()), sheets.contains(sheet) ? sheet : ""))
+                  new Named(
+                      name, words.place(target.atM()), sheets.contains(sheet) ? sheet : lower))
           .forEach(named::add);
     }
   }

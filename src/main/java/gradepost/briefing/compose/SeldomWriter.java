@@ -3,6 +3,7 @@ package gradepost.briefing.compose;
 import gradepost.briefing.Table;
 import gradepost.briefing.line.JunctionWays;
 import gradepost.briefing.line.Lineside;
+import gradepost.briefing.page.ApproachWriter;
 import gradepost.briefing.page.FindingWords;
 import gradepost.briefing.word.Tables;
 import gradepost.briefing.word.Words;
@@ -77,7 +78,7 @@ final class SeldomWriter {
         false,
         words.place(a.target().atM()),
         text,
-        words.text("seldom.approach", a.number()));
+        words.text("seldom.approach", ApproachWriter.title(words, a.target())));
   }
 
   private String shown(JunctionWays.Shown shown) {

@@ -11,6 +11,7 @@ import gradepost.route.LowAdhesionSite;
 import gradepost.route.Path;
 import gradepost.route.Signal;
 import gradepost.route.Stretch;
+import gradepost.route.Structure;
 import gradepost.route.place.Applies;
 import gradepost.route.place.Direction;
 import gradepost.route.place.Extent;
@@ -161,6 +162,16 @@ public final class Lineside {
             .anyMatch(
                 s -> near(s, landmark) && name.equals(s.what().name().toLowerCase(Locale.ROOT)));
     return !signal && !structure;
+  }
+
+  /** Whether a landmark beside a structure names it, as its parapet does. */
+  boolean namedByLandmark(Over<Structure> structure) {
+    String name = structure.what().name().toLowerCase(Locale.ROOT);
+    return !name.isBlank()
+        && landmarks().stream()
+            .filter(this::tellsMore)
+            .filter(l -> near(l, structure))
+            .anyMatch(l -> l.what().name().toLowerCase(Locale.ROOT).contains(name));
   }
 
   private static boolean near(Over<?> a, Over<?> b) {

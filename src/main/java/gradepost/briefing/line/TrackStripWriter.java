@@ -137,10 +137,6 @@ public final class TrackStripWriter {
     return List.copyOf(once);
   }
 
-  long between(double from, double to) {
-    return signs.stream().filter(s -> s.atM() >= from && s.atM() <= to).count();
-  }
-
   private static Sign sign(double at, String text, Kind kind) {
     return new Sign(at, text, kind);
   }

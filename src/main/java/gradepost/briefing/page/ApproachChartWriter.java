@@ -5,12 +5,12 @@ import gradepost.briefing.chart.Curve;
 import gradepost.briefing.chart.TrackStrip;
 import gradepost.briefing.line.HeldBands;
 import gradepost.briefing.line.Lineside;
+import gradepost.briefing.line.SpeedCurves;
 import gradepost.briefing.line.TrackStripWriter;
 import gradepost.briefing.word.Words;
 import gradepost.plan.Action;
 import gradepost.plan.Application;
 import gradepost.plan.Approach;
-import gradepost.plan.LatestCurve;
 import gradepost.plan.Plan;
 import gradepost.plan.Run;
 import gradepost.plan.Step;
@@ -19,6 +19,7 @@ import gradepost.plan.fallback.Rung;
 import gradepost.stock.BrakeSystem;
 import gradepost.task.Target;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -26,6 +27,11 @@ import java.util.stream.Collectors;
 /** The numbers of an approach chart. */
 final class ApproachChartWriter {
   private static final double LEAST_SPAN_M = 300;
+
+  /** How much of the track the two scales of distance show. */
+  private static final double SHORT_M = 800;
+
+  private static final double LONG_M = 2400;
 
   /** What is drawn of the way to a target that needs no brake: at least, and at most. */
   private static final double NEAR_M = 200;
@@ -55,7 +61,11 @@ final class ApproachChartWriter {
     return Math.max(Math.min(Math.min(first, faster), target - NEAR_M), target - FAR_M);
   }
 
-  ApproachChart chart(String id, Approach approach, String title, String headline) {
+  /** A stretch of the track. */
+  private record Window(double fromM, double toM) {}
+
+  /** The track that the chart shows, at one of two scales. */
+  private Window window(Approach approach) {
     double target = approach.target().atM();
     double braking = approach.brakingPointM().orElse(approach.shutOffM().orElse(firstM(approach)));
     double span = Math.max(LEAST_SPAN_M, target - braking);
@@ -70,26 +80,26 @@ final class ApproachChartWriter {
     if (stop.isPresent()) {
       end = Math.max(end, Math.min(stop.get().platformEndM(), end + 0.1 * span) + 0.02 * span);
     }
-    double to = Math.min(end, words.path().lengthM());
-    SpeedCurves.Axis axis = speeds.axis(from, to);
+    double length = words.path().lengthM();
+    double to = Math.min(end, length);
+    double shown = to - from <= SHORT_M ? SHORT_M : Math.max(LONG_M, to - braking);
+    from = Math.max(0, to - shown);
+    return new Window(from, Math.min(length, Math.max(to, from + shown)));
+  }
+
+  /**
+   * @param heightMm of the drawing
+   */
+  ApproachChart chart(
+      String id, Approach approach, String title, String headline, double heightMm) {
+    double target = approach.target().atM();
+    Window window = window(approach);
+    double from = window.fromM();
+    double to = window.toM();
+    SpeedCurves.Axis axis = speeds.axis(0, words.path().lengthM());
     List<Curve> curves = new ArrayList<>();
     curves.add(speeds.permissible(from, to));
     curves.add(speeds.run(Curve.Kind.PLANNED, words.text("curve.planned"), plan.trace(), from, to));
-    for (LatestCurve latest : latest(approach)) {
-      Curve.Kind kind =
-          switch (latest.brake().role()) {
-            case SERVICE -> Curve.Kind.SERVICE;
-            case FALLBACK -> Curve.Kind.FALLBACK;
-            case EMERGENCY -> Curve.Kind.EMERGENCY;
-          };
-      curves.add(
-          speeds.run(
-              kind,
-              words.text(key(latest.brake()), latest.brake().shortName()),
-              latest.trace(),
-              from,
-              to));
-    }
     List<ApproachChart.Pin> pins = new ArrayList<>();
     List<Step> steps = Step.of(approach.actions());
     for (int i = 0; i < steps.size(); i++) {
@@ -108,26 +118,43 @@ final class ApproachChartWriter {
         pins,
         HeldBands.of(plan, words, from, to),
         target,
-        approach.brakingPointM().isEmpty() && approach.faster().isEmpty(),
+        heightMm,
+        last(approach),
         strips.strip(
             from,
             to,
             new TrackStrip.Sign(target, called(approach.target()), TrackStrip.Kind.TARGET)));
   }
 
-  /** Where the planned run needs no brake, those of a train that is as fast as it may be. */
-  private static List<LatestCurve> latest(Approach approach) {
-    return approach.first().or(approach::faster).map(Application::curves).orElse(List.of());
+  /** From the earlier to the later of the last places of the service brake and the next one. */
+  private Optional<ApproachChart.Last> last(Approach approach) {
+    List<Rung> rungs =
+        approach.first().or(approach::faster).stream()
+            .flatMap(a -> a.cases().get(0).ladder().stream())
+            .filter(r -> r.brake().role() != BrakeSystem.Role.EMERGENCY)
+            .filter(r -> r.latest().point().isPresent())
+            .sorted(Comparator.comparingDouble(ApproachChartWriter::lastM))
+            .toList();
+    if (rungs.size() < 2) {
+      return Optional.empty();
+    }
+    Rung early = rungs.get(0);
+    Rung late = rungs.get(rungs.size() - 1);
+    return Optional.of(
+        new ApproachChart.Last(
+            lastM(early),
+            lastM(late),
+            words.text("chart.last", early.brake().shortName(), late.brake().shortName())));
+  }
+
+  private static double lastM(Rung rung) {
+    return rung.latest().point().orElseThrow().printedM();
   }
 
   private String called(Target.OfApproach target) {
     return target.match(
         Target.Stop::markText,
         lower -> words.text("target.reduction", words.speed(lower.speedMps())));
-  }
-
-  private static String key(BrakeSystem brake) {
-    return brake.role() == BrakeSystem.Role.EMERGENCY ? "curve.latest-name" : "curve.latest";
   }
 
   /** What a reader who does not see the chart is told of its curves. */

@@ -1,9 +1,12 @@
 package gradepost.briefing.page;
 
 import gradepost.briefing.ApproachPage;
+import gradepost.briefing.Plate;
 import gradepost.briefing.Table;
 import gradepost.briefing.chart.ApproachChart;
+import gradepost.briefing.chart.TrackStrip;
 import gradepost.briefing.line.Lineside;
+import gradepost.briefing.line.PlateRule;
 import gradepost.briefing.word.ActionWords;
 import gradepost.briefing.word.SeenWords;
 import gradepost.briefing.word.Standing;
@@ -28,9 +31,13 @@ import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** One approach on one page. */
 public final class ApproachWriter {
+  /** What stays free in the box of the picture, above and below. */
+  private static final double AIR_MM = 3;
+
   private final Plan plan;
   private final Assignment assignment;
   private final Words words;
@@ -43,6 +50,8 @@ public final class ApproachWriter {
   private final BySpeedWriter bySpeed;
   private final FasterWriter faster;
   private final FindingWords findings;
+  private final PlateWriter plates;
+  private final PlateRule rule;
   private final ApproachChartWriter charts;
   private final Run run;
   private final List<InstructionSheet> sheets;
@@ -60,6 +69,8 @@ public final class ApproachWriter {
     this.bySpeed = new BySpeedWriter(words, orders);
     this.faster = new FasterWriter(words, orders);
     this.findings = new FindingWords(words);
+    this.plates = new PlateWriter(words, orders);
+    this.rule = new PlateRule(plan, lineside);
     this.run = new Run(plan.trace());
     this.charts = new ApproachChartWriter(plan, lineside, run);
     this.sheets = plan.told().sheets();
@@ -70,12 +81,24 @@ public final class ApproachWriter {
     String id = part + "-a" + approach.number();
     String title = title(approach.target());
     InstructionSheet sheet = sheet(approach);
-    String headline = headline(approach, sheet);
+    String headline = String.join(" ", about(approach, sheet));
     List<ApproachPage.ActionLine> lines = lines(sheet);
-    ApproachChart chart = charts.chart(id + "-chart", approach, title, headline);
-    List<Table> tables = new ArrayList<>(ladder.tables(id + "-ladder", sheet));
+    Plate.Grid grid = PlateWriter.grid(sheet);
+    ApproachChart chart =
+        charts.chart(id + "-chart", approach, title, headline, grid.pictureMm() - AIR_MM);
+    List<Table> ladders = ladder.tables(id + "-ladder", sheet);
+    List<Table> tables = new ArrayList<>(ladders);
     if (approach.applications().isEmpty()) {
       tables.add(0, new PassingWriter(words, run).table(id, approach, chart.track()));
+    }
+    List<ApproachPage.Point> points = points(approach, sheet);
+    Optional<Plate> plate = Optional.empty();
+    if (rule.holds(approach, sheet)) {
+      Optional<Table> fails =
+          sheet.begun().size() > 1
+              ? ladder.inShort(id + "-fails", sheet)
+              : ladders.stream().findFirst();
+      plate = Optional.of(plates.plate(sheet, about(approach, sheet), fails, points));
     }
     return new ApproachPage(
         id,
@@ -87,11 +110,12 @@ public final class ApproachWriter {
         chart,
         lines,
         unbraked(sheet),
-        points(approach, sheet),
+        points,
         tables,
         bySpeed.tables(id + "-by-speed", sheet),
-        new SpreadWriter(words).chart(id, sheet, approach.spread()).stream().toList(),
+        new SpreadWriter(words).says(sheet).stream().toList(),
         sheet.findings().stream().map(findings::of).toList(),
+        plate,
         List.of());
   }
 
@@ -116,7 +140,7 @@ public final class ApproachWriter {
                   : "",
               asked ? answer.rail() : "",
               asked ? answer.first() : "",
-              !asked ? List.of() : first ? answer.rest() : answer.inShort(),
+              asked ? answer.notes(sheet.named()) : List.of(),
               asked ? answer.last() : "",
               asked && answer.grave(),
               cues.goBy(application.cues(), application.line(), application.setBy())));
@@ -138,11 +162,20 @@ public final class ApproachWriter {
             target.speed().map(PrintedSpeed::text).orElseThrow(),
             passing.speed().text(),
             passing.since().map(at -> words.place(at, target)).orElse(""),
-            passing.sheet().map(n -> Integer.toString(n)).orElse(""));
+            passing.sheet().map(this::titleOf).orElse(""));
     List<String> faster = sheet.faster().map(this.faster::sentences).orElse(List.of());
     return faster.size() < 2
         ? List.of((met + " " + String.join(" ", faster)).strip())
         : List.of(met, faster.get(0), String.join(" ", faster.subList(1, faster.size())));
+  }
+
+  /** What the page with this number is called. */
+  private String titleOf(int number) {
+    return plan.approaches().stream()
+        .filter(a -> a.number() == number)
+        .map(a -> title(a.target()))
+        .findFirst()
+        .orElseThrow();
   }
 
   private List<ApproachPage.ActionLine> lines(InstructionSheet sheet) {
@@ -194,12 +227,17 @@ public final class ApproachWriter {
           case TEMPORARY -> "approach.temporary";
           case JUNCTION -> "approach.junction";
         };
-    return words.text(key, r.name(), words.speed(r.speedMps()));
+    return words.text(key, r.name(), words.place(r.atM()));
   }
 
   private String targetLine(Target.OfApproach target) {
     return target.match(
-        stop -> words.text("headline.stop", stop.markText(), words.place(stop.atM())),
+        stop ->
+            words.text(
+                "headline.stop",
+                stop.markText(),
+                words.place(stop.atM()),
+                words.hand(lineside.seen(stop.call().platform().side()))),
         this::targetLine);
   }
 
@@ -215,7 +253,8 @@ public final class ApproachWriter {
         standing.untilText(r.reference()));
   }
 
-  private String headline(Approach approach, InstructionSheet sheet) {
+  /** What it is, where, from what speed, on what track: a sentence each. */
+  private List<String> about(Approach approach, InstructionSheet sheet) {
     Target.OfApproach target = approach.target();
     List<String> parts = new ArrayList<>();
     parts.add(targetLine(target));
@@ -232,8 +271,7 @@ public final class ApproachWriter {
     double from = words.grid().metres(sheet.from(), target.atM());
     sheet.speed().ifPresent(v -> parts.add(words.text("headline.from", v.text())));
     steepest(from, target.atM()).ifPresent(parts::add);
-    lineside.bends().stream()
-        .filter(b -> b.toM() > from && b.fromM() < target.atM())
+    bends(from, target.atM())
         .min(Comparator.comparingDouble(b -> b.radiusM()))
         .ifPresent(
             b ->
@@ -255,7 +293,11 @@ public final class ApproachWriter {
                         words.place(t.atM()),
                         words.speed(t.plannedMps()),
                         words.speed(t.speedAfterMps()))));
-    return String.join(" ", parts);
+    return parts;
+  }
+
+  private Stream<TrackStrip.Bend> bends(double fromM, double toM) {
+    return lineside.bends().stream().filter(b -> b.toM() > fromM && b.fromM() < toM);
   }
 
   /** The steepest fall and the steepest rise of a stretch. */

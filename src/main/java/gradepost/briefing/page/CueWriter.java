@@ -46,6 +46,50 @@ final class CueWriter {
     return out;
   }
 
+  /** What set the point. */
+  String setBy(PrintedSetBy setBy) {
+    return words.text(key(setBy));
+  }
+
+  /**
+   * The cues as the box of a braking point holds them: by day, at night or in fog, by the clock.
+   */
+  List<Fact> plate(PrintedCues cues) {
+    List<Fact> out = new ArrayList<>();
+    Optional<String> day = seen.day(cues.seen());
+    Optional<String> night = seen.night(cues.seen());
+    String none = words.text("cue.night-none");
+    out.add(new Fact(words.text("plate.day"), day.map(name -> anchored(name, cues)).orElse(none)));
+    out.add(
+        new Fact(
+            words.text("plate.night"),
+            night.isPresent() && night.equals(day)
+                ? words.text("road.as-by-day")
+                : night.orElse(none)));
+    cues.clock().ifPresent(c -> out.add(new Fact(words.text("plate.clock"), count(c))));
+    out.add(new Fact(words.text("plate.too-late"), tooLate(cues.backstop())));
+    return out;
+  }
+
+  private String count(PrintedCues.Clock clock) {
+    String after = words.time(clock.after());
+    return clock
+        .done()
+        .map(d -> words.text("plate.seconds-after", after, orders.done(d)))
+        .orElse(words.text("cue.seconds-before", after));
+  }
+
+  private String tooLate(PrintedCues.Backstop backstop) {
+    if (backstop.name().isPresent()) {
+      return words.text(
+          "plate.not-braking-by", backstop.name().get(), backstop.beyond().orElseThrow().text());
+    }
+    return backstop
+        .after()
+        .map(after -> words.text("plate.not-braking-after", words.time(after)))
+        .orElse(words.text("plate.not-braking"));
+  }
+
   private static String key(PrintedSetBy setBy) {
     return switch (setBy) {
       case COMPUTED -> "set-by.computed";

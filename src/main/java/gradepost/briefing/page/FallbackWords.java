@@ -14,11 +14,6 @@ final class FallbackWords {
     this.words = words;
   }
 
-  /** Room that is left; where there is none, that. */
-  String spare(PrintedLength room) {
-    return room.number() == 0 ? words.text("ladder.nothing") : room.text();
-  }
-
   /** How far from the target a braking ends, whichever side. */
   static PrintedLength by(PrintedEnd end) {
     return end.match(

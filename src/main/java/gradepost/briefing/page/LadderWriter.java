@@ -2,20 +2,15 @@ package gradepost.briefing.page;
 
 import gradepost.briefing.Table;
 import gradepost.briefing.word.ActionWords;
-import gradepost.briefing.word.Reasons;
 import gradepost.briefing.word.Words;
 import gradepost.told.InstructionSheet;
 import gradepost.told.PrintedAnswer;
 import gradepost.told.PrintedApplication;
 import gradepost.told.PrintedBrake;
 import gradepost.told.PrintedCase;
-import gradepost.told.PrintedEnd;
 import gradepost.told.PrintedFaster;
-import gradepost.told.PrintedLatest;
 import gradepost.told.PrintedPoint;
 import gradepost.told.PrintedProtection;
-import gradepost.told.PrintedRung;
-import gradepost.told.PrintedTarget;
 import gradepost.told.print.PrintedSpeed;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,17 +19,15 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
-/** The fallback ladder, every state of the rail beside the others, spelt. */
+/** What is left if the service brake fails, every state of the rail beside the others, spelt. */
 final class LadderWriter {
   private final Words words;
   private final ActionWords orders;
-  private final FallbackWords fallbacks;
   private final double noticingS;
 
   LadderWriter(Words words, ActionWords orders, double noticingS) {
     this.words = words;
     this.orders = orders;
-    this.fallbacks = new FallbackWords(words);
     this.noticingS = noticingS;
   }
 
@@ -62,36 +55,128 @@ final class LadderWriter {
   }
 
   private Table table(String id, String title, InstructionSheet sheet, PrintedApplication a) {
+    LadderCells cells = new LadderCells(words, orders, sheet, a);
     List<Table.Column> columns = new ArrayList<>();
     columns.add(new Table.Column(words.text("ladder.brake"), "text"));
-    a.cases().forEach(c -> columns.add(new Table.Column(c.rail(), "place")));
-    return new Table(id, "ladder", title, note(a.cases()), columns, rows(sheet, a), "");
+    cells.cases().forEach(c -> columns.add(new Table.Column(cells.head(c), "place")));
+    return merged(
+        new Table(id, "ladder", title, note(a), columns, rows(sheet.forStep(a), a, cells), ""));
+  }
+
+  /** What is left at each of several points, in short. Empty where the stock has no other brake. */
+  Optional<Table> inShort(String id, InstructionSheet sheet) {
+    List<Table.Row> rows = new ArrayList<>();
+    List<Table.Column> columns = new ArrayList<>();
+    columns.add(new Table.Column(words.text("ladder.brake"), "text"));
+    for (PrintedApplication a : sheet.begun()) {
+      LadderCells cells = new LadderCells(words, orders, sheet, a);
+      if (columns.size() == 1) {
+        a.cases().forEach(c -> columns.add(new Table.Column(c.rail(), "place")));
+      }
+      boolean first = rows.isEmpty();
+      a.told().toUse().ifPresent(use -> rows.addAll(inShort(use.brake(), first, a, cells)));
+    }
+    return rows.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            merged(new Table(id, "ladder", words.text("ladder.title"), "", columns, rows, "")));
+  }
+
+  /** What the brake to use comes to, and at the first point the last place for it. */
+  private List<Table.Row> inShort(
+      PrintedBrake brake, boolean first, PrintedApplication a, LadderCells cells) {
+    String called = words.called(brake);
+    Table.Row instead =
+        row(
+            words.text("ladder.at-instead", a.line(), called, words.seconds(noticingS)),
+            a.cases(),
+            c -> answer(c, brake).map(cells::outcome).orElse(words.text("dash")),
+            c -> answer(c, brake).filter(r -> !r.holds()).isPresent());
+    if (!first) {
+      return List.of(instead);
+    }
+    return List.of(
+        instead,
+        row(
+            words.text("ladder.at-latest", a.line(), called),
+            a.cases(),
+            c ->
+                c.ladder().stream()
+                    .filter(r -> r.brake().equals(brake))
+                    .findFirst()
+                    .map(r -> cells.latest(c, r.latest()))
+                    .orElse(words.text("dash")),
+            c -> false));
+  }
+
+  private static Optional<PrintedAnswer> answer(PrintedCase c, PrintedBrake brake) {
+    return c.answers().stream().filter(r -> r.brake().equals(brake)).findFirst();
+  }
+
+  /** States of the rail for which every cell is the same are one column. */
+  private Table merged(Table table) {
+    List<Table.Column> columns = new ArrayList<>(table.columns());
+    List<List<String>> rows =
+        new ArrayList<>(table.rows().stream().map(r -> new ArrayList<>(r.cells())).toList());
+    for (int i = columns.size() - 1; i > 1; i--) {
+      int at = i;
+      if (rows.stream().allMatch(r -> r.get(at).equals(r.get(at - 1)))) {
+        columns.set(
+            at - 1,
+            new Table.Column(
+                words.text("ladder.both", columns.get(at - 1).heading(), columns.get(at).heading()),
+                "place"));
+        columns.remove(at);
+        rows.forEach(r -> r.remove(at));
+      }
+    }
+    List<Table.Row> out = new ArrayList<>();
+    for (int i = 0; i < rows.size(); i++) {
+      out.add(new Table.Row(rows.get(i), false, table.rows().get(i).grave()));
+    }
+    return new Table(
+        table.id(), table.name(), table.title(), table.note(), columns, out, table.whenEmpty());
   }
 
   /**
-   * Names the rails on which the figures use the planned run, not the run after an earlier brake.
+   * Names the rails on which the figures use the planned run, not the run after an earlier brake;
+   * and how fast the train meets the buffer stops if nothing is done.
    */
-  private String note(List<PrintedCase> cases) {
+  private String note(PrintedApplication a) {
+    List<String> out = new ArrayList<>();
     String rails =
-        cases.stream()
+        a.cases().stream()
             .filter(c -> !c.ownRun())
             .map(PrintedCase::rail)
             .collect(Collectors.joining(", "));
-    return rails.isEmpty() ? "" : words.text("ladder.planned-run", rails);
+    if (!rails.isEmpty()) {
+      out.add(words.text("ladder.planned-run", rails));
+    }
+    a.atBuffers().ifPresent(v -> out.add(words.text("answer.at-buffers", v.text())));
+    return String.join(" ", out);
   }
 
-  private List<Table.Row> rows(InstructionSheet sheet, PrintedApplication application) {
+  private List<Table.Row> rows(boolean forStep, PrintedApplication application, LadderCells cells) {
     List<Table.Row> rows = new ArrayList<>();
-    PrintedTarget target = sheet.target();
-    boolean forStep = sheet.forStep(application);
-    List<PrintedCase> cases = application.cases();
-    PrintedCase first = cases.get(0);
+    List<PrintedCase> cases = cells.cases();
+    PrintedCase first = application.told();
     rows.add(
         row(
             words.text("ladder.planned"),
             cases,
-            c -> planned(target, c, c.equals(first)),
+            cells::point,
             c -> c.point().flatMap(PrintedPoint::pastLast).isPresent()));
+    for (PrintedAnswer answer : first.answers()) {
+      rows.add(
+          row(
+              words.text(
+                  forStep ? "ladder.instead-stand" : "ladder.instead",
+                  words.called(answer.brake()),
+                  words.seconds(noticingS)),
+              cases,
+              c -> answer(c, answer.brake()).map(cells::outcome).orElse(words.text("dash")),
+              c -> answer(c, answer.brake()).filter(a -> !a.holds()).isPresent()));
+    }
     for (int i = 0; i < first.ladder().size(); i++) {
       int index = i;
       PrintedBrake brake = first.ladder().get(i).brake();
@@ -100,66 +185,27 @@ final class LadderWriter {
           row(
               words.text(stands ? "ladder.latest-stand" : "ladder.latest", words.called(brake)),
               cases,
-              c -> latest(target, c.ladder().get(index).latest()),
+              c -> cells.latest(c, c.ladder().get(index).latest()),
               c -> false));
     }
-    for (int i = 0; i < first.answers().size(); i++) {
-      int index = i;
-      rows.add(
-          row(
-              words.text(
-                  forStep ? "ladder.instead-stand" : "ladder.instead",
-                  words.called(first.answers().get(i).brake()),
-                  words.seconds(noticingS)),
-              cases,
-              c -> answer(c, index).map(a -> outcome(target, a)).orElse(words.text("dash")),
-              c -> answer(c, index).filter(a -> !a.holds()).isPresent()));
-    }
-    if (!first.answers().isEmpty()) {
+    if (!first.answers().isEmpty() && !allAsPlanned(cases)) {
       String speed = application.forSpeed().map(PrintedSpeed::text).orElse("");
       rows.add(
           row(
               words.text(forStep ? "ladder.protected-step" : "ladder.protected", speed),
               cases,
-              c -> protection(target, protection(c)),
+              c -> cells.protection(protection(c)),
               c -> protection(c).equals(new PrintedProtection.Nowhere())));
     }
     return rows;
   }
 
-  private static Optional<PrintedAnswer> answer(PrintedCase c, int index) {
-    return c.answers().stream().skip(index).findFirst();
+  private static boolean allAsPlanned(List<PrintedCase> cases) {
+    return cases.stream().allMatch(c -> protection(c).equals(new PrintedProtection.Same()));
   }
 
   private static PrintedProtection protection(PrintedCase c) {
     return c.protection().orElse(new PrintedProtection.Nowhere());
-  }
-
-  /**
-   * @param planned whether it is the plan's own, which stands on the page; else the whole technique
-   *     is told
-   */
-  private String planned(PrintedTarget target, PrintedCase c, boolean planned) {
-    return c.point().map(p -> point(target, c, p, planned)).orElse(words.text("ladder.no-point"));
-  }
-
-  private String point(PrintedTarget target, PrintedCase c, PrintedPoint point, boolean planned) {
-    String technique = orders.technique(point.technique());
-    String place = words.place(point.place(), target);
-    String does = planned ? words.text("ladder.main", technique) : technique;
-    return point
-        .pastLast()
-        .map(past -> words.text("ladder.point-past", place, does, past.text(), service(c)))
-        .orElse(words.text("ladder.point", place, does));
-  }
-
-  private static String service(PrintedCase c) {
-    return c.ladder().stream()
-        .map(PrintedRung::brake)
-        .filter(b -> b.kind() == PrintedBrake.Kind.SERVICE)
-        .map(PrintedBrake::called)
-        .findFirst()
-        .orElse("");
   }
 
   private Table.Row row(
@@ -176,61 +222,5 @@ final class LadderWriter {
       cells.add((bad ? "▲ " : "") + cell.apply(c));
     }
     return new Table.Row(cells, false, anyGrave);
-  }
-
-  private String latest(PrintedTarget target, PrintedLatest latest) {
-    return latest.match(
-        at -> last(target, at),
-        nowhere -> "▲ " + words.text("ladder.nowhere", words.text(Reasons.key(nowhere.why()))));
-  }
-
-  private String last(PrintedTarget target, PrintedLatest.At at) {
-    long seconds = at.secondsAfter();
-    return words.text(
-        seconds == 0
-            ? "ladder.latest-at-once"
-            : seconds > 0 ? "ladder.latest-later" : "ladder.latest-earlier",
-        words.place(at.place(), target),
-        words.seconds((double) Math.abs(seconds)));
-  }
-
-  private String outcome(PrintedTarget target, PrintedAnswer answer) {
-    if (answer.atTarget().isEmpty()) {
-      return words.text("ladder.short", fallbacks.spare(FallbackWords.by(answer.end())));
-    }
-    String speed = answer.atTarget().get().text();
-    return answer
-        .end()
-        .match(
-            before -> past(target, before, speed),
-            past -> past(target, past, speed),
-            nowhere ->
-                words.text(
-                    target.isStop() ? "ladder.not-held" : "ladder.not-held-board",
-                    words.text(Reasons.key(nowhere.why())),
-                    speed));
-  }
-
-  private String past(PrintedTarget target, PrintedEnd end, String speed) {
-    return words.text(
-        target.isStop() ? "ladder.past" : "ladder.past-board", FallbackWords.by(end).text(), speed);
-  }
-
-  private String protection(PrintedTarget target, PrintedProtection protection) {
-    return protection.match(
-        nowhere -> words.text("ladder.no-protected"),
-        same -> words.text("ladder.same"),
-        at -> protectedAt(words.place(at.place(), target), at));
-  }
-
-  private String protectedAt(String place, PrintedProtection.At at) {
-    return at.costs()
-        .map(
-            longer ->
-                words.text(
-                    longer.seconds() > 0 ? "ladder.protected-point" : "ladder.protected-free",
-                    place,
-                    longer.seconds()))
-        .orElse(words.text("ladder.protected-untimed", place));
   }
 }

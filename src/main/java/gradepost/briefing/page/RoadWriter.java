@@ -8,11 +8,11 @@ import gradepost.briefing.chart.RunChart;
 import gradepost.briefing.chart.TrackStrip;
 import gradepost.briefing.line.HeldBands;
 import gradepost.briefing.line.Lineside;
+import gradepost.briefing.line.SpeedCurves;
 import gradepost.briefing.line.TrackStripWriter;
 import gradepost.briefing.word.Words;
 import gradepost.plan.Approach;
 import gradepost.plan.Plan;
-import gradepost.plan.Trace;
 import gradepost.task.Call;
 import gradepost.task.Stops;
 import gradepost.told.InstructionSheet;
@@ -25,6 +25,9 @@ import java.util.List;
 public final class RoadWriter {
   /** As many rows as can be taken in at one glance. */
   static final int MOST_ROWS = 12;
+
+  /** Of the run on one sheet. */
+  private static final int MOST_POINTS = 1500;
 
   private final Plan plan;
   private final Lineside lineside;
@@ -132,7 +135,11 @@ public final class RoadWriter {
         List.of(
             speeds.permissible(from, to),
             speeds.run(
-                Curve.Kind.PLANNED, words.text("curve.planned"), thinned(to - from), from, to));
+                Curve.Kind.PLANNED,
+                words.text("curve.planned"),
+                speeds.thinned(to - from, MOST_POINTS),
+                from,
+                to));
     return new RoadChart(
         id + "-chart",
         title,
@@ -151,20 +158,6 @@ public final class RoadWriter {
         temporary(from, to),
         words.text("road.no-temporary"),
         bare(strips.strip(from, to)));
-  }
-
-  /** No more points of the run than can be told apart on a sheet. */
-  private Trace thinned(double lengthM) {
-    double apart = lengthM / 1500;
-    List<Trace.Point> points = new ArrayList<>();
-    double lastM = Double.NEGATIVE_INFINITY;
-    for (Trace.Point p : plan.trace().points()) {
-      if (p.atM() - lastM >= apart || p.speedMps() == 0) {
-        points.add(p);
-        lastM = p.atM();
-      }
-    }
-    return new Trace(points);
   }
 
   private RunChart.Point point(Braked b) {

@@ -1,9 +1,7 @@
 package gradepost.briefing.page;
 
-import gradepost.briefing.chart.SpreadChart;
 import gradepost.briefing.word.Reasons;
 import gradepost.briefing.word.Words;
-import gradepost.plan.Spread;
 import gradepost.told.InstructionSheet;
 import gradepost.told.PrintedEnd;
 import gradepost.told.PrintedSpread;
@@ -19,40 +17,18 @@ final class SpreadWriter {
     this.words = words;
   }
 
-  /**
-   * What is told of it, and a drawing of the same.
-   *
-   * @param drawn for the curve alone
-   */
-  Optional<SpreadChart> chart(String id, InstructionSheet sheet, Optional<Spread> drawn) {
-    return sheet.spread().map(s -> of(id + "-spread", sheet.target(), s, drawn.orElseThrow()));
+  /** One sentence; empty where it was not computed. */
+  Optional<String> says(InstructionSheet sheet) {
+    return sheet.spread().map(s -> says(sheet.target(), s));
   }
 
-  private SpreadChart of(String id, PrintedTarget target, PrintedSpread told, Spread spread) {
-    String kind = target.isStop() ? "stop" : "board";
-    double unit = words.units().lengthUnitM();
-    double pastM = spread.corrected().shortM05().orElseThrow();
-    double middleM = spread.corrected().shortM50().orElseThrow();
-    double beforeM = spread.corrected().shortM95().orElseThrow();
-    String past = side(told.late());
-    String before = side(told.early());
-    String says =
-        words.text(
-            "spread.says-" + kind,
-            before,
-            past,
-            told.fullShare(),
-            target.speed().map(PrintedSpeed::text).orElse(""));
-    return new SpreadChart(
-        id,
-        words.text("chart.spread"),
-        says,
-        pastM / unit,
-        middleM / unit,
-        beforeM / unit,
-        past,
-        before,
-        words.text("spread.target-" + kind));
+  private String says(PrintedTarget target, PrintedSpread told) {
+    return words.text(
+        target.isStop() ? "spread.says-stop" : "spread.says-board",
+        side(told.early()),
+        side(told.late()),
+        told.fullShare(),
+        target.speed().map(PrintedSpeed::text).orElse(""));
   }
 
   private String side(PrintedEnd end) {

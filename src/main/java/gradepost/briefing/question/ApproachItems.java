@@ -48,9 +48,12 @@ final class ApproachItems {
     return new Item(subject, called(a), atM, ask, right, near, references.approach(a));
   }
 
-  /** With its number: two approaches may go by the same title. */
+  /** By its title; where another goes by the same, by its place too. */
   private String called(Approach a) {
-    return references.approach(a).what();
+    String title = taught.title(a);
+    boolean alone =
+        taught.plan().approaches().stream().filter(o -> taught.title(o).equals(title)).count() == 1;
+    return alone ? title : title + ", " + taught.place(a.target().atM());
   }
 
   List<Item> brakingPoints() {

@@ -22,8 +22,8 @@ public record Item(
     Reference taught) {
 
   /**
-   * Where the briefing teaches it: the anchor of a sheet, of a table, or of a line of the route
-   * story, and what to look at there.
+   * Where the briefing teaches it: the anchor of a sheet, of a table, or of a row of the sheets of
+   * the line, and what to look at there.
    */
   public record Reference(String anchor, String what) {
     /** The anchor of what changed, which begins on the first page. */
@@ -31,12 +31,15 @@ public record Item(
 
     private static final String LINE = "@";
 
-    /** The anchor of the line for a place. */
+    /** What stands for all sheets of the line of a part, with a hole for its identity. */
+    public static final String LINE_SHEETS = "%s-line";
+
+    /** The anchor of the row for a place. */
     public static String line(String sheet, String place) {
       return sheet + LINE + place;
     }
 
-    /** The sheet that holds the line; the anchor itself where it is of no line. */
+    /** The sheet that holds the row; the anchor itself where it is of no row. */
     public String sheet() {
       int at = anchor.indexOf(LINE);
       return at < 0 ? anchor : anchor.substring(0, at);

@@ -18,10 +18,11 @@ final class References {
     return new Item.Reference(part + "-" + name, taught.text("table." + name + ".title"));
   }
 
-  /** The line of the route story for a place. */
-  Item.Reference story(String place) {
+  /** The row of the sheets of the line for a place. */
+  Item.Reference line(String place) {
     return new Item.Reference(
-        Item.Reference.line(part + "-story", place), taught.text("story.title"));
+        Item.Reference.line(Item.Reference.LINE_SHEETS.formatted(part), place),
+        taught.text("line.section"));
   }
 
   Item.Reference train() {
@@ -29,9 +30,9 @@ final class References {
   }
 
   Item.Reference approach(Approach approach) {
-    return new Item.Reference(
-        part + "-a" + approach.number(),
-        taught.text("approach.heading", approach.number(), taught.title(approach)));
+    return taught.hasPlate(approach)
+        ? new Item.Reference(part + "-a" + approach.number(), taught.title(approach))
+        : new Item.Reference(part + "-lower", taught.text("lower.title"));
   }
 
   Item.Reference changes() {

@@ -124,7 +124,7 @@ final class TrackItems {
                   taught.placePast(cues.get(IN_ORDER - 1).atM())),
               joined(names),
               near.all(),
-              references.story(taught.place(cues.get(0).atM()))));
+              references.line(taught.place(cues.get(0).atM()))));
     }
     return out;
   }

@@ -197,10 +197,7 @@ public final class AddendumWriter {
       if (tooLateNow(change) && notes.size() < room) {
         notes.add(writer.pointOnly(change));
       } else {
-        change
-            .before()
-            .map(b -> messages.text("approach.heading", b.number(), b.target().name()))
-            .ifPresent(others::add);
+        change.before().map(b -> b.target().name()).ifPresent(others::add);
       }
     }
     if (!others.isEmpty()) {

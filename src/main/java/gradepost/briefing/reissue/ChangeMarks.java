@@ -2,12 +2,12 @@ package gradepost.briefing.reissue;
 
 import gradepost.briefing.ApproachPage;
 import gradepost.briefing.Briefing;
-import gradepost.briefing.Cue;
+import gradepost.briefing.LineSheet;
 import gradepost.briefing.Messages;
 import gradepost.briefing.Part;
+import gradepost.briefing.Plate;
 import gradepost.briefing.RoadSheet;
 import gradepost.briefing.Table;
-import gradepost.briefing.chart.SpreadChart;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -59,8 +59,6 @@ public final class ChangeMarks {
   }
 
   private static Part part(Part now, Part before) {
-    Set<Cue> cues = new HashSet<>(before.story());
-    List<Cue> story = now.story().stream().map(c -> cues.contains(c) ? c : c.marked(true)).toList();
     List<Table> tables = new ArrayList<>();
     for (Table table : now.tables()) {
       tables.add(table(table, named(before.tables(), table.name())));
@@ -84,10 +82,9 @@ public final class ChangeMarks {
                 now.train().leaving().stream()
                     .map(t -> table(t, named(before.train().leaving(), t.name())))
                     .toList()),
-        now.strip(),
-        now.evened(),
-        story,
+        line(now.line(), before.line()),
         approaches,
+        now.lower().map(t -> table(t, before.lower())),
         tables,
         table(now.seldom(), Optional.of(before.seldom())),
         table(now.hazards(), Optional.of(before.hazards())),
@@ -100,6 +97,12 @@ public final class ChangeMarks {
     Set<List<String>> known = new HashSet<>();
     before.forEach(sheet -> known.addAll(cells(sheet.table())));
     return now.stream().map(sheet -> sheet.with(marked(sheet.table(), known))).toList();
+  }
+
+  private static List<LineSheet> line(List<LineSheet> now, List<LineSheet> before) {
+    Set<List<Object>> known = new HashSet<>();
+    before.forEach(sheet -> sheet.rows().forEach(row -> known.add(row.told())));
+    return now.stream().map(sheet -> sheet.marked(row -> known.contains(row.told()))).toList();
   }
 
   private static List<List<String>> cells(Table table) {
@@ -156,7 +159,10 @@ public final class ChangeMarks {
     parts.put("unbraked", page.unbraked());
     parts.put("go-by", page.points().stream().map(ApproachPage.Point::goBy).toList());
     parts.put("answer", page.points().stream().map(ChangeMarks::answer).toList());
-    parts.put("spread", page.spread().stream().map(SpreadChart::says).toList());
+    parts.put("spread", page.spread());
+    parts.put("speeds", page.plate().flatMap(Plate::speeds));
+    parts.put("fails", page.plate().flatMap(Plate::fails).map(t -> cells(t)));
+    parts.put("brake-at", page.plate().flatMap(Plate::brakeAt));
     return parts;
   }
 

@@ -24,9 +24,6 @@ import java.util.stream.Collectors;
 public final class ChangeWriter {
   private static final int MOST_QUESTIONS = 3;
 
-  /** So many sheets with only another number have a line each. */
-  private static final int MOST_NUMBERS = 2;
-
   private final Words words;
   private final Path path;
   private final Changeover changeover;
@@ -47,36 +44,11 @@ public final class ChangeWriter {
     List<Change> out = new ArrayList<>();
     comparison.restrictions().forEach(r -> out.add(restriction(r)));
     comparison.speeds().forEach(s -> out.add(speed(s)));
-    List<ApproachChange> numbers = new ArrayList<>();
-    for (ApproachChange change : comparison.approaches()) {
-      if (change.renumberedOnly()) {
-        numbers.add(change);
-      } else {
-        out.add(approach(change));
-      }
-    }
-    if (numbers.size() > MOST_NUMBERS) {
-      out.add(renumbered(numbers));
-    } else {
-      numbers.forEach(n -> out.add(approach(n)));
-    }
+    // A sheet has no number: one that only comes earlier or later in the run is the same sheet.
+    comparison.approaches().stream()
+        .filter(change -> !change.renumberedOnly())
+        .forEach(change -> out.add(approach(change)));
     return out;
-  }
-
-  private Change renumbered(List<ApproachChange> changes) {
-    String list =
-        changes.stream()
-            .map(c -> words.text("change.renumbered.one", c.any().number(), before(c)))
-            .collect(Collectors.joining(words.text("change.list")));
-    return new Change(
-        words.text("change.approach.changed"),
-        words.text("change.renumbered.sheets", changes.size()),
-        words.text("change.renumbered.all", list),
-        false);
-  }
-
-  private static int before(ApproachChange change) {
-    return change.before().orElseThrow().number();
   }
 
   private Change restriction(RestrictionChange change) {
@@ -150,24 +122,14 @@ public final class ChangeWriter {
 
   private Change approach(ApproachChange change) {
     InstructionSheet any = change.any();
-    String name = words.text("approach.heading", any.number(), name(any.target()));
-    Optional<Integer> was =
-        change.before().map(InstructionSheet::number).filter(n -> n != any.number());
-    String place =
-        was.map(n -> words.text("change.approach.was", name, n))
-            .orElse(words.text("change.approach", name));
+    String name = name(any.target());
+    String place = words.text("change.approach", name);
     if (change.before().isEmpty()) {
       return new Change(
           words.text("change.approach.added"), place, words.text("change.approach.new"));
     } else if (change.after().isEmpty()) {
       return new Change(
           words.text("change.approach.withdrawn"), place, words.text("change.approach.gone"));
-    } else if (change.renumberedOnly()) {
-      return new Change(
-          words.text("change.approach.changed"),
-          place,
-          words.text("change.renumbered", any.number(), before(change)),
-          false);
     }
     List<String> said = new ArrayList<>();
     Optional<String> point = point(change);
@@ -194,7 +156,7 @@ public final class ChangeWriter {
   /** Where the brake goes on now, by the sheet of the old pack where it had one. */
   String pointOnly(ApproachChange change) {
     InstructionSheet old = change.before().orElse(change.any());
-    String sheet = words.text("approach.heading", old.number(), name(old.target()));
+    String sheet = name(old.target());
     return change
             .before()
             .map(b -> words.text("change.approach", sheet))

@@ -107,10 +107,12 @@ public final class ReissuePapers {
                 .map(r -> r.with(r.table().linkedTo(link -> shown(pages, link))))
                 .toList(),
             p.train(),
-            p.strip(),
-            p.evened(),
-            p.story(),
+            p.line().stream()
+                .filter(s -> changed.contains(s.id()))
+                .map(s -> s.linkedTo(link -> shown(pages, link)))
+                .toList(),
             pages,
+            p.lower().map(t -> t.linkedTo(link -> shown(pages, link))),
             p.tables(),
             p.seldom(),
             p.hazards().linkedTo(link -> shown(pages, link)),
@@ -119,8 +121,8 @@ public final class ReissuePapers {
     return new Supplement.Section(
         part,
         changed.contains(p.id() + "-train-page"),
-        changed.contains(p.id() + "-strip"),
-        changed.contains(p.id() + "-story"),
+        changed.contains(p.id() + "-lower"),
+        p.approaches().stream().filter(a -> changed.contains(a.id() + "-full")).toList(),
         changed.contains(p.id() + "-tables"),
         changed.contains(p.seldom().id()));
   }
@@ -136,8 +138,6 @@ public final class ReissuePapers {
       String todo;
       if (s.since() == number) {
         todo = messages.text(then.isPresent() ? "pages.replace" : "pages.insert");
-      } else if (then.isPresent() && !then.get().title().equals(s.title())) {
-        todo = messages.text("pages.renumber", then.get().title());
       } else {
         todo = messages.text("pages.keep");
       }

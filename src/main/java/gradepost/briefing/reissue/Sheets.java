@@ -2,13 +2,15 @@ package gradepost.briefing.reissue;
 
 import gradepost.briefing.ApproachPage;
 import gradepost.briefing.Briefing;
+import gradepost.briefing.LineSheet;
 import gradepost.briefing.Messages;
 import gradepost.briefing.Part;
+import gradepost.briefing.Plate;
 import gradepost.briefing.RoadSheet;
 import gradepost.briefing.Table;
 import gradepost.briefing.chart.Curve;
+import gradepost.briefing.chart.LineChart;
 import gradepost.briefing.chart.RoadChart;
-import gradepost.briefing.chart.SpreadChart;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -50,15 +52,17 @@ public final class Sheets {
         String key = unique(out, id + " road");
         out.add(new Sheet(road.id(), key, road.title(), road(road)));
       }
-      String strip = CanonicalText.of(part.strip());
-      out.add(sheet(id + "-strip", id + " strip", "sheet.strips", strip));
-      String story = CanonicalText.of(part.story());
-      out.add(sheet(id + "-story", id + " story", "story.title", story));
-      for (ApproachPage page : part.approaches()) {
-        String title = messages.text("approach.heading", page.number(), page.title());
-        String key = unique(out, id + " " + page.title());
-        out.add(new Sheet(page.id(), key, title, approach(page)));
+      for (LineSheet line : part.line()) {
+        String key = unique(out, id + " " + line.title());
+        out.add(new Sheet(line.id(), key, line.title(), line(line)));
       }
+      for (ApproachPage page : part.plates()) {
+        String key = unique(out, id + " " + page.title());
+        out.add(new Sheet(page.id(), key, page.title(), plate(page)));
+      }
+      part.lower()
+          .map(t -> CanonicalText.of(table(t)))
+          .ifPresent(text -> out.add(sheet(id + "-lower", id + " lower", "lower.title", text)));
       String seldom = CanonicalText.of(table(part.seldom()), table(part.hazards()));
       out.add(sheet(part.seldom().id(), id + " seldom", "table.seldom.title", seldom));
     }
@@ -73,6 +77,14 @@ public final class Sheets {
     for (Part part : briefing.parts()) {
       String id = part.id();
       out.add(looked(id + "-train-page", id + " train", "train.title", train(part)));
+      for (ApproachPage page : part.approaches()) {
+        if (page.hasMore()) {
+          String key = unique(out, id + " " + page.title() + " in full");
+          String title =
+              messages.text("reference.sheet", messages.text("in-full.of", page.title()));
+          out.add(new Sheet(page.id() + "-full", key, title, inFull(page)));
+        }
+      }
       String tables =
           CanonicalText.of(tables(part.tables()), part.notSupplied(), part.answeredFor());
       out.add(looked(id + "-tables", id + " tables", "tables.title", tables));
@@ -125,8 +137,25 @@ public final class Sheets {
         chart.track());
   }
 
-  /** All that the sheet of an approach prints, as one text. */
+  /** Without the planned run, and where on the paper a row stands: what is told is in the rows. */
+  private static String line(LineSheet sheet) {
+    LineChart chart = sheet.chart();
+    return CanonicalText.of(
+        sheet.title(),
+        sheet.rows().stream().map(LineSheet.Row::told).toList(),
+        chart.permissible(),
+        chart.structures(),
+        chart.gaps(),
+        chart.magnets(),
+        chart.track());
+  }
+
+  /** All that is printed of an approach, on its plate and in the reference, as one text. */
   public static String approach(ApproachPage page) {
+    return plate(page) + "\n" + inFull(page);
+  }
+
+  private static String plate(ApproachPage page) {
     return CanonicalText.of(
         page.title(),
         page.headline(),
@@ -134,10 +163,15 @@ public final class Sheets {
         page.actions(),
         page.unbraked(),
         page.points(),
-        tables(page.ladders()),
-        tables(page.bySpeed()),
-        page.spread().stream().map(SpreadChart::says).toList(),
+        page.plate().flatMap(Plate::brakeAt),
+        page.plate().flatMap(Plate::speeds),
+        page.plate().flatMap(Plate::fails).map(Sheets::table),
+        page.spread(),
         page.findings());
+  }
+
+  private static String inFull(ApproachPage page) {
+    return CanonicalText.of(page.title(), page.findings(), tables(page.inFull()));
   }
 
   private static List<Object> tables(List<Table> tables) {

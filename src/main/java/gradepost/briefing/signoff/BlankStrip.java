@@ -1,13 +1,13 @@
 package gradepost.briefing.signoff;
 
-import gradepost.briefing.chart.StripChart;
+import gradepost.briefing.LineSheet;
+import gradepost.briefing.chart.Curve;
+import gradepost.briefing.chart.LineChart;
 import gradepost.briefing.chart.TrackStrip;
-import gradepost.briefing.chart.TrackStrip.Kind;
 import gradepost.policy.StripLayer;
-import java.util.ArrayList;
 import java.util.List;
 
-/** A row of the strip with some of its layers left out. */
+/** A sheet of the line with some of its layers left out. */
 final class BlankStrip {
   private final List<StripLayer> out;
   private final String space;
@@ -20,19 +20,33 @@ final class BlankStrip {
     this.space = space;
   }
 
-  StripChart of(StripChart row, String says) {
-    boolean speeds = out.contains(StripLayer.SPEEDS);
-    return new StripChart(
-        row.id(),
-        row.name(),
+  LineSheet of(LineSheet sheet, String says) {
+    return new LineSheet(
+        sheet.id(),
+        sheet.title(),
+        chart(sheet.chart(), says),
+        sheet.rows().stream().map(this::row).toList());
+  }
+
+  private LineChart chart(LineChart c, String says) {
+    return new LineChart(
+        c.id(),
+        c.name(),
         says,
-        row.scaleM(),
-        row.speedUnit(),
-        row.topSpeed(),
-        speeds ? List.of() : row.permissible(),
-        speeds ? List.of() : row.restrictions(),
+        c.topSpeed(),
+        c.speedStep(),
+        out.contains(StripLayer.SPEEDS) ? List.of() : c.permissible(),
+        Curve.through(c.planned().kind(), c.planned().text(), List.of()),
         List.of(),
-        track(row.track()));
+        List.of(),
+        c.structures(),
+        c.gaps(),
+        c.magnets(),
+        c.heads(),
+        track(c.track()),
+        c.levels(),
+        c.headPx(),
+        c.heightPx());
   }
 
   private TrackStrip track(TrackStrip t) {
@@ -43,32 +57,28 @@ final class BlankStrip {
         t.toM(),
         t.names(),
         t.ticks(),
-        gradients ? List.of(new TrackStrip.Slope(t.fromM(), t.toM(), 0, "")) : t.slopes(),
+        gradients ? List.of() : t.slopes(),
         out.contains(StripLayer.CURVES) ? List.of() : t.bends(),
-        platforms ? List.of() : named(t.platforms()),
-        signs(t.signs()));
+        platforms ? List.of() : t.platforms(),
+        out.contains(StripLayer.NAMES)
+            ? t.signs().stream().map(this::unnamed).toList()
+            : t.signs());
   }
 
-  private List<TrackStrip.Stretch> named(List<TrackStrip.Stretch> platforms) {
-    if (!out.contains(StripLayer.NAMES)) {
-      return platforms;
-    }
-    return platforms.stream()
-        .map(p -> new TrackStrip.Stretch(p.fromM(), p.toM(), "", p.left()))
-        .toList();
+  private TrackStrip.Sign unnamed(TrackStrip.Sign sign) {
+    return new TrackStrip.Sign(sign.atM(), "", sign.kind());
   }
 
-  /** Where names are left out, what they hang from stays: a place to write each upon. */
-  private List<TrackStrip.Sign> signs(List<TrackStrip.Sign> signs) {
-    if (!out.contains(StripLayer.NAMES)) {
-      return signs;
+  /** The place stays: what to write is asked of it. A station's row tells its platform too. */
+  private LineSheet.Row row(LineSheet.Row r) {
+    boolean blank =
+        out.contains(StripLayer.NAMES) || (r.heading() && out.contains(StripLayer.PLATFORMS));
+    if (!blank) {
+      return r;
     }
-    List<TrackStrip.Sign> kept = new ArrayList<>();
-    for (TrackStrip.Sign s : signs) {
-      if (s.kind() != Kind.BOARD || !out.contains(StripLayer.SPEEDS)) {
-        kept.add(new TrackStrip.Sign(s.atM(), space, s.kind()));
-      }
-    }
-    return kept;
+    List<String> line = List.of(space);
+    LineSheet.Set set = new LineSheet.Set(r.set().place(), line, List.of(), r.set().heightPx());
+    return new LineSheet.Row(
+        r.place(), r.speed(), line, List.of(), r.heading(), r.link(), r.changed(), set);
   }
 }

@@ -180,7 +180,7 @@ public final class RideReport {
   private List<String> findings(RideResult result) {
     List<String> out = new ArrayList<>();
     for (OfApproach a : result.approaches()) {
-      String name = text("approach.heading", a.approach().number(), taught.title(a.approach()));
+      String name = taught.title(a.approach());
       Ride.Observed o = a.observed();
       if (a.outside(Aspect.PERMISSIBLE)) {
         out.add(

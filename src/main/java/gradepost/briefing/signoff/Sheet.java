@@ -1,6 +1,7 @@
 package gradepost.briefing.signoff;
 
 import gradepost.briefing.Fact;
+import gradepost.briefing.LineSheet;
 import gradepost.briefing.Table;
 import gradepost.briefing.chart.Chart;
 import java.util.List;
@@ -32,6 +33,9 @@ public record Sheet(String id, String title, List<Block> blocks) {
 
   /** A table; {@code fill} gives its rows the height of handwriting. */
   public record Grid(Table grid, boolean fill) implements Block {}
+
+  /** A sheet of the line, on a page of its own. */
+  public record Lined(LineSheet line) implements Block {}
 
   /** A drawing. */
   public record Drawn(Chart chart) implements Block {}

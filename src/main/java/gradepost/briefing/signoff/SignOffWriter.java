@@ -1,9 +1,8 @@
 package gradepost.briefing.signoff;
 
-import gradepost.briefing.chart.StripChart;
+import gradepost.briefing.LineSheet;
 import gradepost.briefing.question.QuestionBank;
-import gradepost.briefing.signoff.Sheet.Block;
-import gradepost.briefing.signoff.Sheet.Drawn;
+import gradepost.briefing.signoff.Sheet.Lined;
 import gradepost.briefing.signoff.Sheet.Words;
 import gradepost.policy.StripLayer;
 import java.util.ArrayList;
@@ -38,7 +37,7 @@ public final class SignOffWriter {
     sheets.add(learner.highRisk());
     sheets.add(learner.degraded());
     sheets.add(new RideSheet(course).sheet());
-    sheets.add(strip("signoff.strip.title", true));
+    sheets.addAll(strip("signoff.strip.title", true));
     sheets.addAll(knowledge.papers());
     return course.papers("signoff.kind", List.of(), sheets);
   }
@@ -46,7 +45,7 @@ public final class SignOffWriter {
   /** What only the assessor sees. */
   public Papers keys() {
     List<Sheet> sheets = new ArrayList<>(knowledge.keys());
-    sheets.add(strip("signoff.strip-key.title", false));
+    sheets.addAll(strip("signoff.strip-key.title", false));
     return course.papers("signoff.key.kind", List.of(), sheets);
   }
 
@@ -55,21 +54,25 @@ public final class SignOffWriter {
     return RideSheet.form(course);
   }
 
-  private Sheet strip(String titleKey, boolean blank) {
+  private List<Sheet> strip(String titleKey, boolean blank) {
     List<StripLayer> layers = course.rules().papers().blank();
     String left =
         layers.stream()
             .map(l -> course.text("layer." + l.name().toLowerCase(Locale.ROOT)))
             .collect(Collectors.joining(", "));
-    List<Block> blocks = new ArrayList<>();
-    blocks.add(
-        new Words(course.text(blank ? "signoff.strip.says" : "signoff.strip-key.says", left)));
     BlankStrip without = new BlankStrip(layers, course.text("signoff.strip.space"));
-    for (StripChart row : course.taught().strip("so")) {
-      blocks.add(
-          new Drawn(
-              blank ? without.of(row, course.text("signoff.strip.chart", row.name(), left)) : row));
+    List<Sheet> out = new ArrayList<>();
+    for (LineSheet sheet : course.taught().lineToFillIn("so", course.issue().details())) {
+      String says = course.text("signoff.strip.chart", sheet.chart().name(), left);
+      out.add(
+          new Sheet(
+              "so-strip" + (out.isEmpty() ? "" : out.size() + 1),
+              course.text(titleKey, sheet.title()),
+              List.of(
+                  new Words(
+                      course.text(blank ? "signoff.strip.says" : "signoff.strip-key.says", left)),
+                  new Lined(blank ? without.of(sheet, says) : sheet))));
     }
-    return new Sheet("so-strip", course.text(titleKey), blocks);
+    return out;
   }
 }

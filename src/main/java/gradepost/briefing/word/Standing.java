@@ -47,6 +47,33 @@ public final class Standing {
     return all;
   }
 
+  /** The same, without when a notice ends: where it begins late, or holds by hours, only that. */
+  public String causesUndated(CeilingStep step) {
+    String all = undated(step.cause());
+    for (String next : step.then()) {
+      all = words.text("cause.then", all, undated(next));
+    }
+    return all;
+  }
+
+  private String undated(String cause) {
+    return notice(cause)
+        .flatMap(this::begins)
+        .map(when -> words.text("cause.when", words.cause(cause), when))
+        .orElse(words.cause(cause));
+  }
+
+  private Optional<String> begins(TemporaryRestriction r) {
+    String from = words.text("notice.from-only", words.moment(r.imposed()));
+    Optional<String> late = later(r) ? Optional.of(from) : Optional.empty();
+    return r.hours()
+        .map(
+            h ->
+                late.map(l -> words.text("change.hours", l, h.from(), h.to()))
+                    .orElse(words.text("notice.hours-only", h.from(), h.to())))
+        .or(() -> late);
+  }
+
   private String cause(String cause) {
     return notice(cause)
         .filter(r -> later(r) || r.hours().isPresent() || ends(r))

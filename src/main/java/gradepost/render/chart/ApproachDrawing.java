@@ -16,8 +16,9 @@ final class ApproachDrawing implements Drawing {
   private static final double LEFT = 29;
   private static final double RIGHT = 6;
   private static final double TOP = 5;
-  private static final double PLOT = 96;
-  private static final double TALL = 170;
+  private static final double LEAST_PLOT = 56;
+  private static final double LEAST_BAND = 3;
+  private static final double POINTS_PER_MM = 72 / 25.4;
 
   /** Radius of the ring round a number, and what it takes with its rim. */
   static final double RING = 5.4;
@@ -33,11 +34,11 @@ final class ApproachDrawing implements Drawing {
   ApproachDrawing(ApproachChart chart, Fonts fonts) {
     this.chart = chart;
     this.fonts = fonts;
-    this.plot = chart.tall() ? TALL : PLOT;
     TrackStrip track = chart.track();
     this.x = new Scale(track.fromM(), track.toM(), LEFT, FULL_WIDTH - RIGHT);
-    this.y = new Scale(0, chart.topSpeed(), TOP + plot, TOP);
     this.bands = new TrackBands(track, x, fonts, FULL_WIDTH - 1);
+    this.plot = Math.max(LEAST_PLOT, chart.heightMm() * POINTS_PER_MM - TOP - under());
+    this.y = new Scale(0, chart.topSpeed(), TOP + plot, TOP);
   }
 
   @Override
@@ -47,9 +48,12 @@ final class ApproachDrawing implements Drawing {
 
   @Override
   public double height() {
-    return TOP
-        + plot
-        + TrackBands.AXIS
+    return TOP + plot + under();
+  }
+
+  /** What stands below the plot. */
+  private double under() {
+    return TrackBands.AXIS
         + bands.flagsHeight()
         + TrackBands.PROFILE
         + TrackBands.CURVES
@@ -65,6 +69,7 @@ final class ApproachDrawing implements Drawing {
     chart.curves().stream()
         .filter(c -> c.kind() == Curve.Kind.PERMISSIBLE)
         .forEach(c -> Hatch.above(canvas, c, x, y, TOP));
+    chart.last().ifPresent(last -> last(canvas, last));
     HeldDrawing held = new HeldDrawing(chart.held(), x, y, fonts);
     held.bands(canvas);
     for (Curve c : chart.curves()) {
@@ -80,6 +85,7 @@ final class ApproachDrawing implements Drawing {
     placer.take(new Box(target - 1, TOP, 2, plot));
     List<Runnable> rings = pins(canvas, placer);
     held.texts(canvas, placer);
+    chart.last().ifPresent(last -> called(canvas, placer, last));
     new LineLabels(chart, x, y, fonts, placer).draw(canvas);
     rings.forEach(Runnable::run);
     bands.axis(canvas, bottom);
@@ -91,6 +97,30 @@ final class ApproachDrawing implements Drawing {
     bands.curves(canvas, top);
     top += TrackBands.CURVES;
     bands.line(canvas, top);
+  }
+
+  /** A band, at least wide enough to be seen. */
+  private void last(Canvas canvas, ApproachChart.Last last) {
+    double from = x.at(last.fromM());
+    canvas.box(from, TOP, Math.max(LEAST_BAND, x.at(last.toM()) - from), plot, Ink.BAND);
+  }
+
+  private void called(Canvas canvas, LabelPlacer placer, ApproachChart.Last last) {
+    Canvas.Type type = new Canvas.Type(7.4, false);
+    double width = fonts.width(last.text(), type) + 4;
+    double right = Math.max(x.at(last.fromM()) + LEAST_BAND, x.at(last.toM()));
+    List<Box> wanted = new ArrayList<>();
+    for (double down = 2; down < plot - 10; down += 9) {
+      wanted.add(new Box(right + 2, TOP + down, width, 9));
+      wanted.add(new Box(x.at(last.fromM()) - width - 2, TOP + down, width, 9));
+    }
+    placer
+        .place(wanted)
+        .ifPresent(
+            b -> {
+              canvas.box(b.x(), b.y(), b.width(), b.height(), Ink.PAPER);
+              canvas.text(b.x() + 2, b.y() + 7, last.text(), type, Anchor.START);
+            });
   }
 
   private void grid(Canvas canvas, double bottom) {
@@ -113,9 +143,6 @@ final class ApproachDrawing implements Drawing {
     return switch (kind) {
       case PERMISSIBLE -> new Pen(2.4, Ink.BLACK);
       case PLANNED -> new Pen(1.5, Ink.BLACK);
-      case SERVICE -> new Pen(1, Ink.BLACK, 9, 3);
-      case FALLBACK -> new Pen(1, Ink.BLACK, 4, 2.2);
-      case EMERGENCY -> new Pen(1.1, Ink.BLACK, 1.2, 2);
       case DRIVEN -> new Pen(1.9, Ink.BLACK);
     };
   }

@@ -11,6 +11,8 @@ public interface Canvas {
     DARK(0.35),
     PALE(0.72),
     FAINT(0.9),
+    /** A band behind lines and figures: plain to see, and a letter on it is still read. */
+    BAND(0.8),
     /** What the paper is; hides what lies under it. */
     PAPER(1);
 

@@ -3,12 +3,11 @@ package gradepost.render.chart;
 import gradepost.briefing.chart.ApproachChart;
 import gradepost.briefing.chart.Chart;
 import gradepost.briefing.chart.CodeChart;
+import gradepost.briefing.chart.LineChart;
 import gradepost.briefing.chart.PressureChart;
 import gradepost.briefing.chart.RoadChart;
 import gradepost.briefing.chart.RunChart;
-import gradepost.briefing.chart.SpreadChart;
 import gradepost.briefing.chart.StandsChart;
-import gradepost.briefing.chart.StripChart;
 import gradepost.briefing.chart.TrainChart;
 
 /** Lays each kind of chart out. */
@@ -30,8 +29,8 @@ public final class Drawings implements Chart.Cases<Drawing> {
   }
 
   @Override
-  public Drawing strip(StripChart chart) {
-    return new StripDrawing(chart, fonts);
+  public Drawing line(LineChart chart) {
+    return new LineSheetDrawing(chart, fonts);
   }
 
   @Override
@@ -47,11 +46,6 @@ public final class Drawings implements Chart.Cases<Drawing> {
   @Override
   public Drawing pressure(PressureChart chart) {
     return new PressureDrawing(chart, fonts);
-  }
-
-  @Override
-  public Drawing spread(SpreadChart chart) {
-    return new SpreadDrawing(chart, fonts);
   }
 
   @Override

@@ -9,7 +9,7 @@ import java.util.List;
 /**
  * Names that hang from places on an axis, in as many rows as they need: a name never runs into
  * another, and no leader runs through a name. Where they would need too many rows, the least
- * weighty are left out: the route story has them all.
+ * weighty are left out: the sheets of the line have them all.
  */
 final class Flags {
   /** A name to hang. */

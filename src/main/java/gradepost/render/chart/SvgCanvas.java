@@ -136,6 +136,7 @@ public final class SvgCanvas implements Canvas {
       case DARK -> "dark";
       case PALE -> "pale";
       case FAINT -> "faint";
+      case BAND -> "band";
       case PAPER -> "paper";
     };
   }

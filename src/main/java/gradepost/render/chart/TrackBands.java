@@ -12,9 +12,9 @@ import java.util.List;
  * The bands under a chart: lineside names, gradient profile, curves with check rails, platforms.
  */
 final class TrackBands {
-  static final double PROFILE = 30;
-  static final double CURVES = 26;
-  static final double LINE = 21;
+  static final double PROFILE = 26;
+  static final double CURVES = 24;
+  static final double LINE = 20;
   static final double AXIS = 12;
   private static final Canvas.Type SMALL = new Canvas.Type(7, false);
 

@@ -87,7 +87,7 @@ class EditionPapersTest {
     return new Composer(Messages.english())
             .compose(task.title(), List.of(plan), Issue.of(pack, task.assignment()), List.of())
             .cover()
-            .train()
+            .edition()
             .stream()
             .filter(f -> f.label().equals("Brake"))
             .map(Fact::value)
@@ -106,7 +106,7 @@ class EditionPapersTest {
     assertThat(briefing.title()).contains("EP out of use");
     assertThat(briefing.parts().get(0).head()).contains("4-car, EP out of use");
     for (List<Fact> facts :
-        List.of(briefing.cover().train(), briefing.parts().get(0).train().facts())) {
+        List.of(briefing.cover().edition(), briefing.parts().get(0).train().facts())) {
       assertThat(facts)
           .contains(
               new Fact("Edition", "EP out of use"),

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import gradepost.briefing.ApproachPage;
 import gradepost.briefing.Briefing;
-import gradepost.briefing.Cue;
+import gradepost.briefing.LineSheet;
 import gradepost.briefing.Messages;
 import gradepost.briefing.SampleIssue;
 import gradepost.briefing.Table;
@@ -107,7 +107,7 @@ class ApproachWordsTest {
         .contains("The latest on dry rail: ")
         .contains(" On damp rail the braking point is ")
         .contains(" On low rail the braking point is ");
-    assertThat(page.ladders().get(1).title()).endsWith(" for " + speed);
+    assertThat(page.ladders().get(1).title()).endsWith(" from " + speed);
     assertThat(page.ladders().get(1).rows()).hasSizeGreaterThan(4);
   }
 
@@ -189,12 +189,12 @@ class ApproachWordsTest {
         page.actions().stream().filter(a -> a.number().equals(number)).findFirst().orElseThrow();
     assertThat(line.todo()).isEqualTo("first application " + purpose);
     Table ladder = page.ladders().get(k);
-    assertThat(ladder.title()).isEqualTo("Fallback ladder at " + number + ", " + purpose);
-    String stands = application.forStep() ? "to stand: latest " : "latest for ";
+    assertThat(ladder.title()).isEqualTo("If it fails at " + number + ", " + purpose);
+    String stands = application.forStep() ? "to stand: last place for " : "last place for ";
     assertThat(ladder.rows().stream().map(r -> r.cells().get(0)))
         .contains(stands + "Auto full service", stands + "emergency");
     assertThat(ladder.rows()).allMatch(r -> r.cells().size() == ladder.columns().size());
-    assertThat(page.points().get(k).question()).contains(" gives nothing at " + number + " (");
+    assertThat(page.points().get(k).question()).contains(" fails at " + number + " (");
   }
 
   /** It is told beside the place too: with its speeds, or that there is no room. */
@@ -291,8 +291,9 @@ class ApproachWordsTest {
   }
 
   private static String test(Plan plan) {
-    return briefing(plan).parts().get(0).story().stream()
-        .map(Cue::toString)
+    return briefing(plan).parts().get(0).line().stream()
+        .flatMap(s -> s.rows().stream())
+        .map(LineSheet.Row::toString)
         .filter(c -> c.contains("running brake test at about"))
         .findFirst()
         .orElseThrow();

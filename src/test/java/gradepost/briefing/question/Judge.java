@@ -2,6 +2,8 @@ package gradepost.briefing.question;
 
 import static gradepost.briefing.question.Ground.near;
 
+import gradepost.briefing.Messages;
+import gradepost.briefing.compose.BriefingFacts;
 import gradepost.pack.TemporaryRestriction;
 import gradepost.plan.Application;
 import gradepost.plan.Approach;
@@ -30,6 +32,7 @@ final class Judge {
   private final Path path;
   private final List<TemporaryRestriction> notices;
   private final Ground ground;
+  private final BriefingFacts taught;
 
   Judge(Plan plan, List<TemporaryRestriction> notices) {
     this.plan = plan;
@@ -37,6 +40,7 @@ final class Judge {
     this.path = assignment.path();
     this.notices = notices;
     this.ground = new Ground(plan);
+    this.taught = new BriefingFacts(plan, Messages.english());
   }
 
   boolean holds(Asked asked, String answer) {
@@ -84,7 +88,7 @@ final class Judge {
 
   private Approach approach(Item item) {
     return plan.approaches().stream()
-        .filter(a -> item.of().startsWith(a.number() + " ·"))
+        .filter(a -> item.of().equals(taught.title(a)))
         .findFirst()
         .orElseThrow();
   }

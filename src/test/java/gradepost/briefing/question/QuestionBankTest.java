@@ -122,13 +122,14 @@ class QuestionBankTest {
   void noWrongAnswerRunsOnWhereTheLineEnds() {
     int asked = 0;
     for (Case each : CASES) {
+      BriefingFacts taught = new BriefingFacts(each.plan(), Messages.english());
       for (Approach a : each.plan().approaches()) {
         if (!(a.target() instanceof Target.Stop stop) || !stop.terminal()) {
           continue;
         }
         double room = stop.buffersM().orElseThrow() - stop.atM();
         for (Item item : each.bank().of(Subject.FAILURE_ANSWER)) {
-          if (item.of().startsWith(a.number() + " ")) {
+          if (item.of().equals(taught.title(a))) {
             asked++;
             for (String wrong : item.near()) {
               Matcher past = Pattern.compile(".* past by up to (\\d+ (yd|m))").matcher(wrong);

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import gradepost.briefing.Briefing;
-import gradepost.briefing.Cue;
+import gradepost.briefing.LineSheet;
 import gradepost.briefing.Messages;
 import gradepost.briefing.SampleIssue;
 import gradepost.briefing.SamplePlan;
@@ -86,20 +86,38 @@ class SheetIdentityTest {
   /** What is printed is never rounded on the way: a place to ten metres has two decimals. */
   @Test
   void aPlaceThatDiffersInItsLastDigitIsAnotherSheet() {
-    List<Cue> story = PACK.parts().get(0).story();
-    assertThat(story).anyMatch(cue -> cue.place().matches("\\d+\\.\\d\\d km"));
-    for (Cue cue : story) {
-      if (cue.place().matches("\\d+\\.\\d0 km")) {
-        Cue moved =
-            new Cue(
-                cue.place().replaceFirst("0 km", "1 km"),
-                cue.seconds(),
-                cue.speed(),
-                cue.what(),
-                cue.todo(),
-                cue.heading());
-        assertThat(CanonicalText.of(moved)).isNotEqualTo(CanonicalText.of(cue));
+    List<LineSheet.Row> rows =
+        PACK.parts().get(0).line().stream().flatMap(l -> l.rows().stream()).toList();
+    assertThat(rows).anyMatch(row -> row.place().matches("\\d+\\.\\d\\d km"));
+    for (LineSheet.Row row : rows) {
+      if (row.place().matches("\\d+\\.\\d0 km")) {
+        LineSheet.Row moved =
+            new LineSheet.Row(
+                row.place().replaceFirst("0 km", "1 km"),
+                row.speed(),
+                row.what(),
+                row.todo(),
+                row.heading(),
+                row.link(),
+                row.changed(),
+                row.set());
+        assertThat(CanonicalText.of(moved.told())).isNotEqualTo(CanonicalText.of(row.told()));
       }
     }
+  }
+
+  /** Where a row stands on the paper, where it leads and its mark are no part of it. */
+  @Test
+  void aRowIsKnownByWhatItTells() {
+    LineSheet.Set set = new LineSheet.Set(List.of("1.20 km"), List.of("mill"), List.of(), 16);
+    LineSheet.Set other = new LineSheet.Set(List.of("1.20 km"), List.of("mill"), List.of(), 99);
+    LineSheet.Row row =
+        new LineSheet.Row("1.20 km", "50", List.of("mill"), List.of(), false, "", false, set);
+    LineSheet.Row elsewhere =
+        new LineSheet.Row("1.20 km", "50", List.of("mill"), List.of(), false, "a", true, other);
+    LineSheet.Row slower =
+        new LineSheet.Row("1.20 km", "49", List.of("mill"), List.of(), false, "", false, set);
+    assertThat(CanonicalText.of(elsewhere.told())).isEqualTo(CanonicalText.of(row.told()));
+    assertThat(CanonicalText.of(slower.told())).isNotEqualTo(CanonicalText.of(row.told()));
   }
 }

@@ -4,10 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import gradepost.briefing.chart.ApproachChart;
-import gradepost.briefing.chart.StripChart;
+import gradepost.briefing.chart.Curve;
+import gradepost.briefing.chart.LineChart;
 import gradepost.briefing.chart.TrackStrip;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** Property: every figure of a chart is there and can be read. */
@@ -52,7 +54,19 @@ class FiguresTest {
 
   private static ApproachChart chart(double top, double step) {
     return new ApproachChart(
-        "c", "c", "c", "km/h", top, step, List.of(), List.of(), List.of(), 3500, false, TRACK);
+        "c",
+        "c",
+        "c",
+        "km/h",
+        top,
+        step,
+        List.of(),
+        List.of(),
+        List.of(),
+        3500,
+        70,
+        Optional.empty(),
+        TRACK);
   }
 
   @Test
@@ -78,23 +92,41 @@ class FiguresTest {
         .hasMessageContaining("130.0 is no whole number of steps of 20.0");
   }
 
+  private static LineChart line(List<LineChart.Step> steps) {
+    return new LineChart(
+        "l",
+        "l",
+        "l",
+        60,
+        10,
+        steps,
+        new Curve(Curve.Kind.PLANNED, "planned", new double[0], new double[0]),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        new LineChart.Heads("mph", "gradient", "curves", "left", "right"),
+        TRACK,
+        List.of(),
+        26,
+        959);
+  }
+
   /** Three steps within a platform's length, as a terminal has them. */
   @Test
   void everyStepOfTheSpeedHasItsFigure() throws Exception {
     for (double width : new double[] {60, 30, 10}) {
-      List<StripChart.Step> steps = new ArrayList<>();
-      steps.add(new StripChart.Step(0, 3000, 40, "40", false));
+      List<LineChart.Step> steps = new ArrayList<>();
+      steps.add(new LineChart.Step(0, 3000, 40, "40", false));
       double at = 3000;
       for (int speed : new int[] {25, 20, 15, 10, 5}) {
         double to = speed == 5 ? 4000 : at + width;
-        steps.add(new StripChart.Step(at, to, speed, Integer.toString(speed), false));
+        steps.add(new LineChart.Step(at, to, speed, Integer.toString(speed), false));
         at = to;
       }
       Texts texts = new Texts();
-      new StripDrawing(
-              new StripChart("s", "s", "s", 4000, "mph", 60, steps, List.of(), List.of(), TRACK),
-              new Fonts())
-          .draw(texts);
+      new LineSheetDrawing(line(steps), new Fonts()).draw(texts);
       assertThat(texts.all.stream().map(Drawn::text))
           .as("steps of " + width)
           .contains("40", "25", "20", "15", "10", "5");

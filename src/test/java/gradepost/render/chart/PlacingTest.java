@@ -65,15 +65,6 @@ class PlacingTest {
     public void unclip() {}
   }
 
-  private static List<Flags.Flag> names(Random random, int count) {
-    List<Flags.Flag> out = new ArrayList<>();
-    for (int i = 0; i < count; i++) {
-      String text = LONG.substring(0, 4 + random.nextInt(LONG.length() - 3));
-      out.add(new Flags.Flag(30 + random.nextDouble() * 460, text, i == 0, i == 0 ? 3 : 1));
-    }
-    return out;
-  }
-
   private static void apart(List<Drawn> texts, double left, double right) {
     for (int i = 0; i < texts.size(); i++) {
       assertThat(texts.get(i).x).isGreaterThanOrEqualTo(left);
@@ -81,32 +72,6 @@ class PlacingTest {
       for (int j = 0; j < i; j++) {
         assertThat(texts.get(i).meets(texts.get(j))).isFalse();
       }
-    }
-  }
-
-  @ParameterizedTest
-  @ValueSource(ints = {1, 5, 12, 30, 48})
-  void namesInRowsStandApart(int count) throws Exception {
-    Fonts fonts = new Fonts();
-    Random random = new Random(26 + count);
-    for (int run = 0; run < 40; run++) {
-      Watch watch = new Watch(fonts);
-      Flags.of(names(random, count), 27, 490, fonts).draw(watch, 0);
-      apart(watch.texts, 4, Drawing.FULL_WIDTH + 1);
-      assertThat(watch.texts).isNotEmpty();
-    }
-  }
-
-  @ParameterizedTest
-  @ValueSource(ints = {1, 5, 12, 30, 48})
-  void uprightNamesStandApart(int count) throws Exception {
-    Fonts fonts = new Fonts();
-    Random random = new Random(104 + count);
-    for (int run = 0; run < 40; run++) {
-      Watch watch = new Watch(fonts);
-      new Fan(names(random, count), 7, 496, fonts).draw(watch, 0);
-      apart(watch.texts, 4, Drawing.FULL_WIDTH + 1);
-      assertThat(watch.texts).hasSize(count);
     }
   }
 

@@ -135,10 +135,8 @@ class StruckTest {
       out.add(part.train().formation());
       out.add(part.train().stands());
       out.addAll(part.train().technique());
-      out.addAll(part.strip());
-      out.addAll(part.evened());
+      part.line().forEach(l -> out.add(l.chart()));
       part.approaches().forEach(a -> out.add(a.chart()));
-      part.approaches().forEach(a -> out.addAll(a.spread()));
     }
     return out;
   }

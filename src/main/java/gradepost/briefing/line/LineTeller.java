@@ -1,8 +1,5 @@
 package gradepost.briefing.line;
 
-import gradepost.briefing.Cue;
-import gradepost.briefing.chart.TrackStrip.Bend;
-import gradepost.briefing.chart.TrackStrip.Slope;
 import gradepost.briefing.word.ActionWords;
 import gradepost.briefing.word.Standing;
 import gradepost.briefing.word.Words;
@@ -15,7 +12,6 @@ import gradepost.plan.Step;
 import gradepost.plan.Telling;
 import gradepost.route.Board;
 import gradepost.route.BoardKind;
-import gradepost.route.Curve;
 import gradepost.route.Junction;
 import gradepost.route.JunctionRoute;
 import gradepost.route.Signal;
@@ -32,50 +28,76 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
-/** Everything that is met, in the order in which it is met. */
-public final class StoryWriter {
+/** Everything that is met and done, in the order in which it is met. */
+final class LineTeller {
   private final Plan plan;
   private final Assignment assignment;
   private final Lineside lineside;
   private final Standing standing;
   private final Words words;
-  private final StoryRows rows;
+  private final Run run;
+  private final LineRows rows;
 
-  public StoryWriter(Plan plan, Lineside lineside, Standing standing, Run run) {
+  LineTeller(Plan plan, Lineside lineside, Standing standing) {
     this.standing = standing;
     this.plan = plan;
     this.assignment = plan.assignment();
     this.lineside = lineside;
     this.words = lineside.words();
-    this.rows = new StoryRows(plan, words, run);
+    this.run = new Run(plan.trace());
+    this.rows = new LineRows(plan, words, run);
   }
 
-  /** The whole story, in the order of travel. */
-  public List<Cue> story() {
+  /** All of it, in the order of travel. To be asked of once. */
+  List<LineRows.Row> rows() {
     stations();
     speeds();
     signals();
     track();
     places();
+    states();
     ActionWords orders = new ActionWords(words, assignment.stock());
+    Map<Action, PrintedApplication> begun = begun();
     Map<Action, PrintedApplication> named = named();
     for (Step step : Step.of(plan.actions())) {
-      Optional<PrintedApplication> begun = Optional.ofNullable(named.get(step.first()));
-      rows.action(step.first(), orders.whole(Telling.order(words.grid(), step), begun));
+      Optional<PrintedApplication> purpose = Optional.ofNullable(named.get(step.first()));
+      rows.action(
+          step.first(),
+          orders.whole(Telling.order(words.grid(), step), purpose),
+          begun.containsKey(step.first()));
     }
     plan.approaches().forEach(this::stands);
-    return rows.cues();
+    return rows.rows();
   }
 
-  /** The applications that are called by what they are for, by what begins them. */
+  /** What has a name of its own beside the line, whatever is driven there. */
+  List<LineRows.Row> fixed() {
+    stations();
+    signals();
+    junctions();
+    places();
+    return rows.rows();
+  }
+
+  /** The applications by what begins them. */
+  private Map<Action, PrintedApplication> begun() {
+    return applications(sheet -> true);
+  }
+
+  /** Those that are called by what they are for. */
   private Map<Action, PrintedApplication> named() {
+    return applications(InstructionSheet::named);
+  }
+
+  private Map<Action, PrintedApplication> applications(Predicate<InstructionSheet> of) {
     Map<Action, PrintedApplication> out = new HashMap<>();
     List<InstructionSheet> sheets = plan.told().sheets();
     for (int i = 0; i < sheets.size(); i++) {
       List<Step> steps = Step.of(plan.approaches().get(i).actions());
-      if (sheets.get(i).named()) {
+      if (of.test(sheets.get(i))) {
         sheets.get(i).begun().forEach(a -> out.put(steps.get(a.line() - 1).first(), a));
       }
     }
@@ -88,19 +110,29 @@ public final class StoryWriter {
 
   private void stands(Approach approach, Target.Stop stop) {
     PrintedTime dwell = words.grid().time(stop.call().dwell().seconds());
+    String after = words.minutes(legS(approach));
     rows.stands(
         approach,
         dwell.seconds() > 0
-            ? words.text("story.stops-for", stop.name(), stop.markText(), words.time(dwell))
-            : words.text("story.stops", stop.name(), stop.markText()));
+            ? words.text("line.stops-for", stop.name(), stop.markText(), after, words.time(dwell))
+            : words.text("line.stops", stop.name(), stop.markText(), after));
+  }
+
+  /** From stand to stand, between the whole seconds of the run: all of them add up to its time. */
+  private double legS(Approach approach) {
+    double before = 0;
+    for (Stands.Stand stand : Stands.of(plan, run).all()) {
+      double whole = words.grid().time(stand.timeS()).seconds();
+      if (stand.markM() == approach.target().atM()) {
+        return whole - before;
+      }
+      before = whole;
+    }
+    throw new IllegalStateException("no stand at " + approach.target().name());
   }
 
   private void see(double atM, String text, boolean heading) {
     rows.see(atM, text, heading);
-  }
-
-  private void todo(double atM, String text) {
-    rows.todo(atM, text);
   }
 
   private void stations() {
@@ -114,7 +146,7 @@ public final class StoryWriter {
       see(
           o.fromM(),
           words.text(
-              call.isPresent() ? "story.station" : "story.station-pass",
+              call.isPresent() ? "line.station" : "line.station-pass",
               face.station().name(),
               face.platform().number(),
               words.hand(lineside.seen(face.platform().side()))),
@@ -126,15 +158,17 @@ public final class StoryWriter {
     CeilingStep before = null;
     for (CeilingStep step : plan.ceiling()) {
       if (before == null) {
-        see(step.fromM(), words.text("story.speed-starts", words.speed(step.speedMps())), false);
+        see(step.fromM(), words.text("line.speed-starts", words.speed(step.speedMps())), false);
       } else if (step.speedMps() < before.speedMps()) {
         rows.falls(
             step.fromM(),
-            words.text("story.speed-falls", words.speed(step.speedMps()), standing.causes(step)));
+            words.text(
+                "line.speed-falls", words.speed(step.speedMps()), standing.causesUndated(step)));
       } else if (step.speedMps() > before.speedMps()) {
-        todo(
+        see(
             words.path().printedAtOrAfter(step.fromM()),
-            words.text("story.speed-rises", words.speed(step.speedMps())));
+            words.text("line.speed-rises", words.speed(step.speedMps())),
+            false);
       }
       before = step;
     }
@@ -157,36 +191,38 @@ public final class StoryWriter {
   }
 
   /** A board that says what the permissible speed at its place says is not told twice. */
-  private boolean toldAlready(StoryRows.Told board) {
+  private boolean toldAlready(LineRows.Told board) {
     String of = board.text().substring(board.text().indexOf(": ") + 1);
     return rows.told().stream()
         .anyMatch(i -> Math.abs(i.atM() - board.atM()) < 12 && says(i.text(), of));
   }
 
   /** As the table of restrictions has it: where something ends, at or after it. */
-  private StoryRows.Told told(Lineside.Over<Board> board, String of) {
+  private LineRows.Told told(Lineside.Over<Board> board, String of) {
     BoardKind kind = board.what().kind();
-    return new StoryRows.Told(
+    return new LineRows.Told(
         kind == BoardKind.TERMINATION
             ? words.path().printedAtOrAfter(board.fromM())
             : board.fromM(),
-        words.text("story.board", words.text("board." + TrackStripWriter.lower(kind)), of));
+        words.text("line.board", words.text("board." + TrackStripWriter.lower(kind)), of));
   }
 
   private void signals() {
     for (Lineside.Over<Signal> o : lineside.signals()) {
       Signal s = o.what();
       String kind = words.text("signal." + TrackStripWriter.lower(s.kind()));
-      String text = words.text("story.signal", s.id(), kind);
+      String text = words.text("line.signal", s.id(), kind);
+      if (s.aws().isPresent()) {
+        text = words.text("line.aws", text);
+      }
       if (!s.routes().isEmpty()) {
         text =
             words.text(
-                "story.signal-routes",
+                "line.signal-routes",
                 text,
                 String.join(", ", s.routes().stream().map(r -> r.leadsTo()).toList()));
       }
-      see(o.fromM(), s.note().isBlank() ? text : words.text("story.noted", text, s.note()), false);
-      s.aws().ifPresent(a -> see(words.path().metresAt(a), words.text("story.aws", s.id()), false));
+      see(o.fromM(), s.note().isBlank() ? text : words.text("line.noted", text, s.note()), false);
     }
   }
 
@@ -194,25 +230,14 @@ public final class StoryWriter {
     double start = 0;
     for (Section section : words.path().sections()) {
       if (start > 0) {
-        see(start, words.text("story.section", section.name()), false);
+        see(start, words.text("line.section-changes", section.name()), false);
       }
       start += section.lengthM();
     }
-    for (Slope s : lineside.slopes()) {
-      see(s.fromM(), words.text("story.gradient", words.gradient(s.permille())), false);
-    }
-    for (Lineside.Over<Curve> o : lineside.curves()) {
-      Bend b = lineside.bend(o);
-      String curve = words.text("story.curve", b.text(), side(b.left()));
-      if (b.checkLeft() || b.checkRight()) {
-        String rail =
-            b.checkLeft() && b.checkRight()
-                ? words.text("check-rail.both")
-                : words.text("check-rail.beside", side(b.checkLeft()));
-        curve = words.text("story.curve-checked", curve, rail);
-      }
-      see(o.fromM(), curve, false);
-    }
+    junctions();
+  }
+
+  private void junctions() {
     for (Junction j : assignment.route().junctions()) {
       if (lineside.applies(j.applies())) {
         Lineside.Over<Junction> o = lineside.over(j, j.extent());
@@ -220,7 +245,7 @@ public final class StoryWriter {
         see(
             o.fromM(),
             words.text(
-                taken.diverging() ? "story.junction-diverging" : "story.junction",
+                taken.diverging() ? "line.junction-diverging" : "line.junction",
                 j.name(),
                 taken.name(),
                 words.speed(permissible(o.fromM(), o.toM()))),
@@ -238,10 +263,6 @@ public final class StoryWriter {
         .orElseThrow();
   }
 
-  private String side(boolean left) {
-    return words.text(left ? "hand.left" : "hand.right");
-  }
-
   private void places() {
     lineside.landmarks().stream()
         .filter(l -> lineside.tellsMore(l))
@@ -250,34 +271,41 @@ public final class StoryWriter {
                 see(
                     l.fromM(),
                     words.text(
-                        l.what().night() ? "story.landmark" : "story.landmark-day",
+                        l.what().night() ? "line.landmark" : "line.landmark-day",
                         l.what().name(),
                         words.hand(lineside.seen(l.what().side()))),
                     false));
     for (Structure s : assignment.route().structures()) {
       Lineside.Over<Structure> o = lineside.over(s, s.extent());
+      if (s.note().isBlank() && lineside.namedByLandmark(o)) {
+        continue;
+      }
       String kind = words.text("structure." + TrackStripWriter.lower(s.kind()));
-      String text = s.name().isBlank() ? kind : words.text("story.structure", kind, s.name());
-      see(o.fromM(), s.note().isBlank() ? text : words.text("story.noted", text, s.note()), false);
+      String text = s.name().isBlank() ? kind : words.text("line.structure", kind, s.name());
+      see(o.fromM(), s.note().isBlank() ? text : words.text("line.noted", text, s.note()), false);
     }
+  }
+
+  /** How things are there, and what is announced: no orders. */
+  private void states() {
     assignment.route().railGaps().stream()
         .filter(g -> lineside.applies(g.applies()))
         .map(g -> lineside.over(g, g.extent()))
         .forEach(
-            o -> {
-              todo(
-                  o.fromM(),
-                  words.text("story.gap", o.what().name(), words.apart(o.toM() - o.fromM())));
-            });
+            o ->
+                see(
+                    o.fromM(),
+                    words.text("line.gap", o.what().name(), words.apart(o.toM() - o.fromM())),
+                    false));
     lineside
         .lowAdhesion()
         .forEach(
             o ->
                 see(
                     o.fromM(),
-                    words.text("story.low-adhesion", o.what().name(), words.placePast(o.toM())),
+                    words.text("line.low-adhesion", o.what().name(), words.placePast(o.toM())),
                     false));
-    plan.brakeTests().forEach(t -> todo(t.atM(), brakeTest(t)));
+    plan.brakeTests().forEach(t -> see(t.atM(), brakeTest(t), false));
   }
 
   /** A test that the run makes is told by its instructions, and announced here. */
@@ -285,10 +313,10 @@ public final class StoryWriter {
     String asked = words.speed(test.place().speed().metresPerSecond());
     return test.made()
         ? words.text(
-            "story.brake-test",
+            "line.brake-test",
             asked,
             words.speed(test.plannedMps()),
             words.speed(test.speedAfterMps()))
-        : words.text("story.brake-test-no-room", asked, words.speed(test.plannedMps()));
+        : words.text("line.brake-test-no-room", asked, words.speed(test.plannedMps()));
   }
 }

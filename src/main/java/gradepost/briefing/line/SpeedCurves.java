@@ -1,4 +1,4 @@
-package gradepost.briefing.page;
+package gradepost.briefing.line;
 
 import gradepost.briefing.chart.Curve;
 import gradepost.briefing.word.Words;
@@ -9,11 +9,12 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Speeds against places, as the charts of a plan draw them, between two places in metres run. */
-final class SpeedCurves {
+public final class SpeedCurves {
   private final Plan plan;
   private final Words words;
 
-  SpeedCurves(Plan plan, Words words) {
+  /** Of one plan. */
+  public SpeedCurves(Plan plan, Words words) {
     this.plan = plan;
     this.words = words;
   }
@@ -23,10 +24,10 @@ final class SpeedCurves {
    *
    * @param top a whole number of steps: the unit has the place of a figure at the top to itself
    */
-  record Axis(double top, double step) {}
+  public record Axis(double top, double step) {}
 
   /** One on which every permissible speed between two places has room. */
-  Axis axis(double from, double to) {
+  public Axis axis(double from, double to) {
     double most = 10;
     for (CeilingStep s : plan.ceiling()) {
       if (s.toM() > from && s.fromM() < to) {
@@ -39,7 +40,7 @@ final class SpeedCurves {
   }
 
   /** The permissible speed, two points for each of its steps. */
-  Curve permissible(double from, double to) {
+  public Curve permissible(double from, double to) {
     List<Curve.Point> points = new ArrayList<>();
     for (CeilingStep s : plan.ceiling()) {
       if (s.toM() > from && s.fromM() < to) {
@@ -51,8 +52,22 @@ final class SpeedCurves {
     return Curve.through(Curve.Kind.PERMISSIBLE, words.text("curve.permissible"), points);
   }
 
+  /** No more points of the run than can be told apart where so much of it fills a drawing. */
+  public Trace thinned(double lengthM, int points) {
+    double apart = lengthM / points;
+    List<Trace.Point> kept = new ArrayList<>();
+    double lastM = Double.NEGATIVE_INFINITY;
+    for (Trace.Point p : plan.trace().points()) {
+      if (p.atM() - lastM >= apart || p.speedMps() == 0) {
+        kept.add(p);
+        lastM = p.atM();
+      }
+    }
+    return new Trace(kept);
+  }
+
   /** A run, cut at both places. */
-  Curve run(Curve.Kind kind, String text, Trace trace, double from, double to) {
+  public Curve run(Curve.Kind kind, String text, Trace trace, double from, double to) {
     List<Curve.Point> points = new ArrayList<>();
     List<Trace.Point> all = trace.points();
     for (int i = 0; i < all.size(); i++) {

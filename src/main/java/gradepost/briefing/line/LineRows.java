@@ -1,25 +1,40 @@
 package gradepost.briefing.line;
 
-import gradepost.briefing.Cue;
 import gradepost.briefing.word.Words;
 import gradepost.plan.Action;
 import gradepost.plan.Approach;
 import gradepost.plan.Plan;
 import gradepost.plan.Run;
-import gradepost.told.print.PrintedTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * Puts what is told of each place into lines: a line for a place, and at a stop one for the stand
- * and one for the start, both at the mark, as the page of the stop has them.
+ * Puts what is told of each place into rows: a row for a place, and at a stop one for the stand and
+ * one for the start, both at the mark, as the page of the stop has them.
  */
-final class StoryRows {
+final class LineRows {
   /** Something that is told of a place. */
   record Told(double atM, String text) {}
+
+  /**
+   * A row before it is set on a sheet.
+   *
+   * @param begun which of what is to do begins an application for a target; −1 where none does
+   * @param approach that it belongs to, by its number; 0 where it belongs to none
+   * @param starts whether the train leaves a stop
+   */
+  record Row(
+      double atM,
+      String place,
+      String speed,
+      List<String> what,
+      List<String> todo,
+      int begun,
+      int approach,
+      boolean heading,
+      boolean starts) {}
 
   /** What a train does at one place, one after another. */
   private enum Phase {
@@ -31,6 +46,7 @@ final class StoryRows {
   /**
    * What is to be done at a place comes after what is seen there.
    *
+   * @param approach that it belongs to; 0 where to none
    * @param handledMps the speed at which a handle is moved; empty where none is
    */
   private record Item(
@@ -40,6 +56,8 @@ final class StoryRows {
       boolean todo,
       boolean heading,
       boolean falls,
+      boolean begins,
+      int approach,
       OptionalDouble handledMps) {}
 
   private final Words words;
@@ -47,74 +65,100 @@ final class StoryRows {
   private final List<Approach> approaches;
   private final Stands stands;
   private final double startM;
+  private final String first;
   private final List<Item> items = new ArrayList<>();
 
-  StoryRows(Plan plan, Words words, Run run) {
+  LineRows(Plan plan, Words words, Run run) {
     this.words = words;
     this.run = run;
     this.startM = plan.trace().points().get(0).atM();
     this.approaches = plan.approaches();
+    this.first = plan.assignment().calls().get(0).station().name();
     this.stands = Stands.of(plan, run);
   }
 
   void see(double atM, String text, boolean heading) {
-    add(atM, Phase.PASSES, text, false, heading, false);
+    add(atM, Phase.PASSES, text, heading, false, 0);
   }
 
   /** A lower permissible speed begins. */
   void falls(double atM, String text) {
-    add(atM, Phase.PASSES, text, false, false, true);
-  }
-
-  void todo(double atM, String text) {
-    add(atM, Phase.PASSES, text, true, false, false);
+    add(atM, Phase.PASSES, text, false, true, 0);
   }
 
   void stands(Approach approach, String text) {
-    add(approach.target().atM(), Phase.STANDS, text, false, false, false);
-  }
-
-  void action(Action action, String text) {
-    boolean starts =
-        action.command().isPower() && (action.trigger().isStart() || stands.hold(action.atM()));
-    Phase phase = action.command().isStand() ? Phase.STANDS : starts ? Phase.STARTS : Phase.PASSES;
-    double at = phase == Phase.PASSES ? action.atM() : Approach.standM(approaches, action.atM());
-    OptionalDouble mps = OptionalDouble.of(action.speedMps());
-    items.add(new Item(Math.max(0, at), phase, text, true, false, false, mps));
+    add(approach.target().atM(), Phase.STANDS, text, false, false, approach.number());
   }
 
   private void add(
-      double atM, Phase phase, String text, boolean todo, boolean heading, boolean falls) {
+      double atM, Phase phase, String text, boolean heading, boolean falls, int approach) {
     items.add(
-        new Item(Math.max(0, atM), phase, text, todo, heading, falls, OptionalDouble.empty()));
+        new Item(
+            Math.max(0, atM),
+            phase,
+            text,
+            false,
+            heading,
+            falls,
+            false,
+            approach,
+            OptionalDouble.empty()));
+  }
+
+  /**
+   * An instruction.
+   *
+   * @param begins whether it begins an application for a target
+   */
+  void action(Action action, String text, boolean begins) {
+    Phase phase = phase(action);
+    double at = phase == Phase.PASSES ? action.atM() : Approach.standM(approaches, action.atM());
+    OptionalDouble mps = OptionalDouble.of(action.speedMps());
+    if (phase == Phase.STARTS) {
+      add(at, phase, words.text("line.start", from(at)), false, false, 0);
+    }
+    items.add(
+        new Item(Math.max(0, at), phase, text, true, false, false, begins, action.approach(), mps));
+  }
+
+  private Phase phase(Action action) {
+    boolean starts =
+        action.command().isPower() && (action.trigger().isStart() || stands.hold(action.atM()));
+    return action.command().isStand() ? Phase.STANDS : starts ? Phase.STARTS : Phase.PASSES;
+  }
+
+  /** The stop that is left; at first that where the run begins. */
+  private String from(double atM) {
+    return approaches.stream()
+        .filter(a -> a.target().isStop() && a.target().atM() <= atM)
+        .reduce((a, next) -> next)
+        .map(a -> a.target().name())
+        .orElse(first);
   }
 
   List<Told> told() {
     return items.stream().map(i -> new Told(i.atM(), i.text())).toList();
   }
 
-  List<Cue> cues() {
+  List<Row> rows() {
     items.sort(
         Comparator.comparingDouble(Item::atM)
             .thenComparing(Item::phase)
             .thenComparing(Item::todo)
             .thenComparing(i -> !i.heading()));
-    List<Cue> out = new ArrayList<>();
-    Optional<Item> last = Optional.empty();
+    List<Row> out = new ArrayList<>();
     int i = 0;
     while (i < items.size()) {
-      Item first = items.get(i);
       int from = i;
       while (i < items.size() && together(items.subList(from, i), items.get(i))) {
         i++;
       }
-      out.add(cue(items.subList(from, i), last));
-      last = Optional.of(first);
+      out.add(row(items.subList(from, i)));
     }
     return out;
   }
 
-  /** A handle movement has a line of its own if its speed differs from that of the line. */
+  /** A handle movement has a row of its own if its speed differs from that of the row. */
   private boolean together(List<Item> here, Item other) {
     if (here.isEmpty()) {
       return true;
@@ -130,34 +174,20 @@ final class StoryRows {
         && words.place(other.atM()).equals(words.place(first.atM()));
   }
 
-  private Cue cue(List<Item> here, Optional<Item> last) {
+  private Row row(List<Item> here) {
     Item first = here.get(0);
     double end = stands.last().map(Stands.Stand::markM).orElse(words.path().lengthM());
-    boolean ridden = first.atM() <= end + 1;
-    boolean waited = last.isPresent() && last.get().phase() == Phase.STANDS;
-    boolean starts = first.phase() == Phase.STARTS && waited;
-    return new Cue(
+    List<String> todo = here.stream().filter(Item::todo).map(Item::text).toList();
+    return new Row(
+        first.atM(),
         words.place(first.atM()),
-        last.isEmpty() || starts || !ridden ? "" : seconds(last.get(), first),
-        ridden ? speed(here) : "",
+        first.atM() <= end + 1 ? speed(here) : "",
         here.stream().filter(i -> !i.todo()).map(Item::text).distinct().toList(),
-        here.stream().filter(Item::todo).map(Item::text).distinct().toList(),
-        here.stream().anyMatch(Item::heading));
-  }
-
-  /** Between the whole seconds of the run, so that all of them add up to its time. */
-  private String seconds(Item from, Item to) {
-    return words.time(
-        new PrintedTime(
-            words.grid().time(timeS(to)).seconds() - words.grid().time(timeS(from)).seconds()));
-  }
-
-  private double timeS(Item item) {
-    return stands.all().stream()
-        .filter(s -> item.phase() == Phase.PASSES ? s.holds(item.atM()) : s.markM() == item.atM())
-        .mapToDouble(Stands.Stand::timeS)
-        .findFirst()
-        .orElseGet(() -> run.timeAt(item.atM()));
+        todo,
+        here.stream().filter(Item::begins).findFirst().map(i -> todo.indexOf(i.text())).orElse(-1),
+        here.stream().mapToInt(Item::approach).filter(a -> a > 0).findFirst().orElse(0),
+        here.stream().anyMatch(Item::heading),
+        first.phase() == Phase.STARTS);
   }
 
   /** Where a lower speed begins, the speed that the train may have there at the worst. */

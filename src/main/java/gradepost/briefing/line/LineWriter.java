@@ -1,0 +1,176 @@
+package gradepost.briefing.line;
+
+import gradepost.briefing.LineSheet;
+import gradepost.briefing.chart.LineChart;
+import gradepost.briefing.word.Standing;
+import gradepost.briefing.word.Words;
+import gradepost.plan.Plan;
+import gradepost.route.Signal;
+import gradepost.task.Assignment;
+import gradepost.task.Call;
+import gradepost.task.Stops;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** The line, drawn and told: sheets of some two miles, read downwards. */
+public final class LineWriter {
+  /** So much room has a learner to write a name: seven millimetres. */
+  private static final int WRITTEN_PX = 27;
+
+  private final Assignment assignment;
+  private final Lineside lineside;
+  private final Words words;
+  private final Plan plan;
+  private final Standing standing;
+  private final LineChartWriter charts;
+  private final PlateRule rule;
+
+  /**
+   * @param standing when its notices hold
+   */
+  public LineWriter(Plan plan, Lineside lineside, Standing standing) {
+    this.rule = new PlateRule(plan, lineside);
+    this.plan = plan;
+    this.assignment = plan.assignment();
+    this.lineside = lineside;
+    this.words = lineside.words();
+    this.standing = standing;
+    this.charts = new LineChartWriter(plan, lineside);
+  }
+
+  /** A row and its height. */
+  private record Row(LineRows.Row told, int heightPx) {
+    LineCuts.Weight weight() {
+      return new LineCuts.Weight(told.atM(), told.starts(), heightPx);
+    }
+  }
+
+  /** All of it, for the part of the briefing with this identity. */
+  public List<LineSheet> sheets(String part) {
+    return sheets(part, rows(teller().rows(), 0), true, RowSetting.ROOM_PX);
+  }
+
+  /** What has a name of its own, with room to write; nothing that is driven. */
+  public List<LineSheet> toFillIn(String part) {
+    return sheets(part, rows(teller().fixed(), WRITTEN_PX), false, RowSetting.ROOM_BELOW_WORDS_PX);
+  }
+
+  private LineTeller teller() {
+    return new LineTeller(plan, lineside, standing);
+  }
+
+  private List<Row> rows(List<LineRows.Row> told, int leastPx) {
+    return told.stream().map(r -> row(r, leastPx)).toList();
+  }
+
+  /** As high as it is printed: the number of a braking point is told with it. */
+  private Row row(LineRows.Row told, int leastPx) {
+    RowSetting.Lines lines = lines(told, todo(told, MOST_DIGITS));
+    return new Row(told, Math.max(leastPx, lines.heightPx()));
+  }
+
+  private RowSetting.Lines lines(LineRows.Row told, List<String> todo) {
+    return RowSetting.lines(
+        told.place(), told.what(), todo, told.heading(), words.text("line.and"));
+  }
+
+  /** A number as wide as any of a sheet. */
+  private static final int MOST_DIGITS = 88;
+
+  private List<String> todo(LineRows.Row told, int number) {
+    List<String> out = new ArrayList<>(told.todo());
+    if (told.begun() >= 0) {
+      out.set(told.begun(), words.text("line.begun", number, out.get(told.begun())));
+    }
+    return out;
+  }
+
+  private List<LineSheet> sheets(String part, List<Row> rows, boolean driven, int roomPx) {
+    List<LineCuts.Leg> legs = legs();
+    List<LineCuts.Weight> fixed = rows(teller().fixed(), 0).stream().map(Row::weight).toList();
+    List<LineCuts.Cut> cuts =
+        new LineCuts(legs, rows.stream().map(Row::weight).toList(), fixed, places(), roomPx).cuts();
+    List<LineSheet> out = new ArrayList<>();
+    for (LineCuts.Cut cut : cuts) {
+      out.add(
+          sheet(
+              part,
+              out.size() + 1,
+              title(cut),
+              cut,
+              rows.subList(cut.fromRow(), cut.toRow()),
+              driven,
+              roomPx));
+    }
+    return out;
+  }
+
+  /** From stop mark to stop mark; the first begins and the last ends with the path. */
+  private List<LineCuts.Leg> legs() {
+    List<Call> calls = assignment.calls();
+    List<LineCuts.Leg> out = new ArrayList<>();
+    double fromM = 0;
+    for (int i = 1; i < calls.size(); i++) {
+      double toM =
+          i == calls.size() - 1 ? words.path().lengthM() : Stops.markM(assignment, calls.get(i));
+      out.add(new LineCuts.Leg(fromM, toM));
+      fromM = toM;
+    }
+    return out;
+  }
+
+  /** Where a leg may be cut: signals, and posts where there is none. */
+  private List<Double> places() {
+    Stream<Double> signals = lineside.signals().stream().map(Lineside.Over<Signal>::fromM);
+    return Stream.concat(signals, charts.posts().stream()).toList();
+  }
+
+  private String title(LineCuts.Cut cut) {
+    String from = assignment.calls().get(cut.firstLeg()).station().name();
+    String to = assignment.calls().get(cut.lastLeg() + 1).station().name();
+    return cut.part() == 1
+        ? words.text("line.title", from, to)
+        : words.text("line.title-of", from, to, cut.part());
+  }
+
+  private LineSheet sheet(
+      String part,
+      int number,
+      String title,
+      LineCuts.Cut cut,
+      List<Row> rows,
+      boolean driven,
+      int roomPx) {
+    List<LineChart.Level> levels =
+        RowSetting.levels(
+            rows.stream().map(r -> r.told().atM()).toList(),
+            rows.stream().map(Row::heightPx).toList(),
+            cut.fromM(),
+            cut.toM(),
+            roomPx);
+    List<LineSheet.Row> set = new ArrayList<>();
+    List<LineRows.Row> begun = new ArrayList<>();
+    for (int i = 0; i < rows.size(); i++) {
+      LineRows.Row told = rows.get(i).told();
+      if (told.begun() >= 0) {
+        begun.add(told);
+      }
+      List<String> todo = todo(told, begun.size());
+      int below = i + 1 < levels.size() ? levels.get(i + 1).topPx() : roomPx;
+      set.add(
+          new LineSheet.Row(
+              told.place(),
+              driven ? told.speed() : "",
+              told.what(),
+              todo,
+              told.heading(),
+              told.approach() > 0 ? rule.anchor(part, told.approach()) : "",
+              false,
+              RowSetting.set(lines(told, todo), below - levels.get(i).topPx())));
+    }
+    String id = part + "-line" + number;
+    return new LineSheet(
+        id, title, charts.chart(id, cut.fromM(), cut.toM(), levels, begun, driven, roomPx), set);
+  }
+}

@@ -1,0 +1,172 @@
+package gradepost.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import gradepost.briefing.LineSheet;
+import gradepost.briefing.Messages;
+import gradepost.briefing.Part;
+import gradepost.briefing.SampleIssue;
+import gradepost.briefing.chart.LineChart;
+import gradepost.briefing.compose.Composer;
+import gradepost.briefing.word.ActionWords;
+import gradepost.briefing.word.Words;
+import gradepost.drive.DemoPlans;
+import gradepost.plan.Plan;
+import gradepost.plan.Step;
+import gradepost.plan.Telling;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+/** Property: the sheets of the line tell the whole plan, once, and each fits its page. */
+@Tag("slow")
+class LineSheetsTest {
+  private record Told(String name, Plan plan, Part part) {}
+
+  /** From line to line on paper, and what a row takes beside its lines, CSS pixels. */
+  private static final int LINE_PX = 14;
+
+  private static final int ROW_PX = 2;
+
+  private static List<Told> papers() {
+    List<Told> out = new ArrayList<>();
+    for (int i : new int[] {0, 3, 4, 7, 8, 11}) {
+      Plan plan = DemoPlans.plan(i);
+      Part part =
+          new Composer(Messages.english())
+              .compose("", List.of(plan), SampleIssue.issue(), List.of())
+              .parts()
+              .get(0);
+      out.add(new Told("demo " + i, plan, part));
+    }
+    SmallLines.papers().forEach(p -> out.add(new Told(p.name(), p.plan(), p.part())));
+    return out;
+  }
+
+  private static List<LineSheet.Row> rows(Told told) {
+    return told.part().line().stream().flatMap(s -> s.rows().stream()).toList();
+  }
+
+  /** The number of a braking point stands before its instruction. */
+  private static String plain(String todo) {
+    return todo.replaceFirst("^\\(\\d+\\) ", "");
+  }
+
+  /** What an instruction is for, where a page has several, is said in it and not asked here. */
+  private static String bare(String todo) {
+    return plain(todo).replaceFirst("^(first application|.*?) (to stand|for \\d+ [^ ,]+)", "$1");
+  }
+
+  @Test
+  void everyInstructionStandsOnTheLineOnce() {
+    for (Told told : papers()) {
+      Words words = new Words(Messages.english(), told.plan().assignment().path());
+      ActionWords orders = new ActionWords(words, told.plan().assignment().stock());
+      List<String> asked =
+          Step.of(told.plan().actions()).stream()
+              .map(s -> orders.whole(Telling.order(words.grid(), s), Optional.empty()))
+              .map(LineSheetsTest::bare)
+              .toList();
+      assertThat(rows(told).stream().flatMap(r -> r.todo().stream()).map(LineSheetsTest::bare))
+          .as(told.name())
+          .containsExactlyElementsOf(asked);
+    }
+  }
+
+  /** What is a state is not told as an order. */
+  @Test
+  void aStateIsNoOrder() {
+    for (Told told : papers()) {
+      assertThat(rows(told).stream().flatMap(r -> r.todo().stream()))
+          .as(told.name())
+          .noneMatch(t -> t.contains("rear clear") || t.contains("power is off"))
+          .noneMatch(t -> t.contains("permissible") || t.contains("test at about"));
+    }
+  }
+
+  @Test
+  void everyRowHasTheHeightOfItsLinesAndTheSheetIsFilled() {
+    for (Told told : papers()) {
+      for (LineSheet sheet : told.part().line()) {
+        assertThat(sheet.rows()).as(sheet.title()).isNotEmpty();
+        int top = 0;
+        for (int i = 0; i < sheet.rows().size(); i++) {
+          LineSheet.Set set = sheet.rows().get(i).set();
+          assertThat(String.join(" ", set.place())).isEqualTo(sheet.rows().get(i).place());
+          assertThat(String.join(" ", set.todo()))
+              .isEqualTo(String.join(" ", sheet.rows().get(i).todo()));
+          int lines = Math.max(set.place().size(), set.what().size() + set.todo().size());
+          assertThat(set.heightPx())
+              .as("%s, %s: %s", told.name(), sheet.title(), sheet.rows().get(i))
+              .isGreaterThanOrEqualTo(ROW_PX + LINE_PX * lines);
+          assertThat(sheet.chart().levels().get(i).topPx()).isEqualTo(top);
+          top += set.heightPx();
+        }
+        assertThat(top).as(sheet.title()).isEqualTo(sheet.chart().heightPx());
+      }
+    }
+  }
+
+  @Test
+  void sheetsFollowOneAnotherAndAreNamedOnce() {
+    for (Told told : papers()) {
+      double at = 0;
+      Set<String> titles = new HashSet<>();
+      for (LineSheet sheet : told.part().line()) {
+        LineChart chart = sheet.chart();
+        assertThat(chart.track().fromM()).as(sheet.title()).isEqualTo(at);
+        at = chart.track().toM();
+        assertThat(sheet.title()).startsWith("Line: ");
+        assertThat(titles.add(sheet.title())).as(sheet.title()).isTrue();
+        double last = chart.track().fromM();
+        for (LineChart.Level level : chart.levels()) {
+          assertThat(level.atM()).isGreaterThanOrEqualTo(last - 1e-6);
+          assertThat(level.atM()).isLessThanOrEqualTo(at + 1e-6);
+          last = level.atM();
+        }
+      }
+      assertThat(at).isEqualTo(told.plan().assignment().path().lengthM());
+    }
+  }
+
+  /** The points of a sheet are numbered from 1, on the drawing as in the rows. */
+  @Test
+  void brakingPointsHaveTheNumbersOfTheirRows() {
+    int points = 0;
+    for (Told told : papers()) {
+      for (LineSheet sheet : told.part().line()) {
+        List<String> numbers =
+            sheet.rows().stream()
+                .flatMap(r -> r.todo().stream())
+                .filter(t -> t.startsWith("("))
+                .map(t -> t.substring(1, t.indexOf(')')))
+                .toList();
+        assertThat(sheet.chart().points()).extracting(p -> p.number()).isEqualTo(numbers);
+        points += numbers.size();
+      }
+      long begun = told.plan().told().sheets().stream().mapToLong(s -> s.begun().size()).sum();
+      long drawn = told.part().line().stream().mapToLong(s -> s.chart().points().size()).sum();
+      assertThat(drawn).as(told.name()).isEqualTo(begun);
+    }
+    assertThat(points).isGreaterThan(40);
+  }
+
+  /** An approach is a step away: its rows lead to its plate, or to the lower speeds. */
+  @Test
+  void instructionsLeadToTheirPage() {
+    for (Told told : papers()) {
+      Set<String> pages = new HashSet<>();
+      told.part().plates().forEach(a -> pages.add(a.id()));
+      told.part().lower().ifPresent(t -> pages.add(told.part().id() + "-lower"));
+      assertThat(rows(told).stream().filter(r -> !r.todo().isEmpty()))
+          .as(told.name())
+          .allMatch(r -> pages.contains(r.link()));
+      assertThat(rows(told).stream().filter(r -> !r.link().isEmpty()))
+          .allMatch(r -> pages.contains(r.link()));
+    }
+  }
+}

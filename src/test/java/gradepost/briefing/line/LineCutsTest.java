@@ -1,0 +1,111 @@
+package gradepost.briefing.line;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import gradepost.briefing.line.LineCuts.Cut;
+import gradepost.briefing.line.LineCuts.Leg;
+import gradepost.briefing.line.LineCuts.Weight;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+/** Property: whatever stands there, no sheet holds more than it has room for. */
+class LineCutsTest {
+  private static final int ROOM = 900;
+
+  private static List<Weight> even(double fromM, double toM, int count, int heightPx) {
+    List<Weight> out = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      out.add(new Weight(fromM + (toM - fromM) * (i + 0.5) / count, false, heightPx));
+    }
+    return out;
+  }
+
+  private static List<Weight> all(List<Weight> a, List<Weight> b) {
+    List<Weight> out = new ArrayList<>(a);
+    out.addAll(b);
+    out.sort(Comparator.comparingDouble(Weight::atM));
+    return out;
+  }
+
+  private static List<Double> posts(double toM) {
+    List<Double> out = new ArrayList<>();
+    for (double at = 400; at < toM; at += 400) {
+      out.add(at);
+    }
+    return out;
+  }
+
+  @Test
+  void shortLegsShareASheetAndItIsCutAtAStation() {
+    List<Leg> legs = List.of(new Leg(0, 1500), new Leg(1500, 3000), new Leg(3000, 4600));
+    List<Weight> fixed = even(0, 4600, 18, 16);
+    List<Cut> cuts = new LineCuts(legs, fixed, fixed, posts(4600), ROOM).cuts();
+    assertThat(cuts).extracting(Cut::toM).containsExactly(3000.0, 4600.0);
+    assertThat(cuts).extracting(Cut::part).containsOnly(1);
+  }
+
+  @Test
+  void aLongLegIsCutAtAPost() {
+    List<Leg> legs = List.of(new Leg(0, 9000));
+    List<Weight> fixed = even(0, 9000, 30, 16);
+    List<Cut> cuts = new LineCuts(legs, fixed, fixed, posts(9000), ROOM).cuts();
+    assertThat(cuts).hasSize(3).extracting(Cut::part).containsExactly(1, 2, 3);
+    assertThat(cuts.get(0).toM() % 400).isZero();
+    assertThat(cuts).allMatch(c -> c.toM() - c.fromM() <= LineCuts.MOST_M);
+  }
+
+  /** Rows that do not fit cut their own sheet and no other. */
+  @Test
+  void whatIsNewSomewhereMovesNoCutElsewhere() {
+    List<Leg> legs =
+        List.of(new Leg(0, 1500), new Leg(1500, 3000), new Leg(3000, 4600), new Leg(4600, 6200));
+    List<Weight> fixed = even(0, 6200, 24, 16);
+    List<Cut> before = new LineCuts(legs, fixed, fixed, posts(6200), ROOM).cuts();
+    List<Weight> more = all(fixed, even(200, 1400, 50, 16));
+    List<Cut> after = new LineCuts(legs, more, fixed, posts(6200), ROOM).cuts();
+    assertThat(before).extracting(Cut::toM).containsExactly(3000.0, 6200.0);
+    assertThat(after).extracting(Cut::toM).containsSequence(1500.0, 3000.0, 6200.0);
+  }
+
+  @Test
+  void noSheetIsFullerThanItMayBeAndEveryRowIsOnOne() {
+    Random random = new Random(1919);
+    for (int run = 0; run < 400; run++) {
+      List<Leg> legs = new ArrayList<>();
+      double end = 0;
+      for (int i = 0; i < 1 + random.nextInt(8); i++) {
+        double to = end + 300 + random.nextInt(9000);
+        legs.add(new Leg(end, to));
+        end = to;
+      }
+      List<Weight> rows = new ArrayList<>();
+      for (int i = 0; i < random.nextInt(500); i++) {
+        rows.add(new Weight(random.nextDouble() * end, false, 16 + 14 * random.nextInt(4)));
+      }
+      for (Leg leg : legs) {
+        rows.add(new Weight(leg.fromM(), true, 30));
+      }
+      rows.sort(Comparator.comparingDouble(Weight::atM));
+      List<Weight> fixed = rows.stream().filter(w -> w.heightPx() < 40).toList();
+      List<Cut> cuts = new LineCuts(legs, rows, fixed, posts(end), ROOM).cuts();
+      int row = 0;
+      double at = 0;
+      for (Cut cut : cuts) {
+        assertThat(cut.fromRow()).isEqualTo(row);
+        assertThat(cut.fromM()).isEqualTo(at);
+        assertThat(cut.toM()).isGreaterThan(cut.fromM());
+        List<Weight> held = rows.subList(cut.fromRow(), cut.toRow());
+        assertThat(held.stream().mapToInt(Weight::heightPx).sum()).isLessThanOrEqualTo(ROOM);
+        assertThat(held)
+            .allMatch(w -> w.atM() >= cut.fromM() - 1e-6 && w.atM() <= cut.toM() + 1e-6);
+        row = cut.toRow();
+        at = cut.toM();
+      }
+      assertThat(row).isEqualTo(rows.size());
+      assertThat(at).isEqualTo(end);
+    }
+  }
+}

@@ -1,0 +1,54 @@
+package gradepost.briefing.line;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Property: lines keep to their column, and a quantity to its line. */
+class RowSettingTest {
+  private static final double NARROW = 7;
+
+  @Test
+  void aQuantityIsNotBroken() {
+    for (String text :
+        List.of(
+            "ease the brake then 14 psi at 12 mph for now",
+            "platform of Market Road 2 on the left",
+            "low adhesion until 12m 05ch: Ferrow",
+            "from 60 km/h to 55 km/h and 4 s later")) {
+      List<String> lines = LineBreaks.HEAVY.of(text, NARROW);
+      assertThat(String.join(" ", lines)).isEqualTo(text);
+      assertThat(lines)
+          .noneMatch(l -> l.matches("(psi|mph|km/h|s|2|05ch)\\b.*"))
+          .hasSizeGreaterThan(2);
+    }
+  }
+
+  @Test
+  void noLineIsWiderThanItsColumn() {
+    for (String text :
+        List.of("a b c d e f g h i j", "Llanfairymynyddbachgoch", "on 2027-01-15 04:00 at 3 mph")) {
+      for (double column = 2; column < 20; column += 0.7) {
+        double most = column;
+        assertThat(LineBreaks.PLAIN.of(text, column))
+            .allMatch(l -> LineBreaks.width(l, false) <= most + 1e-9);
+      }
+    }
+  }
+
+  @Test
+  void aRowIsAsHighAsItsLines() {
+    assertThat(RowSetting.lines("2m 08ch", List.of("mill"), List.of(), false, "; ").heightPx())
+        .isEqualTo(16);
+    assertThat(
+            RowSetting.lines("2m 08ch", List.of("mill"), List.of("shut off"), false, "; ")
+                .heightPx())
+        .isEqualTo(30);
+    assertThat(RowSetting.lines("2m 08ch", List.of("mill", "hut"), List.of(), false, "; ").what())
+        .containsExactly("mill; hut");
+    assertThat(
+            RowSetting.lines("2m 08ch", List.of("Mill Halt", "hut"), List.of(), true, "; ").what())
+        .containsExactly("Mill Halt", "hut");
+  }
+}
