@@ -104,7 +104,7 @@ class ApproachWordsTest {
     assertThat(says)
         .contains(" At " + speed + ", the most that the train can and may be doing, brake at ")
         .contains(": first application, ")
-        .contains("The latest on dry rail: ")
+        .contains("Last places on dry rail: ")
         .contains(" On damp rail the braking point is ")
         .contains(" On low rail the braking point is ");
     assertThat(page.ladders().get(1).title()).endsWith(" from " + speed);
