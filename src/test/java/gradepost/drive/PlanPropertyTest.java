@@ -85,9 +85,14 @@ class PlanPropertyTest {
     }
   }
 
-  /** One notch at a time, down only where the stock can, never power and brake together. */
+  /**
+   * One notch at a time, down only where the stock can, never power and brake together. To hold a
+   * speed is one action of many movements: power told where it ends goes on from the notch that the
+   * handle is then in.
+   */
   private static void handles(Plan plan, List<String> faults) {
     boolean mayNotchDown = plan.assignment().stock().traction().notchingDown();
+    movements(plan.trace(), mayNotchDown, faults);
     int notch = -1;
     boolean braked = false;
     for (Action action : plan.actions()) {
@@ -98,6 +103,9 @@ class PlanPropertyTest {
         notch = power.notch();
       } else if (action.command() instanceof Command.ShutOff) {
         notch = -1;
+      } else if (action.command() instanceof Command.Hold hold) {
+        notch = notchBefore(plan.trace(), hold.untilM());
+        braked = false;
       } else if (action.command() instanceof Command.Brake) {
         allowed = notch < 0;
         braked = true;
@@ -108,6 +116,27 @@ class PlanPropertyTest {
         faults.add("forbidden: " + action);
       }
     }
+  }
+
+  /** The same of the handle itself, moment by moment, also while a speed is held. */
+  private static void movements(Trace trace, boolean mayNotchDown, List<String> faults) {
+    for (int i = 1; i < trace.points().size(); i++) {
+      int from = trace.points().get(i - 1).notch();
+      Trace.Point to = trace.points().get(i);
+      boolean down = to.notch() >= 0 && to.notch() < from;
+      if (to.notch() > from + 1 || (down && !mayNotchDown)) {
+        faults.add("forbidden: from notch " + from + " to " + to);
+      }
+    }
+  }
+
+  /** The notch in which the train comes to a place. */
+  private static int notchBefore(Trace trace, double atM) {
+    return trace.points().stream()
+        .filter(p -> p.atM() < atM - ROUNDING_M)
+        .reduce((p, later) -> later)
+        .orElseThrow()
+        .notch();
   }
 
   /** The restrictions of the route themselves against every part of the train. */
