@@ -29,8 +29,9 @@ import org.junit.jupiter.params.provider.ValueSource;
  */
 @Tag("slow")
 class OverlapTest {
+  /** How a row begins: a place and what is there, or a place and the section of its mileage. */
   private static final Pattern PLACE =
-      Pattern.compile("^(\\d+m \\d\\dch|\\d+\\.\\d\\d km) ", Pattern.MULTILINE);
+      Pattern.compile("^(\\d+m \\d\\dch|\\d+\\.\\d\\d km)( |\\s*\\R\\()", Pattern.MULTILINE);
 
   @ParameterizedTest
   @EnumSource(UnitStyle.class)

@@ -42,7 +42,7 @@ class TrainSheetTest {
   @Test
   void ofAHighPercentageItSaysWhatServiceBrakingCounts() {
     assertThat(fact(percentage(150), "Braked weight percentage"))
-        .contains("150; counts as 135 in service braking");
+        .contains("150; 135 in service braking");
     assertThat(fact(percentage(110), "Braked weight percentage")).contains("110");
     assertThat(fact(SAMPLE, "Braked weight percentage")).isEmpty();
   }
@@ -116,7 +116,7 @@ class TrainSheetTest {
         .containsExactly(
             "Tests of EP: NOT SUPPLIED. Follow the operator's instructions.",
             "Emergency stays applied until the train stands.",
-            "This page is no permission to leave. The operator's rules and a competent person"
+            "This page does not permit you to leave. The operator's rules and a competent person"
                 + " decide.");
     assertThat(notSupplied(plan))
         .contains(
@@ -137,7 +137,7 @@ class TrainSheetTest {
     assertThat(page.leavingRules())
         .containsExactly(
             "Emergency stays applied until the train stands.",
-            "This page is no permission to leave. The operator's rules and a competent person"
+            "This page does not permit you to leave. The operator's rules and a competent person"
                 + " decide.");
     assertThat(notSupplied(SAMPLE))
         .contains(
