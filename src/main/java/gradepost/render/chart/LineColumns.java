@@ -27,7 +27,7 @@ final class LineColumns {
   private static final double PLATFORM = 5;
 
   /** From the line to the right edge of its column. */
-  private static final double RIGHT = 10;
+  private static final double RIGHT = 9;
 
   private final LineChart chart;
   private final TrackStrip track;
@@ -94,7 +94,7 @@ final class LineColumns {
     }
     canvas.line(middle, y.start(), middle, y.end(), new Pen(0.8, Ink.BLACK));
     for (Written w : written(labels)) {
-      double text = left + 2 * BAR + 9;
+      double text = left + 2 * BAR + 8;
       leader(canvas, w, left + 2 * BAR, left + 2 * BAR + 1.5);
       way(canvas, left + 2 * BAR + 2, w);
       canvas.text(text, base(w), w.label().text(), SMALL, Anchor.START);
@@ -142,7 +142,7 @@ final class LineColumns {
       labels.add(new Label((a + e) / 2, b.text(), e - a, 0));
     }
     for (Written w : written(labels)) {
-      double text = left + 11;
+      double text = left + 10;
       leader(canvas, w, left + 9.5, text - 0.5);
       canvas.text(text, base(w), w.label().text(), SMALL, Anchor.START);
     }
@@ -196,7 +196,7 @@ final class LineColumns {
       }
     }
     for (Written w : written(labels)) {
-      double end = middle - 9.2;
+      double end = middle - 8.6;
       leader(canvas, w, middle - 7.8, end + 0.4);
       canvas.text(end, base(w), w.label().text(), SMALL, Anchor.END);
     }

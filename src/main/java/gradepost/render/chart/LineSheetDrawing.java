@@ -15,11 +15,11 @@ final class LineSheetDrawing implements Drawing {
   /** Where the columns begin and end. */
   private static final double SPEED = 32;
 
-  private static final double SPEED_END = 78;
-  private static final double SLOPES = 80;
-  private static final double BENDS = 121;
+  private static final double SPEED_END = 73;
+  private static final double SLOPES = 75;
+  private static final double BENDS = 113;
   private static final double LINE = 155;
-  private static final double LINE_END = 194;
+  private static final double LINE_END = 196;
 
   static final Canvas.Type SMALL = new Canvas.Type(7, false);
   private static final Canvas.Type HEAD = new Canvas.Type(7, true);
