@@ -210,6 +210,8 @@ public class PdfTest {
         .contains("Auto full service, immediately.")
         .contains("Emergency, immediately.")
         .contains("last place for Auto full service")
+        .contains("Emergency only if that is too late")
+        .containsPattern("people may fall\\s+and\\s+wheels\\s+may\\s+slide")
         .contains("Nothing is recorded of the changes since issue 2")
         .contains("T 26/104");
   }

@@ -87,6 +87,7 @@ final class ReadingWriter {
             "method.nothing",
             words.seconds(policy.noticing().seconds()),
             words.speedAtMost(policy.safeSide().overspeed().metresPerSecond())));
+    out.add(words.text("method.emergency"));
     if (policy.adhesion().size() > 1) {
       out.add(words.text("method.light"));
     }
