@@ -35,7 +35,7 @@ class PlanPropertyTest {
   /** How near the search for a latest point comes to it, with room. */
   private static final double ROOT_M = 0.05;
 
-  private static final double ROUNDING_M = 1e-6;
+  private static final double ROUNDING = 1e-6;
 
   private int brakings;
 
@@ -88,26 +88,31 @@ class PlanPropertyTest {
   /**
    * One notch at a time, down only where the stock can, never power and brake together. To hold a
    * speed is one action of many movements: power told where it ends goes on from the notch that the
-   * handle is then in.
+   * handle is then in, and before anything else the handle is off.
    */
   private static void handles(Plan plan, List<String> faults) {
     boolean mayNotchDown = plan.assignment().stock().traction().notchingDown();
     movements(plan.trace(), mayNotchDown, faults);
     int notch = -1;
     boolean braked = false;
+    boolean held = false;
     for (Action action : plan.actions()) {
       boolean allowed = true;
+      if (held) {
+        notch =
+            action.command() instanceof Command.Power
+                ? notchBefore(plan.trace(), action.atM())
+                : notchAfter(plan.trace(), action.timeS());
+      }
+      held = action.command() instanceof Command.Hold;
       if (action.command() instanceof Command.Power power) {
         boolean down = power.notch() <= notch;
         allowed = !braked && power.notch() <= notch + 1 && (!down || mayNotchDown);
         notch = power.notch();
       } else if (action.command() instanceof Command.ShutOff) {
         notch = -1;
-      } else if (action.command() instanceof Command.Hold hold) {
-        notch = notchBefore(plan.trace(), hold.untilM());
-        braked = false;
       } else if (action.command() instanceof Command.Brake) {
-        allowed = notch < 0;
+        allowed = notch < 0 && notchAfter(plan.trace(), action.timeS()) < 0;
         braked = true;
       } else {
         braked = false;
@@ -133,8 +138,17 @@ class PlanPropertyTest {
   /** The notch in which the train comes to a place. */
   private static int notchBefore(Trace trace, double atM) {
     return trace.points().stream()
-        .filter(p -> p.atM() < atM - ROUNDING_M)
+        .filter(p -> p.atM() < atM - ROUNDING)
         .reduce((p, later) -> later)
+        .orElseThrow()
+        .notch();
+  }
+
+  /** The notch in which the train goes on after a moment. */
+  private static int notchAfter(Trace trace, double timeS) {
+    return trace.points().stream()
+        .filter(p -> p.timeS() > timeS + ROUNDING)
+        .findFirst()
         .orElseThrow()
         .notch();
   }
@@ -215,7 +229,7 @@ class PlanPropertyTest {
 
   private static void before(
       Approach approach, String what, double earlierM, double laterM, List<String> faults) {
-    if (earlierM > laterM + ROUNDING_M) {
+    if (earlierM > laterM + ROUNDING) {
       faults.add(name(approach) + what + ": " + earlierM + " lies after " + laterM);
     }
   }
