@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 
 /**
@@ -37,7 +38,8 @@ import java.util.TreeMap;
  * point of the plan stands for it, as the paper says between two rows: the train of the plan has a
  * brake on there already, or the place of a landmark lies between two that can be printed. So is a
  * row at a place, or with a lower speed between there and the target, where no train may be so
- * fast.
+ * fast. A point of the plan on the poorer rail that is later than the row of the better one is no
+ * row, and its speed has none.
  */
 public final class SpeedRows {
   private final Assignment assignment;
@@ -73,6 +75,7 @@ public final class SpeedRows {
     Optional<Map.Entry<Long, SpeedRow.Point>> own = ofPlan(piece, cases, planned);
     Optional<Map.Entry<Long, SpeedRow.Point>> poor = ofPlan(piece, cases, poorest);
     NavigableMap<Long, Double> speeds = speeds(piece);
+    Set<Long> asked = Set.copyOf(speeds.keySet());
     own.ifPresent(p -> add(speeds, p));
     poor.ifPresent(p -> add(speeds, p));
     speeds.headMap(number(piece.target().speedMps()), true).clear();
@@ -86,7 +89,8 @@ public final class SpeedRows {
       SpeedRow row = new SpeedRow(speed.getValue(), dry.at(number), other.standsAt(number));
       boolean ofPlan = row.planned().filter(SpeedRow.Point::asPlanned).isPresent();
       boolean any = row.planned().isPresent() || row.poorest().isPresent();
-      if (any && (ofPlan || (!dry.leavesOut(number) && !other.leavesOut(number)))) {
+      boolean wanted = asked.contains(number) || row.holdsPlanned();
+      if (any && wanted && (ofPlan || (!dry.leavesOut(number) && !other.leavesOut(number)))) {
         rows.add(row);
       }
     }
