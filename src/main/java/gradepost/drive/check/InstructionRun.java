@@ -202,17 +202,20 @@ public final class InstructionRun {
       }
       Action action = action(instruction, numbers);
       actions.add(action);
-      made.add(action);
       Optional<Command.Hold> held = held(instructions, i - 1);
       Optional<Command.Hold> holds = instruction.command().hold();
+      boolean powerWhereHeld = held.isPresent() && instruction.command().isPower();
+      if (!powerWhereHeld) {
+        made.add(action);
+      }
       if (holds.isPresent()) {
         if (!hold(holds.get(), action, held(instructions, i).isPresent())) {
           failures.add(
               new PlanFailure.NeverComes(stepper.atM(), new Trigger.AtPlace(holds.get().untilM())));
           return false;
         }
-      } else if (held.isPresent() && instruction.command().isPower()) {
-        if (!powerOn(instruction.command().power().orElseThrow().notch(), action)) {
+      } else if (powerWhereHeld) {
+        if (!powerOn(instruction.command().power().orElseThrow(), action)) {
           failures.add(new PlanFailure.NeverComes(stepper.atM(), instruction.trigger()));
           return false;
         }
@@ -276,15 +279,19 @@ public final class InstructionRun {
   }
 
   /** Power up to a notch from whatever notch the handle is in where a speed was held. */
-  private boolean powerOn(int notch, Action action) {
-    double perNotchS = bench.perNotchS();
-    while (stepper.notch() < notch) {
-      stepper.power(stepper.notch() + 1);
-      if (stepper.notch() < notch) {
-        made(action, new Trigger.After(perNotchS), new Command.Power(stepper.notch()));
-        if (stepper.advance(until.clear().time(stepper.timeS() + perNotchS)) != StopReason.TIME) {
-          return false;
-        }
+  private boolean powerOn(Command.Power told, Action action) {
+    if (backwards(told) || stepper.demandPa() > 0) {
+      failures.add(new PlanFailure.ForbiddenMovement(stepper.atM(), told));
+    }
+    Trigger by = action.trigger();
+    while (stepper.notch() != told.notch()) {
+      stepper.power(Math.min(stepper.notch() + 1, told.notch()));
+      made(action, by, new Command.Power(stepper.notch()));
+      by = new Trigger.After(bench.perNotchS());
+      if (stepper.notch() < told.notch()
+          && stepper.advance(until.clear().time(stepper.timeS() + bench.perNotchS()))
+              != StopReason.TIME) {
+        return false;
       }
     }
     return true;
@@ -376,9 +383,12 @@ public final class InstructionRun {
   }
 
   private boolean forbidden(Command.Power power) {
-    boolean down = power.notch() < stepper.notch() && !assignment.stock().traction().notchingDown();
     boolean skips = power.notch() > stepper.notch() + 1;
-    return down || skips || stepper.demandPa() > 0;
+    return backwards(power) || skips || stepper.demandPa() > 0;
+  }
+
+  private boolean backwards(Command.Power power) {
+    return power.notch() < stepper.notch() && !assignment.stock().traction().notchingDown();
   }
 
   private boolean forbidden(Command.Brake brake) {

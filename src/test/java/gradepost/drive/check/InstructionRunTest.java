@@ -9,6 +9,7 @@ import gradepost.drive.EvenLine;
 import gradepost.drive.Mill;
 import gradepost.drive.PencilBraking;
 import gradepost.drive.brake.TrainModels;
+import gradepost.plan.Action;
 import gradepost.plan.Command;
 import gradepost.plan.Instruction;
 import gradepost.plan.PlanFailure;
@@ -199,6 +200,29 @@ class InstructionRunTest {
     InstructionRun run = new InstructionRun(a, new TrainModels(a), HIGH);
     run.run(Stops.markM(a, a.calls().get(0)), told, Map.of(target, 1));
     return run.actions().get(3).timeS() - run.actions().get(2).timeS();
+  }
+
+  /**
+   * On level track the handle goes from off to the second notch where the hold ends: first to the
+   * first one, there, and on when a notch has passed.
+   */
+  @Test
+  void powerWhereAHoldEndsGoesUpNotchByNotch() {
+    upTo(2.5);
+    told(new Trigger.After(1), new Command.Hold(new Command.InNotch(0), 1, 2.5, 1200));
+    told(new Trigger.AtPlace(1200), new Command.Power(1));
+    InstructionRun run = run(0, 10);
+    assertThat(all).isTrue();
+    assertThat(run.failures()).isEmpty();
+    List<Action> made = run.made();
+    Action last = made.get(made.size() - 1);
+    Action first = made.get(made.size() - 2);
+    assertThat(List.of(first.command(), last.command()))
+        .containsExactly(new Command.Power(0), new Command.Power(1));
+    assertThat(first.atM()).isCloseTo(1200, within(1e-6));
+    assertThat(last.timeS() - first.timeS())
+        .isCloseTo(new TrainModels(EvenLine.of(0)).perNotchS(), within(1e-6));
+    assertThat(run.actions()).extracting(Action::command).endsWith(new Command.Power(1));
   }
 
   private static final Ceiling HIGH = new Ceiling(List.of(new CeilingStep(0, 9000, 50, "line")));
