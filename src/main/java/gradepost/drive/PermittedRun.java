@@ -74,7 +74,7 @@ final class PermittedRun {
       return new Braked(Optional.empty(), true);
     }
     double exact = last.getAsDouble();
-    double point = Math.max(low, places.printed(exact, target.atM(), low));
+    double point = Math.max(low, places.printed(exact, target, low));
     line.pickUp(stepper, point);
     Snapshot there = stepper.save();
     if (over == 1 && printed(there.speedMps()) <= printed(target.speedMps())) {

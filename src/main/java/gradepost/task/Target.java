@@ -14,6 +14,14 @@ public sealed interface Target {
   /** Permissible speed there; 0 where the train comes to a stand. */
   double speedMps();
 
+  /**
+   * From where the places close to it are told by their distance, distance run in metres: the stop
+   * mark for a step up a terminal platform, else its own place.
+   */
+  default double toldFromM() {
+    return match(Target::atM, Target::atM, TerminalStep::markM, Target::atM);
+  }
+
   /** What the driver knows it by. */
   String name();
 
@@ -159,10 +167,17 @@ public sealed interface Target {
    *
    * @param name what sets it
    * @param fromMps permissible speed before it
+   * @param markM distance run of the stop mark behind it
    */
-  record TerminalStep(String name, double atM, double speedMps, double fromMps) implements Target {
+  record TerminalStep(String name, double atM, double speedMps, double fromMps, double markM)
+      implements Target {
     public TerminalStep {
       positive(speedMps);
+    }
+
+    /** A lower speed that no stop mark goes with. */
+    public TerminalStep(String name, double atM, double speedMps, double fromMps) {
+      this(name, atM, speedMps, fromMps, atM);
     }
 
     @Override

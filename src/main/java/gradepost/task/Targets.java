@@ -26,16 +26,18 @@ public final class Targets {
       CeilingStep step = steps.get(i);
       boolean falls = step.speedMps() < before.speedMps();
       if (falls && step.fromM() > start && step.fromM() < end) {
-        targets.add(lower(assignment, before, step));
+        targets.add(lower(assignment, before, step, end));
       }
     }
     targets.sort(Comparator.comparingDouble(Target::atM));
     return targets;
   }
 
-  private static Target lower(Assignment assignment, CeilingStep before, CeilingStep step) {
+  private static Target lower(
+      Assignment assignment, CeilingStep before, CeilingStep step, double endM) {
     return step.cause().equals(Ceiling.TERMINAL)
-        ? new Target.TerminalStep(step.cause(), step.fromM(), step.speedMps(), before.speedMps())
+        ? new Target.TerminalStep(
+            step.cause(), step.fromM(), step.speedMps(), before.speedMps(), endM)
         : reduction(assignment, before, step);
   }
 

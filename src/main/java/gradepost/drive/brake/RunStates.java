@@ -50,6 +50,19 @@ public class RunStates {
     return states.get(states.size() - 1).atM();
   }
 
+  /** From where on the train coasts up to the last state, metres run; there where it does not. */
+  public double idleFromM() {
+    int i = states.size() - 1;
+    while (i > 0 && idle(states.get(i)) && idle(states.get(i - 1))) {
+      i--;
+    }
+    return states.get(i).atM();
+  }
+
+  private static boolean idle(Snapshot state) {
+    return state.notch() < 0 && state.demandPa() == 0;
+  }
+
   /** Index of the last state at or before a place. */
   public int indexAt(double atM) {
     int i = states.size() - 1;

@@ -202,7 +202,7 @@ public final class Ladder {
             0.1);
     return exact >= plannedM
         ? Optional.of(plannedM)
-        : Optional.of(Math.max(low, places.onGrid(exact, piece.target().atM())));
+        : Optional.of(Math.max(low, places.onGrid(exact, piece.target())));
   }
 
   /**

@@ -113,7 +113,7 @@ public final class LastPlaces {
     piece.line().pickUp(planned, exact);
     double speed = planned.speedMps();
     double after = afterS(piece, planned, exact, plannedM);
-    double printed = Math.max(low, places.onGrid(exact, target.atM()));
+    double printed = Math.max(low, places.onGrid(exact, target));
     return new Latest.Point(exact, printed, speed, after);
   }
 

@@ -127,8 +127,8 @@ final class PlannedPoints {
       return PlannedPoint.none(light);
     }
     double latest = last.getAsDouble();
-    Grid usual = x -> places.onGrid(x, piece.target().atM());
-    Grid fine = x -> places.toTheUnit(x, piece.target().atM());
+    Grid usual = x -> places.onGrid(x, piece.target());
+    Grid fine = x -> places.toTheUnit(x, piece.target());
     for (Grid grid : List.of(usual, fine)) {
       double at = grid.atOrBefore(latest);
       for (int i = 0; i < settings.fallback().places() && at >= low; i++) {

@@ -56,11 +56,11 @@ final class SharePoint {
    */
   Optional<Double> of(ApproachSolution piece, int lateNow) {
     Tried tried = new Tried(piece);
-    double targetM = piece.target().atM();
+    Target target = piece.target();
     double lowM = Math.max(piece.fromM(), piece.line().startM());
     double lateM = piece.brakingM().orElseThrow();
-    double stepM = FIRST_STEP * (targetM - lateM);
-    double atM = places.onGrid(lateM - stepM, targetM);
+    double stepM = FIRST_STEP * (target.atM() - lateM);
+    double atM = places.onGrid(lateM - stepM, target);
     Optional<Double> best = Optional.empty();
     // To move a point by far for one run less is no help.
     int fewest = lateNow / 2 + 1;
@@ -76,18 +76,18 @@ final class SharePoint {
       }
       lateM = atM;
       stepM *= LONGER;
-      atM = places.onGrid(lateM - stepM, targetM);
+      atM = places.onGrid(lateM - stepM, target);
     }
     return best;
   }
 
   /** The last place that keeps the share, between one that does and one that does not. */
   private double between(Tried tried, double keepsM, double lateM, int mostPlaces) {
-    double targetM = tried.piece.target().atM();
+    Target target = tried.piece.target();
     double keeps = keepsM;
     double late = lateM;
     for (int i = 0; i < mostPlaces; i++) {
-      double middle = places.onGrid((keeps + late) / 2, targetM);
+      double middle = places.onGrid((keeps + late) / 2, target);
       if (middle <= keeps + Slack.PLACE_M) {
         return keeps;
       }

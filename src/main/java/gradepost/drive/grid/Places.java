@@ -5,29 +5,27 @@ import gradepost.route.Landmark;
 import gradepost.route.Path;
 import gradepost.task.Assignment;
 import gradepost.task.Ceiling;
+import gradepost.task.Target;
+import gradepost.told.print.PrintGrid;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
 /** Turns computed places into places that can be printed and found. */
 public final class Places {
-  /** Nearer to its target than this, a place is given by the distance before it. */
-  public static final double BEFORE_TARGET_M = 100;
-
-  /** Nearer still, by the single yard or metre: five of them are as much as a stop may miss. */
-  private static final double TO_THE_UNIT_M = 40;
-
   /** A landmark is not taken if it lengthens the braking by more than this share. */
   private static final double LANDMARK_SHARE = 0.2;
 
   private final Assignment assignment;
   private final Path path;
+  private final PrintGrid grid;
   private final List<Landmark> landmarks;
 
   /** Of one run; the landmarks are those that stand in its direction. */
   public Places(Assignment assignment) {
     this.assignment = assignment;
     this.path = assignment.path();
+    this.grid = new PrintGrid(path);
     this.landmarks =
         assignment.route().landmarks().stream()
             .filter(l -> Ceiling.stands(assignment, l.applies()))
@@ -39,13 +37,14 @@ public final class Places {
    * The place to print for {@code exactM}, at or before it: a landmark within the policy's reach,
    * else a mileage, and close to the target so many yards or metres before it.
    */
-  public double printed(double exactM, double targetM, double notBeforeM) {
-    double ahead = targetM - exactM;
-    if (near(ahead)) {
-      return Math.max(notBeforeM, onGrid(exactM, targetM));
+  public double printed(double exactM, Target target, double notBeforeM) {
+    if (grid.isNear(target.toldFromM() - exactM)) {
+      return Math.max(notBeforeM, onGrid(exactM, target));
     }
     double reach =
-        Math.min(assignment.policy().run().landmarkReach().metres(), LANDMARK_SHARE * ahead);
+        Math.min(
+            assignment.policy().run().landmarkReach().metres(),
+            LANDMARK_SHARE * (target.atM() - exactM));
     double earliest = Math.max(notBeforeM, exactM - reach);
     return lastLandmark(exactM)
         .map(this::placeOf)
@@ -58,24 +57,14 @@ public final class Places {
     return landmarks;
   }
 
-  private boolean near(double aheadM) {
-    return aheadM < BEFORE_TARGET_M;
-  }
-
   /** Without landmarks: a mileage, or close to the target so many yards or metres before it. */
-  public double onGrid(double exactM, double targetM) {
-    double ahead = targetM - exactM;
-    if (!near(ahead)) {
-      return path.printedAtOrBefore(exactM);
-    }
-    double step = path.units().lengthUnitM() * (ahead < TO_THE_UNIT_M ? 1 : 5);
-    return targetM - Math.ceil(ahead / step - Slack.UNITS) * step;
+  public double onGrid(double exactM, Target target) {
+    return grid.plannable(exactM, target.toldFromM());
   }
 
   /** To the whole yard or metre before the target, where nothing coarser will do. */
-  public double toTheUnit(double exactM, double targetM) {
-    double unit = path.units().lengthUnitM();
-    return targetM - Math.ceil((targetM - exactM) / unit - Slack.UNITS) * unit;
+  public double toTheUnit(double exactM, Target target) {
+    return grid.plannableToTheUnit(exactM, target.toldFromM());
   }
 
   /** The last landmark at or before a place. */

@@ -56,7 +56,7 @@ final class PrintableFit {
   Fit fit(NextBraking choice, LegStart start, Target target) {
     double exact = choice.brakingM();
     if (choice.tooLate()) {
-      return fit(choice, start, places.onGrid(choice.atM(), target.atM()), exact);
+      return fit(choice, start, places.onGrid(choice.atM(), target), exact);
     }
     double wanted = practice.coast().placeKeeps() * computedMps(choice);
     List<Fit> fits =
@@ -78,19 +78,17 @@ final class PrintableFit {
   private List<Fit> offs(NextBraking choice, LegStart start, Target target) {
     double exact = choice.brakingM();
     return List.of(
-        fit(choice, start, places.onGrid(choice.atM(), target.atM()), exact),
-        fit(choice, start, places.toTheUnit(choice.atM(), target.atM()), exact));
+        fit(choice, start, places.onGrid(choice.atM(), target), exact),
+        fit(choice, start, places.toTheUnit(choice.atM(), target), exact));
   }
 
   private List<Fit> points(NextBraking choice, LegStart start, Target target) {
     double exact = choice.brakingM();
     List<Fit> fits = new ArrayList<>();
-    double fine = places.toTheUnit(exact, target.atM());
+    double fine = places.toTheUnit(exact, target);
     for (double point :
         new double[] {
-          places.printed(exact, target.atM(), lastOffM(choice, start)),
-          places.onGrid(exact, target.atM()),
-          fine
+          places.printed(exact, target, lastOffM(choice, start)), places.onGrid(exact, target), fine
         }) {
       double shutOff = choice.atM() - (exact - point);
       fits.add(
@@ -98,8 +96,8 @@ final class PrintableFit {
               choice,
               start,
               point == fine
-                  ? places.toTheUnit(choice.atM(), target.atM())
-                  : places.onGrid(Math.min(shutOff, point), target.atM()),
+                  ? places.toTheUnit(choice.atM(), target)
+                  : places.onGrid(Math.min(shutOff, point), target),
               point));
     }
     return fits;
@@ -174,9 +172,12 @@ final class PrintableFit {
         practice.handles().notchAtLeast().seconds());
   }
 
-  /** The last place before the choice where power was taken off, or the start. */
+  /**
+   * The last place before the choice where power was taken off, or the start. Where the run was
+   * only looked at so far, that may lie before it.
+   */
   private double lastOffM(NextBraking choice, LegStart start) {
-    double at = start.state().atM();
+    double at = start.goesOn() ? start.line().idleFromM() : start.state().atM();
     for (FreeRun.Step step : choice.free().steps()) {
       if (step.after().atM() <= choice.atM() && step.command().isShutOff()) {
         at = step.after().atM();

@@ -1,11 +1,11 @@
 package gradepost.drive.leg;
 
 import gradepost.drive.brake.Slack;
-import gradepost.drive.grid.Places;
 import gradepost.motion.Stepper;
 import gradepost.motion.StopConditions;
 import gradepost.motion.StopReason;
 import gradepost.route.Path;
+import gradepost.told.print.PrintGrid;
 
 /** Where a driver can be told to do something: on the print grid, or so far short of the end. */
 final class ToldPlaces {
@@ -13,6 +13,7 @@ final class ToldPlaces {
   private static final double WHOLE_UNITS = 1e-4;
 
   private final Path path;
+  private final PrintGrid grid;
   private final Stepper stepper;
   private final Stepper probe;
   private final double endM;
@@ -24,6 +25,7 @@ final class ToldPlaces {
    */
   ToldPlaces(Path path, Stepper stepper, Stepper probe, double endM) {
     this.path = path;
+    this.grid = new PrintGrid(path);
     this.stepper = stepper;
     this.probe = probe;
     this.endM = endM;
@@ -50,7 +52,7 @@ final class ToldPlaces {
 
   /** Near the end: whether the train reaches a speed before the next place on the grid. */
   boolean tooLate(double edge, double mps) {
-    if (endM - stepper.atM() > Places.BEFORE_TARGET_M) {
+    if (!grid.isNear(endM - stepper.atM())) {
       return false;
     }
     double place = path.printedAtOrAfter(stepper.atM() + Slack.PLACE_M);

@@ -11,6 +11,7 @@ import gradepost.route.place.Applies;
 import gradepost.route.place.Direction;
 import gradepost.route.place.Hand;
 import gradepost.task.Assignment;
+import gradepost.task.Target;
 import gradepost.units.Length;
 import java.util.List;
 import java.util.Set;
@@ -22,7 +23,11 @@ import org.junit.jupiter.api.Test;
  * every 10 m from there. The policy's reach for a landmark is 100 m.
  */
 class PlacesTest {
-  private static final double FAR_M = 4000;
+  private static final Target FAR = board(4000);
+
+  private static Target board(double atM) {
+    return new Target.TerminalStep("board", atM, 5, 10);
+  }
 
   private static Places places(double... landmarksM) {
     Assignment even = EvenLine.of(0);
@@ -45,58 +50,73 @@ class PlacesTest {
 
   @Test
   void withoutALandmarkItIsThePlaceOfTheGridBefore() {
-    assertPlace(places().printed(2010, FAR_M, 0), 2001.312);
-    assertPlace(places().printed(2011.312, FAR_M, 0), 2011.312);
-    assertPlace(places().onGrid(2010, FAR_M), 2001.312);
+    assertPlace(places().printed(2010, FAR, 0), 2001.312);
+    assertPlace(places().printed(2011.312, FAR, 0), 2011.312);
+    assertPlace(places().onGrid(2010, FAR), 2001.312);
   }
 
   @Test
   void aLandmarkIsTakenWithinThePolicysReach() {
-    assertPlace(places(1910).printed(2010, FAR_M, 0), 1910);
-    assertPlace(places(1909.9).printed(2010, FAR_M, 0), 2001.312);
-    assertPlace(places(2010).printed(2010, FAR_M, 0), 2010);
-    assertPlace(places(2010.1).printed(2010, FAR_M, 0), 2001.312);
-    assertPlace(places(2300, 1950, 1990, 2050).printed(2010, FAR_M, 0), 1990);
+    assertPlace(places(1910).printed(2010, FAR, 0), 1910);
+    assertPlace(places(1909.9).printed(2010, FAR, 0), 2001.312);
+    assertPlace(places(2010).printed(2010, FAR, 0), 2010);
+    assertPlace(places(2010.1).printed(2010, FAR, 0), 2001.312);
+    assertPlace(places(2300, 1950, 1990, 2050).printed(2010, FAR, 0), 1990);
   }
 
   /** A fifth of 400 m, where that is less. */
   @Test
   void aLandmarkLengthensTheBrakingByAFifthAtMost() {
-    assertPlace(places(1930).printed(2010, 2410, 0), 1930);
-    assertPlace(places(1929.9).printed(2010, 2410, 0), 2001.312);
+    assertPlace(places(1930).printed(2010, board(2410), 0), 1930);
+    assertPlace(places(1929.9).printed(2010, board(2410), 0), 2001.312);
   }
 
   @Test
   void noPlaceIsBeforeTheOneThatItMustNotBeBefore() {
-    assertPlace(places(1950).printed(2010, FAR_M, 1950), 1950);
-    assertPlace(places(1950).printed(2010, FAR_M, 1951), 2001.312);
-    assertPlace(places(1950).printed(2010, FAR_M, 2005), 2005);
-    assertPlace(places().printed(2010, 2078, 2009), 2009);
+    assertPlace(places(1950).printed(2010, FAR, 1950), 1950);
+    assertPlace(places(1950).printed(2010, FAR, 1951), 2001.312);
+    assertPlace(places(1950).printed(2010, FAR, 2005), 2005);
+    assertPlace(places().printed(2010, board(2078), 2009), 2009);
   }
 
   /** By fives of metres, then by single ones, each before the target. */
   @Test
   void closeToTheTargetItIsSoFarBeforeIt() {
     Places places = places(2009);
-    assertPlace(places.printed(2010, 2110, 0), 2009);
-    assertPlace(places.printed(2010, 2109.9, 0), 2009.9);
-    assertPlace(places.onGrid(2010, 2110), 2001.312);
-    assertPlace(places.onGrid(2010, 2109.9), 2009.9);
-    assertPlace(places.onGrid(2010, 2052), 2007);
-    assertPlace(places.onGrid(2010, 2050), 2010);
-    assertPlace(places.onGrid(2010, 2048.5), 2009.5);
-    assertPlace(places.onGrid(2010, 2048), 2010);
-    assertPlace(places.toTheUnit(2010, 2052.3), 2009.3);
-    assertPlace(places.toTheUnit(2010, 2052), 2010);
+    assertPlace(places.printed(2010, board(2110), 0), 2009);
+    assertPlace(places.printed(2010, board(2109.9), 0), 2009.9);
+    assertPlace(places.onGrid(2010, board(2110)), 2001.312);
+    assertPlace(places.onGrid(2010, board(2109.9)), 2009.9);
+    assertPlace(places.onGrid(2010, board(2052)), 2007);
+    assertPlace(places.onGrid(2010, board(2050)), 2010);
+    assertPlace(places.onGrid(2010, board(2048.5)), 2009.5);
+    assertPlace(places.onGrid(2010, board(2048)), 2010);
+    assertPlace(places.toTheUnit(2010, board(2052.3)), 2009.3);
+    assertPlace(places.toTheUnit(2010, board(2052)), 2010);
+  }
+
+  /** 30 m before a step that lies 80 m before the mark: 110 m from there, on the grid. */
+  @Test
+  void onTheWayToATerminalStepItIsSoFarBeforeTheMark() {
+    Places places = places(2009);
+    assertPlace(places.onGrid(2010, step(2040, 2120)), 2001.312);
+    assertPlace(places.onGrid(2010, step(2020, 2099.5)), 2009.5);
+    assertPlace(places.toTheUnit(2010, step(2040, 2120.5)), 2009.5);
+    assertPlace(places.printed(2010, step(2040, 2120), 0), 2009);
+    assertPlace(places.printed(2010, step(2020, 2099.5), 0), 2009.5);
+  }
+
+  private static Target step(double atM, double markM) {
+    return new Target.TerminalStep("step", atM, 5, 10, markM);
   }
 
   /** By fives of yards, and by single ones: 60 m are 65.6 yd, 30 m are 32.8 yd. */
   @Test
   void inMilesItIsYards() {
     Places places = new Places(Mill.assignment(Direction.FORWARD, "4-car"));
-    assertPlace(places.onGrid(2000, 2060), 2060 - 70 * 0.9144);
-    assertPlace(places.onGrid(2000, 2030), 2030 - 33 * 0.9144);
-    assertPlace(places.toTheUnit(2000, 2060), 2060 - 66 * 0.9144);
+    assertPlace(places.onGrid(2000, board(2060)), 2060 - 70 * 0.9144);
+    assertPlace(places.onGrid(2000, board(2030)), 2030 - 33 * 0.9144);
+    assertPlace(places.toTheUnit(2000, board(2060)), 2060 - 66 * 0.9144);
   }
 
   @Test
