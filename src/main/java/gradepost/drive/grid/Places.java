@@ -38,7 +38,7 @@ public final class Places {
    * else a mileage, and close to the target so many yards or metres before it.
    */
   public double printed(double exactM, Target target, double notBeforeM) {
-    if (grid.isNear(target.toldFromM() - exactM)) {
+    if (grid.isNear(target.atM() - exactM)) {
       return Math.max(notBeforeM, onGrid(exactM, target));
     }
     double reach =
@@ -59,7 +59,7 @@ public final class Places {
 
   /** Without landmarks: a mileage, or close to the target so many yards or metres before it. */
   public double onGrid(double exactM, Target target) {
-    return grid.plannable(exactM, target.toldFromM());
+    return grid.plannable(exactM, target.atM(), target.toldFromM());
   }
 
   /** To the whole yard or metre before the target, where nothing coarser will do. */

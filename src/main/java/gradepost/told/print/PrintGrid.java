@@ -158,24 +158,26 @@ public final class PrintGrid {
 
   /**
    * The last place at or before {@code exactM} that a driver can be told, distance run in metres:
-   * on the grid, or close to the target so many yards or metres before it.
+   * on the grid, or close to the target so many yards or metres before {@code toldFromM}.
+   *
+   * @param toldFromM the target itself, or the stop mark behind it
    */
-  public double plannable(double exactM, double targetM) {
+  public double plannable(double exactM, double targetM, double toldFromM) {
     double ahead = targetM - exactM;
     if (!isNear(ahead)) {
       return path.printedAtOrBefore(exactM);
     }
-    return before(targetM, ahead, ahead < FINE_M ? 1 : COARSE_UNITS);
+    return before(toldFromM, toldFromM - exactM, ahead < FINE_M ? 1 : COARSE_UNITS);
   }
 
   /** The same to the single yard or metre, where nothing coarser will do. */
-  public double plannableToTheUnit(double exactM, double targetM) {
-    return before(targetM, targetM - exactM, 1);
+  public double plannableToTheUnit(double exactM, double toldFromM) {
+    return before(toldFromM, toldFromM - exactM, 1);
   }
 
-  private double before(double targetM, double aheadM, long of) {
+  private double before(double fromM, double aheadM, long of) {
     double step = units.lengthUnitM() * of;
-    return targetM - Math.ceil(aheadM / step - HAIR) * step;
+    return fromM - Math.ceil(aheadM / step - HAIR) * step;
   }
 
   // Speeds, pressures, lengths, times

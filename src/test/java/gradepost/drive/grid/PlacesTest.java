@@ -95,15 +95,16 @@ class PlacesTest {
     assertPlace(places.toTheUnit(2010, board(2052)), 2010);
   }
 
-  /** 30 m before a step that lies 80 m before the mark: 110 m from there, on the grid. */
+  /** Close to the step by fives of metres and by single ones, but before the mark behind it. */
   @Test
   void onTheWayToATerminalStepItIsSoFarBeforeTheMark() {
     Places places = places(2009);
-    assertPlace(places.onGrid(2010, step(2040, 2120)), 2001.312);
-    assertPlace(places.onGrid(2010, step(2020, 2099.5)), 2009.5);
-    assertPlace(places.toTheUnit(2010, step(2040, 2120.5)), 2009.5);
-    assertPlace(places.printed(2010, step(2040, 2120), 0), 2009);
-    assertPlace(places.printed(2010, step(2020, 2099.5), 0), 2009.5);
+    assertPlace(places.onGrid(2010, step(2110, 2190)), 2001.312);
+    assertPlace(places.onGrid(2010, step(2109, 2190.5)), 2005.5);
+    assertPlace(places.onGrid(2010, step(2040, 2120.5)), 2009.5);
+    assertPlace(places.toTheUnit(2010, step(2110, 2190.5)), 2009.5);
+    assertPlace(places.printed(2010, step(2110, 2190), 0), 2009);
+    assertPlace(places.printed(2010, step(2109, 2190.5), 0), 2005.5);
   }
 
   private static Target step(double atM, double markM) {

@@ -106,7 +106,7 @@ class PrintGridTest {
     for (int i = 0; i < 3000; i++) {
       double exact = 100 + random.nextDouble() * 2900;
       double target = Math.min(exact + 0.6 + random.nextDouble() * 250, 3200);
-      double planned = grid.plannable(exact, target);
+      double planned = grid.plannable(exact, target, target);
       assertThat(planned).isBetween(exact - units.placeStepM(), exact + HAIR);
       assertThat(grid.metres(grid.placeTo(planned, target), target))
           .isCloseTo(planned, within(HAIR));
@@ -118,15 +118,17 @@ class PrintGridTest {
   /** By fives from 100 m on, by the metre from 40 m on. */
   @Test
   void aPlannedPlaceIsOnACoarseGridNearItsTarget() {
-    assertThat(METRIC.plannable(1050.3, 1105)).isEqualTo(1050);
-    assertThat(METRIC.plannable(1065, 1105)).isEqualTo(1065);
-    assertThat(METRIC.plannable(1064.9, 1105)).isEqualTo(1060);
-    assertThat(METRIC.plannable(1078.3, 1105)).isEqualTo(1078);
-    assertThat(METRIC.plannable(1000, 1105)).isEqualTo(995);
+    assertThat(METRIC.plannable(1050.3, 1105, 1105)).isEqualTo(1050);
+    assertThat(METRIC.plannable(1065, 1105, 1105)).isEqualTo(1065);
+    assertThat(METRIC.plannable(1064.9, 1105, 1105)).isEqualTo(1060);
+    assertThat(METRIC.plannable(1078.3, 1105, 1105)).isEqualTo(1078);
+    assertThat(METRIC.plannable(1000, 1105, 1105)).isEqualTo(995);
     assertThat(METRIC.plannableToTheUnit(1000.4, 1105)).isEqualTo(1000);
-    assertThat(MILES.plannable(1105 - 20.5 * Exact.YARD_M, 1105))
+    assertThat(METRIC.plannable(1064.9, 1105, 1182)).isEqualTo(1062);
+    assertThat(METRIC.plannable(1000, 1105, 1182)).isEqualTo(995);
+    assertThat(MILES.plannable(1105 - 20.5 * Exact.YARD_M, 1105, 1105))
         .isCloseTo(1105 - 21 * Exact.YARD_M, within(HAIR));
-    assertThat(MILES.plannable(1105 - 61 * Exact.YARD_M, 1105))
+    assertThat(MILES.plannable(1105 - 61 * Exact.YARD_M, 1105, 1105))
         .isCloseTo(1105 - 65 * Exact.YARD_M, within(HAIR));
   }
 
