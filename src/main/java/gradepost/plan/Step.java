@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * One numbered instruction: an action, or a power handle taken through its notches in one movement
- * of the mind.
+ * One numbered instruction: an action, or what is one movement of the mind: a power handle taken
+ * through its notches, a first application with the main one behind it.
  *
  * @param actions never empty; all but the first follow after a time
  */
@@ -21,9 +21,8 @@ public record Step(List<Action> actions) {
     for (Action action : actions) {
       boolean follows =
           !open.isEmpty()
-              && power(action)
-              && power(open.get(0))
-              && action.trigger().after().isPresent();
+              && action.trigger().after().isPresent()
+              && (power(action) && power(open.get(0)) || mainAfterFirst(open, action));
       if (!follows && !open.isEmpty()) {
         out.add(new Step(open));
         open.clear();
@@ -34,6 +33,16 @@ public record Step(List<Action> actions) {
       out.add(new Step(open));
     }
     return out;
+  }
+
+  private static boolean mainAfterFirst(List<Action> open, Action action) {
+    return open.size() == 1
+        && is(Command.Stage.FIRST, open.get(0))
+        && is(Command.Stage.MAIN, action);
+  }
+
+  private static boolean is(Command.Stage stage, Action action) {
+    return action.command().brake().filter(b -> b.stage() == stage).isPresent();
   }
 
   private static boolean power(Action action) {

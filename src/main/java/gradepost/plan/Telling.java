@@ -144,13 +144,13 @@ public final class Telling {
 
   /** A step as it is printed. */
   public static PrintedOrder order(PrintGrid grid, Step step) {
-    List<PrintedOrder.Notch> further =
+    List<PrintedOrder.Further> further =
         step.actions().stream()
             .skip(1)
             .map(
                 x ->
-                    new PrintedOrder.Notch(
-                        x.command().power().orElseThrow().notch(),
+                    new PrintedOrder.Further(
+                        command(grid, x.command()),
                         grid.time(x.trigger().after().orElseThrow().seconds())))
             .toList();
     Action first = step.first();

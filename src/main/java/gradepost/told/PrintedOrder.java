@@ -5,18 +5,14 @@ import java.util.List;
 
 /**
  * What to do and what to wait for before it. A power handle that is taken through its notches is
- * one order.
+ * one order, and so is a first application with the main one behind it.
  *
- * @param further the notches after the first one, each a time after the one before
+ * @param further what follows, each a time after the one before
  */
-public record PrintedOrder(PrintedTrigger on, PrintedCommand does, List<Notch> further) {
+public record PrintedOrder(PrintedTrigger on, PrintedCommand does, List<Further> further) {
 
-  /**
-   * One more notch.
-   *
-   * @param index into the notches of the stock
-   */
-  public record Notch(int index, PrintedTime after) {}
+  /** One more notch, or the main application. */
+  public record Further(PrintedCommand does, PrintedTime after) {}
 
   public PrintedOrder {
     further = List.copyOf(further);

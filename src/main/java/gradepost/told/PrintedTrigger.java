@@ -35,11 +35,6 @@ public sealed interface PrintedTrigger {
     return this instanceof AtPlace || this instanceof Start || this instanceof Standstill;
   }
 
-  /** Whether it comes a time after the instruction before. */
-  default boolean timed() {
-    return this instanceof After;
-  }
-
   /** The front of the train is at the place that is printed with it. */
   record AtPlace() implements PrintedTrigger {
     @Override

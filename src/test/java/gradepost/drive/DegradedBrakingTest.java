@@ -161,22 +161,29 @@ class DegradedBrakingTest {
     assertThat(verifier.failures(eased)).anyMatch(PlanFailure.ForbiddenMovement.class::isInstance);
   }
 
+  private static PrintedCommand eased(PrintedCommand command) {
+    return command
+        .brake()
+        .filter(b -> b.stage() == PrintedCommand.Stage.MAIN)
+        .<PrintedCommand>map(
+            b ->
+                new PrintedCommand.Brake(
+                    new PrintedPressure(2, b.pressure().units()), PrintedCommand.Stage.EASE))
+        .orElse(command);
+  }
+
   /** The main application is asked for with less than the first. */
   private static InstructionSheet eased(InstructionSheet s) {
     List<PrintedStep> steps = new ArrayList<>();
     for (PrintedStep step : s.steps()) {
       PrintedOrder order = step.order();
-      boolean main =
-          order.does() instanceof PrintedCommand.Brake b && b.stage() == PrintedCommand.Stage.MAIN;
-      PrintedCommand does =
-          main
-              ? new PrintedCommand.Brake(
-                  new PrintedPressure(2, ((PrintedCommand.Brake) order.does()).pressure().units()),
-                  PrintedCommand.Stage.EASE)
-              : order.does();
+      List<PrintedOrder.Further> further =
+          order.further().stream()
+              .map(f -> new PrintedOrder.Further(eased(f.does()), f.after()))
+              .toList();
       steps.add(
           new PrintedStep(
-              new PrintedOrder(order.on(), does, order.further()),
+              new PrintedOrder(order.on(), eased(order.does()), further),
               step.where(),
               step.speed(),
               step.sinceLast(),

@@ -191,7 +191,7 @@ public final class ApproachWriter {
               where(step, sheet.target()),
               see(step, sheet.target()),
               Long.toString(step.speed().number()),
-              orders.gauge(step.order().does()),
+              orders.gauge(step.order()),
               step.sinceLast().map(words::time).orElse(words.text("dash")),
               begun.isPresent()));
     }

@@ -119,16 +119,12 @@ final class PlateWriter {
 
   /** The first pressure, and the main one that follows it by the clock. */
   private String pressures(InstructionSheet sheet, int line) {
-    PrintedOrder first = sheet.steps().get(line - 1).order();
-    String shown = orders.gauge(first.does());
-    return sheet.steps().stream()
-        .skip(line)
+    PrintedOrder order = sheet.steps().get(line - 1).order();
+    String first = orders.gauge(order.does());
+    return order.further().stream()
         .findFirst()
-        .map(PrintedStep::order)
-        .filter(o -> o.does().brake().isPresent())
-        .filter(o -> o.on().timed())
-        .map(o -> words.text("plate.then", shown, orders.gauge(o.does()), orders.when(o.on())))
-        .orElse(shown);
+        .map(f -> words.text("plate.then", first, orders.gauge(f.does()), words.time(f.after())))
+        .orElse(first);
   }
 
   private Optional<Plate.Speeds> speeds(InstructionSheet sheet, PrintedApplication a) {

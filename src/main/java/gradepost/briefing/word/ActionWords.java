@@ -10,6 +10,7 @@ import gradepost.told.print.PrintedTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What an instruction tells the driver, spelt. */
 public final class ActionWords {
@@ -184,14 +185,28 @@ public final class ActionWords {
     return command.match(new Gauge());
   }
 
+  /** What the gauge shows after each part of an order. */
+  public String gauge(PrintedOrder order) {
+    return main(order)
+        .map(m -> words.text("gauge.then", gauge(order.does()), gauge(m.does())))
+        .orElseGet(() -> gauge(order.does()));
+  }
+
+  /** The main application behind a first one. */
+  private static Optional<PrintedOrder.Further> main(PrintedOrder order) {
+    return order.further().stream().filter(f -> f.does().brake().isPresent()).findFirst();
+  }
+
   /** A whole order in a few words: a power handle with its notches, and the wait for each. */
-  public String todo(PrintedOrder order) {
-    if (order.further().isEmpty()) {
+  String todo(PrintedOrder order) {
+    if (order.further().isEmpty() || main(order).isPresent()) {
       return todo(order.does());
     }
-    PrintedOrder.Notch last = order.further().get(order.further().size() - 1);
-    String through = words.text("do.power-through", first(order), bare(last.index()));
-    List<PrintedTime> waits = order.further().stream().map(PrintedOrder.Notch::after).toList();
+    PrintedOrder.Further last = order.further().get(order.further().size() - 1);
+    String through =
+        words.text(
+            "do.power-through", first(order), bare(last.does().power().orElseThrow().notch()));
+    List<PrintedTime> waits = order.further().stream().map(PrintedOrder.Further::after).toList();
     return waits.stream().distinct().count() == 1
         ? words.text("do.power-each", through, words.time(waits.get(0)))
         : words.text(
@@ -201,12 +216,20 @@ public final class ActionWords {
   }
 
   /**
-   * A whole order; where more than one application is made, what this one is for.
+   * A whole order in a few words: a power handle with its notches, and the wait for each; a first
+   * application, and when the main one follows. Where more than one application is made, it says
+   * what this one is for.
    *
    * @param begun the application that it begins, where that is to be named
    */
   public String todo(PrintedOrder order, Optional<PrintedApplication> begun) {
-    String plain = todo(order);
+    String first = named(todo(order), begun);
+    return main(order)
+        .map(m -> words.text("do.first-main", first, words.time(m.after())))
+        .orElse(first);
+  }
+
+  private String named(String plain, Optional<PrintedApplication> begun) {
     return begun.map(b -> words.text("do.named", plain, purpose(b))).orElse(plain);
   }
 
@@ -232,7 +255,7 @@ public final class ActionWords {
 
   /** A whole order with its pressure and what it waits for, in a line. */
   public String whole(PrintedOrder order, Optional<PrintedApplication> begun) {
-    String plain = todo(order, begun);
+    String plain = named(todo(order), begun);
     String todo =
         order
             .does()
@@ -240,12 +263,26 @@ public final class ActionWords {
             .map(brake -> words.text("do.with-pressure", plain, brake.pressure().text()))
             .orElse(plain);
     String when = when(order.on());
-    return when.isEmpty() ? todo : words.text("do.when", todo, when);
+    String first = when.isEmpty() ? todo : words.text("do.when", todo, when);
+    return main(order)
+        .map(m -> words.text("do.then-main", first, gauge(m.does()), words.time(m.after())))
+        .orElse(first);
   }
 
   /** A whole braking in a line: first pressure, and when the brake is worked again. */
   public String technique(List<PrintedOrder> orders) {
-    return orders.stream().map(this::stage).collect(Collectors.joining(", "));
+    return orders.stream().flatMap(this::stages).collect(Collectors.joining(", "));
+  }
+
+  private Stream<String> stages(PrintedOrder order) {
+    return Stream.concat(
+        Stream.of(stage(order)),
+        order.further().stream()
+            .map(
+                f ->
+                    stage(
+                        new PrintedOrder(
+                            new PrintedTrigger.After(f.after()), f.does(), List.of()))));
   }
 
   private String stage(PrintedOrder order) {

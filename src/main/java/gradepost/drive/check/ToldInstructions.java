@@ -122,12 +122,10 @@ public record ToldInstructions(
         target = begun.orElse(target);
         PrintedOrder order = step.order();
         out.add(new Instruction(target, trigger(order.on(), step.where()), command(order.does())));
-        for (PrintedOrder.Notch notch : order.further()) {
+        for (PrintedOrder.Further further : order.further()) {
           out.add(
               new Instruction(
-                  target,
-                  new Trigger.After(notch.after().seconds()),
-                  new Command.Power(notch.index())));
+                  target, new Trigger.After(further.after().seconds()), command(further.does())));
         }
       }
       return begins < 0

@@ -15,6 +15,7 @@ import gradepost.told.print.PrintedSpeed;
 import gradepost.told.print.PrintedTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** A power handle that is taken through its notches is told with each wait. */
@@ -26,9 +27,11 @@ class ActionWordsTest {
       new ActionWords(new Words(Messages.english(), assignment.path()), assignment.stock());
 
   private String told(long... waits) {
-    List<PrintedOrder.Notch> further = new ArrayList<>();
+    List<PrintedOrder.Further> further = new ArrayList<>();
     for (long wait : waits) {
-      further.add(new PrintedOrder.Notch(further.size() + 1, new PrintedTime(wait)));
+      further.add(
+          new PrintedOrder.Further(
+              new PrintedCommand.Power(further.size() + 1), new PrintedTime(wait)));
     }
     return orders.todo(
         new PrintedOrder(new PrintedTrigger.Start(), new PrintedCommand.Power(0), further));
@@ -44,6 +47,28 @@ class ActionWordsTest {
   void waitsThatAreTheSameAreToldOnce() {
     assertThat(told(3, 3)).endsWith(" → " + notches.get(2) + ", 3 s each");
     assertThat(told(4)).endsWith(" → " + notches.get(1) + ", 4 s each");
+  }
+
+  @Test
+  void aFirstApplicationIsOneOrderWithTheMainOneBehindIt() {
+    PrintGrid grid = new PrintGrid(assignment.path());
+    PrintedOrder order =
+        new PrintedOrder(
+            new PrintedTrigger.AtPlace(),
+            brake(grid, 15, PrintedCommand.Stage.FIRST),
+            List.of(
+                new PrintedOrder.Further(
+                    brake(grid, 32, PrintedCommand.Stage.MAIN), new PrintedTime(4))));
+    assertThat(orders.todo(order, Optional.empty())).isEqualTo("first application, main 4 s later");
+    assertThat(orders.gauge(order)).isEqualTo("15 psi, 32 psi");
+    assertThat(orders.whole(order, Optional.empty()))
+        .isEqualTo("first application, 15 psi, then 32 psi 4 s later");
+    assertThat(orders.technique(List.of(order))).isEqualTo("15 psi, 32 psi after 4 s");
+  }
+
+  private static PrintedCommand.Brake brake(
+      PrintGrid grid, double psi, PrintedCommand.Stage stage) {
+    return new PrintedCommand.Brake(grid.pressure(psi * 6894.76), stage);
   }
 
   @Test

@@ -74,9 +74,9 @@ class PlanVerifierTest {
             new PrintedTrigger.Start(),
             new PrintedCommand.Power(0),
             List.of(
-                new PrintedOrder.Notch(1, wait),
-                new PrintedOrder.Notch(2, wait),
-                new PrintedOrder.Notch(3, wait)));
+                new PrintedOrder.Further(new PrintedCommand.Power(1), wait),
+                new PrintedOrder.Further(new PrintedCommand.Power(2), wait),
+                new PrintedOrder.Further(new PrintedCommand.Power(3), wait)));
     PrintedSpeed off = new PrintedSpeed(offMph, UnitStyle.MILES);
     PrintedOrder shutOff =
         new PrintedOrder(
