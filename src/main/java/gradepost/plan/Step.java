@@ -22,7 +22,7 @@ public record Step(List<Action> actions) {
       boolean follows =
           !open.isEmpty()
               && action.trigger().after().isPresent()
-              && (power(action) && power(open.get(0)) || mainAfterFirst(open, action));
+              && ((power(action) && power(open.get(0))) || mainAfterFirst(open, action));
       if (!follows && !open.isEmpty()) {
         out.add(new Step(open));
         open.clear();
