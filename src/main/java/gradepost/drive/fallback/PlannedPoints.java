@@ -114,12 +114,13 @@ final class PlannedPoints {
   private PlannedPoint point(Rail rail, Limit limit, Braking nominal, int approach) {
     ApproachSolution piece = rail.piece;
     Braking light = limit.lighter(nominal);
-    double low = piece.line().startM();
+    Optional<RailLine> braked =
+        piece.line() instanceof RailLine line ? Optional.of(line) : Optional.empty();
+    double low = braked.map(RailLine::brakedM).orElseGet(piece.line()::startM);
     double toleranceM = settings.fallback().toleranceM();
     // A train that comes slower on this rail, braked on it before, may brake later too.
     double aimM = piece.target().aimM(assignment.policy().margins());
-    double latestM =
-        piece.line() instanceof RailLine ? aimM : Math.min(aimM, piece.brakingM().orElse(aimM));
+    double latestM = braked.isPresent() ? aimM : Math.min(aimM, piece.brakingM().orElse(aimM));
     double high = Math.max(low, latestM);
     OptionalDouble last =
         new LastPlace(settings.brake(), low, high, toleranceM).of(x -> rail.shortM(light, x));

@@ -22,6 +22,11 @@ final class RailLine extends RunStates {
     this.fromM = fromM;
   }
 
+  /** Where the train was braked in that state, metres run: what comes next lies behind it. */
+  double brakedM() {
+    return fromM;
+  }
+
   @Override
   public double startM() {
     return before.startM();

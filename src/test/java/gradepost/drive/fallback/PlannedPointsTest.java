@@ -167,7 +167,8 @@ class PlannedPointsTest {
     double aimM = BOARD.aimM(level.policy().margins());
     for (int early = 0; early < 12; early++) {
       RunStates line = coasting(models, 1000, 20);
-      RailLine behind = new RailLine(line, models.plannedStepper(), 5000);
+      RailLine behind = new RailLine(line, models.plannedStepper(), 1000);
+      behind.addAll(line);
       double plannedM = aimM - 505 - 8 * early;
       Braking planned = solved(level, models, plannedM);
       assertThat(planned.mainPa()).isLessThan(1.7e5);
@@ -176,6 +177,21 @@ class PlannedPointsTest {
       assertThat(atM).isGreaterThan(plannedM);
       assertThat(atM + carriedOut(low.actions())).isBetween(aimM - 60, aimM + 1e-3);
     }
+  }
+
+  /** From where the application before began, so close to the board, it cannot be met any more. */
+  @Test
+  void noPlaceLiesBeforeTheApplicationBefore() {
+    Assignment level = EvenLine.of(0);
+    TrainModels models = new TrainModels(level);
+    double plannedM = BOARD.aimM(level.policy().margins()) - 505;
+    Braking planned = solved(level, models, plannedM);
+    RunStates line = coasting(models, 1000, 20);
+    double beganM = BOARD.atM() - 40;
+    RailLine behind = new RailLine(line, models.plannedStepper(), beganM);
+    behind.addAll(coasting(models, beganM, 20));
+    CaseResult low = on(LOW, level, models, piece(BOARD, plannedM, 20, planned, behind));
+    assertThat(low.plannedM()).isEmpty();
   }
 
   private static Braking solved(Assignment a, TrainModels models, double atM) {
