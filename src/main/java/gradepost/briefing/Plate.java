@@ -9,6 +9,7 @@ import java.util.Optional;
  * @param grid how high the boxes are
  * @param about under the name: what it is, where, on what track
  * @param brakeAt where the brake goes on first; empty where the planned run needs none
+ * @param unbraked what stands in that box instead
  * @param firstLine how many of the approach's instructions come before the first that stands here:
  *     they stand on the line sheets
  * @param pressureUnit of the gauge
@@ -23,6 +24,7 @@ public record Plate(
     Grid grid,
     List<String> about,
     Optional<BrakeAt> brakeAt,
+    String unbraked,
     int firstLine,
     String pressureUnit,
     String section,

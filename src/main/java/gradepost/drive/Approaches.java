@@ -32,7 +32,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.function.Function;
 
 /**
  * Makes the approaches of a run: what was planned for each target, and what is left when a brake
@@ -85,11 +84,7 @@ final class Approaches {
     this.ladder = new Ladder(assignment, bench);
     this.speedRows = new SpeedRows(assignment, bench, ceiling);
     this.places = new Places(assignment);
-    this.cueFinder =
-        new CueFinder(
-            places,
-            assignment.policy().run().landmarkReach().metres(),
-            assignment.policy().practice().line().alikeWithin().metres());
+    this.cueFinder = new CueFinder(places);
     this.permitted = new PermittedRun(assignment, bench, ceiling, places);
   }
 
@@ -145,7 +140,7 @@ final class Approaches {
         braked,
         afterM,
         page.get(0).fromM(),
-        applications(braked, last.target(), number, p -> cues(p.brakingM().orElseThrow())),
+        applications(braked, last.target(), number),
         braked.isEmpty() ? ifFaster(last, number) : Optional.empty());
   }
 
@@ -203,14 +198,7 @@ final class Approaches {
         new IfFaster(
             permitted.mostMps(unbraked),
             run.nowhere(),
-            braked.map(
-                p ->
-                    applications(
-                            List.of(p),
-                            target,
-                            number,
-                            x -> cueFinder.at(x.brakingM().orElseThrow(), 0))
-                        .get(0)),
+            braked.map(p -> applications(List.of(p), target, number).get(0)),
             braked.map(p -> permitted.actions(p, number)).orElse(List.of())));
   }
 
@@ -227,11 +215,7 @@ final class Approaches {
   /**
    * @param target of the whole approach
    */
-  private List<Application> applications(
-      List<ApproachSolution> braked,
-      Target target,
-      int number,
-      Function<ApproachSolution, Cues> cues) {
+  private List<Application> applications(List<ApproachSolution> braked, Target target, int number) {
     List<List<Ladder.Cases>> rails = new ArrayList<>();
     List<Ladder.Cases> better = List.of();
     for (AdhesionCase adhesion : assignment.policy().adhesion()) {
@@ -242,14 +226,15 @@ final class Approaches {
     for (int i = 0; i < braked.size(); i++) {
       int index = i;
       List<Ladder.Cases> cases = rails.stream().map(r -> r.get(index)).toList();
-      out.add(application(braked.get(i), target, number, cues.apply(braked.get(i)), cases));
+      out.add(application(braked.get(i), target, number, cases));
     }
     return out;
   }
 
   private Application application(
-      ApproachSolution piece, Target target, int number, Cues cues, List<Ladder.Cases> rails) {
+      ApproachSolution piece, Target target, int number, List<Ladder.Cases> rails) {
     double point = piece.brakingM().orElseThrow();
+    Cues cues = cueFinder.at(point);
     List<CaseResult> cases = rails.stream().map(Ladder.Cases::own).toList();
     List<CaseResult> toStand = rails.stream().flatMap(r -> r.toStand().stream()).toList();
     return new Application(
@@ -275,18 +260,5 @@ final class Approaches {
     return Optional.ofNullable(earlier.get(piece.target()))
         .map(EarlierPoints.Earlier::why)
         .orElse(cue ? Application.SetBy.CUE : Application.SetBy.COMPUTED);
-  }
-
-  private Cues cues(double pointM) {
-    double before = 0;
-    double at = 0;
-    for (Action action : actions) {
-      if (action.atM() < pointM - 0.01) {
-        before = action.timeS();
-      } else if (at == 0) {
-        at = action.timeS();
-      }
-    }
-    return cueFinder.at(pointM, at - before);
   }
 }

@@ -44,7 +44,14 @@ public final class Telling {
     this.approaches = approaches;
     this.actions = actions;
     this.run = new Run(trace);
-    this.brakes = new TellingBrake(assignment, grid, sightings);
+    this.brakes =
+        new TellingBrake(
+            assignment,
+            grid,
+            sightings,
+            run,
+            new CueWindow(
+                approaches, run, assignment.policy().practice().line().cueWithin().seconds()));
     this.findings = new TellingFindings(grid);
   }
 
@@ -220,27 +227,13 @@ public final class Telling {
       }
       boolean found = line < steps.size();
       next = found ? line + 1 : next;
-      out.add(
-          brakes.told(
-              application,
-              a.target(),
-              found ? line + 1 : 0,
-              out.isEmpty(),
-              onEarlierSheet(a, application)));
+      out.add(brakes.told(application, a.target(), found ? line + 1 : 0, out.isEmpty()));
     }
     return out;
   }
 
   private static boolean begins(Action action, Application application) {
     return action.command().brakesForTarget() && action.atM() >= application.brakingPointM() - 1;
-  }
-
-  /** The action by whose clock a brake is put on that is the first thing on its own sheet. */
-  private Optional<Action> onEarlierSheet(Approach a, Application application) {
-    return actions.stream()
-        .filter(x -> x.atM() < application.brakingPointM() - 0.01)
-        .reduce((x, later) -> later)
-        .filter(x -> x.approach() != a.number());
   }
 
   private PrintedFaster faster(Approach a, IfFaster faster) {

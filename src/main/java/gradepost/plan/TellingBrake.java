@@ -40,6 +40,9 @@ final class TellingBrake {
   /** Nearer than this to the planned point, a protected one is the same. */
   private static final double SAME_M = 0.5;
 
+  /** Arithmetic leaves less than this of a speed, metres a second. */
+  private static final double SAME_MPS = 1e-3;
+
   /** A braking point that was planned at a landmark lies no further from it. */
   private static final double AT_M = 0.01;
 
@@ -47,11 +50,16 @@ final class TellingBrake {
   private final PrintGrid grid;
   private final Sightings sightings;
   private final OverrunAllowance leeway;
+  private final Run run;
+  private final CueWindow window;
 
-  TellingBrake(Assignment assignment, PrintGrid grid, Sightings sightings) {
+  TellingBrake(
+      Assignment assignment, PrintGrid grid, Sightings sightings, Run run, CueWindow window) {
     this.assignment = assignment;
     this.grid = grid;
     this.sightings = sightings;
+    this.run = run;
+    this.window = window;
     this.leeway = new OverrunAllowance(assignment);
   }
 
@@ -60,10 +68,8 @@ final class TellingBrake {
    *
    * @param of the target of the whole approach
    * @param first whether it is the first of its sheet, whose answer is told whole
-   * @param before what is done last before it, where another sheet tells it
    */
-  PrintedApplication told(
-      Application a, Target of, int line, boolean first, Optional<Action> before) {
+  PrintedApplication told(Application a, Target of, int line, boolean first) {
     Target target = a.forStep() ? of : a.target();
     int poorest = poorest(a, target);
     CaseResult told = a.told().get(poorest);
@@ -73,7 +79,7 @@ final class TellingBrake {
         line,
         Optional.empty(),
         poorest,
-        cues(a, before),
+        cues(a),
         first || told.answers().isEmpty()
             ? Optional.empty()
             : a.atBuffersMps().map(grid::speedAtMost),
@@ -84,8 +90,7 @@ final class TellingBrake {
   PrintedApplication faster(Application a, Target of) {
     PrintedCues cues =
         new PrintedCues(
-            seen(a),
-            Optional.empty(),
+            sightings.near(a.brakingPointM()),
             Optional.empty(),
             new PrintedCues.Backstop(Optional.empty(), Optional.empty(), Optional.empty()));
     Optional<PrintedSpeed> speed = Optional.of(grid.speed(a.brakingSpeedMps()));
@@ -172,7 +177,7 @@ final class TellingBrake {
     }
     return new PrintedCase(
         c.adhesion().name(),
-        c.plannedM().map(at -> point(c, at, of.atM(), planned)),
+        c.plannedM().map(at -> point(c, at, of.atM(), planned, whole)),
         c.ownRun(),
         c.ladder().stream()
             .map(r -> new PrintedRung(Telling.brake(r.brake()), latest(r, of.atM(), told && whole)))
@@ -181,11 +186,18 @@ final class TellingBrake {
         c.answers().isEmpty() ? Optional.empty() : Optional.of(protection(c, of.atM())));
   }
 
-  private PrintedPoint point(CaseResult c, double atM, double targetM, boolean planned) {
+  /**
+   * @param first of its sheet: on another rail it has a cue of its own
+   */
+  private PrintedPoint point(
+      CaseResult c, double atM, double targetM, boolean planned, boolean first) {
     List<PrintedOrder> technique =
         planned ? List.of(stage(new PrintedTrigger.AtPlace(), mainOf(c))) : technique(c.actions());
     return new PrintedPoint(
-        grid.placeTo(atM, targetM), technique, c.pastLastM().map(grid::lengthUp));
+        grid.placeTo(atM, targetM),
+        technique,
+        first && !planned ? cue(c, atM) : Seen.NOTHING,
+        c.pastLastM().map(grid::lengthUp));
   }
 
   private List<PrintedOrder> technique(List<Action> actions) {
@@ -303,40 +315,38 @@ final class TellingBrake {
 
   // Cues
 
-  private PrintedCues cues(Application a, Optional<Action> before) {
+  private PrintedCues cues(Application a) {
     Cues cues = a.cues();
     double onM = a.exactBrakingPointM() - a.brakingPointM();
     boolean computed = cues.anchor().isPresent() && onM >= grid.units().lengthUnitM();
     return new PrintedCues(
-        seen(a),
-        computed ? Optional.of(grid.room(onM)) : Optional.empty(),
-        cues.secondsBefore() < 1
-            ? Optional.empty()
-            : Optional.of(
-                new PrintedCues.Clock(grid.time(cues.secondsBefore()), before.map(this::done))),
-        backstop(a));
+        seen(a), computed ? Optional.of(grid.room(onM)) : Optional.empty(), backstop(a));
   }
 
-  private PrintedCues.Done done(Action action) {
-    return new PrintedCues.Done(
-        Telling.command(grid, action.command()),
-        grid.place(action.atM()),
-        !action.trigger().atItsPlace());
-  }
-
+  /** A landmark that the point was planned at is its own cue. */
   private Seen seen(Application a) {
-    Cues cues = a.cues();
-    Optional<Seen.Thing> day =
-        cues.anchor()
-            .map(Landmark::name)
-            .map(n -> sightings.landmark(n, 0))
-            .or(() -> cues.day().map(d -> sightings.landmark(d.name(), cues.dayBeforeM())))
-            .or(() -> sightings.day(a.brakingPointM()));
-    Optional<Seen.Thing> night =
-        cues.night()
-            .map(n -> sightings.landmark(n.name(), cues.nightBeforeM()))
-            .or(() -> sightings.night(a.brakingPointM()));
-    return new Seen(day, night);
+    Seen counted = toCountFrom(a.brakingPointM());
+    return a.cues()
+        .anchor()
+        .map(l -> new Seen(sightings.near(a.brakingPointM()).day(), counted.night()))
+        .orElse(counted);
+  }
+
+  /**
+   * On another rail a count of the planned run holds, where the train comes no faster there: under
+   * the same handles it was slower all the way from the cue.
+   */
+  private Seen cue(CaseResult c, double atM) {
+    boolean slower =
+        c.actions().stream()
+            .findFirst()
+            .filter(first -> first.speedMps() <= run.speedAt(atM) + SAME_MPS)
+            .isPresent();
+    return slower ? toCountFrom(atM) : sightings.near(atM);
+  }
+
+  private Seen toCountFrom(double atM) {
+    return sightings.toCountFrom(window.fromM(atM), atM, run);
   }
 
   /**

@@ -1,33 +1,17 @@
 package gradepost.told;
 
 import gradepost.told.print.PrintedLength;
-import gradepost.told.print.PrintedPlace;
 import gradepost.told.print.PrintedTime;
 import java.util.Optional;
 
 /**
  * What a driver goes by at a braking point.
  *
+ * @param seen what to count from, by day and at night or in fog
  * @param computedOn how far past the landmark that anchors it the computed point lies
- * @param clock from the instruction before; empty where that tells nothing
  * @param backstop what says that it is too late
  */
-public record PrintedCues(
-    Seen seen, Optional<PrintedLength> computedOn, Optional<Clock> clock, Backstop backstop) {
-
-  /**
-   * By the clock.
-   *
-   * @param done what was done then, where another sheet tells it
-   */
-  public record Clock(PrintedTime after, Optional<Done> done) {}
-
-  /**
-   * What was done, and where.
-   *
-   * @param about whether the place is only about right
-   */
-  public record Done(PrintedCommand what, PrintedPlace where, boolean about) {}
+public record PrintedCues(Seen seen, Optional<PrintedLength> computedOn, Backstop backstop) {
 
   /**
    * What says that it is too late: a landmark, or else a time.

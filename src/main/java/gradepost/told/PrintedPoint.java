@@ -10,10 +10,11 @@ import java.util.Optional;
  *
  * @param technique what is done from there on; of the planned rail, which the sheet tells step by
  *     step, only the main application
+ * @param cue what to count from to the place; of the planned rail the application tells that
  * @param pastLast how far it lies past the last place for the service brake on the safe side
  */
 public record PrintedPoint(
-    PrintedPlace place, List<PrintedOrder> technique, Optional<PrintedLength> pastLast) {
+    PrintedPlace place, List<PrintedOrder> technique, Seen cue, Optional<PrintedLength> pastLast) {
   public PrintedPoint {
     technique = List.copyOf(technique);
   }

@@ -1,6 +1,7 @@
 package gradepost.told;
 
 import gradepost.told.print.PrintedLength;
+import gradepost.told.print.PrintedTime;
 import java.util.Optional;
 
 /**
@@ -13,15 +14,19 @@ public record Seen(Optional<Thing> day, Optional<Thing> night) {
 
   /** The train stands there: it needs nothing to see. */
   public static final Seen STANDING =
-      new Seen(Optional.of(new Thing(Kind.STAND, "", Optional.empty())), Optional.empty());
+      new Seen(
+          Optional.of(new Thing(Kind.STAND, "", Optional.empty(), Optional.empty())),
+          Optional.empty());
 
   /**
    * One thing at the lineside.
    *
-   * @param name of a landmark, a signal or a platform
+   * @param name of a landmark, a signal, a bridge or a platform
    * @param past how far past it the place lies; empty where that is next to nothing
+   * @param count how long the train takes from there to the place, where that is to be counted
    */
-  public record Thing(Kind kind, String name, Optional<PrintedLength> past) {}
+  public record Thing(
+      Kind kind, String name, Optional<PrintedLength> past, Optional<PrintedTime> count) {}
 
   /** What kind of thing. */
   public enum Kind {
@@ -29,6 +34,10 @@ public record Seen(Optional<Thing> day, Optional<Thing> night) {
     LANDMARK,
     /** A signal. */
     SIGNAL,
+    /** The AWS magnet of a signal: it is heard. */
+    MAGNET,
+    /** A bridge over the line. */
+    BRIDGE,
     /** The ramp of a platform. */
     RAMP,
     /** The stand of the train itself, which has no name. */

@@ -294,7 +294,7 @@ class CardsTest {
       List<String> expected = new ArrayList<>();
       for (ApproachPage a : Papers.briefing(units).parts().get(0).approaches()) {
         a.actions().forEach(x -> expected.add(x.speed()));
-        a.actions().forEach(x -> expected.addAll(List.of(x.gauge().split(", "))));
+        a.actions().forEach(x -> expected.addAll(List.of(x.gauge().split(", ", -1))));
         passed(a).forEach(r -> expected.add(r.cells().get(2)));
       }
       expected.removeIf("–"::equals);

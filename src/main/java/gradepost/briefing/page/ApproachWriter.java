@@ -64,7 +64,7 @@ public final class ApproachWriter {
     this.lineside = lineside;
     this.orders = new ActionWords(words, assignment.stock());
     this.seen = new SeenWords(words);
-    this.cues = new CueWriter(words, orders);
+    this.cues = new CueWriter(words);
     this.ladder = new LadderWriter(words, orders, assignment.policy().noticing().seconds());
     this.bySpeed = new BySpeedWriter(words, orders);
     this.faster = new FasterWriter(words, orders);

@@ -1,11 +1,11 @@
 package gradepost.briefing.page;
 
 import gradepost.briefing.Fact;
-import gradepost.briefing.word.ActionWords;
 import gradepost.briefing.word.SeenWords;
 import gradepost.briefing.word.Words;
 import gradepost.told.PrintedCues;
 import gradepost.told.PrintedSetBy;
+import gradepost.told.Seen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -13,12 +13,10 @@ import java.util.Optional;
 /** What the driver goes by at a braking point, spelt. */
 final class CueWriter {
   private final Words words;
-  private final ActionWords orders;
   private final SeenWords seen;
 
-  CueWriter(Words words, ActionWords orders) {
+  CueWriter(Words words) {
     this.words = words;
-    this.orders = orders;
     this.seen = new SeenWords(words);
   }
 
@@ -40,7 +38,6 @@ final class CueWriter {
     if (!sameByNight) {
       out.add(new Fact(words.text("cue.night"), night.orElse(words.text("cue.night-none"))));
     }
-    cues.clock().ifPresent(c -> out.add(new Fact(words.text("cue.clock"), clock(c))));
     out.add(new Fact(words.text("set-by"), words.text(key(setBy))));
     out.add(backstop(cues.backstop()));
     return out;
@@ -52,31 +49,31 @@ final class CueWriter {
   }
 
   /**
-   * The cues as the box of a braking point holds them: by day, at night or in fog, by the clock.
+   * The cues as the box of a braking point holds them: by day, at night or in fog, and what says
+   * that it is too late.
    */
   List<Fact> plate(PrintedCues cues) {
     List<Fact> out = new ArrayList<>();
     Optional<String> day = seen.day(cues.seen());
     Optional<String> night = seen.night(cues.seen());
     String none = words.text("cue.night-none");
-    out.add(new Fact(words.text("plate.day"), day.map(name -> anchored(name, cues)).orElse(none)));
+    out.add(new Fact(words.text("plate.day"), day.orElse(none)));
     out.add(
         new Fact(
             words.text("plate.night"),
             night.isPresent() && night.equals(day)
                 ? words.text("road.as-by-day")
                 : night.orElse(none)));
-    cues.clock().ifPresent(c -> out.add(new Fact(words.text("plate.clock"), count(c))));
     out.add(new Fact(words.text("plate.too-late"), tooLate(cues.backstop())));
     return out;
   }
 
-  private String count(PrintedCues.Clock clock) {
-    String after = words.time(clock.after());
-    return clock
-        .done()
-        .map(d -> words.text("plate.seconds-after", after, orders.done(d)))
-        .orElse(words.text("cue.seconds-before", after));
+  /** A point on another rail, with what serves there by day and at night; else what does by day. */
+  String other(String point, Seen cue) {
+    return seen.night(cue)
+        .or(() -> seen.day(cue).map(d -> words.text("plate.by-day", d)))
+        .map(c -> words.text("plate.other-cue", point, c))
+        .orElse(point);
   }
 
   private String tooLate(PrintedCues.Backstop backstop) {
@@ -104,14 +101,6 @@ final class CueWriter {
     return cues.computedOn()
         .map(on -> words.text("cue.before-computed", name, on.text()))
         .orElse(name);
-  }
-
-  private String clock(PrintedCues.Clock clock) {
-    String after = words.time(clock.after());
-    return clock
-        .done()
-        .map(d -> words.text("cue.seconds-after", after, orders.done(d)))
-        .orElse(words.text("cue.seconds-before", after));
   }
 
   private Fact backstop(PrintedCues.Backstop backstop) {

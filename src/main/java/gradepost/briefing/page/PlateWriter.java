@@ -12,13 +12,16 @@ import gradepost.told.PrintedCase;
 import gradepost.told.PrintedCommand;
 import gradepost.told.PrintedFaster;
 import gradepost.told.PrintedOrder;
+import gradepost.told.PrintedPassing;
 import gradepost.told.PrintedSpeedRow;
 import gradepost.told.PrintedStep;
 import gradepost.told.PrintedTarget;
 import gradepost.told.print.PrintedPressure;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -31,7 +34,7 @@ final class PlateWriter {
   PlateWriter(Words words, ActionWords orders) {
     this.words = words;
     this.orders = orders;
-    this.cues = new CueWriter(words, orders);
+    this.cues = new CueWriter(words);
   }
 
   /**
@@ -50,6 +53,7 @@ final class PlateWriter {
         grid(sheet),
         about,
         sheet.begun().stream().findFirst().map(a -> brakeAt(sheet, a)),
+        sheet.passing().map(p -> words.text(unbraked(p.brake()))).orElse(""),
         first,
         words.units().pressureUnit(),
         section(sheet.target()),
@@ -65,6 +69,14 @@ final class PlateWriter {
     String at = words.place(target.at(), target);
     int cut = at.lastIndexOf(" (");
     return cut > 0 && at.endsWith(")") ? at.substring(cut) : "";
+  }
+
+  private static String unbraked(PrintedPassing.Brake brake) {
+    return switch (brake) {
+      case OFF -> "plate.no-brake";
+      case CHECKS -> "plate.checks";
+      case STILL_ON, SINCE_EARLIER -> "plate.still-on";
+    };
   }
 
   /** Which of the two grids it needs. */
@@ -105,16 +117,30 @@ final class PlateWriter {
             words.text("plate.at-speed", sheet.steps().get(a.line() - 1).speed().text()),
             pressures(sheet, a.line())));
     return new Plate.BrakeAt(
-        words.place(a.point(), target),
-        a.cases().stream().skip(1).map(c -> other(c, target)).toList(),
-        cues.setBy(a.setBy()),
-        rows);
+        words.place(a.point(), target), others(a, target), cues.setBy(a.setBy()), rows);
   }
 
-  private String other(PrintedCase c, PrintedTarget target) {
+  /** The points on the other rails; those that are told alike together. */
+  private List<String> others(PrintedApplication a, PrintedTarget target) {
+    Map<String, List<String>> rails = new LinkedHashMap<>();
+    for (PrintedCase c : a.cases().subList(1, a.cases().size())) {
+      rails.computeIfAbsent(other(a, c, target), k -> new ArrayList<>()).add(c.rail());
+    }
+    return rails.entrySet().stream()
+        .map(
+            r ->
+                words.text(
+                    "plate.other", String.join(words.text("plate.and"), r.getValue()), r.getKey()))
+        .toList();
+  }
+
+  private String other(PrintedApplication a, PrintedCase c, PrintedTarget target) {
+    if (c.point().filter(p -> p.place().equals(a.point())).isPresent()) {
+      return words.text("plate.other-same");
+    }
     return c.point()
-        .map(p -> words.text("plate.other", c.rail(), words.place(p.place(), target)))
-        .orElseGet(() -> words.text("plate.other-none", c.rail()));
+        .map(p -> cues.other(words.place(p.place(), target), p.cue()))
+        .orElseGet(() -> words.text("plate.other-none"));
   }
 
   /** The first pressure, and the main one that follows it by the clock. */

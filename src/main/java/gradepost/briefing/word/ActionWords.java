@@ -3,7 +3,6 @@ package gradepost.briefing.word;
 import gradepost.stock.Stock;
 import gradepost.told.PrintedApplication;
 import gradepost.told.PrintedCommand;
-import gradepost.told.PrintedCues;
 import gradepost.told.PrintedOrder;
 import gradepost.told.PrintedTrigger;
 import gradepost.told.print.PrintedTime;
@@ -289,13 +288,6 @@ public final class ActionWords {
     String does =
         order.does().brake().map(b -> b.pressure().text()).orElseGet(() -> todo(order.does()));
     return order.on().match(new Stage(does));
-  }
-
-  /** What was done, and where. */
-  public String done(PrintedCues.Done done) {
-    String place = words.spelt(done.where(), "");
-    return words.text(
-        "do.at", todo(done.what()), done.about() ? words.text("where.about", place) : place);
   }
 
   /** What is waited for; empty text where that is the place. */

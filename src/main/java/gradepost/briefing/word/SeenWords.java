@@ -42,9 +42,18 @@ public final class SeenWords {
         switch (thing.kind()) {
           case LANDMARK -> thing.name();
           case SIGNAL -> words.text("signal.called", thing.name());
+          case MAGNET -> words.text("see.magnet", thing.name());
+          case BRIDGE -> thing.name();
           case STAND -> words.text("see.standing");
           case RAMP -> words.text("platform.ramp", thing.name());
         };
+    return thing
+        .count()
+        .map(n -> words.text("see.count", name, Long.toString(n.seconds())))
+        .orElseGet(() -> past(thing, name));
+  }
+
+  private String past(Seen.Thing thing, String name) {
     return thing.past().map(p -> words.text("see.past", p.text(), name)).orElse(name);
   }
 }

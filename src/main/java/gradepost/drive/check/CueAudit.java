@@ -2,12 +2,12 @@ package gradepost.drive.check;
 
 import gradepost.plan.Application;
 import gradepost.plan.Approach;
+import gradepost.plan.CueWindow;
 import gradepost.plan.Plan;
 import gradepost.plan.Run;
 import gradepost.plan.Sightings;
 import gradepost.route.LineHoles.Place;
 import gradepost.route.Path;
-import gradepost.route.Signal;
 import gradepost.route.audit.AuditText;
 import gradepost.route.audit.AuditText.Train;
 import gradepost.route.audit.AuditText.Uncued;
@@ -18,13 +18,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 
 /**
  * Braking points that a driver has nothing to count from: no cue within the policy's time before
- * them, on the planned run. What a cue is, {@link Sightings} says, as it does for the papers. An
- * AWS magnet is no cue there, but it is heard: a clerk may record it as one.
+ * them, on the planned run. What a cue is, {@link Sightings} says, as it does for the papers.
  */
 public final class CueAudit {
   /** Arithmetic leaves less than this of a place, m: a cue at the very time is in time. */
@@ -102,14 +100,7 @@ public final class CueAudit {
   }
 
   private void atNight(Point point, Listener listener) {
-    Uncued uncued = uncued(point);
-    listener.found(
-        magnet(point)
-            .map(
-                signal ->
-                    AuditText.CUE_MISSING_MAGNET.with(
-                        train, uncued, signal.id(), Place.of(path, magnetM(signal))))
-            .orElseGet(() -> AuditText.CUE_MISSING_AT_NIGHT.with(train, uncued)));
+    listener.found(AuditText.CUE_MISSING_AT_NIGHT.with(train, uncued(point)));
   }
 
   /** One for each application of the brake, those that a paper tells by the same place once. */
@@ -117,14 +108,15 @@ public final class CueAudit {
     if (plan.trace().points().isEmpty()) {
       return List.of();
     }
-    Run run = new Run(plan.trace());
+    CueWindow window = new CueWindow(plan.approaches(), new Run(plan.trace()), withinS);
     List<Point> out = new ArrayList<>();
     Set<Uncued> said = new LinkedHashSet<>();
     for (Approach approach : plan.approaches()) {
       for (Application application : approach.applications()) {
         double at = application.brakingPointM();
-        double from = Math.max(standBefore(at), run.placeAt(run.timeAt(at) - withinS));
-        Point point = new Point(approach.target().name(), from, at, application.brakingSpeedMps());
+        Point point =
+            new Point(
+                approach.target().name(), window.fromM(at), at, application.brakingSpeedMps());
         if (said.add(uncued(point))) {
           out.add(point);
         }
@@ -133,31 +125,8 @@ public final class CueAudit {
     return out;
   }
 
-  /** A count does not begin before the train last stood. */
-  private double standBefore(double atM) {
-    return plan.approaches().stream()
-        .filter(a -> a.target().isStop() && a.endM() < atM)
-        .mapToDouble(Approach::endM)
-        .max()
-        .orElse(0);
-  }
-
   private boolean cue(Point point, boolean night) {
     return sightings.between(point.fromM() - HAIR_M, point.atM(), night);
-  }
-
-  /** The last signal on this train's way whose magnet is passed there. */
-  private Optional<Signal> magnet(Point point) {
-    return plan.assignment().route().signals().stream()
-        .filter(s -> s.direction() == plan.assignment().direction())
-        .filter(s -> s.line().isEmpty() || plan.assignment().lines().contains(s.line()))
-        .filter(s -> s.aws().isPresent())
-        .filter(s -> magnetM(s) >= point.fromM() - HAIR_M && magnetM(s) <= point.atM())
-        .max(Comparator.comparingDouble(this::magnetM));
-  }
-
-  private double magnetM(Signal signal) {
-    return path.metresAt(signal.aws().orElse(signal.location()));
   }
 
   /** The stretch as a paper would print it: no end of it lies outside. */

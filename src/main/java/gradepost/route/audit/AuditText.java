@@ -308,8 +308,6 @@ public final class AuditText {
       MISTAKES.declare("cue-missing.none", TRAIN, UNCUED_FROM);
   public static final Two<Train, Uncued> CUE_MISSING_AT_NIGHT =
       MISTAKES.declare("cue-missing.at-night", TRAIN, UNCUED_FROM);
-  public static final Four<Train, Uncued, String, Place> CUE_MISSING_MAGNET =
-      MISTAKES.declare("cue-missing.magnet", TRAIN, UNCUED, SIGNAL, LineHoles.place("magnet"));
   public static final Four<Train, Uncued, Integer, Integer> CUE_MISSING_NO_SURVEY =
       MISTAKES.declare(
           "cue-missing.no-survey", TRAIN, UNCUED_FROM, Hole.count("missing"), Hole.count("points"));

@@ -116,28 +116,6 @@ class ApproachWordsTest {
     return (long) Math.floor(mps / units.speedUnitMps() + 1e-6);
   }
 
-  /** The clock of a brake that is the first thing on its page starts on a page before. */
-  @ParameterizedTest
-  @ValueSource(ints = {0, 7, 10})
-  void theClockCueNamesWhatStartsItWhereAnotherPageTellsIt(int paper) {
-    Plan plan = DemoPlans.plan(paper);
-    List<ApproachPage> pages = briefing(plan).parts().get(0).approaches();
-    int named = 0;
-    for (int i = 0; i < pages.size(); i++) {
-      Approach approach = plan.approaches().get(i);
-      if (approach.brakingPointM().isEmpty()) {
-        continue;
-      }
-      double point = approach.brakingPointM().get();
-      boolean first = approach.actions().get(0).atM() > point - 0.01;
-      String goBy = pages.get(i).points().get(0).goBy().toString();
-      assertThat(goBy.contains("the action before it")).as(pages.get(i).title()).isEqualTo(!first);
-      assertThat(goBy.contains(", the approach before")).as(pages.get(i).title()).isEqualTo(first);
-      named += first ? 1 : 0;
-    }
-    assertThat(named).isPositive();
-  }
-
   /**
    * Up a terminal platform the brake goes on more than once: each time is a question of its own.
    */
@@ -187,7 +165,7 @@ class ApproachWordsTest {
     String number = page.points().get(k).number();
     ApproachPage.ActionLine line =
         page.actions().stream().filter(a -> a.number().equals(number)).findFirst().orElseThrow();
-    assertThat(line.todo().split(", main ")[0]).isEqualTo("first application " + purpose);
+    assertThat(line.todo().split(", main ", -1)[0]).isEqualTo("first application " + purpose);
     Table ladder = page.ladders().get(k);
     assertThat(ladder.title()).isEqualTo("If it fails at " + number + ", " + purpose);
     String stands = application.forStep() ? "to stand: last place for " : "last place for ";
@@ -238,15 +216,10 @@ class ApproachWordsTest {
   @ValueSource(ints = {0, 3, 7, 11})
   void theRowOfABrakingPointNamesItsCues(int paper) {
     Plan plan = DemoPlans.plan(paper);
-    double reach = plan.assignment().policy().run().landmarkReach().metres();
     List<ApproachPage> pages = briefing(plan).parts().get(0).approaches();
     int none = 0;
     for (int i = 0; i < pages.size(); i++) {
       ApproachPage page = pages.get(i);
-      for (Application application : plan.approaches().get(i).applications()) {
-        assertThat(application.cues().dayBeforeM()).isLessThanOrEqualTo(reach + 0.02);
-        assertThat(application.cues().nightBeforeM()).isLessThanOrEqualTo(reach + 0.02);
-      }
       for (ApproachPage.Point point : page.points()) {
         String see =
             page.actions().stream()

@@ -66,7 +66,7 @@ class RoadWriterTest {
         assertThat(cells.get(1)).isEqualTo(page.title());
         assertThat(brake.where()).endsWith(cells.get(2));
         assertThat(cells.get(5)).isEqualTo(brake.speed());
-        assertThat(cells.get(6)).isEqualTo(brake.gauge().split(", ")[0]);
+        assertThat(cells.get(6)).isEqualTo(brake.gauge().split(", ", -1)[0]);
         assertThat(rows.get(i).link()).isEqualTo(page.id());
         compared++;
       }
