@@ -18,6 +18,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -36,6 +37,11 @@ import org.junit.jupiter.params.provider.ValueSource;
  */
 @Tag("slow")
 class PlateGridTest {
+  /** What the box at the right begins with. */
+  private static final String[] HEADS = {
+    "BRAKE AT", "NO BRAKE IN", "CHECK THE SPEED", "BRAKE STILL ON"
+  };
+
   private static final double MM = 25.4 / 72;
 
   /** The margin above the first box. */
@@ -116,7 +122,7 @@ class PlateGridTest {
   private static boolean isPlate(List<Line> lines) {
     return lines.stream()
         .filter(l -> l.yMm() < TOP_MM + NAME_MM)
-        .anyMatch(l -> l.text().startsWith("BRAKE AT") || l.text().startsWith("NO BRAKE IN"));
+        .anyMatch(l -> Stream.of(HEADS).anyMatch(l.text()::startsWith));
   }
 
   private static int rows(ApproachPage page) {
@@ -138,7 +144,7 @@ class PlateGridTest {
   }
 
   private static void boxes(ApproachPage page, Plate.Grid grid, List<Line> lines) {
-    assertThat(top(lines, "BRAKE AT", "NO BRAKE IN")).as(page.title()).isCloseTo(TOP_MM, within());
+    assertThat(top(lines, HEADS)).as(page.title()).isCloseTo(TOP_MM, within());
     double rows = TOP_MM + grid.headMm() + grid.pictureMm();
     assertThat(top(lines, "#", "No handle is moved")).as(page.title()).isCloseTo(rows, within());
     if (page.plate().get().fails().isPresent()) {
