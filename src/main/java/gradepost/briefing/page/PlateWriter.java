@@ -53,7 +53,7 @@ final class PlateWriter {
         grid(sheet),
         about,
         sheet.begun().stream().findFirst().map(a -> brakeAt(sheet, a)),
-        sheet.passing().map(p -> words.text(unbraked(p.brake()))).orElse(""),
+        words.text(sheet.passing().map(p -> unbraked(p.brake())).orElse("plate.no-brake")),
         first,
         words.units().pressureUnit(),
         section(sheet.target()),
