@@ -61,6 +61,11 @@ public sealed interface Target {
     return match(stop -> false, lower -> true, step -> false, signal -> false);
   }
 
+  /** Whether it is a step up a terminal platform. */
+  default boolean isTerminalStep() {
+    return match(stop -> false, lower -> false, step -> true, signal -> false);
+  }
+
   /** The target as that of an approach of its own, if it has one. */
   default Optional<OfApproach> ofApproach() {
     return match(Optional::of, Optional::of, step -> Optional.empty(), signal -> Optional.empty());

@@ -34,6 +34,9 @@ import java.util.OptionalDouble;
  * the target, and a stop is within its tolerance.
  */
 final class PlannedPoints {
+  /** Up a terminal platform a train is not braked to less than this share of a step's speed. */
+  private static final double ROLLS_ON_SHARE = 0.6;
+
   private final Assignment assignment;
   private final TrainModels bench;
   private final Places places;
@@ -130,17 +133,22 @@ final class PlannedPoints {
     double latest = last.getAsDouble();
     Grid usual = x -> places.onGrid(x, piece.target());
     Grid fine = x -> places.toTheUnit(x, piece.target());
+    Optional<PlannedPoint> crawls = Optional.empty();
     for (Grid grid : List.of(usual, fine)) {
       double at = grid.atOrBefore(latest);
       for (int i = 0; i < settings.fallback().places() && at >= low; i++) {
         Optional<Braking> meets = rail.meeting(limit, light, at);
         if (meets.isPresent()) {
-          return rail.point(at, light, meets.get(), approach);
+          PlannedPoint found = rail.point(at, light, meets.get(), approach);
+          if (!piece.target().isTerminalStep() || rail.rollsOn(meets.get(), at)) {
+            return found;
+          }
+          crawls = crawls.or(() -> Optional.of(found));
         }
         at = grid.atOrBefore(at - 2 * toleranceM);
       }
     }
-    return PlannedPoint.none(light);
+    return crawls.orElseGet(() -> PlannedPoint.none(light));
   }
 
   /** Places that can be printed. */
@@ -235,6 +243,17 @@ final class PlannedPoints {
       }
       StopReason ended = stepper.advance(until.clear().place(target.atM()));
       return ended == StopReason.PLACE && stepper.speedMps() <= target.speedMps() + Slack.SPEED_MPS;
+    }
+
+    /**
+     * Whether a train that was braked for a step up a platform still rolls there: one that crawls
+     * stands before the mark.
+     */
+    boolean rollsOn(Braking braking, double atM) {
+      shortM(braking, atM);
+      StopReason ended = stepper.advance(until.clear().place(piece.target().atM()));
+      return ended == StopReason.PLACE
+          && stepper.speedMps() >= ROLLS_ON_SHARE * piece.target().speedMps();
     }
 
     PlannedPoint point(double atM, Braking nominal, Braking braking, int approach) {
