@@ -128,15 +128,18 @@ public final class Brief {
     List<Paper> papers = new ArrayList<>();
     List<String> failures = new ArrayList<>();
     TrainCheck trains = new TrainCheck();
-    for (PaperMaker.Made made : presses.all(jobs)) {
+    List<PaperMaker.Made> all = presses.all(jobs);
+    for (PaperMaker.Made made : all) {
       trains.add(made.plan());
       papers.addAll(made.papers());
       failures.addAll(made.failures());
     }
     Answer found = Answer.of(trains.warnings(pack));
-    return failures.isEmpty()
-        ? found.and(Answer.wrote(delivery.put(papers)))
-        : found.and(Answer.refused(String.join("\n", failures)));
+    if (!failures.isEmpty()) {
+      return found.and(Answer.refused(String.join("\n", failures)));
+    }
+    papers.addAll(maker.beside(all, presses));
+    return found.and(Answer.wrote(delivery.put(papers)));
   }
 
   private void done(Task task) {

@@ -105,12 +105,6 @@ public record ApproachPage(
     }
   }
 
-  /** Whether the reference has more of it. */
-  public boolean hasMore() {
-    return !inFull().isEmpty()
-        || plate.filter(p -> findings.size() > p.grid().findings()).isPresent();
-  }
-
   /** What its plate has no room for: it stands in the reference. */
   public List<Table> inFull() {
     Optional<String> onPlate = plate.flatMap(Plate::fails).map(Table::id);

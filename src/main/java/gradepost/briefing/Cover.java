@@ -14,7 +14,6 @@ import java.util.Optional;
  * @param checked who prepared it and who checked it
  * @param highRisk what is briefed first
  * @param contents the sheets of the paper
- * @param reference the sheets of the reference beside it
  * @param changes how many of the changes stand here; the rest stand in the reference
  * @param code what the machine-readable code on the cover says
  */
@@ -29,13 +28,17 @@ public record Cover(
     List<Risk> highRisk,
     List<String> cautions,
     List<Entry> contents,
-    List<Entry> reference,
     int changes,
     CodeChart code) {
 
   /** A line of the page list; {@code anchor} is the id of the heading that it leads to. */
   public record Entry(String anchor, String title, String issue, int depth) {
-    private Entry since(Map<String, Integer> sheets) {
+    /**
+     * The same with the issue in which its sheet was last different.
+     *
+     * @param sheets issues by the anchors of the sheets
+     */
+    public Entry since(Map<String, Integer> sheets) {
       return Optional.ofNullable(sheets.get(anchor))
           .map(n -> new Entry(anchor, title, String.valueOf(n), depth))
           .orElse(this);
@@ -61,7 +64,6 @@ public record Cover(
     highRisk = List.copyOf(highRisk);
     cautions = List.copyOf(cautions);
     contents = List.copyOf(contents);
-    reference = List.copyOf(reference);
   }
 
   /** The same with so many of the changes on it. */
@@ -77,7 +79,6 @@ public record Cover(
         highRisk,
         cautions,
         contents,
-        reference,
         changesHere,
         code);
   }
@@ -99,7 +100,6 @@ public record Cover(
         highRisk,
         cautions,
         contents.stream().map(e -> e.since(sheets)).toList(),
-        reference.stream().map(e -> e.since(sheets)).toList(),
         changes,
         code);
   }

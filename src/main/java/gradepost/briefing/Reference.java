@@ -1,16 +1,16 @@
 package gradepost.briefing;
 
-import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What a driver looks up, in a file of its own beside the paper: how to read it, how its points
- * were found, the train, tables, and what the data lack. It is handed out and recalled with it.
+ * What a driver looks up, in a file of its own beside the papers of a pack, once for all of them:
+ * how to read them, how their points were found, the trains, where they differ, tables, and what
+ * the data lack. It is handed out and recalled with each paper.
  *
- * @param paper name of the paper's file, without its ending; empty text where it is not filed
+ * @param file name of its own file, without an ending
+ * @param papers names of the files of the papers, without their endings
  * @param contents its page list
- * @param changes those that the first page of the paper has no room for
- * @param parts one at least; only what belongs to a reference is printed of them
+ * @param changes for each paper those that its first page has no room for; without the others
  */
 public record Reference(
     String language,
@@ -19,16 +19,15 @@ public record Reference(
     String issueLine,
     CoverIssue issue,
     String heading,
-    List<String> directions,
-    String paper,
+    String file,
+    List<String> papers,
     List<Cover.Entry> contents,
-    Table changes,
-    Reading reading,
-    List<Part> parts)
+    List<Table> changes,
+    List<ReferenceSheet> sheets)
     implements Printable {
 
   /**
-   * What a paper and its reference are called, without the endings.
+   * What a paper and the reference of its pack are called, without the endings.
    *
    * @param paper empty text where the two are not filed
    * @param reference likewise
@@ -37,40 +36,23 @@ public record Reference(
     /** Not filed yet. */
     public static final Files NONE = new Files("", "");
 
-    /** The files of a paper of this name. */
-    public static Files of(String paper) {
-      return new Files(paper, paper + "-reference");
+    /** What the reference of a pack is called. */
+    public static String ofPack(String pack) {
+      return pack + "-reference";
     }
   }
 
   public Reference {
-    directions = List.copyOf(directions);
+    papers = List.copyOf(papers);
     contents = List.copyOf(contents);
-    parts = List.copyOf(parts);
+    changes = List.copyOf(changes);
+    sheets = List.copyOf(sheets);
   }
 
-  /** The reference to a paper. */
-  public static Reference to(Briefing briefing, String title) {
-    Cover cover = briefing.cover();
-    Table changes = briefing.changes();
-    Table rest = changes.with(changes.rows().stream().skip(cover.changes()).toList());
-    List<Cover.Entry> contents = new ArrayList<>(cover.reference());
-    if (!rest.rows().isEmpty()) {
-      contents.add(0, new Cover.Entry("changes", rest.title(), briefing.issue().number(), 0));
-    }
+  /** The same with these sheets and this page list. */
+  public Reference with(List<ReferenceSheet> other, List<Cover.Entry> entries) {
     return new Reference(
-        briefing.language(),
-        title,
-        briefing.subject(),
-        briefing.issueLine(),
-        briefing.issue(),
-        cover.heading(),
-        cover.directions(),
-        briefing.files().paper(),
-        contents,
-        rest,
-        briefing.reading(),
-        briefing.parts());
+        language, title, subject, issueLine, issue, heading, file, papers, entries, changes, other);
   }
 
   @Override

@@ -7,8 +7,9 @@ import java.util.List;
  *
  * @param facts of the issue
  * @param todo what the holder does with it, in order
- * @param reading how to read the paper, where that changed
  * @param pages the new page list: every sheet, its issue, and what to do with it
+ * @param sections of a paper; none where it is of a reference
+ * @param looked sheets of a reference; none where it is of a paper
  */
 public record Supplement(
     String language,
@@ -22,8 +23,8 @@ public record Supplement(
     Table changes,
     Table pages,
     Table destroy,
-    List<Reading> reading,
-    List<Section> sections)
+    List<Section> sections,
+    List<ReferenceSheet> looked)
     implements Printable {
 
   /**
@@ -31,26 +32,12 @@ public record Supplement(
    *
    * @param part with its changed sheets of the line and approaches only
    * @param lower the table of lower speeds met without a brake
-   * @param full approaches of which the reference's sheet in full has changed
    * @param seldom the sheet of other ways that the train may be sent
    */
-  public record Section(
-      Part part,
-      boolean train,
-      boolean lower,
-      List<ApproachPage> full,
-      boolean tables,
-      boolean seldom) {
-    public Section {
-      full = List.copyOf(full);
-    }
-
+  public record Section(Part part, boolean lower, boolean seldom) {
     /** Whether there is any sheet in it. */
     public boolean any() {
-      return train
-          || lower
-          || !full.isEmpty()
-          || tables
+      return lower
           || seldom
           || !part.road().isEmpty()
           || !part.line().isEmpty()
@@ -61,8 +48,8 @@ public record Supplement(
   public Supplement {
     facts = List.copyOf(facts);
     todo = List.copyOf(todo);
-    reading = List.copyOf(reading);
     sections = List.copyOf(sections);
+    looked = List.copyOf(looked);
   }
 
   @Override

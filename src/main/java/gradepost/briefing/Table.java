@@ -60,6 +60,16 @@ public record Table(
     return new Table(id, name, title, note, columns, others, whenEmpty);
   }
 
+  /** The same table with another identity and title. */
+  public Table called(String otherId, String otherTitle) {
+    return new Table(otherId, name, otherTitle, note, columns, rows, whenEmpty);
+  }
+
+  /** The same table without its note. */
+  public Table withoutNote() {
+    return new Table(id, name, title, "", columns, rows, whenEmpty);
+  }
+
   public Table {
     columns = List.copyOf(columns);
     rows = List.copyOf(rows);

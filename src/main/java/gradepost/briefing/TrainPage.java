@@ -30,10 +30,4 @@ public record TrainPage(
     leaving = List.copyOf(leaving);
     leavingRules = List.copyOf(leavingRules);
   }
-
-  /** The same with other tables of what is done before leaving. */
-  public TrainPage withLeaving(List<Table> other) {
-    return new TrainPage(
-        description, facts, formation, stands, tables, technique, rules, other, leavingRules);
-  }
 }

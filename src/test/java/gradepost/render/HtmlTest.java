@@ -58,21 +58,22 @@ class HtmlTest {
 
   @Test
   void needsNoNetworkAndRunsNothing() throws Exception {
-    for (Printable each : List.of(BRIEFING, REFERENCE)) {
-      assertThat(Papers.html(Papers.renderer(), each))
-          .doesNotContain("<script", "<link", "@import", "url(http")
-          .doesNotContainPattern("(?:src|href)=\"(?!#)");
-    }
+    assertThat(Papers.html(Papers.renderer(), BRIEFING))
+        .doesNotContain("<script", "<link", "@import", "url(http")
+        .doesNotContainPattern("(?:src|href)=\"(?!#)");
+    assertThat(Papers.html(Papers.renderer(), REFERENCE))
+        .doesNotContain("<script", "<link", "@import", "url(http")
+        .doesNotContainPattern("(?:src|href)=\"(?!#|a%20b\\.html\")");
   }
 
   /** A paper that is filed leads to its reference beside it, and that one back; to nothing else. */
   @Test
   void paperAndReferenceLeadToEachOther() throws IOException {
-    Briefing filed = BRIEFING.filed(Reference.Files.of("a b"));
+    Briefing filed = BRIEFING.filed(new Reference.Files("a b", "pack-reference"));
     assertThat(Papers.html(Papers.renderer(), filed).split("href=\"(?!#)", -1))
         .hasSize(2)
-        .anyMatch(s -> s.startsWith("a%20b-reference.html\""));
-    assertThat(Papers.html(Papers.renderer(), Reference.to(filed, "x")).split("href=\"(?!#)", -1))
+        .anyMatch(s -> s.startsWith("pack-reference.html\""));
+    assertThat(Papers.html(Papers.renderer(), REFERENCE).split("href=\"(?!#)", -1))
         .hasSize(2)
         .anyMatch(s -> s.startsWith("a%20b.html\""));
   }
@@ -96,7 +97,10 @@ class HtmlTest {
     assertThat(ids).doesNotHaveDuplicates();
     NodeList links = page.getElementsByTagName("a");
     for (int i = 0; i < links.getLength(); i++) {
-      assertThat(ids).contains(((Element) links.item(i)).getAttribute("href").substring(1));
+      String href = ((Element) links.item(i)).getAttribute("href");
+      if (!href.equals("a%20b.html")) {
+        assertThat(ids).contains(href.substring(1));
+      }
     }
   }
 

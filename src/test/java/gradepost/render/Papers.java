@@ -7,6 +7,8 @@ import gradepost.briefing.Reference;
 import gradepost.briefing.SampleIssue;
 import gradepost.briefing.SamplePlan;
 import gradepost.briefing.compose.Composer;
+import gradepost.briefing.reference.ReferenceWriter;
+import gradepost.plan.Plan;
 import gradepost.units.UnitStyle;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -36,7 +38,16 @@ public final class Papers {
 
   /** What stands beside the paper. */
   public static Reference reference(UnitStyle units) {
-    return Reference.to(briefing(units), "The invented plan: reference, issue 3");
+    return reference(SamplePlan.of(units), briefing(units));
+  }
+
+  /** The reference of a pack of one paper, filed as "pack". */
+  public static Reference reference(Plan plan, Briefing briefing) {
+    return ReferenceWriter.reference(
+        Messages.english(),
+        "pack-reference",
+        briefing.cover().heading(),
+        List.of(new ReferenceWriter.Paper("a b", plan, briefing)));
   }
 
   static byte[] referencePdf(UnitStyle units) throws IOException {

@@ -8,6 +8,7 @@ import gradepost.briefing.Change;
 import gradepost.briefing.Messages;
 import gradepost.briefing.Part;
 import gradepost.briefing.Reference;
+import gradepost.briefing.ReferenceSheet;
 import gradepost.briefing.SampleIssue;
 import gradepost.briefing.SamplePlan;
 import gradepost.briefing.Table;
@@ -124,7 +125,8 @@ public class PdfTest {
             .compose(
                 "", List.of(SamplePlan.of(UnitStyle.MILES)), SampleIssue.issue(), List.copyOf(all));
     List<String> paper = pages(Papers.pdf(briefing));
-    List<String> reference = pages(Papers.pdf(Reference.to(briefing, "x")));
+    List<String> reference =
+        pages(Papers.pdf(Papers.reference(SamplePlan.of(UnitStyle.MILES), briefing)));
     assertThat(paper.get(1)).contains("The road on one sheet");
     assertThat(briefing.cover().changes()).isEqualTo(here);
     for (int i = 0; i < changes; i++) {
@@ -144,39 +146,37 @@ public class PdfTest {
     Briefing briefing = Papers.briefing(UnitStyle.MILES);
     String paper = Papers.html(Papers.renderer(), briefing);
     String reference = Papers.html(Papers.renderer(), Papers.reference(UnitStyle.MILES));
-    List<Sheets.Sheet> sheets = new Sheets(Messages.english()).of(briefing);
-    assertThat(sheets).hasSizeGreaterThan(12);
-    for (Sheets.Sheet sheet : sheets) {
-      String id = " id=\"" + sheet.anchor() + "\"";
-      boolean looked = sheet.title().startsWith("Reference: ");
-      assertThat(paper.split(id, -1)).as(sheet.title()).hasSize(looked ? 1 : 2);
-      assertThat(reference.split(id, -1)).as(sheet.title()).hasSize(looked ? 2 : 1);
-    }
-    long more = briefing.parts().get(0).approaches().stream().filter(ApproachPage::hasMore).count();
-    assertThat(more).isPositive();
-    assertThat(sheets.stream().filter(s -> s.title().startsWith("Reference: ")).count())
-        .isEqualTo(3 + more);
-    for (Table table : printed(briefing)) {
-      String id = " id=\"" + table.id() + "\"";
-      assertThat((paper + reference).split(id, -1)).as(table.title()).hasSize(2);
-    }
+    Sheets sheets = new Sheets(Messages.english());
+    Reference looked = Papers.reference(UnitStyle.MILES);
+    assertThat(sheets.of(briefing)).hasSizeGreaterThan(8);
+    assertThat(sheets.of(looked)).hasSizeGreaterThan(3);
+    sheets.of(briefing).forEach(s -> once(s.anchor(), paper, reference));
+    sheets.of(looked).forEach(s -> once(s.anchor(), reference, paper));
+    assertThat(sheets.of(looked)).allMatch(s -> s.title().startsWith("Reference: "));
+    Part part = briefing.parts().get(0);
+    once(part.seldom().id(), paper, reference);
+    once(part.hazards().id(), paper, reference);
+    looked.sheets().stream()
+        .flatMap(ReferenceSheet::tables)
+        .forEach(t -> once(t.id(), reference, paper));
+    List<String> tables =
+        looked.sheets().stream().flatMap(ReferenceSheet::tables).map(Table::name).toList();
+    assertThat(tables).containsAll(names(part.tables()));
+    assertThat(tables).containsAll(names(part.train().tables()));
+    assertThat(tables).containsAll(names(part.train().leaving()));
+    assertThat(tables).contains("assumptions", "practice", "pressures");
     for (String text : briefing.parts().get(0).notSupplied()) {
       assertThat(reference).contains(text.replace("'", "&#39;"));
     }
   }
 
-  private static List<Table> printed(Briefing briefing) {
-    Part part = briefing.parts().get(0);
-    List<Table> out = new ArrayList<>(part.tables());
-    out.addAll(part.train().tables());
-    out.addAll(part.train().leaving());
-    out.addAll(
-        List.of(
-            part.seldom(),
-            part.hazards(),
-            briefing.reading().assumptions(),
-            briefing.reading().practice()));
-    return out;
+  private static void once(String id, String here, String notThere) {
+    assertThat(here.split(" id=\"" + id + "\"", -1)).as(id).hasSize(2);
+    assertThat(notThere.split(" id=\"" + id + "\"", -1)).as(id).hasSize(1);
+  }
+
+  private static List<String> names(List<Table> tables) {
+    return tables.stream().map(Table::name).toList();
   }
 
   private static String both(UnitStyle units) throws IOException {
@@ -286,11 +286,7 @@ public class PdfTest {
       }
     }
     assertThat(looked)
-        .containsExactly(
-            "How to read the paper",
-            "Train",
-            "If a brake fails, and other speeds: in full",
-            "Tables, and what is not supplied");
+        .containsExactly("How to read the paper", "Train", "Tables: Down", "Down · 4-car");
   }
 
   private static void collect(PDOutlineItem item, List<String> titles) {

@@ -1,12 +1,16 @@
 package gradepost.app.issue;
 
 import gradepost.app.issue.Differences.OfPaper;
+import gradepost.app.issue.Differences.OfReference;
 import gradepost.app.store.Digest;
+import gradepost.app.store.PackFiles;
 import gradepost.app.store.Unplanned;
 import gradepost.briefing.Briefing;
 import gradepost.briefing.Change;
 import gradepost.briefing.Messages;
+import gradepost.briefing.Reference;
 import gradepost.briefing.compose.Composer;
+import gradepost.briefing.reference.ReferenceWriter;
 import gradepost.briefing.reissue.ChangeMarks;
 import gradepost.briefing.reissue.ChangeWriter;
 import gradepost.briefing.reissue.ReissuePapers.Aged;
@@ -48,16 +52,31 @@ public final class DifferenceFinder {
   public Differences of(Path file, PackFile now, Optional<LastIssue> last) throws Unplanned {
     List<String> failures = new ArrayList<>();
     now.early().all().forEach(p -> failures.add(p.text()));
-    List<OfPaper> papers = new ArrayList<>();
+    List<Composed> papers = new ArrayList<>();
     for (PaperPair pair : PaperPair.of(file, last.map(LastIssue::pack), now)) {
-      OfPaper paper = paper(file, pair, now, last);
-      failures.addAll(Failures.inWords(file, pair.now(), paper.plan()));
+      Composed paper = paper(file, pair, now, last);
+      failures.addAll(Failures.inWords(file, pair.now(), paper.of().plan()));
       papers.add(paper);
     }
-    return new Differences(now, papers, failures);
+    return new Differences(
+        now,
+        papers.stream().map(Composed::of).toList(),
+        reference(file, papers, now, last),
+        failures);
   }
 
-  private OfPaper paper(Path file, PaperPair pair, PackFile now, Optional<LastIssue> last)
+  /**
+   * What is different on a paper, and the paper without marks.
+   *
+   * @param before of the issue before; empty where it had no such paper
+   */
+  private record Composed(OfPaper of, Briefing plain, Optional<ReferenceWriter.Paper> before) {
+    ReferenceWriter.Paper now() {
+      return new ReferenceWriter.Paper(of.task().stem(), of.plan(), plain);
+    }
+  }
+
+  private Composed paper(Path file, PaperPair pair, PackFile now, Optional<LastIssue> last)
       throws Unplanned {
     Task task = pair.now();
     Plan plan = task.plan(file);
@@ -71,26 +90,81 @@ public final class DifferenceFinder {
   /** The same paper of the issue before. */
   private record Then(Plan plan, LastIssue issue) {}
 
-  private OfPaper paper(Task task, Plan plan, PackFile now, Optional<Then> then) {
+  private Composed paper(Task task, Plan plan, PackFile now, Optional<Then> then) {
     Comparison comparison = then.map(t -> Comparison.of(t.plan(), plan)).orElse(NOTHING);
     List<Change> changes = writer(plan, now, messages).changes(comparison);
     Briefing plain = compose(task, plan, now, changes);
     Optional<Briefing> before = then.map(t -> compose(task, t.plan(), t.issue().pack(), List.of()));
     List<Entry.Sheet> known =
-        then.map(t -> known(task.stem(), t.issue(), before.orElseThrow())).orElse(List.of());
+        then.map(t -> known(task.stem(), t.issue(), new Sheets(messages).of(before.orElseThrow())))
+            .orElse(List.of());
     List<Sheets.Sheet> printed = new Sheets(messages).of(plain);
     List<Entry.Sheet> own = registered(task.stem(), printed, now.issue().number(), known);
     List<Aged> aged = aged(printed, own);
-    return new OfPaper(
-        task,
-        plan,
-        then.map(Then::plan),
-        comparison,
-        changes,
-        before.map(b -> marked(plain, b, aged)).orElse(plain),
-        known.stream().map(s -> new Aged("", s.sheet(), s.title(), s.since())).toList(),
+    OfPaper of =
+        new OfPaper(
+            task,
+            plan,
+            then.map(Then::plan),
+            comparison,
+            changes,
+            before.map(b -> marked(plain, b, aged)).orElse(plain),
+            aged(known),
+            aged,
+            own);
+    return new Composed(
+        of,
+        plain,
+        then.map(t -> new ReferenceWriter.Paper(task.stem(), t.plan(), before.orElseThrow())));
+  }
+
+  /** The reference is a paper of its own: its sheets are registered under its name. */
+  private OfReference reference(
+      Path file, List<Composed> papers, PackFile now, Optional<LastIssue> last) throws Unplanned {
+    String stem = Reference.Files.ofPack(PackFiles.stem(file));
+    Reference plain =
+        ReferenceWriter.reference(
+            messages, stem, heading(now), papers.stream().map(Composed::now).toList());
+    Optional<Reference> before = Optional.empty();
+    List<Entry.Sheet> known = List.of();
+    if (last.isPresent()) {
+      before = Optional.of(before(file, stem, papers, last.get().pack()));
+      known = known(stem, last.get(), new Sheets(messages).of(before.get()));
+    }
+    List<Sheets.Sheet> printed = new Sheets(messages).of(plain);
+    List<Entry.Sheet> own = registered(stem, printed, now.issue().number(), known);
+    List<Aged> aged = aged(printed, own);
+    return new OfReference(
+        before.isPresent(),
+        before.map(b -> ChangeMarks.marked(plain, b, since(aged))).orElse(plain),
+        aged(known),
         aged,
         own);
+  }
+
+  /** The reference of the issue before; a paper that fell away is planned for it once more. */
+  private Reference before(Path file, String stem, List<Composed> papers, PackFile then)
+      throws Unplanned {
+    List<ReferenceWriter.Paper> all = new ArrayList<>();
+    for (Task task : Task.of(file, then)) {
+      Optional<ReferenceWriter.Paper> kept =
+          papers.stream()
+              .filter(p -> p.of().task().stem().equals(task.stem()))
+              .flatMap(p -> p.before().stream())
+              .findFirst();
+      if (kept.isPresent()) {
+        all.add(kept.get());
+      } else {
+        Plan plan = task.plan(file);
+        all.add(new ReferenceWriter.Paper(task.stem(), plan, compose(task, plan, then, List.of())));
+      }
+    }
+    return ReferenceWriter.reference(messages, stem, heading(then), all);
+  }
+
+  /** What a pack is called. */
+  static String heading(PackFile pack) {
+    return pack.title().orElse(pack.route().name());
   }
 
   /** Puts the changes of a paper into words. */
@@ -113,17 +187,21 @@ public final class DifferenceFinder {
   }
 
   private Briefing marked(Briefing now, Briefing before, List<Aged> sheets) {
+    return new ChangeMarks(messages).marked(now, before, since(sheets));
+  }
+
+  private static Map<String, Integer> since(List<Aged> sheets) {
     Map<String, Integer> since = new HashMap<>();
     sheets.forEach(s -> since.put(s.anchor(), s.since()));
-    return new ChangeMarks(messages).marked(now, before, since);
+    return since;
   }
 
   /**
    * The sheets of the issue before: as registered. Where they were registered in another format, or
-   * not at all, they are made again from the inputs of that issue, so that a new version makes no
-   * sheet new by itself.
+   * not at all, they are those made again from the inputs of that issue, so that a new version
+   * makes no sheet new by itself.
    */
-  private List<Entry.Sheet> known(String stem, LastIssue last, Briefing then) {
+  private static List<Entry.Sheet> known(String stem, LastIssue last, List<Sheets.Sheet> again) {
     List<Entry.Sheet> registered =
         last.sheets().stream().filter(s -> s.paper().equals(stem)).toList();
     if (!registered.isEmpty() && registered.stream().allMatch(s -> s.format() == Sheets.FORMAT)) {
@@ -132,7 +210,7 @@ public final class DifferenceFinder {
     Map<String, Integer> since = new HashMap<>();
     registered.forEach(s -> since.put(s.sheet(), s.since()));
     int number = last.pack().issue().number();
-    return registered(stem, new Sheets(messages).of(then), number, List.of()).stream()
+    return registered(stem, again, number, List.of()).stream()
         .map(s -> s.since(since.getOrDefault(s.sheet(), number)))
         .toList();
   }
@@ -152,6 +230,10 @@ public final class DifferenceFinder {
       out.add(new Entry.Sheet(stem, sheet.key(), sheet.title(), digest, Sheets.FORMAT, since));
     }
     return out;
+  }
+
+  private static List<Aged> aged(List<Entry.Sheet> known) {
+    return known.stream().map(s -> new Aged("", s.sheet(), s.title(), s.since())).toList();
   }
 
   private static List<Aged> aged(List<Sheets.Sheet> printed, List<Entry.Sheet> sheets) {

@@ -2,6 +2,8 @@ package gradepost.app.issue;
 
 import gradepost.briefing.Briefing;
 import gradepost.briefing.Change;
+import gradepost.briefing.CoverIssue;
+import gradepost.briefing.Reference;
 import gradepost.briefing.reissue.ReissuePapers.Aged;
 import gradepost.plan.Plan;
 import gradepost.reissue.Comparison;
@@ -9,6 +11,7 @@ import gradepost.reissue.register.Entry;
 import gradepost.source.pack.PackFile;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What is different between an issue of a pack and the one before. It is worked out once, by {@link
@@ -16,9 +19,11 @@ import java.util.Optional;
  *
  * @param now the pack as it is issued
  * @param papers in the order of the pack
+ * @param reference to all of them
  * @param failures why it is not fit for issue, in words; with any nothing is to be made of it
  */
-public record Differences(PackFile now, List<OfPaper> papers, List<String> failures) {
+public record Differences(
+    PackFile now, List<OfPaper> papers, OfReference reference, List<String> failures) {
   public Differences {
     papers = List.copyOf(papers);
     failures = List.copyOf(failures);
@@ -54,14 +59,50 @@ public record Differences(PackFile now, List<OfPaper> papers, List<String> failu
 
     /** Whether any sheet has to be exchanged. */
     boolean sheetsDiffer() {
-      int issue = briefing.issue().details().number();
-      return sheets.stream().anyMatch(s -> s.since() == issue);
+      return anyOf(sheets, briefing.issue());
     }
+
+    /** Whether whoever holds it has to be told anything. */
+    boolean differs() {
+      return sheetsDiffer() || !comparison.isEmpty();
+    }
+  }
+
+  /**
+   * What is different in the reference.
+   *
+   * @param known whether there was one before
+   * @param reference as it is now, with a bar beside every row that is new
+   * @param sheetsBefore of the issue before
+   * @param sheets of this issue, each with the issue in which it last changed
+   * @param registered the same sheets as the register keeps them
+   */
+  record OfReference(
+      boolean known,
+      Reference reference,
+      List<Aged> sheetsBefore,
+      List<Aged> sheets,
+      List<Entry.Sheet> registered) {
+    OfReference {
+      sheetsBefore = List.copyOf(sheetsBefore);
+      sheets = List.copyOf(sheets);
+      registered = List.copyOf(registered);
+    }
+
+    /** Whether any sheet has to be exchanged. */
+    boolean sheetsDiffer() {
+      return anyOf(sheets, reference.issue());
+    }
+  }
+
+  private static boolean anyOf(List<Aged> sheets, CoverIssue issue) {
+    int number = issue.details().number();
+    return sheets.stream().anyMatch(s -> s.since() == number);
   }
 
   /** Whether anything on any paper is not as it was. */
   public boolean any() {
-    return papers.stream().anyMatch(p -> !p.comparison().isEmpty() || p.sheetsDiffer());
+    return reference.sheetsDiffer() || papers.stream().anyMatch(OfPaper::differs);
   }
 
   /** Every change, each with the paper that it stands on. */
@@ -75,8 +116,10 @@ public record Differences(PackFile now, List<OfPaper> papers, List<String> failu
     return "%s: %s, %s: %s".formatted(paper, change.kind(), change.place(), change.text());
   }
 
-  /** The sheets of all papers, as the register keeps them. */
+  /** The sheets of all papers and of the reference, as the register keeps them. */
   public List<Entry.Sheet> sheets() {
-    return papers.stream().flatMap(p -> p.registered().stream()).toList();
+    return Stream.concat(
+            papers.stream().flatMap(p -> p.registered().stream()), reference.registered().stream())
+        .toList();
   }
 }

@@ -2,7 +2,10 @@ package gradepost.app.issue;
 
 import gradepost.app.export.HandOver;
 import gradepost.app.issue.Differences.OfPaper;
+import gradepost.app.issue.Differences.OfReference;
 import gradepost.app.store.Paper;
+import gradepost.briefing.Briefing;
+import gradepost.briefing.Reference;
 import gradepost.briefing.reissue.AddendumWriter;
 import gradepost.briefing.reissue.ChangeWriter;
 import gradepost.briefing.reissue.ReissuePapers;
@@ -60,20 +63,32 @@ public final class IssuePapers {
   public Laid of(Differences differences, Consumer<String> done) throws IOException {
     List<Paper> papers = new ArrayList<>();
     List<Paper> office = new ArrayList<>();
+    OfReference reference = differences.reference();
+    Reference looked = reference.reference();
     for (OfPaper paper : differences.papers()) {
       String stem = paper.task().stem();
-      papers.addAll(layout.pack(stem, paper.briefing()).all());
+      Briefing briefing = paper.briefing().filed(new Reference.Files(stem, looked.file()));
+      papers.addAll(layout.papers(stem, briefing));
       String fingerprint = paper.briefing().issue().fingerprint();
       papers.add(new Paper(stem + ".json", HandOver.of(paper.plan(), fingerprint)));
-      if (paper.before().isPresent() && paper.sheetsDiffer()) {
+      if (paper.before().isPresent() && paper.differs()) {
         beside(paper, differences.now(), papers, office);
       }
       done.accept(stem);
     }
+    papers.addAll(layout.papers(looked.file(), looked));
+    if (reference.known() && reference.sheetsDiffer()) {
+      var path = differences.papers().get(0).plan().assignment().path();
+      ReissuePapers beside = new ReissuePapers(layout.messages(), path);
+      papers.add(
+          layout.pdf(
+              looked.file() + "-supplement",
+              beside.supplement(looked, reference.sheets(), reference.sheetsBefore())));
+    }
     return new Laid(papers, office);
   }
 
-  /** What goes out beside a paper of which a sheet has to be exchanged. */
+  /** What goes out beside a paper that is different. */
   private void beside(OfPaper paper, PackFile now, List<Paper> papers, List<Paper> office)
       throws IOException {
     String stem = paper.task().stem();

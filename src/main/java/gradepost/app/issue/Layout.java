@@ -6,7 +6,6 @@ import gradepost.briefing.Briefing;
 import gradepost.briefing.CabCards;
 import gradepost.briefing.Messages;
 import gradepost.briefing.Printable;
-import gradepost.briefing.Reference;
 import gradepost.briefing.Wall;
 import gradepost.render.Renderer;
 import gradepost.render.TemplateSource;
@@ -20,7 +19,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ForkJoinTask;
-import java.util.stream.Stream;
 
 /** Both faces of a briefing, by the depot's templates where there are any. */
 public final class Layout {
@@ -29,15 +27,14 @@ public final class Layout {
           "addendum.ftlh",
           "cards.ftlh",
           "cover.ftlh",
-          "infull.ftlh",
           "line.ftlh",
+          "looked.ftlh",
           "lower.ftlh",
           "macros.ftlh",
           "office.ftlh",
           "pack.ftlh",
           "paper.css",
           "plate.ftlh",
-          "reading.ftlh",
           "reference.ftlh",
           "reissue.ftlh",
           "road.ftlh",
@@ -46,8 +43,6 @@ public final class Layout {
           "signoff.css",
           "signoff.ftlh",
           "supplement.ftlh",
-          "tables.ftlh",
-          "train.ftlh",
           "wall.ftlh");
   private final Messages messages = Messages.english();
   private final Renderer renderer;
@@ -109,34 +104,6 @@ public final class Layout {
         messages.text("wall.title", briefing.cover().heading(), briefing.issue().number());
     renderer.enlarged(Wall.of(briefing, title), pdf);
     return new Paper(stem + ".pdf", pdf.toByteArray());
-  }
-
-  /**
-   * A paper and its reference.
-   *
-   * @param paper PDF and HTML of what is in the driver's hand
-   * @param reference PDF and HTML of what is looked up
-   */
-  record Pack(List<Paper> paper, List<Paper> reference) {
-    Pack {
-      paper = List.copyOf(paper);
-      reference = List.copyOf(reference);
-    }
-
-    /** All files, which are delivered and recalled together. */
-    List<Paper> all() {
-      return Stream.concat(paper.stream(), reference.stream()).toList();
-    }
-  }
-
-  /** A briefing as the paper and the reference beside it; each names the file of the other. */
-  Pack pack(String stem, Briefing briefing) throws IOException {
-    Reference.Files files = Reference.Files.of(stem);
-    Briefing filed = briefing.filed(files);
-    String title =
-        messages.text("reference.title", briefing.cover().heading(), briefing.issue().number());
-    return new Pack(
-        papers(files.paper(), filed), papers(files.reference(), Reference.to(filed, title)));
   }
 
   /** PDF and HTML; the latter is made by another core where one is idle. */

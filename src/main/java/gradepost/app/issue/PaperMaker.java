@@ -1,9 +1,12 @@
 package gradepost.app.issue;
 
 import gradepost.app.export.HandOver;
+import gradepost.app.store.PackFiles;
 import gradepost.app.store.Paper;
 import gradepost.briefing.Briefing;
+import gradepost.briefing.Reference;
 import gradepost.briefing.compose.Composer;
+import gradepost.briefing.reference.ReferenceWriter;
 import gradepost.pack.PaperKind;
 import gradepost.plan.Plan;
 import gradepost.policy.SignOffRules;
@@ -17,8 +20,9 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
-/** Makes the papers of one direction and formation of a pack: plan, compose, lay out. */
+/** Makes the papers of a pack: plan, compose, lay out; then what needs all of them. */
 public final class PaperMaker {
   /** Why a pack that wants sign-off papers cannot have them, after the name of its file. */
   public static final String NO_RULES =
@@ -53,13 +57,25 @@ public final class PaperMaker {
    * What was made.
    *
    * @param papers none where there are failures
+   * @param pages of the paper, where anything more is made from them
    * @param failures why the plan is not fit for issue
    */
-  public record Made(Plan plan, List<Paper> papers, List<String> failures) {
+  public record Made(
+      Task task,
+      Plan plan,
+      Optional<Briefing> briefing,
+      List<Paper> papers,
+      List<Paper> pages,
+      List<String> failures) {
     /** Copies the lists. */
     public Made {
       papers = List.copyOf(papers);
+      pages = List.copyOf(pages);
       failures = List.copyOf(failures);
+    }
+
+    private Stream<ReferenceWriter.Paper> looked() {
+      return briefing.stream().map(b -> new ReferenceWriter.Paper(task.stem(), plan, b));
     }
   }
 
@@ -70,16 +86,16 @@ public final class PaperMaker {
         .sum();
   }
 
-  /** Makes them. */
+  /** Makes those that need nothing of the other papers. */
   public Made of(Task task, Layout layout) throws IOException {
     Plan plan = task.plan(file);
     List<String> failures = Failures.inWords(file, task, plan);
     return failures.isEmpty()
-        ? new Made(plan, papers(task, plan, layout), List.of())
-        : new Made(plan, List.of(), failures);
+        ? made(task, plan, layout)
+        : new Made(task, plan, Optional.empty(), List.of(), List.of(), failures);
   }
 
-  private List<Paper> papers(Task task, Plan plan, Layout layout) throws IOException {
+  private Made made(Task task, Plan plan, Layout layout) throws IOException {
     Briefing briefing =
         new Composer(layout.messages())
             .compose(
@@ -88,21 +104,12 @@ public final class PaperMaker {
                 Issue.of(pack, task.assignment()),
                 List.of(),
                 pack.accepted(),
-                pack.withdrawn());
+                pack.withdrawn())
+            .filed(new Reference.Files(task.stem(), reference()));
     List<Paper> papers = new ArrayList<>();
-    Layout.Pack pages = layout.pack(task.stem(), briefing);
+    List<Paper> pages = looked() ? layout.papers(task.stem(), briefing) : List.of();
     if (wanted.contains(PaperKind.BRIEFING)) {
-      papers.addAll(pages.all());
-    }
-    Optional<SignOffRules> rules =
-        pack.policy()
-            .signOff()
-            .filter(r -> wanted.contains(PaperKind.SIGN_OFF))
-            .filter(r -> task.assignment().degraded().isEmpty());
-    if (rules.isPresent()) {
-      long first = seed.orElse(SignOff.seed(pack));
-      papers.addAll(
-          new SignOff(layout).papers(task.stem(), plan, pack, rules.get(), first, briefing, pages));
+      papers.addAll(pages);
     }
     if (wanted.contains(PaperKind.CARDS)) {
       papers.addAll(Cards.papers(task.stem(), briefing, pack.cards(), layout));
@@ -114,6 +121,69 @@ public final class PaperMaker {
       papers.add(
           new Paper(task.stem() + ".json", HandOver.of(plan, Issue.fingerprint(pack.inputs()))));
     }
-    return papers;
+    return new Made(task, plan, Optional.of(briefing), papers, pages, List.of());
+  }
+
+  /** Whether any paper wants the reference. */
+  private boolean looked() {
+    return wanted.contains(PaperKind.BRIEFING) || wanted.contains(PaperKind.SIGN_OFF);
+  }
+
+  private String reference() {
+    return Reference.Files.ofPack(PackFiles.stem(file));
+  }
+
+  /**
+   * Makes what needs all papers: the reference, and what names its pages.
+   *
+   * @param all papers of the pack, in their order
+   */
+  public List<Paper> beside(List<Made> all, LayoutPool presses) throws IOException {
+    if (!looked() || all.isEmpty()) {
+      return List.of();
+    }
+    List<ReferenceWriter.Paper> looked = all.stream().flatMap(Made::looked).toList();
+    List<SignOff.Looked> laid =
+        presses.all(
+            List.of(
+                layout -> {
+                  Reference reference =
+                      ReferenceWriter.reference(
+                          layout.messages(), reference(), DifferenceFinder.heading(pack), looked);
+                  return new SignOff.Looked(reference, layout.papers(reference.file(), reference));
+                }));
+    List<Paper> out = new ArrayList<>();
+    if (wanted.contains(PaperKind.BRIEFING)) {
+      laid.forEach(l -> out.addAll(l.pages()));
+    }
+    out.addAll(signOff(all, laid.get(0), presses));
+    return out;
+  }
+
+  private List<Paper> signOff(List<Made> all, SignOff.Looked looked, LayoutPool presses)
+      throws IOException {
+    Optional<SignOffRules> rules =
+        pack.policy().signOff().filter(r -> wanted.contains(PaperKind.SIGN_OFF));
+    List<LayoutPool.Job<List<Paper>>> jobs = new ArrayList<>();
+    for (Made made : all) {
+      if (rules.isPresent() && made.task().assignment().degraded().isEmpty()) {
+        jobs.add(layout -> signOff(made, rules.get(), looked, layout));
+      }
+    }
+    return presses.all(jobs).stream().flatMap(List::stream).toList();
+  }
+
+  private List<Paper> signOff(Made made, SignOffRules rules, SignOff.Looked looked, Layout layout)
+      throws IOException {
+    return new SignOff(layout)
+        .papers(
+            made.task().stem(),
+            made.plan(),
+            pack,
+            rules,
+            seed.orElse(SignOff.seed(pack)),
+            made.briefing().orElseThrow(),
+            made.pages(),
+            looked);
   }
 }

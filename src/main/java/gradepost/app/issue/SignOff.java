@@ -6,7 +6,7 @@ import gradepost.briefing.Cover;
 import gradepost.briefing.LineSheet;
 import gradepost.briefing.Part;
 import gradepost.briefing.Reference;
-import gradepost.briefing.Table;
+import gradepost.briefing.ReferenceSheet;
 import gradepost.briefing.compose.BriefingFacts;
 import gradepost.briefing.question.Issued;
 import gradepost.briefing.question.Item;
@@ -44,9 +44,22 @@ public final class SignOff {
   }
 
   /**
+   * A reference, and how it was laid out.
+   *
+   * @param pages PDF first
+   */
+  public record Looked(Reference reference, List<Paper> pages) {
+    /** Copies the list. */
+    public Looked {
+      pages = List.copyOf(pages);
+    }
+  }
+
+  /**
    * The papers to sign a driver off with.
    *
-   * @param briefing that teaches the plan, and {@code pages} as it was laid out
+   * @param briefing that teaches the plan, and {@code pages} as it was laid out, PDF first
+   * @param looked the reference of its pack
    */
   public List<Paper> papers(
       String stem,
@@ -55,7 +68,8 @@ public final class SignOff {
       SignOffRules rules,
       long seed,
       Briefing briefing,
-      Layout.Pack pages)
+      List<Paper> pages,
+      Looked looked)
       throws IOException {
     BriefingFacts taught = new BriefingFacts(plan, layout.messages());
     QuestionBank bank =
@@ -65,36 +79,56 @@ public final class SignOff {
             new Issued(pack.notices(), briefing.changes()),
             rules.papers());
     SignOffWriter writer =
-        new SignOffWriter(new Course(taught, briefing, rules), bank, seed, pages(briefing, pages));
+        new SignOffWriter(
+            new Course(taught, briefing, rules), bank, seed, pages(stem, briefing, pages, looked));
     List<Paper> out = new ArrayList<>(layout.papers(stem + "-sign-off", writer.papers()));
     out.addAll(layout.papers(stem + "-sign-off-keys", writer.keys()));
     out.add(new Paper(stem + "-ride.csv", writer.rideForm().getBytes(StandardCharsets.UTF_8)));
     return out;
   }
 
-  /** Where each sheet is taught, in the paper or in its reference, by its anchor. */
-  private static Map<String, TaughtOn> pages(Briefing briefing, Layout.Pack pack)
-      throws IOException {
-    byte[] paper = pack.paper().get(0).bytes();
-    byte[] reference = pack.reference().get(0).bytes();
-    Map<String, Integer> read = begins(briefing.cover().contents(), paper);
+  /** Where each sheet is taught, in the paper or in the reference, by its anchor. */
+  private static Map<String, TaughtOn> pages(
+      String stem, Briefing briefing, List<Paper> pages, Looked looked) throws IOException {
+    Map<String, Integer> read = begins(briefing.cover().contents(), pages.get(0).bytes());
     for (Part part : briefing.parts()) {
       for (LineSheet sheet : part.line()) {
         Optional.ofNullable(read.get(sheet.id())).ifPresent(page -> line(part, sheet, page, read));
       }
     }
-    Map<String, Integer> looked = begins(Reference.to(briefing, "").contents(), reference);
-    PageTexts lookedTexts = PageTexts.of(reference);
-    for (Part part : briefing.parts()) {
-      int train = looked.getOrDefault(part.id() + "-train-page", 1);
-      tables(part.train().tables(), train, lookedTexts, looked);
-      int from = looked.getOrDefault(part.id() + "-tables", 1);
-      tables(part.tables(), from, lookedTexts, looked);
-    }
     Map<String, TaughtOn> out = new HashMap<>();
-    looked.forEach((anchor, page) -> out.put(anchor, new TaughtOn(page, true)));
+    for (Part part : briefing.parts()) {
+      looked(stem, part, looked).forEach((id, page) -> out.put(id, new TaughtOn(page, true)));
+    }
     read.forEach((anchor, page) -> out.put(anchor, new TaughtOn(page, false)));
     out.put(Item.Reference.CHANGES, new TaughtOn(1, false));
+    return out;
+  }
+
+  /**
+   * The pages of the reference on which the tables of a part stand, and what is told of its train.
+   */
+  private static Map<String, Integer> looked(String stem, Part part, Looked looked)
+      throws IOException {
+    byte[] pdf = looked.pages().get(0).bytes();
+    Map<String, Integer> begins = begins(looked.reference().contents(), pdf);
+    PageTexts texts = PageTexts.of(pdf);
+    Map<String, Integer> out = new HashMap<>();
+    for (ReferenceSheet sheet : looked.reference().sheets()) {
+      int from = begins.getOrDefault(sheet.id(), 1);
+      if (sheet.papers().contains(stem)) {
+        sheet
+            .tables()
+            .forEach(
+                t ->
+                    texts
+                        .lineFrom(from, t.title())
+                        .ifPresent(page -> out.putIfAbsent(part.id() + "-" + t.name(), page)));
+        if (sheet.key().equals(ReferenceSheet.TRAIN)) {
+          out.put(part.id() + "-train-page", from);
+        }
+      }
+    }
     return out;
   }
 
@@ -114,12 +148,5 @@ public final class SignOff {
     String line = Item.Reference.LINE_SHEETS.formatted(part.id());
     out.putIfAbsent(line, page);
     sheet.rows().forEach(r -> out.putIfAbsent(Item.Reference.line(line, r.place()), page));
-  }
-
-  private static void tables(
-      List<Table> tables, int from, PageTexts texts, Map<String, Integer> out) {
-    for (Table table : tables) {
-      texts.lineFrom(from, table.title()).ifPresent(page -> out.put(table.id(), page));
-    }
   }
 }

@@ -49,6 +49,11 @@ public record StandsChart(
     }
   }
 
+  /** The same with another identity. */
+  public StandsChart called(String other) {
+    return new StandsChart(other, name, says, carsM, stands);
+  }
+
   @Override
   public <T> T match(Cases<T> cases) {
     return cases.stands(this);

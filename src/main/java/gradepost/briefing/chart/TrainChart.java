@@ -14,6 +14,11 @@ public record TrainChart(
     cars = List.copyOf(cars);
   }
 
+  /** The same with another identity. */
+  public TrainChart called(String other) {
+    return new TrainChart(other, name, says, leads, cars, total);
+  }
+
   @Override
   public <T> T match(Cases<T> cases) {
     return cases.train(this);

@@ -112,9 +112,8 @@ public final class Composer {
     Standing standing = new Standing(words, issue.details(), a);
     ApproachWriter approaches = new ApproachWriter(plan, lineside, standing);
     List<ApproachPage> pages = plan.approaches().stream().map(p -> approaches.page(id, p)).toList();
-    SpeedTables speeds = new SpeedTables(plan, lineside, standing);
+    SpeedTables speeds = new SpeedTables(a, lineside);
     List<Table> tables = new ArrayList<>();
-    tables.add(speeds.permissible(id));
     tables.add(speeds.temporary(id));
     speeds.withdrawn(id, withdrawn).ifPresent(tables::add);
     tables.add(speeds.signed(id));

@@ -54,7 +54,6 @@ final class CoverWriter {
             new RiskPlaces(plans, parts, messages).of(issue.highRisk()),
             cautions,
             contents(parts),
-            reference(parts),
             0,
             new CodeChart(
                 "cover-code",
@@ -128,19 +127,6 @@ final class CoverWriter {
         entry(out, part.id() + "-lower", messages.text("lower.title"), depth);
       }
       entry(out, part.seldom().id(), part.seldom().title(), depth);
-    }
-    return out;
-  }
-
-  /** The sheets of the reference. */
-  private List<Cover.Entry> reference(List<Part> parts) {
-    List<Cover.Entry> out = new ArrayList<>();
-    entry(out, "reading", messages.text("reading.title"), 0);
-    for (Part part : parts) {
-      int depth = headed(out, part, parts, part.id());
-      entry(out, part.id() + "-train-page", messages.text("train.title"), depth);
-      entry(out, part.id() + "-full", messages.text("in-full.title"), depth);
-      entry(out, part.id() + "-tables", messages.text("tables.title"), depth);
     }
     return out;
   }

@@ -130,12 +130,10 @@ public final class PlaceTables {
       var bend = lineside.bend(o);
       String check =
           bend.checkLeft() && bend.checkRight()
-              ? words.text("check-rail.both")
+              ? words.text("check-rail.both-sides")
               : bend.checkLeft()
-                  ? words.text("check-rail.beside", words.text("hand.left"))
-                  : bend.checkRight()
-                      ? words.text("check-rail.beside", words.text("hand.right"))
-                      : "";
+                  ? words.text("hand.left")
+                  : bend.checkRight() ? words.text("hand.right") : "";
       table.row(
           words.place(o.fromM()),
           words.place(o.toM()),

@@ -1,17 +1,14 @@
 package gradepost.briefing.line;
 
 import gradepost.briefing.Table;
-import gradepost.briefing.word.Standing;
 import gradepost.briefing.word.Tables;
 import gradepost.briefing.word.Words;
 import gradepost.pack.TemporaryRestriction;
-import gradepost.plan.Plan;
 import gradepost.route.Board;
 import gradepost.route.BoardKind;
 import gradepost.route.Differential;
 import gradepost.route.PermanentRestriction;
 import gradepost.task.Assignment;
-import gradepost.task.CeilingStep;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -19,37 +16,14 @@ import java.util.stream.Collectors;
 
 /** How fast, from where, and until the rear is clear of what. */
 public final class SpeedTables {
-  private final Plan plan;
   private final Assignment assignment;
   private final Lineside lineside;
-  private final Standing standing;
   private final Words words;
 
-  public SpeedTables(Plan plan, Lineside lineside, Standing standing) {
-    this.standing = standing;
-    this.plan = plan;
-    this.assignment = plan.assignment();
+  public SpeedTables(Assignment assignment, Lineside lineside) {
+    this.assignment = assignment;
     this.lineside = lineside;
     this.words = lineside.words();
-  }
-
-  /** The permissible speed for the front of this train, stretch by stretch. */
-  public Table permissible(String part) {
-    Tables table = new Tables(words, part, "permissible");
-    List<CeilingStep> steps = plan.ceiling();
-    for (int i = 0; i < steps.size(); i++) {
-      CeilingStep s = steps.get(i);
-      boolean rises = i > 0 && s.speedMps() > steps.get(i - 1).speedMps();
-      boolean next = i + 1 < steps.size();
-      boolean thenRises = next && steps.get(i + 1).speedMps() > s.speedMps();
-      table.row(
-          rises ? words.placePast(s.fromM()) : words.place(s.fromM()),
-          thenRises ? words.placePast(s.toM()) : words.place(s.toM()),
-          words.number(s.speedMps()),
-          thenRises ? words.text("table.permissible.tail-clear") : "",
-          standing.causes(s));
-    }
-    return table.build();
   }
 
   /** The permanent restrictions as they are signed. */

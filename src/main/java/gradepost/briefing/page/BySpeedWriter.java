@@ -46,6 +46,60 @@ final class BySpeedWriter {
     return out;
   }
 
+  /** The table of one application; empty where it has no rows. */
+  Optional<Table> table(String id, InstructionSheet sheet, PrintedApplication a) {
+    List<Table> out = new ArrayList<>();
+    String title =
+        sheet.named() && a.line() > 0
+            ? words.text("by-speed.title-at", a.line(), orders.purpose(a))
+            : words.text("by-speed.title");
+    add(out, id, title, sheet, a);
+    return out.stream().findFirst();
+  }
+
+  /**
+   * Of the same application only what a plate has no room for: on any other rail the pressures, one
+   * after another; speeds with the same ones are one row. Empty where there is no other rail.
+   *
+   * @param title of the approach
+   */
+  Optional<Table> pressures(String id, String title, PrintedApplication a) {
+    List<String> rails = rails(a);
+    if (rails.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Table.Row> rows = new ArrayList<>();
+    List<PrintedSpeedRow> told = a.bySpeed().stream().filter(r -> r.poorest().isPresent()).toList();
+    int from = 0;
+    for (int i = 1; i <= told.size(); i++) {
+      String figures = figures(told.get(from));
+      if (i == told.size() || !figures(told.get(i)).equals(figures)) {
+        rows.add(Table.Row.of(span(told.get(from), told.get(i - 1)), figures));
+        from = i;
+      }
+    }
+    String rail =
+        rails.size() > 1
+            ? words.text("plate.not", a.cases().get(0).rail())
+            : words.text("plate.rail", rails.get(0));
+    String unit = words.units().pressureUnit();
+    List<Table.Column> columns =
+        List.of(
+            new Table.Column(words.units().speedUnit(), "number"),
+            new Table.Column(words.text("by-speed.figures", title, rail, unit), "text"));
+    return Optional.of(new Table(id, "pressures", title, "", columns, rows, ""));
+  }
+
+  private String figures(PrintedSpeedRow row) {
+    return row.poorest().map(p -> orders.figures(p.technique())).orElse(words.text("dash"));
+  }
+
+  /** One speed, or from the highest to the lowest of several. */
+  private String span(PrintedSpeedRow high, PrintedSpeedRow low) {
+    String most = Long.toString(high.speed().number());
+    return high.equals(low) ? most : words.text("by-speed.span", most, low.speed().number());
+  }
+
   private void add(
       List<Table> out, String id, String title, InstructionSheet sheet, PrintedApplication a) {
     if (!a.bySpeed().isEmpty()) {
@@ -122,6 +176,11 @@ final class BySpeedWriter {
   }
 
   private String note(PrintedApplication a) {
+    return String.join(" ", notes(a));
+  }
+
+  /** How the table of an application is read, sentence by sentence. */
+  List<String> notes(PrintedApplication a) {
     List<String> out = new ArrayList<>();
     out.add(words.text("by-speed.note"));
     List<Point> points = a.bySpeed().stream().flatMap(PrintedSpeedRow::points).toList();
@@ -140,7 +199,7 @@ final class BySpeedWriter {
               called(first, PrintedBrake.Kind.FALLBACK),
               called(first, PrintedBrake.Kind.SERVICE)));
     }
-    return String.join(" ", out);
+    return out;
   }
 
   private String called(PrintedCase c, PrintedBrake.Kind kind) {

@@ -56,11 +56,35 @@ final class LadderWriter {
 
   private Table table(String id, String title, InstructionSheet sheet, PrintedApplication a) {
     LadderCells cells = new LadderCells(words, orders, sheet, a);
+    List<Table.Row> rows = rows(sheet.forStep(a), a, cells, b -> false, b -> false);
+    return table(id, title, cells, a, rows);
+  }
+
+  private Table table(
+      String id, String title, LadderCells cells, PrintedApplication a, List<Table.Row> rows) {
     List<Table.Column> columns = new ArrayList<>();
     columns.add(new Table.Column(words.text("ladder.brake"), "text"));
     cells.cases().forEach(c -> columns.add(new Table.Column(cells.head(c), "place")));
-    return merged(
-        new Table(id, "ladder", title, note(a), columns, rows(sheet.forStep(a), a, cells), ""));
+    return merged(new Table(id, "ladder", title, note(a), columns, rows, ""));
+  }
+
+  /**
+   * What the table in short has not, one for each of several points: at each of them it tells what
+   * the brake to use comes to, and at the first the last place for it.
+   */
+  List<Table> rest(String id, InstructionSheet sheet) {
+    List<Table> out = new ArrayList<>();
+    for (PrintedApplication begun : sheet.begun()) {
+      boolean first = out.isEmpty();
+      String title = words.text("ladder.title-at", begun.line(), orders.purpose(begun));
+      Predicate<PrintedBrake> used =
+          brake -> begun.told().toUse().filter(u -> u.brake().equals(brake)).isPresent();
+      Predicate<PrintedBrake> usedFirst = brake -> first && used.test(brake);
+      LadderCells cells = new LadderCells(words, orders, sheet, begun);
+      List<Table.Row> rows = rows(sheet.forStep(begun), begun, cells, used, usedFirst);
+      out.add(table(first ? id : id + "-" + begun.line(), title, cells, begun, rows));
+    }
+    return out;
   }
 
   /** What is left at each of several points, in short. Empty where the stock has no other brake. */
@@ -156,7 +180,16 @@ final class LadderWriter {
     return String.join(" ", out);
   }
 
-  private List<Table.Row> rows(boolean forStep, PrintedApplication application, LadderCells cells) {
+  /**
+   * @param noAnswer brakes of which the row is left out that says what they come to
+   * @param noLatest brakes of which the row with the last place is left out
+   */
+  private List<Table.Row> rows(
+      boolean forStep,
+      PrintedApplication application,
+      LadderCells cells,
+      Predicate<PrintedBrake> noAnswer,
+      Predicate<PrintedBrake> noLatest) {
     List<Table.Row> rows = new ArrayList<>();
     List<PrintedCase> cases = cells.cases();
     PrintedCase first = application.told();
@@ -167,6 +200,9 @@ final class LadderWriter {
             cells::point,
             c -> c.point().flatMap(PrintedPoint::pastLast).isPresent()));
     for (PrintedAnswer answer : first.answers()) {
+      if (noAnswer.test(answer.brake())) {
+        continue;
+      }
       rows.add(
           row(
               words.text(
@@ -180,6 +216,9 @@ final class LadderWriter {
     for (int i = 0; i < first.ladder().size(); i++) {
       int index = i;
       PrintedBrake brake = first.ladder().get(i).brake();
+      if (noLatest.test(brake)) {
+        continue;
+      }
       boolean stands = forStep && brake.kind() != PrintedBrake.Kind.SERVICE;
       rows.add(
           row(

@@ -189,7 +189,7 @@ final class PlateWriter {
     List<String> cells = new ArrayList<>();
     cells.add(Long.toString(row.speed().number()));
     cells.add(row.planned().map(p -> place(target, p.at())).orElse(words.text("dash")));
-    cells.add(row.planned().map(p -> number(p.most())).orElse(words.text("dash")));
+    cells.add(row.planned().map(p -> orders.number(p.most())).orElse(words.text("dash")));
     if (rails > 0) {
       cells.add(
           row.poorest()
@@ -213,12 +213,7 @@ final class PlateWriter {
         .flatMap(o -> o.does().brake().stream())
         .map(PrintedCommand.Brake::pressure)
         .max(Comparator.comparingLong(PrintedPressure::steps))
-        .map(this::number);
-  }
-
-  private String number(PrintedPressure pressure) {
-    String text = pressure.text();
-    return text.substring(0, text.length() - words.units().pressureUnit().length()).strip();
+        .map(orders::number);
   }
 
   private String place(PrintedTarget target, PrintedSpeedRow.Point point) {

@@ -52,9 +52,16 @@ final class SpeedItems {
               taught.text("ask.permissible-speed", taught.place(at)),
               taught.speed(step.speedMps()),
               near.all(),
-              references.table("permissible")));
+              references.line(begin(i))));
     }
     return out;
+  }
+
+  /** Where the line sheets tell the speed of a step: at or after it where the speed rises. */
+  private String begin(int step) {
+    double from = steps.get(step).fromM();
+    boolean rises = step > 0 && steps.get(step).speedMps() > steps.get(step - 1).speedMps();
+    return rises ? taught.placePast(from) : taught.place(from);
   }
 
   /** Where the permissible speed rises for the front, the rear being clear of what was lower. */
@@ -85,7 +92,7 @@ final class SpeedItems {
                     taught.speed(next.speedMps())),
                 taught.placePast(clear),
                 near.all(),
-                references.table("permissible")));
+                references.line(taught.placePast(clear))));
       }
     }
     return once(out);

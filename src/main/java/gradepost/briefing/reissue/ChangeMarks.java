@@ -6,9 +6,12 @@ import gradepost.briefing.LineSheet;
 import gradepost.briefing.Messages;
 import gradepost.briefing.Part;
 import gradepost.briefing.Plate;
+import gradepost.briefing.Reference;
+import gradepost.briefing.ReferenceSheet;
 import gradepost.briefing.RoadSheet;
 import gradepost.briefing.Table;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -58,11 +61,33 @@ public final class ChangeMarks {
         parts);
   }
 
+  /**
+   * The reference with a mark on each row of a table that is not in the one before.
+   *
+   * @param since by the anchor of a sheet, the issue in which it was last different
+   */
+  public static Reference marked(Reference now, Reference before, Map<String, Integer> since) {
+    Map<String, ReferenceSheet> old = new HashMap<>();
+    before.sheets().forEach(s -> old.put(s.key(), s));
+    List<ReferenceSheet> sheets =
+        now.sheets().stream().map(s -> marked(s, Optional.ofNullable(old.get(s.key())))).toList();
+    return now.with(sheets, now.contents().stream().map(e -> e.since(since)).toList());
+  }
+
+  /** A row is known by its cells, among the tables of the same name and headings. */
+  private static ReferenceSheet marked(ReferenceSheet now, Optional<ReferenceSheet> before) {
+    return now.with(
+        table -> {
+          Set<List<String>> known = new HashSet<>();
+          before.stream()
+              .flatMap(ReferenceSheet::tables)
+              .filter(t -> t.name().equals(table.name()))
+              .forEach(t -> known.addAll(cells(t)));
+          return marked(table, known);
+        });
+  }
+
   private static Part part(Part now, Part before) {
-    List<Table> tables = new ArrayList<>();
-    for (Table table : now.tables()) {
-      tables.add(table(table, named(before.tables(), table.name())));
-    }
     List<ApproachPage> approaches = new ArrayList<>();
     List<ApproachPage> free = new ArrayList<>(before.approaches());
     for (ApproachPage page : now.approaches()) {
@@ -77,15 +102,11 @@ public final class ChangeMarks {
         now.head(),
         now.summary(),
         road(now.road(), before.road()),
-        now.train()
-            .withLeaving(
-                now.train().leaving().stream()
-                    .map(t -> table(t, named(before.train().leaving(), t.name())))
-                    .toList()),
+        now.train(),
         line(now.line(), before.line()),
         approaches,
         now.lower().map(t -> table(t, before.lower())),
-        tables,
+        now.tables(),
         table(now.seldom(), Optional.of(before.seldom())),
         table(now.hazards(), Optional.of(before.hazards())),
         now.notSupplied(),
@@ -107,10 +128,6 @@ public final class ChangeMarks {
 
   private static List<List<String>> cells(Table table) {
     return table.rows().stream().map(Table.Row::cells).toList();
-  }
-
-  private static Optional<Table> named(List<Table> tables, String name) {
-    return tables.stream().filter(t -> t.name().equals(name)).findFirst();
   }
 
   private static Table table(Table now, Optional<Table> before) {

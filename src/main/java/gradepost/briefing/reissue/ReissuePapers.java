@@ -8,6 +8,8 @@ import gradepost.briefing.Fact;
 import gradepost.briefing.Messages;
 import gradepost.briefing.OfficePaper;
 import gradepost.briefing.Part;
+import gradepost.briefing.Reference;
+import gradepost.briefing.ReferenceSheet;
 import gradepost.briefing.Supplement;
 import gradepost.briefing.Table;
 import gradepost.briefing.word.Tables;
@@ -44,27 +46,64 @@ public final class ReissuePapers {
   /** A sheet of an issue: its key, its title, its text and the issue in which it last changed. */
   public record Aged(String anchor, String key, String title, int since) {}
 
-  /** The changed sheets, with the page list and what to destroy. */
+  /** The changed sheets of a paper, with the page list and what to destroy. */
   public Supplement supplement(Briefing now, List<Aged> sheets, List<Aged> before) {
-    CoverIssue issue = now.issue();
-    Map<String, Aged> old =
-        before.stream().collect(Collectors.toMap(Aged::key, a -> a, (a, b) -> a));
-    int number = issue.details().number();
-    Set<String> changed =
-        sheets.stream()
-            .filter(s -> s.since() == number)
-            .map(Aged::anchor)
-            .collect(Collectors.toSet());
+    Set<String> changed = changed(sheets, now.issue());
     List<Supplement.Section> sections =
         now.parts().stream().map(p -> section(p, changed)).filter(Supplement.Section::any).toList();
+    Changed of =
+        new Changed(
+            now.language(), now.cover().heading(), now.issueLine(), now.issue(), sheets, before);
+    return supplement(of, facts(now), now.changes(), sections, List.of());
+  }
+
+  /** The changed sheets of the reference of a pack, likewise. */
+  public Supplement supplement(Reference now, List<Aged> sheets, List<Aged> before) {
+    Set<String> changed = changed(sheets, now.issue());
+    Table none = new Tables(words, "pack", "changes").build(messages.text("changes.see-papers"));
+    Changed of =
+        new Changed(now.language(), now.heading(), now.issueLine(), now.issue(), sheets, before);
+    return supplement(
+        of,
+        validity(now.issue()),
+        none,
+        List.of(),
+        now.sheets().stream().filter(s -> changed.contains(s.id())).toList());
+  }
+
+  private static Set<String> changed(List<Aged> sheets, CoverIssue issue) {
+    return sheets.stream()
+        .filter(s -> s.since() == issue.details().number())
+        .map(Aged::anchor)
+        .collect(Collectors.toSet());
+  }
+
+  /** What of, and which sheets it has and had. */
+  private record Changed(
+      String language,
+      String heading,
+      String issueLine,
+      CoverIssue issue,
+      List<Aged> sheets,
+      List<Aged> before) {}
+
+  private Supplement supplement(
+      Changed of,
+      List<Fact> facts,
+      Table changes,
+      List<Supplement.Section> sections,
+      List<ReferenceSheet> looked) {
+    CoverIssue issue = of.issue();
+    Map<String, Aged> old =
+        of.before().stream().collect(Collectors.toMap(Aged::key, a -> a, (a, b) -> a));
     return new Supplement(
-        now.language(),
-        messages.text("supplement.title", now.cover().heading(), issue.number()),
-        messages.text("supplement.subject", now.cover().heading()),
-        now.issueLine(),
+        of.language(),
+        messages.text("supplement.title", of.heading(), issue.number()),
+        messages.text("supplement.subject", of.heading()),
+        of.issueLine(),
         issue,
-        now.cover().heading(),
-        facts(now),
+        of.heading(),
+        facts,
         Stream.of("1", "2", "3", "4")
             .map(
                 n ->
@@ -73,23 +112,27 @@ public final class ReissuePapers {
                         issue.details().supersedes().orElse(""),
                         words.moment(issue.details().validFrom())))
             .toList(),
-        now.changes(),
-        pageList(sheets, old, number),
-        destroy(sheets, before, changed),
-        Stream.of(now.reading()).filter(r -> changed.contains("reading")).toList(),
-        sections);
+        changes,
+        pageList(of.sheets(), old, issue.details().number()),
+        destroy(of.sheets(), of.before(), changed(of.sheets(), issue)),
+        sections,
+        looked);
   }
 
   /** Number and validity, and the rest as on the first page. */
   private List<Fact> facts(Briefing now) {
-    CoverIssue issue = now.issue();
+    List<Fact> facts = validity(now.issue());
+    facts.addAll(now.cover().issue());
+    facts.addAll(now.cover().checked());
+    return facts;
+  }
+
+  private List<Fact> validity(CoverIssue issue) {
     List<Fact> facts = new ArrayList<>();
     facts.add(new Fact(messages.text("cover.issue"), issue.number()));
     facts.add(
         new Fact(messages.text("cover.valid-from"), words.moment(issue.details().validFrom())));
     facts.add(new Fact(messages.text("cover.valid-to"), words.moment(issue.details().validTo())));
-    facts.addAll(now.cover().issue());
-    facts.addAll(now.cover().checked());
     return facts;
   }
 
@@ -119,12 +162,7 @@ public final class ReissuePapers {
             p.notSupplied(),
             p.answeredFor());
     return new Supplement.Section(
-        part,
-        changed.contains(p.id() + "-train-page"),
-        changed.contains(p.id() + "-lower"),
-        p.approaches().stream().filter(a -> changed.contains(a.id() + "-full")).toList(),
-        changed.contains(p.id() + "-tables"),
-        changed.contains(p.seldom().id()));
+        part, changed.contains(p.id() + "-lower"), changed.contains(p.seldom().id()));
   }
 
   private static boolean shown(List<ApproachPage> pages, String link) {

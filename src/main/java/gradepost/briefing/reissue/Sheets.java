@@ -6,6 +6,8 @@ import gradepost.briefing.LineSheet;
 import gradepost.briefing.Messages;
 import gradepost.briefing.Part;
 import gradepost.briefing.Plate;
+import gradepost.briefing.Reference;
+import gradepost.briefing.ReferenceSheet;
 import gradepost.briefing.RoadSheet;
 import gradepost.briefing.Table;
 import gradepost.briefing.chart.Curve;
@@ -25,7 +27,7 @@ public final class Sheets {
    * of different formats cannot be compared: whoever changes the content or the order of a text
    * increases this number.
    */
-  public static final int FORMAT = 5;
+  public static final int FORMAT = 6;
 
   private final Messages messages;
 
@@ -41,9 +43,7 @@ public final class Sheets {
    */
   public record Sheet(String anchor, String key, String title, String text) {}
 
-  /**
-   * The sheets of a briefing, in the order of its pages, and behind them those of the reference.
-   */
+  /** The sheets of a briefing, in the order of its pages. */
   public List<Sheet> of(Briefing briefing) {
     List<Sheet> out = new ArrayList<>();
     for (Part part : briefing.parts()) {
@@ -66,33 +66,22 @@ public final class Sheets {
       String seldom = CanonicalText.of(table(part.seldom()), table(part.hazards()));
       out.add(sheet(part.seldom().id(), id + " seldom", "table.seldom.title", seldom));
     }
-    reference(briefing, out);
     return out;
   }
 
-  /** Those of the reference; each says so in its title. */
-  private void reference(Briefing briefing, List<Sheet> out) {
-    String reading = CanonicalText.of(briefing.reading());
-    out.add(looked("reading", "reading", "reading.title", reading));
-    for (Part part : briefing.parts()) {
-      String id = part.id();
-      out.add(looked(id + "-train-page", id + " train", "train.title", train(part)));
-      for (ApproachPage page : part.approaches()) {
-        if (page.hasMore()) {
-          String key = unique(out, id + " " + page.title() + " in full");
-          String title =
-              messages.text("reference.sheet", messages.text("in-full.of", page.title()));
-          out.add(new Sheet(page.id() + "-full", key, title, inFull(page)));
-        }
-      }
-      String tables =
-          CanonicalText.of(tables(part.tables()), part.notSupplied(), part.answeredFor());
-      out.add(looked(id + "-tables", id + " tables", "tables.title", tables));
-    }
+  /** The sheets of a reference, in the order of its pages; each says so in its title. */
+  public List<Sheet> of(Reference reference) {
+    return reference.sheets().stream().map(this::looked).toList();
   }
 
-  private Sheet looked(String anchor, String key, String title, String text) {
-    return new Sheet(anchor, key, messages.text("reference.sheet", messages.text(title)), text);
+  private Sheet looked(ReferenceSheet sheet) {
+    List<Object> printed =
+        sheet.blocks().stream().flatMap(b -> b.printed(Sheets::table).stream()).toList();
+    return new Sheet(
+        sheet.id(),
+        sheet.key(),
+        messages.text("reference.sheet", sheet.title()),
+        CanonicalText.of(sheet.title(), printed));
   }
 
   private static String unique(List<Sheet> sheets, String key) {
@@ -108,21 +97,6 @@ public final class Sheets {
 
   private Sheet sheet(String anchor, String key, String title, String text) {
     return new Sheet(anchor, key, messages.text(title), text);
-  }
-
-  /** Without figures of the whole run: by themselves they make no sheet new. */
-  private static String train(Part part) {
-    var train = part.train();
-    return CanonicalText.of(
-        train.description(),
-        train.facts(),
-        train.formation(),
-        train.stands(),
-        train.rules(),
-        tables(train.leaving()),
-        train.leavingRules(),
-        tables(train.tables()),
-        train.technique().stream().map(t -> List.of(t.name(), t.says())).toList());
   }
 
   /** Without the planned run: what is told of it stands in the table. */

@@ -5,9 +5,11 @@ import gradepost.told.PrintedApplication;
 import gradepost.told.PrintedCommand;
 import gradepost.told.PrintedOrder;
 import gradepost.told.PrintedTrigger;
+import gradepost.told.print.PrintedPressure;
 import gradepost.told.print.PrintedTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -240,6 +242,15 @@ public final class ActionWords {
         .orElse(words.text("do.for-stand"));
   }
 
+  /** The notch that an order for power ends in; empty text where it takes none. */
+  public String lastNotch(PrintedOrder order) {
+    return order.further().stream()
+        .flatMap(f -> f.does().power().stream())
+        .reduce((notch, later) -> later)
+        .map(power -> notch(power.notch()))
+        .orElse(first(order));
+  }
+
   private String first(PrintedOrder order) {
     return order.does().power().map(power -> notch(power.notch())).orElse("");
   }
@@ -270,23 +281,42 @@ public final class ActionWords {
 
   /** A whole braking in a line: first pressure, and when the brake is worked again. */
   public String technique(List<PrintedOrder> orders) {
-    return orders.stream().flatMap(this::stages).collect(Collectors.joining(", "));
+    return technique(orders, PrintedPressure::text);
   }
 
-  private Stream<String> stages(PrintedOrder order) {
+  private String technique(List<PrintedOrder> orders, Function<PrintedPressure, String> spelt) {
+    return orders.stream().flatMap(o -> stages(o, spelt)).collect(Collectors.joining(", "));
+  }
+
+  private Stream<String> stages(PrintedOrder order, Function<PrintedPressure, String> spelt) {
     return Stream.concat(
-        Stream.of(stage(order)),
+        Stream.of(stage(order, spelt)),
         order.further().stream()
             .map(
                 f ->
                     stage(
-                        new PrintedOrder(
-                            new PrintedTrigger.After(f.after()), f.does(), List.of()))));
+                        new PrintedOrder(new PrintedTrigger.After(f.after()), f.does(), List.of()),
+                        spelt)));
   }
 
-  private String stage(PrintedOrder order) {
+  /** The same with bare pressures, where a heading has the unit. */
+  public String figures(List<PrintedOrder> orders) {
+    return technique(orders, this::number);
+  }
+
+  /** A pressure without its unit. */
+  public String number(PrintedPressure pressure) {
+    String text = pressure.text();
+    return text.substring(0, text.length() - words.units().pressureUnit().length()).strip();
+  }
+
+  private String stage(PrintedOrder order, Function<PrintedPressure, String> spelt) {
     String does =
-        order.does().brake().map(b -> b.pressure().text()).orElseGet(() -> todo(order.does()));
+        order
+            .does()
+            .brake()
+            .map(b -> spelt.apply(b.pressure()))
+            .orElseGet(() -> todo(order.does()));
     return order.on().match(new Stage(does));
   }
 

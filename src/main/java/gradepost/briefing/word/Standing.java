@@ -12,13 +12,11 @@ import java.util.Optional;
 public final class Standing {
   private final Words words;
   private final LocalDateTime validFrom;
-  private final LocalDateTime validTo;
   private final List<TemporaryRestriction> notices;
 
   public Standing(Words words, IssueDetails issue, Assignment assignment) {
     this.words = words;
     this.validFrom = issue.validFrom();
-    this.validTo = issue.validTo();
     this.notices = assignment.restrictions();
   }
 
@@ -38,16 +36,10 @@ public final class Standing {
         .orElse("");
   }
 
-  /** What sets the speed of a stretch, each notice with its time where the paper outlasts it. */
-  public String causes(CeilingStep step) {
-    String all = cause(step.cause());
-    for (String next : step.then()) {
-      all = words.text("cause.then", all, cause(next));
-    }
-    return all;
-  }
-
-  /** The same, without when a notice ends: where it begins late, or holds by hours, only that. */
+  /**
+   * What sets the speed of a stretch; not when a notice ends: where it begins late, or holds by
+   * hours, only that.
+   */
   public String causesUndated(CeilingStep step) {
     String all = undated(step.cause());
     for (String next : step.then()) {
@@ -74,19 +66,8 @@ public final class Standing {
         .or(() -> late);
   }
 
-  private String cause(String cause) {
-    return notice(cause)
-        .filter(r -> later(r) || r.hours().isPresent() || ends(r))
-        .map(r -> words.text("cause.when", words.cause(cause), untilText(cause)))
-        .orElse(words.cause(cause));
-  }
-
   private boolean later(TemporaryRestriction r) {
     return r.imposed().isAfter(validFrom);
-  }
-
-  private boolean ends(TemporaryRestriction r) {
-    return r.until().filter(u -> u.isBefore(validTo)).isPresent();
   }
 
   private String hours(TemporaryRestriction r, String span) {

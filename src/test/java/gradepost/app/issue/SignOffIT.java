@@ -55,8 +55,8 @@ class SignOffIT {
         .containsExactly(
             "ormel-out-3-car.pdf",
             "ormel-out-3-car.html",
-            "ormel-out-3-car-reference.pdf",
-            "ormel-out-3-car-reference.html",
+            "ormel-reference.pdf",
+            "ormel-reference.html",
             "ormel-out-3-car-sign-off.pdf",
             "ormel-out-3-car-sign-off.html",
             "ormel-out-3-car-sign-off-keys.pdf",

@@ -77,13 +77,14 @@ class ReissueTest {
         .containsExactly(
             "0000-out-3-car-addendum.pdf",
             "0000-out-3-car-affected.pdf",
-            "0000-out-3-car-reference.html",
-            "0000-out-3-car-reference.pdf",
             "0000-out-3-car-slips.pdf",
             "0000-out-3-car-supplement.pdf",
             "0000-out-3-car.html",
             "0000-out-3-car.json",
-            "0000-out-3-car.pdf");
+            "0000-out-3-car.pdf",
+            "0000-reference-supplement.pdf",
+            "0000-reference.html",
+            "0000-reference.pdf");
     assertThat(routes.resolve("line-001/pack-0002.yaml")).hasContent(untouched);
     assertThat(Files.readString(routes.resolve("line-000/pack-0000.yaml")))
         .contains("number: 2", "issued: 2026-11-25 12:00", "supersedes: \"1\"")
@@ -91,7 +92,7 @@ class ReissueTest {
     assertThat(Files.readString(folder.resolve("out/0000-issue-2/0000-out-3-car.html")))
         .contains("not yet:\u00a0…")
         .doesNotContain("driver instructor");
-    String reference = "out/0000-issue-2/0000-out-3-car-reference.pdf";
+    String reference = "out/0000-issue-2/0000-reference.pdf";
     assertThat(text(folder.resolve(reference)).replaceAll("\\s+", " "))
         .contains("Issue 2 · valid", "Sheet from issue 1, unchanged in issue 2");
     assertThat(Files.readString(routes.resolve("line-000/restrictions.yaml")))
@@ -104,7 +105,7 @@ class ReissueTest {
 
     Reproduce reproduce = new Reproduce(store, Optional.empty(), Progress.SILENT);
     assertThat(reproduce.of("0000/2", Optional.empty()).said())
-        .containsExactly("0000/2 reproduced byte for byte: 7 papers");
+        .containsExactly("0000/2 reproduced byte for byte: 8 papers");
     damage();
     Answer damaged = reproduce.of("0000/2", Optional.empty());
     assertThat(damaged.good()).isFalse();
@@ -127,8 +128,8 @@ class ReissueTest {
         List.of(
             "0000-out-3-car.pdf",
             "0000-out-3-car.html",
-            "0000-out-3-car-reference.pdf",
-            "0000-out-3-car-reference.html");
+            "0000-reference.pdf",
+            "0000-reference.html");
     reissue();
     try (Register register = store.open()) {
       register.handOut(
@@ -171,7 +172,7 @@ class ReissueTest {
             new Reproduce(store, Optional.empty(), Progress.SILENT)
                 .of("0000/2", Optional.empty())
                 .problems())
-        .anyMatch(p -> p.contains("does not hold the paper 0000-out-3-car-reference.pdf whole"));
+        .anyMatch(p -> p.contains("does not hold the paper 0000-reference.pdf whole"));
   }
 
   private static void damage(Store store, Predicate<String> which)
@@ -190,15 +191,15 @@ class ReissueTest {
   void aChangedSheetOfTheReferenceGoesOutAsOne() throws IOException {
     reissue();
     String supplement =
-        text(folder.resolve("out/0000-issue-2/0000-out-3-car-supplement.pdf"))
+        text(folder.resolve("out/0000-issue-2/0000-reference-supplement.pdf"))
             .replaceAll("\\s+", " ");
     assertThat(supplement)
-        .contains("Sheets headed “Reference” belong in the reference.")
-        .contains("Reference: Tables, and what is not supplied 2 in this supplement: replace")
+        .contains("Sheets headed “Reference” belong in the reference of the pack.")
+        .contains("Reference: Tables: Out 2 in this supplement: replace")
         .contains("Reference: Train 1 stays")
-        .contains("Permissible speeds for the front of this train")
+        .contains("Temporary restrictions in the order of travel")
         .doesNotContain("Power notches");
-    String head = "Reference: Tables, and what is not supplied Out";
+    String head = "Reference: Tables: Out Out";
     assertThat(supplement.split(head, -1).length).isGreaterThan(1);
   }
 

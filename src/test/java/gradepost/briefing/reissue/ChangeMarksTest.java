@@ -11,6 +11,7 @@ import gradepost.briefing.Reference;
 import gradepost.briefing.SampleIssue;
 import gradepost.briefing.SamplePlan;
 import gradepost.briefing.compose.Composer;
+import gradepost.render.Papers;
 import gradepost.render.Renderer;
 import gradepost.render.TemplateSource;
 import gradepost.units.UnitStyle;
@@ -112,15 +113,16 @@ class ChangeMarksTest {
 
   @Test
   void whatChangedIsOfTheIssueThatTellsIt() {
-    Map<String, Integer> since = Map.of("reading", 2, "p1-line1", 1);
+    Map<String, Integer> since = Map.of("p1-line1", 1);
     Briefing marked = new ChangeMarks(Messages.english()).marked(manyChanges(), before(), since);
     assertThat(marked.cover().contents())
         .filteredOn(e -> since.containsKey(e.anchor()))
         .extracting(e -> e.anchor() + " " + e.issue())
         .containsExactly("p1-line1 1");
-    assertThat(Reference.to(marked, "").contents())
+    Reference reference = Papers.reference(SamplePlan.of(UnitStyle.MILES), manyChanges());
+    assertThat(ChangeMarks.marked(reference, reference, Map.of("reading", 2)).contents())
         .extracting(e -> e.anchor() + " " + e.issue())
-        .startsWith("changes 3", "reading 2", "p1-train-page 3");
+        .startsWith("changes 3", "reading 2", "train 3");
   }
 
   private static Briefing manyChanges() {

@@ -1,0 +1,90 @@
+package gradepost.briefing.reference;
+
+import gradepost.briefing.Messages;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/** The papers of a pack, by number from 0: which are there, and how some of them are called. */
+final class Scope {
+  private final Messages messages;
+  private final List<Paper> papers;
+
+  /** A paper by what tells it from the others. */
+  record Paper(String direction, String train) {}
+
+  Scope(Messages messages, List<Paper> papers) {
+    this.messages = messages;
+    this.papers = List.copyOf(papers);
+  }
+
+  /** All of them. */
+  Set<Integer> all() {
+    Set<Integer> out = new TreeSet<>();
+    for (int i = 0; i < papers.size(); i++) {
+      out.add(i);
+    }
+    return out;
+  }
+
+  /** The papers of each direction. */
+  Map<String, Set<Integer>> directions() {
+    return by(all(), Paper::direction);
+  }
+
+  /** The papers of each train. */
+  Map<String, Set<Integer>> trains() {
+    return by(all(), Paper::train);
+  }
+
+  private Map<String, Set<Integer>> by(Set<Integer> of, Function<Paper, String> called) {
+    return of.stream()
+        .collect(
+            Collectors.groupingBy(
+                i -> called.apply(papers.get(i)),
+                LinkedHashMap::new,
+                Collectors.toCollection(TreeSet::new)));
+  }
+
+  /** What a paper is called. */
+  String head(int paper) {
+    Paper p = papers.get(paper);
+    return messages.text("part.head", p.direction(), p.train());
+  }
+
+  /**
+   * How some of these papers are called, as short as can be: by their trains, by their directions,
+   * else one by one. Empty text where they are all of them.
+   */
+  String label(Set<Integer> some, Set<Integer> of) {
+    if (some.containsAll(of)) {
+      return "";
+    }
+    return whole(some, by(of, Paper::train))
+        .or(() -> whole(some, by(of, Paper::direction)))
+        .orElseGet(() -> some.stream().map(this::head).collect(Collectors.joining(", ")));
+  }
+
+  /** The names of those groups that are in it, if it is made of whole groups. */
+  private static Optional<String> whole(Set<Integer> some, Map<String, Set<Integer>> groups) {
+    Set<Integer> left = new TreeSet<>(some);
+    String names =
+        groups.entrySet().stream()
+            .filter(g -> some.containsAll(g.getValue()))
+            .peek(g -> left.removeAll(g.getValue()))
+            .map(Map.Entry::getKey)
+            .collect(Collectors.joining(", "));
+    return left.isEmpty() ? Optional.of(names) : Optional.empty();
+  }
+
+  /** A text with the papers that it is for, where it is not for all of these. */
+  String labelled(String text, Set<Integer> some, Set<Integer> of) {
+    String label = label(some, of);
+    return label.isEmpty() ? text : messages.text("reference.of", label, text);
+  }
+}
