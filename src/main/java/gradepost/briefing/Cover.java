@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param edition what is degraded, and what permits the run; empty for an ordinary one
  * @param issue what is said of the issue beside its number and validity
  * @param checked who prepared it and who checked it
+ * @param restrictions temporary ones that stand for the run, and when they end
  * @param highRisk what is briefed first
  * @param contents the sheets of the paper
  * @param changes how many of the changes stand here; the rest stand in the reference
@@ -25,6 +26,7 @@ public record Cover(
     List<Fact> issue,
     List<Fact> checked,
     List<String> sources,
+    List<Fact> restrictions,
     List<Risk> highRisk,
     List<String> cautions,
     List<Entry> contents,
@@ -61,6 +63,7 @@ public record Cover(
     issue = List.copyOf(issue);
     checked = List.copyOf(checked);
     sources = List.copyOf(sources);
+    restrictions = List.copyOf(restrictions);
     highRisk = List.copyOf(highRisk);
     cautions = List.copyOf(cautions);
     contents = List.copyOf(contents);
@@ -76,6 +79,7 @@ public record Cover(
         issue,
         checked,
         sources,
+        restrictions,
         highRisk,
         cautions,
         contents,
@@ -97,6 +101,7 @@ public record Cover(
         issue,
         checked,
         sources,
+        restrictions,
         highRisk,
         cautions,
         contents.stream().map(e -> e.since(sheets)).toList(),

@@ -7,7 +7,8 @@ import java.util.List;
  *
  * @param facts of the issue
  * @param todo what the holder does with it, in order
- * @param pages the new page list: every sheet, its issue, and what to do with it
+ * @param restrictions temporary ones that now stand for the run
+ * @param pages its sheets, and what to do with each
  * @param sections of a paper; none where it is of a reference
  * @param looked sheets of a reference; none where it is of a paper
  */
@@ -21,6 +22,7 @@ public record Supplement(
     List<Fact> facts,
     List<String> todo,
     Table changes,
+    List<Fact> restrictions,
     Table pages,
     Table destroy,
     List<Section> sections,
@@ -47,6 +49,7 @@ public record Supplement(
 
   public Supplement {
     facts = List.copyOf(facts);
+    restrictions = List.copyOf(restrictions);
     todo = List.copyOf(todo);
     sections = List.copyOf(sections);
     looked = List.copyOf(looked);

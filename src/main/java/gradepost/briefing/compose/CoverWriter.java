@@ -9,17 +9,23 @@ import gradepost.briefing.Part;
 import gradepost.briefing.chart.CodeChart;
 import gradepost.briefing.line.TrackStripWriter;
 import gradepost.briefing.page.EditionWriter;
+import gradepost.briefing.word.Standing;
 import gradepost.briefing.word.Words;
 import gradepost.plan.Plan;
 import gradepost.route.RunningLine;
 import gradepost.task.Assignment;
+import gradepost.task.Ceiling;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** The first page: what this is, until when, from whom, and what comes before it. */
 final class CoverWriter {
+  /** So many restrictions stand on the first page. */
+  private static final int MOST_RESTRICTIONS = 6;
+
   private final Messages messages;
   private final Words words;
   private final CoverIssue issue;
@@ -51,6 +57,7 @@ final class CoverWriter {
             issue.details().sources().isEmpty()
                 ? List.of(messages.text("not-supplied"))
                 : issue.details().sources(),
+            restrictions(plans),
             new RiskPlaces(plans, parts, messages).of(issue.highRisk()),
             cautions,
             contents(parts),
@@ -61,6 +68,40 @@ final class CoverWriter {
                 messages.text("chart.code.says"),
                 messages.text("code.text", issue.number(), issue.fingerprint())));
     return cover.telling(FirstPage.roomFor(cover, changes));
+  }
+
+  /** Those on the run, in its order; what the page has no room for stands in the reference. */
+  private List<Fact> restrictions(List<Plan> plans) {
+    List<Fact> all = new ArrayList<>();
+    for (Plan plan : plans) {
+      Assignment a = plan.assignment();
+      Words own = new Words(messages, a.path());
+      Standing standing = new Standing(own, issue.details(), a);
+      a.restrictions().stream()
+          .filter(r -> Ceiling.stands(a, r.applies()))
+          .sorted(Comparator.comparingDouble(r -> a.path().span(r.extent()).fromM()))
+          .map(
+              r ->
+                  new Fact(
+                      r.reference(),
+                      messages.text(
+                          "cover.restriction",
+                          own.speed(r.speedFor(a.stock().trainClasses()).metresPerSecond()),
+                          own.place(a.path().span(r.extent()).fromM()),
+                          own.place(a.path().span(r.extent()).toM()),
+                          standing.untilText(r.reference()))))
+          .filter(fact -> !all.contains(fact))
+          .forEach(all::add);
+    }
+    if (all.size() <= MOST_RESTRICTIONS) {
+      return all;
+    }
+    List<Fact> here = new ArrayList<>(all.subList(0, MOST_RESTRICTIONS));
+    here.add(
+        new Fact(
+            messages.text("dash"),
+            messages.text("cover.restrictions.more", all.size() - MOST_RESTRICTIONS)));
+    return here;
   }
 
   private String covers(Plan plan) {

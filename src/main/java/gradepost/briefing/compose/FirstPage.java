@@ -51,6 +51,8 @@ final class FirstPage {
         + RISK * cover.highRisk().stream().mapToInt(r -> lines(r.item() + r.place(), WIDE)).sum()
         + SHEET * cover.contents().stream().mapToInt(e -> lines(e.title(), HALF)).sum() / 2
         + facts(cover.edition(), WIDE)
+        + facts(cover.restrictions(), WIDE)
+        + (cover.restrictions().isEmpty() ? 0 : HEADING)
         + Math.max(left + texts(cover.sources(), HALF), right)
         + texts(cover.cautions(), WIDE);
   }

@@ -249,8 +249,10 @@ public final class ApproachWriter {
         words.speed(r.fromMps()),
         words.speed(r.speedMps()),
         words.place(r.atM()),
-        r.reference(),
-        standing.untilText(r.reference()));
+        standing
+            .beginsText(r.reference())
+            .map(when -> words.text("cause.when", r.reference(), when))
+            .orElse(r.reference()));
   }
 
   /** What it is, where, from what speed, on what track: a sentence each. */

@@ -19,7 +19,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -54,7 +53,8 @@ public final class ReissuePapers {
     Changed of =
         new Changed(
             now.language(), now.cover().heading(), now.issueLine(), now.issue(), sheets, before);
-    return supplement(of, facts(now), now.changes(), sections, List.of());
+    return supplement(
+        of, facts(now), now.changes(), now.cover().restrictions(), sections, List.of());
   }
 
   /** The changed sheets of the reference of a pack, likewise. */
@@ -67,6 +67,7 @@ public final class ReissuePapers {
         of,
         validity(now.issue()),
         none,
+        List.of(),
         List.of(),
         now.sheets().stream().filter(s -> changed.contains(s.id())).toList());
   }
@@ -91,6 +92,7 @@ public final class ReissuePapers {
       Changed of,
       List<Fact> facts,
       Table changes,
+      List<Fact> restrictions,
       List<Supplement.Section> sections,
       List<ReferenceSheet> looked) {
     CoverIssue issue = of.issue();
@@ -104,7 +106,7 @@ public final class ReissuePapers {
         issue,
         of.heading(),
         facts,
-        Stream.of("1", "2", "3", "4")
+        Stream.of("1", "2", "3")
             .map(
                 n ->
                     messages.text(
@@ -113,6 +115,7 @@ public final class ReissuePapers {
                         words.moment(issue.details().validFrom())))
             .toList(),
         changes,
+        restrictions,
         pageList(of.sheets(), old, issue.details().number()),
         destroy(of.sheets(), of.before(), changed(of.sheets(), issue)),
         sections,
@@ -169,17 +172,14 @@ public final class ReissuePapers {
     return pages.stream().anyMatch(a -> a.id().equals(link));
   }
 
+  /** The sheets that are in this supplement; all others stay in use. */
   private Table pageList(List<Aged> sheets, Map<String, Aged> old, int number) {
     Tables table = new Tables(words, "supplement", "pages");
     for (Aged s : sheets) {
-      Optional<Aged> then = Optional.ofNullable(old.get(s.key()));
-      String todo;
       if (s.since() == number) {
-        todo = messages.text(then.isPresent() ? "pages.replace" : "pages.insert");
-      } else {
-        todo = messages.text("pages.keep");
+        boolean known = old.containsKey(s.key());
+        table.row(s.title(), messages.text(known ? "pages.replace" : "pages.insert"));
       }
-      table.row(s.title(), String.valueOf(s.since()), todo);
     }
     return table.build();
   }

@@ -48,6 +48,11 @@ public final class Standing {
     return all;
   }
 
+  /** From when a notice holds, where that is late, and its hours; empty where it holds already. */
+  public Optional<String> beginsText(String reference) {
+    return notice(reference).flatMap(this::begins);
+  }
+
   private String undated(String cause) {
     return notice(cause)
         .flatMap(this::begins)

@@ -1,10 +1,12 @@
 package gradepost.app.issue;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import gradepost.app.Changes;
 import gradepost.briefing.Briefing;
 import gradepost.briefing.Cover;
+import gradepost.briefing.Fact;
 import gradepost.briefing.Messages;
 import java.nio.file.Path;
 import java.util.List;
@@ -46,7 +48,15 @@ class OwnPaperTest {
                   .map(a -> a.target()))
           .singleElement()
           .asString()
-          .endsWith(", notice T 26/104, until 2027-01-15 04:00.");
+          .endsWith(", notice T 26/104. End date: first page.");
+      assertThat(paper.cover().restrictions())
+          .extracting(Fact::label, Fact::value)
+          .containsExactly(
+              tuple(
+                  "T 26/104",
+                  down
+                      ? "20 mph, 13m 20ch to 13m 04ch, until 2027-01-15 04:00"
+                      : "20 mph, 13m 04ch to 13m 20ch, until 2027-01-15 04:00"));
       List<String> accepted =
           paper.parts().get(0).answeredFor().stream()
               .filter(n -> n.startsWith("Accepted by "))

@@ -195,7 +195,7 @@ class ReissueTest {
             .replaceAll("\\s+", " ");
     assertThat(supplement)
         .contains("Sheets headed “Reference” belong in the reference of the pack.")
-        .contains("Reference: Tables: Out 2 in this supplement: replace")
+        .contains("Reference: Tables: Out replace the old one")
         .contains("Reference: Train 1 stays")
         .contains("Temporary restrictions in the order of travel")
         .doesNotContain("Power notches");
