@@ -82,9 +82,15 @@ public record ReferenceSheet(
   }
 
   /** Figures of the whole run: by themselves they make no sheet new. */
-  public record Figures(List<Fact> facts) implements Block {
-    public Figures {
-      facts = List.copyOf(facts);
+  public record Figures(Table grid) implements Block {
+    @Override
+    public List<Table> tables() {
+      return List.of(grid);
+    }
+
+    @Override
+    public Block with(UnaryOperator<Table> other) {
+      return new Figures(other.apply(grid));
     }
 
     @Override

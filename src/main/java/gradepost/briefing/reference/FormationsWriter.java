@@ -68,6 +68,10 @@ final class FormationsWriter {
       return sheet.begun().stream().findFirst();
     }
 
+    private boolean brakes() {
+      return first().isPresent();
+    }
+
     private String point() {
       return first()
           .map(
@@ -193,7 +197,7 @@ final class FormationsWriter {
     };
   }
 
-  /** The braking point and every line that differs; nothing where none does. */
+  /** The braking point, if there is one, and every line that differs; nothing where none does. */
   private List<Table.Row> rows(List<Optional<Told>> told) {
     List<String> labels = labels();
     String title = told.stream().flatMap(Optional::stream).findFirst().orElseThrow().title();
@@ -209,7 +213,8 @@ final class FormationsWriter {
       List<String> own = cells.subList(HEADS, cells.size());
       boolean differs = own.stream().distinct().count() > 1;
       any |= differs;
-      if (differs || i == 0) {
+      boolean brakes = i == 0 && told.stream().flatMap(Optional::stream).anyMatch(Told::brakes);
+      if (differs || brakes) {
         out.add(new Table.Row(cells, false, differs));
       }
     }

@@ -73,17 +73,18 @@ final class Merged {
         .collect(Collectors.toCollection(TreeSet::new));
   }
 
-  /** All of them in one order; what only a later list has stands behind what precedes it there. */
+  /** All of them in one order; what only a later list has stands before what follows it there. */
   static <T> List<T> union(Collection<List<T>> lists) {
     List<T> out = new ArrayList<>();
     for (List<T> list : lists) {
-      int at = 0;
-      for (T one : list) {
-        int found = out.indexOf(one);
+      int at = out.size();
+      for (int i = list.size() - 1; i >= 0; i--) {
+        int found = out.indexOf(list.get(i));
         if (found < 0) {
-          out.add(at, one);
+          out.add(at, list.get(i));
+        } else {
+          at = found;
         }
-        at = (found < 0 ? at : found) + 1;
       }
     }
     return out;

@@ -13,6 +13,7 @@ import gradepost.briefing.ReferenceSheet;
 import gradepost.briefing.ReferenceSheet.Block;
 import gradepost.briefing.Table;
 import gradepost.briefing.TrainPage;
+import gradepost.briefing.chart.StandsChart;
 import gradepost.briefing.chart.TrainChart;
 import gradepost.briefing.page.FullWriter;
 import gradepost.plan.Plan;
@@ -143,6 +144,7 @@ public final class ReferenceWriter {
   private void sheets() {
     reading();
     trains();
+    runs();
     formations();
     tables();
     papers();
@@ -386,22 +388,54 @@ public final class ReferenceWriter {
     return out;
   }
 
+  /** The figures of all runs, and where each train stands; of the brake one run as an example. */
+  private void runs() {
+    List<Block> out = new ArrayList<>();
+    out.add(new ReferenceSheet.Figures(figures()));
+    out.add(new ReferenceSheet.Words(messages.text("stands.note")));
+    for (int i = 0; i < papers.size(); i++) {
+      String head = scope.head(i);
+      out.add(new ReferenceSheet.Heading(head));
+      StandsChart chart = papers.get(i).train().stands();
+      out.add(new ReferenceSheet.Drawn(chart.called(chart(head, "stands"))));
+    }
+    papers.get(0).train().technique().stream()
+        .forEach(
+            t -> {
+              out.add(new ReferenceSheet.Heading(scope.labelled(t.name(), Set.of(0), scope.all())));
+              out.add(new ReferenceSheet.Sketched(t));
+            });
+    add("runs", messages.text("runs.title"), "", scope.all(), out);
+  }
+
+  /** A row for each paper. */
+  private Table figures() {
+    List<Table.Column> columns = new ArrayList<>();
+    columns.add(new Table.Column(messages.text("runs.paper"), "text"));
+    papers.get(0).part().summary().forEach(f -> columns.add(new Table.Column(f.label(), "text")));
+    List<Table.Row> rows = new ArrayList<>();
+    for (int i = 0; i < papers.size(); i++) {
+      List<String> cells = new ArrayList<>(List.of(scope.head(i)));
+      papers.get(i).part().summary().forEach(f -> cells.add(f.value()));
+      rows.add(new Table.Row(cells, false, false));
+    }
+    return new Table(
+        "runs", "runs", messages.text("runs.table"), messages.text("runs.note"), columns, rows, "");
+  }
+
   /** What there is more of each paper. */
   private void papers() {
     for (int i = 0; i < papers.size(); i++) {
-      Paper paper = papers.get(i);
-      String head = scope.head(i);
-      add("paper " + head, head, head, Set.of(i), ofPaper(head, paper));
+      List<Block> blocks = ofPaper(papers.get(i));
+      if (!blocks.isEmpty()) {
+        String head = scope.head(i);
+        add("paper " + head, messages.text("in-full.title", head), head, Set.of(i), blocks);
+      }
     }
   }
 
-  private List<Block> ofPaper(String head, Paper paper) {
+  private List<Block> ofPaper(Paper paper) {
     List<Block> out = new ArrayList<>();
-    out.add(new ReferenceSheet.Heading(messages.text("summary.title")));
-    out.add(new ReferenceSheet.Figures(paper.part().summary()));
-    out.add(new ReferenceSheet.Heading(messages.text("stands.title")));
-    out.add(new ReferenceSheet.Words(messages.text("stands.note")));
-    out.add(new ReferenceSheet.Drawn(paper.train().stands().called(chart(head, "stands"))));
     List<FullWriter.More> more =
         new FullWriter(paper.plan(), messages).of("full", paper.part().approaches());
     pressures(out, more);
@@ -417,22 +451,9 @@ public final class ReferenceWriter {
         out.add(new ReferenceSheet.Words(notes));
       }
       first = false;
-      if (!m.findings().isEmpty()) {
-        out.add(
-            new ReferenceSheet.Items(
-                m.findings().stream().map(f -> messages.text("in-full.finding", f)).toList()));
-      }
+      m.findings()
+          .forEach(f -> out.add(new ReferenceSheet.Words(messages.text("in-full.finding", f))));
       grids(out, m.tables());
-    }
-    if (paper.equals(papers.get(0))) {
-      paper
-          .train()
-          .technique()
-          .forEach(
-              t -> {
-                out.add(new ReferenceSheet.Heading(t.name()));
-                out.add(new ReferenceSheet.Sketched(t));
-              });
     }
     return out;
   }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import gradepost.app.Changes;
 import gradepost.app.issue.Differences.OfPaper;
+import gradepost.app.store.Disk;
 import gradepost.app.store.Paper;
 import gradepost.app.store.Unplanned;
 import gradepost.briefing.ApproachPage;
@@ -14,6 +15,7 @@ import gradepost.briefing.Reference;
 import gradepost.briefing.ReferenceSheet;
 import gradepost.briefing.Table;
 import gradepost.reissue.register.Entry;
+import gradepost.source.file.Input;
 import gradepost.source.pack.PackFile;
 import gradepost.told.InstructionSheet;
 import gradepost.told.PrintedApplication;
@@ -21,6 +23,7 @@ import gradepost.told.PrintedCommand;
 import gradepost.told.PrintedOrder;
 import gradepost.told.print.PrintGrid;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -179,9 +182,11 @@ class ReferenceOfPackTest extends Changes {
           row++;
         }
         List<String> cells = table.rows().get(row).cells();
-        assertThat(cells.get(1)).isEqualTo("brake at");
-        assertThat(cells.get(2)).isEqualTo(told(four, now).get(0));
-        assertThat(cells.get(3)).isEqualTo(told(eight, other).get(0));
+        if (!now.begun().isEmpty() || !other.begun().isEmpty()) {
+          assertThat(cells.get(1)).isEqualTo("brake at");
+          assertThat(cells.get(2)).isEqualTo(told(four, now).get(0));
+          assertThat(cells.get(3)).isEqualTo(told(eight, other).get(0));
+        }
         assertThat(table.rows().get(row).grave()).isEqualTo(!cells.get(2).equals(cells.get(3)));
         listed++;
       }
@@ -254,13 +259,13 @@ class ReferenceOfPackTest extends Changes {
         : order.further().get(order.further().size() - 1).does().power().orElseThrow().notch();
   }
 
-  /** With a new end date only the table with it is exchanged, once for all papers. */
+  /** With a new end date the tables that tell it are exchanged once, and no other sheet of them. */
   @Test
-  void aNewEndDateChangesSheetsOfTheReferenceOnly() throws Exception {
+  void aNewEndDateChangesItsTablesOnceForAllPapers() throws Exception {
     PackFile before = valley();
     PackFile after =
         with(
-            before,
+            nextIssue(before),
             "status: extended, from: 13m 20ch, to: 13m 04ch, lines: [Single], reference: T 26/104,"
                 + " speed: 20 mph, normal-speed: 60 mph, boards: [{kind: warning, at: 13m 61ch, direction: Down}, {kind: commencement, at: 13m 20ch, direction: Down}, {kind: termination, at: 13m 04ch, direction: Down}, {kind: warning, at: 12m 68ch, direction: Up}, {kind: commencement, at: 13m 04ch, direction: Up}, {kind: termination, at: 13m 20ch, direction: Up}], reason: embankment slip below the line,"
                 + " imposed: 2026-11-10 04:00, until: 2027-02-15 04:00");
@@ -270,11 +275,11 @@ class ReferenceOfPackTest extends Changes {
     int number = after.issue().number();
     List<Entry.Sheet> changed =
         differences.sheets().stream().filter(s -> s.since() == number).toList();
-    assertThat(changed).isNotEmpty();
-    assertThat(changed.stream().map(Entry.Sheet::paper).distinct())
-        .containsExactly("thrumble-reference");
-    assertThat(changed.stream().map(Entry.Sheet::sheet))
+    assertThat(changed.stream().filter(s -> s.paper().equals("thrumble-reference")))
+        .extracting(Entry.Sheet::sheet)
         .containsExactlyInAnyOrder("tables Down", "tables Up");
+    assertThat(changed.stream().filter(s -> !s.paper().equals("thrumble-reference")))
+        .allMatch(s -> s.title().startsWith("T 26/104"));
     List<String> supplements =
         new IssuePapers(new Layout(Optional.empty()), false, Concern.NOBODY)
             .of(differences, paper -> {}).papers().stream()
@@ -286,6 +291,16 @@ class ReferenceOfPackTest extends Changes {
             "thrumble-reference.pdf",
             "thrumble-reference.html",
             "thrumble-reference-supplement.pdf");
+  }
+
+  private static PackFile nextIssue(PackFile pack) {
+    List<Input> inputs = new ArrayList<>(pack.inputs());
+    String text = new String(inputs.get(0).bytes(), StandardCharsets.UTF_8);
+    text = text.replaceFirst("\\n  number: 3\\n", "\n  number: 4\n");
+    inputs.set(0, new Input(inputs.get(0).name(), text.getBytes(StandardCharsets.UTF_8)));
+    PackFile next = good(Disk.sources().pack(inputs));
+    assertThat(next.issue().number()).isEqualTo(pack.issue().number() + 1);
+    return next;
   }
 
   /** Regression: how much paper a pack is; where this turns red a person looks at it. */
@@ -303,8 +318,8 @@ class ReferenceOfPackTest extends Changes {
         papers += pages(paper);
       }
     }
-    assertThat(reference).isLessThanOrEqualTo(28);
-    assertThat(papers + reference).isLessThanOrEqualTo(128);
+    assertThat(reference).isLessThanOrEqualTo(24);
+    assertThat(papers + reference).isLessThanOrEqualTo(124);
   }
 
   private static int pages(Paper paper) throws IOException {

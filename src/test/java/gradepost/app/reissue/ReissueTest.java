@@ -194,9 +194,10 @@ class ReissueTest {
         text(folder.resolve("out/0000-issue-2/0000-reference-supplement.pdf"))
             .replaceAll("\\s+", " ");
     assertThat(supplement)
-        .contains("Sheets headed “Reference” belong in the reference of the pack.")
+        .contains("The reference has a supplement of its own if any of its sheets changed.")
         .contains("Reference: Tables: Out replace the old one")
-        .contains("Reference: Train 1 stays")
+        .contains("All other sheets stay in use.")
+        .doesNotContain("Reference: Train")
         .contains("Temporary restrictions in the order of travel")
         .doesNotContain("Power notches");
     String head = "Reference: Tables: Out Out";
