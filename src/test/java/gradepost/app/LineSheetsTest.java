@@ -58,7 +58,7 @@ class LineSheetsTest {
 
   /** What an instruction is for, where a page has several, is said in it and not asked here. */
   private static String bare(String todo) {
-    return plain(todo).replaceFirst("^(first application|.*?) (to stand|for \\d+ [^ ,]+)", "$1");
+    return plain(todo).replaceFirst("^(first application|.*?) (to a stand|for \\d+ [^ ,]+)", "$1");
   }
 
   @Test

@@ -226,7 +226,7 @@ class SaysWhatIsSoTest {
         assertThat(page.points())
             .as("%s, %s", paper.name(), page.title())
             .hasSameSizeAs(approach.applications());
-        boolean braked = page.headline().contains(" Braked from ");
+        boolean braked = page.headline().contains(" Braking from ");
         assertThat(braked)
             .as("%s, %s: %s", paper.name(), page.title(), page.headline())
             .isEqualTo(page.actions().stream().anyMatch(a -> a.todo().contains("application")));
@@ -335,15 +335,17 @@ class SaysWhatIsSoTest {
     for (SmallLines.Paper paper : SmallLines.papers()) {
       for (ApproachPage page : paper.part().approaches()) {
         String said = String.join(" ", page.unbraked());
-        Matcher on = Pattern.compile("brake on since .+ \\(see (.+?)\\)\\. If").matcher(said);
+        Matcher on = Pattern.compile("braking since .+ \\(see (.+?)\\)\\. If").matcher(said);
         Optional<ApproachPage> after =
             on.find() ? later(paper.part().approaches(), page, on.group(1)) : Optional.empty();
         if (after.isPresent()) {
           met++;
           assertThat(said)
               .as(page.title())
-              .contains("on since " + after.get().actions().get(0).where() + " (see ");
-          assertThat(said).as(page.title()).doesNotContain("the most that the train can");
+              .contains("braking since " + after.get().actions().get(0).where() + " (see ");
+          assertThat(said)
+              .as(page.title())
+              .doesNotContain("the fastest possible and permitted here");
         }
       }
     }

@@ -169,15 +169,14 @@ class RunningBrakeTestTest {
         .hasSize(2)
         .first(InstanceOfAssertFactories.STRING)
         .matches(
-            "No room for the running brake test at 3\\.51 km\\. With power off the train comes to it"
-                + " at 3\\d km/h; the test is at 64 km/h\\.");
+            "No room for the running brake test at 3\\.51 km\\. With power off it is down to"
+                + " 3\\d km/h there; the test needs 64 km/h\\.");
     NoRoom why = plan.brakeTests().get(0).noRoom().orElseThrow();
     double insteadM = why.instead().orElseThrow().atM();
     assertThat(insteadM).isBetween(500.0, 900.0);
     assertThat(findings(plan).get(1))
         .matches(
-            "Make the test at 3\\.\\d\\d km, at about 5\\d km/h\\. The figures of this page are for"
-                + " a run without it\\.");
+            "Make the test at 3\\.\\d\\d km, at about 5\\d km/h\\. This page’s figures do not include it\\.");
     assertThat(plan(insteadM).brakeTests().get(0).made()).isTrue();
     assertThat(plan(insteadM - 200).brakeTests().get(0).made()).isFalse();
   }
@@ -187,10 +186,8 @@ class RunningBrakeTestTest {
   void whereTheBrakeForTheStopIsOnOrGoesOnAtOnceThePageSaysSo() {
     assertThat(findings(plan(5500)))
         .containsExactly(
-            "No room for the running brake test at 8.71 km. The brake for the next target goes on"
-                + " before the test is over.",
-            "No other place with room was found before the next stop. The figures of this page are"
-                + " for a run without it.");
+            "No room for the running brake test at 8.71 km. Braking for the next target begins before the test is over.",
+            "No other place with room was found before the next stop. This page’s figures do not include the test.");
     assertThat(findings(plan(5300)).get(0))
         .matches(
             "No room for the running brake test at 8\\.51 km\\. After it the brake would be off for"
@@ -220,7 +217,7 @@ class RunningBrakeTestTest {
         .contains(NoRoom.Reason.RECHARGE);
     assertThat(findings(none).get(0))
         .matches(
-            "No room for the running brake test at .* The brake goes on again before it is full,"
+            "No room for the running brake test at .* The next application comes before the brake has recharged,"
                 + " which takes .*\\.");
   }
 

@@ -77,7 +77,7 @@ class GoldenTest {
           Map.entry("plate", "If the EP brake fails at 3"),
           Map.entry("terminal", "Harbour, platform 1 Down"),
           Map.entry("lower-speeds", "Lower speeds met without a brake Down"),
-          Map.entry("seldom", "Other ways you may be sent Down"));
+          Map.entry("seldom", "Other routes and platforms Down"));
 
   private static final Map<String, String> REFERENCE =
       Map.of(

@@ -135,8 +135,9 @@ public class PdfTest {
       assertThat(String.join("", reference).contains(end)).as(end).isEqualTo(i >= here);
     }
     String more =
-        (changes - here)
-            + " of the changes stand in the reference, under “Changes since the last issue”.";
+        "More changes ("
+            + (changes - here)
+            + "): see the reference, under “Changes since the last issue”.";
     assertThat(paper.get(0).contains(more)).isEqualTo(here < changes);
   }
 
@@ -212,7 +213,7 @@ public class PdfTest {
         .contains("last place for Auto full service")
         .contains("Emergency only if that is too late")
         .containsPattern("people may fall\\s+and\\s+wheels\\s+may\\s+slide")
-        .contains("Nothing is recorded of the changes since issue 2")
+        .contains("The changes since issue 2 are not recorded")
         .contains("T 26/104");
   }
 

@@ -146,7 +146,7 @@ class PlateGridTest {
   private static void boxes(ApproachPage page, Plate.Grid grid, List<Line> lines) {
     assertThat(top(lines, HEADS)).as(page.title()).isCloseTo(TOP_MM, within());
     double rows = TOP_MM + grid.headMm() + grid.pictureMm();
-    assertThat(top(lines, "#", "No handle is moved")).as(page.title()).isCloseTo(rows, within());
+    assertThat(top(lines, "#", "No handle moves here")).as(page.title()).isCloseTo(rows, within());
     if (page.plate().get().fails().isPresent()) {
       double fails = rows + grid.rowsMm() + THICKER_MM;
       boolean moreRows = rows(page) > 10;

@@ -173,7 +173,8 @@ final class ApproachItems {
                 taught.assignment().stock().service().shortName(),
                 called(a),
                 taught.called(answer.brake()),
-                taught.seconds(taught.assignment().policy().noticing().seconds()));
+                taught.seconds(taught.assignment().policy().noticing().seconds()),
+                told(a).get(0).adhesion().name());
         out.add(
             item(Subject.FAILURE_ANSWER, a, answer.askedAtM(), ask, outcome(margin), near.all()));
       }
@@ -218,7 +219,8 @@ final class ApproachItems {
             taught.text(
                 stepped(a) ? "ask.last-place-first" : "ask.last-place",
                 taught.called(rung.get().brake()),
-                called(a));
+                called(a),
+                told(a).get(0).adhesion().name());
         out.add(item(Subject.LAST_PLACE, a, at, ask, taught.place(at), near.all()));
       }
     }

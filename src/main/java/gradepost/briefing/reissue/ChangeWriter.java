@@ -157,12 +157,9 @@ public final class ChangeWriter {
   String pointOnly(ApproachChange change) {
     InstructionSheet old = change.before().orElse(change.any());
     String sheet = name(old.target());
-    return change
-            .before()
-            .map(b -> words.text("change.approach", sheet))
-            .orElse(words.text("addendum.new-sheet", name(old.target())))
-        + ": "
-        + point(change).orElse("");
+    String which =
+        words.text(change.before().isPresent() ? "change.approach" : "addendum.new-sheet", sheet);
+    return words.text("change.told", which, point(change).orElse(""));
   }
 
   private Optional<String> point(ApproachChange change) {

@@ -226,7 +226,7 @@ public final class ReissuePapers {
     List<String> told =
         changes.stream()
             .filter(Change::onSlip)
-            .map(c -> c.kind() + ", " + c.place() + ": " + c.text())
+            .map(c -> messages.text("slip.changed", c.kind(), c.place(), c.text()))
             .toList();
     List<String> fields = Arrays.asList(messages.text("slip.fields").split("\\|"));
     List<OfficePaper.Slip> slips = new ArrayList<>();

@@ -96,7 +96,7 @@ class AddendumHoursTest extends Changes {
     assertThat(text(before, after, "-slips.pdf"))
         .contains("was 30 km/h, 0.90 km to 1.10 km; 45 km/h from 2026-12-05 04:00 until further");
     assertThat(text(before, after, "-supplement.pdf"))
-        .contains("Do not change a sheet before 2026-12-05 04:00. Then put these sheets");
+        .contains("Do not change any sheet before 2026-12-05 04:00. Then put these sheets");
   }
 
   @Test

@@ -120,7 +120,7 @@ class AddendumTest extends Changes {
         assertThat(lowestMm(pdf)).as(count + " restrictions").isLessThan(297 / 2.0 - 3);
       }
       assertThat(made.text())
-          .contains("T 26/201", "4m 20ch to 4m 40ch", "20 mph", "no longer hold")
+          .contains("T 26/201", "4m 20ch to 4m 40ch", "20 mph", "Do not use the figures")
           .contains("Keep this half sheet with the pack")
           .contains(made.approaches());
     }

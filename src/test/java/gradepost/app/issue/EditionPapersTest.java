@@ -76,9 +76,9 @@ class EditionPapersTest {
     Task isolated = Task.of(FILE, pack).get(4);
     assertThat(brake(pack, part))
         .isEqualTo(
-            "The electro-pneumatic brake does not work on these vehicles, from the front: 3, 4");
+            "The electro-pneumatic brake does not work on these vehicles, counted from the front: 3, 4");
     assertThat(brake(pack, isolated))
-        .isEqualTo("The brake is isolated on these vehicles, from the front: 2");
+        .isEqualTo("The brake is isolated on these vehicles, counted from the front: 2");
   }
 
   private static String brake(PackFile pack, Task task) {

@@ -63,18 +63,17 @@ class ApproachWordsTest {
               .isPresent();
       assertThat(says)
           .as(pages.get(i).title())
-          .contains(
-              " at "
+          .containsPattern(
+              "The plan reaches it at "
                   + units.speed(there, Rounding.UP)
-                  + " there, "
-                  + (on ? "with the brake" : "without a brake"))
+                  + (on ? ", (with the brake|braking since) " : " without braking\\."))
           .contains(
-              "If yours would be faster than "
+              "If you would be faster than "
                   + units.speed(approach.target().speedMps(), Rounding.DOWN)
                   + (on ? " there, brake harder before it." : " there, brake before it."));
       faster(pages.get(i), approach, says, units);
       String all = says + pages.get(i).ladders() + pages.get(i).chart().says();
-      assertThat(all.contains("without a brake")).isEqualTo(!on);
+      assertThat(all.contains("without braking")).isEqualTo(!on);
       assertThat(all).doesNotContain("No brake is planned");
       assertThat(all.contains("needs no brake")).isEqualTo(!on);
     }
@@ -102,7 +101,7 @@ class ApproachWordsTest {
     Application application = faster.application().get();
     String speed = units.speed(application.brakingSpeedMps(), Rounding.DOWN);
     assertThat(says)
-        .contains(" At " + speed + ", the most that the train can and may be doing, brake at ")
+        .contains(" At " + speed + ", the fastest possible and permitted here, brake at ")
         .contains(": first application, ")
         .contains("Last places on dry rail: ")
         .contains(" On damp rail the braking point is ")
@@ -146,7 +145,7 @@ class ApproachWordsTest {
       stepped++;
       assertThat(page.headline())
           .contains(
-              " Braked from "
+              " Braking from "
                   + units.speed(applications.get(0).brakingSpeedMps(), Rounding.DOWN)
                   + ". ");
       assertThat(page.chart().track().fromM()).isLessThan(applications.get(0).brakingPointM());
@@ -161,14 +160,14 @@ class ApproachWordsTest {
     String purpose =
         application.target().speedMps() > 0
             ? "for " + units.speed(application.target().speedMps(), Rounding.DOWN)
-            : "to stand";
+            : "to a stand";
     String number = page.points().get(k).number();
     ApproachPage.ActionLine line =
         page.actions().stream().filter(a -> a.number().equals(number)).findFirst().orElseThrow();
     assertThat(line.todo().split(", main ", -1)[0]).isEqualTo("first application " + purpose);
     Table ladder = page.ladders().get(k);
     assertThat(ladder.title()).isEqualTo("If it fails at " + number + ", " + purpose);
-    String stands = application.forStep() ? "to stand: last place for " : "last place for ";
+    String stands = application.forStep() ? "to a stand: last place for " : "last place for ";
     assertThat(ladder.rows().stream().map(r -> r.cells().get(0)))
         .contains(stands + "Auto full service", stands + "emergency");
     assertThat(ladder.rows()).allMatch(r -> r.cells().size() == ladder.columns().size());
@@ -183,7 +182,7 @@ class ApproachWordsTest {
     assertThat(test(with(plan, plan.brakeTests().get(0))))
         .contains("running brake test at about 30 mph: planned from ");
     assertThat(test(with(plan, plan.brakeTests().get(1))))
-        .contains("running brake test at about 30 mph: no room (planned here: ");
+        .contains("running brake test at about 30 mph: no room here (planned ");
   }
 
   /** On the page in whose range it lies, and there alone. */
@@ -198,13 +197,15 @@ class ApproachWordsTest {
       List<BrakeTest> lie =
           plan.brakeTests().stream().filter(t -> t.atM() > begin && t.atM() <= to).toList();
       ApproachPage page = pages.get(i);
-      assertThat(page.headline().contains("it is in the figures of this page"))
+      assertThat(page.headline().contains("This page’s figures include it"))
           .as(page.title())
           .isEqualTo(lie.stream().anyMatch(BrakeTest::made));
       assertThat(page.actions().stream().anyMatch(l -> l.todo().equals("running brake test")))
           .as(page.title())
           .isEqualTo(lie.stream().anyMatch(BrakeTest::made));
-      assertThat(page.findings().stream().anyMatch(f -> f.contains("for a run without it")))
+      assertThat(
+              page.findings().stream()
+                  .anyMatch(f -> f.contains("This page’s figures do not include ")))
           .as(page.title())
           .isEqualTo(lie.stream().anyMatch(t -> !t.made()));
       from = to;
@@ -229,7 +230,7 @@ class ApproachWordsTest {
                 .see();
         String day = point.goBy().get(0).value();
         if (see.equals("–")) {
-          assertThat(day).as(page.title()).startsWith("the post count");
+          assertThat(day).as(page.title()).isEqualTo("NONE in reach");
         } else {
           String seen =
               see.contains(" (night: ") ? see.substring(0, see.indexOf(" (night: ")) : see;

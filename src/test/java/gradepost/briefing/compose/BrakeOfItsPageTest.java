@@ -122,15 +122,16 @@ class BrakeOfItsPageTest {
       for (Approach approach : plan.approaches()) {
         ApproachPage page = part.approaches().get(approach.number() - 1);
         String said = String.join(" ", page.unbraked());
-        Matcher since = Pattern.compile("brake on since (.+) \\(sheet (\\d+)\\)").matcher(said);
+        Matcher since = Pattern.compile("braking since (.+) \\(see (.+?)\\)\\. If").matcher(said);
         if (since.find()) {
           spoken++;
-          ApproachPage other = part.approaches().get(Integer.parseInt(since.group(2)) - 1);
-          assertThat(other.actions())
+          assertThat(part.approaches())
               .as(page.title() + ": " + said)
+              .filteredOn(other -> other.title().equals(since.group(2)))
+              .flatExtracting(ApproachPage::actions)
               .anyMatch(a -> a.where().contains(since.group(1)) && a.gauge().contains("psi"));
         }
-        if (said.contains("with the brake") && !said.contains("brake on since ")) {
+        if (said.contains("with the brake") && !said.contains("braking since ")) {
           spoken++;
           List<Command> own = approach.actions().stream().map(Action::command).toList();
           assertThat(own).as(page.title()).anyMatch(Command.Brake.class::isInstance);

@@ -101,7 +101,7 @@ class NotHeldWordsTest {
       boolean stop = plan.approaches().get(i).target() instanceof Target.Stop s && !s.terminal();
       assertThat(told.get(i)).doesNotContain("next signal");
       if (stop) {
-        assertThat(told.get(i)).doesNotContain("no emergency application");
+        assertThat(told.get(i)).doesNotContain("Do not use emergency");
         unknown +=
             told.get(i).contains("The data do not say whether a signal comes first.") ? 1 : 0;
       }

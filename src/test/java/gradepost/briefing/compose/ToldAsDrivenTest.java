@@ -65,7 +65,7 @@ class ToldAsDrivenTest {
         for (int k = 0; k < applications.size(); k++) {
           List<Fact> goBy = page.points().get(k).goBy();
           Fact last = goBy.get(goBy.size() - 1);
-          assertThat(last.label()).as(page.title()).startsWith("late if no brake is on");
+          assertThat(last.label()).as(page.title()).startsWith("too late if not braking");
           if (last.label().endsWith(" by")) {
             landmarks++;
             Application a = applications.get(k);
@@ -130,12 +130,12 @@ class ToldAsDrivenTest {
         List<ApproachPage.ActionLine> actions = paper.part().approaches().get(i).actions();
         LineSheet.Row stands =
             rows.stream()
-                .filter(c -> c.what().toString().contains("train stands at " + stop.name()))
+                .filter(c -> c.what().toString().contains("train stops at " + stop.name()))
                 .findFirst()
                 .orElseThrow();
         assertThat(stands.place()).isEqualTo(actions.get(actions.size() - 1).where());
         assertThat(stands.speed()).isEqualTo("0");
-        assertThat(stands.todo()).containsExactly("stand, brake held");
+        assertThat(stands.todo()).containsExactly("stop, hold brake");
         if (i + 1 < paper.part().approaches().size()) {
           LineSheet.Row starts = rows.get(rows.indexOf(stands) + 1);
           assertThat(starts.place()).isEqualTo(stands.place());
@@ -143,10 +143,10 @@ class ToldAsDrivenTest {
           assertThat(starts.what()).containsExactly("start from " + stop.name());
           ApproachPage.ActionLine start = paper.part().approaches().get(i + 1).actions().get(0);
           assertThat(start.where()).isEqualTo(stands.place());
-          assertThat(stands.what().toString()).contains("; booked for ");
+          assertThat(stands.what().toString()).contains("; booked to stand ");
         }
       }
-      Pattern after = Pattern.compile("train stands at .*, after (\\d+) min (\\d+) s");
+      Pattern after = Pattern.compile("train stops at .*, after (\\d+) min (\\d+) s");
       long seconds =
           rows.stream()
               .map(r -> after.matcher(r.what().toString()))
@@ -201,7 +201,7 @@ class ToldAsDrivenTest {
         assertThat(page.chart().says()).doesNotContain("to the right of");
         if (!page.points().isEmpty()) {
           assertThat(page.chart().says())
-              .contains(target instanceof Target.Stop ? "stands at the mark" : " is down to ")
+              .contains(target instanceof Target.Stop ? "stops at the mark" : " is down to ")
               .contains(" Last places: EP ");
         }
       }
@@ -263,7 +263,7 @@ class ToldAsDrivenTest {
       assertThat(paper.part().notSupplied())
           .noneMatch(n -> n.contains("checked on") || n.startsWith("Accepted"))
           .anyMatch(n -> n.startsWith("Boards at the lineside: none given for "))
-          .anyMatch(n -> n.startsWith("Cautions: no signal known that warns of signals "))
+          .anyMatch(n -> n.startsWith("Cautions: no known signal warns of signals "))
           .anyMatch(n -> n.startsWith("Cues by night or in fog: none near "));
       assertThat(paper.part().answeredFor()).anyMatch(n -> n.contains("checked on"));
     }

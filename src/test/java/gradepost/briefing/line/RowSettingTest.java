@@ -15,7 +15,7 @@ class RowSettingTest {
         List.of(
             "ease the brake then 14 psi at 12 mph for now",
             "platform of Market Road 2 on the left",
-            "low adhesion until 12m 05ch: Ferrow",
+            "low adhesion as far as 12m 05ch: Ferrow",
             "from 60 km/h to 55 km/h and 4 s later")) {
       List<String> lines = LineBreaks.HEAVY.of(text, NARROW);
       assertThat(String.join(" ", lines)).isEqualTo(text);

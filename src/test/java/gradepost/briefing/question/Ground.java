@@ -108,7 +108,8 @@ final class Ground {
   /** Whether the speed asked about rises at the last step of the grid up to there. */
   boolean rises(Item item, double atM) {
     Matcher m =
-        Pattern.compile("(\\S+ \\S+) stands .* and (\\S+ \\S+) may be used.*").matcher(item.ask());
+        Pattern.compile("(\\S+ \\S+) is in force .* and (\\S+ \\S+) may be used.*")
+            .matcher(item.ask());
     return m.matches()
         && near(ceiling(atM + 0.01), speed(m.group(2)), 0.01)
         && near(ceiling(atM - step()), speed(m.group(1)), 0.01);

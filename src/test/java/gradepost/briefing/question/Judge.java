@@ -117,14 +117,13 @@ final class Judge {
   }
 
   private boolean failure(Approach a, String answer) {
-    Matcher m =
-        Pattern.compile("it (does it with|runs past by up to) (\\d+ \\S+).*").matcher(answer);
+    Matcher m = Pattern.compile("(in time, with|too late: up to) (\\d+ \\S+).*").matcher(answer);
     if (!m.matches()) {
       throw new AssertionError(answer);
     }
     double metres = QuantityKind.LENGTH.require(m.group(2)).metres();
     double is = fallbacks(a).answers().get(0).met().endsShortM().orElseThrow();
-    return near(m.group(1).startsWith("does") ? metres : -metres, is, 3);
+    return near(m.group(1).startsWith("in time") ? metres : -metres, is, 3);
   }
 
   private double lastPlace(Approach a) {
