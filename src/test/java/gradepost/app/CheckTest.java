@@ -49,12 +49,10 @@ class CheckTest {
     pack();
     assertThat(found().stream().filter(p -> p.endsWith("[cue-missing]")))
         .containsExactly(
-            "route.yaml:4:1: note: 2-car, Down: no landmark or signal is surveyed, and 1 of 1"
-                + " braking points have no cue at night or in fog; look first for one from 3m 28ch"
+            "route.yaml:4:1: note: 2-car, Down: no landmark or signal is surveyed. At night or in fog 1 of 1 braking points have no cue. Look first for one from 3m 28ch"
                 + " to 3m 41ch, for Last Station; allowed: a landmark or signal within 15 s before"
                 + " each braking point [cue-missing]",
-            "route.yaml:4:1: note: 2-car, Up: no landmark or signal is surveyed, and 1 of 1"
-                + " braking points have no cue at night or in fog; look first for one from 0m 45ch"
+            "route.yaml:4:1: note: 2-car, Up: no landmark or signal is surveyed. At night or in fog 1 of 1 braking points have no cue. Look first for one from 0m 45ch"
                 + " to 0m 32ch, for First Station; allowed: a landmark or signal within 15 s before"
                 + " each braking point [cue-missing]");
     assertThat(new Check().of(List.of(folder.resolve("route.yaml"))).problems())
@@ -70,10 +68,9 @@ class CheckTest {
     assertThat(found().stream().filter(p -> p.endsWith("[cue-missing]")))
         .containsExactly(
             "route.yaml:83:3: note: 2-car, Down: no cue for Last Station within 15 s before braking"
-                + " at 3m 41ch; look for one from 3m 28ch to 3m 41ch; allowed: a landmark or signal"
+                + " at 3m 41ch. Look for one from 3m 28ch on; allowed: a landmark or signal"
                 + " there, for night and fog one that is lit or heard [cue-missing]",
-            "route.yaml:83:3: note: 2-car, Up: no landmark or signal is surveyed, and 1 of 1"
-                + " braking points have no cue at night or in fog; look first for one from 0m 45ch"
+            "route.yaml:83:3: note: 2-car, Up: no landmark or signal is surveyed. At night or in fog 1 of 1 braking points have no cue. Look first for one from 0m 45ch"
                 + " to 0m 32ch, for First Station; allowed: a landmark or signal within 15 s before"
                 + " each braking point [cue-missing]");
   }
@@ -96,7 +93,7 @@ class CheckTest {
   void nothingThatExistsIsWrittenOver() throws IOException {
     Path mine = Files.writeString(folder.resolve("route.yaml"), "mine");
     assertThat(new NewFile().of(FileKind.ROUTE, mine).problems())
-        .containsExactly(mine + ": error: there is such a file already");
+        .containsExactly(mine + ": error: the file already exists");
     pack();
     assertThat(mine).hasContent("mine");
   }
@@ -111,8 +108,8 @@ class CheckTest {
         "from: 3m 64ch\n        to: 3m 65ch\n        directions: Down");
     assertThat(found())
         .contains(
-            "route.yaml:65:9: warning: 2-car, Down: platform 1 of Last Station is 22 yd long, the"
-                + " train 42 yd, and nothing is said of the doors; allowed: doors: what is done with"
+            "route.yaml:65:9: warning: 2-car, Down: platform 1 of Last Station is 22 yd, the"
+                + " train 42 yd: no instruction for the doors; allowed: doors: what is done with"
                 + " the doors off the platform [platform-short]");
     change(
         "route.yaml",
@@ -175,8 +172,7 @@ class CheckTest {
     assertThat(found())
         .anyMatch(
             p ->
-                p.contains(
-                        "from sighting F 1 to the stopping place short of F 2: not enough to stop")
+                p.contains("from sighting F 1 to the stop short of F 2: not enough to stop")
                     && p.contains("the automatic air brake ")
                     && p.contains("[signal-spacing]"))
         .anyMatch(
@@ -185,7 +181,7 @@ class CheckTest {
                     && p.contains("[warning-late]"))
         .anyMatch(
             p ->
-                p.contains("Up trains come from 50 mph to 10 mph at 2m 50ch (Weak bridge) without")
+                p.contains("Up trains drop from 50 mph to 10 mph at 2m 50ch (Weak bridge) without")
                     && p.contains("[big-drop]"))
         .anyMatch(
             p ->
@@ -205,17 +201,17 @@ class CheckTest {
             + "     speed: 20 mph, imposed: 2026-01-05 04:00, until: further notice}\n");
     assertThat(found())
         .contains(
-            "restrictions.yaml:5:5: warning: 2-car, Down: T 1 brings the speed from 50 mph to 20 mph"
-                + " at 2m 10ch without a warning board; allowed: a warning board for a fall of a"
+            "restrictions.yaml:5:5: warning: 2-car, Down: T 1 drops the speed from 50 mph to 20 mph"
+                + " at 2m 10ch without a warning board; allowed: a warning board for a drop of a"
                 + " third or of more than 20 mph (32 km/h) [big-drop]");
     change(
         "pack-new.yaml",
         "# What check found",
         "accepted:\n"
-            + "  - {rule: big-drop, finding: \"2-car, Down: T 1 brings the speed from 50 mph to 20 mph"
+            + "  - {rule: big-drop, finding: \"2-car, Down: T 1 drops the speed from 50 mph to 20 mph"
             + " at 2m 10ch without a warning board\", by: manager, on: 2026-01-06, reason: hand"
             + " lamps}\n"
-            + "  - {rule: big-drop, finding: \"2-car, Up: T 1 brings the speed from 50 mph to 20 mph"
+            + "  - {rule: big-drop, finding: \"2-car, Up: T 1 drops the speed from 50 mph to 20 mph"
             + " at 2m 20ch without a warning board\", by: manager, on: 2026-01-06, reason: hand"
             + " lamps}\n"
             + "# What check found");

@@ -109,8 +109,8 @@ class SmallLinesTest {
         .containsExactly(
             pack
                 + ": error: Nettlecombe bank, Down, 4-car: the train cannot be braked for the stop"
-                + " at Nettlecombe, platform 1 (2m 25ch): its main application (48 psi) does not"
-                + " slow it on 1 in 30 falling at 2m 18ch; what would help: a train with a stronger"
+                + " at Nettlecombe, platform 1 (2m 25ch). Its main application (48 psi) does not"
+                + " slow it on 1 in 30 falling at 2m 18ch. What would help: a train with a stronger"
                 + " brake");
   }
 }

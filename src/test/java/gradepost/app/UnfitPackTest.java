@@ -84,7 +84,7 @@ class UnfitPackTest {
     assertThat(Failures.of(task, new NoEnd("after 3 steps")).what())
         .isEqualTo(
             "Thrumble Valley, stopping trains, Down, 4-car:"
-                + " the run cannot be worked out with these data: after 3 steps");
+                + " the run cannot be computed from these data: after 3 steps");
     assertThat(IoErrorText.inWords(new Unplanned("pack.yaml: error: so", new NoEnd("why"))))
         .isEqualTo("pack.yaml: error: so");
   }

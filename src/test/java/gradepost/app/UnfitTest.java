@@ -40,9 +40,9 @@ class UnfitTest {
     assertThat(errors(folder.resolve("unbrakeable/pack.yaml")))
         .singleElement()
         .asString()
-        .contains("cannot be braked for the stop at Nettlecombe, platform 1 (2m 25ch): ")
+        .contains("cannot be braked for the stop at Nettlecombe, platform 1 (2m 25ch). ")
         .contains("does not slow it on 1 in 30 falling at ")
-        .contains("; what would help: a train with a stronger brake [plan-unfit]");
+        .contains(". What would help: a train with a stronger brake [plan-unfit]");
   }
 
   /** With a lower speed on the fall too: one line, not one for each of what comes of it. */
@@ -57,7 +57,7 @@ class UnfitTest {
     assertThat(errors(folder.resolve("unbrakeable/pack.yaml")))
         .singleElement()
         .asString()
-        .contains("the train cannot be braked for ", "on 1 in 30 falling", "what would help: ");
+        .contains("the train cannot be braked for ", "on 1 in 30 falling", "What would help: ");
   }
 
   private void copy(String name) throws IOException {

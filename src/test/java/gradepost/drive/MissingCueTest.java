@@ -92,8 +92,7 @@ class MissingCueTest {
     assertThat(found(landmark(1000, true))).isEmpty();
     assertThat(found(landmark(699.9, true)))
         .containsExactly(
-            "4-car, Down: no cue for Halt 1 within 15 s before braking at 4.21 km; look for one"
-                + " from 3.92 km to 4.21 km");
+            "4-car, Down: no cue for Halt 1 within 15 s before braking at 4.21 km. Look for one from 3.92 km on");
     assertThat(found(landmark(1001, true))).hasSize(1);
   }
 
@@ -102,7 +101,7 @@ class MissingCueTest {
     assertThat(found(landmark(700, false)))
         .containsExactly(
             "4-car, Down: no cue at night or in fog for Halt 1 within 15 s before braking at 4.21"
-                + " km; look for one from 3.92 km to 4.21 km");
+                + " km. Look for one from 3.92 km on");
   }
 
   @Test
@@ -125,18 +124,16 @@ class MissingCueTest {
     assertThat(found(List.of(landmark(700, false)), List.of(signal(1200, 699.9)), Mill.policy()))
         .singleElement()
         .asString()
-        .endsWith("; look for one from 3.92 km to 4.21 km");
+        .endsWith(". Look for one from 3.92 km on");
   }
 
   @Test
   void whereNothingIsSurveyedItIsSaidOnce() {
     assertThat(found(List.of(), List.of(), Mill.policy()))
         .containsExactly(
-            "4-car, Down: no landmark or signal is surveyed, and 1 of 1 braking points have no cue"
-                + " at night or in fog; look first for one from 3.92 km to 4.21 km, for Halt 1");
+            "4-car, Down: no landmark or signal is surveyed. At night or in fog 1 of 1 braking points have no cue. Look first for one from 3.92 km to 4.21 km, for Halt 1");
     assertThat(found(List.of(landmark(700, false)), List.of(), Mill.policy()))
         .containsExactly(
-            "4-car, Down: nothing lit or heard is surveyed, and 1 of 1 braking points have no cue"
-                + " at night or in fog; look first for one from 3.92 km to 4.21 km, for Halt 1");
+            "4-car, Down: nothing lit or heard is surveyed. At night or in fog 1 of 1 braking points have no cue. Look first for one from 3.92 km to 4.21 km, for Halt 1");
   }
 }

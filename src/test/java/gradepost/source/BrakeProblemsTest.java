@@ -51,7 +51,7 @@ class BrakeProblemsTest {
             "short name twice",
             "short: Auto",
             "short: «EP",
-            "error: the short \"EP\" stands twice under systems, first on line 24, column 40; allowed: each short once"),
+            "error: the short \"EP\" is given twice under systems, first on line 24, column 40; allowed: each short once"),
         slip(
             "yes or no",
             "notching-down: no",
@@ -61,7 +61,7 @@ class BrakeProblemsTest {
             "notch twice",
             "name: Series",
             "name: «Shunt",
-            "error: the name \"Shunt\" stands twice under notches, first on line 19, column 14; allowed: each name once"));
+            "error: the name \"Shunt\" is given twice under notches, first on line 19, column 14; allowed: each name once"));
   }
 
   private static Arguments slip(String slip, String from, String to, String expected) {

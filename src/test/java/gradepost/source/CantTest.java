@@ -59,13 +59,12 @@ class CantTest {
             .replace("speed: 50 mph\n", "speed: 125 mph\n");
     assertThat(found(route))
         .contains(
-            "warning: 125 mph (Line speed) needs 123 mm of cant deficiency on the curve from 0m"
-                + " 62ch to 0m 69ch, 1746 m radius, cant 152 mm; allowed: 110 mm at most, that is")
-        .contains("has a cant of 152 mm; allowed: 150 mm at most [cant-high]");
+            "warning: the curve from 0m 62ch to 0m 69ch has 1746 m radius and 152 mm of cant. 125 mph (Line speed) needs 123 mm of cant deficiency; allowed: 110 mm at most, that is")
+        .contains("has 152 mm of cant; allowed: 150 mm at most [cant-high]");
     assertThat(found(route, TRACK.formatted("160 mm", "110 mm", "123.2 mm", "160 mm")))
         .doesNotContain("0m 62ch");
     assertThat(found(route, TRACK.formatted("160 mm", "110 mm", "123.1 mm", "160 mm")))
-        .contains("needs 123 mm of cant deficiency on the curve from 0m 62ch");
+        .contains("needs 123 mm of cant deficiency;");
   }
 
   /**
@@ -93,7 +92,7 @@ class CantTest {
     assertThat(found(route, "")).contains("allowed: 110 mm at most, that is 45 mph [curve-speed]");
     assertThat(found(route, TRACK.formatted("150 mm", "110 mm", "124 mm", "110 mm"))).isEmpty();
     assertThat(found(route, TRACK.formatted("90 mm", "110 mm", "80 mm", "110 mm")))
-        .contains("has a cant of 100 mm; allowed: 90 mm at most [cant-high]")
+        .contains("has 100 mm of cant; allowed: 90 mm at most [cant-high]")
         .contains("allowed: 80 mm at most, that is 40 mph [curve-speed]");
   }
 
@@ -111,8 +110,7 @@ class CantTest {
                 "speed: 50 mph\n    differential: [{class: GOODS, speed: 15 mph}]\n");
     assertThat(found(route))
         .isEqualTo(
-            "warning: 15 mph (Line speed) has 123 mm of cant excess on the curve from 0m 62ch to 0m"
-                + " 69ch, 402 m radius, cant 140 mm; allowed: 110 mm at most [cant-excess]\n");
+            "warning: the curve from 0m 62ch to 0m 69ch has 402 m radius and 140 mm of cant. 15 mph (Line speed) has 123 mm of cant excess; allowed: 110 mm at most [cant-excess]\n");
     assertThat(found(route, TRACK.formatted("150 mm", "110 mm", "110 mm", "123 mm"))).isEmpty();
   }
 

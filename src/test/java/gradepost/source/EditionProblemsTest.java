@@ -102,8 +102,7 @@ class EditionProblemsTest {
                 + " restriction: {for: one release, first: 15 psi, first-held: 4 s, main: 28 psi,"
                 + " release-above-target: 2 mph}\n      check-pressure: 15 psi\n",
             "",
-            "line/pack.yaml:16:13: error: the policy Small policy has no clause for ep-out-of-use;"
-                + " without one no paper is made; allowed: a policy with the clause ep-out-of-use"
+            "line/pack.yaml:16:13: error: the policy Small policy has no clause for ep-out-of-use: without one no paper is made; allowed: a policy with the clause ep-out-of-use"
                 + " under degraded\n"
                 + "  Maybe ep-out-of-use under degraded in the policy file, with permitted,"
                 + " clause, to and at-most"),

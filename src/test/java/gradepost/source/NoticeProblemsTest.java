@@ -22,7 +22,7 @@ class NoticeProblemsTest {
             "reference twice",
             "reference: T 26/090",
             "reference: «T 26/104",
-            "error: the reference \"T 26/104\" stands twice under notices, first on line 3, column 16; allowed: each reference once"),
+            "error: the reference \"T 26/104\" is given twice under notices, first on line 3, column 16; allowed: each reference once"),
         slip(
             "until before imposed",
             "until: 2027-01-15 04:00",
@@ -84,7 +84,7 @@ class NoticeProblemsTest {
             "board for the other direction",
             "at: 1m 45ch, direction: Down",
             "at: 1m 45ch, direction: «Up",
-            "error: a board for Up trains, for whom the restriction does not stand; allowed: a direction of the restriction"),
+            "error: a board for Up trains, but the restriction does not apply to them; allowed: a direction of the restriction"),
         slip(
             "none beside notices",
             "gradepost: restrictions",

@@ -85,7 +85,7 @@ class PackNameProblemsTest {
             "junction of the other direction",
             "lines: [Down Main]",
             "lines: [Down Main]\n    junctions: {Millbeck Junction: «Main}",
-            "error: junction Millbeck Junction does not stand for Down trains; allowed: junctions that they meet"),
+            "error: junction Millbeck Junction is not for Down trains; allowed: junctions that they meet"),
         slip(
             "direction unknown",
             "direction: Up",
@@ -95,7 +95,7 @@ class PackNameProblemsTest {
             "direction twice",
             "direction: Up",
             "direction: «Down",
-            "error: the direction \"Down\" stands twice under directions, first on line 8, column 16; allowed: each direction once"),
+            "error: the direction \"Down\" is given twice under directions, first on line 8, column 16; allowed: each direction once"),
         slip(
             "one call",
             "      - {station: Weir Lane, platform: \"1\"}\n      - {station",

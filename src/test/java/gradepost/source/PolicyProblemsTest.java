@@ -59,7 +59,7 @@ class PolicyProblemsTest {
             "case twice",
             "name: low",
             "name: «dry",
-            "error: the name \"dry\" stands twice under adhesion, first on line 4, column 12; allowed: each name once"),
+            "error: the name \"dry\" is given twice under adhesion, first on line 4, column 12; allowed: each name once"),
         slip(
             "first above main",
             "  first: 15 psi",
@@ -74,12 +74,12 @@ class PolicyProblemsTest {
             "eases do not fall in pressure",
             "{above-target: 3 mph, to: 5 psi, slows-by: 0.2 m/s2}",
             "{above-target: 3 mph, to: «12 psi, slows-by: 0.2 m/s2}",
-            "error: the pressures of the eases do not fall here; allowed: each below the one before"),
+            "error: the pressures of the eases do not decrease here; allowed: each below the one before"),
         slip(
             "eases do not fall in speed",
             "{above-target: 3 mph, to: 5 psi, slows-by: 0.2 m/s2}",
             "{above-target: «13 mph, to: 5 psi, slows-by: 0.2 m/s2}",
-            "error: the speeds of the eases do not fall here; allowed: each below the one before"),
+            "error: the speeds of the eases do not decrease here; allowed: each below the one before"),
         slip(
             "first ease not below main",
             "{above-target: 12 mph, to: 12 psi}",
@@ -94,12 +94,12 @@ class PolicyProblemsTest {
             "steps not slower",
             "{before-mark: 20 yd, speed: 5 mph}",
             "{before-mark: 20 yd, speed: «15 mph}",
-            "error: the speeds of the steps do not fall here; allowed: each below the one before"),
+            "error: the speeds of the steps do not decrease here; allowed: each below the one before"),
         slip(
             "steps not nearer",
             "{before-mark: 20 yd, speed: 5 mph}",
             "{before-mark: «180 yd, speed: 5 mph}",
-            "error: the distances of the steps do not fall here; allowed: each below the one before"),
+            "error: the distances of the steps do not decrease here; allowed: each below the one before"),
         slip(
             "on not below off",
             "on-below: {value: 6 mph",

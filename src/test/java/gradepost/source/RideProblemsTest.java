@@ -31,16 +31,16 @@ class RideProblemsTest {
       textBlock =
           """
           approach,spead\\n1,44 mph | 1:10: error: there is no column "spead"; allowed: approach, name, braked at, speed, first pressure, stop error, over, forbidden movements, note\\n  Maybe speed
-          approach,speed,speed\\n1,, | 1:16: error: the column "speed" stands twice; allowed: each once
+          approach,speed,speed\\n1,, | 1:16: error: the column "speed" is given twice; allowed: each once
           name,speed\\nx,44 mph | 1:1: error: the column "approach" is missing; allowed: approach, name, braked at, speed, first pressure, stop error, over, forbidden movements, note
           approach,speed\\n1,44 | 2:3: error: speed "44" has no unit; allowed: a speed, such as 40 mph or 64 km/h\\n  Maybe 44 mph or 44 km/h
           approach,speed\\n1,44 mph,x | 2:1: error: the line has 3 cells; allowed: 2, as many as there are headings
           approach,speed\\n99,44 mph | 2:1: error: there is no approach "99"; allowed: a number from 1 to 16
-          approach,speed\\n1,44 mph\\n\\n1,40 mph | 4:1: error: approach 1 stands twice, first on line 2, column 1; allowed: each approach once
+          approach,speed\\n1,44 mph\\n\\n1,40 mph | 4:1: error: approach 1 is given twice, first on line 2, column 1; allowed: each approach once
           approach,stop error\\n1,4 yd | 2:3: error: stop error "4 yd" does not say which way; allowed: at mark, or a length with short or past, such as 3 yd short\\n  Maybe 4 yd short or 4 yd past
           approach,braked at\\n1,12m 20ch | 2:3: error: braked at "12m 20ch" is not on approach 1; allowed: a mileage from 1m 60ch (Valley) to 3m 20ch
-          approach,first pressure\\n13,15 psi | 2:4: error: first pressure is given for approach 13, which needs no brake; allowed: an empty cell
-          approach,stop error\\n5,at mark | 2:3: error: stop error is given for approach 5, which is not a stop; allowed: an empty cell
+          approach,first pressure\\n13,15 psi | 2:4: error: first pressure is given for approach 13, but that needs no brake; allowed: an empty cell
+          approach,stop error\\n5,at mark | 2:3: error: stop error is given for approach 5, but that is not a stop; allowed: an empty cell
           approach,forbidden movements\\n1,few | 2:3: error: forbidden movements "few" is not a count; allowed: none, or how many there were
           approach,speed\\n1, | 1:1: error: nothing was filled in; allowed: one observation at least
           approach,speed | 1:1: error: the file has a line of headings only; allowed: a line of headings, then a line for each approach or sample
@@ -48,7 +48,7 @@ class RideProblemsTest {
           distance,speed (mph)\\n0,0\\n9,9 | 1:1: error: the heading "distance" has no unit; allowed: a length, such as 20 m, 60 yd, 7 ch or 64 ft 6 in, as in distance (m)\\n  Maybe distance (m)
           distance (m),speed (psi)\\n0,0\\n9,9 | 1:14: error: the unit "psi" is not known; allowed: a speed, such as 40 mph or 64 km/h, as in speed (mph)
           distance (m),speed (mph)\\n0,12\\n9,9 | 2:3: error: the export does not begin with the train at a stand; allowed: a first line at the stop mark of Harnock Top, speed 0
-          distance (m),speed (mph)\\n0,0\\n90,9\\n50,9 | 4:1: error: the distance goes back; allowed: distances that do not fall
+          distance (m),speed (mph)\\n0,0\\n90,9\\n50,9 | 4:1: error: the distance goes back; allowed: distances that do not decrease
           distance (m),speed (mph)\\n0,0\\n90, | 3:4: error: speed is empty; allowed: a number, not negative, in the unit of the heading
           distance (km),speed (mph)\\n0,0\\n90,9 | 3:1: error: the distance is past the end of the route; allowed: the distance run since the first line
           distance (m);notch;speed (km/h)\\n0;off;0\\n9;Full;3,5 | 3:3: error: notch "Full" is not known; allowed: off, 0 to 4, or Shunt, Series, Parallel, Weak field

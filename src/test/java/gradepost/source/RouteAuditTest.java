@@ -19,7 +19,7 @@ class RouteAuditTest {
     Expect.finding(
         "height: 82.4 m",
         "height: «100 m",
-        "warning: from 0m 10ch (Valley) to 1m 00ch the gradients come to -17.6 m, the heights to"
+        "warning: from 0m 10ch (Valley) to 1m 00ch the gradients add up to -17.6 m, the heights to"
             + " +0.0 m; allowed: a difference of 2.2 m at most [gradient-closure]");
   }
 
@@ -63,8 +63,7 @@ class RouteAuditTest {
     Expect.finding(
         "radius: 14 ch, cant: 75 mm, check-rail: low rail",
         "radius: 14 ch, cant: 75 mm, check-rail: «high rail",
-        "warning: the check rail of the curve from 1m 10ch to 1m 40ch lies beside the high rail, on"
-            + " its right side; allowed: the low rail, the inner one of the curve"
+        "warning: the curve from 1m 10ch to 1m 40ch has its check rail beside the high rail, on the right; allowed: the low rail, the inner one of the curve"
             + " [check-rail-side]\n  Maybe check-rail: low rail");
   }
 
@@ -75,14 +74,13 @@ class RouteAuditTest {
     Expect.finding(
         by,
         by + "  - {name: check rail, at: 1m 11ch, side: «right, night: no, sighting: 50 yd}\n",
-        "warning: the landmark check rail at 1m 11ch is on the right, and the check rail there on"
-            + " the left; allowed: the side of the check rail, forward [check-rail-landmark]\n"
+        "warning: the landmark check rail at 1m 11ch is on the right, the check rail on the left; allowed: the side of the check rail, forward [check-rail-landmark]\n"
             + "  Maybe side: left");
     Expect.finding(
         by,
         by
             + "  - «{name: check rail begins, at: 1m 10ch, side: left, night: no, sighting: 50 yd}\n",
-        "warning: the landmark check rail begins at 1m 10ch stands where the check rail ends for a"
+        "warning: the landmark check rail begins at 1m 10ch is where the check rail ends for a"
             + " train going Up; allowed: a name for each direction [check-rail-landmark]\n"
             + "  Maybe directions: Down");
     Expect.finding(
@@ -129,12 +127,12 @@ class RouteAuditTest {
     Expect.finding(
         "curves:\n",
         "curves:\n  - {from: 0m 62ch, to: 0m 69ch, hand: left, radius: 30 ch, cant: «160 mm}\n",
-        "warning: the curve from 0m 62ch to 0m 69ch has a cant of 160 mm; allowed:"
+        "warning: the curve from 0m 62ch to 0m 69ch has 160 mm of cant; allowed:"
             + " 150 mm at most [cant-high]");
     Expect.finding(
         "curves:\n",
         "curves:\n  - {from: 0m 72ch, to: 0m 78ch, hand: left, radius: 30 ch, cant: «120 mm}\n",
-        "warning: the curve from 0m 72ch to 0m 78ch has a cant of 120 mm at platform 1 of Weir Lane;"
+        "warning: the curve from 0m 72ch to 0m 78ch has 120 mm of cant at Weir Lane, platform 1;"
             + " allowed: 110 mm at most [cant-high]");
   }
 
@@ -152,7 +150,7 @@ class RouteAuditTest {
     Expect.finding(
         "curves:\n",
         "curves:\n  - «{from: 0m 62ch, to: 0m 69ch, hand: left, radius: 17 ch, cant: 100 mm}\n",
-        "warning: 50 mph (Line speed) needs 124 mm of cant deficiency on the curve from 0m 62ch to 0m 69ch, 342 m radius, cant 100 mm; allowed: 110 mm at most,"
+        "warning: the curve from 0m 62ch to 0m 69ch has 342 m radius and 100 mm of cant. 50 mph (Line speed) needs 124 mm of cant deficiency; allowed: 110 mm at most,"
             + " that is 45 mph [curve-speed]");
   }
 
@@ -161,14 +159,12 @@ class RouteAuditTest {
     Expect.finding(
         "radius: 30 ch}",
         "radius: 29 ch}",
-        "line/route.yaml:26:5: warning: 50 mph (Line speed) needs 131 mm of cant deficiency on the"
-            + " curve from 1m 60ch to 1m 70ch, 583 m radius, cant 0 mm; allowed: 110 mm at most,"
+        "line/route.yaml:26:5: warning: the curve from 1m 60ch to 1m 70ch has 583 m radius and 0 mm of cant. 50 mph (Line speed) needs 131 mm of cant deficiency; allowed: 110 mm at most,"
             + " that is 45 mph [curve-speed]\n"
-            + "line/route.yaml:117:5: warning: curve-speed is accepted here, and no finding has"
-            + " these words; allowed: a finding that stands, word for word"
+            + "line/route.yaml:117:5: warning: curve-speed is accepted here, but no finding has"
+            + " these words; allowed: a finding of today, word for word"
             + " [accepted-unfound]\n"
-            + "  Maybe 50 mph (Line speed) needs 131 mm of cant deficiency on the curve from 1m 60ch"
-            + " to 1m 70ch, 583 m radius, cant 0 mm");
+            + "  Maybe the curve from 1m 60ch to 1m 70ch has 583 m radius and 0 mm of cant. 50 mph (Line speed) needs 131 mm of cant deficiency");
   }
 
   /** A third or 20 mph: FRA Safety Advisory 2015-03. */
@@ -177,8 +173,8 @@ class RouteAuditTest {
     Expect.finding(
         "      - {kind: warning, at: 0m 65ch, direction: Down}\n",
         "",
-        "line/route.yaml:41:7: warning: Down trains come from 50 mph to 25 mph at 1m 05ch (Mill"
-            + " curve) without a warning board; allowed: a warning board for a fall of a third or"
+        "line/route.yaml:41:7: warning: Down trains drop from 50 mph to 25 mph at 1m 05ch (Mill"
+            + " curve) without a warning board; allowed: a warning board for a drop of a third or"
             + " of more than 20 mph (32 km/h) [big-drop]");
   }
 
@@ -187,7 +183,7 @@ class RouteAuditTest {
     Expect.finding(
         "{kind: commencement, at: 1m 05ch,",
         "{kind: commencement, at: «1m 15ch,",
-        "warning: the commencement board of Mill curve for Down trains stands at 1m 15ch; allowed:"
+        "warning: the commencement board of Mill curve for Down trains is at 1m 15ch; allowed:"
             + " at 1m 05ch [board-place]");
   }
 
@@ -196,7 +192,7 @@ class RouteAuditTest {
     Expect.finding(
         "landmarks:",
         "  - «{id: WL 14, kind: distant, at: 1m 78ch, direction: Down, line: Down Main}\nlandmarks:",
-        "warning: signal WL 14 at 1m 78ch has no AWS, and other signals of Down Main have; allowed:"
+        "warning: signal WL 14 at 1m 78ch has no AWS, but other signals of Down Main have it; allowed:"
             + " AWS at every signal that can show caution on a fitted line [aws-missing]");
   }
 
@@ -215,7 +211,7 @@ class RouteAuditTest {
     Expect.finding(
         "landmarks:",
         "  - {id: WL 13, kind: stop, at: 1m 10ch, direction: Up, line: «Siding}\nlandmarks:",
-        "warning: signal WL 13 stands at 1m 10ch for Siding, which does not exist there; allowed: a"
+        "warning: signal WL 13 at 1m 10ch is for Siding, but that line does not exist there; allowed: a"
             + " line that exists there [off-line]");
     Expect.finding(
         "lines: [Up Main]\n        side",
@@ -229,8 +225,7 @@ class RouteAuditTest {
     Expect.finding(
         "{cars: 8, at: 0m 76ch,",
         "{cars: 8, at: «0m 77ch,",
-        "warning: the 8-car mark of platform 1 of Weir Lane for Down trains stands at 0m 77ch, 22 yd"
-            + " off the platform; allowed: from 0m 70ch to 0m 76ch [mark-off-platform]");
+        "warning: Down: the 8-car mark at 0m 77ch is 22 yd off platform 1 of Weir Lane; allowed: from 0m 70ch to 0m 76ch [mark-off-platform]");
   }
 
   @Test
@@ -238,7 +233,7 @@ class RouteAuditTest {
     Expect.finding(
         "buffer-stops: {section: Harbour, at: 0m 58ch}",
         "buffer-stops: «{section: Harbour, at: 0m 56.5ch}",
-        "warning: the buffer stops of platform 1 of Harrow Quay stand at 0m 57ch (Harbour), within"
+        "warning: the buffer stops of platform 1 of Harrow Quay are at 0m 57ch (Harbour), within"
             + " the platform; allowed: at or beyond an end of the platform [mark-past-buffers]");
   }
 

@@ -29,7 +29,7 @@ class RouteElementProblemsTest {
             "board for the other direction",
             "at: 1m 05ch, direction: Down",
             "at: 1m 05ch, direction: «Up",
-            "error: a board for Up trains, for whom the restriction does not stand; allowed: a direction of the restriction"),
+            "error: a board for Up trains, but the restriction does not apply to them; allowed: a direction of the restriction"),
         slip(
             "unknown direction",
             "at: 1m 05ch, direction: Down",
@@ -48,12 +48,12 @@ class RouteElementProblemsTest {
             "class twice",
             "{class: MU, speed: 30 mph}",
             "{class: MU, speed: 30 mph}\n      - {class: «MU, speed: 35 mph}",
-            "error: the class \"MU\" stands twice under differential, first on line 39, column 17; allowed: each class once"),
+            "error: the class \"MU\" is given twice under differential, first on line 39, column 17; allowed: each class once"),
         slip(
             "stop mark for others",
             "{cars: 8, at: 0m 76ch, direction: Down}",
             "{cars: 8, at: 0m 76ch, direction: «Up}",
-            "error: a stop mark for Up trains, which do not use the platform; allowed: a direction of the platform"),
+            "error: a stop mark for Up trains, but they do not use the platform; allowed: a direction of the platform"),
         slip(
             "stop mark twice",
             "{cars: 8, at: 0m 76ch",
@@ -70,7 +70,7 @@ class RouteElementProblemsTest {
             "signal against the line",
             "line: Down Main",
             "line: Up Main",
-            "line/route.yaml:88:16: error: signal WL 12 is for Down trains, which do not run on Up Main; allowed: a direction for which the line is signalled"),
+            "line/route.yaml:88:16: error: signal WL 12 is for Down trains, but they do not run on Up Main; allowed: a direction for which the line is signalled"),
         slip(
             "platform without a line",
             "lines: [Down Main]\n        side",

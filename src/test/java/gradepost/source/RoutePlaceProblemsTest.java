@@ -32,19 +32,19 @@ class RoutePlaceProblemsTest {
             "section named twice",
             "name: Harbour, from",
             "name: «Valley, from",
-            "error: the name \"Valley\" stands twice under sections, first on line 7, column 12; allowed: each name once"),
+            "error: the name \"Valley\" is given twice under sections, first on line 7, column 12; allowed: each name once"),
         slip(
             "line named twice",
             "name: Up Main",
             "name: «Down Main",
-            "error: the name \"Down Main\" stands twice under lines, first on line 11, column 12; allowed: each name once"
+            "error: the name \"Down Main\" is given twice under lines, first on line 11, column 12; allowed: each name once"
                 + "\n"
                 + "line/route.yaml:69:17: error: an entry of lines \"Up Main\" is not known on this route; allowed: Down Main, Siding"),
         slip(
             "station code twice",
             "code: HQY",
             "code: «WLN",
-            "error: the code \"WLN\" stands twice under stations, first on line 54, column 11; allowed: each code once"),
+            "error: the code \"WLN\" is given twice under stations, first on line 54, column 11; allowed: each code once"),
         slip(
             "code too long",
             "code: HQY",
@@ -54,7 +54,7 @@ class RoutePlaceProblemsTest {
             "platform twice",
             "number: \"2\"",
             "number: «\"1\"",
-            "error: the number \"1\" stands twice under platforms, first on line 56, column 17; allowed: each number once"),
+            "error: the number \"1\" is given twice under platforms, first on line 56, column 17; allowed: each number once"),
         slip(
             "kilometres on a route of miles",
             "from: 1m 10ch, to: 1m 40ch",

@@ -251,7 +251,7 @@ class StockFormsTest {
             MOTORS,
             "name: Series",
             "name: «Shunt",
-            "the name \"Shunt\" stands twice under groups, first on line 26, column 16; allowed:"
+            "the name \"Shunt\" is given twice under groups, first on line 26, column 16; allowed:"
                 + " each name once"),
         arguments(
             "recharge without a pipe",

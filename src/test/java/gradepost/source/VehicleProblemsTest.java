@@ -78,7 +78,7 @@ class VehicleProblemsTest {
             "vehicle twice",
             "type: TS",
             "type: «DMS",
-            "error: the type \"DMS\" stands twice under vehicles, first on line 6, column 12; allowed: each type once"),
+            "error: the type \"DMS\" is given twice under vehicles, first on line 6, column 12; allowed: each type once"),
         slip(
             "law unknown",
             "law: rockl",

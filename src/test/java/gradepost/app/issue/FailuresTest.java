@@ -56,10 +56,8 @@ class FailuresTest {
             "following its own printed instructions, the train would be doing 32 mph at %s;"
                     .formatted(PLACE)
                 + " permissible: 30 mph",
-            "run from its own printed instructions the train stops 4 yd short of its mark, 2 yd are"
-                + " allowed",
-            "run from its own printed instructions the train stops 4 yd past its mark, 2 yd are"
-                + " allowed",
+            "following its own printed instructions, the train stops 4 yd short of its mark; 2 yd is allowed",
+            "following its own printed instructions, the train stops 4 yd past its mark; 2 yd is allowed",
             "the train stalls at " + PLACE,
             "the handle movement at %s is one that the stock forbids".formatted(PLACE),
             "after %s, the condition for the next action is never met".formatted(PLACE));
@@ -72,18 +70,18 @@ class FailuresTest {
     String brake = "a train with a stronger brake";
     String policy = ", or a stronger main application in the policy";
     String fall =
-        "the train cannot be braked for the signal EB 81 (%1$s): its main application (%2$d psi)"
-            + " does not slow it on 1 in 30 falling at %1$s; what would help: ";
+        "the train cannot be braked for the signal EB 81 (%1$s). Its main application (%2$d psi)"
+            + " does not slow it on 1 in 30 falling at %1$s. What would help: ";
     assertThat(cannot(signal, CannotBrake.Cause.FALL, 30))
         .isEqualTo(fall.formatted(PLACE, 30) + brake + policy);
     assertThat(cannot(signal, CannotBrake.Cause.FALL, 50))
         .isEqualTo(fall.formatted(PLACE, 50) + brake);
     String near =
-        "the train cannot be braked for 15 mph at %1$s (terminal platform): from %1$s, where it is"
-            + " at 25 mph, its main application (%2$d psi) needs more room; what would help: a lower"
+        "the train cannot be braked for 15 mph at %1$s (terminal platform). From %1$s, at 25 mph,"
+            + " its main application (%2$d psi) needs more room. What would help: a lower"
             + " speed before it,";
     assertThat(cannot(step, CannotBrake.Cause.TOO_NEAR, 30))
-        .isEqualTo(near.formatted(PLACE, 30) + " " + brake + policy);
+        .isEqualTo(near.formatted(PLACE, 30) + " a stronger brake" + policy);
     assertThat(cannot(step, CannotBrake.Cause.TOO_NEAR, 50))
         .isEqualTo(near.formatted(PLACE, 50) + " or " + brake);
   }
@@ -99,7 +97,7 @@ class FailuresTest {
         .containsExactly(
             "the printed instructions do not bring the train to the signal EB 81 (%1$s): after %1$s,"
                     .formatted(PLACE)
-                + " the condition for the next action is never met; what would help: another"
+                + " the condition for the next action is never met. What would help: another"
                 + " technique in the policy, or a lower speed before it");
   }
 }

@@ -85,13 +85,13 @@ class NoticeOverlapsTest {
         double to = Math.min(path.metresAt(a.extent().to()), path.metresAt(b.extent().to()));
         if (from < to && met(a, b) && ++found <= NAMED) {
           out.add(
-              "%s and %s overlap from %s to %s: the lower speed stands there"
+              "%s and %s overlap from %s to %s: the lower speed applies there"
                   .formatted(a.reference(), b.reference(), path.text(from), path.text(to)));
         }
       }
       if (found > NAMED) {
         out.add(
-            "%s overlaps %d more before it in the file: the lower speed stands there"
+            "%s overlaps %d more before it in the file: the lower speed applies there"
                 .formatted(b.reference(), found - NAMED));
       }
     }

@@ -55,8 +55,7 @@ class NoticeRoutesTest {
   void aMissingRouteIsAnErrorWhereThereAreSeveral() {
     assertThat(found(List.of(small, hill), "", ", route: Hill line"))
         .isEqualTo(
-            "3:5: error: this notice does not say for which route it is, and the packs are of"
-                + " several; allowed: route: one of Hill line, Small line\n");
+            "3:5: error: this notice names no route, and the packs are of several routes; allowed: route: one of Hill line, Small line\n");
   }
 
   @Test
@@ -78,7 +77,7 @@ class NoticeRoutesTest {
             ", route: Estuary");
     assertThat(told)
         .isEqualTo(
-            "4:28: note: passed over: no pack here is of the route \"Quarry branch\", \"Estuary\";"
+            "4:28: note: ignored: no pack here is of the route \"Quarry branch\", \"Estuary\";"
                 + " allowed: Small line\n");
     assertThat(fixture.sources().noticeFile(FILE).fits(List.of(small)).hasErrors()).isFalse();
   }
@@ -87,7 +86,7 @@ class NoticeRoutesTest {
   void aNameCutShortIsAskedAbout() {
     assertThat(found(List.of(hill, small), ", route: Hill line", ", route: small"))
         .isEqualTo(
-            "4:28: note: passed over: no pack here is of the route \"small\"; allowed: Hill line,"
+            "4:28: note: ignored: no pack here is of the route \"small\"; allowed: Hill line,"
                 + " Small line\n  Maybe Small line\n");
   }
 

@@ -180,9 +180,8 @@ class NoticeTextTest {
     assertThat(reading("n.yaml", two).problems().text())
         .contains(
             "warning: the normal speed is not above the restriction",
-            "warning: the warning board for Down trains at 1m 15ch stands beyond where it begins,"
-                + " 1m 10ch",
-            "note: A and B overlap from 1m 15ch to 1m 20ch: the lower speed stands there",
+            "warning: the warning board for Down trains at 1m 15ch is beyond the beginning, 1m 10ch",
+            "note: A and B overlap from 1m 15ch to 1m 20ch: the lower speed applies there",
             "error: the route has no feature \"Nowhere\"; allowed: ");
   }
 

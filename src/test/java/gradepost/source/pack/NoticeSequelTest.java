@@ -28,8 +28,7 @@ class NoticeSequelTest {
     assertThat(reading(NAME, EASED.formatted("")).problems().text())
         .startsWith(
             "n.yaml:3:5: error: T 26/104 had boards (warning), and this notice does"
-                + " not say what becomes of them; allowed: boards: those that stand from now, or"
-                + " none where nothing stands at the lineside\n");
+                + " not say what becomes of them; allowed: boards: those in place from now, or none where nothing is at the lineside\n");
   }
 
   @Test
@@ -64,7 +63,6 @@ class NoticeSequelTest {
     String text = EASED.replace("26/104", "26/140").replace("status: eased", "status: withdrawn");
     assertThat(reading(NAME, text.formatted("")).problems().text())
         .isEqualTo(
-            "n.yaml:3:17: warning: T 26/140 is withdrawn, and no file of the pack has it: nothing"
-                + " changes by it; allowed: one of T 26/104\n");
+            "n.yaml:3:17: warning: T 26/140 is withdrawn, but no file of the pack has it: nothing changes; allowed: one of T 26/104\n");
   }
 }
