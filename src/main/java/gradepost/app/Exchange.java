@@ -33,7 +33,7 @@ public final class Exchange {
       }
       byte[] bytes = reading.found().get().getBytes(StandardCharsets.UTF_8);
       if (java.util.Arrays.equals(bytes, Files.readAllBytes(route))) {
-        return Answer.said(route + " has all that already");
+        return Answer.said(route + " already has all that");
       }
       Path beside = Files.createTempFile(Disk.folder(route), ".import-", ".tmp");
       Files.write(beside, bytes);

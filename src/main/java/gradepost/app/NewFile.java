@@ -25,7 +25,7 @@ public final class NewFile {
   public Answer of(FileKind kind, Path file) {
     try {
       if (Files.exists(file)) {
-        return Answer.refused(file + ": error: there is such a file already");
+        return Answer.refused(file + ": error: the file already exists");
       }
       Path folder = Disk.folder(file);
       if (!Files.isDirectory(folder)) {

@@ -14,7 +14,6 @@ import gradepost.yaml.Reading;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** Shows a route, or a part of it: read, find the part, draw. */
 public final class Show {
@@ -66,11 +65,6 @@ public final class Show {
     return new gradepost.route.Path(route, Direction.FORWARD);
   }
 
-  private static String inWords(Mistake mistake) {
-    String maybe = mistake.maybe().isEmpty() ? "" : "\n  Maybe " + mistake.maybe();
-    return mistake.what() + "; allowed: " + mistake.allowed() + maybe;
-  }
-
   /**
    * The place that a clerk names.
    *
@@ -85,7 +79,7 @@ public final class Show {
         parsed.match(
             Parsed.Ok::value,
             bad -> {
-              throw new IllegalArgumentException(inWords(bad.told(key, QuantityKind.MILEAGE)));
+              throw new IllegalArgumentException(bad.told(key, QuantityKind.MILEAGE).inWords());
             });
     List<Section> holding =
         named.map(List::of).orElse(route.sections()).stream()
@@ -100,13 +94,15 @@ public final class Show {
     if (places.size() == 1) {
       return places.get(0) / 1000.0;
     }
-    String sections =
-        (holding.isEmpty() ? route.sections() : holding)
-            .stream().map(Section::name).collect(Collectors.joining(", "));
-    throw new IllegalArgumentException(
+    Mistake mistake =
         holding.isEmpty()
-            ? "%s is off the route; allowed: a mileage on %s".formatted(typed, sections)
-            : "%s is on %s\n  Maybe \"%s %s\""
-                .formatted(typed, sections, holding.get(0).name(), typed.strip()));
+            ? AppText.OFF_THE_ROUTE.with(typed, names(route.sections()))
+            : AppText.ON_SEVERAL_SECTIONS.with(
+                typed.strip(), names(holding), holding.get(0).name());
+    throw new IllegalArgumentException(mistake.inWords());
+  }
+
+  private static List<String> names(List<Section> sections) {
+    return sections.stream().map(Section::name).toList();
   }
 }

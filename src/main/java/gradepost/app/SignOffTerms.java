@@ -28,11 +28,7 @@ final class SignOffTerms {
       throws RegisterException, IOException {
     PackFile pack =
         ArchivedInputs.pack(Disk.sources(), new Archive(store.archive()), issue)
-            .orElseThrow(
-                () ->
-                    new RegisterException(
-                        "the archive does not hold the inputs of %s whole"
-                            .formatted(issue.name())));
+            .orElseThrow(() -> new RegisterException(AppText.INPUTS_LOST.with(issue.name())));
     return new SignOffTerms(pack, today);
   }
 
@@ -41,22 +37,19 @@ final class SignOffTerms {
         pack.directions().stream().map(d -> pack.route().nameOf(d.direction())).toList();
     if (!directions.contains(direction)) {
       throw new RegisterException(
-          "%s has no direction %s; allowed: %s%s"
-              .formatted(
-                  issue.name(),
-                  direction,
-                  String.join(", ", directions),
-                  Nearest.to(direction, directions).map(d -> "\n  Maybe " + d).orElse("")));
+          AppText.UNKNOWN_DIRECTION.with(
+              issue.name(), direction, directions, Nearest.to(direction, directions)));
     }
     LocalDate last = latest().orElse(LocalDate.MAX);
     if (!lapses.isAfter(today) || lapses.isAfter(last)) {
-      String end =
-          latest()
-              .map(d -> " to %s, as the policy %s has it".formatted(d, pack.policy().name()))
-              .orElse("");
+      LocalDate first = today.plusDays(1);
       throw new RegisterException(
-          "a sign-off of %s cannot lapse on %s; allowed: a day from %s%s"
-              .formatted(today, lapses, today.plusDays(1), end));
+          latest()
+              .map(
+                  end ->
+                      AppText.LAPSES_OUT_OF_RANGE.with(
+                          today, lapses, first, end, pack.policy().name()))
+              .orElseGet(() -> AppText.LAPSES_TOO_EARLY.with(today, lapses, first)));
     }
   }
 

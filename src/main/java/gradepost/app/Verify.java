@@ -61,7 +61,7 @@ public final class Verify {
     }
     return problems.and(
         Answer.refused(
-            "%s: error: its fingerprint is %s…, which is that of no pack here: %s%n  Maybe the data changed after it was printed: compare the issue numbers, and use the issue in force"
+            "%s: error: no pack here has its fingerprint, %s…: %s%n  Maybe the data changed after it was printed: compare the issue numbers, and use the issue in force"
                 .formatted(
                     paper,
                     printed.substring(0, 16),

@@ -25,7 +25,7 @@ final class BriefCommand implements Callable<Integer> {
   @Parameters(
       arity = "1..*",
       paramLabel = "PACK|FOLDER",
-      description = "A pack, or a folder below which every pack-….yaml is taken.")
+      description = "A pack, or a folder for every pack-….yaml below it.")
   private List<Path> packs = List.of();
 
   @Option(
@@ -51,13 +51,13 @@ final class BriefCommand implements Callable<Integer> {
       split = ",",
       paramLabel = "PAPERS",
       converter = PaperWord.class,
-      description = "Papers to make beside those that the pack asks for: sign-off, cards, wall.")
+      description = "More papers than the pack asks for: sign-off, cards, wall.")
   private List<PaperKind> with = List.of();
 
   @Option(
       names = "--seed",
       paramLabel = "N",
-      description = "Number that chooses the questions of the first knowledge paper.")
+      description = "A number that chooses the questions of the first knowledge paper.")
   private @Nullable Long seed;
 
   @Spec private CommandSpec spec = CommandSpec.create();

@@ -15,13 +15,13 @@ import picocli.CommandLine.Spec;
     name = "check",
     mixinStandardHelpOptions = true,
     description =
-        "Reads files of data and reports everything that is wrong with them, all at once; a pack is"
-            + " checked with its trains.")
+        "Reads data files and reports everything that is wrong, all at once. A pack is checked with"
+            + " its trains.")
 final class CheckCommand implements Callable<Integer> {
   @Parameters(
       arity = "1..*",
       paramLabel = "PATH",
-      description = "A file of data, or a folder below which every YAML file is taken.")
+      description = "A data file, or a folder for every YAML file below it.")
   private List<Path> paths = List.of();
 
   @Option(names = "--json", description = "Report as SARIF 2.1.0, for editors and build servers.")

@@ -15,7 +15,7 @@ import picocli.CommandLine.Spec;
     name = "import",
     mixinStandardHelpOptions = true,
     description =
-        "Brings a list of a route to what a table says; comments and the order of the file stay.")
+        "Changes a list of a route to match a table. Comments and the order of the file stay.")
 final class ImportCommand implements Callable<Integer> {
   @Parameters(
       index = "0",

@@ -18,8 +18,8 @@ import picocli.CommandLine.Spec;
     description = "Computes and prints a train driver's route briefing.",
     footer = {
       "",
-      "A training aid: the rule book, current notices, signals and lineside signs, the operator's"
-          + " instructions and a competent person's judgement come first."
+      "A training aid. The rule book, current notices, signals and lineside signs come first.",
+      "So do the operator's instructions and a competent person's judgement."
     },
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {
@@ -55,8 +55,7 @@ public final class Main implements Runnable {
   @Override
   public void run() {
     throw new ParameterException(
-        spec.commandLine(),
-        "A command is missing: " + String.join(", ", spec.subcommands().keySet()));
+        spec.commandLine(), CliText.NO_COMMAND.of(spec.subcommands().keySet()));
   }
 
   /** Runs the command and ends with its exit code. */

@@ -14,8 +14,8 @@ import picocli.CommandLine.Spec;
     name = "new",
     mixinStandardHelpOptions = true,
     description =
-        "Writes a commented starting file, with its schema beside it; a pack with the files that it"
-            + " names.")
+        "Writes a commented file to start from, with its schema beside it. A pack comes with the"
+            + " files that it names.")
 final class NewCommand implements Callable<Integer> {
   @Parameters(
       index = "0",

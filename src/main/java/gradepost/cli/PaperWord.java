@@ -2,7 +2,6 @@ package gradepost.cli;
 
 import gradepost.pack.PaperKind;
 import java.util.Arrays;
-import java.util.stream.Collectors;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
@@ -16,11 +15,8 @@ final class PaperWord implements ITypeConverter<PaperKind> {
         .orElseThrow(
             () ->
                 new TypeConversionException(
-                    "there are no papers \"%s\"; allowed: %s"
-                        .formatted(
-                            word,
-                            Arrays.stream(PaperKind.values())
-                                .map(PaperKind::word)
-                                .collect(Collectors.joining(", ")))));
+                    CliText.NO_PAPERS
+                        .with(word, Arrays.stream(PaperKind.values()).map(PaperKind::word).toList())
+                        .inWords()));
   }
 }

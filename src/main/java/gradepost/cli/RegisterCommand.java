@@ -26,18 +26,17 @@ import picocli.CommandLine.Spec;
     description = "Keeps the register of issues, copies, acknowledgements and sign-offs.")
 final class RegisterCommand implements Runnable {
   private static final String ISSUE =
-      "The issue: \"valley/4\", or the first eight digits of its fingerprint, or more.";
+      "The issue: \"valley/4\", or eight digits or more of its fingerprint, from the first.";
   private static final String LATIN_NAME =
       "The name in Latin letters, if it is written in a script that the papers cannot print.";
-  private static final String COPY = "The number of the copy, as it stands on its cover.";
+  private static final String COPY = "The number of the copy, as printed on its cover.";
 
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Override
   public void run() {
     throw new ParameterException(
-        spec.commandLine(),
-        "What to do is missing: " + String.join(", ", spec.subcommands().keySet()));
+        spec.commandLine(), CliText.NO_ACT.of(spec.subcommands().keySet()));
   }
 
   private static int act(RegisterOptions register, String issue, String done, Desk.Act act) {
@@ -62,7 +61,7 @@ final class RegisterCommand implements Runnable {
   @Command(
       name = "enter",
       mixinStandardHelpOptions = true,
-      description = "Registers packs as they are, with their papers, as issues to go on from.")
+      description = "Registers packs as they are, with their papers. Later issues follow these.")
   int enter(
       @Parameters(arity = "1..*", paramLabel = "PACK|FOLDER", description = "Packs, or folders.")
           List<Path> packs,
@@ -103,7 +102,7 @@ final class RegisterCommand implements Runnable {
               names = "--to",
               paramLabel = "HOLDER",
               required = true,
-              description = "Who has it now: a person, or a place.")
+              description = "Who has it now: a person or a place.")
           String holder,
       @Option(names = "--latin-name", paramLabel = "NAME", description = LATIN_NAME)
           @Nullable String latin,
@@ -170,13 +169,13 @@ final class RegisterCommand implements Runnable {
               names = "--direction",
               paramLabel = "NAME",
               required = true,
-              description = "A direction of the pack; each is signed separately.")
+              description = "A direction of the pack. Each is signed separately.")
           String direction,
       @Option(
               names = "--assessor",
               paramLabel = "NAME",
               required = true,
-              description = "Who signed him off.")
+              description = "Who signed the driver off.")
           String assessor,
       @Option(
               names = "--lapses",
@@ -194,14 +193,14 @@ final class RegisterCommand implements Runnable {
   @Command(
       name = "recall",
       mixinStandardHelpOptions = true,
-      description = "Calls an issue back though no other takes its place.")
+      description = "Recalls an issue that no other replaces.")
   int recall(
       @Parameters(paramLabel = "ISSUE", description = ISSUE) String issue,
       @Option(
               names = "--reason",
               paramLabel = "WORDS",
               required = true,
-              description = "Why, for the lists.")
+              description = "The reason, for the lists.")
           String reason,
       @Mixin RegisterOptions register) {
     return act(
@@ -234,13 +233,13 @@ final class RegisterCommand implements Runnable {
   @Command(
       name = "lapsing",
       mixinStandardHelpOptions = true,
-      description = "Lists the issues and sign-offs that lapse within so many days.")
+      description = "Lists the issues and sign-offs that lapse soon.")
   int lapsing(
       @Option(
               names = "--days",
               paramLabel = "N",
               defaultValue = "28",
-              description = "Within how many (default: ${DEFAULT-VALUE}).")
+              description = "Within this number of days (default: ${DEFAULT-VALUE}).")
           long days,
       @Mixin RegisterOptions register,
       @Mixin ListFormat format) {
@@ -251,7 +250,8 @@ final class RegisterCommand implements Runnable {
   @Command(
       name = "to-brief",
       mixinStandardHelpOptions = true,
-      description = "Lists who knows an earlier issue and has not acknowledged the latest.")
+      description =
+          "Lists the people who know an earlier issue and have not acknowledged the latest.")
   int toBrief(@Mixin RegisterOptions register, @Mixin ListFormat format) {
     return list(register, format, Question.toBrief());
   }

@@ -32,7 +32,7 @@ final class RegisterOptions {
       names = "--by",
       paramLabel = "NAME",
       defaultValue = "${sys:user.name}",
-      description = "Who does it, for the register (default: the user of this machine).")
+      description = "Your name, for the register (default: the user of this machine).")
   private String by = "";
 
   /** The command that these options were given to. */
@@ -48,10 +48,10 @@ final class RegisterOptions {
    * @throws ParameterException where the papers could not print the name
    */
   String who() {
-    Names.obstacle("the name in --by", by, "a name in Latin letters with --by")
+    Names.obstacle(Names.Entered.BY_OPTION, by)
         .ifPresent(
             why -> {
-              throw new ParameterException(command.commandLine(), why);
+              throw new ParameterException(command.commandLine(), why.inWords());
             });
     return by;
   }

@@ -24,22 +24,23 @@ import picocli.CommandLine.Spec;
     name = "reissue",
     mixinStandardHelpOptions = true,
     description = {
-      "Takes a notice into packs and issues anew those that it touches: the full pack with what"
-          + " changed marked, a supplement of the changed sheets, slips and lists.",
-      "The files of a touched pack are brought up to date; the old issue stays in the archive."
+      "Takes a notice into packs and reissues those that it touches.",
+      "Makes the full pack with the changes marked, a supplement of changed sheets, slips and"
+          + " lists.",
+      "Brings the files of a touched pack up to date; the archive keeps the old issue."
     })
 final class ReissueCommand implements Callable<Integer> {
   @Parameters(
       arity = "1..*",
       paramLabel = "PACK|FOLDER",
-      description = "A pack, or a folder below which every pack-….yaml is taken.")
+      description = "A pack, or a folder for every pack-….yaml below it.")
   private List<Path> packs = List.of();
 
   @Option(
       names = "--notice",
       paramLabel = "FILE",
       description =
-          "The notice, YAML or CSV. Without it the files as they are now are compared with the last"
+          "The notice, YAML or CSV. Without it, the files are compared with those of the last"
               + " issue.")
   private @Nullable Path notice;
 
@@ -60,13 +61,12 @@ final class ReissueCommand implements Callable<Integer> {
       names = "--checked-by",
       paramLabel = "NAME",
       description =
-          "Who has checked the data with the notice (default: nobody; the cover has a line to"
-              + " sign).")
+          "Who has checked the data with the notice. Without it, the cover has a line to sign.")
   private @Nullable String checkedBy;
 
   @Option(
       names = "--emergency",
-      description = "Also make an emergency addendum, of half a page where it finds room.")
+      description = "Also make an emergency addendum, on half a page if it fits.")
   private boolean emergency;
 
   @Option(names = "--dry-run", description = "Only say what would happen.")
@@ -94,15 +94,15 @@ final class ReissueCommand implements Callable<Integer> {
   @Option(
       names = "--from-archive",
       description =
-          "Restore the files of the last issue first. The files that they replace are kept in the archive.")
+          "Restore the files of the last issue first. The archive keeps the files that they replace.")
   private boolean fromArchive;
 
   @Option(
       names = "--confirm",
       paramLabel = "REFERENCE|FILE",
       description =
-          "Confirm that an edit by hand is right to remove or ease this restriction, or to go back to"
-              + " this older file. Give it once for each.")
+          "Confirm that an edit by hand removes or eases this restriction, or uses this older file."
+              + " Repeat for each.")
   private List<String> confirmed = List.of();
 
   @Mixin private RegisterOptions register = new RegisterOptions();

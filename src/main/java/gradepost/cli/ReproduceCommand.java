@@ -17,12 +17,12 @@ import picocli.CommandLine.Spec;
     name = "reproduce",
     mixinStandardHelpOptions = true,
     description =
-        "Makes the papers of a registered issue again from the archive and says whether they are the"
+        "Makes the papers of a registered issue again from the archive. Says whether they are the"
             + " same, byte for byte, or what differs.")
 final class ReproduceCommand implements Callable<Integer> {
   @Parameters(
       paramLabel = "ISSUE",
-      description = "\"valley/4\", or the beginning of a fingerprint (eight digits at least).")
+      description = "\"valley/4\", or eight digits or more of its fingerprint, from the first.")
   private String issue = "";
 
   @Option(names = "--out", paramLabel = "DIR", description = "Also put the papers here.")

@@ -16,14 +16,14 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "ride",
     mixinStandardHelpOptions = true,
-    description = "Lays a driven run against the briefed one and prints the assessor's report.")
+    description = "Compares a driven run with the briefed one and prints the assessor's report.")
 final class RideCommand implements Callable<Integer> {
   @Parameters(
       arity = "1",
       paramLabel = "RIDE.csv",
       description =
-          "What was observed: the filled-in form that comes with the sign-off papers, or a"
-              + " recorder's export with the columns distance and speed.")
+          "What was observed: the filled-in ride form, or a recorder's export with distance and"
+              + " speed.")
   private Path ride = Path.of("");
 
   @Option(
@@ -36,13 +36,13 @@ final class RideCommand implements Callable<Integer> {
   @Option(
       names = "--direction",
       paramLabel = "NAME",
-      description = "The direction driven; may be left out where the pack has one.")
+      description = "The direction driven; needed if the pack has more than one.")
   private @Nullable String direction;
 
   @Option(
       names = "--formation",
       paramLabel = "NAME",
-      description = "The formation driven; may be left out where the pack has one.")
+      description = "The formation driven; needed if the pack has more than one.")
   private @Nullable String formation;
 
   @Option(

@@ -14,8 +14,8 @@ import picocli.CommandLine.Spec;
     name = "schema",
     mixinStandardHelpOptions = true,
     description =
-        "Prints the JSON Schema of a kind of file: of those that are written by hand, for editors;"
-            + " of the hand-over, for whoever works a plan out again.")
+        "Prints the JSON Schema of a kind of file. Editors use those of data files, other programs"
+            + " that of the hand-over.")
 final class SchemaCommand implements Callable<Integer> {
   /** What has a schema. */
   private enum Kind {

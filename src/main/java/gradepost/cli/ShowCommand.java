@@ -16,7 +16,7 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "show",
     mixinStandardHelpOptions = true,
-    description = "Draws a route as a strip of plain text, so that a wrong mile is seen at once.")
+    description = "Draws a route as a strip of plain text. A wrong mileage is easily seen there.")
 final class ShowCommand implements Callable<Integer> {
   @Parameters(paramLabel = "ROUTE", description = "A route file.")
   private Path route = Path.of("");
@@ -45,7 +45,7 @@ final class ShowCommand implements Callable<Integer> {
       return Saying.exitCode(
           spec,
           Answer.refused(
-              "error: a strip is at least " + TextStrip.LEAST_WIDTH + " characters wide"));
+              "error: " + CliText.TOO_NARROW.with(width, TextStrip.LEAST_WIDTH).inWords()));
     }
     Show show = new Show((all, fromM, toM) -> new TextStrip(all).lines(fromM, toM, width));
     return Saying.exitCode(

@@ -1,5 +1,6 @@
 package gradepost.cli;
 
+import gradepost.text.Mistake;
 import gradepost.units.MomentStyle;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -21,7 +22,7 @@ final class TypedValues {
     try {
       return LocalDate.parse(text);
     } catch (DateTimeParseException e) {
-      throw refused(text, "is not a day; allowed: a day, such as 2026-11-30", e);
+      throw refused(CliText.NO_DAY.with(text), e);
     }
   }
 
@@ -29,22 +30,20 @@ final class TypedValues {
     try {
       return LocalDateTime.parse(text, MomentStyle.MOMENT);
     } catch (DateTimeParseException e) {
-      throw refused(
-          text, "is not a date and hour; allowed: a date and hour, such as '2026-11-30 04:00'", e);
+      throw refused(CliText.NO_MOMENT.with(text), e);
     }
   }
 
   /** Of so many nobody ever types more: days, seconds, packs at once. */
   private static long number(String text) {
     if (!text.matches("\\d{1,9}")) {
-      throw new TypeConversionException(
-          "\"%s\" is not a number; allowed: a whole number, such as 28".formatted(text));
+      throw new TypeConversionException(CliText.NO_NUMBER.with(text).inWords());
     }
     return Long.parseLong(text);
   }
 
-  private static TypeConversionException refused(String text, String why, Exception cause) {
-    TypeConversionException refused = new TypeConversionException("\"%s\" %s".formatted(text, why));
+  private static TypeConversionException refused(Mistake mistake, Exception cause) {
+    TypeConversionException refused = new TypeConversionException(mistake.inWords());
     refused.initCause(cause);
     return refused;
   }

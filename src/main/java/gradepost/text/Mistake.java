@@ -39,6 +39,13 @@ public final class Mistake {
     return maybe;
   }
 
+  /** What was found and what would be right; on a line of its own, what may have been meant. */
+  public String inWords() {
+    return what
+        + (allowed.isEmpty() ? "" : "; allowed: " + allowed)
+        + (maybe.isEmpty() ? "" : "\n  Maybe " + maybe);
+  }
+
   /** Equal are those that say the same. */
   @Override
   public boolean equals(Object other) {

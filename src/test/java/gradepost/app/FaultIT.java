@@ -159,7 +159,7 @@ class FaultIT {
       assertThat(run(runs.command(notice))).isEqualTo(1);
       assertThat(log())
           .contains(out + "/", ": error: Read-only file system")
-          .contains("Maybe run it again when the cause is mended: 0000/2 is registered")
+          .contains("Maybe run it again when the cause is removed: 0000/2 is registered")
           .doesNotContain("Exception");
       assertThat(Files.readString(routes().resolve("line-000/pack-0000.yaml")))
           .contains("number: 1");

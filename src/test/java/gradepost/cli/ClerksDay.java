@@ -105,7 +105,7 @@ abstract class ClerksDay {
     register("hand-out", "0000/1", "--copy", "1", "--to", "N. O'Thorne");
     register("hand-out", "0000/1", "--copy", "2", "--to", "mess room; \u00c4hrenfeld");
     refused(
-        "copy 1 of 0000/1 was handed out to N. O'Thorne already",
+        "copy 1 of 0000/1 is already handed out to N. O'Thorne",
         "hand-out",
         "0000/1",
         "--copy",
@@ -128,7 +128,7 @@ abstract class ClerksDay {
 
     register("hand-out", "0000/2", "--copy", "1", "--to", "N. O'Thorne");
     register("acknowledge", "0000/2", "--person", "Elm");
-    refused("Elm has acknowledged 0000/2 already", "acknowledge", "0000/2", "--person", "Elm");
+    refused("Elm has already acknowledged 0000/2", "acknowledge", "0000/2", "--person", "Elm");
     assertThat(register("to-brief")).isEqualTo(NOBODY);
     assertThat(register("return", "0000/1", "--copy", "1")).contains("copy 1 is back");
     assertThat(register("return", "0000/1", "--copy", "2", "--destroyed"))

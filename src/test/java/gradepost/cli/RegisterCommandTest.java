@@ -59,7 +59,7 @@ class RegisterCommandTest {
     assertThat(refused(1, "return 0001/1 --copy 6")).contains("is not out; out of it: NONE");
     assertThat(run("recall 0000/1 --reason misprint")).isZero();
     assertThat(refused(1, "recall 0000/1 --reason other"))
-        .isEqualTo("error: 0000/1 is recalled already: misprint\n");
+        .isEqualTo("error: 0000/1 is already recalled: misprint\n");
     assertThat(refused(1, "acknowledge 971e --person Elm"))
         .isEqualTo(
             "error: the register has no issue 971e; allowed: an issue, such as valley/4, or eight digits of its fingerprint or more\n  Maybe see: gradepost register issues\n");

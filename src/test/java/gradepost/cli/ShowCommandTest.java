@@ -54,6 +54,6 @@ class ShowCommandTest {
     assertThat(err.toString())
         .isEqualTo(
             "error: 1m 62ch is on Valley, Harbour\n  Maybe \"Valley 1m 62ch\"\n"
-                + "error: a strip is at least 60 characters wide\n");
+                + "error: --width 59 is too narrow for a strip; allowed: 60 characters or more\n");
   }
 }

@@ -61,7 +61,7 @@ final class FilesTold {
               .formatted(number, latest, last.number()));
     } else {
       out.append(
-          "the files differ from those of the last issue, %s, in what no notice names"
+          "the files differ from those of the last issue, %s, and no notice says so"
               .formatted(latest));
     }
     doubts.forEach((key, words) -> out.append("\n  ").append(key).append(": ").append(words));

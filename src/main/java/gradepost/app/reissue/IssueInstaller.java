@@ -82,7 +82,7 @@ public final class IssueInstaller {
       return placed(pack, entry);
     } catch (IOException e) {
       return Answer.refused(
-          "%s\n  Maybe run it again when the cause is mended: %s is registered, and is put in place then"
+          "%s\n  Maybe run it again when the cause is removed: %s is registered, and will be put in place"
               .formatted(IoErrorText.inWords(e), entry.name()));
     }
   }

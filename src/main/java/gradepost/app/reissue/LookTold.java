@@ -21,7 +21,7 @@ final class LookTold {
   }
 
   static String waits(Path file, Entry latest) {
-    return "%s: %s is registered and not put in place: a run begins with that"
+    return "%s: %s is registered but not in place: the next run begins with that"
         .formatted(PackFiles.stem(file), latest.name());
   }
 
@@ -57,7 +57,7 @@ final class LookTold {
     String never =
         notices.isEmpty() || !PackTrains.timely(pack, notices).isEmpty()
             ? ""
-            : ": the notice stands at no time from %s to %s, when the pack is valid"
+            : ": the notice is not in force from %s to %s, while the pack is valid"
                 .formatted(
                     MomentStyle.MOMENT.format(pack.issue().validFrom()),
                     MomentStyle.MOMENT.format(pack.issue().validTo()));
@@ -65,12 +65,12 @@ final class LookTold {
   }
 
   static String uncertain(Path file) {
-    return "%s: error: no issue of this pack is registered, but its files already contain this notice; the register cannot tell whether drivers have it%n  Maybe take the notice out of its files and run this again; or, where they have it, register the pack as it is with: register enter"
+    return "%s: error: no issue of this pack is registered, but its files already contain this notice; the register cannot tell whether drivers have it%n  Maybe take the notice out of its files and run this again; or, if they have it, register the pack as it is with: register enter"
         .formatted(file);
   }
 
   static String old(Path file, int taken, Entry latest) {
-    return "%s: error: issue %d took this notice in, and issue %d, which came after it, changed what it says; an old notice is not taken in twice%n  Maybe a newer notice is meant; where this one is to stand again, it needs another date or reference"
+    return "%s: error: issue %d took this notice in, and issue %d later changed what it says; an old notice is not taken in twice%n  Maybe a newer notice is meant; to use this one again, give it another date or reference"
         .formatted(file, taken, latest.number());
   }
 

@@ -17,8 +17,7 @@ final class ReissueTold {
   /** What becomes of an issue that an earlier run registered and did not put in place. */
   static Answer late(Entry issue, Answer placed) {
     return placed.good()
-        ? placed.and(
-            Answer.said(issue.name() + " put in place, which an earlier run did not come to"))
+        ? placed.and(Answer.said(issue.name() + " put in place: an earlier run had not finished"))
         : placed;
   }
 
@@ -52,8 +51,8 @@ final class ReissueTold {
       return answer.and(
           Answer.refused(
               "error: the run ended before all packs were done\n"
-                  + "  Maybe run it again when the cause is mended: what is registered is kept, and"
-                  + " is put in place then"));
+                  + "  Maybe run it again when the cause is removed: what is registered is kept, and"
+                  + " will be put in place"));
     }
     return answer;
   }

@@ -34,8 +34,7 @@ final class Database implements AutoCloseable {
       for (MigrationInfo step : schema.info().all()) {
         if (step.getState().name().startsWith("FUTURE")) {
           throw new RegisterException(
-              "the register cannot be opened: a later version of this program has changed it; use"
-                  + " that version",
+              RegisterText.LATER_VERSION,
               new IllegalStateException(String.valueOf(step.getVersion())));
         }
       }
@@ -49,8 +48,9 @@ final class Database implements AutoCloseable {
     } catch (FlywayException | SQLException e) {
       String why = oneLine(e);
       throw new RegisterException(
-          "the register cannot be opened: "
-              + (why.contains("SQLITE_NOTADB") ? "the file is something else, no register" : why),
+          why.contains("SQLITE_NOTADB")
+              ? RegisterText.NO_REGISTER
+              : RegisterText.NOT_OPENED.with(why),
           e);
     }
   }
@@ -109,7 +109,7 @@ final class Database implements AutoCloseable {
     try {
       connection.close();
     } catch (SQLException e) {
-      throw new RegisterException("the register cannot be closed: " + oneLine(e), e);
+      throw new RegisterException(RegisterText.NOT_CLOSED.with(oneLine(e)), e);
     }
   }
 }

@@ -129,6 +129,6 @@ final class IssueRows {
   /** Under which number the rows of an issue stand. */
   long known(Entry entry) throws SQLException, RegisterException {
     return id(entry.pack(), entry.number())
-        .orElseThrow(() -> new RegisterException("there is no issue " + entry.name()));
+        .orElseThrow(() -> new RegisterException(RegisterText.NO_ISSUE.with(entry)));
   }
 }

@@ -1,5 +1,6 @@
 package gradepost.reissue.register;
 
+import gradepost.text.Mistake;
 import gradepost.units.PrintedText;
 import java.util.Optional;
 
@@ -7,37 +8,52 @@ import java.util.Optional;
 public final class Names {
   private static final int LONGEST = 200;
 
-  /**
-   * Why these words cannot be entered, and what can, as the whole of a message; empty where they
-   * can.
-   *
-   * @param what the words are, such as "the person's name"
-   * @param maybe what may help where a character cannot be printed
-   */
-  public static Optional<String> obstacle(String what, String given, String maybe) {
+  /** What is entered. */
+  public enum Entered {
+    /** The person at work. */
+    BY(RegisterText.BY, RegisterText.BY_HELP),
+    /** The same, as the option is typed. */
+    BY_OPTION(RegisterText.BY_OPTION, RegisterText.BY_HELP),
+    /** The number of a copy. */
+    COPY(RegisterText.COPY, RegisterText.COPY_HELP),
+    /** Who has a copy. */
+    HOLDER(RegisterText.HOLDER, RegisterText.LATIN_BESIDE_HELP),
+    /** Who signed. */
+    PERSON(RegisterText.PERSON, RegisterText.LATIN_BESIDE_HELP),
+    /** A name as the papers print it. */
+    LATIN(RegisterText.LATIN, RegisterText.LATIN_HELP),
+    /** Who signed a driver off. */
+    ASSESSOR(RegisterText.ASSESSOR, RegisterText.LATIN_HELP),
+    /** Why an issue is recalled. */
+    REASON(RegisterText.REASON, RegisterText.REASON_HELP);
+
+    private final String noun;
+    private final String help;
+
+    Entered(String noun, String help) {
+      this.noun = noun;
+      this.help = help;
+    }
+  }
+
+  /** Why these words cannot be entered, and what can; empty where they can. */
+  public static Optional<Mistake> obstacle(Entered what, String given) {
     if (given.codePoints().noneMatch(Character::isLetterOrDigit)) {
-      return Optional.of(what + " is blank; allowed: at least one letter or figure");
+      return Optional.of(RegisterText.BLANK.with(what.noun));
     }
     if (given.length() > LONGEST) {
-      return Optional.of(
-          "%s has %d characters; allowed: up to %d".formatted(what, given.length(), LONGEST));
+      return Optional.of(RegisterText.TOO_LONG.with(what.noun, given.length(), LONGEST));
     }
-    String shown = PrintedText.seen(given);
     return PrintedText.obstacle(given)
         .map(
             why ->
-                "%s \"%s\" %s; allowed: %s, on one line\n  Maybe %s"
-                    .formatted(
-                        what,
-                        shown,
-                        why.inWords(),
-                        PrintedText.allowed(),
-                        PrintedText.meant(given).orElse(maybe)));
+                RegisterText.NOT_PRINTABLE.with(
+                    what.noun, given, why, PrintedText.meant(given).orElse(what.help)));
   }
 
   /** Refuses words that the papers could not print. */
-  static void require(String what, String given, String maybe) throws RegisterException {
-    Optional<String> obstacle = obstacle(what, given, maybe);
+  static void require(Entered what, String given) throws RegisterException {
+    Optional<Mistake> obstacle = obstacle(what, given);
     if (obstacle.isPresent()) {
       throw new RegisterException(obstacle.get());
     }
@@ -48,20 +64,16 @@ public final class Names {
     if (written.isBlank()
         || written.length() > LONGEST
         || !PrintedText.seen(written).equals(written)) {
-      throw new RegisterException(
-          "the name as written, \"%s\", is blank, longer than %d characters, or has invisible characters or line breaks; allowed: letters of any script on one line"
-              .formatted(PrintedText.seen(written), LONGEST));
+      throw new RegisterException(RegisterText.NOT_WRITABLE.with(written, LONGEST));
     }
   }
 
   /** What a paper prints of words that an old register holds; the same where it can print them. */
   public static String printed(String held) {
     if (held.codePoints().noneMatch(Character::isLetterOrDigit)) {
-      return "(blank in the register)";
+      return RegisterText.PRINTED_BLANK;
     }
-    return PrintedText.obstacle(held).isEmpty()
-        ? held
-        : PrintedText.coded(held) + " (cannot be printed as it is in the register)";
+    return PrintedText.obstacle(held).isEmpty() ? held : RegisterText.PRINTED_CODED.of(held);
   }
 
   private Names() {}

@@ -10,7 +10,6 @@ import java.util.TreeSet;
 
 /** What was issued, and what became of it. */
 public final class Register implements AutoCloseable {
-  private static final String LATIN = "the name in Latin letters with --latin-name beside it";
   private final Database data;
   private final IssueRows issues;
 
@@ -39,7 +38,7 @@ public final class Register implements AutoCloseable {
         data.rollback();
       }
     } catch (SQLException e) {
-      throw new RegisterException("the register cannot be read: " + Database.oneLine(e), e);
+      throw new RegisterException(RegisterText.NOT_READ.with(Database.oneLine(e)), e);
     }
   }
 
@@ -49,7 +48,7 @@ public final class Register implements AutoCloseable {
 
   /** One act is one transaction: the counter, taken first, keeps any other waiting. */
   private void acting(By by, String what, String subject, Acting work) throws RegisterException {
-    Names.require("the name of who does it", by.who(), "a name in Latin letters with --by");
+    Names.require(Names.Entered.BY, by.who());
     try {
       boolean done = false;
       try {
@@ -70,7 +69,7 @@ public final class Register implements AutoCloseable {
         }
       }
     } catch (SQLException e) {
-      throw new RegisterException("the register cannot be written: " + Database.oneLine(e), e);
+      throw new RegisterException(RegisterText.NOT_WRITTEN.with(Database.oneLine(e)), e);
     }
   }
 
@@ -110,8 +109,8 @@ public final class Register implements AutoCloseable {
             entry.number());
     if (!later.isEmpty()) {
       throw new RegisterException(
-          "%s/%s was registered meanwhile by %s: this run's issue of the pack is dropped"
-              .formatted(entry.pack(), later.get(0).get(0), later.get(0).get(1)));
+          RegisterText.OVERTAKEN.with(
+              entry.pack() + "/" + later.get(0).get(0), later.get(0).get(1)));
     }
   }
 
@@ -210,8 +209,8 @@ public final class Register implements AutoCloseable {
 
   /** Hands out a copy; a number is given once. */
   public void handOut(By by, Entry issue, String copy, String holder) throws RegisterException {
-    Names.require("the copy", copy, "a number");
-    Names.require("the holder's name", holder, LATIN);
+    Names.require(Names.Entered.COPY, copy);
+    Names.require(Names.Entered.HOLDER, holder);
     acting(
         by,
         "handed out copy " + copy + " to " + holder,
@@ -222,8 +221,7 @@ public final class Register implements AutoCloseable {
               db.rows("SELECT holder FROM copy WHERE issue = ? AND number = ?", id, copy);
           if (!out.isEmpty()) {
             throw new RegisterException(
-                "copy %s of %s was handed out to %s already"
-                    .formatted(copy, issue.name(), out.get(0).get(0)));
+                RegisterText.HANDED_OUT.with(copy, issue, out.get(0).get(0)));
           }
           db.change(
               "INSERT INTO copy (issue, number, holder, handed_out) VALUES (?, ?, ?, ?)",
@@ -258,8 +256,7 @@ public final class Register implements AutoCloseable {
                   copy);
           if (changed == 0) {
             throw new RegisterException(
-                "copy %s of %s is not out; out of it: %s"
-                    .formatted(copy, issue.name(), copiesOut(db, issue)));
+                RegisterText.NOT_OUT.with(copy, issue, copiesOut(db, issue)));
           }
         });
   }
@@ -272,14 +269,14 @@ public final class Register implements AutoCloseable {
                     + " ORDER BY handed_out",
                 issues.known(issue))
             .stream()
-            .map(row -> "copy %s, %s".formatted(row.get(0), row.get(1)))
+            .map(RegisterText.COPY_OUT::of)
             .toList();
-    return out.isEmpty() ? "NONE" : String.join("; ", out);
+    return out.isEmpty() ? RegisterText.NONE_OUT : String.join("; ", out);
   }
 
   /** Notes that a person signed the slip of an issue. */
   public void acknowledge(By by, Entry issue, String person) throws RegisterException {
-    Names.require("the person's name", person, LATIN);
+    Names.require(Names.Entered.PERSON, person);
     acting(
         by,
         person + " acknowledged",
@@ -288,7 +285,7 @@ public final class Register implements AutoCloseable {
           long id = issues.known(issue);
           if (!db.rows("SELECT 1 FROM acknowledgement WHERE issue = ? AND person = ?", id, person)
               .isEmpty()) {
-            throw new RegisterException(person + " has acknowledged " + issue.name() + " already");
+            throw new RegisterException(RegisterText.ACKNOWLEDGED.with(person, issue));
           }
           db.change(
               "INSERT INTO acknowledgement (issue, person, act) VALUES (?, ?, ?)", id, person, act);
@@ -297,7 +294,7 @@ public final class Register implements AutoCloseable {
 
   /** Notes how a person or place writes the name that is entered in Latin letters. */
   public void written(By by, Entry issue, String latin, String written) throws RegisterException {
-    Names.require("the name in Latin letters", latin, "a name in Latin letters");
+    Names.require(Names.Entered.LATIN, latin);
     Names.requireWritten(written);
     acting(by, "noted that %s is written %s".formatted(latin, written), issue.name(), (d, a) -> {});
   }
@@ -306,8 +303,8 @@ public final class Register implements AutoCloseable {
   public void signOff(
       By by, Entry issue, String person, String direction, String assessor, LocalDate lapses)
       throws RegisterException {
-    Names.require("the person's name", person, LATIN);
-    Names.require("the assessor's name", assessor, "a name in Latin letters");
+    Names.require(Names.Entered.PERSON, person);
+    Names.require(Names.Entered.ASSESSOR, assessor);
     acting(
         by,
         person + " signed off, " + direction,
@@ -328,7 +325,7 @@ public final class Register implements AutoCloseable {
 
   /** Calls an issue back though nothing supersedes it. */
   public void recall(By by, Entry issue, String reason) throws RegisterException {
-    Names.require("the reason", reason, "words in Latin letters");
+    Names.require(Names.Entered.REASON, reason);
     acting(
         by,
         "recalled: " + reason,
@@ -337,8 +334,7 @@ public final class Register implements AutoCloseable {
           long id = issues.known(issue);
           List<List<String>> before = db.rows("SELECT reason FROM recall WHERE issue = ?", id);
           if (!before.isEmpty()) {
-            throw new RegisterException(
-                "%s is recalled already: %s".formatted(issue.name(), before.get(0).get(0)));
+            throw new RegisterException(RegisterText.RECALLED.with(issue, before.get(0).get(0)));
           }
           db.change("INSERT INTO recall (issue, reason, act) VALUES (?, ?, ?)", id, reason, act);
         });

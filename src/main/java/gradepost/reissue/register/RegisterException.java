@@ -1,14 +1,17 @@
 package gradepost.reissue.register;
 
+import gradepost.text.Mistake;
+
 /** The register cannot do what was asked for; the message says why, for whoever asked. */
 public final class RegisterException extends Exception {
   private static final long serialVersionUID = 1L;
 
-  public RegisterException(String message) {
-    super(message);
+  /** Refuses for this reason. */
+  public RegisterException(Mistake mistake) {
+    super(mistake.inWords());
   }
 
-  public RegisterException(String message, Throwable cause) {
-    super(message, cause);
+  RegisterException(Mistake mistake, Throwable cause) {
+    super(mistake.inWords(), cause);
   }
 }

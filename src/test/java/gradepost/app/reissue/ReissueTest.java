@@ -158,7 +158,7 @@ class ReissueTest {
           .contains("superseded by issue 3");
     }
     assertThat(text(out.resolve("0000-issue-3/0000-out-3-car-affected.pdf")))
-        .contains("Each copy comes back with its reference.");
+        .contains("Each copy is returned with its reference.");
     Answer again =
         new Reproduce(store, Optional.empty(), Progress.SILENT)
             .of("0000/2", Optional.of(folder.resolve("again")));
@@ -280,8 +280,8 @@ class ReissueTest {
         notice, Files.readString(notice).replace("imposed: 2026-11-26", "imposed: 2028-11-26"));
     assertThat(reissue().said())
         .contains(
-            "0000: not touched: the notice stands at no time from 2026-11-23 04:00 to"
-                + " 2027-05-31 04:00, when the pack is valid",
+            "0000: not touched: the notice is not in force from 2026-11-23 04:00 to"
+                + " 2027-05-31 04:00, while the pack is valid",
             "0002: not touched, the notice is for another route");
   }
 

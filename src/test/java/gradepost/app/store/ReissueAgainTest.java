@@ -116,7 +116,7 @@ class ReissueAgainTest {
   void whatWasRegisteredIsKeptAndTheRestIsWorkedOut() throws Exception {
     Path first = notice("T 1", 20);
     Answer cut = interrupted(first, packs.get(0));
-    assertThat(cut.problems().get(0)).contains("0000/2 is registered, and is put in place then");
+    assertThat(cut.problems().get(0)).contains("0000/2 is registered, and will be put in place");
     assertThat(Files.readString(packs.get(0))).contains("number: 1");
     Entry made = latest("0000");
 
@@ -144,11 +144,11 @@ class ReissueAgainTest {
     interrupted(notice("T 1", 20));
     Answer dry = reissue(notice("T 2", 40), true);
     assertThat(dry.said())
-        .contains("0000: 0000/2 is registered and not put in place: a run begins with that");
+        .contains("0000: 0000/2 is registered but not in place: the next run begins with that");
     Answer other = reissue(notice("T 2", 40));
     assertThat(other.problems()).isEmpty();
     assertThat(other.said())
-        .contains("0000/2 put in place, which an earlier run did not come to")
+        .contains("0000/2 put in place: an earlier run had not finished")
         .anyMatch(s -> s.startsWith("0000: issue 3 takes the place of 2: "))
         .noneMatch(s -> s.contains("withdrawn"));
     assertThat(folder.resolve("out/0000-issue-2")).isDirectory();
@@ -189,7 +189,7 @@ class ReissueAgainTest {
     Answer old = reissue(notice("T 1", 20));
     assertThat(old.good()).isFalse();
     assertThat(old.problems().get(0))
-        .contains("error: issue 2 took this notice in, and issue 3, which came after it, changed");
+        .contains("error: issue 2 took this notice in, and issue 3 later changed");
     assertThat(Files.readString(packs.get(0))).contains("number: 3");
   }
 

@@ -130,13 +130,13 @@ abstract class RegisterContract {
       register.handOut(CLERK, one, "1", "learning room");
       register.handOut(CLERK, one, "2", "N Thorne");
       assertThatThrownBy(() -> register.handOut(CLERK, one, "2", "another"))
-          .hasMessage("copy 2 of valley/1 was handed out to N Thorne already");
+          .hasMessage("copy 2 of valley/1 is already handed out to N Thorne");
       register.takeBack(CLERK, one, "1");
       assertThatThrownBy(() -> register.takeBack(CLERK, one, "1"))
           .hasMessage("copy 1 of valley/1 is not out; out of it: copy 2, N Thorne");
       register.acknowledge(CLERK, one, "T Rowan");
       assertThatThrownBy(() -> register.acknowledge(CLERK, one, "T Rowan"))
-          .hasMessage("T Rowan has acknowledged valley/1 already");
+          .hasMessage("T Rowan has already acknowledged valley/1");
       register.signOff(CLERK, one, "M Ash", "Down", "R Ames", LocalDate.of(2026, 12, 1));
       register.signOff(CLERK, one, "M Ash", "Up", "R Ames", LocalDate.of(2027, 12, 1));
       assertThat(register.list(Question.toBrief()).rows()).isEmpty();
@@ -165,7 +165,7 @@ abstract class RegisterContract {
       assertThat(register.list(Question.lapsing(LocalDate.of(2027, 1, 1))).rows()).hasSize(2);
       register.recall(CLERK, two, "wrong stop mark");
       assertThatThrownBy(() -> register.recall(CLERK, two, "again"))
-          .hasMessage("valley/2 is recalled already: wrong stop mark");
+          .hasMessage("valley/2 is already recalled: wrong stop mark");
       assertThat(register.list(Question.acts()).rows()).hasSize(10);
     }
   }

@@ -22,7 +22,7 @@ class SqliteRegisterTest extends RegisterContract {
     Path file = Files.writeString(folder.resolve("other.db"), "not a database at all, only text");
     assertThatThrownBy(() -> Register.open("jdbc:sqlite:" + file))
         .isInstanceOf(RegisterException.class)
-        .hasMessage("the register cannot be opened: the file is something else, no register");
+        .hasMessage("the register cannot be opened: the file is not a register");
   }
 
   @Test

@@ -1,0 +1,47 @@
+package gradepost.app;
+
+import gradepost.text.Hole;
+import gradepost.text.Mistakes;
+import gradepost.text.Mistakes.Five;
+import gradepost.text.Mistakes.Four;
+import gradepost.text.Mistakes.One;
+import gradepost.text.Mistakes.Three;
+import gradepost.text.Mistakes.Two;
+import java.time.LocalDate;
+import java.util.Collection;
+import java.util.Optional;
+
+/** What a use case refuses. Its sentences stand in {@code mistakes.properties}. */
+final class AppText {
+  private static final Mistakes MISTAKES = Mistakes.beside(AppText.class);
+  private static final Hole<String> PLACE = Hole.word("place");
+  private static final Hole<Collection<String>> SECTIONS = Hole.list("sections");
+  private static final Hole<LocalDate> TODAY = new Hole<>("today", LocalDate::toString);
+  private static final Hole<LocalDate> DAY = new Hole<>("day", LocalDate::toString);
+  private static final Hole<LocalDate> FIRST = new Hole<>("first", LocalDate::toString);
+
+  static final Two<String, Collection<String>> OFF_THE_ROUTE =
+      MISTAKES.declare("off-the-route", PLACE, SECTIONS);
+  static final Three<String, Collection<String>, String> ON_SEVERAL_SECTIONS =
+      MISTAKES.declare("on-several-sections", PLACE, SECTIONS, Hole.word("section"));
+  static final One<String> INPUTS_LOST = MISTAKES.declare("inputs-lost", Hole.word("issue"));
+  static final Four<String, String, Collection<String>, Optional<String>> UNKNOWN_DIRECTION =
+      MISTAKES.declare(
+          "unknown-direction",
+          Hole.word("issue"),
+          Hole.word("direction"),
+          Hole.list("known"),
+          Hole.perhaps("near"));
+  static final Three<LocalDate, LocalDate, LocalDate> LAPSES_TOO_EARLY =
+      MISTAKES.declare("lapses-too-early", TODAY, DAY, FIRST);
+  static final Five<LocalDate, LocalDate, LocalDate, LocalDate, String> LAPSES_OUT_OF_RANGE =
+      MISTAKES.declare(
+          "lapses-out-of-range",
+          TODAY,
+          DAY,
+          FIRST,
+          new Hole<>("last", LocalDate::toString),
+          Hole.word("policy"));
+
+  private AppText() {}
+}

@@ -1,0 +1,28 @@
+package gradepost.cli;
+
+import gradepost.text.Hole;
+import gradepost.text.Mistakes;
+import gradepost.text.Mistakes.One;
+import gradepost.text.Mistakes.Two;
+import gradepost.text.Phrase;
+import gradepost.units.PrintedText;
+import java.util.Collection;
+
+/** What a command line refuses. Its sentences stand in {@code mistakes.properties}. */
+final class CliText {
+  private static final Mistakes MISTAKES = Mistakes.beside(CliText.class);
+  private static final Hole<String> TEXT = PrintedText.quoted("text");
+
+  static final Phrase<Collection<String>> NO_COMMAND =
+      MISTAKES.phrase("no-command", Hole.list("commands"));
+  static final Phrase<Collection<String>> NO_ACT = MISTAKES.phrase("no-act", Hole.list("commands"));
+  static final One<String> NO_DAY = MISTAKES.declare("no-day", TEXT);
+  static final One<String> NO_MOMENT = MISTAKES.declare("no-moment", TEXT);
+  static final One<String> NO_NUMBER = MISTAKES.declare("no-number", TEXT);
+  static final Two<String, Collection<String>> NO_PAPERS =
+      MISTAKES.declare("no-papers", TEXT, Hole.list("known"));
+  static final Two<Integer, Integer> TOO_NARROW =
+      MISTAKES.declare("too-narrow", Hole.count("width"), Hole.count("least"));
+
+  private CliText() {}
+}

@@ -1,0 +1,78 @@
+package gradepost.reissue.register;
+
+import gradepost.text.Hole;
+import gradepost.text.Mistake;
+import gradepost.text.Mistakes;
+import gradepost.text.Mistakes.Four;
+import gradepost.text.Mistakes.One;
+import gradepost.text.Mistakes.Three;
+import gradepost.text.Mistakes.Two;
+import gradepost.text.Phrase;
+import gradepost.units.PrintedText;
+import gradepost.units.PrintedText.Obstacle;
+import java.util.List;
+
+/** What the register cannot enter or answer. Its sentences stand in {@code mistakes.properties}. */
+final class RegisterText {
+  private static final Mistakes MISTAKES = Mistakes.beside(RegisterText.class);
+  private static final Hole<String> ENTERED = Hole.word("entered");
+  private static final Hole<Entry> ISSUE = new Hole<>("issue", Entry::name);
+  private static final Hole<String> WHY = Hole.word("why");
+
+  static final String BY = MISTAKES.phrase("entered.by");
+  static final String BY_HELP = MISTAKES.phrase("entered.by.help");
+  static final String BY_OPTION = MISTAKES.phrase("entered.by-option");
+  static final String COPY = MISTAKES.phrase("entered.copy");
+  static final String COPY_HELP = MISTAKES.phrase("entered.copy.help");
+  static final String HOLDER = MISTAKES.phrase("entered.holder");
+  static final String PERSON = MISTAKES.phrase("entered.person");
+  static final String LATIN_BESIDE_HELP = MISTAKES.phrase("entered.latin-beside.help");
+  static final String LATIN = MISTAKES.phrase("entered.latin");
+  static final String ASSESSOR = MISTAKES.phrase("entered.assessor");
+  static final String LATIN_HELP = MISTAKES.phrase("entered.latin.help");
+  static final String REASON = MISTAKES.phrase("entered.reason");
+  static final String REASON_HELP = MISTAKES.phrase("entered.reason.help");
+  static final String NONE_OUT = MISTAKES.phrase("none-out");
+  static final String PRINTED_BLANK = MISTAKES.phrase("printed.blank");
+  static final Phrase<String> PRINTED_CODED =
+      MISTAKES.phrase("printed.coded", new Hole<>("coded", PrintedText::coded));
+
+  /** A copy that is out, by its number and its holder. */
+  static final Phrase<List<String>> COPY_OUT =
+      MISTAKES.phrase(
+          "copy-out",
+          new Hole<List<String>>("copy", row -> row.get(0))
+              .and(new Hole<>("holder", row -> row.get(1))));
+
+  static final One<String> BLANK = MISTAKES.declare("blank", ENTERED);
+  static final Three<String, Integer, Integer> TOO_LONG =
+      MISTAKES.declare("too-long", ENTERED, Hole.count("count"), Hole.count("most"));
+  static final Four<String, String, Obstacle, String> NOT_PRINTABLE =
+      MISTAKES.declare(
+          "not-printable",
+          ENTERED,
+          PrintedText.quoted("text"),
+          PrintedText.obstacleIn("obstacle").and(new Hole<>("allowed", o -> PrintedText.allowed())),
+          Hole.word("near"));
+  static final Two<String, Integer> NOT_WRITABLE =
+      MISTAKES.declare("not-writable", PrintedText.quoted("text"), Hole.count("most"));
+  static final One<Entry> NO_ISSUE = MISTAKES.declare("no-issue", ISSUE);
+  static final Two<String, String> OVERTAKEN =
+      MISTAKES.declare("overtaken", Hole.word("issue"), Hole.word("who"));
+  static final Three<String, Entry, String> HANDED_OUT =
+      MISTAKES.declare("handed-out", Hole.word("copy"), ISSUE, Hole.word("holder"));
+  static final Three<String, Entry, String> NOT_OUT =
+      MISTAKES.declare("not-out", Hole.word("copy"), ISSUE, Hole.word("out"));
+  static final Two<String, Entry> ACKNOWLEDGED =
+      MISTAKES.declare("acknowledged", Hole.word("person"), ISSUE);
+  static final Two<Entry, String> RECALLED =
+      MISTAKES.declare("recalled", ISSUE, Hole.word("reason"));
+  static final One<String> NOT_READ = MISTAKES.declare("not-read", WHY);
+  static final One<String> NOT_WRITTEN = MISTAKES.declare("not-written", WHY);
+  static final One<String> NOT_CLOSED = MISTAKES.declare("not-closed", WHY);
+  static final One<String> NOT_OPENED = MISTAKES.declare("not-opened", WHY);
+  static final Mistake NO_REGISTER = MISTAKES.declare("no-register");
+  static final Mistake LATER_VERSION = MISTAKES.declare("later-version");
+
+  private RegisterText() {}
+}
