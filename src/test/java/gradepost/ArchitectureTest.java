@@ -111,7 +111,8 @@ class ArchitectureTest {
           .whereLayer("text")
           .mayNotAccessAnyLayer()
           .whereLayer("text")
-          .mayOnlyBeAccessedByLayers("app", "source", "briefing", "drive", "route", "yaml", "units")
+          .mayOnlyBeAccessedByLayers(
+              "cli", "app", "source", "briefing", "reissue", "drive", "route", "yaml", "units")
           .whereLayer("yaml")
           .mayOnlyBeAccessedByLayers("app", "source")
           .ensureAllClassesAreContainedInArchitecture();

@@ -71,13 +71,19 @@ public final class Main implements Runnable {
 
   /** Runs a command on these streams and gives its exit code. */
   static int run(PrintWriter out, PrintWriter err, String... args) {
-    CommandLine commandLine = new CommandLine(new Main());
-    asked(args).forEach(commandLine::addSubcommand);
+    CommandLine commandLine = commandLine(args);
     commandLine.setOut(out);
     commandLine.setErr(err);
     commandLine.setCaseInsensitiveEnumValuesAllowed(true);
     TypedValues.understoodBy(commandLine);
     return commandLine.execute(args);
+  }
+
+  /** The command with those that these words may name below it. */
+  static CommandLine commandLine(String... args) {
+    CommandLine commandLine = new CommandLine(new Main());
+    asked(args).forEach(commandLine::addSubcommand);
+    return commandLine;
   }
 
   /**

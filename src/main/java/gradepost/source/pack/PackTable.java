@@ -230,7 +230,7 @@ public final class PackTable {
           cardSizes(),
           CardSize.A5_PORTRAIT,
           CardSize.A5_PORTRAIT.word(),
-          "The size of the cab cards, when they are asked for.");
+          "The size of the cab cards, when they are printed.");
   static final Key<List<PaperKind>> PAPERS =
       Key.preset(
           "papers",

@@ -187,7 +187,7 @@ public final class PolicyTable {
       said(
           "noticing-time",
           Scalar.Quantity.of(QuantityKind.TIME, "0 s", "60 s"),
-          "From asking a brake that gives nothing to asking the next one.");
+          "From applying a brake that fails to applying the next one.");
   static final Key<SafeSide> SAFE =
       Key.required("safe-side", SAFE_SIDE, "Which way latest points lean.");
   static final Key<Margins> MARGINS =

@@ -95,7 +95,7 @@ final class PolicyTables {
       Key.optional(
           "slows-by",
           Scalar.Quantity.of(QuantityKind.ACCELERATION, "0.05 m/s2", "1.5 m/s2"),
-          "More pressure than `to` is asked for if less would not slow the train by this at that speed, on the gradient there.");
+          "More pressure than `to` is applied if less would not slow the train by this at that speed, on the gradient there.");
   static final ObjectSchema<Technique.Ease> EASE =
       ObjectSchema.of(
           "an ease",

@@ -136,14 +136,14 @@ final class PracticeTable {
           TIME,
           HandlePractice.USUAL.riseWaitedFor(),
           "8 s",
-          "No brake checks a train that comes to a higher permissible speed within this.");
+          "No brake checks a train that reaches a higher permissible speed within this.");
   static final Key<Said<Span>> NOTCH_LEAST =
       usual(
           "notch-at-least",
           TIME,
           HandlePractice.USUAL.notchAtLeast(),
           "5 s",
-          "A higher notch is not taken so shortly before power comes off.");
+          "A higher notch is used for at least this before power is shut off.");
   static final Key<Said<Span>> LONGEST_COAST =
       usual(
           "longest-coast",
@@ -164,7 +164,7 @@ final class PracticeTable {
           SHARE,
           CoastPractice.USUAL.placeKeeps(),
           "80 %",
-          "Power comes off early for a place that is easily found only where the train keeps this share of its speed.");
+          "Power is shut off early for a place that is easily found only where the train keeps this share of its speed.");
   static final Key<Said<Double>> SPARED_KEEPS =
       usual(
           "spared-power-keeps",
@@ -178,7 +178,7 @@ final class PracticeTable {
           TIME,
           PowerPractice.USUAL.offAtLeast(),
           "5 s",
-          "Power that comes off stays off for this at least.");
+          "Power that is shut off stays off for at least this.");
   static final Key<Said<Double>> MOVEMENT =
       usual(
           "movement-worth",
@@ -241,21 +241,21 @@ final class PracticeTable {
           TIME,
           TaughtRules.USUAL.appliedAgain(),
           "20 s",
-          "A brake that comes off does not go on again before this; where it must, the sheet says so.");
+          "A brake that is released is not applied again before this; where it must be, the sheet says so.");
   static final Key<Said<Acceleration>> NOTCH_GIVES =
       usual(
           "notch-gives-at-least",
           Scalar.Quantity.of(QuantityKind.ACCELERATION, "0 m/s2", "0.1 m/s2"),
           TaughtRules.USUAL.notchGives(),
           "0.01 m/s2",
-          "A notch that gives less than this at the speed of the train gives nothing.");
+          "A notch that gives less than this at the speed of the train is a dead notch.");
   static final Key<Said<Span>> DEAD_NOTCH =
       usual(
           "dead-notch-at-most",
           TIME,
           TaughtRules.USUAL.deadNotch(),
           "5 s",
-          "Power stays in a notch that gives nothing for no longer than this; where it must, the sheet says so.");
+          "Power stays in a dead notch for at most this; where it must stay longer, the sheet says so.");
   static final Key<Said<Double>> MOVEMENTS =
       usual(
           "movements-in-a-mile",
@@ -276,7 +276,7 @@ final class PracticeTable {
           difference(),
           LinePractice.USUAL.overGap(),
           "15 mph",
-          "Slower than this over a gap that the train does not span, it may come to stand in it.");
+          "Slower than this over a gap that the train does not span, it may stop in it.");
   static final Key<Said<Span>> TEST_HELD =
       usual(
           "brake-test-held",
@@ -319,14 +319,14 @@ final class PracticeTable {
           percent("0.1 %", "100 %"),
           CorrectionPractice.USUAL.lateShare(),
           "0.5 %",
-          "No more of the runs that the driver corrects may be late, judged by the upper 95 % limit; else the brake goes on earlier. Before buffer stops, signals and check rails none of those drawn may be. 100 % moves no point.");
+          "No more of the runs that the driver corrects may be late, judged by the upper 95 % limit; else the braking point is earlier. Before buffer stops, signals and check rails none of those drawn may be. 100 % moves no point.");
   static final Key<Said<Boolean>> LEAVES_NEXT =
       usual(
           "leaves-next-brake",
           Scalar.Choice.yesNo(),
           CorrectionPractice.USUAL.leavesNextBrake(),
           "yes",
-          "The brake goes on so early that the next brake is still enough if this one fails.");
+          "The braking point is so early that the next brake is still enough if this one fails.");
 
   static final ObjectSchema<Practice> PRACTICE_SHAPE =
       ObjectSchema.of(

@@ -141,8 +141,7 @@ public final class SpeedTables {
           Scalar.Choice.of(TemporaryRestriction.Status.class),
           "Where the restriction is in its life.");
   public static final Key<Speed> NORMAL_SPEED =
-      Key.optional(
-          "normal-speed", RouteKeys.ROUTE_SPEED, "What stands when the restriction does not.");
+      Key.optional("normal-speed", RouteKeys.ROUTE_SPEED, "The speed without the restriction.");
   public static final Key<LocalDateTime> IMPOSED =
       Key.required("imposed", new Moment.DayAndHour(), "When it begins to stand.");
   public static final Key<LocalDateTime> CHANGED_FROM =
