@@ -198,7 +198,7 @@ class ReissueTest {
         .contains("Reference: Tables: Out replace the old one")
         .contains("All other sheets stay in use.")
         .doesNotContain("Reference: Train")
-        .contains("Temporary restrictions in the order of travel")
+        .contains("Temporary restrictions in order of travel")
         .doesNotContain("Power notches");
     String head = "Reference: Tables: Out Out";
     assertThat(supplement.split(head, -1).length).isGreaterThan(1);
