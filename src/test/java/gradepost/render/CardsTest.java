@@ -7,6 +7,7 @@ import gradepost.briefing.Briefing;
 import gradepost.briefing.CabCards;
 import gradepost.briefing.Fact;
 import gradepost.briefing.Messages;
+import gradepost.briefing.Plate;
 import gradepost.briefing.SampleIssue;
 import gradepost.briefing.Table;
 import gradepost.briefing.compose.Composer;
@@ -16,6 +17,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -112,7 +114,7 @@ class CardsTest {
       assertThat(numbers)
           .containsExactlyElementsOf(
               a.actions().stream().map(ApproachPage.ActionLine::number).toList());
-      assertThat(own.get(0)).contains(a.marks().isEmpty() ? a.target() : a.marks());
+      assertThat(own.get(0)).contains(a.target());
       if (a.points().isEmpty()) {
         assertThat(own.get(own.size() - 1))
             .contains(a.unbraked().stream().limit(2).collect(Collectors.joining(" ")));
@@ -216,6 +218,10 @@ class CardsTest {
     return a.points().stream().map(ApproachPage.Point::number).toList();
   }
 
+  private static Optional<Plate.BrakeAt> box(ApproachPage a) {
+    return a.plate().flatMap(Plate::brakeAt);
+  }
+
   private static Briefing demo(int paper) {
     return new Composer(Messages.english())
         .compose("", List.of(DemoPlans.plan(paper)), SampleIssue.issue(), List.of());
@@ -238,7 +244,19 @@ class CardsTest {
                   .filter(p -> p.contains(" " + line.number() + " " + line.todo()))
                   .findFirst()
                   .orElseThrow();
-          if (line.key()) {
+          if (line.key() && box(a).isPresent() && numbers(a).indexOf(line.number()) == 0) {
+            Plate.BrakeAt box = box(a).get();
+            String front =
+                pages.stream().filter(p -> p.contains(" " + a.title())).findFirst().orElseThrow();
+            assertThat(front).contains(plain("BRAKE AT " + box.place()));
+            assertThat(front).contains(plain(String.join(" · ", box.others())));
+            for (Fact fact : box.rows()) {
+              assertThat(front).contains(plain(fact.label() + " " + fact.value()));
+              facts++;
+            }
+            assertThat(front).contains(answers(a).get(0));
+            answered++;
+          } else if (line.key()) {
             List<Fact> goBy =
                 a.points().stream()
                     .filter(p -> p.number().equals(line.number()))
