@@ -58,6 +58,16 @@ final class PdfCanvas implements Canvas {
   }
 
   @Override
+  public void lines(double[] x, double[] y, Pen pen) {
+    pen(pen);
+    for (int i = 0; i + 1 < x.length; i += 2) {
+      at(x[i], y[i]).append("m\n");
+      at(x[i + 1], y[i + 1]).append("l\n");
+    }
+    out.append("S\n");
+  }
+
+  @Override
   public void area(double[] x, double[] y, Ink ink) {
     fill(ink);
     path(x, y);

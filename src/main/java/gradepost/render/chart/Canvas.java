@@ -48,6 +48,13 @@ public interface Canvas {
     line(new double[] {x1, x2}, new double[] {y1, y2}, pen);
   }
 
+  /** Straight lines of one pen, each from one of these points to the next: from 0 to 1, 2 to 3 … */
+  default void lines(double[] x, double[] y, Pen pen) {
+    for (int i = 0; i + 1 < x.length; i += 2) {
+      line(x[i], y[i], x[i + 1], y[i + 1], pen);
+    }
+  }
+
   /** An area within these points, filled. */
   void area(double[] x, double[] y, Ink ink);
 

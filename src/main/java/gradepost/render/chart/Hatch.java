@@ -3,6 +3,7 @@ package gradepost.render.chart;
 import gradepost.briefing.chart.Curve;
 import gradepost.render.chart.Canvas.Ink;
 import gradepost.render.chart.Canvas.Pen;
+import java.util.stream.DoubleStream;
 
 /** Slanting lines over a rectangle; those of neighbours join. */
 final class Hatch {
@@ -23,12 +24,16 @@ final class Hatch {
       Canvas canvas, double x, double y, double width, double height, double step, Pen pen) {
     double right = x + width;
     double bottom = y + height;
+    DoubleStream.Builder across = DoubleStream.builder();
+    DoubleStream.Builder down = DoubleStream.builder();
     for (double c = Math.ceil((x + y) / step) * step; c < right + bottom; c += step) {
       double x1 = Math.max(x, c - bottom);
       double x2 = Math.min(right, c - y);
       if (x2 > x1) {
-        canvas.line(x1, c - x1, x2, c - x2, pen);
+        across.add(x1).add(x2);
+        down.add(c - x1).add(c - x2);
       }
     }
+    canvas.lines(across.build().toArray(), down.build().toArray(), pen);
   }
 }

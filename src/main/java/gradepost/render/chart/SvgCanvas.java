@@ -42,6 +42,21 @@ public final class SvgCanvas implements Canvas {
   }
 
   @Override
+  public void lines(double[] x, double[] y, Pen pen) {
+    if (x.length == 0) {
+      return;
+    }
+    out.append("<path fill=\"none\" d=\"");
+    for (int i = 0; i < x.length; i++) {
+      number(out.append(i % 2 == 0 ? 'M' : 'L'), x[i]).append(',');
+      number(out, y[i]);
+    }
+    out.append('"');
+    stroke(pen);
+    out.append("/>");
+  }
+
+  @Override
   public void area(double[] x, double[] y, Ink ink) {
     out.append("<polygon points=\"");
     points(x, y);
