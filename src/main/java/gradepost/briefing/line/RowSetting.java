@@ -65,7 +65,10 @@ public final class RowSetting {
     return new Lines(LineBreaks.PLAIN.of(place, PLACE_PX / TYPE_PX), there, done);
   }
 
-  /** Where the rows begin: the first at the top, all others as near to their places as may be. */
+  /**
+   * Where the rows begin: the first at the top, all others as near to their places as may be. A row
+   * that is higher than the sheet runs out of it.
+   */
   static List<LineChart.Level> levels(
       List<Double> places, List<Integer> heights, double fromM, double toM, int roomPx) {
     int n = places.size();
@@ -73,7 +76,7 @@ public final class RowSetting {
     double[] sizes = new double[n];
     for (int i = 0; i < n; i++) {
       wanted[i] = (places.get(i) - fromM) / (toM - fromM) * roomPx;
-      sizes[i] = heights.get(i);
+      sizes[i] = Math.min(heights.get(i), roomPx);
     }
     double[] tops = Spreading.of(wanted, sizes, 0, roomPx);
     List<LineChart.Level> out = new ArrayList<>();
@@ -81,7 +84,7 @@ public final class RowSetting {
     for (int i = 0; i < n; i++) {
       int top = i == 0 ? 0 : Math.max(least, (int) Math.floor(tops[i]));
       out.add(new LineChart.Level(places.get(i), top));
-      least = top + heights.get(i);
+      least = top + (int) sizes[i];
     }
     return out;
   }

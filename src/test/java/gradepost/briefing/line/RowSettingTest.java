@@ -2,6 +2,7 @@ package gradepost.briefing.line;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gradepost.briefing.chart.LineChart;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -50,5 +51,13 @@ class RowSettingTest {
     assertThat(
             RowSetting.lines("2m 08ch", List.of("Mill Halt", "hut"), List.of(), true, "; ").what())
         .containsExactly("Mill Halt", "hut");
+  }
+
+  /** Words without end make one row higher than a sheet: it is set, and runs out of it. */
+  @Test
+  void aRowHigherThanTheSheetIsSet() {
+    assertThat(RowSetting.levels(List.of(400.0), List.of(968), 0, 1000, 959))
+        .extracting(LineChart.Level::topPx)
+        .containsExactly(0);
   }
 }
