@@ -24,6 +24,8 @@ final class LineBreaks implements FSTextBreaker {
   private static final Pattern HOUR = Pattern.compile("\\d\\d:\\d\\d\\W*");
   private static final Pattern LAST = Pattern.compile("\\d{1,2}[.,;:)]*");
   private static final Pattern TAIL = Pattern.compile("[.,;:)]+$");
+  private static final char HOLDS = '\u00a0';
+
   private String text = "";
   private int at;
 
@@ -42,6 +44,19 @@ final class LineBreaks implements FSTextBreaker {
       at++;
     } while (at < text.length() && !mayEndAt(at));
     return at;
+  }
+
+  /** The text with a space that holds wherever two words belong together. */
+  static String held(String text) {
+    LineBreaks breaks = new LineBreaks();
+    breaks.setText(text);
+    StringBuilder out = new StringBuilder(text);
+    for (int i = 1; i < text.length(); i++) {
+      if (text.charAt(i - 1) == ' ' && text.charAt(i) != ' ' && breaks.together(i)) {
+        out.setCharAt(i - 1, HOLDS);
+      }
+    }
+    return out.toString();
   }
 
   private boolean mayEndAt(int i) {

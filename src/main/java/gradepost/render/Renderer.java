@@ -53,7 +53,7 @@ public final class Renderer {
 
   /** One self-contained file, in UTF-8. */
   public void html(Printable briefing, OutputStream out) throws IOException {
-    String page = templates.markup(briefing, "screen", this::svg);
+    String page = ScreenText.whole(templates.markup(briefing, "screen", this::svg));
     screen.read(page);
     out.write("<!DOCTYPE html>\n".getBytes(StandardCharsets.UTF_8));
     out.write(page.getBytes(StandardCharsets.UTF_8));

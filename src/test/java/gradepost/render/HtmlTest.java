@@ -10,6 +10,7 @@ import gradepost.briefing.Reference;
 import gradepost.briefing.SampleIssue;
 import gradepost.briefing.SamplePlan;
 import gradepost.briefing.compose.Composer;
+import gradepost.drive.DemoPlans;
 import gradepost.render.chart.MissingGlyphException;
 import gradepost.units.UnitStyle;
 import java.io.IOException;
@@ -53,6 +54,30 @@ class HtmlTest {
       Element svg = (Element) charts.item(i);
       assertThat(svg.getFirstChild().getNodeName()).isEqualTo("title");
       assertThat(svg.getFirstChild().getNextSibling().getTextContent()).hasSizeGreaterThan(20);
+    }
+  }
+
+  /** A number and its unit, a mileage, a date and its hour stay on one line. */
+  @Test
+  void noQuantityIsBrokenOverLines() throws Exception {
+    String text =
+        parsed(Papers.html(Papers.renderer(), BRIEFING)).getDocumentElement().getTextContent();
+    assertThat(text).contains("15\u00a0psi").contains("15\u00a0mph");
+    assertThat(text).containsPattern("\\d{4}-\\d\\d-\\d\\d\u00a0\\d\\d:\\d\\d");
+    assertThat(ScreenText.whole("<p title=\"29 psi\">brake 29 psi at 5m 04ch</p>"))
+        .isEqualTo("<p title=\"29 psi\">brake 29\u00a0psi at 5m\u00a004ch</p>");
+    assertThat(ScreenText.whole("<style>a { width: 3 mm }</style><svg><text>3 mm</text></svg>"))
+        .doesNotContain("\u00a0");
+  }
+
+  /** Without pictures a paper is no more than 600 kB. */
+  @Test
+  void aPaperOnTheScreenIsSmall() throws IOException {
+    for (int paper : new int[] {0, 3, 4, 7}) {
+      Briefing briefing =
+          new Composer(Messages.english())
+              .compose("", List.of(DemoPlans.plan(paper)), SampleIssue.issue(), List.of());
+      assertThat(Papers.html(Papers.renderer(), briefing).length()).isLessThan(600_000);
     }
   }
 
