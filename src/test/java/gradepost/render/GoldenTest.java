@@ -83,7 +83,7 @@ class GoldenTest {
       Map.of(
           "reference", "This reference belongs to each of these papers.",
           "train", "Reference: Train ",
-          "in-full", "Reference: In full: Down · ",
+          "runs", "Reference: Runs, and where trains stand ",
           "tables", "Reference: Tables: Down ");
 
   @Test

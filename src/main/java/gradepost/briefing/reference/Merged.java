@@ -7,11 +7,13 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /**
@@ -65,8 +67,7 @@ final class Merged {
     return out;
   }
 
-  private static <T> Set<Integer> having(
-      SortedMap<Integer, T> all, java.util.function.Predicate<T> test) {
+  private static <T> Set<Integer> having(SortedMap<Integer, T> all, Predicate<T> test) {
     return all.entrySet().stream()
         .filter(e -> test.test(e.getValue()))
         .map(Map.Entry::getKey)
@@ -111,7 +112,12 @@ final class Merged {
         .forEach(
             (heads, papers) -> {
               SortedMap<Integer, Table> same = new TreeMap<>();
-              papers.forEach(p -> same.put(p, all.getOrDefault(p, all.get(all.firstKey()))));
+              all.forEach(
+                  (p, t) -> {
+                    if (papers.contains(p)) {
+                      same.put(p, t);
+                    }
+                  });
               Table table = table(same, keys, differences);
               String title = scope.labelled(table.title(), papers, all.keySet());
               out.add(
@@ -131,18 +137,13 @@ final class Merged {
     List<Table.Row> out = new ArrayList<>();
     for (Key key : union(orders)) {
       SortedMap<Integer, Table.Row> same = new TreeMap<>();
-      rows.forEach(
-          (p, r) -> {
-            if (r.containsKey(key)) {
-              same.put(p, r.getOrDefault(key, Table.Row.of()));
-            }
-          });
+      rows.forEach((p, r) -> Optional.ofNullable(r.get(key)).ifPresent(row -> same.put(p, row)));
       switch (differences) {
         case IN_CELLS -> out.add(row(same, all.keySet()));
         case IN_ROWS -> out.addAll(rows(same, all.keySet()));
       }
     }
-    Table first = all.getOrDefault(all.firstKey(), empty());
+    Table first = all.values().iterator().next();
     return new Table(
         first.id(),
         first.name(),
@@ -151,10 +152,6 @@ final class Merged {
         first.columns(),
         out,
         String.join(" ", texts(all, Table::whenEmpty)));
-  }
-
-  private static Table empty() {
-    return new Table("", "", "", "", List.of(), List.of(), "");
   }
 
   private static Map<Key, Table.Row> keyed(Table table, int keys) {

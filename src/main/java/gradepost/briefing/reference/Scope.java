@@ -1,6 +1,7 @@
 package gradepost.briefing.reference;
 
 import gradepost.briefing.Messages;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +13,9 @@ import java.util.stream.Collectors;
 
 /** The papers of a pack, by number from 0: which are there, and how some of them are called. */
 final class Scope {
+  /** Between names; a comma may stand within one. */
+  private static final String AND = " / ";
+
   private final Messages messages;
   private final List<Paper> papers;
 
@@ -67,19 +71,21 @@ final class Scope {
     }
     return whole(some, by(of, Paper::train))
         .or(() -> whole(some, by(of, Paper::direction)))
-        .orElseGet(() -> some.stream().map(this::head).collect(Collectors.joining(", ")));
+        .orElseGet(() -> some.stream().map(this::head).collect(Collectors.joining(AND)));
   }
 
   /** The names of those groups that are in it, if it is made of whole groups. */
   private static Optional<String> whole(Set<Integer> some, Map<String, Set<Integer>> groups) {
     Set<Integer> left = new TreeSet<>(some);
-    String names =
-        groups.entrySet().stream()
-            .filter(g -> some.containsAll(g.getValue()))
-            .peek(g -> left.removeAll(g.getValue()))
-            .map(Map.Entry::getKey)
-            .collect(Collectors.joining(", "));
-    return left.isEmpty() ? Optional.of(names) : Optional.empty();
+    List<String> names = new ArrayList<>();
+    groups.forEach(
+        (name, of) -> {
+          if (some.containsAll(of)) {
+            names.add(name);
+            left.removeAll(of);
+          }
+        });
+    return left.isEmpty() ? Optional.of(String.join(AND, names)) : Optional.empty();
   }
 
   /** A text with the papers that it is for, where it is not for all of these. */

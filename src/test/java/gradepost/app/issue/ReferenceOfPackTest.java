@@ -11,6 +11,7 @@ import gradepost.briefing.ApproachPage;
 import gradepost.briefing.LineSheet;
 import gradepost.briefing.Messages;
 import gradepost.briefing.Part;
+import gradepost.briefing.Plate;
 import gradepost.briefing.Reference;
 import gradepost.briefing.ReferenceSheet;
 import gradepost.briefing.Table;
@@ -144,6 +145,61 @@ class ReferenceOfPackTest extends Changes {
       }
     }
     assertThat(seen).isGreaterThan(40);
+  }
+
+  /** What is left if a brake fails stands on the plate or in the reference, row by row. */
+  @Test
+  void whatThePlatesHaveNoRoomForStandsInTheReference() throws Exception {
+    Differences pack = valleyAsIssued();
+    int onPlate = 0;
+    int looked = 0;
+    for (OfPaper paper : pack.papers()) {
+      String stem = paper.task().stem();
+      Set<Set<String>> inFull = cells(pack.reference().reference(), stem, "ladder");
+      String pressures = told(pack.reference().reference(), stem, "pressures");
+      Set<Set<String>> bySpeed = cells(pack.reference().reference(), stem, "by-speed");
+      for (ApproachPage page : paper.briefing().parts().get(0).approaches()) {
+        Set<Set<String>> plate =
+            page.plate().flatMap(Plate::fails).stream()
+                .flatMap(t -> t.rows().stream())
+                .map(ReferenceOfPackTest::answers)
+                .collect(Collectors.toSet());
+        for (Table table : page.ladders()) {
+          for (Table.Row row :
+              table.name().equals("ladder") ? table.rows() : List.<Table.Row>of()) {
+            boolean there = plate.contains(answers(row));
+            assertThat(there || inFull.contains(answers(row))).as(page.title() + row).isTrue();
+            onPlate += there ? 1 : 0;
+            looked += there ? 0 : 1;
+          }
+        }
+        for (Table table : page.bySpeed()) {
+          for (Table.Row row : table.rows()) {
+            String figures = row.cells().get(4).replace(" psi", "");
+            assertThat(pressures.contains(figures) || bySpeed.contains(answers(row)))
+                .as(page.title() + row)
+                .isTrue();
+          }
+        }
+      }
+    }
+    assertThat(onPlate).isGreaterThan(100);
+    assertThat(looked).isGreaterThan(20);
+  }
+
+  private static Set<Set<String>> cells(Reference reference, String paper, String name) {
+    return reference.sheets().stream()
+        .filter(s -> s.papers().contains(paper))
+        .flatMap(ReferenceSheet::tables)
+        .filter(t -> t.name().equals(name))
+        .flatMap(t -> t.rows().stream())
+        .map(ReferenceOfPackTest::answers)
+        .collect(Collectors.toSet());
+  }
+
+  /** Without its heading; columns may stand in another order. */
+  private static Set<String> answers(Table.Row row) {
+    return row.cells().stream().skip(1).collect(Collectors.toSet());
   }
 
   /** Against the two plans: every approach is there if, and only if, it is told differently. */

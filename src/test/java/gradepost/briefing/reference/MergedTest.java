@@ -41,7 +41,7 @@ class MergedTest {
     Scope.Paper own = PAPERS.get(paper);
     List<String> mine =
         List.of(own.direction(), own.train(), own.direction() + " · " + own.train());
-    return Arrays.stream(text.substring(0, colon).split(", ")).anyMatch(mine::contains)
+    return Arrays.stream(text.substring(0, colon).split(" / ")).anyMatch(mine::contains)
         ? Optional.of(text.substring(colon + 2))
         : Optional.empty();
   }
@@ -148,7 +148,7 @@ class MergedTest {
         .containsExactly(
             Table.Row.of("4-car: 1", "x", "same"), Table.Row.of("8-car: 1", "y", "same"));
     assertThat(MERGED.lines(all(List.of(List.of("x"), List.of("x"), List.of(), List.of("x")))))
-        .containsExactly("Down · 4-car, Down · 8-car, Up · 8-car: x");
+        .containsExactly("Down · 4-car / Down · 8-car / Up · 8-car: x");
     assertThat(MERGED.lines(all(List.of(List.of("x"), List.of("x"), List.of(), List.of()))))
         .containsExactly("Down: x");
     assertThat(MERGED.facts(all(List.of(List.of(new Fact("a", "1")), List.of(new Fact("a", "2"))))))

@@ -1,0 +1,80 @@
+package gradepost.briefing.reference;
+
+import static gradepost.briefing.reference.Merged.Differences.IN_CELLS;
+
+import gradepost.briefing.ReferenceSheet;
+import gradepost.briefing.ReferenceSheet.Block;
+import gradepost.briefing.Table;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.SortedMap;
+
+/** The tables of a direction, those of places that both directions pass, and what is missing. */
+final class TableBlocks {
+  /** Tables about places that lie on both directions; the others are each about one. */
+  private static final Map<String, Integer> OF_BOTH =
+      Map.of("gaps", 1, "low-adhesion", 1, "brake-tests", 1, "structures", 2);
+
+  /** Tables that stand beside one another. */
+  private static final String LEFT = "gradients";
+
+  private static final String RIGHT = "curves";
+
+  /** Longer tables stand below one another: a row of two does not go over a page. */
+  private static final int MOST_BESIDE = 40;
+
+  private final PackPapers pack;
+
+  TableBlocks(PackPapers pack) {
+    this.pack = pack;
+  }
+
+  /** Those of the papers of one direction. */
+  List<Block> ofDirection(Set<Integer> of) {
+    List<Block> out = new ArrayList<>();
+    List<Table> left = new ArrayList<>();
+    for (SortedMap<Integer, Table> same : pack.named(of, p -> p.part().tables())) {
+      List<Table> tables = pack.merged().tables(same, 1, IN_CELLS);
+      boolean may = tables.size() == 1 && tables.get(0).rows().size() <= MOST_BESIDE;
+      if (OF_BOTH.containsKey(PackPapers.name(same))) {
+        continue;
+      }
+      if (PackPapers.name(same).equals(LEFT) && may) {
+        left.addAll(tables);
+      } else if (PackPapers.name(same).equals(RIGHT) && may && !left.isEmpty()) {
+        out.add(new ReferenceSheet.Beside(left, tables));
+        left = new ArrayList<>();
+      } else {
+        PackPapers.grids(out, tables);
+      }
+    }
+    PackPapers.grids(out, left);
+    return out;
+  }
+
+  /** Those of both, and what is not supplied or was looked for. */
+  List<Block> ofBoth() {
+    Set<Integer> all = pack.scope().all();
+    List<Block> out = new ArrayList<>();
+    for (SortedMap<Integer, Table> same : pack.named(all, p -> p.part().tables())) {
+      int keys = OF_BOTH.getOrDefault(PackPapers.name(same), 0);
+      if (keys > 0) {
+        PackPapers.grids(out, pack.merged().tables(same, keys, IN_CELLS));
+      }
+    }
+    out.add(new ReferenceSheet.Heading(pack.text("not-supplied.title")));
+    List<String> not = pack.merged().lines(pack.each(all, p -> p.part().notSupplied()));
+    out.add(
+        not.isEmpty()
+            ? new ReferenceSheet.Words(pack.text("not-supplied.none"))
+            : new ReferenceSheet.Items(not));
+    List<String> answered = pack.merged().lines(pack.each(all, p -> p.part().answeredFor()));
+    if (!answered.isEmpty()) {
+      out.add(new ReferenceSheet.Heading(pack.text("answered-for.title")));
+      out.add(new ReferenceSheet.Items(answered));
+    }
+    return out;
+  }
+}
