@@ -51,7 +51,7 @@ public enum BrakePreset {
               Optional.empty()),
           new BrakeSystem(
               "emergency",
-              "Emgy",
+              "Emergency",
               BrakeSystem.Role.EMERGENCY,
               along(0.3, 280),
               psi(20),
@@ -86,7 +86,7 @@ public enum BrakePreset {
               Optional.empty()),
           new BrakeSystem(
               "emergency",
-              "Emgy",
+              "Emergency",
               BrakeSystem.Role.EMERGENCY,
               wire(0.3),
               bar(2.4),
@@ -142,7 +142,7 @@ public enum BrakePreset {
             pipe),
         new BrakeSystem(
             "emergency",
-            "Emgy",
+            "Emergency",
             BrakeSystem.Role.EMERGENCY,
             along(deadS / 2, alongMps * 1.1),
             bar(fillBar),

@@ -90,7 +90,7 @@ public final class Arrangements {
                 Optional.empty()),
             new BrakeSystem(
                 "emergency",
-                "Emgy",
+                "Emergency",
                 BrakeSystem.Role.EMERGENCY,
                 along,
                 rate(20),

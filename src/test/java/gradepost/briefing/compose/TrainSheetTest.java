@@ -114,13 +114,13 @@ class TrainSheetTest {
                 "leading cab, brake pipe: 4.7 bar to 4.8 bar"));
     assertThat(page(plan).leavingRules())
         .containsExactly(
-            "Tests of EP: NOT SUPPLIED. Follow the operator's instructions.",
+            "Tests of EP: NOT SUPPLIED. Follow the operator’s instructions.",
             "Emergency stays applied until the train stands.",
-            "This page does not permit you to leave. The operator's rules and a competent person"
+            "This page does not permit you to leave. The operator’s rules and a competent person"
                 + " decide.");
     assertThat(notSupplied(plan))
         .contains(
-            "Tests before leaving: none in the data for EP. Follow the operator's instructions.")
+            "Tests before leaving: none in the data for EP. Follow the operator’s instructions.")
         .noneMatch(text -> text.startsWith("Signs that a brake has failed"));
   }
 
@@ -132,12 +132,12 @@ class TrainSheetTest {
             table -> {
               assertThat(table.rows()).isEmpty();
               assertThat(table.whenEmpty())
-                  .isEqualTo("NOT SUPPLIED: follow the operator's instructions.");
+                  .isEqualTo("NOT SUPPLIED: follow the operator’s instructions.");
             });
     assertThat(page.leavingRules())
         .containsExactly(
             "Emergency stays applied until the train stands.",
-            "This page does not permit you to leave. The operator's rules and a competent person"
+            "This page does not permit you to leave. The operator’s rules and a competent person"
                 + " decide.");
     assertThat(notSupplied(SAMPLE))
         .contains(
