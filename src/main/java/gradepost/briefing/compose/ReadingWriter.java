@@ -116,6 +116,13 @@ final class ReadingWriter {
   }
 
   private String technique(Technique t) {
+    if (t.eases().isEmpty()) {
+      return words.text(
+          "method.pressures-kept",
+          words.pressure(t.first().pascals()),
+          words.seconds(t.firstHeld().seconds()),
+          words.pressure(t.main().pascals()));
+    }
     return words.text(
         "method.pressures",
         words.pressure(t.first().pascals()),

@@ -114,6 +114,10 @@ class EditionPapersTest {
               new Fact("As far as", "the end of the booked run"),
               new Fact("At most", "35 mph"));
     }
+    assertThat(briefing.reading().method())
+        .as("applied once, and not eased before the stand")
+        .noneMatch(m -> m.contains("eased to ."))
+        .anyMatch(m -> m.matches("A stop is usually braked like this: .* psi to a stand\\..*"));
     String json = new String(HandOver.of(plan, ""), StandardCharsets.UTF_8);
     assertThat(json).contains("\"edition\"").contains("rule 4.2 of the depot");
     Plan ordinary = Task.of(FILE, pack).get(0).plan();

@@ -196,8 +196,7 @@ class OlderFilesTest {
     assertThat(refused.problems().get(0))
         .startsWith(
             packs.get(0)
-                + ": error: the files differ from those of the last issue, 0000/3, in"
-                + " what no notice names\n"
+                + ": error: the files differ from those of the last issue, 0000/3, and no notice says so\n"
                 + "  T 1: 20 km/h from 0.90 km to 1.10 km, until further notice: not in the"
                 + " files\n"
                 + "  T 2: 30 km/h ")
