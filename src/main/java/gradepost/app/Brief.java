@@ -125,19 +125,16 @@ public final class Brief {
             return made;
           });
     }
-    List<Paper> papers = new ArrayList<>();
-    List<String> failures = new ArrayList<>();
-    TrainCheck trains = new TrainCheck();
     List<PaperMaker.Made> all = presses.all(jobs);
-    for (PaperMaker.Made made : all) {
-      trains.add(made.plan());
-      papers.addAll(made.papers());
-      failures.addAll(made.failures());
-    }
+    TrainCheck trains = new TrainCheck();
+    all.forEach(made -> trains.add(made.plan()));
     Answer found = Answer.of(trains.warnings(pack));
+    List<String> failures = all.stream().flatMap(made -> made.failures().stream()).toList();
     if (!failures.isEmpty()) {
       return found.and(Answer.refused(String.join("\n", failures)));
     }
+    List<Paper> papers = new ArrayList<>();
+    all.forEach(made -> papers.addAll(made.papers()));
     papers.addAll(maker.beside(all, presses));
     return found.and(Answer.wrote(delivery.put(papers)));
   }
