@@ -109,7 +109,7 @@ final class TellingBrake {
     Target target = a.forStep() ? of : a.target();
     List<PrintedCase> cases = new ArrayList<>();
     for (int i = 0; i < a.told().size(); i++) {
-      cases.add(one(a.told().get(i), target, of, i == 0, i == poorest, whole));
+      cases.add(one(a, a.told().get(i), target, of, i == 0, i == poorest, whole));
     }
     return new PrintedApplication(
         line,
@@ -169,7 +169,13 @@ final class TellingBrake {
   // Rails
 
   private PrintedCase one(
-      CaseResult c, Target target, Target of, boolean planned, boolean told, boolean whole) {
+      Application a,
+      CaseResult c,
+      Target target,
+      Target of,
+      boolean planned,
+      boolean told,
+      boolean whole) {
     List<PrintedAnswer> answers = new ArrayList<>();
     for (FailureAnswer answer : c.answers()) {
       boolean used = answers.stream().noneMatch(PrintedAnswer::suffices);
@@ -177,7 +183,11 @@ final class TellingBrake {
     }
     return new PrintedCase(
         c.adhesion().name(),
-        c.plannedM().map(at -> point(c, at, of.atM(), planned, whole)),
+        c.plannedM()
+            .map(
+                at ->
+                    point(
+                        c, at, of, planned, whole && !planned ? cue(a, c, at, of) : Seen.NOTHING)),
         c.ownRun(),
         c.ladder().stream()
             .map(r -> new PrintedRung(Telling.brake(r.brake()), latest(r, of.atM(), told && whole)))
@@ -186,18 +196,11 @@ final class TellingBrake {
         c.answers().isEmpty() ? Optional.empty() : Optional.of(protection(c, of.atM())));
   }
 
-  /**
-   * @param first of its sheet: on another rail it has a cue of its own
-   */
-  private PrintedPoint point(
-      CaseResult c, double atM, double targetM, boolean planned, boolean first) {
+  private PrintedPoint point(CaseResult c, double atM, Target of, boolean planned, Seen cue) {
     List<PrintedOrder> technique =
         planned ? List.of(stage(new PrintedTrigger.AtPlace(), mainOf(c))) : technique(c.actions());
     return new PrintedPoint(
-        grid.placeTo(atM, targetM),
-        technique,
-        first && !planned ? cue(c, atM) : Seen.NOTHING,
-        c.pastLastM().map(grid::lengthUp));
+        grid.placeTo(atM, of.atM()), technique, cue, c.pastLastM().map(grid::lengthUp));
   }
 
   private List<PrintedOrder> technique(List<Action> actions) {
@@ -333,16 +336,21 @@ final class TellingBrake {
   }
 
   /**
-   * On another rail a count of the planned run holds, where the train comes no faster there: under
-   * the same handles it was slower all the way from the cue.
+   * What is told of another rail: what serves at night, else by day; nothing where all is as
+   * planned. A count of the planned run holds where the train comes no faster there: under the same
+   * handles it was slower all the way from the cue.
    */
-  private Seen cue(CaseResult c, double atM) {
+  private Seen cue(Application a, CaseResult c, double atM, Target of) {
     boolean slower =
         c.actions().stream()
             .findFirst()
             .filter(first -> first.speedMps() <= run.speedAt(atM) + SAME_MPS)
             .isPresent();
-    return slower ? toCountFrom(atM) : sightings.near(atM);
+    if (slower && grid.placeTo(atM, of.atM()).equals(point(a, of.atM()))) {
+      return Seen.NOTHING;
+    }
+    Seen both = slower ? toCountFrom(atM) : sightings.near(atM);
+    return both.night().isPresent() ? new Seen(Optional.empty(), both.night()) : both;
   }
 
   private Seen toCountFrom(double atM) {

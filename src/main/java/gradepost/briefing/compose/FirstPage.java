@@ -51,8 +51,7 @@ final class FirstPage {
         + RISK * cover.highRisk().stream().mapToInt(r -> lines(r.item() + r.place(), WIDE)).sum()
         + SHEET * cover.contents().stream().mapToInt(e -> lines(e.title(), HALF)).sum() / 2
         + facts(cover.edition(), WIDE)
-        + facts(cover.restrictions(), WIDE)
-        + (cover.restrictions().isEmpty() ? 0 : HEADING)
+        + FACT * lines(cover.restrictions().toString(), WIDE)
         + Math.max(left + texts(cover.sources(), HALF), right)
         + texts(cover.cautions(), WIDE);
   }

@@ -16,6 +16,7 @@ import gradepost.told.PrintedPassing;
 import gradepost.told.PrintedSpeedRow;
 import gradepost.told.PrintedStep;
 import gradepost.told.PrintedTarget;
+import gradepost.told.Seen;
 import gradepost.told.print.PrintedPressure;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -135,7 +136,11 @@ final class PlateWriter {
   }
 
   private String other(PrintedApplication a, PrintedCase c, PrintedTarget target) {
-    if (c.point().filter(p -> p.place().equals(a.point())).isPresent()) {
+    boolean same =
+        c.point()
+            .filter(p -> p.place().equals(a.point()) && p.cue().equals(Seen.NOTHING))
+            .isPresent();
+    if (same) {
       return words.text("plate.other-same");
     }
     return c.point()
