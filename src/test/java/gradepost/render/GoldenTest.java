@@ -73,7 +73,7 @@ class GoldenTest {
       Map.ofEntries(
           Map.entry("cover", "Driver’s route briefing Down"),
           Map.entry("road", "The road on one sheet Down"),
-          Map.entry("line", "Line: "),
+          Map.entry("line", "Line: Harrow Top to Millbeck Down"),
           Map.entry("plate", "If the EP brake fails at 3"),
           Map.entry("terminal", "Harbour, platform 1 Down"),
           Map.entry("lower-speeds", "Lower speeds met without a brake Down"),
