@@ -332,11 +332,10 @@ class ReferenceOfPackTest extends Changes {
     int number = after.issue().number();
     List<Entry.Sheet> changed =
         differences.sheets().stream().filter(s -> s.since() == number).toList();
-    assertThat(changed.stream().filter(s -> s.paper().equals("thrumble-reference")))
-        .extracting(Entry.Sheet::sheet)
-        .containsExactlyInAnyOrder("tables Down", "tables Up");
-    assertThat(changed.stream().filter(s -> !s.paper().equals("thrumble-reference")))
-        .allMatch(s -> s.title().startsWith("T 26/104"));
+    assertThat(changed)
+        .extracting(s -> s.paper() + " " + s.sheet())
+        .containsExactlyInAnyOrder(
+            "thrumble-reference tables Down", "thrumble-reference tables Up");
     List<String> supplements =
         new IssuePapers(new Layout(Optional.empty()), false, Concern.NOBODY)
             .of(differences, paper -> {}).papers().stream()
