@@ -37,8 +37,17 @@ final class Merged {
     return out;
   }
 
-  /** Labels, each once, with every value that it has; a value is for those that have the label. */
+  /** Labels, each once, with every value that it has. */
   List<Fact> facts(SortedMap<Integer, List<Fact>> all) {
+    return facts(all, all.keySet());
+  }
+
+  /** The same of what explains itself: that a paper has no such label is not said. */
+  List<Fact> legend(SortedMap<Integer, List<Fact>> all) {
+    return facts(all, Set.of());
+  }
+
+  private List<Fact> facts(SortedMap<Integer, List<Fact>> all, Set<Integer> named) {
     SortedMap<Integer, List<String>> labels = new TreeMap<>();
     all.forEach((p, facts) -> labels.put(p, facts.stream().map(Fact::label).toList()));
     List<Fact> out = new ArrayList<>();
@@ -50,7 +59,9 @@ final class Merged {
                   .filter(f -> f.label().equals(label))
                   .findFirst()
                   .ifPresent(f -> values.put(p, f.value())));
-      out.add(new Fact(label, String.join("; ", values(values, values.keySet()))));
+      Set<Integer> of = new TreeSet<>(values.keySet());
+      of.addAll(named);
+      out.add(new Fact(label, String.join("; ", values(values, of))));
     }
     return out;
   }

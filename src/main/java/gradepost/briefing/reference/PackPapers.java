@@ -29,7 +29,12 @@ final class PackPapers {
             messages,
             papers.stream()
                 .map(ReferenceWriter.Paper::assignment)
-                .map(a -> new Scope.Paper(a.route().nameOf(a.direction()), a.trainName()))
+                .map(
+                    a ->
+                        new Scope.Paper(
+                            a.route().nameOf(a.direction()),
+                            a.formation().name(),
+                            a.degraded().map(run -> run.edition().name()).orElse("")))
                 .toList());
     this.merged = new Merged(scope);
   }

@@ -142,7 +142,7 @@ public final class ReferenceWriter {
     blocks.add(new ReferenceSheet.Heading(pack.text("reading.units")));
     blocks.add(new ReferenceSheet.Labelled(pack.merged().facts(ofReading(Reading::units))));
     blocks.add(new ReferenceSheet.Heading(pack.text("reading.symbols")));
-    blocks.add(new ReferenceSheet.Labelled(pack.merged().facts(ofReading(Reading::symbols))));
+    blocks.add(new ReferenceSheet.Labelled(pack.merged().legend(ofReading(Reading::symbols))));
     blocks.add(new ReferenceSheet.Heading(pack.text("reading.method")));
     blocks.add(new ReferenceSheet.Items(pack.merged().lines(ofReading(Reading::method))));
     PackPapers.grids(blocks, pack.merged().tables(ofReading(Reading::assumptions), 1, IN_CELLS));

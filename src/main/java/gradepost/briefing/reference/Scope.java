@@ -19,8 +19,16 @@ final class Scope {
   private final Messages messages;
   private final List<Paper> papers;
 
-  /** A paper by what tells it from the others. */
-  record Paper(String direction, String train) {}
+  /**
+   * A paper by what tells it from the others.
+   *
+   * @param edition of a run with a brake short; empty text for an ordinary one
+   */
+  record Paper(String direction, String formation, String edition) {
+    private String train() {
+      return edition.isEmpty() ? formation : formation + ", " + edition;
+    }
+  }
 
   Scope(Messages messages, List<Paper> papers) {
     this.messages = messages;
@@ -41,9 +49,9 @@ final class Scope {
     return by(all(), Paper::direction);
   }
 
-  /** The papers of each train. */
-  Map<String, Set<Integer>> trains() {
-    return by(all(), Paper::train);
+  /** The papers of each formation. */
+  Map<String, Set<Integer>> formations() {
+    return by(all(), Paper::formation);
   }
 
   private Map<String, Set<Integer>> by(Set<Integer> of, Function<Paper, String> called) {
@@ -62,16 +70,35 @@ final class Scope {
   }
 
   /**
-   * How some of these papers are called, as short as can be: by their trains, by their directions,
-   * else one by one. Empty text where they are all of them.
+   * How some of these papers are called, as short as can be: by their formations, by whether they
+   * are of an edition, by both, by their directions, else one by one. Empty text where they are all
+   * of them.
    */
   String label(Set<Integer> some, Set<Integer> of) {
     if (some.containsAll(of)) {
       return "";
     }
-    return whole(some, by(of, Paper::train))
+    return whole(some, by(of, Paper::formation))
+        .or(() -> whole(some, by(of, this::edition)))
+        .or(() -> whole(some, by(of, this::train)))
         .or(() -> whole(some, by(of, Paper::direction)))
-        .orElseGet(() -> some.stream().map(this::head).collect(Collectors.joining(AND)));
+        .orElseGet(() -> heads(some));
+  }
+
+  /** The names of these papers. */
+  String heads(Set<Integer> some) {
+    return some.stream().map(this::head).collect(Collectors.joining(AND));
+  }
+
+  private String edition(Paper paper) {
+    return paper.edition().isEmpty() ? messages.text("reference.ordinary") : paper.edition();
+  }
+
+  /** Beside editions an ordinary run says so: the name of a formation is for all its runs. */
+  private String train(Paper paper) {
+    return papers.stream().allMatch(p -> p.edition().isEmpty())
+        ? paper.formation()
+        : paper.formation() + ", " + edition(paper);
   }
 
   /** The names of those groups that are in it, if it is made of whole groups. */

@@ -9,9 +9,12 @@ import gradepost.briefing.Table;
 import gradepost.briefing.chart.StandsChart;
 import gradepost.briefing.chart.TrainChart;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
+import java.util.TreeSet;
 
 /**
  * The sheets about the trains and their runs: all trains together, what is of one of them says so.
@@ -39,7 +42,7 @@ final class TrainBlocks {
     out.add(
         new ReferenceSheet.Labelled(pack.merged().facts(pack.each(all, p -> p.train().facts()))));
     pack.scope()
-        .trains()
+        .formations()
         .forEach(
             (name, of) -> {
               TrainChart chart = pack.papers().get(of.iterator().next()).train().formation();
@@ -72,12 +75,15 @@ final class TrainBlocks {
     List<Block> out = new ArrayList<>();
     out.add(new ReferenceSheet.Figures(figures()));
     out.add(new ReferenceSheet.Words(pack.text("stands.note")));
-    for (int i = 0; i < pack.papers().size(); i++) {
-      String head = pack.scope().head(i);
-      out.add(new ReferenceSheet.Heading(head));
-      StandsChart chart = pack.papers().get(i).train().stands();
-      out.add(new ReferenceSheet.Drawn(chart.called(pack.id("stands " + head))));
-    }
+    Map<StandsChart, Set<Integer>> stands = new LinkedHashMap<>();
+    pack.each(pack.scope().all(), p -> p.train().stands().called(""))
+        .forEach((i, chart) -> stands.computeIfAbsent(chart, c -> new TreeSet<>()).add(i));
+    stands.forEach(
+        (chart, of) -> {
+          String heads = pack.scope().heads(of);
+          out.add(new ReferenceSheet.Heading(heads));
+          out.add(new ReferenceSheet.Drawn(chart.called(pack.id("stands " + heads))));
+        });
     pack.papers().get(0).train().technique().stream()
         .forEach(
             t -> {

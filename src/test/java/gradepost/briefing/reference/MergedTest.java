@@ -24,10 +24,10 @@ import org.junit.jupiter.params.provider.EnumSource;
 class MergedTest {
   private static final List<Scope.Paper> PAPERS =
       List.of(
-          new Scope.Paper("Down", "4-car"),
-          new Scope.Paper("Down", "8-car"),
-          new Scope.Paper("Up", "4-car"),
-          new Scope.Paper("Up", "8-car"));
+          new Scope.Paper("Down", "4-car", ""),
+          new Scope.Paper("Down", "8-car", ""),
+          new Scope.Paper("Up", "4-car", ""),
+          new Scope.Paper("Up", "8-car", ""));
 
   private static final Scope SCOPE = new Scope(Messages.english(), PAPERS);
   private static final Merged MERGED = new Merged(SCOPE);
@@ -40,7 +40,7 @@ class MergedTest {
     }
     Scope.Paper own = PAPERS.get(paper);
     List<String> mine =
-        List.of(own.direction(), own.train(), own.direction() + " · " + own.train());
+        List.of(own.direction(), own.formation(), own.direction() + " · " + own.formation());
     return Arrays.stream(text.substring(0, colon).split(" / ")).anyMatch(mine::contains)
         ? Optional.of(text.substring(colon + 2))
         : Optional.empty();
@@ -153,6 +153,30 @@ class MergedTest {
         .containsExactly("Down: x");
     assertThat(MERGED.facts(all(List.of(List.of(new Fact("a", "1")), List.of(new Fact("a", "2"))))))
         .containsExactly(new Fact("a", "4-car: 1; 8-car: 2"));
+  }
+
+  /** What is told of a run with a brake short only is never read as of an ordinary one. */
+  @Test
+  void anEditionIsNamed() {
+    Scope scope =
+        new Scope(
+            Messages.english(),
+            List.of(
+                new Scope.Paper("Down", "4-car", ""),
+                new Scope.Paper("Down", "4-car", "EP out of use"),
+                new Scope.Paper("Down", "8-car", "")));
+    Merged merged = new Merged(scope);
+    Fact most = new Fact("At most", "40 mph");
+    assertThat(merged.facts(all(List.of(List.of(), List.of(most), List.of()))))
+        .containsExactly(new Fact("At most", "EP out of use: 40 mph"));
+    assertThat(merged.legend(all(List.of(List.of(), List.of(most), List.of()))))
+        .containsExactly(most);
+    assertThat(merged.lines(all(List.of(List.of("x"), List.of("x"), List.of()))))
+        .containsExactly("4-car: x");
+    assertThat(merged.lines(all(List.of(List.of("x"), List.of(), List.of("x")))))
+        .containsExactly("ordinary run: x");
+    assertThat(merged.lines(all(List.of(List.of("x"), List.of(), List.of()))))
+        .containsExactly("4-car, ordinary run: x");
   }
 
   /** A paper that has nothing where another has rows is not left without its word. */
