@@ -91,6 +91,11 @@ final class ReadingWriter {
     if (policy.adhesion().size() > 1) {
       out.add(words.text("method.light"));
     }
+    out.add(
+        words.text(
+            "method.count",
+            policy.adhesion().get(0).name(),
+            words.time(words.grid().timeLeft(policy.practice().line().cueWithin().seconds()))));
     out.add(words.text("method.by-speed"));
     if (!policy.terminal().isEmpty()) {
       out.add(words.text("method.terminal"));
