@@ -2,6 +2,7 @@ package gradepost.drive;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gradepost.drive.check.SheetsDriven;
 import gradepost.plan.Action;
 import gradepost.plan.Application;
 import gradepost.plan.Approach;
@@ -25,7 +26,8 @@ import org.junit.jupiter.api.Test;
 /**
  * Property: what holds of every plan, on lines that {@link RandomLines} makes up. 200 of them here;
  * {@code -Dgradepost.lines} plans more, {@code -Dgradepost.first} others. None of these lines
- * defeats its train, so that every plan has to stand its own re-run.
+ * defeats its train, so that every plan has to stand its own re-run. Its sheets alone are enough to
+ * drive it, and its braking points by speed are as they must be.
  */
 @Tag("slow")
 class PlanPropertyTest {
@@ -44,23 +46,31 @@ class PlanPropertyTest {
     int first = Integer.getInteger("gradepost.first", 1);
     int lines = Integer.getInteger("gradepost.lines", 200);
     List<String> wrong = new ArrayList<>();
+    BySpeedJudge bySpeed = new BySpeedJudge();
+    SheetsDriven driven = new SheetsDriven();
     for (int seed = first; seed < first + lines; seed++) {
-      for (String fault : faults(RandomLines.of(seed))) {
-        wrong.add("seed " + seed + ": " + fault);
+      try {
+        Plan plan = Planner.plan(RandomLines.of(seed).assignment());
+        for (String fault : faults(plan)) {
+          wrong.add("seed " + seed + ": " + fault);
+        }
+        bySpeed.look("seed " + seed, plan);
+        driven.look("seed " + seed, plan);
+      } catch (RuntimeException e) {
+        wrong.add("seed " + seed + ": threw " + e + " at " + e.getStackTrace()[0]);
       }
     }
     assertThat(wrong).isEmpty();
     assertThat(brakings).isGreaterThan(2 * lines);
+    assertThat(bySpeed.wrong).isEmpty();
+    assertThat(bySpeed.tables).isGreaterThan(3 * lines);
+    assertThat(bySpeed.rows).isGreaterThan(3 * bySpeed.tables);
+    assertThat(bySpeed.planned).isGreaterThan(8 * bySpeed.tables / 10);
+    assertThat(driven.wrong()).isEmpty();
   }
 
-  /** What is wrong with the plan of a line, in words. */
-  List<String> faults(RandomLine line) {
-    Plan plan;
-    try {
-      plan = Planner.plan(line.assignment());
-    } catch (RuntimeException e) {
-      return List.of("threw " + e + " at " + e.getStackTrace()[0]);
-    }
+  /** What is wrong with a plan, in words. */
+  private List<String> faults(Plan plan) {
     List<String> faults = new ArrayList<>();
     plan.failures().forEach(f -> faults.add(f.toString()));
     arrivals(plan, faults);
