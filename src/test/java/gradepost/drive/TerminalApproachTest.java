@@ -7,7 +7,6 @@ import gradepost.plan.Application;
 import gradepost.plan.Approach;
 import gradepost.plan.CaseResult;
 import gradepost.plan.Command;
-import gradepost.plan.Cues;
 import gradepost.plan.Finding;
 import gradepost.plan.fallback.Latest;
 import gradepost.plan.fallback.Rung;
@@ -51,7 +50,7 @@ class TerminalApproachTest {
       assertThat(application.brakingPointM()).isBetween(places.get(i) - 1e-6, places.get(i) + 1e-6);
       assertThat(application.target().equals(terminal.target())).isEqualTo(last);
       assertThat(application.forStep()).isEqualTo(!last);
-      assertThat(application.cues()).isNotEqualTo(Cues.NONE);
+      assertThat(application.exactBrakingPointM()).isGreaterThan(places.get(i) - 1e-6);
     }
     assertThat(terminal.brakingPointM()).contains(places.get(0));
     assertThat(terminal.brakingSpeedMps()).isEqualTo(applications.get(0).brakingSpeedMps());

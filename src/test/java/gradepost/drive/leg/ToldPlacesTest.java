@@ -75,8 +75,8 @@ class ToldPlacesTest {
 
   @Test
   void furtherOffItIsNeverTooLate() {
-    assertThat(at(END_M - 100.1, 10).tooLate(FAR_M, 9)).isFalse();
-    assertThat(at(END_M - 100, 10).tooLate(FAR_M, 9)).isTrue();
+    assertThat(at(END_M - 100, 10).tooLate(FAR_M, 9)).isFalse();
+    assertThat(at(END_M - 99.9, 10).tooLate(FAR_M, 9)).isTrue();
   }
 
   @Test
