@@ -118,6 +118,7 @@ final class Scope {
   /** A text with the papers that it is for, where it is not for all of these. */
   String labelled(String text, Set<Integer> some, Set<Integer> of) {
     String label = label(some, of);
-    return label.isEmpty() ? text : messages.text("reference.of", label, text);
+    boolean says = label.isEmpty() || label.equals(text);
+    return says ? text : messages.text("reference.of", label, text);
   }
 }
