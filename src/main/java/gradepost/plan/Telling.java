@@ -44,14 +44,11 @@ public final class Telling {
     this.approaches = approaches;
     this.actions = actions;
     this.run = new Run(trace);
+    double withinS = assignment.policy().practice().line().cueWithin().seconds();
+    CueWindow window = new CueWindow(approaches, run, withinS);
     this.brakes =
         new TellingBrake(
-            assignment,
-            grid,
-            sightings,
-            run,
-            new CueWindow(
-                approaches, run, assignment.policy().practice().line().cueWithin().seconds()));
+            assignment, grid, sightings, new TellingCues(grid, sightings, run, window));
     this.findings = new TellingFindings(grid);
   }
 

@@ -1,11 +1,9 @@
 package gradepost.plan;
 
 import gradepost.plan.fallback.FailureAnswer;
-import gradepost.plan.fallback.Latest;
 import gradepost.plan.fallback.Met;
 import gradepost.plan.fallback.OverrunAllowance;
 import gradepost.plan.fallback.Rung;
-import gradepost.route.Landmark;
 import gradepost.route.LowAdhesionSite;
 import gradepost.stock.BrakeSystem;
 import gradepost.task.Assignment;
@@ -40,26 +38,20 @@ final class TellingBrake {
   /** Nearer than this to the planned point, a protected one is the same. */
   private static final double SAME_M = 0.5;
 
-  /** Arithmetic leaves less than this of a speed, metres a second. */
-  private static final double SAME_MPS = 1e-3;
-
   /** A braking point that was planned at a landmark lies no further from it. */
   private static final double AT_M = 0.01;
 
   private final Assignment assignment;
   private final PrintGrid grid;
   private final Sightings sightings;
+  private final TellingCues cues;
   private final OverrunAllowance leeway;
-  private final Run run;
-  private final CueWindow window;
 
-  TellingBrake(
-      Assignment assignment, PrintGrid grid, Sightings sightings, Run run, CueWindow window) {
+  TellingBrake(Assignment assignment, PrintGrid grid, Sightings sightings, TellingCues cues) {
     this.assignment = assignment;
     this.grid = grid;
     this.sightings = sightings;
-    this.run = run;
-    this.window = window;
+    this.cues = cues;
     this.leeway = new OverrunAllowance(assignment);
   }
 
@@ -79,7 +71,7 @@ final class TellingBrake {
         line,
         Optional.empty(),
         poorest,
-        cues(a),
+        cues.of(a),
         first || told.answers().isEmpty()
             ? Optional.empty()
             : a.atBuffersMps().map(grid::speedAtMost),
@@ -88,13 +80,8 @@ final class TellingBrake {
 
   /** That of a faster train. */
   PrintedApplication faster(Application a, Target of) {
-    PrintedCues cues =
-        new PrintedCues(
-            sightings.near(a.brakingPointM()),
-            Optional.empty(),
-            new PrintedCues.Backstop(Optional.empty(), Optional.empty(), Optional.empty()));
     Optional<PrintedSpeed> speed = Optional.of(grid.speed(a.brakingSpeedMps()));
-    return application(a, of, 0, speed, 0, cues, Optional.empty(), false);
+    return application(a, of, 0, speed, 0, cues.ofFaster(a), Optional.empty(), false);
   }
 
   private PrintedApplication application(
@@ -194,6 +181,12 @@ final class TellingBrake {
             .toList(),
         answers,
         c.answers().isEmpty() ? Optional.empty() : Optional.of(protection(c, of.atM())));
+  }
+
+  /** Nothing where the train comes no faster to the place that is told on the planned rail. */
+  private Seen cue(Application a, CaseResult c, double atM, Target of) {
+    boolean same = grid.placeTo(atM, of.atM()).equals(point(a, of.atM()));
+    return same && cues.noFaster(c, atM) ? Seen.NOTHING : cues.onAnotherRail(c, atM);
   }
 
   private PrintedPoint point(CaseResult c, double atM, Target of, boolean planned, Seen cue) {
@@ -314,79 +307,6 @@ final class TellingBrake {
     return new PrintedApplication.StepAnswer(
         use.brake(),
         own.holds() ? Optional.empty() : Optional.of(grid.speedAtMost(own.speedAtTargetMps())));
-  }
-
-  // Cues
-
-  private PrintedCues cues(Application a) {
-    Cues cues = a.cues();
-    double onM = a.exactBrakingPointM() - a.brakingPointM();
-    boolean computed = cues.anchor().isPresent() && onM >= grid.units().lengthUnitM();
-    return new PrintedCues(
-        seen(a), computed ? Optional.of(grid.room(onM)) : Optional.empty(), backstop(a));
-  }
-
-  /** A landmark that the point was planned at is its own cue. */
-  private Seen seen(Application a) {
-    Seen counted = toCountFrom(a.brakingPointM());
-    return a.cues()
-        .anchor()
-        .map(l -> new Seen(sightings.near(a.brakingPointM()).day(), counted.night()))
-        .orElse(counted);
-  }
-
-  /**
-   * What is told of another rail: what serves at night, else by day; nothing where all is as
-   * planned. A count of the planned run holds where the train comes no faster there: under the same
-   * handles it was slower all the way from the cue.
-   */
-  private Seen cue(Application a, CaseResult c, double atM, Target of) {
-    boolean slower =
-        c.actions().stream()
-            .findFirst()
-            .filter(first -> first.speedMps() <= run.speedAt(atM) + SAME_MPS)
-            .isPresent();
-    if (slower && grid.placeTo(atM, of.atM()).equals(point(a, of.atM()))) {
-      return Seen.NOTHING;
-    }
-    Seen both = slower ? toCountFrom(atM) : sightings.near(atM);
-    return both.night().isPresent() ? new Seen(Optional.empty(), both.night()) : both;
-  }
-
-  private Seen toCountFrom(double atM) {
-    return sightings.toCountFrom(window.fromM(atM), atM, run);
-  }
-
-  /**
-   * The landmark that says that it is too late while the next brake can still be applied; where
-   * none stands before that brake's last place, the clock.
-   */
-  private PrintedCues.Backstop backstop(Application a) {
-    Cues cues = a.cues();
-    double beyondM = a.brakingPointM() + cues.backstopAfterM();
-    Optional<Latest.Point> last = last(a);
-    boolean inTime = last.filter(l -> beyondM <= l.printedM() + 1e-6).isPresent();
-    if (inTime && cues.backstop().isPresent()) {
-      return new PrintedCues.Backstop(
-          cues.backstop().map(Landmark::name),
-          Optional.of(grid.room(cues.backstopAfterM())),
-          Optional.empty());
-    }
-    double after = last.map(Latest.Point::afterPlannedS).orElse(0.0);
-    return new PrintedCues.Backstop(
-        Optional.empty(),
-        Optional.empty(),
-        after >= 1 ? Optional.of(grid.timeLeft(after)) : Optional.empty());
-  }
-
-  /** The last place of the brake that is applied when the service brake fails. */
-  private static Optional<Latest.Point> last(Application a) {
-    List<Rung> ladder = a.told().get(0).ladder();
-    return ladder.stream()
-        .filter(r -> r.brake().role() != BrakeSystem.Role.SERVICE)
-        .findFirst()
-        .or(() -> ladder.stream().findFirst())
-        .flatMap(r -> r.latest().point());
   }
 
   // The rail that is told first
