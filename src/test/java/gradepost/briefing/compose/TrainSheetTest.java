@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import gradepost.briefing.Briefing;
 import gradepost.briefing.Fact;
 import gradepost.briefing.Messages;
+import gradepost.briefing.Reference;
+import gradepost.briefing.ReferenceSheet;
 import gradepost.briefing.SampleIssue;
 import gradepost.briefing.SamplePlan;
 import gradepost.briefing.Table;
@@ -15,6 +17,7 @@ import gradepost.briefing.reissue.Sheets;
 import gradepost.briefing.word.Words;
 import gradepost.drive.Changed;
 import gradepost.plan.Plan;
+import gradepost.render.Papers;
 import gradepost.stock.BrakeCare;
 import gradepost.stock.BrakePercentage;
 import gradepost.stock.FailureSign;
@@ -141,9 +144,9 @@ class TrainSheetTest {
                 + " decide.");
     assertThat(notSupplied(SAMPLE))
         .contains(
-            "Tests before leaving: none in the data for EP, Auto. Follow the operator's"
+            "Tests before leaving: none in the data for EP, Auto. Follow the operator’s"
                 + " instructions.",
-            "Signs that a brake has failed: none in the data for EP. Follow the operator's"
+            "Signs that a brake has failed: none in the data for EP. Follow the operator’s"
                 + " instructions.");
   }
 
@@ -174,21 +177,31 @@ class TrainSheetTest {
   /** A bar stands beside the steps that the issue before had not, and beside no other. */
   @Test
   void aChangedStepIsMarked() {
-    Briefing marked =
-        new ChangeMarks(Messages.english())
-            .marked(
-                composed(caring(CARE)),
-                composed(caring(new BrakeCare(CARE.beforeLeaving(), List.of()))),
-                Map.of());
-    List<Table> leaving = marked.parts().get(0).train().leaving();
-    assertThat(leaving.get(0).rows()).isNotEmpty().noneMatch(Table.Row::changed);
-    assertThat(leaving.get(1).rows()).isNotEmpty().allMatch(Table.Row::changed);
+    Reference marked =
+        ChangeMarks.marked(
+            looked(caring(CARE)),
+            looked(caring(new BrakeCare(CARE.beforeLeaving(), List.of()))),
+            Map.of());
+    assertThat(rows(marked, "leaving")).isNotEmpty().noneMatch(Table.Row::changed);
+    assertThat(rows(marked, "signs")).isNotEmpty().allMatch(Table.Row::changed);
+  }
+
+  private static List<Table.Row> rows(Reference reference, String table) {
+    return reference.sheets().stream()
+        .flatMap(ReferenceSheet::tables)
+        .filter(t -> t.name().equals(table))
+        .flatMap(t -> t.rows().stream())
+        .toList();
+  }
+
+  private static Reference looked(Plan plan) {
+    return Papers.reference(plan, composed(plan));
   }
 
   private static String sheet(BrakeCare care) {
     return new Sheets(Messages.english())
-        .of(composed(caring(care))).stream()
-            .filter(s -> s.key().equals("p1 train"))
+        .of(looked(caring(care))).stream()
+            .filter(s -> s.key().equals("train"))
             .map(Sheets.Sheet::text)
             .findFirst()
             .orElseThrow();
