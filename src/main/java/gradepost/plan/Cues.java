@@ -10,6 +10,4 @@ import java.util.Optional;
  * @param backstop the first one after the point: met with no brake on, it is late
  * @param backstopAfterM how far after the point it stands
  */
-public record Cues(Optional<Landmark> anchor, Optional<Landmark> backstop, double backstopAfterM) {
-  public static final Cues NONE = new Cues(Optional.empty(), Optional.empty(), 0);
-}
+public record Cues(Optional<Landmark> anchor, Optional<Landmark> backstop, double backstopAfterM) {}

@@ -312,7 +312,7 @@ public final class SamplePlan {
             .filter(
                 l -> path.metresAt(l.location()) <= bp && path.metresAt(l.location()) > bp - 200)
             .findFirst(),
-        Cues.NONE,
+        new Cues(Optional.empty(), Optional.empty(), 0),
         v,
         Pressure.ofPsi(29).pascals(),
         t.atM() - 1.5,
