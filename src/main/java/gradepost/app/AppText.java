@@ -1,6 +1,7 @@
 package gradepost.app;
 
 import gradepost.text.Hole;
+import gradepost.text.Mistake;
 import gradepost.text.Mistakes;
 import gradepost.text.Mistakes.Five;
 import gradepost.text.Mistakes.Four;
@@ -42,6 +43,19 @@ final class AppText {
           FIRST,
           new Hole<>("last", LocalDate::toString),
           Hole.word("policy"));
+
+  static final Mistake NO_RIDE_RULES = MISTAKES.declare("no-ride-rules");
+  static final Two<Collection<String>, Collection<String>> NO_SUCH_COURSE =
+      MISTAKES.declare("no-such-course", Hole.list("directions"), Hole.list("formations"));
+  static final Two<Collection<String>, Collection<String>> SEVERAL_COURSES =
+      MISTAKES.declare("several-courses", Hole.list("directions"), Hole.list("formations"));
+  static final Three<String, String, Optional<String>> OTHER_ROAD =
+      MISTAKES.declare(
+          "other-road", Hole.word("direction"), Hole.word("formation"), Hole.perhaps("other"));
+  static final Two<Integer, Integer> NO_APPROACH =
+      MISTAKES.declare("no-approach", Hole.count("number"), Hole.count("last"));
+
+  static final Mistake NO_RIDES = MISTAKES.declare("no-rides");
 
   private AppText() {}
 }

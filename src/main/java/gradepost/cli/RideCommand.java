@@ -1,8 +1,11 @@
 package gradepost.cli;
 
 import gradepost.app.AssessRide;
+import gradepost.app.RideDetails;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -20,10 +23,10 @@ import picocli.CommandLine.Spec;
 final class RideCommand implements Callable<Integer> {
   @Parameters(
       arity = "1",
-      paramLabel = "RIDE.csv",
+      paramLabel = "RIDE.csv|FOLDER",
       description =
           "What was observed: the filled-in ride form, or a recorder's export with distance and"
-              + " speed.")
+              + " speed. Or a folder of them: the rides of a class.")
   private Path ride = Path.of("");
 
   @Option(
@@ -51,6 +54,38 @@ final class RideCommand implements Callable<Integer> {
       description = "The day of the ride, for the report and its due dates.")
   private @Nullable LocalDate date;
 
+  @Option(names = "--driver", paramLabel = "NAME", description = "Who drove.")
+  private @Nullable String driver;
+
+  @Option(names = "--assessor", paramLabel = "NAME", description = "Who rode with the driver.")
+  private @Nullable String assessor;
+
+  @Option(
+      names = "--from",
+      paramLabel = "TIME",
+      description = "Where the run begins in the export, by its own clock, such as 06:12.")
+  private @Nullable String from;
+
+  @Option(names = "--to", paramLabel = "TIME", description = "Where it ends.")
+  private @Nullable String to;
+
+  @Option(
+      names = "--leave-out",
+      paramLabel = "NUMBER=REASON",
+      description =
+          "An approach that is not judged, with the reason, such as 7=\"checked at a signal\"."
+              + " May be given again.")
+  private Map<Integer, String> leftOut = new LinkedHashMap<>();
+
+  @Option(
+      names = "--form",
+      paramLabel = "FORM.csv",
+      description = "The assessor's form beside an export: how the train stood at its marks.")
+  private @Nullable Path form;
+
+  @Option(names = "--json", description = "Writes what was observed and scored as JSON too.")
+  private boolean json;
+
   @Option(
       names = "--out",
       paramLabel = "DIR",
@@ -70,7 +105,19 @@ final class RideCommand implements Callable<Integer> {
   public Integer call() {
     return Saying.exitCode(
         spec,
-        new AssessRide(Optional.ofNullable(templates), Optional.ofNullable(date))
-            .of(ride, pack, Optional.ofNullable(direction), Optional.ofNullable(formation), out));
+        new AssessRide(
+                Optional.ofNullable(templates),
+                new RideDetails(
+                    Optional.ofNullable(direction),
+                    Optional.ofNullable(formation),
+                    Optional.ofNullable(date),
+                    Optional.ofNullable(driver),
+                    Optional.ofNullable(assessor),
+                    Optional.ofNullable(from),
+                    Optional.ofNullable(to),
+                    leftOut,
+                    Optional.ofNullable(form),
+                    json))
+            .of(ride, pack, out));
   }
 }

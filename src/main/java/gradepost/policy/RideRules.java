@@ -2,6 +2,7 @@ package gradepost.policy;
 
 import gradepost.units.Length;
 import gradepost.units.Pressure;
+import gradepost.units.Span;
 import gradepost.units.Speed;
 import java.util.List;
 
@@ -14,10 +15,13 @@ import java.util.List;
  * @param pressureWithin by how much the first application may
  * @param stopShort how far short of its mark the train may stand
  * @param stopPast how far past it
- * @param overspeed what over the permissible speed is put down to the reading of the instrument
+ * @param overspeed less than this over the permissible speed is no fault: nobody reads an
+ *     instrument better
+ * @param overspeedFor nor is what lasts no longer than this, where it was recorded
  * @param leastObserved share of what could be observed that has to be, for a result
  * @param passScore share of the points that passes
  * @param fails what fails the ride whatever its score
+ * @param recorder what is believed of a recorder
  */
 public record RideRules(
     Length early,
@@ -27,9 +31,11 @@ public record RideRules(
     Length stopShort,
     Length stopPast,
     Speed overspeed,
+    Span overspeedFor,
     double leastObserved,
     double passScore,
-    List<RideFault> fails) {
+    List<RideFault> fails,
+    RecorderRules recorder) {
   public RideRules {
     fails = List.copyOf(fails);
   }

@@ -15,6 +15,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /** Scores a ride by the operator's rules. */
 public final class RideJudge {
@@ -31,26 +32,63 @@ public final class RideJudge {
 
   /** The score of a ride, approach by approach. */
   public RideResult judge(Ride ride) {
+    return judge(ride, Map.of(), Map.of());
+  }
+
+  /**
+   * The same without approaches that are left out.
+   *
+   * @param leftOut by the number of the approach, why it is
+   * @param stopsM by the number of the approach, how far short of its mark somebody saw the train
+   *     stand, which no recorder knows
+   */
+  public RideResult judge(Ride ride, Map<Integer, String> leftOut, Map<Integer, Measured> stopsM) {
     Map<Integer, Observed> observed = new LinkedHashMap<>();
-    for (Observed o : observed(ride)) {
-      observed.put(o.approach(), o);
+    Optional<TiedRun> run = tied(ride);
+    for (Observed o : observed(ride, run)) {
+      if (!leftOut.containsKey(o.approach())) {
+        observed.put(
+            o.approach(), Optional.ofNullable(stopsM.get(o.approach())).map(o::stopped).orElse(o));
+      }
     }
     List<OfApproach> out = new ArrayList<>();
-    for (Approach a : plan.approaches()) {
+    List<Stretches.Stretch> stretches = Stretches.of(plan);
+    for (int i = 0; i < stretches.size(); i++) {
+      Approach a = plan.approaches().get(i);
       Observed o = observed.getOrDefault(a.number(), Observed.nothing(a.number()));
-      out.add(new OfApproach(a, firstPressure(a), o, marks(a, o)));
+      out.add(new OfApproach(a, firstPressure(a), o, marks(a, o, stretches.get(i).hasLength())));
     }
     List<Mark> all = out.stream().flatMap(a -> a.marks().stream()).toList();
     int seen = (int) all.stream().filter(m -> m.good().isPresent()).count();
     int points = (int) all.stream().filter(m -> m.good().orElse(false)).count();
     List<RideFault> faults = faults(out);
     return new RideResult(
-        out, points, seen, all.size(), faults, outcome(points, seen, all.size(), faults));
+        out,
+        points,
+        seen,
+        all.size(),
+        faults,
+        outcome(points, seen, all.size(), faults),
+        run,
+        new TreeMap<>(leftOut),
+        rules.overspeedFor().seconds());
   }
 
-  private List<Observed> observed(Ride ride) {
+  /** Nothing is observed where nothing ties the recorder to the road. */
+  private List<Observed> observed(Ride ride, Optional<TiedRun> run) {
     return ride.match(
-        Ride.Typed::approaches, recorded -> new RecordReading(plan, recorded).approaches());
+        Ride.Typed::approaches,
+        recorded ->
+            run.map(tied -> new RecordReading(plan, rules, recorded, tied).approaches())
+                .orElse(List.of()));
+  }
+
+  private Optional<TiedRun> tied(Ride ride) {
+    return ride.match(
+        typed -> Optional.empty(),
+        recorded ->
+            new Tying(plan.assignment(), recorded, rules.recorder())
+                .run(plan.assignment().path().lengthM()));
   }
 
   /**
@@ -70,7 +108,10 @@ public final class RideJudge {
         .findFirst();
   }
 
-  private List<Mark> marks(Approach a, Observed o) {
+  /**
+   * @param answers whether it answers for a stretch of the road by itself
+   */
+  private List<Mark> marks(Approach a, Observed o, boolean answers) {
     List<Mark> out = new ArrayList<>();
     if (a.brakingPointM().isPresent()) {
       double point = a.brakingPointM().get();
@@ -78,17 +119,17 @@ public final class RideJudge {
       double late = rules.late().metres() + SLACK;
       out.add(
           new Mark(
-              Aspect.POINT, o.brakedAtM().map(at -> at >= point - early && at <= point + late)));
+              Aspect.POINT, o.brakedAtM().map(at -> at.mayBeBetween(point - early, point + late))));
       out.add(
           new Mark(
               Aspect.SPEED,
               o.brakedSpeedMps()
                   .map(
-                      v ->
-                          within(
-                              v,
-                              a.brakingSpeedMps(),
-                              rules.speedWithin().metresPerSecond() + bandMps(a, point)))));
+                      v -> {
+                        double by =
+                            rules.speedWithin().metresPerSecond() + bandMps(a, point) + SLACK;
+                        return v.mayBeBetween(a.brakingSpeedMps() - by, a.brakingSpeedMps() + by);
+                      })));
       firstPressure(a)
           .ifPresent(
               p ->
@@ -103,16 +144,21 @@ public final class RideJudge {
           new Mark(
               Aspect.STOP,
               o.stopErrorM()
-                  .map(
+                  .flatMap(
                       e ->
-                          e <= rules.stopShort().metres() + SLACK
-                              && e >= -rules.stopPast().metres() - SLACK)));
+                          e.between(
+                              -rules.stopPast().metres() - SLACK,
+                              rules.stopShort().metres() + SLACK))));
     }
-    out.add(
-        new Mark(
-            Aspect.PERMISSIBLE,
-            o.overMps().map(v -> v <= rules.overspeed().metresPerSecond() + SLACK)));
-    out.add(new Mark(Aspect.HANDLES, o.forbidden().map(n -> n == 0)));
+    if (answers || o.over().isPresent()) {
+      out.add(
+          new Mark(
+              Aspect.PERMISSIBLE,
+              o.over().map(v -> v <= rules.overspeed().metresPerSecond() + SLACK)));
+    }
+    if (answers || o.forbidden().isPresent()) {
+      out.add(new Mark(Aspect.HANDLES, o.forbidden().map(n -> n == 0)));
+    }
     return out;
   }
 
@@ -140,7 +186,12 @@ public final class RideJudge {
     }
     double past = rules.stopPast().metres() + SLACK;
     if (approaches.stream()
-        .anyMatch(a -> a.observed().stopErrorM().filter(e -> e < -past).isPresent())) {
+        .anyMatch(
+            a ->
+                a.observed()
+                    .stopErrorM()
+                    .filter(e -> e.value() + e.within() < -past)
+                    .isPresent())) {
       out.add(RideFault.PAST_THE_MARK);
     }
     if (approaches.stream().anyMatch(a -> a.outside(Aspect.HANDLES))) {

@@ -2,8 +2,11 @@ package gradepost.ride;
 
 import gradepost.plan.Approach;
 import gradepost.policy.RideFault;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
  * Briefed against driven.
@@ -12,6 +15,10 @@ import java.util.Optional;
  * @param observed points that could be given for what was observed
  * @param possible points for everything that could have been observed
  * @param faults what was found of that for which a ride can fail
+ * @param run a recorder's export laid on the road; empty for what was typed, and where nothing ties
+ *     it
+ * @param leftOut the approaches that are not judged, each with the reason
+ * @param overForS how long an excess lasts that counts, seconds
  */
 public record RideResult(
     List<OfApproach> approaches,
@@ -19,7 +26,10 @@ public record RideResult(
     int observed,
     int possible,
     List<RideFault> faults,
-    Outcome outcome) {
+    Outcome outcome,
+    Optional<TiedRun> run,
+    SortedMap<Integer, String> leftOut,
+    double overForS) {
 
   /** What came of it. */
   public enum Outcome {
@@ -66,8 +76,14 @@ public record RideResult(
     }
   }
 
+  /** Whether an excess is one for which a point is lost. */
+  public boolean counts(Excess excess) {
+    return excess.countsS() >= overForS;
+  }
+
   public RideResult {
     approaches = List.copyOf(approaches);
     faults = List.copyOf(faults);
+    leftOut = Collections.unmodifiableSortedMap(new TreeMap<>(leftOut));
   }
 }

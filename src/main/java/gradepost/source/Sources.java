@@ -19,6 +19,8 @@ import gradepost.source.pack.NoticeFile;
 import gradepost.source.pack.PackFile;
 import gradepost.source.pack.PackReader;
 import gradepost.source.policy.PolicyTable;
+import gradepost.source.ride.RideAsked;
+import gradepost.source.ride.RideHeading;
 import gradepost.source.ride.RideReader;
 import gradepost.source.route.RouteFrame;
 import gradepost.source.route.RouteTable;
@@ -151,9 +153,14 @@ public final class Sources {
     return new PackReader(from, shelves, name).read();
   }
 
-  /** What was observed of a ride over this plan. */
-  public Reading<Ride> ride(String name, Plan plan) {
-    return new RideReader(files, name, plan).read();
+  /** What was observed of a ride over this plan, as it is said to be. */
+  public Reading<Ride> ride(String name, Plan plan, RideAsked asked) {
+    return new RideReader(files, name, plan, asked).read();
+  }
+
+  /** What the lines above the headings of a ride's file say. */
+  public RideHeading rideHeading(String name) {
+    return RideHeading.of(files, name);
   }
 
   /** What kind of file it says that it is. */

@@ -4,11 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import gradepost.drive.DemoPlans;
 import gradepost.plan.Plan;
+import gradepost.ride.Measured;
 import gradepost.ride.Ride;
 import gradepost.source.file.SourceFiles;
+import gradepost.source.ride.RideAsked;
 import gradepost.units.Speed;
 import gradepost.yaml.Reading;
 import java.nio.charset.StandardCharsets;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -17,8 +20,17 @@ import org.junit.jupiter.params.provider.CsvSource;
 class RideProblemsTest {
   private static final Plan PLAN = DemoPlans.plan(0);
 
+  private static final RideAsked ASKED =
+      new RideAsked(
+          "1",
+          "Down",
+          "4-car",
+          PLAN.approaches().stream().map(a -> "Approach " + a.number()).toList(),
+          Optional.empty(),
+          Optional.empty());
+
   private static Reading<Ride> read(byte[] bytes) {
-    return new Sources(name -> new SourceFiles.Bytes(bytes)).ride("ride.csv", PLAN);
+    return new Sources(name -> new SourceFiles.Bytes(bytes)).ride("ride.csv", PLAN, ASKED);
   }
 
   private static Reading<Ride> read(String text) {
@@ -47,10 +59,13 @@ class RideProblemsTest {
           approach,note\\n1,"never closed | 2:3: error: a quotation mark is not closed; allowed: a second one
           distance,speed (mph)\\n0,0\\n9,9 | 1:1: error: the heading "distance" has no unit; allowed: a length, such as 20 m, 60 yd, 7 ch or 64 ft 6 in, as in distance (m)\\n  Maybe distance (m)
           distance (m),speed (psi)\\n0,0\\n9,9 | 1:14: error: the unit "psi" is not known; allowed: a speed, such as 40 mph or 64 km/h, as in speed (mph)
-          distance (m),speed (mph)\\n0,12\\n9,9 | 2:3: error: the export does not begin with the train at a stand; allowed: a first line at the stop mark of Harnock Top, speed 0
-          distance (m),speed (mph)\\n0,0\\n90,9\\n50,9 | 4:1: error: the distance goes back; allowed: distances that do not decrease
-          distance (m),speed (mph)\\n0,0\\n90, | 3:4: error: speed is empty; allowed: a number, not negative, in the unit of the heading
-          distance (km),speed (mph)\\n0,0\\n90,9 | 3:1: error: the distance is past the end of the route; allowed: the distance run since the first line
+          distance (m),speed (mph)\\n0,0\\n9,-9 | 3:3: error: the speed is below zero; allowed: a speed that is not negative
+          distance (m),speed (mph)\\n0,0\\n90,9\\n50,9 | 4:1: error: the distance goes back; allowed: distances that do not decrease; --from and --to cut one run out of an export that holds more
+          distance (m),speed (mph)\\n0,0\\n90,fast | 3:4: error: speed "fast" is not a number; allowed: a number in the unit of the heading
+          time,distance (m),speed (mph)\\n06:12,0,0\\nsoon,9,9 | 3:1: error: time "soon" is no time; allowed: seconds, such as 1342.5, a time of day, such as 06:12:03, or a day and a time
+          approach,name,speed\\n1,Elsewhere,44 mph | 2:3: error: approach 1 is called "Elsewhere" here, but "Approach 1" in the pack; allowed: the form of this issue, direction and formation
+          formation,8-car\\napproach,speed\\n1,44 mph | 1:11: error: the form is for formation "8-car", the report for "4-car"; allowed: the same on both
+          approach,speed\\n1,420 mph | 2:3: error: speed "420 mph" is impossible; allowed: what a train on this route can do
           distance (m);notch;speed (km/h)\\n0;off;0\\n9;Full;3,5 | 3:3: error: notch "Full" is not known; allowed: off, 0 to 4, or Shunt, Series, Parallel, Weak field
           distance (m),speed (mph)\\n0,0 | 2:1: error: there is one sample only; allowed: two at least
           """)
@@ -62,9 +77,12 @@ class RideProblemsTest {
   }
 
   @Test
-  void bytesThatAreNoTextAreRefused() {
-    assertThat(read(new byte[] {'a', (byte) 0xff, ',', 'b'}).problems().text())
-        .isEqualTo("ride.csv:1:1: error: the file is not in UTF-8; allowed: plain CSV in UTF-8\n");
+  void anotherCodePageIsToldAndRead() {
+    byte[] text = "approach,speed,note\n1,44 mph,caf\u00e9\n".getBytes(StandardCharsets.ISO_8859_1);
+    Reading<Ride> reading = read(text);
+    assertThat(reading.found()).isPresent();
+    assertThat(reading.problems().text())
+        .startsWith("ride.csv:1:1: note: the file is not in UTF-8, and is read as Windows-1252\n");
   }
 
   @Test
@@ -72,7 +90,7 @@ class RideProblemsTest {
     String text =
         "\uFEFFApproach;Speed;Note\r\n1;\"44 mph\";\"said \"\"late\"\"\r\nby day\"\r\n2;;\r\n";
     Ride.Typed ride = (Ride.Typed) ((Reading.Good<Ride>) read(text)).value();
-    assertThat(ride.approaches().get(0).brakedSpeedMps())
+    assertThat(ride.approaches().get(0).brakedSpeedMps().map(Measured::value))
         .contains(Speed.ofMph(44).metresPerSecond());
     assertThat(ride.approaches().get(1).brakedSpeedMps()).isEmpty();
   }

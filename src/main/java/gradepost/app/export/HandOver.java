@@ -1,9 +1,5 @@
 package gradepost.app.export;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import gradepost.motion.LowAdhesionRail;
 import gradepost.motion.PiecewiseLinear;
 import gradepost.motion.Track;
@@ -26,9 +22,6 @@ import gradepost.task.Assignment;
 import gradepost.task.Ceiling;
 import gradepost.task.DegradedRun;
 import gradepost.units.Exact;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -50,7 +43,7 @@ public final class HandOver {
    */
   public static byte[] of(Plan plan, String fingerprint) {
     Assignment assignment = plan.assignment();
-    return bytes(
+    return RecordJson.bytes(
         new HandOverFile(
             KIND,
             VERSION,
@@ -219,19 +212,6 @@ public final class HandOver {
       }
     }
     return out;
-  }
-
-  private static byte[] bytes(HandOverFile all) {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    DefaultPrettyPrinter lines =
-        new DefaultPrettyPrinter().withObjectIndenter(new DefaultIndenter("  ", "\n"));
-    try (JsonGenerator json = new JsonFactory().createGenerator(out)) {
-      json.setPrettyPrinter(lines);
-      new RecordJson(json).write(all);
-    } catch (IOException e) {
-      throw new UncheckedIOException("writing to memory", e);
-    }
-    return out.toByteArray();
   }
 
   private HandOver() {}

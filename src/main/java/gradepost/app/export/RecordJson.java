@@ -1,7 +1,12 @@
 package gradepost.app.export;
 
+import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.lang.reflect.RecordComponent;
 import java.time.temporal.Temporal;
 import java.util.Collection;
@@ -30,6 +35,20 @@ final class RecordJson {
 
   RecordJson(JsonGenerator json) {
     this.json = json;
+  }
+
+  /** A record as a file, an object a line. */
+  static byte[] bytes(Record all) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    DefaultPrettyPrinter lines =
+        new DefaultPrettyPrinter().withObjectIndenter(new DefaultIndenter("  ", "\n"));
+    try (JsonGenerator json = new JsonFactory().createGenerator(out)) {
+      json.setPrettyPrinter(lines);
+      new RecordJson(json).write(all);
+    } catch (IOException e) {
+      throw new UncheckedIOException("writing to memory", e);
+    }
+    return out.toByteArray();
   }
 
   void write(Object value) throws IOException {

@@ -19,6 +19,7 @@ import gradepost.ride.Ride;
 import gradepost.ride.RideResult;
 import gradepost.ride.RideResult.Aspect;
 import gradepost.ride.RideResult.OfApproach;
+import gradepost.ride.TiedRun;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,82 +28,114 @@ import java.util.Optional;
 
 /** The report on an assessed ride: briefed against driven. */
 public final class RideReport {
+  /**
+   * Who and when; empty where it was not given.
+   *
+   * @param on the day of the ride
+   */
+  public record Named(Optional<LocalDate> on, String driver, String assessor) {}
+
   private final Course course;
   private final BriefingFacts taught;
+  private final RideFindings findings;
 
   public RideReport(Course course) {
     this.course = course;
     this.taught = course.taught();
+    findings = new RideFindings(course);
   }
 
   /**
    * The report of one ride, sheet by sheet.
    *
    * @param file what the ride was read from, by its name
-   * @param on the day of the ride, where it was given
+   * @param named by whom it was driven and assessed, and when, where that was given
    */
-  public Papers of(Ride ride, RideResult result, String file, Optional<LocalDate> on) {
+  public Papers of(RideResult result, String file, Named named) {
+    Optional<LocalDate> on = named.on();
     List<Fact> facts = new ArrayList<>();
+    told(facts, "signoff.driver", named.driver());
+    told(facts, "signoff.assessor", named.assessor());
     facts.add(new Fact(text("signoff.report.file"), file));
     on.ifPresent(day -> facts.add(new Fact(text("signoff.report.day"), day.toString())));
     List<Sheet> sheets = new ArrayList<>();
-    sheets.add(summary(ride, result, on));
-    Optional<Sheet> charts =
-        ride.match(typed -> Optional.empty(), recorded -> Optional.of(charts(recorded, result)));
+    sheets.add(summary(result, named));
+    Optional<Sheet> charts = result.run().map(run -> charts(run, result));
     charts.ifPresent(sheets::add);
     return course.papers("signoff.report.kind", facts, sheets);
+  }
+
+  private void told(List<Fact> facts, String key, String value) {
+    if (!value.isEmpty()) {
+      facts.add(new Fact(text(key), value));
+    }
   }
 
   private String text(String key, Object... holes) {
     return course.text(key, holes);
   }
 
-  private Sheet summary(Ride ride, RideResult result, Optional<LocalDate> on) {
+  private Sheet summary(RideResult result, Named named) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Verdict(verdict(result)));
     blocks.add(new Words(text("signoff.report.says")));
     blocks.add(new Grid(table(result), false));
-    List<String> findings = findings(result);
+    List<String> faults = findings.faults(result);
     blocks.add(new Heading(text("signoff.report.findings")));
-    if (findings.isEmpty()) {
-      blocks.add(new Words(text("signoff.report.no-findings")));
-    } else {
-      blocks.add(new Items(findings));
-    }
-    blocks.add(new Words(text(source(ride))));
+    blocks.add(
+        faults.isEmpty() ? new Words(text("signoff.report.no-findings")) : new Items(faults));
+    listed(blocks, "signoff.report.slight", findings.slight(result));
+    listed(blocks, "signoff.report.unseen", findings.unseen(result));
+    result
+        .run()
+        .ifPresent(
+            run -> {
+              blocks.add(new Heading(text("signoff.report.scales")));
+              blocks.add(new Grid(course.table("scales", findings.scales(run)), false));
+            });
+    blocks.add(new Words(text(source(result))));
     blocks.add(new Heading(text("signoff.report.rule")));
     blocks.add(new Items(RideSheet.rules(course)));
     List<Fact> fields = new ArrayList<>();
-    fields.add(new Fact(text("signoff.driver"), ""));
-    fields.add(new Fact(text("signoff.assessor"), ""));
+    fields.add(new Fact(text("signoff.driver"), named.driver()));
+    fields.add(new Fact(text("signoff.assessor"), named.assessor()));
     boolean passed = result.outcome() == RideResult.Outcome.PASSED;
     if (passed) {
-      on.ifPresent(
-          day ->
-              fields.add(
-                  new Fact(
-                      text("signoff.lapses-on"),
-                      text(
-                          "signoff.report.lapses",
-                          RecordSheets.lapse(course.rules().currency(), day)))));
+      named
+          .on()
+          .ifPresent(
+              day ->
+                  fields.add(
+                      new Fact(
+                          text("signoff.lapses-on"),
+                          text(
+                              "signoff.report.lapses",
+                              RecordSheets.lapse(course.rules().currency(), day)))));
     }
     blocks.add(new Fields(fields));
     blocks.add(new Lines(text("signoff.action-plan"), 3));
     return new Sheet("so-report", text("signoff.report.title"), blocks);
   }
 
-  private Sheet charts(Ride.Recorded recorded, RideResult result) {
+  private Sheet charts(TiedRun run, RideResult result) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Words(text("signoff.report.chart-says")));
-    new RunCharts(taught, recorded, result).rows().forEach(c -> blocks.add(new Drawn(c)));
+    new RunCharts(taught, run, result).rows().forEach(c -> blocks.add(new Drawn(c)));
     return new Sheet("so-charts", text("signoff.report.charts"), blocks);
   }
 
-  private String source(Ride ride) {
-    return ride.match(
-        typed -> "signoff.report.typed",
-        recorded ->
-            recorded.pressures() ? "signoff.report.recorded" : "signoff.report.no-pressure");
+  private void listed(List<Block> blocks, String heading, List<String> items) {
+    if (!items.isEmpty()) {
+      blocks.add(new Heading(text(heading)));
+      blocks.add(new Items(items));
+    }
+  }
+
+  private static String source(RideResult result) {
+    return result
+        .run()
+        .map(run -> run.pressures() ? "signoff.report.recorded" : "signoff.report.no-pressure")
+        .orElse("signoff.report.typed");
   }
 
   private String verdict(RideResult r) {
@@ -124,18 +157,18 @@ public final class RideReport {
               taught.title(p),
               p.brakingPointM().map(taught::place).orElse(text("dash"))
                   + "\n"
-                  + marked(a, Aspect.POINT, o.brakedAtM().map(taught::place)),
-              p.brakingPointM().map(b -> apart(o.brakedAtM(), b)).orElse(""),
+                  + marked(a, Aspect.POINT, o.brakedAtM().map(at -> taught.place(at.value()))),
+              p.brakingPointM().map(b -> findings.apart(o.brakedAtM(), b)).orElse(""),
               (p.brakingPointM().isPresent() ? taught.number(p.brakingSpeedMps()) : text("dash"))
                   + "\n"
-                  + marked(a, Aspect.SPEED, o.brakedSpeedMps().map(this::nearest)),
+                  + marked(a, Aspect.SPEED, o.brakedSpeedMps().map(v -> nearest(v.value()))),
               a.briefedPressurePa().map(taught::pressure).orElse(text("dash"))
                   + "\n"
                   + marked(a, Aspect.PRESSURE, o.firstPressurePa().map(taught::pressure)),
               p.target().isStop()
-                  ? marked(a, Aspect.STOP, o.stopErrorM().map(this::stop))
+                  ? marked(a, Aspect.STOP, o.stopErrorM().map(findings::stop))
                   : text("dash"),
-              marked(a, Aspect.PERMISSIBLE, o.overMps().map(this::over)),
+              marked(a, Aspect.PERMISSIBLE, o.over().map(findings::overCell)),
               marked(a, Aspect.HANDLES, o.forbidden().map(n -> Integer.toString(n))),
               good + "/" + seen));
     }
@@ -149,60 +182,5 @@ public final class RideReport {
 
   private String nearest(double mps) {
     return Long.toString(Math.round(taught.speedValue(mps)));
-  }
-
-  private String apart(Optional<Double> at, double point) {
-    return at.map(
-            x -> {
-              double by = x - point;
-              if (Math.abs(by) < taught.units().lengthUnitM()) {
-                return text("signoff.report.on-point");
-              }
-              String length = taught.nearestLength(Math.abs(by));
-              return text(by < 0 ? "signoff.report.early" : "signoff.report.late", length);
-            })
-        .orElse("");
-  }
-
-  private String stop(double error) {
-    String length = taught.nearestLength(Math.abs(error));
-    return text(error >= 0 ? "signoff.report.short" : "signoff.report.past", length);
-  }
-
-  private String over(double mps) {
-    return mps < 0.05 ? text("signoff.report.none") : "+" + nearestTenth(mps);
-  }
-
-  private String nearestTenth(double mps) {
-    return String.format(Locale.ROOT, "%.1f", taught.speedValue(mps));
-  }
-
-  private List<String> findings(RideResult result) {
-    List<String> out = new ArrayList<>();
-    for (OfApproach a : result.approaches()) {
-      String name = taught.title(a.approach());
-      Ride.Observed o = a.observed();
-      if (a.outside(Aspect.PERMISSIBLE)) {
-        out.add(
-            text(
-                "found.over",
-                name,
-                nearestTenth(o.overMps().orElseThrow()) + " " + taught.units().speedUnit()));
-      }
-      if (a.outside(Aspect.STOP)) {
-        out.add(text("found.stop", name, stop(o.stopErrorM().orElseThrow())));
-      }
-      if (a.outside(Aspect.HANDLES)) {
-        out.add(text("found.handles", name, o.forbidden().orElseThrow()));
-      }
-      if (a.outside(Aspect.POINT)) {
-        out.add(
-            text(
-                "found.point",
-                name,
-                apart(o.brakedAtM(), a.approach().brakingPointM().orElseThrow())));
-      }
-    }
-    return out;
   }
 }

@@ -70,17 +70,35 @@ final class RideSheet {
         course.text("score.pressure", taught.pressure(r.pressureWithin().pascals())),
         course.text(
             "score.stop", taught.room(r.stopShort().metres()), taught.room(r.stopPast().metres())),
-        course.text("score.permissible", taught.speed(r.overspeed().metresPerSecond())),
+        course.text(
+            "score.permissible",
+            taught.speed(r.overspeed().metresPerSecond()),
+            taught.seconds(r.overspeedFor().seconds())),
         course.text("score.handles"),
         course.text("score.pass", Course.percent(r.passScore()), Course.percent(r.leastObserved())),
         fails.isEmpty() ? course.text("score.no-fails") : course.text("score.fails", fails));
   }
 
+  private static void line(StringBuilder out, String name, String value) {
+    out.append(name).append(",\"").append(value.replace("\"", "\"\"")).append("\",,,,,,,\n");
+  }
+
   /** The same approaches as lines of a file to type observations into. */
   static String form(Course course) {
     StringBuilder out = new StringBuilder();
+    var assignment = course.taught().plan().assignment();
+    line(out, "issue", course.issue().number());
+    line(out, "direction", assignment.route().nameOf(assignment.direction()));
+    line(out, "formation", assignment.formation().name());
+    line(out, "driver", "");
+    line(out, "assessor", "");
+    line(out, "date", "");
+    var taught = course.taught();
+    String speed = taught.units().speedUnit();
     out.append(
-        "approach,name,braked at,speed,first pressure,stop error,over,forbidden movements,note\n");
+        "approach,name,braked at,speed (%s),first pressure (%s),stop error (%s),over (%s),"
+                .formatted(speed, taught.units().pressureUnit(), taught.units().lengthUnit(), speed)
+            + "forbidden movements,note\n");
     for (Approach a : course.taught().plan().approaches()) {
       out.append(a.number())
           .append(",\"")

@@ -4,8 +4,9 @@ import gradepost.briefing.chart.Curve;
 import gradepost.briefing.chart.RunChart;
 import gradepost.briefing.compose.BriefingFacts;
 import gradepost.plan.Plan;
-import gradepost.ride.Ride;
+import gradepost.ride.Measured;
 import gradepost.ride.RideResult;
+import gradepost.ride.TiedRun;
 import gradepost.task.CeilingStep;
 import gradepost.units.Exact;
 import gradepost.units.UnitStyle;
@@ -16,35 +17,33 @@ import java.util.List;
 final class RunCharts {
   private final BriefingFacts taught;
   private final Plan plan;
-  private final Ride.Recorded ride;
+  private final TiedRun run;
   private final RideResult result;
   private final double top;
   private final double step;
 
-  RunCharts(BriefingFacts taught, Ride.Recorded ride, RideResult result) {
+  RunCharts(BriefingFacts taught, TiedRun run, RideResult result) {
     this.taught = taught;
     this.plan = taught.plan();
-    this.ride = ride;
+    this.run = run;
     this.result = result;
     double most = 10;
     for (CeilingStep s : plan.ceiling()) {
       most = Math.max(most, taught.speedValue(s.speedMps()));
     }
-    for (Ride.Sample s : ride.samples()) {
-      most = Math.max(most, taught.speedValue(s.speedMps()));
+    for (int i = 0; i < run.size(); i++) {
+      most = Math.max(most, taught.speedValue(run.speedMps(i)));
     }
     this.step = most + 6 > 80 ? 20 : 10;
     this.top = Math.ceil((most + 6) / step) * step;
   }
 
   List<RunChart> rows() {
-    double from = ride.samples().get(0).atM();
+    double from = run.atM(0);
     double end =
         Math.min(
             taught.path().lengthM(),
-            Math.max(
-                ride.samples().get(ride.samples().size() - 1).atM() + 20,
-                from + taught.units().placeStepM()));
+            Math.max(run.atM(run.size() - 1) + 20, from + taught.units().placeStepM()));
     double row = taught.units() == UnitStyle.MILES ? 2 * Exact.MILE_M : 3000;
     int count = (int) Math.max(1, Math.ceil((end - from) / row - 0.2));
     double each = (end - from) / count;
@@ -55,11 +54,18 @@ final class RunCharts {
     return out;
   }
 
+  /** The whole road on one picture. */
+  RunChart whole() {
+    return chart("so-whole", run.atM(0), Math.min(taught.path().lengthM(), run.lastM()));
+  }
+
   private RunChart chart(String id, double from, double to) {
     List<Curve.Point> planned = new ArrayList<>();
     plan.trace().points().forEach(p -> planned.add(point(p.atM(), p.speedMps())));
     List<Curve.Point> driven = new ArrayList<>();
-    ride.samples().forEach(s -> driven.add(point(s.atM(), s.speedMps())));
+    for (int i = 0; i < run.size(); i++) {
+      driven.add(point(run.atM(i), run.speedMps(i)));
+    }
     return new RunChart(
         id,
         taught.text("signoff.report.chart", taught.place(from), taught.place(to)),
@@ -135,6 +141,7 @@ final class RunCharts {
     for (RideResult.OfApproach a : result.approaches()) {
       a.observed()
           .brakedAtM()
+          .map(Measured::value)
           .filter(at -> at >= from && at < to)
           .ifPresent(
               at ->
@@ -142,7 +149,8 @@ final class RunCharts {
                       new RunChart.Point(
                           Integer.toString(a.approach().number()),
                           at,
-                          taught.speedValue(a.observed().brakedSpeedMps().orElse(0.0)))));
+                          taught.speedValue(
+                              a.observed().brakedSpeedMps().map(Measured::value).orElse(0.0)))));
     }
     return out;
   }

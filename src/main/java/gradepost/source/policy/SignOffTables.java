@@ -1,9 +1,11 @@
 package gradepost.source.policy;
 
 import static gradepost.source.policy.PolicyTables.said;
+import static gradepost.source.policy.PolicyTables.usual;
 
 import gradepost.policy.Currency;
 import gradepost.policy.PaperRules;
+import gradepost.policy.RecorderRules;
 import gradepost.policy.RideFault;
 import gradepost.policy.RideRules;
 import gradepost.policy.SignOffRules;
@@ -11,9 +13,11 @@ import gradepost.policy.StripLayer;
 import gradepost.policy.Subject;
 import gradepost.source.policy.PolicyTables.Said;
 import gradepost.source.stock.BrakeTables;
+import gradepost.units.Acceleration;
 import gradepost.units.Length;
 import gradepost.units.Pressure;
 import gradepost.units.QuantityKind;
+import gradepost.units.Span;
 import gradepost.units.Speed;
 import gradepost.yaml.Common;
 import gradepost.yaml.Key;
@@ -67,7 +71,14 @@ final class SignOffTables {
       said(
           "overspeed",
           PolicyTables.difference(),
-          "What over the permissible speed is put down to reading the instrument.");
+          "Less than this over the permissible speed is no fault.");
+  static final Key<Said<Span>> OVERSPEED_FOR =
+      usual(
+          "overspeed-for",
+          time("0 s", "10 s"),
+          new Span(2),
+          "2 s",
+          "Nor is what lasts no longer than this, where it was recorded.");
   static final Key<Said<Double>> LEAST_OBSERVED =
       said("least-observed", SHARE, "Share of the points that has to be observed for a result.");
   static final Key<Said<Double>> PASS_SCORE =
@@ -77,6 +88,59 @@ final class SignOffTables {
           "fails",
           ListOf.any(Scalar.Choice.of(RideFault.class)),
           "What fails a ride whatever its score.");
+  static final Key<Said<Double>> SCALE_WITHIN =
+      usual(
+          "scale-within",
+          Scalar.Quantity.of(QuantityKind.PERCENT, "0 %", "10 %"),
+          RecorderRules.USUAL.scaleWithin(),
+          "3 %",
+          "A leg is not scored if the recorder's metre differs from the road's by more than this.");
+  static final Key<Said<Double>> SLIP =
+      usual(
+          "slip",
+          Scalar.Quantity.of(QuantityKind.PERCENT, "0 %", "30 %"),
+          RecorderRules.USUAL.slip(),
+          "5 %",
+          "A wheel that slips or slides counts wrongly by as much as this.");
+  static final Key<Said<Acceleration>> SLIP_FROM =
+      usual(
+          "slip-from",
+          Scalar.Quantity.of(QuantityKind.ACCELERATION, "0.05 m/s2", "3 m/s2"),
+          RecorderRules.USUAL.slipFrom(),
+          "0.3 m/s2",
+          "A wheel may slip or slide where the speed changes by as much as this.");
+  static final Key<Said<Span>> CLOCK_WITHIN =
+      usual(
+          "clock-within",
+          time("0 s", "2 s"),
+          RecorderRules.USUAL.clockWithin(),
+          "0.2 s",
+          "The time of a line may be wrong by as much as this.");
+  static final Key<Said<Span>> LONGEST_GAP =
+      usual(
+          "longest-gap",
+          time("1 s", "60 s"),
+          RecorderRules.USUAL.longestGap(),
+          "5 s",
+          "What lies between two lines further apart than this was not observed.");
+  static final ObjectSchema<RecorderRules> RECORDER_SHAPE =
+      ObjectSchema.of(
+          "the recorder",
+          List.of(SCALE_WITHIN, SLIP, SLIP_FROM, CLOCK_WITHIN, LONGEST_GAP),
+          v ->
+              new RecorderRules(
+                  v.get(SCALE_WITHIN).value(),
+                  v.get(SLIP).value(),
+                  v.get(SLIP_FROM).value(),
+                  v.get(CLOCK_WITHIN).value(),
+                  v.get(LONGEST_GAP).value()));
+  static final Key<RecorderRules> RECORDER =
+      Key.preset(
+          "recorder",
+          RECORDER_SHAPE,
+          RecorderRules.USUAL,
+          "the usual values",
+          "What is believed of a recorder that counts by a wheel.");
   static final ObjectSchema<RideRules> RIDE_SHAPE =
       ObjectSchema.of(
           "the score of a ride",
@@ -88,9 +152,11 @@ final class SignOffTables {
               STOP_SHORT,
               STOP_PAST,
               OVERSPEED,
+              OVERSPEED_FOR,
               LEAST_OBSERVED,
               PASS_SCORE,
-              FAILS),
+              FAILS,
+              RECORDER),
           v ->
               new RideRules(
                   v.get(EARLY).value(),
@@ -100,9 +166,11 @@ final class SignOffTables {
                   v.get(STOP_SHORT).value(),
                   v.get(STOP_PAST).value(),
                   v.get(OVERSPEED).value(),
+                  v.get(OVERSPEED_FOR).value(),
                   v.get(LEAST_OBSERVED).value(),
                   v.get(PASS_SCORE).value(),
-                  v.get(FAILS).value()));
+                  v.get(FAILS).value(),
+                  v.get(RECORDER)));
   static final Key<RideRules> RIDE =
       Key.required("ride", RIDE_SHAPE, "How an assessed ride is scored.");
 
@@ -138,6 +206,10 @@ final class SignOffTables {
                       v.get(BLANK_STRIP).value()),
                   v.get(RIDE),
                   v.get(CURRENCY)));
+
+  private static Scalar.Quantity<Span> time(String least, String most) {
+    return Scalar.Quantity.of(QuantityKind.TIME, least, most);
+  }
 
   private static Scalar<Double> count(String noun, int least, int most) {
     return new Scalar.PlainNumber(noun, true, least, most);

@@ -1,162 +1,202 @@
 package gradepost.source.ride;
 
+import static gradepost.source.ride.RecorderColumns.DISTANCE;
+import static gradepost.source.ride.RecorderColumns.NOTCH;
+import static gradepost.source.ride.RecorderColumns.PASSED;
+import static gradepost.source.ride.RecorderColumns.PRESSURE;
+import static gradepost.source.ride.RecorderColumns.SPEED;
+import static gradepost.source.ride.RecorderColumns.TIME;
+
 import gradepost.plan.Plan;
 import gradepost.ride.Ride;
 import gradepost.ride.Ride.Sample;
 import gradepost.source.ride.RideReader.Cell;
 import gradepost.stock.Notch;
-import gradepost.units.Parsed;
-import gradepost.units.QuantityKind;
+import gradepost.yaml.Problem;
 import gradepost.yaml.Reader;
+import gradepost.yaml.Severity;
 import gradepost.yaml.SourcePosition;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
+import java.util.Locale;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
- * A recorder's export: distance and speed, perhaps brake pressure and notch, the unit of each in
- * its heading. The first line is the train at its first stop mark: distances count from there.
+ * A recorder's export: distance and speed, perhaps time, brake pressure, notch and the places that
+ * were noted as passed, the unit of each in its heading. Distances count from anywhere.
  */
 final class RecordedRide {
-  private static final String DISTANCE = "distance";
-  private static final String SPEED = "speed";
-  private static final String PRESSURE = "pressure";
-  private static final String NOTCH = "notch";
-  private static final List<String> KNOWN =
-      List.of(DISTANCE, SPEED, PRESSURE, NOTCH, "time", "note");
-  private static final Pattern UNIT = Pattern.compile(".*\\((.*)\\)\\s*");
   private static final int MOST_PROBLEMS = 100;
 
   /** What a counter that is read twice at one place may go back. */
   private static final double BACK_M = 1.0;
 
-  private static final double STANDS_MPS = 0.5;
   private static final double FASTEST_MPS = 150;
 
-  private final Plan plan;
-  private final Reader in;
+  /** A speedometer that stands may show so much less than nothing. */
+  private static final double BELOW_ZERO_MPS = 1;
 
-  RecordedRide(Plan plan, Reader in) {
+  private final Plan plan;
+  private final RideAsked asked;
+  private final RidePlaces places;
+  private final List<String> notches;
+  private final Reader in;
+  private final List<Sample> out = new ArrayList<>();
+  private double zeroM = Double.NaN;
+  private double lastM;
+  private double firstS = Double.NaN;
+  private double lastS;
+
+  RecordedRide(Plan plan, RideAsked asked, Reader in) {
     this.plan = plan;
+    this.asked = asked;
+    this.places = new RidePlaces(plan, in);
     this.in = in;
+    notches = plan.assignment().stock().traction().notches().stream().map(Notch::name).toList();
   }
 
-  Optional<Ride> read(List<Cell> headings, List<List<Cell>> rows) {
-    Map<String, Integer> columns =
-        RideReader.columns(headings, KNOWN, List.of(DISTANCE, SPEED), in);
+  Optional<Ride> read(RideText.Table table) {
+    RecorderColumns columns = new RecorderColumns(table.headings(), in);
     if (in.count() > 0) {
       return Optional.empty();
     }
-    int distance = columns.getOrDefault(DISTANCE, 0);
-    int speed = columns.getOrDefault(SPEED, 0);
-    Optional<Integer> pressure = Optional.ofNullable(columns.get(PRESSURE));
-    Optional<Integer> notch = Optional.ofNullable(columns.get(NOTCH));
-    double distanceUnit = unit(headings.get(distance), QuantityKind.LENGTH, "m");
-    double speedUnit = unit(headings.get(speed), QuantityKind.SPEED, "mph");
-    double pressureUnit =
-        pressure.map(c -> unit(headings.get(c), QuantityKind.PRESSURE, "psi")).orElse(1.0);
-    if (in.count() > 0) {
-      return Optional.empty();
-    }
-    double start = plan.trace().points().get(0).atM();
-    List<Sample> out = new ArrayList<>();
-    double zero = Double.NaN;
-    double last = Double.NEGATIVE_INFINITY;
-    for (List<Cell> row : rows) {
+    List<SourcePosition> leftOut = new ArrayList<>();
+    for (List<Cell> row : table.rows()) {
       if (in.count() >= MOST_PROBLEMS) {
         break;
       }
-      Optional<Double> d = number(row.get(distance), DISTANCE, distanceUnit);
-      Optional<Double> v = number(row.get(speed), SPEED, speedUnit);
-      Optional<Double> p = pressure.flatMap(c -> number(row.get(c), PRESSURE, pressureUnit));
-      Optional<Integer> n = notch.flatMap(c -> notch(row.get(c)));
-      if (d.isEmpty() || v.isEmpty()) {
-        continue;
+      boolean whole = row.size() == table.headings().size();
+      boolean told =
+          whole
+              && List.of(DISTANCE, SPEED, TIME).stream()
+                  .allMatch(n -> columns.cell(row, n).filter(c -> c.text().isBlank()).isEmpty());
+      if (told) {
+        line(row, columns);
+      } else {
+        leftOut.add(row.get(0).spot());
       }
-      if (Double.isNaN(zero)) {
-        zero = d.get();
-        standsFirst(row.get(speed), v.get());
-      }
-      check(row.get(distance), d.get() - zero, last, row.get(speed), v.get());
-      double run = Math.max(d.get() - zero, Math.max(last, 0));
-      last = run;
-      out.add(new Sample(start + run, v.get(), p, n));
+    }
+    if (!leftOut.isEmpty()) {
+      in.add(
+          new Problem(
+              leftOut.get(0), Severity.NOTE, RideMistakes.LINES_LEFT_OUT.with(leftOut.size())));
     }
     if (in.count() == 0 && out.size() < 2) {
-      in.error(new SourcePosition(in.file(), 2, 1), RideMistakes.ONE_SAMPLE);
+      in.error(
+          new SourcePosition(in.file(), 2, 1),
+          asked.from().isPresent() || asked.to().isPresent()
+              ? RideMistakes.NOTHING_BETWEEN
+              : RideMistakes.ONE_SAMPLE);
     }
     return in.count() > 0 ? Optional.empty() : Optional.of(new Ride.Recorded(out));
   }
 
-  private void standsFirst(Cell cell, double speedMps) {
-    if (speedMps > STANDS_MPS) {
-      in.error(
-          cell.spot(),
-          RideMistakes.NOT_AT_A_STAND.with(plan.assignment().calls().get(0).station().name()));
+  private void line(List<Cell> row, RecorderColumns columns) {
+    Optional<Double> d = columns.cell(row, DISTANCE).flatMap(c -> number(c, DISTANCE));
+    Optional<Double> v = columns.cell(row, SPEED).flatMap(c -> number(c, SPEED));
+    Optional<Double> t = columns.cell(row, TIME).flatMap(this::time);
+    if (d.isEmpty() || v.isEmpty() || !isAsked(t)) {
+      return;
     }
+    double metres = d.get() * columns.unit(DISTANCE);
+    double mps = v.get() * columns.unit(SPEED);
+    if (Double.isNaN(zeroM)) {
+      zeroM = metres;
+    }
+    columns.cell(row, DISTANCE).ifPresent(c -> checkDistance(c, metres - zeroM));
+    columns.cell(row, SPEED).ifPresent(c -> checkSpeed(c, mps));
+    lastM = Math.max(lastM, metres - zeroM);
+    out.add(
+        new Sample(
+            t.map(s -> s - firstS),
+            lastM,
+            Math.max(0, mps),
+            filled(columns.cell(row, PRESSURE))
+                .flatMap(c -> number(c, PRESSURE))
+                .map(p -> Math.max(0, p * columns.unit(PRESSURE))),
+            filled(columns.cell(row, NOTCH)).flatMap(this::notch),
+            filled(columns.cell(row, PASSED)).flatMap(c -> places.on(c, PASSED))));
   }
 
-  private void check(Cell distance, double runM, double lastM, Cell speed, double speedMps) {
+  private static Optional<Cell> filled(Optional<Cell> cell) {
+    return cell.filter(c -> !c.text().isBlank());
+  }
+
+  private Optional<Double> time(Cell cell) {
+    Optional<Double> s = RecorderTime.seconds(cell.text());
+    if (s.isEmpty()) {
+      in.error(cell.spot(), RideMistakes.NO_TIME.with(cell.text()));
+      return s;
+    }
+    double at =
+        Double.isNaN(firstS) || !RecorderTime.isOfDay(cell.text())
+            ? s.get()
+            : RecorderTime.behind(lastS, s.get());
+    firstS = Double.isNaN(firstS) ? at : firstS;
+    lastS = at;
+    return Optional.of(at);
+  }
+
+  /** Whether a line lies between the moments that were asked for. */
+  private boolean isAsked(Optional<Double> t) {
+    return t.map(
+            s ->
+                asked
+                        .from()
+                        .flatMap(RecorderTime::seconds)
+                        .map(this::at)
+                        .filter(f -> s < f)
+                        .isEmpty()
+                    && asked
+                        .to()
+                        .flatMap(RecorderTime::seconds)
+                        .map(this::at)
+                        .filter(e -> s > e)
+                        .isEmpty())
+        .orElse(true);
+  }
+
+  private double at(double askedS) {
+    return RecorderTime.asked(firstS, askedS);
+  }
+
+  private void checkDistance(Cell cell, double runM) {
     if (runM < lastM - BACK_M) {
-      in.error(distance.spot(), RideMistakes.DISTANCE_GOES_BACK);
-    }
-    if (runM > plan.assignment().path().lengthM()) {
-      in.error(distance.spot(), RideMistakes.PAST_THE_END);
-    }
-    if (speedMps > FASTEST_MPS) {
-      in.error(speed.spot(), RideMistakes.TOO_FAST);
+      in.error(cell.spot(), RideMistakes.DISTANCE_GOES_BACK);
     }
   }
 
-  /** What one of the heading's unit is in SI. */
-  private <Q> double unit(Cell heading, QuantityKind<Q> kind, String example) {
-    String name = RideReader.plain(heading.text().replaceAll("\\(.*\\)", ""));
-    Matcher m = UNIT.matcher(heading.text());
-    if (!m.matches()) {
-      in.error(heading.spot(), RideMistakes.NO_UNIT.with(heading.text(), kind, name, example));
-      return 1;
+  private void checkSpeed(Cell cell, double mps) {
+    if (mps > FASTEST_MPS) {
+      in.error(cell.spot(), RideMistakes.TOO_FAST);
+    } else if (mps < -BELOW_ZERO_MPS) {
+      in.error(cell.spot(), RideMistakes.BELOW_ZERO);
     }
-    Optional<Parsed.Ok<Q>> one = kind.parse("1 " + m.group(1).strip()).ok();
-    if (one.isPresent()) {
-      return kind.si(one.get().value());
-    }
-    in.error(heading.spot(), RideMistakes.UNKNOWN_UNIT.with(m.group(1), kind, name, example));
-    return 1;
   }
 
-  private Optional<Double> number(Cell cell, String name, double unit) {
+  private Optional<Double> number(Cell cell, String name) {
     String text = cell.text().replace(',', '.');
-    if (text.matches("\\d{1,9}(\\.\\d{1,9})?")) {
-      return Optional.of(Double.parseDouble(text) * unit);
+    if (text.matches("[+-]?\\d{1,9}(\\.\\d{1,9})?")) {
+      return Optional.of(Double.parseDouble(text));
     }
-    in.error(
-        cell.spot(),
-        cell.text().isBlank()
-            ? RideMistakes.EMPTY_NUMBER.with(name)
-            : RideMistakes.NO_NUMBER.with(name, cell.text()));
+    in.error(cell.spot(), RideMistakes.NO_NUMBER.with(name, cell.text()));
     return Optional.empty();
   }
 
   /** By its number, 0 for off, or by its name. */
   private Optional<Integer> notch(Cell cell) {
-    List<String> names =
-        plan.assignment().stock().traction().notches().stream().map(Notch::name).toList();
-    String text = cell.text();
-    if (text.equalsIgnoreCase("off")) {
+    String text = cell.text().toLowerCase(Locale.ROOT);
+    if (text.equals("off")) {
       return Optional.of(-1);
-    } else if (text.matches("\\d{1,2}") && Integer.parseInt(text) <= names.size()) {
+    } else if (text.matches("\\d{1,2}") && Integer.parseInt(text) <= notches.size()) {
       return Optional.of(Integer.parseInt(text) - 1);
-    } else if (names.contains(text)) {
-      return Optional.of(names.indexOf(text));
     }
-    in.error(
-        cell.spot(),
-        text.isBlank()
-            ? RideMistakes.EMPTY_NOTCH.with(names.size(), names)
-            : RideMistakes.UNKNOWN_NOTCH.with(text, names.size(), names));
+    for (int i = 0; i < notches.size(); i++) {
+      if (notches.get(i).toLowerCase(Locale.ROOT).equals(text)) {
+        return Optional.of(i);
+      }
+    }
+    in.error(cell.spot(), RideMistakes.UNKNOWN_NOTCH.with(cell.text(), notches.size(), notches));
     return Optional.empty();
   }
 }

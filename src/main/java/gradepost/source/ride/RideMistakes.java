@@ -24,10 +24,25 @@ final class RideMistakes {
   private static final Mistakes MISTAKES = Mistakes.beside(RideMistakes.class);
 
   static final Mistake ONE_SAMPLE = MISTAKES.declare("one-sample");
-  static final One<String> NOT_AT_A_STAND =
-      MISTAKES.declare("not-at-a-stand", Hole.word("station"));
   static final Mistake DISTANCE_GOES_BACK = MISTAKES.declare("distance-goes-back");
-  static final Mistake PAST_THE_END = MISTAKES.declare("past-the-end");
+  static final Mistake BELOW_ZERO = MISTAKES.declare("below-zero");
+  static final Mistake NOTHING_BETWEEN = MISTAKES.declare("nothing-between");
+  static final One<Integer> LINES_LEFT_OUT =
+      MISTAKES.declare("lines-left-out", Hole.count("lines"));
+  static final Two<Collection<String>, Collection<String>> NOT_USED =
+      MISTAKES.declare("not-used", Hole.list("columns"), Hole.list("known"));
+  static final One<String> NO_TIME = MISTAKES.declare("no-time", Holes.quoted("text"));
+  static final Two<String, String> NOT_ON_THE_ROUTE =
+      MISTAKES.declare("not-on-the-route", Hole.word("column"), Holes.quoted("text"));
+  static final Three<Integer, String, String> OTHER_NAME =
+      MISTAKES.declare(
+          "other-name", Hole.count("approach"), Holes.quoted("text"), Holes.quoted("name"));
+  static final Three<String, String, String> OTHER_FORM =
+      MISTAKES.declare(
+          "other-form", Hole.word("what"), Holes.quoted("text"), Holes.quoted("asked"));
+  static final Mistake FORM_WITHOUT_HEADING = MISTAKES.declare("form-without-heading");
+  static final Two<String, String> IMPOSSIBLE =
+      MISTAKES.declare("impossible", Hole.word("column"), Holes.quoted("text"));
   static final Mistake TOO_FAST = MISTAKES.declare("too-fast");
   static final Four<String, Allowed, String, String> NO_UNIT =
       MISTAKES.declare(
@@ -43,11 +58,8 @@ final class RideMistakes {
           Hole.allowed("units"),
           Hole.word("column"),
           Hole.word("example"));
-  static final One<String> EMPTY_NUMBER = MISTAKES.declare("empty-number", Hole.word("column"));
   static final Two<String, String> NO_NUMBER =
       MISTAKES.declare("no-number", Hole.word("column"), Holes.quoted("text"));
-  static final Two<Integer, Collection<String>> EMPTY_NOTCH =
-      MISTAKES.declare("empty-notch", Hole.count("most"), Hole.list("notches"));
   static final Three<String, Integer, Collection<String>> UNKNOWN_NOTCH =
       MISTAKES.declare(
           "unknown-notch", Holes.quoted("text"), Hole.count("most"), Hole.list("notches"));

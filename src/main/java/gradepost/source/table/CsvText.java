@@ -6,8 +6,8 @@ import org.yaml.snakeyaml.error.Mark;
 
 /**
  * A table of cells with their places, by RFC 4180: cells in quotation marks may hold separators,
- * line ends and doubled quotation marks. The separator is a comma, or a semicolon where the first
- * line has more of them. Empty lines and lines that begin with {@code #} are left out.
+ * line ends and doubled quotation marks. The separator is a comma, or a semicolon or a tab where
+ * the first line has more of them. Empty lines and lines that begin with {@code #} are left out.
  */
 public final class CsvText {
 
@@ -25,17 +25,37 @@ public final class CsvText {
   private int line = 1;
   private int lineStart;
 
-  private CsvText(String text) {
+  private CsvText(String text, char separator) {
     this.text = text;
-    String first =
-        text.lines().filter(l -> !l.isBlank() && !l.startsWith("#")).findFirst().orElse("");
-    long commas = first.chars().filter(c -> c == ',').count();
-    this.separator = first.chars().filter(c -> c == ';').count() > commas ? ';' : ',';
+    this.separator = separator;
+  }
+
+  private static char separator(String headings) {
+    char best = ',';
+    for (char c : new char[] {';', '\t'}) {
+      best = count(headings, c) > count(headings, best) ? c : best;
+    }
+    return best;
+  }
+
+  private static long count(String text, char wanted) {
+    return text.chars().filter(c -> c == wanted).count();
   }
 
   /** The rows of a table; blank ones and comments are left out. */
   public static List<List<Cell>> rows(String text) {
-    CsvText table = new CsvText(text);
+    String first =
+        text.lines().filter(l -> !l.isBlank() && !l.startsWith("#")).findFirst().orElse("");
+    return rows(text, first);
+  }
+
+  /**
+   * The same of a table that has lines before its headings.
+   *
+   * @param headings the line of its headings, which tells the separator
+   */
+  public static List<List<Cell>> rows(String text, String headings) {
+    CsvText table = new CsvText(text, separator(headings));
     List<List<Cell>> rows = new ArrayList<>();
     while (table.at < text.length()) {
       boolean comment = text.charAt(table.at) == '#';

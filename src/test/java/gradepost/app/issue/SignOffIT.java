@@ -4,9 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import gradepost.app.AssessRide;
 import gradepost.app.Brief;
+import gradepost.app.RideDetails;
 import gradepost.app.store.Answer;
 import gradepost.app.store.Progress;
+import gradepost.drive.DemoPlans;
 import gradepost.pack.PaperKind;
+import gradepost.ride.Driven;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -16,6 +19,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.Random;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -72,20 +76,19 @@ class SignOffIT {
     assertThat(blank.problems())
         .containsExactly(
             form + ":1:1: error: nothing was filled in; allowed: one observation at least");
-    Files.writeString(form, Files.readString(form).replaceAll("(?m),,,,,,,$", ",,,,,none,none,"));
+    Files.writeString(
+        form, Files.readString(form).replaceAll("(?m)^(\\d+,.*),,,,,,,$", "$1,,,,,none,none,"));
     Answer report = ride(form, pack);
     assertThat(report.problems()).isEmpty();
     assertThat(report.said().get(0)).startsWith("no result");
     everyPageBearsItsIssue(report.written().get(0));
 
     Path export = folder.resolve("export.csv");
-    StringBuilder samples = new StringBuilder("distance (m),speed (km/h),pressure (bar),notch\n");
-    for (int i = 0; i <= 200; i++) {
-      samples.append("%d,%d,0,%d%n".formatted(25 * i, Math.min(60, 4 * i), i == 0 ? 0 : 1));
-    }
-    Files.writeString(export, samples);
+    Files.writeString(
+        export, Driven.Recorder.exact().csv(Driven.asPlanned(DemoPlans.plan(4)), new Random(1)));
     Answer driven = ride(export, pack);
     assertThat(driven.problems()).isEmpty();
+    assertThat(driven.said().get(0)).startsWith("passed: ");
     assertThat(pages(driven.written().get(0)).get(2)).contains("Driven over planned");
 
     holds(PDFAFlavour.PDFUA_1, printed.written().get(4));
@@ -204,8 +207,8 @@ class SignOffIT {
   }
 
   private Answer ride(Path csv, Path pack) {
-    return new AssessRide(Optional.empty(), Optional.of(LocalDate.of(2026, 12, 4)))
-        .of(csv, pack, Optional.empty(), Optional.empty(), folder.resolve("report"));
+    return new AssessRide(Optional.empty(), RideDetails.none().on(LocalDate.of(2026, 12, 4)))
+        .of(csv, pack, folder.resolve("report"));
   }
 
   /** The demo data with a pack of one direction and formation. */

@@ -1,0 +1,171 @@
+package gradepost.app;
+
+import gradepost.app.export.RideJson;
+import gradepost.app.issue.Issue;
+import gradepost.app.issue.Layout;
+import gradepost.app.issue.Task;
+import gradepost.app.store.Answer;
+import gradepost.app.store.Digest;
+import gradepost.app.store.Disk;
+import gradepost.app.store.Paper;
+import gradepost.briefing.Briefing;
+import gradepost.briefing.compose.BriefingFacts;
+import gradepost.briefing.compose.Composer;
+import gradepost.briefing.signoff.Course;
+import gradepost.briefing.signoff.Debrief;
+import gradepost.briefing.signoff.RideReport;
+import gradepost.plan.Plan;
+import gradepost.policy.SignOffRules;
+import gradepost.ride.Measured;
+import gradepost.ride.Ride;
+import gradepost.ride.RideJudge;
+import gradepost.ride.RideResult;
+import gradepost.source.Sources;
+import gradepost.source.pack.PackFile;
+import gradepost.source.ride.RideAsked;
+import gradepost.text.Mistake;
+import gradepost.yaml.Reading;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/** Rides of one course of a pack: each is read, judged, and put on paper. */
+final class RideOf {
+  /** So much of the digest of a ride tells it from another one of the same name. */
+  private static final int DIGITS = 6;
+
+  private final PackFile pack;
+  private final Task task;
+  private final List<Task> courses;
+  private final SignOffRules rules;
+  private final Layout layout;
+  private final Plan plan;
+  private final Course course;
+
+  /**
+   * @param file of the pack, for messages
+   * @param courses all of the pack
+   */
+  RideOf(Path file, PackFile pack, Task task, List<Task> courses, SignOffRules rules, Layout layout)
+      throws IOException {
+    this.pack = pack;
+    this.task = task;
+    this.courses = courses;
+    this.rules = rules;
+    this.layout = layout;
+    plan = task.plan(file);
+    Briefing briefing =
+        new Composer(layout.messages())
+            .compose(task.title(), List.of(plan), Issue.of(pack, task.assignment()), List.of());
+    course = new Course(new BriefingFacts(plan, layout.messages()), briefing, rules);
+  }
+
+  /** A ride as it was judged; the answer alone where it cannot be. */
+  record Judged(Answer answer, Optional<RideResult> result) {}
+
+  Course course() {
+    return course;
+  }
+
+  Task task() {
+    return task;
+  }
+
+  /** Reads a ride and judges it. */
+  Judged judge(Path file, RideDetails details, Sources sources) {
+    Reading<Ride> reading = read(file, details, sources);
+    Answer answer = Answer.of(reading.problems());
+    Map<Integer, Measured> stops = new HashMap<>();
+    if (details.form().isPresent()) {
+      Reading<Ride> form = read(details.form().get(), details, sources);
+      answer = answer.and(Answer.of(form.problems()));
+      form.found().ifPresent(f -> stops.putAll(stops(f)));
+    }
+    if (reading.found().isEmpty() || !answer.good()) {
+      return new Judged(answer, Optional.empty());
+    }
+    Ride ride = reading.found().get();
+    Optional<Mistake> mistake =
+        ride.match(
+                typed -> Optional.<Mistake>empty(),
+                recorded -> new RideRoad(task, courses, rules.ride()).mistake(recorded))
+            .or(() -> noApproach(details));
+    return mistake.isPresent()
+        ? new Judged(answer.and(AssessRide.refused(file, mistake.get())), Optional.empty())
+        : new Judged(
+            answer,
+            Optional.of(new RideJudge(plan, rules.ride()).judge(ride, details.leftOut(), stops)));
+  }
+
+  private Reading<Ride> read(Path file, RideDetails details, Sources sources) {
+    return sources.ride(
+        Disk.name(file),
+        plan,
+        new RideAsked(
+            Integer.toString(pack.issue().number()),
+            AssessRide.direction(task),
+            AssessRide.formation(task),
+            names(),
+            details.from(),
+            details.to()));
+  }
+
+  private static Map<Integer, Measured> stops(Ride form) {
+    Map<Integer, Measured> stops = new HashMap<>();
+    form.match(Ride.Typed::approaches, recorded -> List.<Ride.Observed>of())
+        .forEach(o -> o.stopErrorM().ifPresent(e -> stops.put(o.approach(), e)));
+    return stops;
+  }
+
+  private Optional<Mistake> noApproach(RideDetails details) {
+    return details.leftOut().keySet().stream()
+        .filter(n -> plan.approaches().stream().noneMatch(a -> a.number() == n))
+        .findFirst()
+        .map(n -> AppText.NO_APPROACH.with(n, plan.approaches().size()));
+  }
+
+  private List<String> names() {
+    return plan.approaches().stream().map(course.taught()::title).toList();
+  }
+
+  /** Report, debrief, and for whoever keeps rides the same as JSON. */
+  List<Paper> papers(Path file, RideDetails details, RideResult result) throws IOException {
+    String name = String.valueOf(file.getFileName());
+    String stem = stem(file, details);
+    List<Paper> out = new ArrayList<>();
+    RideReport.Named named = details.named();
+    out.addAll(layout.papers(stem + "-report", new RideReport(course).of(result, name, named)));
+    out.addAll(layout.papers(stem + "-debrief", new Debrief(course).of(result, named)));
+    if (details.json()) {
+      RideJson.Of of =
+          new RideJson.Of(
+              Issue.fingerprint(pack.inputs()),
+              AssessRide.direction(task),
+              AssessRide.formation(task),
+              named.driver(),
+              named.assessor(),
+              named.on().map(Object::toString).orElse(""));
+      out.add(new Paper(stem + ".json", RideJson.of(of, result, names())));
+    }
+    return out;
+  }
+
+  /** No two drivers' reports have one name, nor two rides of one driver. */
+  private static String stem(Path file, RideDetails details) throws IOException {
+    String driver =
+        details
+            .driver()
+            .map(d -> "-" + d.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-"))
+            .orElse("");
+    return String.valueOf(file.getFileName()).replaceFirst("\\.[A-Za-z]{1,4}$", "")
+        + driver
+        + "-"
+        + Digest.of(Files.readAllBytes(file)).substring(0, DIGITS);
+  }
+}

@@ -1,0 +1,207 @@
+package gradepost.ride;
+
+import gradepost.policy.RecorderRules;
+import gradepost.ride.Ride.Sample;
+import gradepost.ride.RoadTie.Mark;
+import gradepost.ride.RoadTie.Pair;
+import gradepost.task.Assignment;
+import gradepost.task.Call;
+import gradepost.task.Stops;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Lays a recorder's count on the road. Every stand at a stop is laid on its mark, every place that
+ * was noted as passed on its own; between two of them distance is stretched evenly. The speed of a
+ * leg is corrected by the scale of that leg and by nothing else; how far that scale is from the
+ * usual one is how far the speed may be wrong. How far a place may still be wrong comes from what
+ * the wheel may have slipped on either side of it.
+ */
+public final class Tying {
+  /** What is known: so much counted, at this place, within so many metres. */
+  private record Knot(int line, double countedM, double atM, double withinM) {}
+
+  /** How well the stands fit the stops of a run. */
+  public record Fit(int stops, double unlike) {}
+
+  private final RecorderRules rules;
+  private final List<Sample> samples;
+  private final List<Mark> marks;
+  private final WheelCount wheel;
+  private final List<int[]> stands;
+  private final List<Pair> pairs;
+  private final List<Leg> legs = new ArrayList<>();
+  private final List<String> unfit = new ArrayList<>();
+
+  /** For the stops of a run. */
+  public Tying(Assignment assignment, Ride.Recorded ride, RecorderRules rules) {
+    this.rules = rules;
+    this.samples = ride.samples();
+    this.marks = marks(assignment);
+    wheel = new WheelCount(samples, rules);
+    stands = wheel.stands();
+    double[] counted = new double[stands.size()];
+    double[] slips = new double[stands.size()];
+    for (int i = 0; i < counted.length; i++) {
+      counted[i] = wheel.countedM(stands.get(i)[1]);
+      slips[i] = wheel.slipsM[stands.get(i)[1]];
+    }
+    pairs = counted.length == 0 ? List.of() : new RoadTie(marks, counted, slips, rules).pairs();
+    for (int i = 1; i < pairs.size(); i++) {
+      legs.add(leg(pairs.get(i - 1), pairs.get(i)));
+    }
+  }
+
+  private static List<Mark> marks(Assignment assignment) {
+    List<Mark> out = new ArrayList<>();
+    for (Call call : assignment.calls()) {
+      out.add(new Mark(call.station().name(), Stops.markM(assignment, call)));
+    }
+    return out;
+  }
+
+  /** At how many stops the train stood, and how unlike the scales of the legs between are. */
+  public Fit fit() {
+    return new Fit(pairs.size(), RoadTie.unlike(legs));
+  }
+
+  private int lineOf(Pair pair) {
+    return stands.get(pair.stand())[1];
+  }
+
+  private Leg leg(Pair from, Pair to) {
+    Mark a = marks.get(from.mark());
+    Mark b = marks.get(to.mark());
+    double counted = wheel.countedM(lineOf(to)) - wheel.countedM(lineOf(from));
+    double slips = wheel.slipsM[lineOf(to)] - wheel.slipsM[lineOf(from)];
+    double off = Math.abs((b.atM() - a.atM()) / counted - 1);
+    boolean trusted = off - rules.slip() * slips / counted <= rules.scaleWithin();
+    return new Leg(a.station(), b.station(), a.atM(), b.atM(), counted, slips, trusted);
+  }
+
+  /**
+   * The run on the road, up to the last stop of it; empty where the train stood at fewer than two
+   * of the marks, so that nothing ties it.
+   *
+   * @param lengthM of the path
+   */
+  public java.util.Optional<TiedRun> run(double lengthM) {
+    return legs.isEmpty() ? java.util.Optional.empty() : java.util.Optional.of(tied(lengthM));
+  }
+
+  private TiedRun tied(double lengthM) {
+    double usual = RoadTie.middle(legs.stream().mapToDouble(Leg::scale).toArray());
+    List<Knot> knots = knots();
+    int first = stands.get(pairs.get(0).stand())[0];
+    boolean whole = pairs.get(pairs.size() - 1).mark() == marks.size() - 1;
+    int end = whole ? lineOf(pairs.get(pairs.size() - 1)) : wheel.size() - 1;
+    int n = end - first + 1;
+    double[] time = new double[n];
+    double[] at = new double[n];
+    double[] speed = new double[n];
+    double[] withinM = new double[n];
+    double[] withinMps = new double[n];
+    boolean[] known = new boolean[n];
+    boolean[] gap = new boolean[n];
+    boolean[] gaps = wheel.gaps();
+    double stepM = wheel.stepM() / 2;
+    double stepMps = wheel.stepMps() / 2;
+    int knot = 0;
+    int leg = 0;
+    double furthest = Double.NEGATIVE_INFINITY;
+    for (int k = 0; k < n; k++) {
+      int i = first + k;
+      double counted = wheel.countedM(i);
+      while (knot + 1 < knots.size() && i >= knots.get(knot + 1).line()) {
+        knot++;
+      }
+      while (leg < legs.size() && i >= lineOf(pairs.get(leg + 1))) {
+        leg++;
+      }
+      boolean closed = leg < legs.size();
+      Knot from = knots.get(knot);
+      double slipped = rules.slip() * (wheel.slipsM[i] - wheel.slipsM[from.line()]);
+      double place;
+      double within;
+      if (knot + 1 < knots.size()) {
+        Knot to = knots.get(knot + 1);
+        double share = (counted - from.countedM()) / (to.countedM() - from.countedM());
+        double ahead = rules.slip() * (wheel.slipsM[to.line()] - wheel.slipsM[i]);
+        place = from.atM() + share * (to.atM() - from.atM());
+        within = (1 - share) * (from.withinM() + slipped) + share * (to.withinM() + ahead);
+      } else {
+        double on = counted - from.countedM();
+        place = from.atM() + on * usual;
+        within = from.withinM() + slipped + on * spread(usual);
+      }
+      furthest = Math.max(furthest, Math.min(place, lengthM));
+      double scale = closed ? legs.get(leg).scale() : usual;
+      boolean slipsHere = i > 0 && wheel.slipsM[i] > wheel.slipsM[i - 1];
+      time[k] = wheel.timeS[i] - wheel.timeS[first];
+      at[k] = furthest;
+      speed[k] = wheel.speedMps[i] * scale;
+      withinM[k] = within + stepM;
+      withinMps[k] =
+          speed[k]
+                  * ((closed ? Math.abs(scale - usual) : spread(usual))
+                      + (slipsHere ? rules.slip() : 0))
+              + stepMps;
+      known[k] = !closed || legs.get(leg).trusted();
+      gap[k] = k > 0 && gaps[i];
+    }
+    return new TiedRun(
+        legs,
+        unfit,
+        wheel.glitches(),
+        time,
+        at,
+        speed,
+        withinM,
+        withinMps,
+        known,
+        gap,
+        samples.subList(first, end + 1));
+  }
+
+  /** The most by which the scale of a leg differs from the usual one. */
+  private double spread(double usual) {
+    return legs.stream().mapToDouble(l -> Math.abs(l.scale() - usual)).max().orElse(0);
+  }
+
+  /** The stands at marks, and between them the places that were noted as passed and fit. */
+  private List<Knot> knots() {
+    List<Knot> out = new ArrayList<>();
+    for (int p = 0; p < pairs.size(); p++) {
+      int line = lineOf(pairs.get(p));
+      out.add(new Knot(line, wheel.countedM(line), marks.get(pairs.get(p).mark()).atM(), 0));
+      int to = p + 1 < pairs.size() ? stands.get(pairs.get(p + 1).stand())[0] : wheel.size();
+      for (int i = line + 1; i < to; i++) {
+        if (samples.get(i).passedM().isPresent()) {
+          passed(i, out, p < legs.size() ? legs.get(p) : null);
+        }
+      }
+    }
+    return out;
+  }
+
+  private void passed(int line, List<Knot> knots, @org.jspecify.annotations.Nullable Leg leg) {
+    double at = samples.get(line).passedM().orElseThrow();
+    Knot before = knots.get(knots.size() - 1);
+    double counted = wheel.countedM(line) - before.countedM();
+    double road = at - before.atM();
+    double slips = rules.slip() * (wheel.slipsM[line] - wheel.slipsM[before.line()]);
+    double step = (wheel.countedM(line) - wheel.countedM(line - 1)) / 2;
+    double scale = leg == null ? 1 : leg.scale();
+    boolean fits =
+        counted > 0
+            && Math.abs(road - counted * scale)
+                <= slips + 2 * step + before.withinM() + rules.scaleWithin() * counted
+            && (leg == null || at < leg.toM());
+    if (fits) {
+      // It was passed between this line and the one before it.
+      knots.add(new Knot(line, wheel.countedM(line) - step, at, step));
+    } else {
+      unfit.add(Integer.toString(line));
+    }
+  }
+}
