@@ -12,7 +12,7 @@ import java.util.Optional;
  */
 public final class TiedRun {
   private final List<Leg> legs;
-  private final List<String> unfit;
+  private final int unfit;
   private final int glitches;
   private final double[] timeS;
   private final double[] atM;
@@ -25,7 +25,7 @@ public final class TiedRun {
 
   TiedRun(
       List<Leg> legs,
-      List<String> unfit,
+      int unfit,
       int glitches,
       double[] timeS,
       double[] atM,
@@ -36,7 +36,7 @@ public final class TiedRun {
       boolean[] gap,
       List<Ride.Sample> samples) {
     this.legs = List.copyOf(legs);
-    this.unfit = List.copyOf(unfit);
+    this.unfit = unfit;
     this.glitches = glitches;
     this.timeS = timeS;
     this.atM = atM;
@@ -53,8 +53,8 @@ public final class TiedRun {
     return legs;
   }
 
-  /** Places that were noted as passed and do not fit the stands, as they are known. */
-  public List<String> unfit() {
+  /** How many places that were noted as passed do not fit the stands. */
+  public int unfit() {
     return unfit;
   }
 

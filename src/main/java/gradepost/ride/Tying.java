@@ -9,6 +9,8 @@ import gradepost.task.Call;
 import gradepost.task.Stops;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Lays a recorder's count on the road. Every stand at a stop is laid on its mark, every place that
@@ -31,7 +33,7 @@ public final class Tying {
   private final List<int[]> stands;
   private final List<Pair> pairs;
   private final List<Leg> legs = new ArrayList<>();
-  private final List<String> unfit = new ArrayList<>();
+  private int unfit;
 
   /** For the stops of a run. */
   public Tying(Assignment assignment, Ride.Recorded ride, RecorderRules rules) {
@@ -85,8 +87,8 @@ public final class Tying {
    *
    * @param lengthM of the path
    */
-  public java.util.Optional<TiedRun> run(double lengthM) {
-    return legs.isEmpty() ? java.util.Optional.empty() : java.util.Optional.of(tied(lengthM));
+  public Optional<TiedRun> run(double lengthM) {
+    return legs.isEmpty() ? Optional.empty() : Optional.of(tied(lengthM));
   }
 
   private TiedRun tied(double lengthM) {
@@ -184,7 +186,7 @@ public final class Tying {
     return out;
   }
 
-  private void passed(int line, List<Knot> knots, @org.jspecify.annotations.Nullable Leg leg) {
+  private void passed(int line, List<Knot> knots, @Nullable Leg leg) {
     double at = samples.get(line).passedM().orElseThrow();
     Knot before = knots.get(knots.size() - 1);
     double counted = wheel.countedM(line) - before.countedM();
@@ -201,7 +203,7 @@ public final class Tying {
       // It was passed between this line and the one before it.
       knots.add(new Knot(line, wheel.countedM(line) - step, at, step));
     } else {
-      unfit.add(Integer.toString(line));
+      unfit++;
     }
   }
 }

@@ -218,7 +218,9 @@ final class RideFindings {
     run.legs().stream()
         .filter(l -> !l.trusted())
         .forEach(l -> out.add(text("unseen.scale", l.from(), l.to())));
-    run.unfit().forEach(line -> out.add(text("unseen.passed", line)));
+    if (run.unfit() > 0) {
+      out.add(text("unseen.passed", run.unfit()));
+    }
     return out;
   }
 }

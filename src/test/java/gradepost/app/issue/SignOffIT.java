@@ -96,6 +96,48 @@ class SignOffIT {
     holds(PDFAFlavour.PDFA_2_A, driven.written().get(0));
   }
 
+  /** A folder of rides: by driver and by approach, each of them told by its own file. */
+  @Test
+  void theRidesOfAClassAreTakenTogether() throws IOException {
+    Path pack = oneCourse();
+    Path rides = Files.createDirectories(folder.resolve("class"));
+    Driven run = Driven.asPlanned(DemoPlans.plan(4));
+    Random random = new Random(1);
+    for (String driver : List.of("Ada Moor", "Ben Fell")) {
+      Files.writeString(
+          rides.resolve(driver.substring(0, 3) + ".csv"),
+          "driver," + driver + "\n" + Driven.Recorder.exact().csv(run, random));
+    }
+    Files.writeString(rides.resolve("not-a-ride.csv"), "distance (m),speed (km/h)\n0,0\n90,9\n");
+    Answer answer =
+        new AssessRide(Optional.empty(), RideDetails.none())
+            .of(rides, pack, folder.resolve("class-report"));
+    assertThat(answer.problems()).hasSize(1);
+    assertThat(answer.problems().get(0)).contains("not-a-ride.csv: error: the train did not stand");
+    Path report =
+        answer.written().stream()
+            .filter(w -> w.endsWith("ride-class.pdf"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(pages(report).get(0)).contains("Ada Moor").contains("Ben Fell");
+    assertThat(answer.written()).filteredOn(w -> w.toString().endsWith("-debrief.pdf")).hasSize(2);
+    holds(PDFAFlavour.PDFUA_1, report);
+  }
+
+  /** Two drivers' files of one name have two reports. */
+  @Test
+  void reportsOfTwoDriversAreTwoFiles() throws IOException {
+    Path pack = oneCourse();
+    Driven run = Driven.asPlanned(DemoPlans.plan(4));
+    List<Path> written = new ArrayList<>();
+    for (int i = 0; i < 2; i++) {
+      Path file = Files.createDirectories(folder.resolve("driver" + i)).resolve("ride.csv");
+      Files.writeString(file, Driven.Recorder.exact().csv(run, new Random(i)) + "\n".repeat(i));
+      written.addAll(ride(file, pack).written());
+    }
+    assertThat(written).doesNotHaveDuplicates().hasSize(8);
+  }
+
   private static void holds(PDFAFlavour flavour, Path pdf) throws IOException {
     VeraGreenfieldFoundryProvider.initialise();
     try (InputStream in = Files.newInputStream(pdf);
