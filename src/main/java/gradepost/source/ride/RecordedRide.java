@@ -36,7 +36,6 @@ final class RecordedRide {
   /** A speedometer that stands may show so much less than nothing. */
   private static final double BELOW_ZERO_MPS = 1;
 
-  private final Plan plan;
   private final RideAsked asked;
   private final RidePlaces places;
   private final List<String> notches;
@@ -48,7 +47,6 @@ final class RecordedRide {
   private double lastS;
 
   RecordedRide(Plan plan, RideAsked asked, Reader in) {
-    this.plan = plan;
     this.asked = asked;
     this.places = new RidePlaces(plan, in);
     this.in = in;
