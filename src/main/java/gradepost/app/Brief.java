@@ -108,7 +108,7 @@ public final class Brief {
       throws IOException {
     Set<PaperKind> wanted = EnumSet.copyOf(pack.papers());
     wanted.addAll(with);
-    if (wanted.contains(PaperKind.SIGN_OFF) && pack.policy().signOff().isEmpty()) {
+    if (wanted.stream().anyMatch(PaperKind::asks) && pack.policy().signOff().isEmpty()) {
       return Answer.refused(file + PaperMaker.NO_RULES);
     }
     Problems early = pack.early();

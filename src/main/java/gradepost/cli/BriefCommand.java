@@ -51,7 +51,7 @@ final class BriefCommand implements Callable<Integer> {
       split = ",",
       paramLabel = "PAPERS",
       converter = PaperWord.class,
-      description = "More papers than the pack asks for: sign-off, cards, wall.")
+      description = "More papers than the pack asks for: sign-off, practice, cards, wall.")
   private List<PaperKind> with = List.of();
 
   @Option(

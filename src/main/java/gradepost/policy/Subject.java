@@ -17,7 +17,7 @@ public enum Subject {
   LANDMARK,
   /** Pressure of the first application. */
   FIRST_PRESSURE,
-  /** What comes of it when the service brake gives nothing. */
+  /** Where the next brake comes too late when the service brake gives nothing. */
   FAILURE_ANSWER,
   /** The last place for the next brake. */
   LAST_PLACE,
@@ -30,5 +30,15 @@ public enum Subject {
   /** What the gauges show in a brake test. */
   BRAKE_TEST,
   /** Which handle movement is forbidden. */
-  HANDLES
+  HANDLES,
+  /** On which side the platform is. */
+  PLATFORM_SIDE,
+  /** Which signal is met next. */
+  NEXT_SIGNAL,
+  /** Where the train is longer than the platform. */
+  SHORT_PLATFORM,
+  /** Where the train has to be checked. */
+  CHECKED,
+  /** Where the rail is known to be poor. */
+  POOR_RAIL
 }

@@ -126,7 +126,7 @@ public final class PaperMaker {
 
   /** Whether any paper wants the reference. */
   private boolean looked() {
-    return wanted.contains(PaperKind.BRIEFING) || wanted.contains(PaperKind.SIGN_OFF);
+    return wanted.contains(PaperKind.BRIEFING) || wanted.stream().anyMatch(PaperKind::asks);
   }
 
   private String reference() {
@@ -163,17 +163,27 @@ public final class PaperMaker {
   private List<Paper> signOff(List<Made> all, SignOff.Looked looked, LayoutPool presses)
       throws IOException {
     Optional<SignOffRules> rules =
-        pack.policy().signOff().filter(r -> wanted.contains(PaperKind.SIGN_OFF));
+        pack.policy().signOff().filter(r -> wanted.stream().anyMatch(PaperKind::asks));
     List<LayoutPool.Job<List<Paper>>> jobs = new ArrayList<>();
     for (Made made : all) {
       if (rules.isPresent() && made.task().assignment().degraded().isEmpty()) {
-        jobs.add(layout -> signOff(made, rules.get(), looked, layout));
+        jobs.add(layout -> signOff(made, rules.get(), looked, others(made, all), layout));
       }
     }
     return presses.all(jobs).stream().flatMap(List::stream).toList();
   }
 
-  private List<Paper> signOff(Made made, SignOffRules rules, SignOff.Looked looked, Layout layout)
+  /** Plans of the same direction with other formations: whose points are mistaken. */
+  private static List<Plan> others(Made made, List<Made> all) {
+    return all.stream()
+        .filter(m -> m != made && m.task().assignment().degraded().isEmpty())
+        .map(Made::plan)
+        .filter(p -> p.assignment().direction() == made.plan().assignment().direction())
+        .toList();
+  }
+
+  private List<Paper> signOff(
+      Made made, SignOffRules rules, SignOff.Looked looked, List<Plan> others, Layout layout)
       throws IOException {
     return new SignOff(layout)
         .papers(
@@ -184,6 +194,8 @@ public final class PaperMaker {
             seed.orElse(SignOff.seed(pack)),
             made.briefing().orElseThrow(),
             made.pages(),
-            looked);
+            looked,
+            others,
+            wanted);
   }
 }

@@ -14,6 +14,7 @@ import gradepost.briefing.question.QuestionBank;
 import gradepost.briefing.signoff.Course;
 import gradepost.briefing.signoff.SignOffWriter;
 import gradepost.briefing.signoff.TaughtOn;
+import gradepost.pack.PaperKind;
 import gradepost.plan.Plan;
 import gradepost.policy.SignOffRules;
 import gradepost.render.PageIndex;
@@ -26,6 +27,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Makes the sign-off papers that belong to a briefing. */
 public final class SignOff {
@@ -60,6 +62,8 @@ public final class SignOff {
    *
    * @param briefing that teaches the plan, and {@code pages} as it was laid out, PDF first
    * @param looked the reference of its pack
+   * @param wanted which of them
+   * @param others plans of the same direction with other formations
    */
   public List<Paper> papers(
       String stem,
@@ -69,7 +73,9 @@ public final class SignOff {
       long seed,
       Briefing briefing,
       List<Paper> pages,
-      Looked looked)
+      Looked looked,
+      List<Plan> others,
+      Set<PaperKind> wanted)
       throws IOException {
     BriefingFacts taught = new BriefingFacts(plan, layout.messages());
     QuestionBank bank =
@@ -77,13 +83,20 @@ public final class SignOff {
             taught,
             briefing.parts().get(0).id(),
             new Issued(pack.notices(), briefing.changes()),
-            rules.papers());
+            rules.papers(),
+            others);
     SignOffWriter writer =
         new SignOffWriter(
             new Course(taught, briefing, rules), bank, seed, pages(stem, briefing, pages, looked));
-    List<Paper> out = new ArrayList<>(layout.papers(stem + "-sign-off", writer.papers()));
-    out.addAll(layout.papers(stem + "-sign-off-keys", writer.keys()));
-    out.add(new Paper(stem + "-ride.csv", writer.rideForm().getBytes(StandardCharsets.UTF_8)));
+    List<Paper> out = new ArrayList<>();
+    if (wanted.contains(PaperKind.SIGN_OFF)) {
+      out.addAll(layout.papers(stem + "-sign-off", writer.papers()));
+      out.addAll(layout.papers(stem + "-sign-off-keys", writer.keys()));
+      out.add(new Paper(stem + "-ride.csv", writer.rideForm().getBytes(StandardCharsets.UTF_8)));
+    }
+    if (wanted.contains(PaperKind.PRACTICE)) {
+      out.addAll(layout.papers(stem + "-practice", writer.practice()));
+    }
     return out;
   }
 

@@ -23,6 +23,7 @@ import gradepost.route.Path;
 import gradepost.route.Signal;
 import gradepost.route.place.Applies;
 import gradepost.route.place.Extent;
+import gradepost.route.place.Hand;
 import gradepost.stock.BrakeSystem;
 import gradepost.task.Assignment;
 import gradepost.task.Target;
@@ -207,6 +208,16 @@ public final class BriefingFacts {
   /** Where a stretch begins for this direction. */
   public double begins(Extent extent) {
     return lineside.over(extent, extent).fromM();
+  }
+
+  /** A side of the line as this direction sees it. */
+  public Hand seen(Hand side) {
+    return lineside.seen(side);
+  }
+
+  /** How long a stretch is, metres. */
+  public double length(Extent extent) {
+    return Math.abs(path().metresAt(extent.to()) - path().metresAt(extent.from()));
   }
 
   /** The track and what stands beside it. */

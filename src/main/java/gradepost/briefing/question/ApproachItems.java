@@ -3,6 +3,8 @@ package gradepost.briefing.question;
 import gradepost.briefing.compose.BriefingFacts;
 import gradepost.plan.Approach;
 import gradepost.plan.CaseResult;
+import gradepost.plan.Command;
+import gradepost.plan.Plan;
 import gradepost.plan.fallback.FailureAnswer;
 import gradepost.plan.fallback.Latest;
 import gradepost.plan.fallback.Rung;
@@ -11,7 +13,6 @@ import gradepost.policy.Technique;
 import gradepost.ride.RideJudge;
 import gradepost.route.Landmark;
 import gradepost.stock.BrakeSystem;
-import gradepost.task.Target;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -21,19 +22,16 @@ import java.util.stream.DoubleStream;
 final class ApproachItems {
   private static final double LANDMARKS_APART_M = 30;
 
-  /** A wrong margin differs from the right one by this share, and by so many yards or metres. */
-  private static final double MARGIN_SHARE = 0.3;
-
-  private static final double MARGIN_UNITS = 15;
-
   /** A wrong pressure differs from the right one by this many steps of the gauge. */
   private static final double LEAST_PRESSURE_STEPS = 3;
 
   private final BriefingFacts taught;
   private final References references;
+  private final List<Plan> others;
   private final List<Approach> braked;
 
-  ApproachItems(BriefingFacts taught, References references) {
+  ApproachItems(BriefingFacts taught, References references, List<Plan> others) {
+    this.others = List.copyOf(others);
     this.taught = taught;
     this.references = references;
     this.braked =
@@ -62,6 +60,7 @@ final class ApproachItems {
       double at = a.brakingPointM().orElseThrow();
       Distractors near = new Distractors(taught.place(at));
       latest(a, BrakeSystem.Role.FALLBACK).ifPresent(p -> near.place(taught, at, p.printedM()));
+      others(a).forEach(o -> o.brakingPointM().ifPresent(p -> near.place(taught, at, p)));
       a.shutOffM().ifPresent(s -> near.place(taught, at, s));
       told(a).stream().skip(1).forEach(c -> c.plannedM().ifPresent(p -> near.place(taught, at, p)));
       latest(a, BrakeSystem.Role.SERVICE).ifPresent(p -> near.place(taught, at, p.printedM()));
@@ -111,10 +110,14 @@ final class ApproachItems {
     List<Item> out = new ArrayList<>();
     for (Approach a : braked) {
       Optional<Double> first = RideJudge.firstPressure(a);
-      if (first.isEmpty()) {
+      double usual = taught.assignment().policy().stopping().first().pascals();
+      double least = LEAST_PRESSURE_STEPS * taught.units().pressureStepPa();
+      if (first.isEmpty() || Math.abs(first.get() - usual) < least) {
+        // What is the same everywhere, as a gauge shows it, is no knowledge of the road.
         continue;
       }
       Distractors near = new Distractors(taught.pressure(first.get()));
+      near.add(taught.pressure(usual));
       for (double wrong : pressures(a, first.get())) {
         near.add(taught.pressure(wrong));
       }
@@ -146,55 +149,87 @@ final class ApproachItems {
     return all.build().filter(p -> Math.abs(p - right) >= least).toArray();
   }
 
+  /**
+   * Where the next brake comes too late after the service brake has failed at the braking point: on
+   * the first state of the rail on which that is so at some targets and not at others.
+   */
   List<Item> failureAnswers() {
-    List<Item> out = new ArrayList<>();
-    for (Approach a : braked) {
-      List<FailureAnswer> answers = told(a).get(0).answers();
-      Optional<Double> ends = answers.stream().findFirst().flatMap(x -> x.met().endsShortM());
-      if (ends.isEmpty()) {
-        continue;
-      }
-      FailureAnswer answer = answers.get(0);
-      double margin = ends.get();
-      double least =
-          Math.max(MARGIN_SHARE * Math.abs(margin), MARGIN_UNITS * taught.units().lengthUnitM());
-      Distractors near = new Distractors(outcome(margin));
-      double room = roomM(a);
-      for (double share : new double[] {-1, 2, 0.4, -2.2, 3.1, -0.4, 1.6}) {
-        double wrong = Math.abs(margin) < least ? share * 2 * least : share * margin;
-        if (Math.abs(wrong - margin) >= least && (-wrong < room || -margin >= room)) {
-          near.add(outcome(wrong));
+    int rails = braked.stream().mapToInt(a -> told(a).size()).min().orElse(0);
+    for (int rail = 0; rail < rails; rail++) {
+      List<WhichOf.Thing> things = new ArrayList<>();
+      String ask = "";
+      String askNot = "";
+      for (Approach a : braked) {
+        CaseResult told = told(a).get(rail);
+        Optional<FailureAnswer> answer = told.answers().stream().findFirst();
+        Optional<Double> ends = answer.flatMap(x -> x.met().endsShortM());
+        if (stepped(a) || ends.isEmpty()) {
+          continue;
         }
+        String seconds = taught.seconds(taught.assignment().policy().noticing().seconds());
+        String service = taught.assignment().stock().service().shortName();
+        String next = taught.called(answer.orElseThrow().brake());
+        String adhesion = told.adhesion().name();
+        ask = taught.text("ask.failure-late", service, next, seconds, adhesion);
+        askNot = taught.text("ask.failure-in-time", service, next, seconds, adhesion);
+        things.add(
+            new WhichOf.Thing(
+                called(a), answer.get().askedAtM(), ends.get() < 0, references.approach(a)));
       }
-      if (near.enough()) {
-        String ask =
-            taught.text(
-                stepped(a) ? "ask.failure-answer-first" : "ask.failure-answer",
-                taught.assignment().stock().service().shortName(),
-                called(a),
-                taught.called(answer.brake()),
-                taught.seconds(taught.assignment().policy().noticing().seconds()),
-                told(a).get(0).adhesion().name());
-        out.add(
-            item(Subject.FAILURE_ANSWER, a, answer.askedAtM(), ask, outcome(margin), near.all()));
+      List<Item> items = WhichOf.items(Subject.FAILURE_ANSWER, things, ask, Optional.of(askNot));
+      if (!items.isEmpty()) {
+        return items;
       }
     }
-    return out;
+    return List.of();
   }
 
-  /** How far a train can run past the target before it meets buffer stops. */
-  private static double roomM(Approach a) {
-    return a.target()
-        .stop()
-        .flatMap(Target.Stop::buffersM)
-        .map(b -> b - a.target().atM())
-        .orElse(Double.POSITIVE_INFINITY);
+  /** Where the brake checks the train before its braking point. */
+  List<Item> checked() {
+    List<WhichOf.Thing> things =
+        taught.plan().approaches().stream()
+            .map(
+                a ->
+                    new WhichOf.Thing(
+                        called(a),
+                        a.target().atM(),
+                        a.actions().stream()
+                            .flatMap(x -> x.command().brake().stream())
+                            .anyMatch(Command.Brake::checks),
+                        references.approach(a)))
+            .toList();
+    return WhichOf.items(Subject.CHECKED, things, taught.text("ask.checked"), Optional.empty());
   }
 
-  private String outcome(double shortM) {
-    return shortM >= 0
-        ? taught.text("answer.to-spare", taught.room(shortM))
-        : taught.text("answer.past", taught.overrun(-shortM));
+  /** Which braking begins on rail that is known to be poor, or comes to it. */
+  List<Item> poorRail() {
+    List<WhichOf.Thing> things =
+        braked.stream()
+            .map(
+                a ->
+                    new WhichOf.Thing(
+                        called(a),
+                        a.target().atM(),
+                        poor(a.brakingPointM().orElseThrow(), a.target().atM()),
+                        references.approach(a)))
+            .toList();
+    return WhichOf.items(
+        Subject.POOR_RAIL,
+        things,
+        taught.text("ask.poor-rail"),
+        Optional.of(taught.text("ask.poor-rail-not")));
+  }
+
+  private boolean poor(double fromM, double toM) {
+    double train = taught.assignment().formation().lengthM();
+    return taught.assignment().route().lowAdhesion().stream()
+        .filter(s -> taught.applies(s.applies()))
+        .anyMatch(
+            s -> {
+              double begins = taught.begins(s.extent());
+              double ends = begins + taught.length(s.extent());
+              return begins < toM && ends > fromM - train;
+            });
   }
 
   /** A last place that the page tells in yards before the mark has no mileage to be asked for. */
@@ -213,6 +248,15 @@ final class ApproachItems {
       near.place(taught, at, a.brakingPointM().orElseThrow());
       latest(a, BrakeSystem.Role.EMERGENCY).ifPresent(p -> near.place(taught, at, p.printedM()));
       latest(a, BrakeSystem.Role.SERVICE).ifPresent(p -> near.place(taught, at, p.printedM()));
+      told(a).stream()
+          .skip(1)
+          .flatMap(c -> rung(c, BrakeSystem.Role.FALLBACK).stream())
+          .flatMap(r -> r.latest().point().stream())
+          .forEach(p -> near.place(taught, at, p.printedM()));
+      others(a).stream()
+          .filter(o -> o.first().isPresent())
+          .flatMap(o -> latest(o, BrakeSystem.Role.FALLBACK).stream())
+          .forEach(p -> near.place(taught, at, p.printedM()));
       near.placesAbout(taught, at);
       if (near.enough()) {
         String ask =
@@ -238,10 +282,19 @@ final class ApproachItems {
   }
 
   private static Optional<Rung> rung(Approach a, BrakeSystem.Role role) {
-    return told(a).stream().findFirst().map(CaseResult::ladder).stream()
-        .flatMap(List::stream)
-        .filter(r -> r.brake().role() == role)
-        .findFirst();
+    return told(a).stream().findFirst().flatMap(c -> rung(c, role));
+  }
+
+  private static Optional<Rung> rung(CaseResult rail, BrakeSystem.Role role) {
+    return rail.ladder().stream().filter(r -> r.brake().role() == role).findFirst();
+  }
+
+  /** The same target with other formations. */
+  private List<Approach> others(Approach a) {
+    return others.stream()
+        .flatMap(p -> p.approaches().stream())
+        .filter(o -> taught.title(o).equals(taught.title(a)))
+        .toList();
   }
 
   private static Optional<Latest.Point> latest(Approach a, BrakeSystem.Role role) {

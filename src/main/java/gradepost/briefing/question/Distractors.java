@@ -37,7 +37,7 @@ final class Distractors {
   /** Places about the right one, for where the data has too few of its own. */
   Distractors placesAbout(BriefingFacts taught, double rightM) {
     double step = taught.units().placeStepM();
-    for (double by : new double[] {-3, 3, -5, 6}) {
+    for (double by : new double[] {-3, 3, -5, 5, -8, 8}) {
       place(taught, rightM, rightM + by * step);
     }
     return this;

@@ -7,6 +7,7 @@ import gradepost.policy.Subject;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** What is new: the changes, the notices and how they stand, and what the issue replaces. */
 final class IssueItems {
@@ -22,51 +23,40 @@ final class IssueItems {
 
   List<Item> changed() {
     List<Item> out = new ArrayList<>();
-    for (TemporaryRestriction notice : issued.notices()) {
-      boolean told =
-          notice.status() == TemporaryRestriction.Status.WITHDRAWN
-              || taught.assignment().restrictions().contains(notice);
-      if (!told || !taught.applies(notice.applies())) {
-        continue;
-      }
-      Distractors near = new Distractors(status(notice.status()));
-      near.add(status(TemporaryRestriction.Status.WITHDRAWN));
-      near.add(status(TemporaryRestriction.Status.IN_FORCE));
-      near.add(status(TemporaryRestriction.Status.EXTENDED));
-      near.add(status(TemporaryRestriction.Status.EASED));
-      out.add(
-          item(
-              notice.reference(),
-              taught.text("ask.notice-status", notice.reference()),
-              status(notice.status()),
-              near,
-              references.table(
-                  notice.status() == TemporaryRestriction.Status.WITHDRAWN
-                      ? "withdrawn"
-                      : "temporary")));
+    for (TemporaryRestriction.Status status : TemporaryRestriction.Status.values()) {
+      List<WhichOf.Thing> things =
+          issued.notices().stream()
+              .filter(this::isTold)
+              .map(
+                  n ->
+                      new WhichOf.Thing(
+                          n.reference(),
+                          Double.NaN,
+                          n.status() == status,
+                          references.table(
+                              n.status() == TemporaryRestriction.Status.WITHDRAWN
+                                  ? "withdrawn"
+                                  : "temporary")))
+              .toList();
+      out.addAll(
+          WhichOf.items(
+              Subject.CHANGED,
+              things,
+              taught.text("ask.notice-status", status(status)),
+              Optional.empty()));
     }
-    int standing =
-        (int)
-            taught.assignment().restrictions().stream()
-                .filter(r -> taught.applies(r.applies()))
-                .count();
-    Distractors counts = new Distractors(Integer.toString(standing));
-    for (int by : new int[] {1, -1, 2, 3}) {
-      if (standing + by >= 0) {
-        counts.add(Integer.toString(standing + by));
-      }
-    }
-    out.add(
-        item(
-            "",
-            taught.text("ask.notice-count"),
-            Integer.toString(standing),
-            counts,
-            references.table("temporary")));
     for (Table.Row row : issued.changes().rows()) {
       change(out, row);
     }
     return SpeedItems.once(out);
+  }
+
+  /** Whether the paper tells of a notice: what it does not tell is not asked. */
+  private boolean isTold(TemporaryRestriction notice) {
+    boolean told =
+        notice.status() == TemporaryRestriction.Status.WITHDRAWN
+            || taught.assignment().restrictions().contains(notice);
+    return told && taught.applies(notice.applies());
   }
 
   /** A change by its place, against what is said of other places. */

@@ -1,36 +1,41 @@
 package gradepost.briefing.question;
 
 import gradepost.briefing.compose.BriefingFacts;
+import gradepost.plan.Plan;
 import gradepost.policy.PaperRules;
 import gradepost.policy.Subject;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.Set;
 
 /**
  * Everything that can be asked of one plan, and papers drawn from it.
  *
  * <p>Each paper asks the same number of questions of each subject, one point each, four answers to
- * each question, the nearest wrong answer always among them: papers of equal weight. What a seed
- * chooses is stated by {@link Random}, whose sequence is part of its own description.
+ * each question, which are the same to whoever does not know the road: papers of equal weight. What
+ * a seed chooses is stated by {@link Random}, whose sequence is part of its own description.
  */
 public final class QuestionBank {
-  private static final int NEAREST = 4;
   private final Map<Subject, List<Item>> items = new EnumMap<>(Subject.class);
   private final Map<Subject, Integer> counts;
   private final PaperRules rules;
 
   /**
    * @param part prefix of the anchors of the briefing's part that teaches this plan
+   * @param others plans of the same direction with other formations: whose points are mistaken
    */
-  public QuestionBank(BriefingFacts taught, String part, Issued issued, PaperRules rules) {
+  public QuestionBank(
+      BriefingFacts taught, String part, Issued issued, PaperRules rules, List<Plan> others) {
     References references = new References(taught, part);
     SpeedItems speeds = new SpeedItems(taught, references);
     TrackItems track = new TrackItems(taught, references);
-    ApproachItems approaches = new ApproachItems(taught, references);
+    ApproachItems approaches = new ApproachItems(taught, references, others);
     StationItems stations = new StationItems(taught, references);
     TrainItems train = new TrainItems(taught, references);
     IssueItems issue = new IssueItems(taught, references, issued);
@@ -53,6 +58,11 @@ public final class QuestionBank {
             case CHANGED -> issue.changed();
             case BRAKE_TEST -> train.brakeTests();
             case HANDLES -> train.handles();
+            case PLATFORM_SIDE -> stations.platformSides();
+            case NEXT_SIGNAL -> stations.nextSignals();
+            case SHORT_PLATFORM -> stations.shortPlatforms();
+            case CHECKED -> approaches.checked();
+            case POOR_RAIL -> approaches.poorRail();
           };
       items.put(subject, all);
     }
@@ -71,13 +81,20 @@ public final class QuestionBank {
       before = left;
       for (Subject subject : order) {
         int asked = out.getOrDefault(subject, 0);
-        if (left > 0 && asked < of(subject).size()) {
+        if (left > 0 && asked < questions(subject)) {
           out.put(subject, asked + 1);
           left--;
         }
       }
     } while (left > 0 && left < before);
     return out;
+  }
+
+  /** In how many ways a subject can be asked about: the same words once, but for the handles. */
+  private long questions(Subject subject) {
+    return subject == Subject.HANDLES
+        ? of(subject).size()
+        : of(subject).stream().map(Item::ask).distinct().count();
   }
 
   /** Everything that can be asked of a subject; empty where the data has nothing to ask. */
@@ -99,17 +116,19 @@ public final class QuestionBank {
         (subject, count) -> {
           List<Item> all = new ArrayList<>(of(subject));
           Collections.shuffle(all, random);
-          all.subList(0, count).forEach(item -> out.add(asked(item, random)));
+          // What gives another one away comes last: it is asked only where too few are left.
+          all.sort(Comparator.comparing(i -> Told.another(i, out)));
+          Set<String> asks = new HashSet<>();
+          all.stream()
+              .filter(i -> asks.add(i.ask()) || subject == Subject.HANDLES)
+              .limit(count)
+              .forEach(item -> out.add(asked(item, random)));
         });
     return List.copyOf(out);
   }
 
   private Asked asked(Item item, Random random) {
-    List<String> wrong = item.near().subList(0, Math.min(NEAREST, item.near().size()));
-    List<String> others = new ArrayList<>(wrong.subList(1, wrong.size()));
-    Collections.shuffle(others, random);
-    List<String> choices = new ArrayList<>(others.subList(0, Distractors.WRONG - 1));
-    choices.add(wrong.get(0));
+    List<String> choices = new ArrayList<>(Choices.wrong(item, random));
     choices.add(item.right());
     Collections.shuffle(choices, random);
     return new Asked(

@@ -39,7 +39,7 @@ final class SpeedItems {
         }
       }
       double ten = 10 * taught.units().speedUnitMps();
-      for (double by : new double[] {-ten / 2, ten / 2, ten, 1.5 * ten, 2 * ten}) {
+      for (double by : new double[] {-ten / 2, ten / 2, -ten, ten, -1.5 * ten, 1.5 * ten}) {
         if (step.speedMps() + by > ten / 3) {
           near.add(taught.speed(step.speedMps() + by));
         }
@@ -49,7 +49,7 @@ final class SpeedItems {
               Subject.PERMISSIBLE_SPEED,
               "",
               at,
-              taught.text("ask.permissible-speed", taught.place(at)),
+              taught.text("ask.permissible-speed", new Where(taught).of(at)),
               taught.speed(step.speedMps()),
               near.all(),
               references.line(begin(i))));
@@ -76,7 +76,7 @@ final class SpeedItems {
         continue;
       }
       Distractors near = new Distractors(taught.placePast(clear));
-      for (double by : new double[] {-1, -0.5, 0.5, 1, -2, 1.5}) {
+      for (double by : new double[] {-1, 1, -0.5, 0.5, -2, 2, -1.5, 1.5}) {
         near.place(taught, clear, clear + by * train);
       }
       if (near.enough()) {

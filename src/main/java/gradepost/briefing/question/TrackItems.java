@@ -6,7 +6,10 @@ import gradepost.briefing.compose.BriefingFacts;
 import gradepost.policy.Subject;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
 
 /** Gradients, curves, and the order of what stands beside the line. */
 final class TrackItems {
@@ -14,10 +17,12 @@ final class TrackItems {
   private static final double CUES_APART_M = 40;
   private final BriefingFacts taught;
   private final References references;
+  private final Where where;
 
   TrackItems(BriefingFacts taught, References references) {
     this.taught = taught;
     this.references = references;
+    this.where = new Where(taught);
   }
 
   List<Item> gradients() {
@@ -30,21 +35,19 @@ final class TrackItems {
       if (at < slope.fromM() + margin || at > slope.toM() - margin) {
         continue;
       }
+      // This slope and another one, each way up: all four are alike.
       Distractors near = new Distractors(taught.gradient(slope.permille()));
       near.add(taught.gradient(-slope.permille()));
-      for (int by : new int[] {1, -1, 2, -2, 3}) {
-        if (i + by >= 0 && i + by < slopes.size()) {
-          near.add(taught.gradient(slopes.get(i + by).permille()));
-          near.add(taught.gradient(-slopes.get(i + by).permille()));
-        }
-      }
+      other(slopes, i)
+          .ifPresent(
+              o -> near.add(taught.gradient(o.permille())).add(taught.gradient(-o.permille())));
       if (near.enough()) {
         out.add(
             new Item(
                 Subject.GRADIENT,
                 "",
                 at,
-                taught.text("ask.gradient", taught.place(at)),
+                taught.text("ask.gradient", where.of(at)),
                 taught.gradient(slope.permille()),
                 near.all(),
                 references.table("gradients")));
@@ -53,41 +56,50 @@ final class TrackItems {
     return out;
   }
 
+  /** The nearest slope that is printed otherwise, either way up. */
+  private Optional<Slope> other(List<Slope> slopes, int i) {
+    String up = taught.gradient(slopes.get(i).permille());
+    String down = taught.gradient(-slopes.get(i).permille());
+    return slopes.stream()
+        .filter(
+            s -> {
+              String text = taught.gradient(s.permille());
+              return s.permille() != 0 && !text.equals(up) && !text.equals(down);
+            })
+        .min(Comparator.comparingDouble(s -> Math.abs(s.fromM() - slopes.get(i).fromM())));
+  }
+
+  /** Which curve has a hand, and which a check rail. */
   List<Item> curves() {
     List<Item> out = new ArrayList<>();
-    for (Bend bend : taught.bends()) {
-      double at = taught.path().printedAtOrBefore((bend.fromM() + bend.toM()) / 2);
-      if (at < bend.fromM() || (bend.checkLeft() && bend.checkRight())) {
-        continue;
-      }
-      Distractors near = new Distractors(hand(bend.left(), bend.checkLeft(), bend.checkRight()));
-      near.add(hand(bend.left(), bend.checkRight(), bend.checkLeft()));
-      near.add(hand(!bend.left(), bend.checkRight(), bend.checkLeft()));
-      for (boolean left : new boolean[] {bend.left(), !bend.left()}) {
-        near.add(hand(left, left, false));
-        near.add(hand(left, false, !left));
-        near.add(hand(left, false, false));
-      }
-      out.add(
-          new Item(
+    for (boolean left : new boolean[] {true, false}) {
+      String way = taught.text(left ? "hand.left" : "hand.right");
+      out.addAll(
+          WhichOf.items(
               Subject.CURVE,
-              "",
-              at,
-              taught.text("ask.curve", bend.text(), taught.place(at)),
-              hand(bend.left(), bend.checkLeft(), bend.checkRight()),
-              near.all(),
-              references.table("curves")));
+              things(b -> b.left() == left),
+              taught.text("ask.curve", way),
+              Optional.empty()));
     }
+    out.addAll(
+        WhichOf.items(
+            Subject.CURVE,
+            things(b -> b.checkLeft() || b.checkRight()),
+            taught.text("ask.check-rail"),
+            Optional.of(taught.text("ask.check-rail-not"))));
     return out;
   }
 
-  private String hand(boolean left, boolean checkLeft, boolean checkRight) {
-    String way = taught.text(left ? "hand.left" : "hand.right");
-    if (!checkLeft && !checkRight) {
-      return taught.text("answer.curve", way);
-    }
-    return taught.text(
-        "answer.curve-checked", way, taught.text(checkLeft ? "hand.left" : "hand.right"));
+  private List<WhichOf.Thing> things(Predicate<Bend> has) {
+    return taught.bends().stream()
+        .map(
+            b ->
+                new WhichOf.Thing(
+                    taught.text("answer.curve", b.text(), taught.place(b.fromM())),
+                    b.fromM(),
+                    has.test(b),
+                    references.table("curves")))
+        .toList();
   }
 
   /** Runs of four cues that are well apart and bear names that no other cue bears. */
@@ -107,12 +119,10 @@ final class TrackItems {
       List<BriefingFacts.At<String>> cues = apart.subList(i, i + IN_ORDER);
       List<String> names = cues.stream().map(BriefingFacts.At::what).toList();
       Distractors near = new Distractors(joined(names));
-      near.add(joined(swapped(names, 1, 2)));
+      // Each of the four is as far from the others: two pairs, each in order or not.
       near.add(joined(swapped(names, 0, 1)));
       near.add(joined(swapped(names, 2, 3)));
-      List<String> other = new ArrayList<>(names);
-      Collections.reverse(other);
-      near.add(joined(other));
+      near.add(joined(swapped(swapped(names, 0, 1), 2, 3)));
       out.add(
           new Item(
               Subject.ORDER_OF_CUES,

@@ -44,10 +44,13 @@ final class TrainItems {
       double pipe = law.pipe().pascals() - r;
       double cylinder = cylinder(brake, law, r);
       Distractors near = new Distractors(gauges(pipe, cylinder));
-      near.add(gauges(pipe, cylinder(brake, law, r - step)));
-      near.add(gauges(pipe, cylinder(brake, law, r + step)));
-      near.add(gauges(pipe, r));
-      near.add(gauges(law.pipe().pascals(), cylinder));
+      // Two pressures of each gauge: all four are alike.
+      boolean more = Math.round(r / step) % 2 == 0;
+      double other = cylinder(brake, law, more ? r + step : r - step);
+      double otherPipe = law.pipe().pascals() - (more ? r - step : r + step);
+      near.add(gauges(pipe, other));
+      near.add(gauges(otherPipe, cylinder));
+      near.add(gauges(otherPipe, other));
       if (near.enough()) {
         out.add(
             new Item(
@@ -76,7 +79,6 @@ final class TrainItems {
     Distractors near = new Distractors(gauges(pipe, full));
     near.add(gauges(pipe - law.fullReductionPa(), full));
     near.add(gauges(pipe, 0));
-    near.add(gauges(0, full));
     near.add(gauges(pipe - law.fullReductionPa(), 0));
     out.add(
         new Item(
@@ -93,45 +95,59 @@ final class TrainItems {
     return taught.text("answer.gauges", taught.pressure(pipePa), taught.pressure(cylinderPa));
   }
 
-  /** One movement that is never permitted, against three that are. */
+  /**
+   * One movement that is never permitted, against three that are: two of them of the power handle
+   * and two of a brake, so that none stands alone.
+   */
   List<Item> handles() {
-    List<String> never = new ArrayList<>();
-    List<String> permitted = new ArrayList<>();
+    List<String> powerNever = new ArrayList<>();
+    List<String> power = new ArrayList<>();
     List<Notch> notches = stock.traction().notches();
     for (int i = 0; i + 1 < notches.size(); i++) {
-      String low = taught.notch(notches.get(i).name());
-      String high = taught.notch(notches.get(i + 1).name());
-      permitted.add(taught.text("answer.notch-up", low, high));
-      permitted.add(taught.text("answer.notch-off", high));
-      (stock.traction().notchingDown() ? permitted : never)
-          .add(taught.text("answer.notch-down", high, low));
+      power.add(moved(notches, i, i + 1));
+      (stock.traction().notchingDown() ? power : powerNever).add(moved(notches, i + 1, i));
       if (i + 2 < notches.size()) {
-        never.add(taught.text("answer.notch-skip", low, taught.notch(notches.get(i + 2).name())));
+        powerNever.add(moved(notches, i, i + 2));
       }
     }
-    never.add(taught.text("answer.power-braking"));
+    List<String> brakesNever = new ArrayList<>();
+    List<String> brakes = new ArrayList<>();
     for (BrakeSystem brake : stock.brakes()) {
       if (brake.role() != BrakeSystem.Role.EMERGENCY) {
-        (brake.gradualRelease() ? permitted : never)
+        (brake.gradualRelease() ? brakes : brakesNever)
             .add(taught.text("answer.ease", brake.shortName()));
-        permitted.add(taught.text("answer.full-release", brake.shortName()));
+        brakes.add(taught.text("answer.full-release", brake.shortName()));
       }
     }
     List<Item> out = new ArrayList<>();
-    for (int i = 0; i < never.size(); i++) {
-      Distractors near = new Distractors(never.get(i));
-      for (int k = 0; k < permitted.size(); k++) {
-        near.add(permitted.get((k * 3 + i) % permitted.size()));
-      }
-      permitted.forEach(near::add);
+    powerNever.forEach(never -> out.addAll(handles(never, power, 1, brakes)));
+    brakesNever.forEach(never -> out.addAll(handles(never, brakes, 1, power)));
+    return out;
+  }
+
+  private String moved(List<Notch> notches, int from, int to) {
+    return taught.text(
+        "answer.notch",
+        taught.notch(notches.get(from).name()),
+        taught.notch(notches.get(to).name()));
+  }
+
+  /** With one of its own kind beside it and two of the other, in every way. */
+  private List<Item> handles(String never, List<String> own, int ofOwn, List<String> other) {
+    List<Item> out = new ArrayList<>();
+    for (int i = 0; i < own.size() && other.size() > ofOwn; i++) {
+      Distractors near = new Distractors(never);
+      near.add(own.get(i));
+      near.add(other.get(i % other.size()));
+      near.add(other.get((i + 1) % other.size()));
       if (near.enough()) {
         out.add(
             new Item(
                 Subject.HANDLES,
-                never.get(i),
+                never,
                 Double.NaN,
                 taught.text("ask.handles"),
-                never.get(i),
+                never,
                 near.all(),
                 references.train()));
       }

@@ -61,16 +61,7 @@ final class KnowledgePapers {
       List<Asked> asked = bank.paper(seed + v);
       List<Question> questions = new ArrayList<>();
       for (Asked a : asked) {
-        List<String> choices = new ArrayList<>();
-        for (int i = 0; i < a.choices().size(); i++) {
-          choices.add(LETTERS.charAt(i) + "  " + a.choices().get(i));
-        }
-        questions.add(
-            new Question(
-                Integer.toString(questions.size() + 1),
-                a.mustPass() ? text("signoff.paper.must") : "",
-                a.item().ask(),
-                choices));
+        questions.add(question(questions.size() + 1, a));
       }
       out.add(
           new Sheet(
@@ -95,6 +86,37 @@ final class KnowledgePapers {
                           new Fact(text("signoff.paper.marked-by"), ""))))));
     }
     return out;
+  }
+
+  private Question question(int number, Asked a) {
+    List<String> choices = new ArrayList<>();
+    for (int i = 0; i < a.choices().size(); i++) {
+      choices.add(LETTERS.charAt(i) + "  " + a.choices().get(i));
+    }
+    return new Question(
+        Integer.toString(number),
+        a.mustPass() ? text("signoff.paper.must") : "",
+        a.item().ask(),
+        choices);
+  }
+
+  /** Each question with its answer behind it. */
+  Sheet practice() {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Words(text("signoff.practice.says")));
+    int number = 0;
+    for (Asked a : bank.paper(-seed)) {
+      number++;
+      blocks.add(new Quiz(List.of(question(number, a))));
+      blocks.add(
+          new Words(
+              text(
+                  "signoff.practice.answer",
+                  LETTERS.substring(a.right(), a.right() + 1),
+                  a.choices().get(a.right()),
+                  taught(a.item().taught()))));
+    }
+    return new Sheet("so-practice", text("signoff.practice.title"), blocks);
   }
 
   List<Sheet> keys() {

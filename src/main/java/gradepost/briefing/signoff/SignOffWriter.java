@@ -49,6 +49,11 @@ public final class SignOffWriter {
     return course.papers("signoff.key.kind", List.of(), sheets);
   }
 
+  /** For the learner at home: each question with its answer behind it. */
+  public Papers practice() {
+    return course.papers("signoff.practice.kind", List.of(), List.of(knowledge.practice()));
+  }
+
   /** A file to type an assessed ride into. */
   public String rideForm() {
     return RideSheet.form(course);

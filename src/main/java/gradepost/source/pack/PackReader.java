@@ -228,7 +228,7 @@ public final class PackReader {
 
   private void signOffHasRules(Values values, Optional<Policy> policy) {
     boolean wanted =
-        values.find(PackTable.PAPERS).filter(p -> p.contains(PaperKind.SIGN_OFF)).isPresent();
+        values.find(PackTable.PAPERS).filter(p -> p.stream().anyMatch(PaperKind::asks)).isPresent();
     if (wanted && policy.isPresent() && policy.get().signOff().isEmpty()) {
       values.error(PackTable.PAPERS, PackMistakes.NO_RULES_FOR_SIGN_OFF);
     }

@@ -7,15 +7,12 @@ import gradepost.briefing.Table;
 import gradepost.briefing.compose.BriefingFacts;
 import gradepost.drive.Planner;
 import gradepost.pack.TemporaryRestriction;
-import gradepost.plan.Approach;
 import gradepost.plan.Plan;
 import gradepost.policy.PaperRules;
 import gradepost.policy.Subject;
 import gradepost.source.Frozen;
 import gradepost.source.pack.DirectionPart;
 import gradepost.source.pack.PackFile;
-import gradepost.task.Target;
-import gradepost.units.QuantityKind;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -23,8 +20,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
@@ -39,11 +34,19 @@ class QuestionBankTest {
   private static final int SEEDS = 1000;
 
   private record Case(
-      String name, Plan plan, List<TemporaryRestriction> notices, PaperRules rules) {
+      String name,
+      Plan plan,
+      List<Plan> others,
+      List<TemporaryRestriction> notices,
+      PaperRules rules) {
     QuestionBank bank() {
       Table changes = new Table("changes", "changes", "", "", List.of(), List.of(), "");
       return new QuestionBank(
-          new BriefingFacts(plan, Messages.english()), "p1", new Issued(notices, changes), rules);
+          new BriefingFacts(plan, Messages.english()),
+          "p1",
+          new Issued(notices, changes),
+          rules,
+          others);
     }
   }
 
@@ -61,7 +64,12 @@ class QuestionBankTest {
         Plan plan = Planner.plan(pack.assignment(part, pack.formations().get(0)));
         PaperRules rules = pack.policy().signOff().orElseThrow().papers();
         String name = pack.route().name() + " " + part.direction();
-        CASES.add(new Case(name, plan, pack.notices(), rules));
+        List<Plan> others =
+            pack.formations().stream()
+                .skip(1)
+                .map(f -> Planner.plan(pack.assignment(part, f)))
+                .toList();
+        CASES.add(new Case(name, plan, others, pack.notices(), rules));
       }
     }
   }
@@ -115,35 +123,6 @@ class QuestionBankTest {
   private static Map<Subject, Long> weight(List<Asked> paper) {
     return paper.stream()
         .collect(Collectors.groupingBy(a -> a.item().subject(), Collectors.counting()));
-  }
-
-  /** Nobody takes an answer for right that runs through the buffer stops. */
-  @Test
-  void noWrongAnswerRunsOnWhereTheLineEnds() {
-    int asked = 0;
-    for (Case each : CASES) {
-      BriefingFacts taught = new BriefingFacts(each.plan(), Messages.english());
-      for (Approach a : each.plan().approaches()) {
-        if (!(a.target() instanceof Target.Stop stop) || !stop.terminal()) {
-          continue;
-        }
-        double room = stop.buffersM().orElseThrow() - stop.atM();
-        for (Item item : each.bank().of(Subject.FAILURE_ANSWER)) {
-          if (item.of().equals(taught.title(a))) {
-            asked++;
-            for (String wrong : item.near()) {
-              Matcher past = Pattern.compile(".* past by up to (\\d+ (yd|m))").matcher(wrong);
-              if (past.matches()) {
-                assertThat(QuantityKind.LENGTH.require(past.group(1)).metres())
-                    .as(item.ask())
-                    .isLessThan(room + 1);
-              }
-            }
-          }
-        }
-      }
-    }
-    assertThat(asked).isPositive();
   }
 
   /** What a paper does not tell, nobody is asked. */
