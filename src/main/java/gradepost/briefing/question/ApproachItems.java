@@ -14,6 +14,7 @@ import gradepost.ride.RideJudge;
 import gradepost.route.Landmark;
 import gradepost.stock.BrakeSystem;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
@@ -88,13 +89,15 @@ final class ApproachItems {
       BriefingFacts.At<Landmark> right = before.get(before.size() - 1);
       Distractors near = new Distractors(right.what().name());
       List<BriefingFacts.At<Landmark>> others = new ArrayList<>(all);
-      others.sort(java.util.Comparator.comparingDouble(l -> Math.abs(l.atM() - right.atM())));
+      others.sort(Comparator.comparingDouble(l -> Math.abs(l.atM() - right.atM())));
+      // Those of other braking points first: whoever knows only that they matter cannot tell.
+      others.sort(Comparator.comparing(l -> !marksOne(l, all, reach)));
       others.stream()
           .filter(
               l ->
                   l.atM() < right.atM() - LANDMARKS_APART_M
                       || l.atM() > Math.max(point, right.atM()) + LANDMARKS_APART_M)
-          .limit(5)
+          .limit(7)
           .forEach(l -> near.add(l.what().name()));
       boolean alone =
           all.stream().filter(l -> l.what().name().equals(right.what().name())).count() == 1;
@@ -104,6 +107,18 @@ final class ApproachItems {
       }
     }
     return out;
+  }
+
+  /** Whether a landmark is the last one before some braking point. */
+  private boolean marksOne(
+      BriefingFacts.At<Landmark> landmark, List<BriefingFacts.At<Landmark>> all, double reach) {
+    return braked.stream()
+        .mapToDouble(a -> a.brakingPointM().orElseThrow())
+        .anyMatch(
+            point ->
+                landmark.atM() <= point
+                    && point - landmark.atM() <= reach
+                    && all.stream().noneMatch(l -> l.atM() > landmark.atM() && l.atM() <= point));
   }
 
   List<Item> firstPressures() {

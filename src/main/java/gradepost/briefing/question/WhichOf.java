@@ -11,6 +11,9 @@ import java.util.Optional;
  * have not. Whoever does not know the road cannot tell them apart.
  */
 final class WhichOf {
+  /** One thing alone would be the answer on every paper. */
+  private static final int SEVERAL = 2;
+
   /**
    * A thing.
    *
@@ -43,7 +46,7 @@ final class WhichOf {
   private static List<Item> items(
       Subject subject, List<Thing> right, List<Thing> wrong, String ask) {
     List<Item> out = new ArrayList<>();
-    if (wrong.size() < Distractors.WRONG) {
+    if (wrong.size() < Distractors.WRONG || right.size() < SEVERAL) {
       return out;
     }
     for (Thing thing : right) {
