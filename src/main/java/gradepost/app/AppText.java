@@ -57,5 +57,15 @@ final class AppText {
 
   static final Mistake NO_RIDES = MISTAKES.declare("no-rides");
 
+  static final Two<String, Collection<String>> NO_FORMATION =
+      MISTAKES.declare("no-formation", Hole.word("issue"), Hole.list("known"));
+  static final Four<String, String, Collection<String>, Optional<String>> UNKNOWN_FORMATION =
+      MISTAKES.declare(
+          "unknown-formation",
+          Hole.word("issue"),
+          Hole.word("formation"),
+          Hole.list("known"),
+          Hole.perhaps("near"));
+
   private AppText() {}
 }

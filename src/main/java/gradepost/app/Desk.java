@@ -8,6 +8,7 @@ import gradepost.reissue.register.Question;
 import gradepost.reissue.register.Register;
 import gradepost.reissue.register.Register.By;
 import gradepost.reissue.register.RegisterException;
+import gradepost.reissue.register.Signature;
 import java.io.IOException;
 import java.time.Clock;
 import java.time.LocalDate;
@@ -93,21 +94,16 @@ public final class Desk {
   }
 
   /** A driver is signed off for a direction of the pack, for no longer than its policy lets him. */
-  public Answer signOff(
-      String called,
-      String person,
-      Optional<String> latin,
-      String direction,
-      String assessor,
-      LocalDate lapses) {
+  public Answer signOff(String called, Optional<String> latin, Signature signature) {
     return act(
         called,
-        person,
+        signature.person(),
         latin,
-        "%%s signed off, %s, until %s".formatted(direction.replace("%", "%%"), lapses),
+        "%%s signed off, %s, until %s"
+            .formatted(signature.covers().replace("%", "%%"), signature.lapses()),
         (register, by, issue, name) -> {
-          SignOffTerms.of(store, issue, by.when().toLocalDate()).require(issue, direction, lapses);
-          register.signOff(by, issue, name, direction, assessor, lapses);
+          SignOffTerms.of(store, issue, by.when().toLocalDate()).require(issue, signature);
+          register.signOff(by, issue, signature.by(name));
         });
   }
 

@@ -6,6 +6,7 @@ import gradepost.app.store.Disk;
 import gradepost.app.store.Store;
 import gradepost.reissue.register.Entry;
 import gradepost.reissue.register.RegisterException;
+import gradepost.reissue.register.Signature;
 import gradepost.source.pack.PackFile;
 import gradepost.units.Nearest;
 import java.io.IOException;
@@ -32,7 +33,10 @@ final class SignOffTerms {
     return new SignOffTerms(pack, today);
   }
 
-  void require(Entry issue, String direction, LocalDate lapses) throws RegisterException {
+  void require(Entry issue, Signature signature) throws RegisterException {
+    String direction = signature.direction();
+    LocalDate lapses = signature.lapses();
+    requireFormation(issue, signature.formation());
     List<String> directions =
         pack.directions().stream().map(d -> pack.route().nameOf(d.direction())).toList();
     if (!directions.contains(direction)) {
@@ -50,6 +54,18 @@ final class SignOffTerms {
                       AppText.LAPSES_OUT_OF_RANGE.with(
                           today, lapses, first, end, pack.policy().name()))
               .orElseGet(() -> AppText.LAPSES_TOO_EARLY.with(today, lapses, first)));
+    }
+  }
+
+  /** Each formation is signed by itself, so that one must be named where the pack has several. */
+  private void requireFormation(Entry issue, String formation) throws RegisterException {
+    List<String> formations = pack.formations().stream().map(f -> f.name()).toList();
+    if (!formations.contains(formation) && !(formation.isEmpty() && formations.size() == 1)) {
+      throw new RegisterException(
+          formation.isEmpty()
+              ? AppText.NO_FORMATION.with(issue.name(), formations)
+              : AppText.UNKNOWN_FORMATION.with(
+                  issue.name(), formation, formations, Nearest.to(formation, formations)));
     }
   }
 

@@ -3,6 +3,7 @@ package gradepost.cli;
 import gradepost.app.Desk;
 import gradepost.app.Enter;
 import gradepost.reissue.register.Question;
+import gradepost.reissue.register.Signature;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
@@ -172,6 +173,26 @@ final class RegisterCommand implements Runnable {
               description = "A direction of the pack. Each is signed separately.")
           String direction,
       @Option(
+              names = "--formation",
+              paramLabel = "NAME",
+              description = "A formation of the pack. Each is signed separately.")
+          @Nullable String formation,
+      @Option(
+              names = "--score",
+              paramLabel = "WORDS",
+              description = "Of the knowledge paper, such as \"21 of 24\".")
+          @Nullable String score,
+      @Option(
+              names = "--paper",
+              paramLabel = "N",
+              description = "The number printed on the knowledge paper.")
+          @Nullable String paper,
+      @Option(
+              names = "--conditions",
+              paramLabel = "WORDS",
+              description = "Of the assessed ride: day or night, weather, rail.")
+          @Nullable String conditions,
+      @Option(
               names = "--assessor",
               paramLabel = "NAME",
               required = true,
@@ -187,7 +208,18 @@ final class RegisterCommand implements Runnable {
     return Saying.exitCode(
         register.command(),
         desk(register)
-            .signOff(issue, person, Optional.ofNullable(latin), direction, assessor, lapses));
+            .signOff(
+                issue,
+                Optional.ofNullable(latin),
+                new Signature(
+                    person,
+                    direction,
+                    formation == null ? "" : formation,
+                    assessor,
+                    lapses,
+                    score == null ? "" : score,
+                    paper == null ? "" : paper,
+                    conditions == null ? "" : conditions)));
   }
 
   @Command(
@@ -245,6 +277,14 @@ final class RegisterCommand implements Runnable {
       @Mixin ListFormat format) {
     LocalDate last = desk(register).now().toLocalDate().plusDays(days);
     return list(register, format, Question.lapsing(last));
+  }
+
+  @Command(
+      name = "signed",
+      mixinStandardHelpOptions = true,
+      description = "Lists who is signed off for what: the class list.")
+  int signed(@Mixin RegisterOptions register, @Mixin ListFormat format) {
+    return list(register, format, Question.signed());
   }
 
   @Command(

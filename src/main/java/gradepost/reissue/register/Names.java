@@ -10,6 +10,8 @@ public final class Names {
 
   /** What is entered. */
   public enum Entered {
+    /** A remark of a few words. */
+    REMARK(RegisterText.REMARK, RegisterText.REASON_HELP),
     /** The person at work. */
     BY(RegisterText.BY, RegisterText.BY_HELP),
     /** The same, as the option is typed. */

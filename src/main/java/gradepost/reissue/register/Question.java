@@ -122,15 +122,40 @@ public final class Question {
             + ", '', substr(i.valid_to, 1, 10) AS lapses FROM issue i WHERE"
             + LATEST
             + "AND substr(i.valid_to, 1, 10) <= ?"
-            + " UNION ALL SELECT 'sign-off, ' || s.direction, "
+            + " UNION ALL SELECT 'sign-off, ' || s.direction"
+            + " || CASE WHEN s.formation = '' THEN '' ELSE ', ' || s.formation END, "
             + NAME
             + ", s.person, s.lapses FROM sign_off s JOIN issue i ON i.id = s.issue"
             + " WHERE s.lapses <= ? AND NOT EXISTS (SELECT 1 FROM sign_off t"
             + " JOIN issue j ON j.id = t.issue WHERE t.person = s.person"
-            + " AND t.direction = s.direction AND j.pack = i.pack AND t.lapses > s.lapses)"
+            + " AND t.direction = s.direction AND t.formation = s.formation AND j.pack = i.pack AND t.lapses > s.lapses)"
             + " ORDER BY lapses, 2, 3",
         last,
         last);
+  }
+
+  /** The class list: who is signed off for what, by the latest signature of each. */
+  public static Question signed() {
+    return new Question(
+        List.of(
+            "issue",
+            "person",
+            "direction",
+            "formation",
+            "signed",
+            "lapses",
+            "assessor",
+            "score",
+            "paper",
+            "conditions"),
+        "SELECT "
+            + NAME
+            + ", s.person, s.direction, s.formation, s.signed, s.lapses, s.assessor, s.score,"
+            + " s.paper, s.conditions FROM sign_off s JOIN issue i ON i.id = s.issue"
+            + " WHERE NOT EXISTS (SELECT 1 FROM sign_off t JOIN issue j ON j.id = t.issue"
+            + " WHERE t.person = s.person AND t.direction = s.direction"
+            + " AND t.formation = s.formation AND j.pack = i.pack AND t.id > s.id)"
+            + " ORDER BY i.pack, s.person, s.direction, s.formation");
   }
 
   /** Who signed or acknowledged an earlier issue and has not acknowledged the latest one. */

@@ -299,27 +299,38 @@ public final class Register implements AutoCloseable {
     acting(by, "noted that %s is written %s".formatted(latin, written), issue.name(), (d, a) -> {});
   }
 
-  /** Signs a driver off for one direction: directions are signed separately. */
-  public void signOff(
-      By by, Entry issue, String person, String direction, String assessor, LocalDate lapses)
-      throws RegisterException {
-    Names.require(Names.Entered.PERSON, person);
-    Names.require(Names.Entered.ASSESSOR, assessor);
+  /** Signs a driver off for one direction with one formation: each is signed separately. */
+  public void signOff(By by, Entry issue, Signature signature) throws RegisterException {
+    Names.require(Names.Entered.PERSON, signature.person());
+    Names.require(Names.Entered.ASSESSOR, signature.assessor());
+    for (String words : List.of(signature.score(), signature.paper(), signature.conditions())) {
+      if (!words.isEmpty()) {
+        Names.require(Names.Entered.REMARK, words);
+      }
+    }
+    if (signature.assessor().equals(signature.person())) {
+      throw new RegisterException(RegisterText.OWN_ASSESSOR.with(signature.person()));
+    }
     acting(
         by,
-        person + " signed off, " + direction,
+        signature.person() + " signed off, " + signature.covers(),
         issue.name(),
         (db, act) ->
             db.change(
-                "INSERT INTO sign_off (id, issue, person, direction, assessor, signed, lapses, act)"
-                    + " VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
+                "INSERT INTO sign_off (id, issue, person, direction, formation, assessor, signed,"
+                    + " lapses, score, paper, conditions, act)"
+                    + " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
                 nextId(),
                 issues.known(issue),
-                person,
-                direction,
-                assessor,
+                signature.person(),
+                signature.direction(),
+                signature.formation(),
+                signature.assessor(),
                 by.when().toLocalDate(),
-                lapses,
+                signature.lapses(),
+                signature.score(),
+                signature.paper(),
+                signature.conditions(),
                 act));
   }
 

@@ -30,6 +30,7 @@ final class RegisterText {
   static final String LATIN = MISTAKES.phrase("entered.latin");
   static final String ASSESSOR = MISTAKES.phrase("entered.assessor");
   static final String LATIN_HELP = MISTAKES.phrase("entered.latin.help");
+  static final String REMARK = MISTAKES.phrase("entered.remark");
   static final String REASON = MISTAKES.phrase("entered.reason");
   static final String REASON_HELP = MISTAKES.phrase("entered.reason.help");
   static final String NONE_OUT = MISTAKES.phrase("none-out");
@@ -67,6 +68,8 @@ final class RegisterText {
       MISTAKES.declare("acknowledged", Hole.word("person"), ISSUE);
   static final Two<Entry, String> RECALLED =
       MISTAKES.declare("recalled", ISSUE, Hole.word("reason"));
+  static final One<String> OWN_ASSESSOR =
+      MISTAKES.declare("own-assessor", Hole.word("person"));
   static final One<String> NOT_READ = MISTAKES.declare("not-read", WHY);
   static final One<String> NOT_WRITTEN = MISTAKES.declare("not-written", WHY);
   static final One<String> NOT_CLOSED = MISTAKES.declare("not-closed", WHY);

@@ -83,8 +83,10 @@ abstract class RegisterContract {
             (r, i, words) -> r.handOut(CLERK, i, "1", words),
             (r, i, words) -> r.handOut(CLERK, i, words, "learning room"),
             (r, i, words) -> r.acknowledge(CLERK, i, words),
-            (r, i, words) -> r.signOff(CLERK, i, words, "Down", "R Ames", NOON.toLocalDate()),
-            (r, i, words) -> r.signOff(CLERK, i, "M Ash", "Down", words, NOON.toLocalDate()),
+            (r, i, words) -> r.signOff(
+                    CLERK, i, new Signature(words, "Down", "R Ames", NOON.toLocalDate())),
+            (r, i, words) -> r.signOff(
+                    CLERK, i, new Signature("M Ash", "Down", words, NOON.toLocalDate())),
             (r, i, words) -> r.recall(CLERK, i, words),
             (r, i, words) -> r.delivered(new By(words, NOON), i),
             (r, i, words) -> r.written(CLERK, i, words, "Ash"));
@@ -137,8 +139,8 @@ abstract class RegisterContract {
       register.acknowledge(CLERK, one, "T Rowan");
       assertThatThrownBy(() -> register.acknowledge(CLERK, one, "T Rowan"))
           .hasMessage("T Rowan has already acknowledged valley/1");
-      register.signOff(CLERK, one, "M Ash", "Down", "R Ames", LocalDate.of(2026, 12, 1));
-      register.signOff(CLERK, one, "M Ash", "Up", "R Ames", LocalDate.of(2027, 12, 1));
+      register.signOff(CLERK, one, new Signature("M Ash", "Down", "R Ames", LocalDate.of(2026, 12, 1)));
+      register.signOff(CLERK, one, new Signature("M Ash", "Up", "R Ames", LocalDate.of(2027, 12, 1)));
       assertThat(register.list(Question.toBrief()).rows()).isEmpty();
 
       Entry two = entry("valley", 2, Optional.of(1));
@@ -170,6 +172,33 @@ abstract class RegisterContract {
     }
   }
 
+  /** Each formation is signed by itself, and nobody signs himself off. */
+  @Test
+  void aSignatureSaysWhatItCoversAndRestsOn() throws Exception {
+    try (Register register = Register.open(url())) {
+      Entry one = entry("valley", 1, Optional.empty());
+      register.issue(CLERK, one);
+      for (String formation : List.of("4-car", "8-car")) {
+        register.signOff(
+            CLERK,
+            one,
+            new Signature(
+                "M Ash", "Down", formation, "R Ames", day(2027, 5, 1), "21 of 24", "3", "night"));
+      }
+      assertThatThrownBy(
+              () ->
+                  register.signOff(
+                      CLERK, one, new Signature("M Ash", "Up", "M Ash", day(2027, 5, 1))))
+          .hasMessage("M Ash cannot sign off M Ash");
+      assertThat(register.list(Question.signed()).rows())
+          .extracting(row -> row.get(3) + ", " + row.get(7) + ", " + row.get(8) + ", " + row.get(9))
+          .containsExactly("4-car, 21 of 24, 3, night", "8-car, 21 of 24, 3, night");
+      assertThat(register.list(Question.lapsing(day(2027, 5, 1))).rows())
+          .extracting(row -> row.get(0))
+          .contains("sign-off, Down, 4-car", "sign-off, Down, 8-car");
+    }
+  }
+
   /** Order is by what was done, never by what a clock said. */
   @Test
   void aClockThatJumpsBackChangesNoOrder() throws Exception {
@@ -177,10 +206,12 @@ abstract class RegisterContract {
     try (Register register = Register.open(url())) {
       register.issue(CLERK, entry("valley", 1, Optional.empty()));
       register.signOff(
-          CLERK, entry("valley", 1, Optional.empty()), "M Ash", "Down", "R", day(2026, 12, 1));
+          CLERK,
+          entry("valley", 1, Optional.empty()),
+          new Signature("M Ash", "Down", "R", day(2026, 12, 1)));
       Entry two = entry("valley", 2, Optional.of(1));
       register.issue(early, two);
-      register.signOff(early, two, "M Ash", "Down", "R", day(2027, 12, 1));
+      register.signOff(early, two, new Signature("M Ash", "Down", "R", day(2027, 12, 1)));
       assertThat(register.latest("valley")).contains(two);
       assertThat(register.list(Question.acts()).rows())
           .extracting(row -> row.get(0))
