@@ -11,7 +11,6 @@ import gradepost.reissue.register.RegisterException;
 import gradepost.reissue.register.Signature;
 import java.io.IOException;
 import java.time.Clock;
-import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.Optional;

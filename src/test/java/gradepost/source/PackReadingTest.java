@@ -164,7 +164,7 @@ class PackReadingTest {
                 List.of(StripLayer.SPEEDS, StripLayer.CURVES)));
     assertThat(rules.ride().overspeed()).isEqualTo(Speed.ofMph(1));
     assertThat(rules.ride().fails()).containsExactly(RideFault.OVERSPEED);
-    assertThat(rules.currency()).isEqualTo(new Currency(6, 2, 3));
+    assertThat(rules.currency()).isEqualTo(new Currency(6, 2, 3, Currency.Trips.NONE));
   }
 
   @Test

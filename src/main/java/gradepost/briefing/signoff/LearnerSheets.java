@@ -6,8 +6,11 @@ import gradepost.briefing.Table;
 import gradepost.briefing.compose.BriefingFacts;
 import gradepost.briefing.signoff.Sheet.Grid;
 import gradepost.briefing.signoff.Sheet.Heading;
+import gradepost.briefing.signoff.Sheet.Items;
 import gradepost.briefing.signoff.Sheet.Lines;
 import gradepost.briefing.signoff.Sheet.Words;
+import gradepost.policy.Currency;
+import gradepost.route.Structure;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -32,7 +35,25 @@ final class LearnerSheets {
     return new Sheet(
         "so-log",
         text("signoff.log.title"),
-        List.of(new Words(text("signoff.log.says")), new Grid(course.table("log", rows), true)));
+        List.of(
+            new Words(text("signoff.log.says")),
+            new Items(leastTrips()),
+            new Grid(course.table("log", rows), true)));
+  }
+
+  private List<String> leastTrips() {
+    Currency.Trips least = course.rules().currency().leastTrips();
+    List<String> out = new ArrayList<>();
+    trips(out, "signoff.log.day", least.day());
+    trips(out, "signoff.log.night", least.night());
+    trips(out, "signoff.log.poor-rail", least.poorRail());
+    return out.isEmpty() ? List.of(text("signoff.log.no-least")) : out;
+  }
+
+  private void trips(List<String> out, String key, int least) {
+    if (least > 0) {
+      out.add(text(key, least));
+    }
   }
 
   /** Every cue by place, with a box for each trip on which it was met and named. */
@@ -83,6 +104,16 @@ final class LearnerSheets {
         && assignment.calls().stream().anyMatch(c -> c.platform().bufferStops().isPresent())) {
       cases.add(text("degraded.terminal"));
     }
+    double train = assignment.formation().lengthM();
+    assignment.calls().stream()
+        .filter(c -> course.taught().length(c.platform().extent()) < train)
+        .forEach(c -> cases.add(text("degraded.short-platform", c.station().name())));
+    assignment.route().structures().stream()
+        .filter(s -> s.kind() == Structure.Kind.LEVEL_CROSSING)
+        .forEach(s -> cases.add(text("degraded.crossing", s.name())));
+    assignment.route().structures().stream()
+        .filter(s -> s.kind() == Structure.Kind.SWING_BRIDGE)
+        .forEach(s -> cases.add(text("degraded.swing-bridge", s.name())));
     assignment.route().railGaps().stream()
         .filter(g -> course.taught().applies(g.applies()))
         .forEach(g -> cases.add(text("degraded.gap", g.name())));

@@ -31,6 +31,7 @@ public final class SignOffWriter {
     LearnerSheets learner = new LearnerSheets(course);
     List<Sheet> sheets = new ArrayList<>();
     sheets.add(record.outcome());
+    sheets.add(new ScopeSheet(course).sheet());
     sheets.add(record.priorKnowledge());
     sheets.add(learner.log());
     sheets.add(learner.coverage());

@@ -1,7 +1,6 @@
 package gradepost.reissue.register;
 
 import java.sql.SQLException;
-import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;

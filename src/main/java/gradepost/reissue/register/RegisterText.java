@@ -68,8 +68,7 @@ final class RegisterText {
       MISTAKES.declare("acknowledged", Hole.word("person"), ISSUE);
   static final Two<Entry, String> RECALLED =
       MISTAKES.declare("recalled", ISSUE, Hole.word("reason"));
-  static final One<String> OWN_ASSESSOR =
-      MISTAKES.declare("own-assessor", Hole.word("person"));
+  static final One<String> OWN_ASSESSOR = MISTAKES.declare("own-assessor", Hole.word("person"));
   static final One<String> NOT_READ = MISTAKES.declare("not-read", WHY);
   static final One<String> NOT_WRITTEN = MISTAKES.declare("not-written", WHY);
   static final One<String> NOT_CLOSED = MISTAKES.declare("not-closed", WHY);

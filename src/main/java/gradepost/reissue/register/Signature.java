@@ -29,8 +29,7 @@ public record Signature(
 
   /** The same, the driver's name as the papers print it. */
   public Signature by(String name) {
-    return new Signature(
-        name, direction, formation, assessor, lapses, score, paper, conditions);
+    return new Signature(name, direction, formation, assessor, lapses, score, paper, conditions);
   }
 
   /** What is covered, in a few words. */

@@ -180,15 +180,22 @@ final class SignOffTables {
       said("refresh-trips", count("trips", 1, 60), "Trips with an instructor that bring it back.");
   static final Key<Said<Double>> REVIEW =
       said("review-months", count("months", 1, 60), "Months from signing to the first review.");
+  static final Key<Said<Double>> DAY_TRIPS = trips("day-trips", "by day");
+  static final Key<Said<Double>> NIGHT_TRIPS = trips("night-trips", "by night");
+  static final Key<Said<Double>> POOR_RAIL_TRIPS = trips("poor-rail-trips", "on damp or low rail");
   static final ObjectSchema<Currency> CURRENCY_SHAPE =
       ObjectSchema.of(
           "the currency",
-          List.of(LAPSE, REFRESH, REVIEW),
+          List.of(LAPSE, REFRESH, REVIEW, DAY_TRIPS, NIGHT_TRIPS, POOR_RAIL_TRIPS),
           v ->
               new Currency(
                   v.get(LAPSE).value().intValue(),
                   v.get(REFRESH).value().intValue(),
-                  v.get(REVIEW).value().intValue()));
+                  v.get(REVIEW).value().intValue(),
+                  new Currency.Trips(
+                      v.get(DAY_TRIPS).value().intValue(),
+                      v.get(NIGHT_TRIPS).value().intValue(),
+                      v.get(POOR_RAIL_TRIPS).value().intValue())));
   static final Key<Currency> CURRENCY =
       Key.required("currency", CURRENCY_SHAPE, "How long a signature stands.");
 
@@ -206,6 +213,15 @@ final class SignOffTables {
                       v.get(BLANK_STRIP).value()),
                   v.get(RIDE),
                   v.get(CURRENCY)));
+
+  private static Key<Said<Double>> trips(String name, String when) {
+    return usual(
+        name,
+        count("trips", 0, 60),
+        0.0,
+        "none in particular",
+        "Least trips before signing, " + when + ".");
+  }
 
   private static Scalar.Quantity<Span> time(String least, String most) {
     return Scalar.Quantity.of(QuantityKind.TIME, least, most);

@@ -83,10 +83,10 @@ abstract class RegisterContract {
             (r, i, words) -> r.handOut(CLERK, i, "1", words),
             (r, i, words) -> r.handOut(CLERK, i, words, "learning room"),
             (r, i, words) -> r.acknowledge(CLERK, i, words),
-            (r, i, words) -> r.signOff(
-                    CLERK, i, new Signature(words, "Down", "R Ames", NOON.toLocalDate())),
-            (r, i, words) -> r.signOff(
-                    CLERK, i, new Signature("M Ash", "Down", words, NOON.toLocalDate())),
+            (r, i, words) ->
+                r.signOff(CLERK, i, new Signature(words, "Down", "R Ames", NOON.toLocalDate())),
+            (r, i, words) ->
+                r.signOff(CLERK, i, new Signature("M Ash", "Down", words, NOON.toLocalDate())),
             (r, i, words) -> r.recall(CLERK, i, words),
             (r, i, words) -> r.delivered(new By(words, NOON), i),
             (r, i, words) -> r.written(CLERK, i, words, "Ash"));
@@ -139,8 +139,10 @@ abstract class RegisterContract {
       register.acknowledge(CLERK, one, "T Rowan");
       assertThatThrownBy(() -> register.acknowledge(CLERK, one, "T Rowan"))
           .hasMessage("T Rowan has already acknowledged valley/1");
-      register.signOff(CLERK, one, new Signature("M Ash", "Down", "R Ames", LocalDate.of(2026, 12, 1)));
-      register.signOff(CLERK, one, new Signature("M Ash", "Up", "R Ames", LocalDate.of(2027, 12, 1)));
+      register.signOff(
+          CLERK, one, new Signature("M Ash", "Down", "R Ames", LocalDate.of(2026, 12, 1)));
+      register.signOff(
+          CLERK, one, new Signature("M Ash", "Up", "R Ames", LocalDate.of(2027, 12, 1)));
       assertThat(register.list(Question.toBrief()).rows()).isEmpty();
 
       Entry two = entry("valley", 2, Optional.of(1));
