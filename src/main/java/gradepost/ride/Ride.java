@@ -56,6 +56,7 @@ public sealed interface Ride {
    * @param speedMps by the same wheel
    * @param passedM where the train was, by a place that was noted as it passed it: distance run of
    *     the front on the plan's path
+   * @param magnet whether the train was told of a track magnet of a signal by then
    */
   record Sample(
       Optional<Double> timeS,
@@ -63,7 +64,8 @@ public sealed interface Ride {
       double speedMps,
       Optional<Double> pressurePa,
       Optional<Integer> notch,
-      Optional<Double> passedM) {}
+      Optional<Double> passedM,
+      boolean magnet) {}
 
   /**
    * What was observed of one approach; what was not is empty.

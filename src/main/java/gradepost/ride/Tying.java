@@ -14,12 +14,15 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Lays a recorder's count on the road. Every stand at a stop is laid on its mark, every place that
- * was noted as passed on its own; between two of them distance is stretched evenly. The speed of a
- * leg is corrected by the scale of that leg and by nothing else; how far that scale is from the
- * usual one is how far the speed may be wrong. How far a place may still be wrong comes from what
- * the wheel may have slipped on either side of it.
+ * was noted as passed on its own, and every magnet of a signal that can be one only; between two of
+ * them distance is stretched evenly. The speed of a leg is corrected by the scale of that leg and
+ * by nothing else; how far that scale is from the usual one is how far the speed may be wrong. How
+ * far a place may still be wrong comes from what the wheel may have slipped on either side of it.
  */
 public final class Tying {
+  /** A train is told of a magnet a little behind it. */
+  private static final double MAGNET_M = 15;
+
   /** What is known: so much counted, at this place, within so many metres. */
   private record Knot(int line, double countedM, double atM, double withinM) {}
 
@@ -33,6 +36,7 @@ public final class Tying {
   private final List<int[]> stands;
   private final List<Pair> pairs;
   private final List<Leg> legs = new ArrayList<>();
+  private final List<Double> magnets;
   private int unfit;
 
   /** For the stops of a run. */
@@ -40,6 +44,7 @@ public final class Tying {
     this.rules = rules;
     this.samples = ride.samples();
     this.marks = marks(assignment);
+    this.magnets = magnets(assignment);
     wheel = new WheelCount(samples, rules);
     stands = wheel.stands();
     double[] counted = new double[stands.size()];
@@ -60,6 +65,15 @@ public final class Tying {
       out.add(new Mark(call.station().name(), Stops.markM(assignment, call)));
     }
     return out;
+  }
+
+  private static List<Double> magnets(Assignment assignment) {
+    return assignment.route().signals().stream()
+        .filter(s -> s.direction() == assignment.direction())
+        .filter(s -> assignment.lines().contains(s.line()))
+        .flatMap(s -> s.aws().stream())
+        .map(assignment.path()::metresAt)
+        .toList();
   }
 
   /** At how many stops the train stood, and how unlike the scales of the legs between are. */
@@ -178,16 +192,31 @@ public final class Tying {
       out.add(new Knot(line, wheel.countedM(line), marks.get(pairs.get(p).mark()).atM(), 0));
       int to = p + 1 < pairs.size() ? stands.get(pairs.get(p + 1).stand())[0] : wheel.size();
       for (int i = line + 1; i < to; i++) {
-        if (samples.get(i).passedM().isPresent()) {
-          passed(i, out, p < legs.size() ? legs.get(p) : null);
+        Leg leg = p < legs.size() ? legs.get(p) : null;
+        Optional<Double> told = samples.get(i).passedM();
+        if (told.isPresent()) {
+          passed(i, told.get(), out, leg);
+        } else if (samples.get(i).magnet() && !samples.get(i - 1).magnet() && leg != null) {
+          int here = i;
+          magnet(i, out.get(out.size() - 1), leg).ifPresent(m -> passed(here, m, out, leg));
         }
       }
     }
     return out;
   }
 
-  private void passed(int line, List<Knot> knots, @Nullable Leg leg) {
-    double at = samples.get(line).passedM().orElseThrow();
+  /** The one magnet that a line can be at; empty where it may be another one, or none. */
+  private Optional<Double> magnet(int line, Knot before, Leg leg) {
+    double counted = wheel.countedM(line) - before.countedM();
+    double about = before.atM() + counted * leg.scale();
+    double slips = rules.slip() * (wheel.slipsM[line] - wheel.slipsM[before.line()]);
+    double step = wheel.countedM(line) - wheel.countedM(line - 1);
+    double within = slips + step + before.withinM() + MAGNET_M;
+    List<Double> near = magnets.stream().filter(m -> Math.abs(m - about) <= within).toList();
+    return near.size() == 1 ? Optional.of(near.get(0)) : Optional.empty();
+  }
+
+  private void passed(int line, double at, List<Knot> knots, @Nullable Leg leg) {
     Knot before = knots.get(knots.size() - 1);
     double counted = wheel.countedM(line) - before.countedM();
     double road = at - before.atM();

@@ -210,7 +210,8 @@ public final class Driven {
                   step(m.speedMps() * wheel, 1 / 3.6),
                   Optional.of(step(m.pressurePa(), 6894.757)),
                   Optional.of(m.notch()),
-                  Optional.empty()));
+                  Optional.empty(),
+                  false));
         }
       }
       return new Ride.Recorded(out);

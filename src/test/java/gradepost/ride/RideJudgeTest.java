@@ -278,7 +278,8 @@ class RideJudgeTest {
         s.speedMps(),
         Optional.empty(),
         Optional.empty(),
-        Optional.empty());
+        Optional.empty(),
+        false);
   }
 
   @Test

@@ -52,11 +52,13 @@ class TiedRunTest {
   }
 
   private static Sample fast(Sample s, double mps) {
-    return new Sample(s.timeS(), s.countedM(), mps, s.pressurePa(), s.notch(), s.passedM());
+    return new Sample(
+        s.timeS(), s.countedM(), mps, s.pressurePa(), s.notch(), s.passedM(), s.magnet());
   }
 
   private static Sample counted(Sample s, double metres) {
-    return new Sample(s.timeS(), metres, s.speedMps(), s.pressurePa(), s.notch(), s.passedM());
+    return new Sample(
+        s.timeS(), metres, s.speedMps(), s.pressurePa(), s.notch(), s.passedM(), s.magnet());
   }
 
   /** By hand: a wheel that counts 2 % too much has a metre of 1/1.02 on the road. */
@@ -105,7 +107,8 @@ class TiedRunTest {
         s.speedMps(),
         s.pressurePa(),
         s.notch(),
-        s.passedM());
+        s.passedM(),
+        s.magnet());
   }
 
   @Test
@@ -193,7 +196,13 @@ class TiedRunTest {
       Optional<Double> passed = i == mark ? Optional.of(whole.atM(i)) : Optional.empty();
       bent.add(
           new Sample(
-              s.timeS(), s.countedM() + off, s.speedMps(), s.pressurePa(), s.notch(), passed));
+              s.timeS(),
+              s.countedM() + off,
+              s.speedMps(),
+              s.pressurePa(),
+              s.notch(),
+              passed,
+              false));
     }
     List<Sample> without =
         bent.stream()
@@ -205,12 +214,61 @@ class TiedRunTest {
                         s.speedMps(),
                         s.pressurePa(),
                         s.notch(),
-                        Optional.empty()))
+                        Optional.empty(),
+                        false))
             .toList();
     double truth = whole.atM(mark);
     assertThat(Math.abs(tied(without).atM(mark) - truth)).isGreaterThan(10);
     assertThat(tied(bent).atM(mark)).isCloseTo(truth, within(12.0));
     assertThat(tied(bent).unfit()).isZero();
+  }
+
+  /** So does a magnet of a signal, where it can be only the one. */
+  @Test
+  void aMagnetIsAFix() {
+    TiedRun whole = tied(exact);
+    double magnet =
+        plan.assignment().route().signals().stream()
+            .filter(s -> s.direction() == plan.assignment().direction())
+            .filter(s -> plan.assignment().lines().contains(s.line()))
+            .flatMap(s -> s.aws().stream())
+            .mapToDouble(plan.assignment().path()::metresAt)
+            .filter(m -> m > whole.legs().get(1).fromM() && m < whole.legs().get(1).toM())
+            .findFirst()
+            .orElseThrow();
+    int at = whole.firstAt(magnet);
+    int from = whole.firstAt(whole.legs().get(1).fromM() + 1);
+    List<Sample> bent = new ArrayList<>();
+    for (int i = 0; i < exact.size(); i++) {
+      Sample s = exact.get(i);
+      double share = Math.min(1, Math.max(0, (i - from) / (double) (at - from)));
+      double back = Math.max(0, 1 - Math.max(0, i - at) / 40.0);
+      bent.add(
+          new Sample(
+              s.timeS(),
+              s.countedM() + 18 * share * back,
+              s.speedMps(),
+              s.pressurePa(),
+              s.notch(),
+              Optional.empty(),
+              i == at));
+    }
+    List<Sample> without =
+        bent.stream()
+            .map(
+                s ->
+                    new Sample(
+                        s.timeS(),
+                        s.countedM(),
+                        s.speedMps(),
+                        s.pressurePa(),
+                        s.notch(),
+                        Optional.empty(),
+                        false))
+            .toList();
+    double error = Math.abs(tied(without).atM(at) - whole.atM(at));
+    assertThat(error).isGreaterThan(8);
+    assertThat(Math.abs(tied(bent).atM(at) - whole.atM(at))).isLessThan(error / 2 + 5);
   }
 
   @Test

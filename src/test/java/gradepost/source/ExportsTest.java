@@ -48,7 +48,7 @@ class ExportsTest {
     assertThat(samples(text)).hasSize(2);
     assertThat(read(text.getBytes(StandardCharsets.UTF_8), "", "").problems().text())
         .startsWith(
-            "ride.csv:1:1: note: columns not used: Unit no, Doors, AWS, Brake pipe (bar); allowed: ");
+            "ride.csv:1:1: note: columns not used: Unit no, Doors, Brake pipe (bar); allowed: ");
   }
 
   @Test

@@ -1,5 +1,6 @@
 package gradepost.source.ride;
 
+import static gradepost.source.ride.RecorderColumns.AWS;
 import static gradepost.source.ride.RecorderColumns.DISTANCE;
 import static gradepost.source.ride.RecorderColumns.NOTCH;
 import static gradepost.source.ride.RecorderColumns.PASSED;
@@ -20,6 +21,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * A recorder's export: distance and speed, perhaps time, brake pressure, notch and the places that
@@ -27,6 +29,9 @@ import java.util.Optional;
  */
 final class RecordedRide {
   private static final int MOST_PROBLEMS = 100;
+
+  /** What stands in the column of the magnets where there is none. */
+  private static final Set<String> NOTHING = Set.of("0", "-", "–", "no", "off");
 
   /** What a counter that is read twice at one place may go back. */
   private static final double BACK_M = 1.0;
@@ -113,7 +118,8 @@ final class RecordedRide {
                 .flatMap(c -> number(c, PRESSURE))
                 .map(p -> Math.max(0, p * columns.unit(PRESSURE))),
             filled(columns.cell(row, NOTCH)).flatMap(this::notch),
-            filled(columns.cell(row, PASSED)).flatMap(c -> places.on(c, PASSED))));
+            filled(columns.cell(row, PASSED)).flatMap(c -> places.on(c, PASSED)),
+            filled(columns.cell(row, AWS)).filter(c -> !NOTHING.contains(c.text())).isPresent()));
   }
 
   private static Optional<Cell> filled(Optional<Cell> cell) {

@@ -21,8 +21,9 @@ final class RecorderColumns {
   static final String NOTCH = "notch";
   static final String TIME = "time";
   static final String PASSED = "passed";
+  static final String AWS = "aws";
   private static final List<String> KNOWN =
-      List.of(DISTANCE, SPEED, PRESSURE, NOTCH, TIME, PASSED, "note");
+      List.of(DISTANCE, SPEED, PRESSURE, NOTCH, TIME, PASSED, AWS, "note");
 
   private final List<Cell> headings;
   private final Reader in;
