@@ -60,7 +60,7 @@ final class RideClass {
       files =
           all.filter(f -> f.toString().toLowerCase(Locale.ROOT).endsWith(".csv")).sorted().toList();
     }
-    Answer answer = Answer.said("");
+    Answer answer = Answer.wrote(List.of());
     List<Paper> papers = new ArrayList<>();
     List<ClassReport.Driven> driven = new ArrayList<>();
     for (Path file : files) {
