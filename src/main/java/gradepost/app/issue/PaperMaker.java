@@ -176,7 +176,7 @@ public final class PaperMaker {
   /** Plans of the same direction with other formations: whose points are mistaken. */
   private static List<Plan> others(Made made, List<Made> all) {
     return all.stream()
-        .filter(m -> m != made && m.task().assignment().degraded().isEmpty())
+        .filter(m -> !m.task().equals(made.task()) && m.task().assignment().degraded().isEmpty())
         .map(Made::plan)
         .filter(p -> p.assignment().direction() == made.plan().assignment().direction())
         .toList();
