@@ -265,6 +265,7 @@ final class ReadingWriter {
     values.put("practice.movements-in-a-mile", String.valueOf(taught.movements()));
     values.put("practice.names-alike-within", words.room(line.alikeWithin().metres()));
     values.put("practice.over-gap-at-least", words.speed(line.overGap().metresPerSecond()));
+    values.put("practice.off-before-gap", words.seconds(line.offBeforeGap().seconds()));
     values.put("practice.brake-test-held", words.seconds(line.testHeld().seconds()));
     values.put("practice.brake-test-within", words.speed(line.testWithin().metresPerSecond()));
     values.put("practice.cue-within", words.seconds(line.cueWithin().seconds()));

@@ -118,7 +118,7 @@ public final class PlanVerifier {
     return RuleBreaches.of(
         run.made(),
         run.points(),
-        RuleBreaches.Limits.of(assignment.policy(), assignment.stock().traction()),
+        RuleBreaches.Limits.of(assignment),
         models.plannedBalance()::effortMps2);
   }
 

@@ -7,15 +7,13 @@ import gradepost.drive.brake.TrainModels;
 import gradepost.policy.PowerPractice;
 import gradepost.policy.RunRules;
 import gradepost.route.Path;
-import gradepost.route.RailGap;
 import gradepost.route.Stretch;
-import gradepost.stock.Formation;
-import gradepost.stock.Vehicle;
 import gradepost.task.Assignment;
 import gradepost.task.Ceiling;
 import gradepost.task.CeilingStep;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * The policy's rules of driving, turned into places and printable speeds for one run: where the
@@ -61,7 +59,6 @@ public final class DriverRules {
     this.band = new Band(manner.run(), assignment.route().units().speedUnitMps());
     this.checkLagS = bench.takesHoldS(run().checkPressure().pascals());
     this.ceiling = new ArrayList<>();
-    this.noPower = new ArrayList<>();
     this.tests = List.of();
     Path path = assignment.path();
     List<CeilingStep> steps = resolved.steps();
@@ -75,30 +72,55 @@ public final class DriverRules {
         ceiling.add(new CeilingStep(from, to, step.speedMps(), step.cause()));
       }
     }
-    for (RailGap gap : assignment.route().railGaps()) {
-      if (Ceiling.stands(assignment, gap.applies())) {
-        Stretch span = path.span(gap.extent());
-        double from = path.printedAtOrBefore(span.fromM());
-        double to =
-            path.printedAtOrAfter(
-                Math.min(span.toM() + leadingMotorM(assignment.formation()), path.lengthM()));
-        if (startM < from || startM > to) {
-          noPower.add(new Stretch(from, to));
-        }
-      }
-    }
+    this.noPower = gaps(Collectors.overGaps(assignment), startM, true);
   }
 
-  /** To the rear of the leading motored vehicle: past a gap it pulls, and the others follow. */
-  private static double leadingMotorM(Formation formation) {
-    double end = 0;
-    for (Vehicle vehicle : formation.vehicles()) {
-      end += vehicle.length().metres();
-      if (vehicle.motored()) {
-        break;
+  private List<Stretch> gaps(List<Stretch> all, double startM, boolean before) {
+    Path path = assignment.path();
+    List<Stretch> without = new ArrayList<>();
+    for (Stretch over : all) {
+      double to = path.printedAtOrAfter(Math.min(over.toM(), path.lengthM()));
+      double at = path.printedAtOrBefore(over.fromM());
+      if (startM < at) {
+        double off = before ? offBeforeM(over.fromM(), at, startM) : at;
+        without.add(new Stretch(off, to));
+      } else if (startM > to) {
+        without.add(new Stretch(at, to));
       }
     }
-    return end;
+    return without;
+  }
+
+  /**
+   * What a train may do that would come to a stand if it coasted over a gap as the policy has it:
+   * power again as soon as its leading motored vehicle is past, and then power up to the gap too.
+   *
+   * @param startM from where it begins, metres run
+   */
+  public List<DriverRules> pullingOverGaps(double startM) {
+    List<Stretch> lead = Collectors.leadOverGaps(assignment);
+    return Stream.of(true, false)
+        .map(before -> new DriverRules(this, manner, gaps(lead, startM, before), tests))
+        .toList();
+  }
+
+  /**
+   * Where power comes off for a gap: at the permissible speed so long before it as the policy says.
+   * A train that starts from a stand less than a train's length before it takes power up to it.
+   *
+   * @param gapM where the gap begins
+   * @param atM the last place of the print grid before it
+   */
+  private double offBeforeM(double gapM, double atM, double startM) {
+    double seconds = assignment.policy().practice().line().offBeforeGap().seconds();
+    double fastest = ceilingAt(gapM);
+    for (CeilingStep step : ceiling) {
+      boolean near = step.toM() > gapM - seconds * assignment.stock().maximum().metresPerSecond();
+      fastest = near && step.fromM() < gapM ? Math.max(fastest, step.speedMps()) : fastest;
+    }
+    double offM = assignment.path().printedAtOrBefore(Math.max(0, gapM - seconds * fastest));
+    double aTrainM = startM + assignment.formation().lengthM();
+    return offM > startM ? offM : Math.min(atM, Math.max(offM, aTrainM));
   }
 
   private static double printed(Path path, double atM, boolean rises) {
