@@ -33,10 +33,22 @@ public final class Sightings {
   /**
    * One thing.
    *
+   * @param atM distance run of the front where it is met, metres
    * @param seen whether a driver sees it by day; what is only heard is not
    * @param lit whether it serves at night and in fog: lit, heard, or over the line
+   * @param signal what kind of signal it is, where it is one
    */
-  private record Sighting(double atM, Seen.Kind kind, String name, boolean seen, boolean lit) {}
+  public record Sighting(
+      double atM,
+      Seen.Kind kind,
+      String name,
+      boolean seen,
+      boolean lit,
+      Optional<Signal.Kind> signal) {
+    private Sighting(double atM, Seen.Kind kind, String name, boolean seen, boolean lit) {
+      this(atM, kind, name, seen, lit, Optional.empty());
+    }
+  }
 
   private final List<Sighting> all = new ArrayList<>();
   private final PrintGrid grid;
@@ -78,7 +90,13 @@ public final class Sightings {
 
   private void signal(Path path, Signal signal) {
     all.add(
-        new Sighting(path.metresAt(signal.location()), Seen.Kind.SIGNAL, signal.id(), true, true));
+        new Sighting(
+            path.metresAt(signal.location()),
+            Seen.Kind.SIGNAL,
+            signal.id(),
+            true,
+            true,
+            Optional.of(signal.kind())));
     signal
         .aws()
         .ifPresent(
@@ -110,6 +128,11 @@ public final class Sightings {
                         p.number(),
                         true,
                         false)));
+  }
+
+  /** All of them, in order of travel. */
+  public List<Sighting> all() {
+    return List.copyOf(all);
   }
 
   /** What tells a place, distance run in metres. */

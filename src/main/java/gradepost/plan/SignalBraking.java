@@ -16,6 +16,8 @@ import java.util.Optional;
  * @param plannedMps planned speed where he is told
  * @param ceilingMps permissible speed there
  * @param brakingM where the planned technique begins from the planned speed; empty if too late
+ * @param technique what is done from there on, power off since the warning, and how it comes out;
+ *     empty if too late, or if the train stands before that place
  * @param needs full braking on the safe side, for each brake but the emergency
  */
 public record SignalBraking(
@@ -27,6 +29,7 @@ public record SignalBraking(
     double plannedMps,
     double ceilingMps,
     Optional<Double> brakingM,
+    List<Action> technique,
     List<Need> needs) {
 
   /**
@@ -37,6 +40,7 @@ public record SignalBraking(
   public record Need(BrakeSystem brake, double needM) {}
 
   public SignalBraking {
+    technique = List.copyOf(technique);
     needs = List.copyOf(needs);
   }
 

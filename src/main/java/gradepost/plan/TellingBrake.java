@@ -185,7 +185,7 @@ final class TellingBrake {
 
   /** Nothing where the train comes no faster to the place that is told on the planned rail. */
   private Seen cue(Application a, CaseResult c, double atM, Target of) {
-    boolean same = grid.placeTo(atM, of.atM()).equals(point(a, of.atM()));
+    boolean same = grid.placeTo(atM, of.atM()).equals(grid.placeTo(a.brakingPointM(), of.atM()));
     return same && cues.noFaster(c, atM) ? Seen.NOTHING : cues.onAnotherRail(c, atM);
   }
 

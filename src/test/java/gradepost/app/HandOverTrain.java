@@ -20,16 +20,16 @@ import org.hipparchus.ode.events.ODEEventHandler;
 import org.hipparchus.ode.nonstiff.DormandPrince853Integrator;
 
 /**
- * A braked train as somebody would write it who has nothing but a hand-over file: the equations of
- * motion once more, solved by Dormand and Prince's 8(5,3) pair of another library.
+ * A train as somebody would write it who has nothing but a hand-over file: the equations of motion
+ * once more, under power and brake, solved by Dormand and Prince's 8(5,3) pair of another library.
  */
 public final class HandOverTrain implements OrdinaryDifferentialEquation {
   private static final double TOLERANCE = 1e-10;
 
-  /** Vehicles that meet a change of gradient make kinks that longer steps overlook. */
   /** A place where the train is already: the solver sees no crossing there. */
   private static final double SAME_M = 1e-6;
 
+  /** Vehicles that meet a change of gradient make kinks that longer steps overlook. */
   private static final double LONGEST_S = 0.25;
 
   private final double gravity;
@@ -37,6 +37,11 @@ public final class HandOverTrain implements OrdinaryDifferentialEquation {
   private final double[] lengthM;
   private final double inertiaKg;
   private final double[] resistance = new double[3];
+  private final double[] motoredKg;
+
+  /** By notch: speeds and efforts, a broken line that ends at nothing. */
+  private final List<double[][]> efforts = new ArrayList<>();
+
   private final HandOverTrack track;
   private final JsonNode brake;
   private final double[] delayS;
@@ -53,6 +58,12 @@ public final class HandOverTrain implements OrdinaryDifferentialEquation {
   private double s;
   private double v;
 
+  /** Work of traction for each kilogram of inertia. */
+  private double workJPerKg;
+
+  /** None with power off. */
+  private int notch = -1;
+
   /**
    * @param which {@code planned} or {@code safeSide}
    * @param brakeName its short name
@@ -64,6 +75,15 @@ public final class HandOverTrain implements OrdinaryDifferentialEquation {
     massKg = numbers(train.get("massKg"));
     lengthM = numbers(train.get("lengthM"));
     inertiaKg = train.get("inertiaKg").doubleValue();
+    motoredKg = numbers(train.get("motoredVehicleKg"));
+    for (JsonNode points : train.get("effort")) {
+      double[][] effort = new double[2][points.size()];
+      for (int i = 0; i < points.size(); i++) {
+        effort[0][i] = points.get(i).get("speedMps").doubleValue();
+        effort[1][i] = points.get(i).get("effortN").doubleValue();
+      }
+      efforts.add(effort);
+    }
     boolean helped =
         which.equals("planned")
             || file.at("/train/safeSideCountsRunningAndCurveResistance").booleanValue();
@@ -146,6 +166,36 @@ public final class HandOverTrain implements OrdinaryDifferentialEquation {
     v = speedMps;
     corners.clear();
     corners.add(new double[] {Double.NEGATIVE_INFINITY, 0});
+    notch = -1;
+  }
+
+  /** Power in a notch from now on; −1 is off. */
+  public void power(int to) {
+    notch = to;
+  }
+
+  private double effortN(double speed) {
+    if (notch < 0) {
+      return 0;
+    }
+    double[] at = efforts.get(notch)[0];
+    double[] n = efforts.get(notch)[1];
+    int i = 1;
+    while (i < at.length - 1 && at[i] < speed) {
+      i++;
+    }
+    double effort = n[i - 1] + (n[i] - n[i - 1]) * (speed - at[i - 1]) / (at[i] - at[i - 1]);
+    return speed > at[at.length - 1] ? n[at.length - 1] : effort;
+  }
+
+  /** Joules at the wheel rim since the train was made. */
+  public double workJ() {
+    return workJPerKg * inertiaKg;
+  }
+
+  /** Gains speed, less than none where the train slows. */
+  public double accelerationMps2() {
+    return computeDerivatives(t, new double[] {s, v, 0})[1];
   }
 
   private double leadingPa(double time) {
@@ -187,7 +237,7 @@ public final class HandOverTrain implements OrdinaryDifferentialEquation {
 
   @Override
   public int getDimension() {
-    return 2;
+    return 3;
   }
 
   @Override
@@ -197,6 +247,7 @@ public final class HandOverTrain implements OrdinaryDifferentialEquation {
     double rubbing = friction.applyAsDouble(speed);
     double grip = mu.applyAsDouble(speed);
     double gripOnSites = muOnSites.applyAsDouble(speed);
+    double drivenN = 0;
     double front = y[0];
     double frontM = track.feltM(front);
     for (int i = 0; i < massKg.length; i++) {
@@ -207,10 +258,12 @@ public final class HandOverTrain implements OrdinaryDifferentialEquation {
       double pressed = Math.max(0, leadingPa(time - delayS[i]) - thresholdPa);
       double own = grip + (gripOnSites - grip) * track.poorShare(rear, front);
       force -= Math.min(gainNPerPa[i] * pressed * rubbing, own * weight);
+      drivenN += own * motoredKg[i] * gravity;
       front = rear;
       frontM = rearM;
     }
-    return new double[] {y[1], force / inertiaKg};
+    double effort = Math.min(effortN(speed), drivenN);
+    return new double[] {y[1], (force + effort) / inertiaKg, effort * speed / inertiaKg};
   }
 
   public double timeS() {
@@ -239,6 +292,23 @@ public final class HandOverTrain implements OrdinaryDifferentialEquation {
     }
   }
 
+  /** Runs until the speed has risen to this. */
+  public void runUpToSpeed(double speedMps) {
+    if (v < speedMps) {
+      run(state -> speedMps - state.getPrimaryState()[1], 3000);
+    }
+  }
+
+  /** Runs to the first of a place, a lower or a higher speed, and a time. */
+  public void runToFirst(double placeM, double downMps, double upMps, double untilS) {
+    run(
+        state ->
+            Math.min(
+                placeM - state.getPrimaryState()[0],
+                Math.min(state.getPrimaryState()[1] - downMps, upMps - state.getPrimaryState()[1])),
+        untilS - t);
+  }
+
   public void runFor(double seconds) {
     run(state -> -1, seconds);
   }
@@ -250,10 +320,11 @@ public final class HandOverTrain implements OrdinaryDifferentialEquation {
     ODEIntegrator solver = new DormandPrince853Integrator(1e-13, LONGEST_S, TOLERANCE, TOLERANCE);
     solver.addEventDetector(new Zero(end));
     ODEStateAndDerivative last =
-        solver.integrate(this, new ODEState(t, new double[] {s, v}), t + longest);
+        solver.integrate(this, new ODEState(t, new double[] {s, v, workJPerKg}), t + longest);
     t = last.getTime();
     s = last.getPrimaryState()[0];
     v = last.getPrimaryState()[1];
+    workJPerKg = last.getPrimaryState()[2];
   }
 
   private record Zero(ToDoubleFunction<ODEStateAndDerivative> value) implements ODEEventDetector {

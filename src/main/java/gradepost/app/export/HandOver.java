@@ -7,6 +7,7 @@ import gradepost.motion.Train;
 import gradepost.motion.TrainBrake;
 import gradepost.plan.BrakeTest;
 import gradepost.plan.Plan;
+import gradepost.plan.Sightings;
 import gradepost.plan.SignalBraking;
 import gradepost.policy.SafeSide;
 import gradepost.route.Path;
@@ -21,7 +22,9 @@ import gradepost.stock.WorkingBrakes;
 import gradepost.task.Assignment;
 import gradepost.task.Ceiling;
 import gradepost.task.DegradedRun;
+import gradepost.told.print.PrintGrid;
 import gradepost.units.Exact;
+import gradepost.units.UnitStyle;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -48,8 +51,10 @@ public final class HandOver {
             KIND,
             VERSION,
             fingerprint,
+            units(assignment.path().units()),
             assigned(assignment),
             track(assignment.path()),
+            new Sightings(assignment, new PrintGrid(assignment.path())).all(),
             plan.ceiling(),
             train(assignment),
             LowAdhesionRail.stretches(assignment.path(), assignment.lines()),
@@ -65,6 +70,15 @@ public final class HandOver {
             plan.signals().stream().map(HandOver::atDanger).toList(),
             plan.brakeTests().stream().map(HandOver::test).toList(),
             gaps(assignment)));
+  }
+
+  private static HandOverFile.Units units(UnitStyle units) {
+    return new HandOverFile.Units(
+        units,
+        units.placeStepM(),
+        units.lengthUnitM(),
+        units.speedUnitMps(),
+        units.pressureStepPa());
   }
 
   private static HandOverFile.Assigned assigned(Assignment assignment) {
@@ -147,6 +161,7 @@ public final class HandOver {
         formation.valvesM(),
         train.inertiaKg(),
         train.motoredKg(),
+        train.motoredVehicleKg(),
         train.resistance(),
         efforts,
         brakes);
@@ -163,6 +178,7 @@ public final class HandOver {
         signal.plannedMps(),
         signal.ceilingMps(),
         signal.brakingM(),
+        signal.technique(),
         signal.needs().stream()
             .map(
                 need ->

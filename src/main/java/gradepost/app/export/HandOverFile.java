@@ -7,6 +7,7 @@ import gradepost.plan.Action;
 import gradepost.plan.Approach;
 import gradepost.plan.BrakeTest;
 import gradepost.plan.Plan;
+import gradepost.plan.Sightings;
 import gradepost.plan.Trace;
 import gradepost.policy.Policy;
 import gradepost.route.JunctionRoute;
@@ -20,6 +21,7 @@ import gradepost.stock.RunningResistance;
 import gradepost.stock.law.CurveResistance;
 import gradepost.task.Call;
 import gradepost.task.CeilingStep;
+import gradepost.units.UnitStyle;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -30,6 +32,8 @@ import java.util.Set;
  * from the start of its path, metres; each name carries its unit.
  *
  * @param gradepost what kind of file it is
+ * @param units in which everything is printed
+ * @param lineside what a driver can tell a place by, in order of travel
  * @param lowAdhesionSites where the law of a site holds, in the states of the rail that have one
  * @param signals each stop signal on the way, at danger
  * @param brakeTests each running brake test on the way
@@ -39,8 +43,10 @@ record HandOverFile(
     String gradepost,
     int version,
     String fingerprint,
+    Units units,
     Assigned assignment,
     Ground track,
+    List<Sightings.Sighting> lineside,
     List<CeilingStep> ceiling,
     Trains train,
     List<Stretch> lowAdhesionSites,
@@ -50,6 +56,10 @@ record HandOverFile(
     List<AtDanger> signals,
     List<RunningTest> brakeTests,
     List<Gap> gaps) {
+
+  /** The steps of everything that is printed: no place, length, speed or pressure is finer. */
+  record Units(
+      UnitStyle style, double placeM, double lengthM, double speedMps, double pressurePa) {}
 
   /** What is to be driven. */
   record Assigned(
@@ -106,7 +116,12 @@ record HandOverFile(
       List<LeavingTest> beforeLeaving,
       List<FailureSign> signsOfFailure) {}
 
-  /** A train with its load. */
+  /**
+   * A train with its load.
+   *
+   * @param motoredVehicleKg mass on driven axles of each vehicle; those with any have the
+   *     collectors, at both ends
+   */
   @SuppressWarnings("ArrayRecordComponent") // written once, never compared
   record Loaded(
       LoadCase load,
@@ -115,6 +130,7 @@ record HandOverFile(
       double[] valveM,
       double inertiaKg,
       double motoredKg,
+      double[] motoredVehicleKg,
       RunningResistance resistance,
       Map<String, List<Effort>> effort,
       Map<String, TrainBrake> brakes) {}
@@ -139,6 +155,8 @@ record HandOverFile(
    * @param warnedM where the driver is told
    * @param ceilingMps permissible speed there
    * @param brakingM where the planned technique begins; left out where it would be too late
+   * @param technique that technique, power off since the warning; none where it would be too late,
+   *     or the train stands before
    */
   record AtDanger(
       String signal,
@@ -150,6 +168,7 @@ record HandOverFile(
       double plannedMps,
       double ceilingMps,
       Optional<Double> brakingM,
+      List<Action> technique,
       List<Need> needs) {}
 
   /**

@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.lang.reflect.RecordComponent;
 import java.time.temporal.Temporal;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -19,8 +20,9 @@ import java.util.TreeMap;
 
 /**
  * Writes any value that is made of records, as it is: components by name, whose names carry the
- * unit. A case of a sealed type says which one it is under {@code kind}; what is absent is left
- * out; sets and maps are sorted, so that the same value is the same text.
+ * unit. A case of a sealed type says which one it is under {@code kind}, unless it has a kind of
+ * its own; what is absent is left out; sets and maps are sorted, so that the same value is the same
+ * text.
  */
 final class RecordJson {
   /** Kinds that a hand-over names otherwise than the code: a new name here is a new version. */
@@ -92,7 +94,10 @@ final class RecordJson {
 
   private void writeRecord(Record value) throws IOException {
     json.writeStartObject();
-    if (isCase(value.getClass())) {
+    boolean hasKind =
+        Arrays.stream(value.getClass().getRecordComponents())
+            .anyMatch(component -> component.getName().equals("kind"));
+    if (isCase(value.getClass()) && !hasKind) {
       json.writeStringField("kind", kind(value.getClass()));
     }
     for (RecordComponent component : value.getClass().getRecordComponents()) {

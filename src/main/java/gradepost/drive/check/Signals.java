@@ -1,6 +1,7 @@
 package gradepost.drive.check;
 
 import gradepost.drive.brake.Braking;
+import gradepost.drive.brake.BrakingRun;
 import gradepost.drive.brake.LastPlace;
 import gradepost.drive.brake.PlannerSettings;
 import gradepost.drive.brake.TrainModels;
@@ -8,9 +9,11 @@ import gradepost.motion.Stepper;
 import gradepost.motion.StopConditions;
 import gradepost.motion.StopReason;
 import gradepost.motion.TrainBrake;
+import gradepost.plan.Action;
 import gradepost.plan.Run;
 import gradepost.plan.SignalBraking;
 import gradepost.plan.Trace;
+import gradepost.plan.Trigger;
 import gradepost.route.Path;
 import gradepost.route.Signal;
 import gradepost.stock.BrakeSystem;
@@ -94,7 +97,12 @@ public final class Signals {
         last.isPresent()
             ? Optional.of(path.printedAtOrBefore(last.getAsDouble()))
             : Optional.empty();
-    return new SignalBraking(signal, at, stand, caution, warned, planned, permitted, begins, needs);
+    List<Action> technique =
+        begins.isPresent()
+            ? actions(new Target.Signal(signal.id(), stand), warned, planned, begins.get())
+            : List.of();
+    return new SignalBraking(
+        signal, at, stand, caution, warned, planned, permitted, begins, technique, needs);
   }
 
   private double fullM(BrakeSystem system, double fromM, double speedMps) {
@@ -118,6 +126,26 @@ public final class Signals {
     Braking braking = Braking.of(assignment, bench, target);
     return new LastPlace(settings.brake(), warnedM, standM, settings.fallback().signalToleranceM())
         .of(x -> shortM(stepper, braking, warnedM, mps, x, standM));
+  }
+
+  /** What the driver does from a place on, if the train still rolls there. */
+  private List<Action> actions(Target target, double warnedM, double mps, double fromM) {
+    List<Action> actions = new ArrayList<>();
+    Stepper stepper = bench.plannedStepper();
+    stepper.place(0, warnedM, mps);
+    Trigger there = new Trigger.AtPlace(fromM);
+    if (fromM > warnedM && stepper.advance(new StopConditions().place(fromM)) != StopReason.PLACE) {
+      return actions;
+    }
+    new BrakingRun(
+            Braking.of(assignment, bench, target),
+            stepper,
+            there,
+            (by, command) ->
+                actions.add(
+                    new Action(0, by, command, stepper.atM(), stepper.speedMps(), stepper.timeS())))
+        .run();
+    return actions;
   }
 
   private static double shortM(

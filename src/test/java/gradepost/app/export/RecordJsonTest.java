@@ -11,6 +11,7 @@ import gradepost.stock.law.DegreeCurveResistance;
 import gradepost.stock.law.InverseRadiusCurveResistance;
 import gradepost.stock.law.NoCurveResistance;
 import gradepost.stock.law.RocklCurveResistance;
+import gradepost.task.Target;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.util.BitSet;
@@ -39,6 +40,24 @@ class RecordJsonTest {
   void saysWhichCaseOfASealedTypeItIs() throws IOException {
     assertThat(json(List.of(new Trigger.AtPlace(12), new Trigger.Standstill())))
         .isEqualTo("[{'kind':'AtPlace','atM':12.0},{'kind':'Standstill'}]");
+  }
+
+  /** A reader of JSON need not bear one name twice in one object. */
+  @Test
+  void aCaseWithAKindOfItsOwnWritesThatAlone() throws IOException {
+    Target.Reduction reduction =
+        new Target.Reduction(
+            "curve",
+            Target.Reduction.Kind.PERMANENT,
+            "c1",
+            100,
+            10,
+            20,
+            Optional.empty(),
+            Optional.empty());
+    assertThat(json(reduction))
+        .contains("'kind':'PERMANENT'")
+        .satisfies(text -> assertThat(text.split("'kind'")).hasSize(2));
   }
 
   /** Version 3 was first written with these words; the code may call them otherwise. */
