@@ -283,7 +283,7 @@ final class PracticeTable {
           time("60 s"),
           LinePractice.USUAL.offBeforeGap(),
           "3 s",
-          "Power is off at least this long before the train comes to a gap in the conductor rail, until its last collector is past it; where it is not, the sheet says so.");
+          "Power is off at least this long before the train reaches a gap in the conductor rail, until its last collector is past it; where it is not, the sheet says so.");
   static final Key<Said<Span>> TEST_HELD =
       usual(
           "brake-test-held",

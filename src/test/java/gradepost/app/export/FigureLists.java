@@ -110,7 +110,7 @@ final class FigureLists {
     try {
       return component.getAccessor().invoke(of);
     } catch (ReflectiveOperationException e) {
-      throw new AssertionError(component.toString(), e);
+      throw new LinkageError(component.toString(), e);
     }
   }
 
