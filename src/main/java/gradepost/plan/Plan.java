@@ -4,6 +4,7 @@ import gradepost.task.Assignment;
 import gradepost.task.CeilingStep;
 import gradepost.told.InstructionSet;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * The whole run as the driver is told to drive it.
@@ -32,12 +33,23 @@ public record Plan(
     List<BrakeTest> brakeTests,
     TrainFigures figures) {
 
-  /** What a run costs; energy at the wheel rim, movements of the power and brake handles. */
-  public record Cost(double timeS, double energyJ, int handleMovements) {
+  /**
+   * What a run costs; energy at the wheel rim, movements of the power and brake handles.
+   *
+   * @param actions of the run; their time begins anew with each leg
+   */
+  public record Cost(double timeS, double energyJ, int handleMovements, List<Action> actions) {
+    public Cost {
+      actions = List.copyOf(actions);
+    }
+
     /** Both together, one after the other. */
     public Cost and(Cost other) {
       return new Cost(
-          timeS + other.timeS, energyJ + other.energyJ, handleMovements + other.handleMovements);
+          timeS + other.timeS,
+          energyJ + other.energyJ,
+          handleMovements + other.handleMovements,
+          Stream.concat(actions.stream(), other.actions.stream()).toList());
     }
   }
 

@@ -150,7 +150,7 @@ public final class SamplePlan {
         time,
         4.2e8,
         actions.size(),
-        new Plan.Cost(time * 0.96, 5e8, actions.size() + 9),
+        new Plan.Cost(time * 0.96, 5e8, actions.size() + 9, List.of()),
         List.of(),
         List.of(),
         brakeTests(),

@@ -8,10 +8,14 @@ import gradepost.drive.DemoPlans;
 import gradepost.drive.HeldLines;
 import gradepost.drive.MadeUp;
 import gradepost.drive.Planner;
+import gradepost.plan.BrakeTest;
 import gradepost.plan.Plan;
+import gradepost.plan.SignalBraking;
+import gradepost.plan.TrainFigures;
 import gradepost.task.Assignment;
 import gradepost.told.InstructionSet;
 import java.io.IOException;
+import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -37,10 +41,39 @@ class PrintedFromHandOverTest {
     assertThat(PrintedSources.ALL).allSatisfy(s -> assertThat(s.judges()).isNotEmpty());
   }
 
+  /** The same for what stands beside the sheets: all numbers of these types. */
+  @Test
+  void norIsAnyOfTheSignalsTheTestsTheTrainAndTheRun() {
+    Set<String> numbers = new TreeSet<>();
+    for (Class<?> type :
+        List.of(
+            SignalBraking.class,
+            SignalBraking.Need.class,
+            BrakeTest.class,
+            TrainFigures.Balance.class,
+            TrainFigures.Reach.class,
+            TrainFigures.FullStop.class,
+            TrainFigures.Reduction.class,
+            Plan.class,
+            Plan.Cost.class)) {
+      for (RecordComponent component : type.getRecordComponents()) {
+        String of = component.getGenericType().getTypeName();
+        if (of.equals("double") || of.equals("java.util.Optional<java.lang.Double>")) {
+          numbers.add(
+              type.getName().replaceAll(".*[.]", "").replace('$', '.') + "." + component.getName());
+        }
+      }
+    }
+    assertThat(PrintedSources.BESIDE.stream().map(PrintedSources.Source::figure))
+        .containsExactlyInAnyOrderElementsOf(numbers);
+  }
+
   @Test
   void thePublishedSchemaHasAllTheseFields() throws IOException {
     JsonNode schema = JSON.readTree(SchemaText.ofHandOver());
-    for (PrintedSources.Source source : PrintedSources.ALL) {
+    List<PrintedSources.Source> all = new ArrayList<>(PrintedSources.ALL);
+    all.addAll(PrintedSources.BESIDE);
+    for (PrintedSources.Source source : all) {
       for (String field : source.fields()) {
         assertThat(has(schema, schema, List.of(field.split("/"))))
             .as(source.figure() + ": " + field)

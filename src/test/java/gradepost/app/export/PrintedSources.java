@@ -96,6 +96,42 @@ final class PrintedSources {
           of("PrintedValue.Time.time", RUN, FINDING + "is", FINDING + "rule", FINDING + "afterS"),
           of("PrintedValue.Count.number", RUN, FINDING + "share", FINDING + "is"));
 
+  private static final Set<Class<?>> FIGURES = Set.of(FiguresOracleTest.class);
+  private static final String EFFORT = "train/planned/effort/effortN";
+
+  /** Beside the sheets: signals at danger, running brake tests, the train, the whole run. */
+  static final List<Source> BESIDE =
+      List.of(
+          of("SignalBraking.signalM", RUN, "signals/signalM", "lineside/atM"),
+          of("SignalBraking.standM", RUN, "signals/standM", "policy/margins/beforeSignal"),
+          of("SignalBraking.warnedM", RUN, "signals/warnedM", "signals/cautionAt"),
+          of("SignalBraking.plannedMps", RUN, "signals/plannedMps", "plan/trace/points/speedMps"),
+          of("SignalBraking.ceilingMps", RUN, "signals/ceilingMps", "ceiling/speedMps"),
+          of("SignalBraking.brakingM", RUN, "signals/brakingM", "signals/technique/command"),
+          of("SignalBraking.Need.needM", BRAKING, "signals/needs/needM", "train/safeSide/brakes"),
+          of("BrakeTest.atM", RUN, "brakeTests/atM"),
+          of("BrakeTest.plannedMps", RUN, "brakeTests/plannedMps", "plan/trace/points/speedMps"),
+          of("BrakeTest.pressurePa", RUN, "brakeTests/pressurePa", "policy/stopping/first"),
+          of("BrakeTest.heldS", RUN, "brakeTests/heldS", "policy/practice/line/testHeld"),
+          of("BrakeTest.speedAfterMps", RUN, "brakeTests/speedAfterMps", "train/planned/brakes"),
+          of("BrakeTest.decelerationMps2", RUN, "brakeTests/decelerationMps2"),
+          of("BrakeTest.endM", RUN, "brakeTests/endM"),
+          of("TrainFigures.Balance.permille", GIVEN, "track/elevation/elevationM"),
+          of("TrainFigures.Balance.speedMps", FIGURES, EFFORT, "train/planned/resistance"),
+          of("TrainFigures.Reach.speedMps", GIVEN, "units/speedMps"),
+          of("TrainFigures.Reach.distanceM", FIGURES, EFFORT, "train/planned/inertiaKg"),
+          of("TrainFigures.Reach.timeS", FIGURES, EFFORT, "train/timePerNotchS"),
+          of("TrainFigures.FullStop.permille", GIVEN, "track/elevation/elevationM"),
+          of("TrainFigures.FullStop.fromMps", GIVEN, "units/speedMps"),
+          of("TrainFigures.FullStop.distanceM", FIGURES, "train/safeSide/brakes/gainNPerPa"),
+          of("TrainFigures.Reduction.reductionPa", GIVEN, "units/pressurePa"),
+          of("TrainFigures.Reduction.pipePa", FIGURES, "train/brakeSystems/pipe/pipe"),
+          of("TrainFigures.Reduction.cylinderPa", FIGURES, "train/brakeSystems/full"),
+          of("Plan.runningTimeS", RUN, "plan/runningTimeS", "plan/actions/timeS"),
+          of("Plan.energyJ", RUN, "plan/energyJ", EFFORT),
+          of("Plan.Cost.timeS", RUN, "plan/fastest/timeS", "plan/fastest/actions/timeS"),
+          of("Plan.Cost.energyJ", RUN, "plan/fastest/energyJ", EFFORT));
+
   private static Source of(String figure, Set<Class<?>> judges, String... fields) {
     return new Source(figure, List.of(fields), judges);
   }
