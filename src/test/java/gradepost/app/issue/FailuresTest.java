@@ -3,8 +3,10 @@ package gradepost.app.issue;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import gradepost.plan.Command;
+import gradepost.plan.Finding;
 import gradepost.plan.PlanFailure;
 import gradepost.plan.PlanFailure.CannotBrake;
+import gradepost.plan.PlanFailure.NotHeld.Why;
 import gradepost.plan.Trigger;
 import gradepost.source.Frozen;
 import gradepost.source.pack.PackFile;
@@ -61,6 +63,39 @@ class FailuresTest {
             "the train stalls at " + PLACE,
             "the handle movement at %s is one that the stock forbids".formatted(PLACE),
             "after %s, the condition for the next action is never met".formatted(PLACE));
+  }
+
+  /** What is too fast is told no slower than it is, what is permitted no faster. */
+  @Test
+  void aSpeedThatIsNotHeldAsItIsTold() {
+    assertThat(
+            words(
+                new PlanFailure.NotHeld(AT, Why.TOP, 26 * MPH, 24.6 * MPH),
+                new PlanFailure.NotHeld(AT, Why.LEFT, 27.4 * MPH, 26 * MPH),
+                new PlanFailure.NotHeld(AT, Why.FULL_RELEASE, 26 * MPH, 0),
+                new PlanFailure.NotHeld(AT, Why.EDGE, 26.4 * MPH, 26 * MPH)))
+        .containsExactly(
+            "from %s the speed is held up to 26 mph. With the policy's margin and a reaction time, at most 24 mph is permitted"
+                .formatted(PLACE),
+            "at %s the train is at 28 mph; the speed to be held there is 26 mph".formatted(PLACE),
+            "at %s a speed is held with a brake that can only be released in full".formatted(PLACE),
+            "at the edge of its held speed the train reaches the braking point %s at 27 mph: too late"
+                .formatted(PLACE));
+  }
+
+  @Test
+  void whatIsNotToldAndWhatIsNotFullAgain() {
+    assertThat(
+            words(
+                new PlanFailure.RuleUntold(AT, Finding.Rule.BRAKE_AGAIN),
+                new PlanFailure.TestUntold(AT),
+                new PlanFailure.NotRecharged(AT, 30 * PSI, 21.2 * PSI)))
+        .containsExactly(
+            "at %s the run breaks a driving rule of the policy, and its sheet does not say so"
+                .formatted(PLACE),
+            "the running brake test at %s is not made, and no sheet says why".formatted(PLACE),
+            "the brake applied at %s for 30 psi gives only 21 psi: its reservoirs are still recharging"
+                .formatted(PLACE));
   }
 
   @Test
