@@ -40,5 +40,7 @@ public enum Subject {
   /** Where the train has to be checked. */
   CHECKED,
   /** Where the rail is known to be poor. */
-  POOR_RAIL
+  POOR_RAIL,
+  /** Between which speeds a speed is held, and with what. */
+  HELD_SPEED
 }

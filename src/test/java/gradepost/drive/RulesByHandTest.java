@@ -96,8 +96,7 @@ class RulesByHandTest {
   }
 
   private InstructionSet sheets(List<PrintedFinding> findings) {
-    Target.OfApproach stop =
-        Targets.of(line, Ceiling.of(line)).get(0).ofApproach().orElseThrow();
+    Target.OfApproach stop = Targets.of(line, Ceiling.of(line)).get(0).ofApproach().orElseThrow();
     PrintGrid grid = new PrintGrid(line.path());
     return new InstructionSet(
         List.of(
@@ -194,8 +193,7 @@ class RulesByHandTest {
   void aNotchThatIsNoRunningNotchIsKept() {
     Stock stock = line.stock();
     List<Notch> notches = new ArrayList<>(stock.traction().notches());
-    notches.set(
-        0, new Notch("shunt", notches.get(0).effort(), Optional.of(new Span(9))));
+    notches.set(0, new Notch("shunt", notches.get(0).effort(), Optional.of(new Span(9))));
     line =
         Changed.in(
             line,
@@ -311,9 +309,7 @@ class RulesByHandTest {
     line =
         EvenLine.tested(
             line,
-            List.of(
-                new BrakeTestPlace(
-                    EvenLine.at(1000), Direction.FORWARD, new Speed(8), "")));
+            List.of(new BrakeTestPlace(EvenLine.at(1000), Direction.FORWARD, new Speed(8), "")));
     starts();
     after(20, OFF);
     at(1500, POWER);
@@ -322,7 +318,8 @@ class RulesByHandTest {
         .filteredOn(PlanFailure.TestUntold.class::isInstance)
         .singleElement()
         .isInstanceOfSatisfying(
-            PlanFailure.TestUntold.class, t -> assertThat(t.atM()).isCloseTo(991.312, within(1e-6)));
+            PlanFailure.TestUntold.class,
+            t -> assertThat(t.atM()).isCloseTo(991.312, within(1e-6)));
   }
 
   /** A speed held up to 90 km/h, where 90 km/h is permissible. */

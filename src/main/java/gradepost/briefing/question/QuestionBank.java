@@ -38,6 +38,7 @@ public final class QuestionBank {
     ApproachItems approaches = new ApproachItems(taught, references, others);
     StationItems stations = new StationItems(taught, references);
     TrainItems train = new TrainItems(taught, references);
+    HeldItems held = new HeldItems(taught, references);
     IssueItems issue = new IssueItems(taught, references, issued);
     for (Subject subject : Subject.values()) {
       List<Item> all =
@@ -63,6 +64,7 @@ public final class QuestionBank {
             case SHORT_PLATFORM -> stations.shortPlatforms();
             case CHECKED -> approaches.checked();
             case POOR_RAIL -> approaches.poorRail();
+            case HELD_SPEED -> held.all();
           };
       items.put(subject, all);
     }

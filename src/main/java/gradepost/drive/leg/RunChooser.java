@@ -138,8 +138,7 @@ public final class RunChooser {
 
     Plan.Cost fastestCost() {
       InstructionRun quick = fastest.rerun();
-      return new Plan.Cost(
-          quick.timeS(), quick.energyJ(), quick.movements(), quick.actions());
+      return new Plan.Cost(quick.timeS(), quick.energyJ(), quick.movements(), quick.actions());
     }
   }
 
@@ -206,7 +205,9 @@ public final class RunChooser {
   private static Chosen chosen(List<Driven> driven, Optional<Double> stallsM, PointLimits limits) {
     List<ApproachSolution> pieces = driven.stream().flatMap(d -> d.told().stream()).toList();
     Plan.Cost fastest =
-        driven.stream().map(Driven::fastest).reduce(new Plan.Cost(0, 0, 0, List.of()), Plan.Cost::and);
+        driven.stream()
+            .map(Driven::fastest)
+            .reduce(new Plan.Cost(0, 0, 0, List.of()), Plan.Cost::and);
     return new Chosen(pieces, stallsM, fastest, driven, limits);
   }
 

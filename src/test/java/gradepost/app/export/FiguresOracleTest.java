@@ -127,8 +127,7 @@ class FiguresOracleTest {
           Math.max(0, law.get("volumeRatio").doubleValue() * reductionPa - ATMOSPHERE_PA);
       case "Distributor" ->
           Math.min(
-              law.at("/limit/pascals").doubleValue(),
-              law.get("ratio").doubleValue() * reductionPa);
+              law.at("/limit/pascals").doubleValue(), law.get("ratio").doubleValue() * reductionPa);
       default -> throw new AssertionError(law);
     };
   }

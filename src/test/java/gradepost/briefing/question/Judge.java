@@ -67,6 +67,7 @@ final class Judge {
       case SHORT_PLATFORM -> ground.shorter(answer) != item.ask().contains("whole train");
       case CHECKED -> checked(answer);
       case POOR_RAIL -> poor(approach(answer)) != item.ask().contains("keeps clear");
+      case HELD_SPEED -> held(item, answer);
     };
   }
 
@@ -220,6 +221,39 @@ final class Judge {
     return asked.matches()
         && near(QuantityKind.PRESSURE.require(asked.group(1)).pascals(), reduction, grid)
         && near(piped.pipe().orElseThrow().cylinderPa(reduction), cylinder, 0.9 * grid);
+  }
+
+  /** What the plan's own instruction at the place of the question says. */
+  private boolean held(Item item, String answer) {
+    Matcher m =
+        Pattern.compile("between (\\S+ \\S+) and (\\S+ \\S+): (.*), off, as needed")
+            .matcher(answer);
+    if (!m.matches()) {
+      throw new AssertionError(answer);
+    }
+    Command.Hold hold =
+        plan.actions().stream()
+            .filter(a -> near(a.atM(), item.atM(), 0.01))
+            .flatMap(a -> a.command().hold().stream())
+            .findFirst()
+            .orElseThrow();
+    Matcher brake = Pattern.compile("brake at (.*)").matcher(m.group(3));
+    boolean with =
+        hold.by()
+            .match(
+                in -> {
+                  String name = assignment.stock().traction().notches().get(in.notch()).name();
+                  return m.group(3).equals(name) || m.group(3).equals("notch " + name);
+                },
+                b ->
+                    brake.matches()
+                        && near(
+                            QuantityKind.PRESSURE.require(brake.group(1)).pascals(),
+                            b.pressurePa(),
+                            0.5 * path.units().pressureStepPa()));
+    return with
+        && near(ground.speed(m.group(1)), hold.lowerMps(), 0.01)
+        && near(ground.speed(m.group(2)), hold.upperMps(), 0.01);
   }
 
   private boolean neverPermitted(String answer) {
