@@ -15,7 +15,7 @@ import java.util.Optional;
  * @param lower the lower speeds that are met without a brake and have no plate; empty where there
  *     is none
  * @param seldom what the booked run does not meet, and a train of this direction may
- * @param hazards of the booked run itself
+ * @param hazards of the booked run itself, which stand on its plates: for the sign-off
  * @param notSupplied what the data lacks, in words
  * @param answeredFor what was looked for and found not to be, and what somebody accepted
  */

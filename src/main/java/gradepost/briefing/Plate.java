@@ -46,7 +46,7 @@ public record Plate(
     public static final Grid SEVEN = new Grid(54, 67, 73, 40, 4);
 
     /** Up a terminal platform, or one brake after another: up to ten rows. */
-    public static final Grid TEN = new Grid(53, 66, 86, 34, 2);
+    public static final Grid TEN = new Grid(53, 62, 86, 34, 2);
 
     /** The one that has room for so many rows. */
     public static Grid of(int rows) {

@@ -33,14 +33,13 @@ public record Supplement(
    * The changed sheets of one part.
    *
    * @param part with its changed sheets of the line and approaches only
-   * @param lower the table of lower speeds met without a brake
-   * @param seldom the sheet of other ways that the train may be sent
+   * @param others the sheet of lower speeds met without a brake and of other ways that the train
+   *     may be sent
    */
-  public record Section(Part part, boolean lower, boolean seldom) {
+  public record Section(Part part, boolean others) {
     /** Whether there is any sheet in it. */
     public boolean any() {
-      return lower
-          || seldom
+      return others
           || !part.road().isEmpty()
           || !part.line().isEmpty()
           || !part.approaches().isEmpty();

@@ -156,7 +156,6 @@ public class PdfTest {
     assertThat(sheets.of(looked)).allMatch(s -> s.title().startsWith("Reference: "));
     Part part = briefing.parts().get(0);
     once(part.seldom().id(), paper, reference);
-    once(part.hazards().id(), paper, reference);
     looked.sheets().stream()
         .flatMap(ReferenceSheet::tables)
         .forEach(t -> once(t.id(), reference, paper));

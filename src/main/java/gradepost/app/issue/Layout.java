@@ -29,7 +29,6 @@ public final class Layout {
           "cover.ftlh",
           "line.ftlh",
           "looked.ftlh",
-          "lower.ftlh",
           "macros.ftlh",
           "office.ftlh",
           "pack.ftlh",

@@ -164,10 +164,7 @@ final class CoverWriter {
       part.road().forEach(road -> entry(out, road.id(), road.title(), depth));
       part.line().forEach(s -> entry(out, s.id(), s.title(), depth));
       part.plates().forEach(a -> entry(out, a.id(), a.title(), depth + 1));
-      if (part.lower().isPresent()) {
-        entry(out, part.id() + "-lower", messages.text("lower.title"), depth);
-      }
-      entry(out, part.seldom().id(), part.seldom().title(), depth);
+      entry(out, part.seldom().id(), messages.text("others.title"), depth);
     }
     return out;
   }

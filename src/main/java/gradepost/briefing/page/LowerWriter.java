@@ -18,8 +18,12 @@ import gradepost.told.PrintedOrder;
 import gradepost.told.PrintedPassing;
 import gradepost.told.PrintedTarget;
 import gradepost.told.print.PrintedSpeed;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** The lower speeds that are met without a brake and have no page: a row each. */
 public final class LowerWriter {
@@ -97,22 +101,26 @@ public final class LowerWriter {
         orders.technique(all));
   }
 
-  /** The point and the technique on each other rail. */
+  /** The point and the technique on the other rails; those that are told alike together. */
   private String others(PrintedApplication a, PrintedTarget target) {
-    return String.join(
-        "\n", a.cases().stream().skip(1).map(c -> other(c, target)).distinct().toList());
+    Map<Optional<List<String>>, List<String>> rails = new LinkedHashMap<>();
+    a.cases().stream()
+        .skip(1)
+        .forEach(c -> rails.computeIfAbsent(told(c, target), p -> new ArrayList<>()).add(c.rail()));
+    return rails.entrySet().stream()
+        .map(r -> other(String.join(words.text("plate.and"), r.getValue()), r.getKey()))
+        .collect(Collectors.joining("\n"));
   }
 
-  private String other(PrintedCase c, PrintedTarget target) {
+  /** Place and technique. */
+  private Optional<List<String>> told(PrintedCase c, PrintedTarget target) {
     return c.point()
-        .map(
-            p ->
-                words.text(
-                    "lower.rail",
-                    c.rail(),
-                    words.place(p.place(), target),
-                    orders.technique(p.technique())))
-        .orElseGet(() -> words.text("lower.rail-none", c.rail()));
+        .map(p -> List.of(words.place(p.place(), target), orders.technique(p.technique())));
+  }
+
+  private String other(String rail, Optional<List<String>> told) {
+    return told.map(t -> words.text("lower.rail", rail, t.get(0), t.get(1)))
+        .orElseGet(() -> words.text("lower.rail-none", rail));
   }
 
   private String fails(PrintedApplication a) {

@@ -32,7 +32,7 @@ final class References {
   Item.Reference approach(Approach approach) {
     return taught.hasPlate(approach)
         ? new Item.Reference(part + "-a" + approach.number(), taught.title(approach))
-        : new Item.Reference(part + "-lower", taught.text("lower.title"));
+        : new Item.Reference(part + "-lower", taught.text("others.title"));
   }
 
   Item.Reference changes() {

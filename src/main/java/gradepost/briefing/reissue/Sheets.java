@@ -27,7 +27,7 @@ public final class Sheets {
    * of different formats cannot be compared: whoever changes the content or the order of a text
    * increases this number.
    */
-  public static final int FORMAT = 6;
+  public static final int FORMAT = 7;
 
   private final Messages messages;
 
@@ -60,11 +60,9 @@ public final class Sheets {
         String key = unique(out, id + " " + page.title());
         out.add(new Sheet(page.id(), key, page.title(), plate(page)));
       }
-      part.lower()
-          .map(t -> CanonicalText.of(table(t)))
-          .ifPresent(text -> out.add(sheet(id + "-lower", id + " lower", "lower.title", text)));
-      String seldom = CanonicalText.of(table(part.seldom()), table(part.hazards()));
-      out.add(sheet(part.seldom().id(), id + " seldom", "table.seldom.title", seldom));
+      String others = CanonicalText.of(part.lower().map(Sheets::table), table(part.seldom()));
+      String title = messages.text("others.title");
+      out.add(new Sheet(part.seldom().id(), id + " seldom", title, others));
     }
     return out;
   }
@@ -93,10 +91,6 @@ public final class Sheets {
       }
       free = key + " #" + again;
     }
-  }
-
-  private Sheet sheet(String anchor, String key, String title, String text) {
-    return new Sheet(anchor, key, messages.text(title), text);
   }
 
   /** Without the planned run: what is told of it stands in the table. */

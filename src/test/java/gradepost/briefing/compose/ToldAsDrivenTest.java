@@ -233,7 +233,7 @@ class ToldAsDrivenTest {
         .contains("|signal FJ 62 at 11m 30ch shows ");
   }
 
-  /** A hazard of every run is told, not as what is seldom met, and leads to its page. */
+  /** A hazard of every run is told on its plate, not as what is seldom met. */
   @Test
   void whatIsMetOnEveryRunIsNotSeldomMet() {
     int hazards = 0;
@@ -244,6 +244,16 @@ class ToldAsDrivenTest {
         assertThat(pages).contains(row.link());
         assertThat(row.cells().get(2))
             .isEqualTo(paper.part().approaches().get(pages.indexOf(row.link())).title());
+        ApproachPage page = paper.part().approaches().get(pages.indexOf(row.link()));
+        assertThat(page.plate()).as(page.title()).isPresent();
+        List<String> told = new ArrayList<>(page.findings());
+        told.add(page.marks());
+        assertThat(told)
+            .as(page.title())
+            .anyMatch(
+                t ->
+                    row.cells().get(1).endsWith(t)
+                        || (t.contains("buffer stops") && row.cells().get(1).contains("buffer")));
         hazards++;
       }
     }
