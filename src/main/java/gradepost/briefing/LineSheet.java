@@ -51,9 +51,11 @@ public record LineSheet(String id, String title, LineChart chart, List<Row> rows
    * How a row is set on paper.
    *
    * @param place its lines, as {@code what} and {@code todo}
+   * @param beside whether what is there stands beside what there is to do, not above it
    * @param heightPx CSS pixels to the next row
    */
-  public record Set(List<String> place, List<String> what, List<String> todo, int heightPx) {
+  public record Set(
+      List<String> place, List<String> what, List<String> todo, boolean beside, int heightPx) {
     public Set {
       place = List.copyOf(place);
       what = List.copyOf(what);

@@ -99,7 +99,11 @@ class LineSheetsTest {
           assertThat(String.join(" ", set.place())).isEqualTo(sheet.rows().get(i).place());
           assertThat(String.join(" ", set.todo()))
               .isEqualTo(String.join(" ", sheet.rows().get(i).todo()));
-          int lines = Math.max(set.place().size(), set.what().size() + set.todo().size());
+          int high =
+              set.beside()
+                  ? Math.max(set.what().size(), set.todo().size())
+                  : set.what().size() + set.todo().size();
+          int lines = Math.max(set.place().size(), high);
           assertThat(set.heightPx())
               .as("%s, %s: %s", told.name(), sheet.title(), sheet.rows().get(i))
               .isGreaterThanOrEqualTo(ROW_PX + LINE_PX * lines);

@@ -1,13 +1,15 @@
 package gradepost.briefing.line;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.function.ToDoubleBiFunction;
 
 /**
- * Cuts the line into sheets: at stations, where a leg is long at a signal or post, and only where
- * the rows do not fit even so between any two of them. The legs of a sheet are chosen by what
- * stands beside the line whatever is driven there, so that a new restriction does not move every
- * cut.
+ * Cuts the line into as few sheets as may be: at stations, else at signals or posts, and only where
+ * the rows do not fit even so between any two of them. The cuts are chosen by what stands beside
+ * the line whatever is driven there, with room to spare, so that a new restriction seldom moves
+ * one.
  */
 final class LineCuts {
   /**
@@ -15,17 +17,35 @@ final class LineCuts {
    */
   static final double MOST_M = 4500;
 
-  /** So much is driven for each stop: start, shut off, brake, ease, stand. */
-  private static final int LEG_PX = 11 * 18;
+  /** So much is driven where a leg begins: the start, and power. */
+  private static final int BEGIN_PX = 2 * 18;
 
-  /** How full a sheet of several legs is to be of what always stands there. */
+  /** And where it ends: shut off, brake, ease, stand. */
+  private static final int END_PX = 8 * 18;
+
+  /** How full a sheet is to be of that and of what always stands there. */
   private static final double FULL = 0.97;
 
-  /** A part is cut again into no more than so many. */
-  private static final int MOST_PARTS = 40;
+  /** What a cut at a signal or at a post costs, in sheets: a sheet more is dearer than many. */
+  private static final double AT_SIGNAL = 0.010;
 
-  /** From stop to stop. */
-  record Leg(double fromM, double toM) {}
+  private static final double AT_POST = 0.012;
+
+  /** What it costs, in sheets, that they are filled unevenly. */
+  private static final double UNEVEN = 0.001;
+
+  /** A sheet that is too full, too long or empty is the last resort. */
+  private static final double LAST_RESORT = 50;
+
+  /** And more where it ends at buffer stops: one brake after another. */
+  private static final int TERMINAL_PX = 8 * 18;
+
+  /**
+   * From stop to stop.
+   *
+   * @param terminal whether it ends at buffer stops
+   */
+  record Leg(double fromM, double toM, boolean terminal) {}
 
   /**
    * Something that takes room.
@@ -35,90 +55,74 @@ final class LineCuts {
   record Weight(double atM, boolean starts, int heightPx) {}
 
   /**
+   * Where a leg may be cut.
+   *
+   * @param signal whether it is one; else a post
+   */
+  record Place(double atM, boolean signal) {}
+
+  /**
    * A sheet.
    *
-   * @param firstLeg that it begins in, as {@code lastLeg} counted from 0
-   * @param part of that leg, from 1; 1 too where the sheet holds whole legs
    * @param fromRow the first of its rows, {@code toRow} the first after them
    */
-  record Cut(
-      double fromM, double toM, int firstLeg, int lastLeg, int part, int fromRow, int toRow) {}
+  record Cut(double fromM, double toM, int fromRow, int toRow) {}
 
-  private final List<Leg> legs;
+  /**
+   * Where a sheet may begin or end.
+   *
+   * @param price of a cut there
+   * @param fixedPx what always stands before it, and {@code row} the first row at or after it
+   */
+  private record Joint(double atM, double price, double fixedPx, int row) {}
+
   private final List<Weight> rows;
-  private final List<Weight> fixed;
-  private final List<Double> places;
+  private final int[] rowsPx;
   private final int roomPx;
+  private final List<Joint> joints = new ArrayList<>();
   private final List<Cut> out = new ArrayList<>();
 
   /**
    * @param rows all of them, in order of travel
    * @param fixed those that stand there whatever is driven
-   * @param places signals and posts where a leg may be cut
+   * @param places where a leg may be cut
    */
-  LineCuts(List<Leg> legs, List<Weight> rows, List<Weight> fixed, List<Double> places, int roomPx) {
-    this.legs = legs;
+  LineCuts(List<Leg> legs, List<Weight> rows, List<Weight> fixed, List<Place> places, int roomPx) {
     this.rows = rows;
-    this.fixed = fixed;
-    this.places = places.stream().sorted().toList();
+    this.rowsPx = sums(rows);
     this.roomPx = roomPx;
-  }
-
-  List<Cut> cuts() {
-    int n = legs.size();
-    double[] cost = new double[n + 1];
-    int[] from = new int[n + 1];
-    for (int to = 1; to <= n; to++) {
-      cost[to] = Double.POSITIVE_INFINITY;
-      for (int first = to - 1; first >= 0; first--) {
-        double all = cost[first] + cost(first, to);
-        if (all < cost[to]) {
-          cost[to] = all;
-          from[to] = first;
+    int[] fixedPx = sums(fixed);
+    List<Place> sorted = places.stream().sorted(Comparator.comparingDouble(Place::atM)).toList();
+    double drivenPx = 0;
+    joints.add(new Joint(legs.get(0).fromM(), 0, 0, 0));
+    for (int i = 0; i < legs.size(); i++) {
+      Leg leg = legs.get(i);
+      drivenPx += BEGIN_PX;
+      for (Place place : sorted) {
+        boolean within = place.atM() > last().atM() + 1 && place.atM() < leg.toM() - 1;
+        if (within) {
+          double before = fixedPx[at(fixed, place.atM())] + drivenPx;
+          double price = place.signal() ? AT_SIGNAL : AT_POST;
+          joints.add(new Joint(place.atM(), price, before, at(rows, place.atM())));
         }
       }
+      drivenPx += END_PX + (leg.terminal() ? TERMINAL_PX : 0);
+      boolean end = i == legs.size() - 1;
+      double before = fixedPx[end ? fixed.size() : begin(fixed, leg.toM())] + drivenPx;
+      joints.add(new Joint(leg.toM(), 0, before, end ? rows.size() : begin(rows, leg.toM())));
     }
-    List<int[]> groups = new ArrayList<>();
-    for (int to = n; to > 0; to = from[to]) {
-      groups.add(0, new int[] {from[to], to});
-    }
-    groups.forEach(g -> group(g[0], g[1]));
-    return List.copyOf(out);
   }
 
-  /** The sheets, and of as many sheets the evenly filled ones. */
-  private double cost(int first, int to) {
-    double load = 0;
-    for (int leg = first; leg < to; leg++) {
-      load += load(leg);
+  private Joint last() {
+    return joints.get(joints.size() - 1);
+  }
+
+  private static int[] sums(List<Weight> of) {
+    int[] sums = new int[of.size() + 1];
+    for (int i = 0; i < of.size(); i++) {
+      sums[i + 1] = sums[i] + of.get(i).heightPx();
     }
-    load /= roomPx;
-    double share = lengthM(first, to) / MOST_M;
-    if (to - first > 1) {
-      return load > FULL || share > 1 ? Double.POSITIVE_INFINITY : 1 + load * load / 1000;
-    }
-    double sheets = Math.max(1, Math.max(up(load), up(share)));
-    return sheets + load * load / sheets / 1000;
-  }
-
-  private static int up(double value) {
-    return (int) Math.ceil(value - 1e-9);
-  }
-
-  private double lengthM(int first, int to) {
-    return legs.get(to - 1).toM() - legs.get(first).fromM();
-  }
-
-  private double load(int leg) {
-    return LEG_PX + height(fixed, begin(fixed, leg), begin(fixed, leg + 1));
-  }
-
-  /** The first row of a leg; after the last leg the number of all. */
-  private int begin(List<Weight> of, int leg) {
-    if (leg == 0) {
-      return 0;
-    }
-    return leg == legs.size() ? of.size() : begin(of, legs.get(leg).fromM());
+    return sums;
   }
 
   /** The first row of what begins at a stop. */
@@ -141,164 +145,88 @@ final class LineCuts {
     return row;
   }
 
-  private static int height(List<Weight> of, int from, int to) {
-    return of.subList(from, to).stream().mapToInt(Weight::heightPx).sum();
-  }
-
-  private boolean fits(int fromRow, int toRow) {
-    return height(rows, fromRow, toRow) <= roomPx;
-  }
-
-  private void group(int first, int to) {
-    if (to - first == 1) {
-      leg(first);
-    } else if (fits(begin(rows, first), begin(rows, to))) {
-      out.add(
-          new Cut(
-              legs.get(first).fromM(),
-              legs.get(to - 1).toM(),
-              first,
-              to - 1,
-              1,
-              begin(rows, first),
-              begin(rows, to)));
-    } else {
-      int middle = middle(first, to);
-      group(first, middle);
-      group(middle, to);
-    }
-  }
-
-  /** The stop at which several legs are shared out most evenly. */
-  private int middle(int first, int to) {
-    int best = first + 1;
-    double off = Double.POSITIVE_INFINITY;
-    for (int cut = first + 1; cut < to; cut++) {
-      double before = 0;
-      double after = 0;
-      for (int leg = first; leg < to; leg++) {
-        if (leg < cut) {
-          before += load(leg);
-        } else {
-          after += load(leg);
+  /** The sheets, in order of travel. */
+  List<Cut> cuts() {
+    for (int[] sheet : best(0, joints.size() - 1, this::fixedLoad)) {
+      if (fits(sheet[0], sheet[1])) {
+        add(sheet);
+      } else {
+        // What is driven there takes more room: this sheet is cut, and no other.
+        for (int[] part : best(sheet[0], sheet[1], this::load)) {
+          if (fits(part[0], part[1])) {
+            add(part);
+          } else {
+            anywhere(joints.get(part[0]), joints.get(part[1]));
+          }
         }
       }
-      if (Math.abs(before - after) < off) {
-        off = Math.abs(before - after);
-        best = cut;
+    }
+    return List.copyOf(out);
+  }
+
+  private void add(int[] sheet) {
+    Joint from = joints.get(sheet[0]);
+    Joint to = joints.get(sheet[1]);
+    out.add(new Cut(from.atM(), to.atM(), from.row(), to.row()));
+  }
+
+  private double load(int from, int to) {
+    return (double) (rowsPx[joints.get(to).row()] - rowsPx[joints.get(from).row()]) / roomPx;
+  }
+
+  private double fixedLoad(int from, int to) {
+    return (joints.get(to).fixedPx() - joints.get(from).fixedPx()) / roomPx / FULL;
+  }
+
+  private boolean fits(int from, int to) {
+    return load(from, to) <= 1;
+  }
+
+  /** The cheapest sheets between two joints, as pairs of joints. */
+  private List<int[]> best(int first, int end, ToDoubleBiFunction<Integer, Integer> load) {
+    double[] cost = new double[end + 1];
+    int[] before = new int[end + 1];
+    for (int to = first + 1; to <= end; to++) {
+      cost[to] = Double.POSITIVE_INFINITY;
+      double price = to == end ? 0 : joints.get(to).price();
+      for (int from = to - 1; from >= first; from--) {
+        double all = cost[from] + price + cost(from, to, load.applyAsDouble(from, to));
+        if (all < cost[to]) {
+          cost[to] = all;
+          before[to] = from;
+        }
       }
     }
-    return best;
-  }
-
-  private void leg(int leg) {
-    for (int parts = 1; parts <= MOST_PARTS; parts++) {
-      List<Double> shared = shared(leg, parts);
-      List<Double> at = withRows(leg, shared);
-      boolean close = shared.size() == parts - 1 && fits(leg, at);
-      if (close && (at.size() < shared.size() || near(leg, at))) {
-        add(leg, at);
-        return;
-      }
+    List<int[]> sheets = new ArrayList<>();
+    for (int to = end; to > first; to = before[to]) {
+      sheets.add(0, new int[] {before[to], to});
     }
-    anywhere(leg);
+    return sheets;
   }
 
-  /** The signals or posts nearest to where the leg is shared out evenly. */
-  private List<Double> shared(int leg, int parts) {
-    Leg whole = legs.get(leg);
-    List<Double> out = new ArrayList<>();
-    for (int k = 1; k < parts; k++) {
-      double share = (double) k / parts;
-      double last = out.isEmpty() ? whole.fromM() : out.get(out.size() - 1);
-      places.stream()
-          .filter(p -> p > last + 1 && p < whole.toM() - 1)
-          .min((a, b) -> Double.compare(off(leg, a, share), off(leg, b, share)))
-          .ifPresent(out::add);
-    }
-    return out;
-  }
-
-  private double off(int leg, double placeM, double share) {
-    Leg whole = legs.get(leg);
-    int from = begin(fixed, leg);
-    double rows =
-        (double) height(fixed, from, Math.max(from, at(fixed, placeM))) / Math.max(1, load(leg));
-    double way = (placeM - whole.fromM()) / (whole.toM() - whole.fromM());
-    return Math.abs((rows + way) / 2 - share);
-  }
-
-  /** Without those that would leave a sheet with nothing to tell: then the next is longer. */
-  private List<Double> withRows(int leg, List<Double> places) {
-    List<Double> out = new ArrayList<>();
-    int from = begin(rows, leg);
-    for (double place : places) {
-      int to = at(rows, place);
-      if (to > from && to < begin(rows, leg + 1)) {
-        out.add(place);
-        from = to;
-      }
-    }
-    return out;
-  }
-
-  /** Whether no part is longer than a sheet shows. */
-  private boolean near(int leg, List<Double> at) {
-    double fromM = legs.get(leg).fromM();
-    for (double place : at) {
-      if (place - fromM > MOST_M) {
-        return false;
-      }
-      fromM = place;
-    }
-    return legs.get(leg).toM() - fromM <= MOST_M;
-  }
-
-  private boolean fits(int leg, List<Double> at) {
-    int fromRow = begin(rows, leg);
-    List<Double> ends = new ArrayList<>(at);
-    ends.add(legs.get(leg).toM());
-    for (int i = 0; i < ends.size(); i++) {
-      boolean last = i == ends.size() - 1;
-      int toRow = last ? begin(rows, leg + 1) : at(rows, ends.get(i));
-      if (!fits(fromRow, toRow)) {
-        return false;
-      }
-      fromRow = toRow;
-    }
-    return true;
-  }
-
-  private void add(int leg, List<Double> at) {
-    double fromM = legs.get(leg).fromM();
-    int fromRow = begin(rows, leg);
-    for (int i = 0; i < at.size(); i++) {
-      int toRow = at(rows, at.get(i));
-      out.add(new Cut(fromM, at.get(i), leg, leg, i + 1, fromRow, toRow));
-      fromM = at.get(i);
-      fromRow = toRow;
-    }
-    double end = legs.get(leg).toM();
-    out.add(new Cut(fromM, end, leg, leg, at.size() + 1, fromRow, begin(rows, leg + 1)));
+  private double cost(int from, int to, double load) {
+    double share = (joints.get(to).atM() - joints.get(from).atM()) / MOST_M;
+    double over = Math.max(0, load - 1) + Math.max(0, share - 1);
+    boolean empty = joints.get(from).row() == joints.get(to).row();
+    double last = empty || over > 1e-9 ? LAST_RESORT * (1 + over) : 0;
+    return 1 + UNEVEN * load * load + last;
   }
 
   /** As much on each sheet as it has room for. */
-  private void anywhere(int leg) {
-    double fromM = legs.get(leg).fromM();
-    int row = begin(rows, leg);
-    int end = begin(rows, leg + 1);
-    for (int part = 1; row < end || part == 1; part++) {
-      int to = row;
-      while (to < end
-          && fits(row, to + 1)
-          && (to == row || rows.get(to).atM() - fromM <= MOST_M || to + 1 == end)) {
+  private void anywhere(Joint from, Joint end) {
+    double fromM = from.atM();
+    int row = from.row();
+    do {
+      int to = Math.min(end.row(), row + 1);
+      while (to < end.row()
+          && rowsPx[to + 1] - rowsPx[row] <= roomPx
+          && (rows.get(to).atM() - fromM <= MOST_M || to + 1 == end.row())) {
         to++;
       }
-      to = Math.max(to, Math.min(end, row + 1));
-      double toM = to == end ? legs.get(leg).toM() : rows.get(to).atM();
-      out.add(new Cut(fromM, toM, leg, leg, part, row, to));
+      double toM = to == end.row() ? end.atM() : rows.get(to).atM();
+      out.add(new Cut(fromM, toM, row, to));
       fromM = toM;
       row = to;
-    }
+    } while (row < end.row());
   }
 }

@@ -65,7 +65,6 @@ final class LineRows {
   private final List<Approach> approaches;
   private final Stands stands;
   private final double startM;
-  private final String first;
   private final List<Item> items = new ArrayList<>();
 
   LineRows(Plan plan, Words words, Run run) {
@@ -73,7 +72,6 @@ final class LineRows {
     this.run = run;
     this.startM = plan.trace().points().get(0).atM();
     this.approaches = plan.approaches();
-    this.first = plan.assignment().calls().get(0).station().name();
     this.stands = Stands.of(plan, run);
   }
 
@@ -115,7 +113,7 @@ final class LineRows {
     double at = phase == Phase.PASSES ? action.atM() : Approach.standM(approaches, action.atM());
     OptionalDouble mps = OptionalDouble.of(action.speedMps());
     if (phase == Phase.STARTS) {
-      add(at, phase, words.text("line.start", from(at)), false, false, 0);
+      add(at, phase, words.text("line.start"), false, false, 0);
     }
     items.add(
         new Item(Math.max(0, at), phase, text, true, false, false, begins, action.approach(), mps));
@@ -125,15 +123,6 @@ final class LineRows {
     boolean starts =
         action.command().isPower() && (action.trigger().isStart() || stands.hold(action.atM()));
     return action.command().isStand() ? Phase.STANDS : starts ? Phase.STARTS : Phase.PASSES;
-  }
-
-  /** The stop that is left; at first that where the run begins. */
-  private String from(double atM) {
-    return approaches.stream()
-        .filter(a -> a.target().isStop() && a.target().atM() <= atM)
-        .reduce((a, next) -> next)
-        .map(a -> a.target().name())
-        .orElse(first);
   }
 
   List<Told> told() {

@@ -14,6 +14,7 @@ import gradepost.route.Board;
 import gradepost.route.BoardKind;
 import gradepost.route.Junction;
 import gradepost.route.JunctionRoute;
+import gradepost.route.PermanentRestriction;
 import gradepost.route.Signal;
 import gradepost.route.Structure;
 import gradepost.route.place.Section;
@@ -59,6 +60,7 @@ final class LineTeller {
     track();
     places();
     states();
+    plan.brakeTests().forEach(t -> see(t.atM(), brakeTest(t), false));
     ActionWords orders = new ActionWords(words, assignment.stock());
     Map<Action, PrintedApplication> begun = begun();
     Map<Action, PrintedApplication> named = named();
@@ -80,6 +82,35 @@ final class LineTeller {
     junctions();
     places();
     return rows.rows();
+  }
+
+  /**
+   * What always stands beside the line, whatever is driven there and whatever notices are in force:
+   * by it the sheets are cut. Speeds are told shortly: only their height matters.
+   */
+  List<LineRows.Row> always() {
+    stations();
+    assignment.route().restrictions().stream()
+        .filter(r -> lineside.applies(r.applies()))
+        .forEach(this::signed);
+    signals();
+    track();
+    places();
+    states();
+    return rows.rows();
+  }
+
+  /** Its beginning, its boards, and where the rear of the train is clear of it. */
+  private void signed(PermanentRestriction r) {
+    Lineside.Over<PermanentRestriction> o = lineside.over(r, r.extent());
+    String speed = words.speed(r.speed().metresPerSecond());
+    see(o.fromM(), words.text("line.speed-falls", speed, r.name()), false);
+    lineside.boards(r.boards()).stream()
+        .map(b -> told(b, r.name()))
+        .filter(board -> !toldAlready(board))
+        .forEach(board -> see(board.atM(), board.text(), false));
+    double clearM = o.toM() + assignment.formation().lengthM();
+    see(Math.min(clearM, words.path().lengthM()), words.text("line.speed-rises", speed), false);
   }
 
   /** The applications by what begins them. */
@@ -118,15 +149,14 @@ final class LineTeller {
             : words.text("line.stops", stop.name(), stop.markText(), after));
   }
 
-  /** From stand to stand, between the whole seconds of the run: all of them add up to its time. */
+  /** From stand to stand: a leg's own time, whatever the legs before it take. */
   private double legS(Approach approach) {
     double before = 0;
     for (Stands.Stand stand : Stands.of(plan, run).all()) {
-      double whole = words.grid().time(stand.timeS()).seconds();
       if (stand.markM() == approach.target().atM()) {
-        return whole - before;
+        return stand.timeS() - before;
       }
-      before = whole;
+      before = stand.timeS();
     }
     throw new IllegalStateException("no stand at " + approach.target().name());
   }
@@ -286,7 +316,7 @@ final class LineTeller {
     }
   }
 
-  /** How things are there, and what is announced: no orders. */
+  /** How things are there: no orders. */
   private void states() {
     assignment.route().railGaps().stream()
         .filter(g -> lineside.applies(g.applies()))
@@ -305,7 +335,6 @@ final class LineTeller {
                     o.fromM(),
                     words.text("line.low-adhesion", o.what().name(), words.placePast(o.toM())),
                     false));
-    plan.brakeTests().forEach(t -> see(t.atM(), brakeTest(t), false));
   }
 
   /** A test that the run makes is told by its instructions, and announced here. */

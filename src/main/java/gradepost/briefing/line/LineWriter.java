@@ -5,7 +5,6 @@ import gradepost.briefing.chart.LineChart;
 import gradepost.briefing.word.Standing;
 import gradepost.briefing.word.Words;
 import gradepost.plan.Plan;
-import gradepost.route.Signal;
 import gradepost.task.Assignment;
 import gradepost.task.Call;
 import gradepost.task.Stops;
@@ -88,7 +87,8 @@ public final class LineWriter {
 
   private List<LineSheet> sheets(String part, List<Row> rows, boolean driven, int roomPx) {
     List<LineCuts.Leg> legs = legs();
-    List<LineCuts.Weight> fixed = rows(teller().fixed(), 0).stream().map(Row::weight).toList();
+    List<LineRows.Row> always = driven ? teller().always() : teller().fixed();
+    List<LineCuts.Weight> fixed = rows(always, 0).stream().map(Row::weight).toList();
     List<LineCuts.Cut> cuts =
         new LineCuts(legs, rows.stream().map(Row::weight).toList(), fixed, places(), roomPx).cuts();
     List<LineSheet> out = new ArrayList<>();
@@ -97,7 +97,7 @@ public final class LineWriter {
           sheet(
               part,
               out.size() + 1,
-              title(cut),
+              title(cut, legs),
               cut,
               rows.subList(cut.fromRow(), cut.toRow()),
               driven,
@@ -114,24 +114,44 @@ public final class LineWriter {
     for (int i = 1; i < calls.size(); i++) {
       double toM =
           i == calls.size() - 1 ? words.path().lengthM() : Stops.markM(assignment, calls.get(i));
-      out.add(new LineCuts.Leg(fromM, toM));
+      Call call = calls.get(i);
+      boolean terminal =
+          plan.approaches().stream()
+              .flatMap(a -> a.target().stop().stream())
+              .anyMatch(s -> s.call().equals(call) && s.buffersM().isPresent());
+      out.add(new LineCuts.Leg(fromM, toM, terminal));
       fromM = toM;
     }
     return out;
   }
 
   /** Where a leg may be cut: signals, and posts where there is none. */
-  private List<Double> places() {
-    Stream<Double> signals = lineside.signals().stream().map(Lineside.Over<Signal>::fromM);
-    return Stream.concat(signals, charts.posts().stream()).toList();
+  private List<LineCuts.Place> places() {
+    Stream<LineCuts.Place> signals =
+        lineside.signals().stream().map(s -> new LineCuts.Place(s.fromM(), true));
+    Stream<LineCuts.Place> posts = charts.posts().stream().map(at -> new LineCuts.Place(at, false));
+    return Stream.concat(signals, posts).toList();
   }
 
-  private String title(LineCuts.Cut cut) {
-    String from = assignment.calls().get(cut.firstLeg()).station().name();
-    String to = assignment.calls().get(cut.lastLeg() + 1).station().name();
-    return cut.part() == 1
-        ? words.text("line.title", from, to)
-        : words.text("line.title-of", from, to, cut.part());
+  /** From where to where: a name that does not change when another sheet comes or goes. */
+  private String title(LineCuts.Cut cut, List<LineCuts.Leg> legs) {
+    return words.text("line.title", name(cut.fromM(), legs), name(cut.toM(), legs));
+  }
+
+  private String name(double atM, List<LineCuts.Leg> legs) {
+    for (int i = 0; i < legs.size(); i++) {
+      if (atM == legs.get(i).fromM()) {
+        return assignment.calls().get(i).station().name();
+      }
+    }
+    if (atM == legs.get(legs.size() - 1).toM()) {
+      return assignment.calls().get(legs.size()).station().name();
+    }
+    return lineside.signals().stream()
+        .filter(s -> s.fromM() == atM)
+        .findFirst()
+        .map(s -> words.text("line.cut-signal", s.what().id()))
+        .orElseGet(() -> words.place(atM));
   }
 
   private LineSheet sheet(

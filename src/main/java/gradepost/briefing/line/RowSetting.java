@@ -36,14 +36,21 @@ public final class RowSetting {
   /** What is there: over both columns, above what there is to do. */
   public static final int WHAT_PX = 290;
 
+  /** What is there, where it stands to the left of what there is to do. */
+  static final int BESIDE_PX = 71;
+
   /** What to do. */
   public static final int TODO_PX = 211;
 
-  /** A row in lines; how high it is without the air below it. */
-  record Lines(List<String> place, List<String> what, List<String> todo) {
+  /**
+   * A row in lines; how high it is without the air below it.
+   *
+   * @param beside whether what is there is so short that it stands beside what there is to do
+   */
+  record Lines(List<String> place, List<String> what, List<String> todo, boolean beside) {
     int heightPx() {
-      int most = Math.max(1, Math.max(place.size(), what.size() + todo.size()));
-      return ROW_PX + most * LINE_PX;
+      int told = beside ? Math.max(what.size(), todo.size()) : what.size() + todo.size();
+      return ROW_PX + Math.max(1, Math.max(place.size(), told)) * LINE_PX;
     }
   }
 
@@ -62,7 +69,12 @@ public final class RowSetting {
     }
     List<String> done = new ArrayList<>();
     todo.forEach(t -> done.addAll(LineBreaks.HEAVY.of(t, TODO_PX / TYPE_PX)));
-    return new Lines(LineBreaks.PLAIN.of(place, PLACE_PX / TYPE_PX), there, done);
+    boolean beside =
+        own == 0
+            && !done.isEmpty()
+            && there.size() == 1
+            && LineBreaks.width(there.get(0), false) <= BESIDE_PX / TYPE_PX;
+    return new Lines(LineBreaks.PLAIN.of(place, PLACE_PX / TYPE_PX), there, done, beside);
   }
 
   /**
@@ -90,7 +102,7 @@ public final class RowSetting {
   }
 
   static LineSheet.Set set(Lines lines, int heightPx) {
-    return new LineSheet.Set(lines.place(), lines.what(), lines.todo(), heightPx);
+    return new LineSheet.Set(lines.place(), lines.what(), lines.todo(), lines.beside(), heightPx);
   }
 
   private RowSetting() {}

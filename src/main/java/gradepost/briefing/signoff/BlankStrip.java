@@ -77,7 +77,8 @@ final class BlankStrip {
       return r;
     }
     List<String> line = List.of(space);
-    LineSheet.Set set = new LineSheet.Set(r.set().place(), line, List.of(), r.set().heightPx());
+    LineSheet.Set set =
+        new LineSheet.Set(r.set().place(), line, List.of(), false, r.set().heightPx());
     return new LineSheet.Row(
         r.place(), r.speed(), line, List.of(), r.heading(), r.link(), r.changed(), set);
   }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import gradepost.briefing.line.LineCuts.Cut;
 import gradepost.briefing.line.LineCuts.Leg;
+import gradepost.briefing.line.LineCuts.Place;
 import gradepost.briefing.line.LineCuts.Weight;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -30,38 +31,62 @@ class LineCutsTest {
     return out;
   }
 
-  private static List<Double> posts(double toM) {
-    List<Double> out = new ArrayList<>();
+  private static List<Place> posts(double toM) {
+    List<Place> out = new ArrayList<>();
     for (double at = 400; at < toM; at += 400) {
-      out.add(at);
+      out.add(new Place(at, false));
     }
     return out;
   }
 
+  private static Leg leg(double fromM, double toM) {
+    return new Leg(fromM, toM, false);
+  }
+
   @Test
   void shortLegsShareASheetAndItIsCutAtAStation() {
-    List<Leg> legs = List.of(new Leg(0, 1500), new Leg(1500, 3000), new Leg(3000, 4600));
+    List<Leg> legs = List.of(leg(0, 1500), leg(1500, 3000), leg(3000, 4600));
     List<Weight> fixed = even(0, 4600, 18, 16);
     List<Cut> cuts = new LineCuts(legs, fixed, fixed, posts(4600), ROOM).cuts();
     assertThat(cuts).extracting(Cut::toM).containsExactly(3000.0, 4600.0);
-    assertThat(cuts).extracting(Cut::part).containsOnly(1);
   }
 
   @Test
   void aLongLegIsCutAtAPost() {
-    List<Leg> legs = List.of(new Leg(0, 9000));
+    List<Leg> legs = List.of(leg(0, 9000));
     List<Weight> fixed = even(0, 9000, 30, 16);
     List<Cut> cuts = new LineCuts(legs, fixed, fixed, posts(9000), ROOM).cuts();
-    assertThat(cuts).hasSize(3).extracting(Cut::part).containsExactly(1, 2, 3);
+    assertThat(cuts).hasSize(3);
     assertThat(cuts.get(0).toM() % 400).isZero();
     assertThat(cuts).allMatch(c -> c.toM() - c.fromM() <= LineCuts.MOST_M);
+  }
+
+  /** Three legs of which no two fit together: the middle one is shared out between two sheets. */
+  @Test
+  void aSheetMoreIsDearerThanACutBetweenStations() {
+    List<Leg> legs = List.of(leg(0, 2000), leg(2000, 4000), leg(4000, 6000));
+    List<Weight> fixed = even(0, 6000, 60, 16);
+    List<Cut> cuts = new LineCuts(legs, fixed, fixed, posts(6000), ROOM).cuts();
+    assertThat(cuts).hasSize(2);
+    assertThat(cuts.get(0).toM()).isStrictlyBetween(2000.0, 4000.0);
+    assertThat(cuts.get(0).toM() % 400).isZero();
+  }
+
+  /** Of two cuts that leave as many sheets, one at a signal comes before one at a post. */
+  @Test
+  void aSignalIsABetterPlaceThanAPost() {
+    List<Leg> legs = List.of(leg(0, 6000));
+    List<Weight> fixed = even(0, 6000, 60, 16);
+    List<Place> places = new ArrayList<>(posts(6000));
+    places.add(new Place(3100, true));
+    List<Cut> cuts = new LineCuts(legs, fixed, fixed, places, ROOM).cuts();
+    assertThat(cuts).extracting(Cut::toM).containsExactly(3100.0, 6000.0);
   }
 
   /** Rows that do not fit cut their own sheet and no other. */
   @Test
   void whatIsNewSomewhereMovesNoCutElsewhere() {
-    List<Leg> legs =
-        List.of(new Leg(0, 1500), new Leg(1500, 3000), new Leg(3000, 4600), new Leg(4600, 6200));
+    List<Leg> legs = List.of(leg(0, 1500), leg(1500, 3000), leg(3000, 4600), leg(4600, 6200));
     List<Weight> fixed = even(0, 6200, 24, 16);
     List<Cut> before = new LineCuts(legs, fixed, fixed, posts(6200), ROOM).cuts();
     List<Weight> more = all(fixed, even(200, 1400, 50, 16));
@@ -78,7 +103,7 @@ class LineCutsTest {
       double end = 0;
       for (int i = 0; i < 1 + random.nextInt(8); i++) {
         double to = end + 300 + random.nextInt(9000);
-        legs.add(new Leg(end, to));
+        legs.add(leg(end, to));
         end = to;
       }
       List<Weight> rows = new ArrayList<>();

@@ -43,9 +43,14 @@ class RowSettingTest {
     assertThat(RowSetting.lines("2m 08ch", List.of("mill"), List.of(), false, "; ").heightPx())
         .isEqualTo(16);
     assertThat(
-            RowSetting.lines("2m 08ch", List.of("mill"), List.of("shut off"), false, "; ")
+            RowSetting.lines("2m 08ch", List.of("mill race wall"), List.of("shut off"), false, "; ")
                 .heightPx())
         .isEqualTo(30);
+    assertThat(
+            RowSetting.lines("2m 08ch", List.of("mill"), List.of("shut off"), false, "; ")
+                .heightPx())
+        .as("a short word stands beside what there is to do")
+        .isEqualTo(16);
     assertThat(RowSetting.lines("2m 08ch", List.of("mill", "hut"), List.of(), false, "; ").what())
         .containsExactly("mill; hut");
     assertThat(

@@ -109,8 +109,10 @@ class SheetIdentityTest {
   /** Where a row stands on the paper, where it leads and its mark are no part of it. */
   @Test
   void aRowIsKnownByWhatItTells() {
-    LineSheet.Set set = new LineSheet.Set(List.of("1.20 km"), List.of("mill"), List.of(), 16);
-    LineSheet.Set other = new LineSheet.Set(List.of("1.20 km"), List.of("mill"), List.of(), 99);
+    LineSheet.Set set =
+        new LineSheet.Set(List.of("1.20 km"), List.of("mill"), List.of(), false, 16);
+    LineSheet.Set other =
+        new LineSheet.Set(List.of("1.20 km"), List.of("mill"), List.of(), false, 99);
     LineSheet.Row row =
         new LineSheet.Row("1.20 km", "50", List.of("mill"), List.of(), false, "", false, set);
     LineSheet.Row elsewhere =
