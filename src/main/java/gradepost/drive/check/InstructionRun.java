@@ -48,6 +48,7 @@ public final class InstructionRun {
   private final Map<Integer, Snapshot> states = new HashMap<>();
   private Set<Integer> kept = Set.of();
   private double lastS;
+  private double markM = Double.NEGATIVE_INFINITY;
   private double overAtM = Double.NEGATIVE_INFINITY;
 
   public InstructionRun(Assignment assignment, TrainModels bench, Ceiling ceiling) {
@@ -225,7 +226,7 @@ public final class InstructionRun {
       }
       lastS = stepper.timeS();
       if (instruction.command().isStand()) {
-        instruction.target().stop().ifPresent(this::judgeStop);
+        instruction.target().stop().ifPresent(this::stops);
       }
     }
     return true;
@@ -319,12 +320,15 @@ public final class InstructionRun {
         stand -> stepper.advance(until) == StopReason.STANDSTILL);
   }
 
-  /** Standing time is left out: the brake is off and the train ready. */
+  /**
+   * Standing time is left out: the brake is off and the train ready. A leg is from mark to mark, so
+   * that how the train came to the mark, a little short of it, is nothing to the next leg.
+   */
   private boolean start() {
     if (stepper.speedMps() > 0) {
       return false;
     }
-    stepper.place(stepper.timeS(), stepper.atM(), 0);
+    stepper.place(stepper.timeS(), Math.max(stepper.atM(), markM), 0);
     return true;
   }
 
@@ -394,6 +398,11 @@ public final class InstructionRun {
   private boolean forbidden(Command.Brake brake) {
     boolean eases = brake.pressurePa() < stepper.demandPa() && !bench.service().gradualRelease();
     return eases || stepper.notch() >= 0;
+  }
+
+  private void stops(Target.Stop stop) {
+    judgeStop(stop);
+    markM = stop.atM();
   }
 
   private void judgeStop(Target.Stop stop) {

@@ -60,7 +60,7 @@ public final class RunChooser {
   /**
    * A leg as it is driven.
    *
-   * @param fromM where the train stands when it begins, distance run
+   * @param fromM where it begins: the mark at which the train stands, distance run
    * @param limits that it keeps
    * @param allowedS the time that is allowed for it
    * @param fastest what the fastest way costs
@@ -132,10 +132,6 @@ public final class RunChooser {
       LegChooser.Way held,
       LegChooser.Way fastest,
       double allowedS) {
-    Leg by(LegChooser.Way other) {
-      return new Leg(targets, limits, tests, other, other, fastest, allowedS);
-    }
-
     Plan.Cost fastestCost() {
       InstructionRun quick = fastest.rerun();
       return new Plan.Cost(quick.timeS(), quick.energyJ(), quick.movements(), quick.actions());
@@ -176,28 +172,12 @@ public final class RunChooser {
     List<Driven> driven = new ArrayList<>();
     double at = startM;
     for (Leg leg : fromMarks.computeIfAbsent(startM, at0 -> legs(at0, targets))) {
-      // From where the train really stands: a little short of the mark.
-      LegChooser chooser = chooser(at, leg.targets(), PointLimits.NONE, leg.tests());
-      LegChooser.Way way = chooser.way(taken(leg).manner());
-      Leg other =
-          way.asGoodAs(taken(leg)) && chooser.holds(way)
-              ? leg.by(way)
-              : leg(at, leg.targets(), PointLimits.NONE);
-      LegChooser.Way taken = taken(other);
-      Driven next =
-          new Driven(
-              at,
-              leg.targets(),
-              taken,
-              PointLimits.NONE,
-              leg.allowedS(),
-              leg.fastestCost(),
-              other.tests());
+      Driven next = driven(leg, PointLimits.NONE, at);
       driven.add(next);
-      if (taken.leg().stalled()) {
+      if (next.way().leg().stalled()) {
         return chosen(driven, Optional.of(at), PointLimits.NONE);
       }
-      at = endM(next);
+      at = next.stop().atM();
     }
     return chosen(driven, Optional.empty(), PointLimits.NONE);
   }
@@ -211,11 +191,6 @@ public final class RunChooser {
     return new Chosen(pieces, stallsM, fastest, driven, limits);
   }
 
-  private static double endM(Driven leg) {
-    List<ApproachSolution> told = leg.told();
-    return told.get(told.size() - 1).endM();
-  }
-
   /**
    * The same run with brakes that are on by these places: each leg in the manner in which it is
    * driven. A limit with which a leg cannot be driven by the rules is left out; the run tells which
@@ -225,8 +200,7 @@ public final class RunChooser {
     List<Driven> driven = new ArrayList<>();
     Map<Target, Double> kept = new HashMap<>();
     for (Driven leg : run.driven()) {
-      double at = driven.isEmpty() ? leg.fromM() : endM(driven.get(driven.size() - 1));
-      Driven next = within(limits.among(leg.targets()), leg, at);
+      Driven next = within(limits.among(leg.targets()), leg, leg.fromM());
       kept.putAll(next.limits().byM());
       driven.add(next);
     }
@@ -235,7 +209,7 @@ public final class RunChooser {
 
   private Driven within(Map<Target, Double> own, Driven leg, double fromM) {
     PointLimits limits = new PointLimits(own);
-    if (limits.equals(leg.limits()) && fromM == leg.fromM()) {
+    if (limits.equals(leg.limits())) {
       return leg;
     }
     LegChooser chooser = chooser(fromM, leg.targets(), PointLimits.NONE, leg.tests());
