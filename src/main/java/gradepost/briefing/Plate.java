@@ -46,11 +46,18 @@ public record Plate(
     public static final Grid SEVEN = new Grid(54, 67, 73, 40, 4);
 
     /** Up a terminal platform, or one brake after another: up to ten rows. */
-    public static final Grid TEN = new Grid(53, 62, 86, 34, 2);
+    public static final Grid TEN = new Grid(53, 63, 78, 34, 2);
 
-    /** The one that has room for so many rows. */
-    public static Grid of(int rows) {
-      return rows <= 7 ? SEVEN : TEN;
+    /** The same with more rows: a lower picture, and one finding. */
+    public static final Grid TWELVE = new Grid(53, 57, 88, 34, 1);
+
+    /**
+     * The one that has room for so many rows.
+     *
+     * @param several whether one brake comes after another
+     */
+    public static Grid of(int rows, boolean several) {
+      return rows > 10 ? TWELVE : rows > 7 || several ? TEN : SEVEN;
     }
   }
 

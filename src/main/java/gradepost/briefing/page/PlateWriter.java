@@ -80,11 +80,9 @@ final class PlateWriter {
     };
   }
 
-  /** Which of the two grids it needs. */
+  /** Which of the grids it needs. */
   static Plate.Grid grid(InstructionSheet sheet) {
-    return sheet.begun().size() > 1
-        ? Plate.Grid.TEN
-        : Plate.Grid.of(sheet.steps().size() - firstLine(sheet));
+    return Plate.Grid.of(sheet.steps().size() - firstLine(sheet), sheet.begun().size() > 1);
   }
 
   /** The first that the sheet tells; where it tells none, that of a faster train. */

@@ -6,8 +6,8 @@
  * <p>In: the train, the targets up to the next stop, the permissible speed, and the policy's rules
  * of driving. Out: {@link gradepost.drive.leg.ApproachSolution}, one for each target that is braked
  * for, with instructions that can be printed. {@link gradepost.drive.leg.RunChooser} does this for
- * every leg of a run: first from the marks, all legs side by side, then in the same manner from
- * where the train really stands.
+ * every leg of a run, from mark to mark, all legs side by side. How far short of its mark a train
+ * stood is nothing to the next leg, so that what is new on one leg changes no sheet of another.
  *
  * <h2>The idea</h2>
  *

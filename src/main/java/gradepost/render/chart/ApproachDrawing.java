@@ -16,7 +16,7 @@ final class ApproachDrawing implements Drawing {
   private static final double LEFT = 29;
   private static final double RIGHT = 6;
   private static final double TOP = 5;
-  private static final double LEAST_PLOT = 56;
+  private static final double LEAST_PLOT = 46;
   private static final double LEAST_BAND = 3;
   private static final double POINTS_PER_MM = 72 / 25.4;
 
