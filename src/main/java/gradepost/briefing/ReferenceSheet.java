@@ -41,6 +41,14 @@ public record ReferenceSheet(
     List<Object> printed(Function<Table, Object> table);
   }
 
+  /** Begins what a sheet holds of one paper; the headings that follow are of the next rank. */
+  public record Chapter(String chapter) implements Block {
+    @Override
+    public List<Object> printed(Function<Table, Object> table) {
+      return List.of(chapter);
+    }
+  }
+
   /** A heading within the sheet. */
   public record Heading(String heading) implements Block {
     @Override

@@ -7,8 +7,8 @@ import java.util.List;
 
 /** Short tables in two columns, block after block, so that a block stands whole on a page. */
 final class Columns {
-  /** Lines of a column of a block, at most: a page holds two blocks. */
-  private static final int MOST = 25;
+  /** Lines of a column of a block, at most: a page holds some four blocks. */
+  private static final int MOST = 14;
 
   /** A table's heading and the air below it, in lines. */
   private static final int HEADING = 2;

@@ -219,15 +219,27 @@ public final class ReferenceWriter {
     }
   }
 
-  /** What there is more of each paper. */
+  /** What there is more of each paper, those of a direction one after the other. */
   private void papers() {
-    PaperBlocks more = new PaperBlocks(pack);
-    for (int i = 0; i < pack.papers().size(); i++) {
-      List<Block> blocks = more.of(pack.papers().get(i));
-      if (!blocks.isEmpty()) {
-        String head = pack.scope().head(i);
-        add("paper " + head, pack.text("in-full.title", head), head, Set.of(i), blocks);
-      }
-    }
+    pack.scope()
+        .directions()
+        .forEach(
+            (direction, of) -> {
+              PaperBlocks more = new PaperBlocks(pack);
+              List<Block> blocks = new ArrayList<>();
+              Set<Integer> told = new TreeSet<>();
+              for (int i : of) {
+                List<Block> own = more.of(i);
+                if (!own.isEmpty()) {
+                  blocks.add(new ReferenceSheet.Chapter(pack.scope().head(i)));
+                  blocks.addAll(own);
+                  told.add(i);
+                }
+              }
+              if (!blocks.isEmpty()) {
+                String title = pack.text("in-full.title", direction);
+                add("papers " + direction, title, direction, told, blocks);
+              }
+            });
   }
 }
