@@ -180,7 +180,7 @@ public final class Sightings {
     return seconds < 1
         ? thing
         : new Seen.Thing(
-            thing.kind(), thing.name(), thing.past(), Optional.of(grid.timeLeft(seconds)));
+            thing.kind(), thing.name(), Optional.empty(), Optional.of(grid.timeLeft(seconds)));
   }
 
   /** Whether anything tells a place on this stretch, distances run in metres. */

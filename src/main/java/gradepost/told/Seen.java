@@ -22,7 +22,8 @@ public record Seen(Optional<Thing> day, Optional<Thing> night) {
    * One thing at the lineside.
    *
    * @param name of a landmark, a signal, a bridge or a platform
-   * @param past how far past it the place lies; empty where that is next to nothing
+   * @param past how far past it the place lies; empty where that is next to nothing, and where the
+   *     time is counted instead
    * @param count how long the train takes from there to the place, where that is to be counted
    */
   public record Thing(

@@ -13,6 +13,8 @@ import gradepost.ride.Ride.Observed;
 import gradepost.ride.Ride.Sample;
 import gradepost.ride.RideResult.Aspect;
 import gradepost.ride.RideResult.Outcome;
+import gradepost.source.Frozen;
+import gradepost.source.pack.PackFile;
 import gradepost.task.CeilingStep;
 import gradepost.task.Target;
 import java.util.ArrayList;
@@ -129,7 +131,11 @@ class RideJudgeTest {
   @Test
   void aCheckThatIsOnIsNotTheBrakeForTheTarget() {
     int checked = 0;
-    for (Plan plan : PLANS) {
+    List<Plan> plans = new ArrayList<>(PLANS);
+    PackFile steep = Frozen.steep();
+    plans.add(
+        DemoPlans.plan(steep.assignment(steep.directions().get(0), steep.formations().get(0))));
+    for (Plan plan : plans) {
       double late = rules(plan).late().metres();
       for (int i = 0; i + 1 < plan.approaches().size(); i++) {
         Approach a = plan.approaches().get(i);
@@ -145,12 +151,13 @@ class RideJudgeTest {
         }
         checked++;
         double check = before.orElseThrow().pressurePa();
+        // A check before it may have been a stronger one.
+        double from = a.fromM() - 100;
         double end = Math.max(a.target().atM(), plan.approaches().get(i + 1).fromM());
-        Observed never =
-            judge(plan, s -> held(s, check, point, end)).approaches().get(i).observed();
+        Observed never = judge(plan, s -> held(s, check, from, end)).approaches().get(i).observed();
         assertThat(never.brakedAtM()).as("approach " + a.number()).isEmpty();
         RideResult.OfApproach tooLate =
-            judge(plan, s -> held(s, check, point, point + 5 * late)).approaches().get(i);
+            judge(plan, s -> held(s, check, from, point + 5 * late)).approaches().get(i);
         assertThat(tooLate.outside(Aspect.POINT)).as("approach " + a.number()).isTrue();
         assertThat(braked(tooLate.observed())).isGreaterThan(point + late);
       }

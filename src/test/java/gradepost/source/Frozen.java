@@ -46,6 +46,22 @@ public final class Frozen {
         VALLEY);
   }
 
+  /** The same where the two steepest falls are 1 in 40: there the speed is checked, then braked. */
+  public static PackFile steep() {
+    SourceFiles disk = new DiskFiles(FOLDER);
+    return pack(
+        name ->
+            name.equals("thrumble-valley/route.yaml") ? steep(disk.read(name)) : disk.read(name),
+        VALLEY);
+  }
+
+  private static SourceFiles.Content steep(SourceFiles.Content route) {
+    String text = new String(((SourceFiles.Bytes) route).bytes(), StandardCharsets.UTF_8);
+    return new SourceFiles.Bytes(
+        replaced(text, "gradient: 1 in 60 falling", "gradient: 1 in 40 falling")
+            .getBytes(StandardCharsets.UTF_8));
+  }
+
   private static SourceFiles.Content leaning(SourceFiles.Content policy) {
     String text = new String(((SourceFiles.Bytes) policy).bytes(), StandardCharsets.UTF_8);
     String other = replaced(text, "isolated-share: {value: 0 %", "isolated-share: {value: 20 %");

@@ -37,8 +37,7 @@ public record PlannerSettings(
    * @param halvings so often the price of time is halved between one that is too slow and one in
    *     time
    * @param movePricesJ what a handle movement is worth, J for each kg
-   * @param slowerS a way comes out slower by so much from where the train really stands, s; so much
-   *     of the time allowed is left
+   * @param slowerS so much of the time allowed is left over, s
    * @param longerCoastS coasting before a braking is tried longer and shorter by so much, s
    * @param alone where several changes together are no gain, so many are tried one by one
    * @param leastGain a share of the energy: no more than this is not worth another look near by
