@@ -5,6 +5,7 @@ import gradepost.briefing.word.Tables;
 import gradepost.briefing.word.Words;
 import gradepost.plan.Plan;
 import gradepost.plan.SignalBraking;
+import gradepost.route.Signal;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -29,36 +30,34 @@ final class CautionTable {
             .distinct()
             .toList();
     brakes.forEach(b -> table.column(words.text("cautions.needs", b), "number"));
+    // Signals of which no warning is known are named once, with what is not supplied.
     for (SignalBraking s : plan.signals()) {
-      List<String> cells = new ArrayList<>();
-      cells.add(s.signal().id());
-      cells.add(
-          s.caution()
-              .map(c -> words.text("cautions.by", c.id(), words.place(s.warnedM())))
-              .orElse(words.text("cautions.none-known")));
-      cells.add(words.speed(s.ceilingMps()));
-      cells.add(
-          s.caution().isEmpty()
-              ? ""
-              : s.brakingM()
-                  .map(
-                      b ->
-                          words.text("cautions.brake", words.place(b), words.speed(s.plannedMps())))
-                  .orElse(words.text("cautions.at-once", words.speed(s.plannedMps()))));
-      cells.add(s.caution().isEmpty() ? "" : words.room(Math.max(0, s.availableM())));
-      for (String brake : brakes) {
-        cells.add(
-            s.needs().stream()
-                .filter(n -> s.caution().isPresent() && n.brake().shortName().equals(brake))
-                .findFirst()
-                .map(n -> need(n, s.availableM()))
-                .orElse(""));
-      }
-      table.row(s.caution().isPresent() && !s.suffices(), cells.toArray(String[]::new));
+      s.caution().ifPresent(c -> row(table, s, c, brakes));
     }
     return plan.assignment().route().signals().isEmpty()
         ? table.build(lineside.observed("signal").orElseGet(() -> words.text("table.signals.none")))
-        : table.build();
+        : plan.signals().isEmpty() ? table.build() : table.build(words.text("cautions.none-known"));
+  }
+
+  private void row(Tables table, SignalBraking s, Signal caution, List<String> brakes) {
+    List<String> cells = new ArrayList<>();
+    cells.add(s.signal().id());
+    cells.add(words.text("cautions.by", caution.id(), words.place(s.warnedM())));
+    cells.add(words.speed(s.ceilingMps()));
+    cells.add(
+        s.brakingM()
+            .map(b -> words.text("cautions.brake", words.place(b), words.speed(s.plannedMps())))
+            .orElse(words.text("cautions.at-once", words.speed(s.plannedMps()))));
+    cells.add(words.room(Math.max(0, s.availableM())));
+    for (String brake : brakes) {
+      cells.add(
+          s.needs().stream()
+              .filter(n -> n.brake().shortName().equals(brake))
+              .findFirst()
+              .map(n -> need(n, s.availableM()))
+              .orElse(""));
+    }
+    table.row(!s.suffices(), cells.toArray(String[]::new));
   }
 
   private String need(SignalBraking.Need need, double available) {

@@ -244,6 +244,39 @@ class ToldAsDrivenTest {
         .contains("|signal FJ 62 at 11m 30ch shows ");
   }
 
+  /** A signal has a row with its braking, or is named once among what is not supplied. */
+  @Test
+  void aSignalWithoutAKnownCautionIsNamedOnce() {
+    int named = 0;
+    for (Paper paper : papers) {
+      List<String> rows =
+          paper.part().tables().stream()
+              .filter(t -> t.name().equals("cautions"))
+              .flatMap(t -> t.rows().stream())
+              .map(r -> r.cells().get(0))
+              .toList();
+      List<String> without =
+          paper.plan().signals().stream()
+              .filter(s -> s.caution().isEmpty())
+              .map(s -> s.signal().id())
+              .toList();
+      List<String> with =
+          paper.plan().signals().stream()
+              .filter(s -> s.caution().isPresent())
+              .map(s -> s.signal().id())
+              .toList();
+      assertThat(rows).containsExactlyElementsOf(with).isNotEmpty();
+      for (String id : without) {
+        assertThat(paper.part().notSupplied())
+            .as(id)
+            .filteredOn(t -> t.startsWith("Cautions: ") && t.matches(".*[ ,]" + id + "[,.].*"))
+            .hasSize(1);
+        named++;
+      }
+    }
+    assertThat(named).isPositive();
+  }
+
   /** A hazard of every run is told on its plate, not as what is seldom met. */
   @Test
   void whatIsMetOnEveryRunIsNotSeldomMet() {
