@@ -34,14 +34,13 @@ final class HeldItems {
   private Item item(Approach approach, Action action, Command.Hold hold) {
     String right = answer(hold.by(), hold.lowerMps(), hold.upperMps());
     Distractors near = new Distractors(right);
+    // Two bands, each with two handles: all four are alike.
     double step = taught.units().speedStep() * taught.units().speedUnitMps();
-    others(hold.by()).forEach(by -> near.add(answer(by, hold.lowerMps(), hold.upperMps())));
-    for (double by : new double[] {step, -step, 2 * step}) {
-      if (hold.lowerMps() + by > 0) {
-        near.add(answer(hold.by(), hold.lowerMps() + by, hold.upperMps() + by));
-      }
-    }
-    near.add(answer(hold.by(), hold.upperMps(), 2 * hold.upperMps() - hold.lowerMps()));
+    double by = hold.lowerMps() > 2 * step && action.approach() % 2 == 0 ? -step : step;
+    Command.HeldBy other = others(hold.by()).get(0);
+    near.add(answer(other, hold.lowerMps(), hold.upperMps()));
+    near.add(answer(hold.by(), hold.lowerMps() + by, hold.upperMps() + by));
+    near.add(answer(other, hold.lowerMps() + by, hold.upperMps() + by));
     return new Item(
         Subject.HELD_SPEED,
         taught.title(approach),

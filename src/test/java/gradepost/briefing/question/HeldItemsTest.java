@@ -23,7 +23,8 @@ class HeldItemsTest {
         new BriefingFacts(plan, Messages.english()),
         "p1",
         new Issued(List.of(), changes),
-        new PaperRules(1, 20, 0.8, List.of(), List.of()));
+        new PaperRules(1, 20, 0.8, List.of(), List.of()),
+        List.of());
   }
 
   @Test
