@@ -59,7 +59,7 @@ class GuessersTest {
                       pack.notices(),
                       new Table("changes", "changes", "", "", List.of(), List.of(), "")),
                   rules,
-                  plans.stream().filter(p -> p != plan).toList()));
+                  plans.stream().filter(p -> !p.equals(plan)).toList()));
         }
       }
     }
@@ -187,7 +187,7 @@ class GuessersTest {
           for (Asked b : paper) {
             boolean near = Math.abs(a.item().atM() - b.item().atM()) < 400;
             boolean figure = b.item().right().matches("\\d.*");
-            if (a != b && near && figure) {
+            if (!a.equals(b) && near && figure) {
               pairs++;
               assertThat(a.item().ask()).doesNotContain(b.item().right());
             }
