@@ -10,6 +10,7 @@ import gradepost.policy.SignOffRules;
 import gradepost.ride.RideResult;
 import gradepost.source.Sources;
 import gradepost.source.pack.PackFile;
+import gradepost.source.ride.RideHeading;
 import gradepost.text.Mistake;
 import gradepost.yaml.Reading;
 import java.io.IOException;
@@ -55,12 +56,14 @@ public final class AssessRide {
             new RideClass(pack, found, courses, rules.get(), layout, details)
                 .of(ride, sources, new Delivery(out)));
       }
-      List<Task> tasks = courses.stream().filter(this::isAsked).toList();
+      RideHeading heading = sources.rideHeading(Disk.name(ride));
+      List<Task> tasks = courses.stream().filter(t -> isAsked(t, heading)).toList();
+      RideDetails own = details.by(heading);
       if (tasks.size() != 1) {
         return answer.and(refused(pack, choose(found, tasks.isEmpty())));
       }
       RideOf rides = new RideOf(ride, found, tasks.get(0), courses, rules.get(), layout);
-      RideOf.Judged judged = rides.judge(ride, details, sources);
+      RideOf.Judged judged = rides.judge(ride, own, sources);
       answer = answer.and(judged.answer());
       if (judged.result().isEmpty()) {
         return answer;
@@ -68,15 +71,18 @@ public final class AssessRide {
       RideResult result = judged.result().get();
       return answer
           .and(Answer.said(said(result)))
-          .and(Answer.wrote(new Delivery(out).put(rides.papers(ride, details, result))));
+          .and(Answer.wrote(new Delivery(out).put(rides.papers(ride, own, result))));
     } catch (IOException e) {
       return Answer.refused(IoErrorText.inWords(e));
     }
   }
 
-  private boolean isAsked(Task task) {
-    return details.direction().filter(d -> !d.equals(direction(task))).isEmpty()
-        && details.formation().filter(f -> !f.equals(formation(task))).isEmpty();
+  /** What is not asked for is what the file says of itself. */
+  private boolean isAsked(Task task, RideHeading heading) {
+    Optional<String> direction = details.direction().or(() -> heading.value("direction"));
+    Optional<String> formation = details.formation().or(() -> heading.value("formation"));
+    return direction.filter(d -> !d.equals(direction(task))).isEmpty()
+        && formation.filter(f -> !f.equals(formation(task))).isEmpty();
   }
 
   /** A refusal that names the file. */

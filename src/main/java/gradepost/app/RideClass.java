@@ -71,7 +71,7 @@ final class RideClass {
         continue;
       }
       RideOf rides = rides(tasks.get(0));
-      RideDetails own = details.by(heading.value("driver"), heading.value("assessor"));
+      RideDetails own = details.by(heading);
       RideOf.Judged judged = rides.judge(file, own, sources);
       answer = answer.and(judged.answer());
       if (judged.result().isPresent()) {

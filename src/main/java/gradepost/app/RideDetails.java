@@ -1,6 +1,7 @@
 package gradepost.app;
 
 import gradepost.briefing.signoff.RideReport;
+import gradepost.source.ride.RideHeading;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Map;
@@ -58,14 +59,14 @@ public record RideDetails(
         direction, formation, Optional.of(day), driver, assessor, from, to, leftOut, form, json);
   }
 
-  /** The same by a driver, on a course that his form tells. */
-  RideDetails by(Optional<String> newDriver, Optional<String> newAssessor) {
+  /** The same by the driver and the assessor that a file names; else by those that are known. */
+  RideDetails by(RideHeading heading) {
     return new RideDetails(
         direction,
         formation,
         on,
-        newDriver.or(() -> driver),
-        newAssessor.or(() -> assessor),
+        heading.value("driver").or(() -> driver),
+        heading.value("assessor").or(() -> assessor),
         from,
         to,
         leftOut,
