@@ -84,7 +84,7 @@ public final class Driven {
     return new Driven(plan, evenly(out));
   }
 
-  private static final double RAMP_M = 200;
+  private static final double RAMP_M = 320;
 
   /** So much over the permissible speed from a place on, for some seconds; gently up and down. */
   Driven over(double fromM, double byMps, double seconds) {
