@@ -374,6 +374,8 @@ public sealed interface Finding {
     /** The brake comes off before the first application is held. */
     BRAKE_SHORT,
     /** More movements in a mile. */
-    MOVEMENTS
+    MOVEMENTS,
+    /** More instructions on a plate. */
+    ROWS
   }
 }

@@ -5,7 +5,8 @@ import java.util.List;
 
 /**
  * One numbered instruction: an action, or what is one movement of the mind: a power handle taken
- * through its notches, a first application with the main one behind it.
+ * through its notches, a first application with the main one behind it, a running brake test with
+ * its release.
  *
  * @param actions never empty; all but the first follow after a time
  */
@@ -22,7 +23,9 @@ public record Step(List<Action> actions) {
       boolean follows =
           !open.isEmpty()
               && action.trigger().after().isPresent()
-              && ((power(action) && power(open.get(0))) || mainAfterFirst(open, action));
+              && ((power(action) && power(open.get(0)))
+                  || mainAfterFirst(open, action)
+                  || releaseAfterTest(open, action));
       if (!follows && !open.isEmpty()) {
         out.add(new Step(open));
         open.clear();
@@ -35,10 +38,19 @@ public record Step(List<Action> actions) {
     return out;
   }
 
+  /** How many a driver has to keep in mind: all but to stand. */
+  public static long rows(List<Action> actions) {
+    return of(actions).stream().filter(s -> !s.first().command().isStand()).count();
+  }
+
   private static boolean mainAfterFirst(List<Action> open, Action action) {
     return open.size() == 1
         && is(Command.Stage.FIRST, open.get(0))
         && is(Command.Stage.MAIN, action);
+  }
+
+  private static boolean releaseAfterTest(List<Action> open, Action action) {
+    return open.size() == 1 && is(Command.Stage.TEST, open.get(0)) && action.command().isRelease();
   }
 
   private static boolean is(Command.Stage stage, Action action) {

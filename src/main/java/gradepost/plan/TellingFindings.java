@@ -147,13 +147,17 @@ public final class TellingFindings implements Finding.Cases<PrintedFinding> {
       case BRAKE_AT_ONCE -> says("brake-at-once", at, left(rule.is()), wanted);
       case BRAKE_AGAIN -> says("brake-again", at, left(rule.is()), wanted);
       case BRAKE_SHORT -> says("brake-short", at, left(rule.is()), wanted);
-      case MOVEMENTS ->
-          says(
-              "many-movements",
-              at,
-              new PrintedValue.Count((int) rule.is()),
-              new PrintedValue.Count((int) rule.rule()));
+      case MOVEMENTS -> counted("many-movements", rule);
+      case ROWS -> counted("many-rows", rule);
     };
+  }
+
+  private PrintedFinding counted(String key, Finding.RuleBroken rule) {
+    return says(
+        key,
+        place(rule.atM()),
+        new PrintedValue.Count((int) rule.is()),
+        new PrintedValue.Count((int) rule.rule()));
   }
 
   @Override

@@ -11,9 +11,26 @@ import gradepost.units.Span;
  * @param notchGives a notch that gives less than this at the speed of the train gives nothing
  * @param deadNotch power stays in a notch that gives nothing for no longer than this
  * @param movements of the handles in a mile at most; notching up counts as one
+ * @param rows instructions on a plate at most, to stand not counted
+ * @param rowsAtTerminal the same where the train stops before buffer stops
  */
 public record TaughtRules(
-    Span appliedAgain, Acceleration notchGives, Span deadNotch, int movements) {
+    Span appliedAgain,
+    Acceleration notchGives,
+    Span deadNotch,
+    int movements,
+    int rows,
+    int rowsAtTerminal) {
+
+  /** With as many instructions on a plate as is usual. */
+  public TaughtRules(Span appliedAgain, Acceleration notchGives, Span deadNotch, int movements) {
+    this(appliedAgain, notchGives, deadNotch, movements, 7, 10);
+  }
+
+  /** Instructions on a plate at most. */
+  public int rows(boolean terminal) {
+    return terminal ? rowsAtTerminal : rows;
+  }
 
   /** Common practice, from memory. */
   public static final TaughtRules USUAL =

@@ -262,6 +262,21 @@ class RulesByHandTest {
         "In the mile from %s the handles move 4 times. The rule is at most 2.");
   }
 
+  /** Four times power and off are eight; notching up, or a test with its release, would be one. */
+  @Test
+  void moreInstructionsOnAPlate() {
+    starts();
+    after(10, OFF);
+    for (int i = 0; i < 3; i++) {
+      after(6, POWER);
+      after(10, OFF);
+    }
+    says(
+        Rule.ROWS,
+        doneAt(0),
+        "There are 8 instructions on this page, from %s on. The rule is at most 7.");
+  }
+
   private void gapFrom(double metres) {
     line =
         Changed.route(

@@ -263,6 +263,8 @@ final class ReadingWriter {
     values.put("practice.notch-gives-at-least", rate(taught.notchGives()));
     values.put("practice.dead-notch-at-most", words.seconds(taught.deadNotch().seconds()));
     values.put("practice.movements-in-a-mile", String.valueOf(taught.movements()));
+    values.put("practice.rows-on-a-plate", String.valueOf(taught.rows()));
+    values.put("practice.rows-at-a-terminal", String.valueOf(taught.rowsAtTerminal()));
     values.put("practice.names-alike-within", words.room(line.alikeWithin().metres()));
     values.put("practice.over-gap-at-least", words.speed(line.overGap().metresPerSecond()));
     values.put("practice.off-before-gap", words.seconds(line.offBeforeGap().seconds()));

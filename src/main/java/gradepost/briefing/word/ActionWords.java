@@ -198,9 +198,22 @@ public final class ActionWords {
     return order.further().stream().filter(f -> f.does().brake().isPresent()).findFirst();
   }
 
+  /** The release that ends a running brake test. */
+  private static Optional<PrintedOrder.Further> release(PrintedOrder order) {
+    return order.further().stream()
+        .filter(f -> f.does().equals(new PrintedCommand.Release()))
+        .findFirst();
+  }
+
+  private String released(String plain, PrintedOrder order) {
+    return release(order)
+        .map(r -> words.text("do.then-release", plain, words.time(r.after())))
+        .orElse(plain);
+  }
+
   /** A whole order in a few words: a power handle with its notches, and the wait for each. */
   String todo(PrintedOrder order) {
-    if (order.further().isEmpty() || main(order).isPresent()) {
+    if (order.further().isEmpty() || main(order).isPresent() || release(order).isPresent()) {
       return todo(order.does());
     }
     PrintedOrder.Further last = order.further().get(order.further().size() - 1);
@@ -218,8 +231,8 @@ public final class ActionWords {
 
   /**
    * A whole order in a few words: a power handle with its notches, and the wait for each; a first
-   * application, and when the main one follows. Where more than one application is made, it says
-   * what this one is for.
+   * application, and when the main one follows; a brake test, and when it ends. Where more than one
+   * application is made, it says what this one is for.
    *
    * @param begun the application that it begins, where that is to be named
    */
@@ -227,7 +240,7 @@ public final class ActionWords {
     String first = named(todo(order), begun);
     return main(order)
         .map(m -> words.text("do.first-main", first, words.time(m.after())))
-        .orElse(first);
+        .orElseGet(() -> released(first, order));
   }
 
   private String named(String plain, Optional<PrintedApplication> begun) {
@@ -276,7 +289,7 @@ public final class ActionWords {
     String first = when.isEmpty() ? todo : words.text("do.when", todo, when);
     return main(order)
         .map(m -> words.text("do.then-main", first, gauge(m.does()), words.time(m.after())))
-        .orElse(first);
+        .orElseGet(() -> released(first, order));
   }
 
   /** A whole braking in a line: first pressure, and when the brake is worked again. */

@@ -2,9 +2,11 @@ package gradepost.drive.check;
 
 import gradepost.drive.brake.TrainModels;
 import gradepost.drive.grid.RunningTest;
+import gradepost.plan.Action;
 import gradepost.plan.BrakeTest.NoRoom;
 import gradepost.plan.Finding;
 import gradepost.plan.PlanFailure;
+import gradepost.plan.Step;
 import gradepost.plan.TellingFindings;
 import gradepost.plan.Trigger;
 import gradepost.task.Assignment;
@@ -20,6 +22,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * Drives a run from what is printed alone: the sheets, in printed units, on the train and the track
@@ -27,6 +30,9 @@ import java.util.Map;
  * out can help it.
  */
 public final class PlanVerifier {
+  /** A train that stands no further from a mark stands at it, metres. */
+  private static final double AT_MARK_M = 25;
+
   private final Assignment assignment;
   private final TrainModels models;
   private final Ceiling ceiling;
@@ -115,11 +121,43 @@ public final class PlanVerifier {
 
   /** The rules of driving that a run breaks. */
   public List<RuleBreaches.Breach> breaches(InstructionRun run) {
-    return RuleBreaches.of(
-        run.made(),
-        run.points(),
-        RuleBreaches.Limits.of(assignment),
-        models.plannedBalance()::effortMps2);
+    List<RuleBreaches.Breach> all =
+        new ArrayList<>(
+            RuleBreaches.of(
+                run.made(),
+                run.points(),
+                RuleBreaches.Limits.of(assignment),
+                models.plannedBalance()::effortMps2));
+    all.addAll(rows(run));
+    return List.copyOf(all);
+  }
+
+  /** Plates with more instructions than a driver can keep in mind. */
+  private List<RuleBreaches.Breach> rows(InstructionRun run) {
+    List<Double> terminals =
+        Targets.of(assignment, ceiling).stream()
+            .filter(t -> t.stop().filter(Target.Stop::terminal).isPresent())
+            .map(Target::atM)
+            .toList();
+    Map<Integer, List<Action>> plates = new TreeMap<>();
+    run.actions().forEach(a -> plates.computeIfAbsent(a.approach(), n -> new ArrayList<>()).add(a));
+    List<RuleBreaches.Breach> over = new ArrayList<>();
+    plates.forEach(
+        (number, actions) -> {
+          Action last = actions.get(actions.size() - 1);
+          boolean terminal =
+              last.command().isStand()
+                  && terminals.stream().anyMatch(m -> Math.abs(m - last.atM()) < AT_MARK_M);
+          long rows = Step.rows(actions);
+          int most = assignment.policy().practice().taught().rows(terminal);
+          if (rows > most) {
+            over.add(
+                new RuleBreaches.Breach(
+                    number,
+                    new Finding.RuleBroken(Finding.Rule.ROWS, actions.get(0).atM(), rows, most)));
+          }
+        });
+    return over;
   }
 
   /** The run itself. */

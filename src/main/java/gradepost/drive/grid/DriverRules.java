@@ -21,6 +21,9 @@ import java.util.stream.Stream;
  * band under it, and where no power may be taken.
  */
 public final class DriverRules {
+  /** No train gathers speed faster from a stand: from memory, of multiple units. */
+  private static final double FROM_STAND_MPS2 = 1;
+
   private final Assignment assignment;
   private final TrainModels bench;
   private final DrivingStrategy manner;
@@ -105,8 +108,8 @@ public final class DriverRules {
   }
 
   /**
-   * Where power comes off for a gap: at the permissible speed so long before it as the policy says.
-   * A train that starts from a stand less than a train's length before it takes power up to it.
+   * Where power comes off for a gap: so long before it as the policy says, at the permissible speed
+   * or at what a train can have reached from its stand.
    *
    * @param gapM where the gap begins
    * @param atM the last place of the print grid before it
@@ -118,9 +121,11 @@ public final class DriverRules {
       boolean near = step.toM() > gapM - seconds * assignment.stock().maximum().metresPerSecond();
       fastest = near && step.fromM() < gapM ? Math.max(fastest, step.speedMps()) : fastest;
     }
-    double offM = assignment.path().printedAtOrBefore(Math.max(0, gapM - seconds * fastest));
-    double aTrainM = startM + assignment.formation().lengthM();
-    return offM > startM ? offM : Math.min(atM, Math.max(offM, aTrainM));
+    // From the stand, x metres on, it is no faster than √(2 a x): x + t √(2 a x) is the way there.
+    double half = seconds * Math.sqrt(FROM_STAND_MPS2 / 2);
+    double root = Math.sqrt(half * half + gapM - startM) - half;
+    double off = Math.max(gapM - seconds * fastest, startM + root * root);
+    return Math.min(atM, Math.max(startM, assignment.path().printedAtOrBefore(off)));
   }
 
   private static double printed(Path path, double atM, boolean rises) {
@@ -268,6 +273,12 @@ public final class DriverRules {
   public boolean powerForbidden(double atM) {
     return noPower.stream()
         .anyMatch(z -> atM >= z.fromM() - Slack.PLACE_M && atM < z.toM() - Slack.PLACE_M);
+  }
+
+  /** Whether no power may be taken anywhere between two places. */
+  public boolean powerForbidden(double fromM, double toM) {
+    return noPower.stream()
+        .anyMatch(z -> fromM < z.toM() - Slack.PLACE_M && toM > z.fromM() + Slack.PLACE_M);
   }
 
   /** How far it is to the far end of the next stretch without power. */

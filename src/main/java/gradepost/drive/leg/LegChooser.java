@@ -102,12 +102,17 @@ public final class LegChooser {
   private void pullOverGaps(List<DriverRules> others) {
     DriverRules strict = rules;
     for (DriverRules other : others) {
-      if (!own().leg().stalled()) {
+      if (!stalls()) {
         return;
       }
       rules = other;
     }
-    rules = own().leg().stalled() ? strict : rules;
+    rules = stalls() ? strict : rules;
+  }
+
+  /** Wherever the brake has to be on: that is no matter of the gap. */
+  private boolean stalls() {
+    return way(DrivingStrategy.of(assignment.policy().run())).leg().stalled();
   }
 
   private boolean meetsGap() {
@@ -242,7 +247,8 @@ public final class LegChooser {
       rerun.roll(leg.starts().get(i + 1).state().atM());
       joints.add(rerun.joint());
     }
-    long idle = idle(rerun.made(), rerun.points());
+    long idle =
+        idle(rerun.made(), rerun.points()) + PlateRows.over(leg.pieces(), practice.taught());
     List<TestRoom.Missing> missing = TestRoom.missing(rerun, assignment.policy(), tests);
     return new Way(manner, leg, rerun, joints, idle, missing, practice);
   }
@@ -279,13 +285,19 @@ public final class LegChooser {
   }
 
   /**
-   * Whether a way holds its speeds as it is told: along the whole stretches, and in their bands.
+   * Whether a way holds its speeds as it is told: along the whole stretches, in their bands, and
+   * with no power where none may be taken.
    */
   boolean holds(Way way) {
     List<Instruction> told =
         way.leg().pieces().stream().flatMap(p -> p.instructions().stream()).toList();
     List<Command.Hold> holds = told.stream().flatMap(i -> i.command().hold().stream()).toList();
-    return holds.equals(way.manner().holds().stream().map(HeldStretch::hold).toList())
+    boolean powered =
+        way.manner().holds().stream()
+            .filter(h -> h.hold().by().match(notch -> true, brake -> false))
+            .anyMatch(h -> rules.powerForbidden(h.fromM(), h.hold().untilM()));
+    return !powered
+        && holds.equals(way.manner().holds().stream().map(HeldStretch::hold).toList())
         && HoldFinder.repeats(way.rerun().made())
         && new HeldSpeeds(assignment, bench, ceiling).failures(startM, told, numbers).isEmpty();
   }

@@ -263,6 +263,20 @@ final class PracticeTable {
           (double) TaughtRules.USUAL.movements(),
           "12",
           "So often the handles are moved in a mile at most; notching up counts as once; where it must be more, the sheet says so.");
+  static final Key<Said<Double>> ROWS =
+      usual(
+          "rows-on-a-plate",
+          new Scalar.PlainNumber("number", true, 3, 20),
+          (double) TaughtRules.USUAL.rows(),
+          "7",
+          "So many instructions are on the page of a braking point at most, to stand not counted; where it must be more, the sheet says so.");
+  static final Key<Said<Double>> ROWS_AT_TERMINAL =
+      usual(
+          "rows-at-a-terminal",
+          new Scalar.PlainNumber("number", true, 3, 20),
+          (double) TaughtRules.USUAL.rowsAtTerminal(),
+          "10",
+          "The same for a stop before buffer stops.");
   static final Key<Said<Length>> ALIKE =
       usual(
           "names-alike-within",
@@ -372,6 +386,8 @@ final class PracticeTable {
               NOTCH_GIVES,
               DEAD_NOTCH,
               MOVEMENTS,
+              ROWS,
+              ROWS_AT_TERMINAL,
               ALIKE,
               OVER_GAP,
               OFF_BEFORE_GAP,
@@ -420,7 +436,9 @@ final class PracticeTable {
             v.get(APPLIED_AGAIN).value(),
             v.get(NOTCH_GIVES).value(),
             v.get(DEAD_NOTCH).value(),
-            v.get(MOVEMENTS).value().intValue()),
+            v.get(MOVEMENTS).value().intValue(),
+            v.get(ROWS).value().intValue(),
+            v.get(ROWS_AT_TERMINAL).value().intValue()),
         new LinePractice(
             v.get(ALIKE).value(),
             v.get(OVER_GAP).value(),

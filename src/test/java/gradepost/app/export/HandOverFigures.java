@@ -98,7 +98,7 @@ final class HandOverFigures {
     return action.at("/trigger/kind").textValue();
   }
 
-  /** Notch after notch is one instruction, and so is a first application with the main one. */
+  /** Notch after notch is one instruction, a first application with the main one, a brake test. */
   private static List<List<JsonNode>> grouped(JsonNode actions) {
     List<List<JsonNode>> out = new ArrayList<>();
     for (JsonNode action : actions) {
@@ -111,7 +111,12 @@ final class HandOverFigures {
               && open.size() == 1
               && action.at("/command/stage").asText().equals("MAIN")
               && open.get(0).at("/command/stage").asText().equals("FIRST");
-      if (notch || main) {
+      boolean released =
+          waits
+              && open.size() == 1
+              && command(action).equals("Release")
+              && open.get(0).at("/command/stage").asText().equals("TEST");
+      if (notch || main || released) {
         open.add(action);
       } else {
         out.add(new ArrayList<>(List.of(action)));

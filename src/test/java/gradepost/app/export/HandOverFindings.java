@@ -114,7 +114,7 @@ final class HandOverFindings {
   private void rule() {
     place(n("atM"));
     switch (finding.get("broken").textValue()) {
-      case "MOVEMENTS" -> {
+      case "MOVEMENTS", "ROWS" -> {
         count((long) n("is"));
         count((long) n("rule"));
       }

@@ -181,17 +181,31 @@ class DriverRulesTest {
     assertThat(falling.powerForbidden(1931.312)).isTrue();
   }
 
-  /** A train that starts over a gap has to take power there; one close before it, up to it. */
+  /**
+   * A train that starts over a gap has to take power there. From 1931.312 m, 68.7 m before it, 1
+   * m/s² are 9.1 m/s after 41.4 m, and 3 s at that the other 27.3 m.
+   */
   @Test
   void aTrainThatStartsAtAGapTakesPower() {
     for (double startM : new double[] {1991.312, 2040, 2141.312}) {
       assertThat(gapped(startM).powerForbidden(2040)).as("from %f", startM).isFalse();
     }
     assertThat(gapped(1991.312 - LITTLE).powerForbidden(2040)).isTrue();
-    assertThat(gapped(1991.312 - LITTLE).powerForbidden(1991.312 - LITTLE)).isFalse();
-    assertThat(gapped(1931.312).powerForbidden(1991.312 - LITTLE)).isFalse();
-    assertThat(gapped(1931.312 - LITTLE).powerForbidden(1931.312)).isTrue();
+    assertThat(gapped(1931.312).powerForbidden(1971.312 - LITTLE)).isFalse();
+    assertThat(gapped(1931.312).powerForbidden(1971.312)).isTrue();
+    assertThat(gapped(1700).powerForbidden(1931.312 - LITTLE)).isFalse();
+    assertThat(gapped(1700).powerForbidden(1931.312)).isTrue();
     assertThat(gapped(2141.312 + LITTLE).powerForbidden(2040)).isTrue();
+  }
+
+  /** No speed may be held with power over it. */
+  @Test
+  void noStretchWithAGapInItIsWithPower() {
+    DriverRules rules = gapped(0);
+    assertThat(rules.powerForbidden(1000, 1931.312)).isFalse();
+    assertThat(rules.powerForbidden(1000, 1932)).isTrue();
+    assertThat(rules.powerForbidden(2000, 2010)).isTrue();
+    assertThat(rules.powerForbidden(2141.312, 2900)).isFalse();
   }
 
   private static int notch(double permille, boolean holding) {

@@ -49,6 +49,8 @@ class PracticeTableTest {
         notch-gives-at-least: {value: 0.02 m/s2, for: x}
         dead-notch-at-most: {value: 4 s, for: x}
         movements-in-a-mile: {value: 15, for: x}
+        rows-on-a-plate: {value: 8, for: n}
+        rows-at-a-terminal: {value: 11, for: o}
         braked-lower-from: {value: 0.04 m/s2, for: t}
         last-ease-alone: {value: 150 %, for: u}
         gradient-ahead: {value: 500 m, for: v}
@@ -101,7 +103,7 @@ class PracticeTableTest {
                 new CoastPractice(0.85, 0.45, new Span(12), new Length(250)),
                 new HandlePractice(new Span(7), new Span(4), new Span(10)),
                 new WarningPractice(new Length(900), 0.15),
-                new TaughtRules(new Span(30), new Acceleration(0.02), new Span(4), 15),
+                new TaughtRules(new Span(30), new Acceleration(0.02), new Span(4), 15, 8, 11),
                 new LinePractice(
                     new Length(700),
                     new Speed(7),
