@@ -269,7 +269,7 @@ final class PracticeTable {
           new Scalar.PlainNumber("number", true, 3, 20),
           (double) TaughtRules.USUAL.rows(),
           "7",
-          "So many instructions are on the page of a braking point at most, to stand not counted; where it must be more, the sheet says so.");
+          "The most instructions on the page of a braking point, to stand not counted; where there must be more, the sheet says so.");
   static final Key<Said<Double>> ROWS_AT_TERMINAL =
       usual(
           "rows-at-a-terminal",
