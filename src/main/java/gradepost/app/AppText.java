@@ -52,6 +52,8 @@ final class AppText {
   static final Three<String, String, Optional<String>> OTHER_ROAD =
       MISTAKES.declare(
           "other-road", Hole.word("direction"), Hole.word("formation"), Hole.perhaps("other"));
+  static final Two<String, String> OTHER_FORMATION =
+      MISTAKES.declare("other-formation", Hole.word("formation"), Hole.word("other"));
   static final Two<Integer, Integer> NO_APPROACH =
       MISTAKES.declare("no-approach", Hole.count("number"), Hole.count("last"));
 

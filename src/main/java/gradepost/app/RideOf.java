@@ -96,6 +96,13 @@ final class RideOf {
                 typed -> Optional.<Mistake>empty(),
                 recorded -> new RideRoad(task, courses, rules.ride()).mistake(recorded))
             .or(() -> noApproach(details));
+    Optional<Mistake> doubt =
+        ride.match(
+            typed -> Optional.empty(),
+            recorded -> new RideRoad(task, courses, rules.ride()).doubt(recorded));
+    if (doubt.isPresent()) {
+      answer = answer.and(Answer.said(file + ": warning: " + doubt.get().what()));
+    }
     return mistake.isPresent()
         ? new Judged(answer.and(AssessRide.refused(file, mistake.get())), Optional.empty())
         : new Judged(

@@ -16,6 +16,8 @@ final class RideRoad {
   /** Another course has to fit so much better. */
   private static final double BETTER = 3;
 
+  private static final int LEAST_STOPS = 2;
+
   private final Task task;
   private final List<Task> courses;
   private final RideRules rules;
@@ -29,22 +31,38 @@ final class RideRoad {
   /** What is wrong with an export, if its stands do not lie as the stops of the course do. */
   Optional<Mistake> mistake(Ride.Recorded ride) {
     Tying.Fit own = fit(task, ride);
+    Optional<Task> other = better(ride, own, false);
+    return own.stops() >= LEAST_STOPS && other.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            AppText.OTHER_ROAD.with(
+                AssessRide.direction(task), AssessRide.formation(task), other.map(RideRoad::name)));
+  }
+
+  /**
+   * That the stops of another formation fit better: they lie so near those of this one that a wheel
+   * that slips may bring it about, so that it is told and no more.
+   */
+  Optional<Mistake> doubt(Ride.Recorded ride) {
+    return better(ride, fit(task, ride), true)
+        .map(
+            t -> AppText.OTHER_FORMATION.with(AssessRide.formation(task), AssessRide.formation(t)));
+  }
+
+  /** Another course that fits better, of the same direction or of another. */
+  private Optional<Task> better(Ride.Recorded ride, Tying.Fit own, boolean sameDirection) {
     if (own.stops() == task.assignment().calls().size() && own.unlike() <= ALIKE) {
       return Optional.empty();
     }
-    Optional<Task> other =
-        courses.stream()
-            .filter(t -> !t.equals(task))
-            .filter(t -> better(fit(t, ride), own))
-            .findFirst();
-    if (own.stops() >= 2 && other.isEmpty()) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        AppText.OTHER_ROAD.with(
-            AssessRide.direction(task),
-            AssessRide.formation(task),
-            other.map(t -> AssessRide.direction(t) + ", " + AssessRide.formation(t))));
+    return courses.stream()
+        .filter(t -> !t.equals(task))
+        .filter(t -> (t.assignment().direction() == task.assignment().direction()) == sameDirection)
+        .filter(t -> better(fit(t, ride), own))
+        .findFirst();
+  }
+
+  private static String name(Task course) {
+    return AssessRide.direction(course) + ", " + AssessRide.formation(course);
   }
 
   private Tying.Fit fit(Task course, Ride.Recorded ride) {
