@@ -57,6 +57,7 @@ final class FreeRun {
   private final double noPowerToM;
   private final double leastOffS;
   private final GuideFollower guide;
+  private final PowerQuestions power;
   private final List<Step> steps = new ArrayList<>();
   private final StopConditions until = new StopConditions();
 
@@ -104,6 +105,9 @@ final class FreeRun {
     this.leastOffS = assignment.policy().practice().power().offAtLeast().seconds();
     int highest = assignment.stock().traction().notches().size() - 1;
     this.guide = new GuideFollower(rules, stepper, highest, bench.settings());
+    this.power =
+        new PowerQuestions(
+            rules, assignment, bench.settings(), stepper, probe, guide, noPowerFromM, noPowerToM);
     this.told = new ToldPlaces(path, stepper, probe, endM);
   }
 
@@ -257,7 +261,7 @@ final class FreeRun {
       shutOffAt(off);
     } else if (ended == StopReason.TIME && more) {
       notch(stepper.notch() + 1, new Trigger.After(perNotch));
-    } else if (ended == StopReason.TIME && weak(off)) {
+    } else if (ended == StopReason.TIME && power.weak(off)) {
       double place = path.printedAtOrAfter(stepper.atM());
       StopReason reached = stepper.advance(until.clear().place(Math.min(place, edge)).speedUp(off));
       if (reached == StopReason.PLACE && place < edge) {
@@ -274,16 +278,6 @@ final class FreeRun {
   private void shutOffAt(double mps) {
     done(new Trigger.SpeedUpTo(mps), new Command.ShutOff());
     mode = Mode.COAST;
-  }
-
-  /** Whether the train hardly gains in this notch, and there is a higher one that would help. */
-  private boolean weak(double off) {
-    int next = stepper.notch() + 1;
-    return !guide.holds()
-        && next < assignment.stock().traction().notches().size()
-        && stepper.speedMps() < off - 2 * rules.unitMps()
-        && stepper.accelerationMps2() < own.weakMps2()
-        && stepper.accelerationInNotch(next) > stepper.accelerationMps2() + own.helpsMps2();
   }
 
   private StopReason coast(double ceiling, double edge) {
@@ -304,7 +298,7 @@ final class FreeRun {
       begin(test.get());
       return StopReason.PLACE;
     }
-    if (mayTakePowerForTest()) {
+    if (power.mayBeTakenForTest(ceiling, offS)) {
       if (!told.printed()) {
         return told.toNextPrinted(edge);
       }
@@ -312,9 +306,9 @@ final class FreeRun {
       return StopReason.PLACE;
     }
     double on = rules.band().onMps(ceiling);
-    boolean may = mayTakePower();
+    boolean may = power.mayBeTaken(ceiling, offS);
     boolean slow = stepper.speedMps() <= on + Slack.ROUNDING;
-    may = may && !(slow && gathersByItself());
+    may = may && !(slow && power.gathersByItself(ceiling));
     if (may && slow) {
       boolean fell = seen.fallsTo(on, stepper.speedMps());
       if (!fell && !told.printed()) {
@@ -325,7 +319,7 @@ final class FreeRun {
     }
     double checked = checkedCeiling(ceiling);
     double from = rules.band().checkFromMps(checked);
-    boolean riseSoon = riseComesInTime(checked);
+    boolean riseSoon = power.riseComesInTime(checked);
     boolean mustCheck = stepper.speedMps() >= (riseSoon ? checked : from - Slack.ROUNDING);
     double gains = stepper.speedMps() < checked - settings.closeMps() ? Slack.STEADY_MPS2 : 0;
     if (mustCheck && stepper.accelerationMps2() > gains) {
@@ -388,16 +382,6 @@ final class FreeRun {
     return ended;
   }
 
-  /** Left to itself the train would come too slow to a running brake test; power mends that. */
-  private boolean mayTakePowerForTest() {
-    double at = stepper.atM();
-    return stepper.speedMps() < rules.neededMps(at)
-        && stepper.speedMps() < rules.band().offMps(ceilingAt(at)) - rules.unitMps()
-        && stepper.brakeOff()
-        && stepper.timeS() >= offS + leastOffS - Slack.TIME_S
-        && !rules.powerForbidden(at);
-  }
-
   /** Where a speed is to be held from here on, and the train is in no haste and not above it. */
   private Optional<HeldStretch> stretchHere() {
     boolean ready = stepper.brakeOff() && stepper.timeS() >= offS + leastOffS - Slack.TIME_S;
@@ -431,7 +415,7 @@ final class FreeRun {
     }
     held = Optional.empty();
     double ceiling = ceilingAt(stepper.atM());
-    if (stepper.notch() >= 0 && goesOn(holding.hold(), ceiling)) {
+    if (stepper.notch() >= 0 && power.goesOn(holding.hold(), ceiling, notchSinceS)) {
       top = Math.max(stepper.notch(), guide.notchFor(ceiling, true));
       mode = Mode.POWER;
       notch(Math.min(top, stepper.notch() + 1), here());
@@ -443,77 +427,14 @@ final class FreeRun {
     return StopReason.PLACE;
   }
 
-  /** Whether power stays on where a speed was held. */
-  private boolean goesOn(Command.Hold hold, double ceiling) {
-    double perNotch = assignment.stock().traction().timePerNotch().seconds();
-    return stepper.timeS() >= notchSinceS + perNotch - Slack.TIME_S
-        && !rules.powerForbidden(stepper.atM())
-        && stepper.speedMps() < guide.offMps(ceiling) - rules.unitMps()
-        && (guide.guides()
-            ? guide.wantsPower(ceiling)
-            : rules.band().offMps(ceiling) > hold.upperMps() + Slack.SPEED_MPS);
-  }
-
   /** A lower ceiling close ahead, if the train is not above it. */
   private double checkedCeiling(double ceiling) {
     double ahead = rules.ceilingToCheckAt(stepper.atM());
     return stepper.speedMps() <= ahead ? Math.min(ceiling, ahead) : ceiling;
   }
 
-  /** Hardly below the band on a falling grade: it comes back without power. */
-  private boolean gathersByItself() {
-    return !slow() && stepper.accelerationInNotch(-1) > Slack.STEADY_MPS2;
-  }
-
   private Trigger here() {
     return new Trigger.AtPlace(stepper.atM());
-  }
-
-  private boolean mayTakePower() {
-    boolean justOff = !slow() && stepper.timeS() < offS + leastOffS - Slack.TIME_S;
-    if (justOff || !stepper.brakeOff()) {
-      return false;
-    }
-    double least = rules.run().leastPower().seconds();
-    double at = stepper.atM();
-    if (stepper.speedMps() >= rules.coastsFromMps(at) - own.closeToTestMps()) {
-      return false;
-    }
-    double rise = rules.nextRise(at) - at;
-    boolean spared = at >= noPowerFromM - Slack.PLACE_M && at < noPowerToM - Slack.PLACE_M;
-    if (guide.guides()) {
-      return !spared && !rules.powerForbidden(at) && guide.wantsPower(ceilingAt(at));
-    }
-    return !spared
-        && (rise > least * stepper.speedMps() || slow())
-        && !rules.powerForbidden(at)
-        && (rules.toNoPowerM(at) > least * stepper.speedMps() || slow() || wouldLoseSpeed());
-  }
-
-  /** Whether the ceiling rises ahead before the train, left to itself, is too fast for this one. */
-  private boolean riseComesInTime(double ceiling) {
-    double riseWaitedS = assignment.policy().practice().handles().riseWaitedFor().seconds();
-    double ahead = rules.nextRise(stepper.atM()) - stepper.atM();
-    if (ahead >= riseWaitedS * stepper.speedMps()) {
-      return false;
-    }
-    probe.restore(stepper.save());
-    StopConditions there =
-        new StopConditions().place(stepper.atM() + ahead).speedUp(ceiling - settings.closeMps());
-    return probe.advance(there) == StopReason.PLACE;
-  }
-
-  /** Whether coasting to the far end of the next stretch without power costs too much speed. */
-  private boolean wouldLoseSpeed() {
-    double v = stepper.speedMps();
-    double a = stepper.accelerationInNotch(-1);
-    return v * v + 2 * a * rules.pastNoPowerM(stepper.atM()) < own.gapKeeps() * v * v;
-  }
-
-  /** Too slow to wait for a higher ceiling. */
-  private boolean slow() {
-    double on = rules.band().onMps(ceilingAt(stepper.atM()));
-    return stepper.speedMps() < Math.max(own.slowMps(), own.slowShare() * on);
   }
 
   private StopReason check(double ceiling, double edge) {
