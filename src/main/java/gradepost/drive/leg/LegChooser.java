@@ -126,6 +126,7 @@ public final class LegChooser {
    *
    * @param joints of the run, where each piece begins
    * @param idle movements for a moment, and stretches along which the train creeps
+   * @param rows instructions over what the policy allows on a plate
    * @param missing running brake tests for which it has no room
    * @param practice what a movement is worth
    */
@@ -135,6 +136,7 @@ public final class LegChooser {
       InstructionRun rerun,
       List<InstructionRun.Joint> joints,
       long idle,
+      long rows,
       List<TestRoom.Missing> missing,
       Practice practice) {
     /** Whether the train comes through by the rules, and makes its running brake tests. */
@@ -171,12 +173,18 @@ public final class LegChooser {
       return dear() < other.dear();
     }
 
-    /** Quicker, but not by movements for a moment that save hardly any time. */
+    /** Plates less full, or the better way with plates as full. */
+    boolean fitsBetterThan(Way other) {
+      return rows < other.rows || (rows == other.rows && betterThan(other));
+    }
+
+    /** Quicker, but not by movements for a moment, or too many, that save hardly any time. */
     boolean quickerThan(Way other) {
       double savesS = practice.handles().movementSaves().seconds();
       return (stands() && !other.stands())
           || (stands() == other.stands()
-              && timeS() + savesS * idle < other.timeS() + savesS * other.idle);
+              && timeS() + savesS * (idle + rows)
+                  < other.timeS() + savesS * (other.idle + other.rows));
     }
 
     /** Logarithm of the energy, and as much more for each movement as it is worth. */
@@ -247,10 +255,10 @@ public final class LegChooser {
       rerun.roll(leg.starts().get(i + 1).state().atM());
       joints.add(rerun.joint());
     }
-    long idle =
-        idle(rerun.made(), rerun.points()) + PlateRows.over(leg.pieces(), practice.taught());
+    long idle = idle(rerun.made(), rerun.points());
+    long rows = PlateRows.over(leg.pieces(), practice.taught());
     List<TestRoom.Missing> missing = TestRoom.missing(rerun, assignment.policy(), tests);
-    return new Way(manner, leg, rerun, joints, idle, missing, practice);
+    return new Way(manner, leg, rerun, joints, idle, rows, missing, practice);
   }
 
   /**
