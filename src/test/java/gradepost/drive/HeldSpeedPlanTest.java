@@ -56,7 +56,7 @@ class HeldSpeedPlanTest {
   /** Hardly more energy than without, no slower than is allowed, and fewer things to remember. */
   @Test
   void itIsTheBetterForIt() {
-    for (Assignment assignment : List.of(HeldLines.withPower(), FrozenPlans.assignments().get(3))) {
+    for (Assignment assignment : List.of(HeldLines.withPower(), HeldLines.withBrake())) {
       Plan held = Planner.plan(assignment);
       Plan plain = Planner.plan(assignment, PlannerSettings.usual().holding(0));
       assertThat(holds(held)).isNotEmpty();
