@@ -120,8 +120,12 @@ public final class BrakingRun {
     }
   }
 
+  /** Not for a moment before the brake comes off: it would still be on when the train stands. */
   private boolean heavier() {
-    return braking.mainPa() > presentPa
+    boolean soonOff =
+        braking.releases() && presentPa > 0 && Braking.hardlyBegun(lowest, stepper.speedMps());
+    return !soonOff
+        && braking.mainPa() > presentPa
         && stepper.speedMps() > braking.mainAboveMps() + Slack.SPEED_MPS;
   }
 
