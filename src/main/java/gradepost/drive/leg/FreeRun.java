@@ -53,7 +53,6 @@ final class FreeRun {
   private final double endM;
   private final double capMps;
   private final double capUntilM;
-  private final double noPowerFromM;
   private final double noPowerToM;
   private final double leastOffS;
   private final GuideFollower guide;
@@ -100,7 +99,6 @@ final class FreeRun {
     this.endM = endM;
     this.capMps = capMps;
     this.capUntilM = capUntilM;
-    this.noPowerFromM = noPowerFromM;
     this.noPowerToM = noPowerToM;
     this.leastOffS = assignment.policy().practice().power().offAtLeast().seconds();
     int highest = assignment.stock().traction().notches().size() - 1;
