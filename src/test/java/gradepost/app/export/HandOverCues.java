@@ -149,9 +149,8 @@ final class HandOverCues {
 
   private Told counted(Thing thing, double atM) {
     double seconds = timeAt(atM) - timeAt(thing.atM());
-    return new Told(
-        thing,
-        told(thing, atM).past(),
-        seconds < 1 ? Optional.empty() : Optional.of(HandOverGrid.down(seconds)));
+    return seconds < 1
+        ? told(thing, atM)
+        : new Told(thing, Optional.empty(), Optional.of(HandOverGrid.down(seconds)));
   }
 }
