@@ -71,7 +71,8 @@ public final class AssessRide {
       RideResult result = judged.result().get();
       return answer
           .and(Answer.said(said(result)))
-          .and(Answer.wrote(new Delivery(out).put(rides.papers(ride, own, result))));
+          .and(
+              Answer.wrote(new Delivery(out).put(RidePapers.of(rides, ride, own, result, layout))));
     } catch (IOException e) {
       return Answer.refused(IoErrorText.inWords(e));
     }

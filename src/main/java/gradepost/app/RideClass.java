@@ -78,7 +78,7 @@ final class RideClass {
         RideResult result = judged.result().get();
         String name = String.valueOf(file.getFileName());
         answer = answer.and(Answer.said(name + ": " + AssessRide.said(result)));
-        papers.addAll(rides.papers(file, own, result));
+        papers.addAll(RidePapers.of(rides, file, own, result, layout));
         driven.add(
             new ClassReport.Driven(
                 rides.course(), own.driver().orElse(""), name, AssessRide.outcome(result), result));

@@ -1,19 +1,14 @@
 package gradepost.app;
 
-import gradepost.app.export.RideJson;
 import gradepost.app.issue.Issue;
 import gradepost.app.issue.Layout;
 import gradepost.app.issue.Task;
 import gradepost.app.store.Answer;
-import gradepost.app.store.Digest;
 import gradepost.app.store.Disk;
-import gradepost.app.store.Paper;
 import gradepost.briefing.Briefing;
 import gradepost.briefing.compose.BriefingFacts;
 import gradepost.briefing.compose.Composer;
 import gradepost.briefing.signoff.Course;
-import gradepost.briefing.signoff.Debrief;
-import gradepost.briefing.signoff.RideReport;
 import gradepost.plan.Plan;
 import gradepost.policy.SignOffRules;
 import gradepost.ride.Measured;
@@ -26,25 +21,18 @@ import gradepost.source.ride.RideAsked;
 import gradepost.text.Mistake;
 import gradepost.yaml.Reading;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
 /** Rides of one course of a pack: each is read, judged, and put on paper. */
 final class RideOf {
-  /** So much of the digest of a ride tells it from another one of the same name. */
-  private static final int DIGITS = 6;
-
   private final PackFile pack;
   private final Task task;
   private final List<Task> courses;
   private final SignOffRules rules;
-  private final Layout layout;
   private final Plan plan;
   private final Course course;
 
@@ -58,7 +46,6 @@ final class RideOf {
     this.task = task;
     this.courses = courses;
     this.rules = rules;
-    this.layout = layout;
     plan = task.plan(file);
     Briefing briefing =
         new Composer(layout.messages())
@@ -71,6 +58,10 @@ final class RideOf {
 
   Course course() {
     return course;
+  }
+
+  PackFile pack() {
+    return pack;
   }
 
   Task task() {
@@ -137,42 +128,7 @@ final class RideOf {
         .map(n -> AppText.NO_APPROACH.with(n, plan.approaches().size()));
   }
 
-  private List<String> names() {
+  List<String> names() {
     return plan.approaches().stream().map(course.taught()::title).toList();
-  }
-
-  /** Report, debrief, and for whoever keeps rides the same as JSON. */
-  List<Paper> papers(Path file, RideDetails details, RideResult result) throws IOException {
-    String name = String.valueOf(file.getFileName());
-    String stem = stem(file, details);
-    List<Paper> out = new ArrayList<>();
-    RideReport.Named named = details.named();
-    out.addAll(layout.papers(stem + "-report", new RideReport(course).of(result, name, named)));
-    out.addAll(layout.papers(stem + "-debrief", new Debrief(course).of(result, named)));
-    if (details.json()) {
-      RideJson.Of of =
-          new RideJson.Of(
-              Issue.fingerprint(pack.inputs()),
-              AssessRide.direction(task),
-              AssessRide.formation(task),
-              named.driver(),
-              named.assessor(),
-              named.on().map(Object::toString).orElse(""));
-      out.add(new Paper(stem + ".json", RideJson.of(of, result, names())));
-    }
-    return out;
-  }
-
-  /** No two drivers' reports have one name, nor two rides of one driver. */
-  private static String stem(Path file, RideDetails details) throws IOException {
-    String driver =
-        details
-            .driver()
-            .map(d -> "-" + d.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-"))
-            .orElse("");
-    return String.valueOf(file.getFileName()).replaceFirst("\\.[A-Za-z]{1,4}$", "")
-        + driver
-        + "-"
-        + Digest.of(Files.readAllBytes(file)).substring(0, DIGITS);
   }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import gradepost.pack.PaperKind;
 import gradepost.policy.Currency;
 import gradepost.policy.PaperRules;
+import gradepost.policy.RecorderRules;
 import gradepost.policy.RideFault;
 import gradepost.policy.SignOffRules;
 import gradepost.policy.StripLayer;
@@ -32,6 +33,7 @@ import gradepost.stock.law.RocklCurveResistance;
 import gradepost.stock.law.ShareOf;
 import gradepost.task.Assignment;
 import gradepost.task.Call;
+import gradepost.units.Acceleration;
 import gradepost.units.Exact;
 import gradepost.units.Gradient;
 import gradepost.units.Length;
@@ -147,7 +149,7 @@ class PackReadingTest {
         .containsEntry("stopping", "stops")
         .containsEntry("adhesion.damp", "damp rail")
         .containsEntry("sign-off.ride.early", "early")
-        .hasSize(97);
+        .hasSize(109);
   }
 
   @Test
@@ -163,8 +165,12 @@ class PackReadingTest {
                 List.of(Subject.FIRST_PRESSURE, Subject.FAILURE_ANSWER),
                 List.of(StripLayer.SPEEDS, StripLayer.CURVES)));
     assertThat(rules.ride().overspeed()).isEqualTo(Speed.ofMph(1));
+    assertThat(rules.ride().overspeedFor()).isEqualTo(new Span(3));
+    assertThat(rules.ride().recorder())
+        .isEqualTo(
+            new RecorderRules(0.02, 0.04, new Acceleration(0.4), new Span(0.3), new Span(8)));
     assertThat(rules.ride().fails()).containsExactly(RideFault.OVERSPEED);
-    assertThat(rules.currency()).isEqualTo(new Currency(6, 2, 3, Currency.Trips.NONE));
+    assertThat(rules.currency()).isEqualTo(new Currency(6, 2, 3, new Currency.Trips(4, 3, 1)));
   }
 
   @Test
