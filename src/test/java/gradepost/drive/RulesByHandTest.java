@@ -274,7 +274,7 @@ class RulesByHandTest {
     says(
         Rule.ROWS,
         doneAt(0),
-        "There are 8 instructions on this page, from %s on. The rule is at most 7.");
+        "From %s on there are 8 instructions up to this target. The rule is at most 7.");
   }
 
   private void gapFrom(double metres) {

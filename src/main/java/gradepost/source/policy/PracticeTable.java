@@ -269,7 +269,7 @@ final class PracticeTable {
           new Scalar.PlainNumber("number", true, 3, 20),
           (double) TaughtRules.USUAL.rows(),
           "7",
-          "The most instructions on the page of a braking point, to stand not counted; where there must be more, the sheet says so.");
+          "The most instructions up to one target, to stand not counted; where there must be more, the sheet says so.");
   static final Key<Said<Double>> ROWS_AT_TERMINAL =
       usual(
           "rows-at-a-terminal",
