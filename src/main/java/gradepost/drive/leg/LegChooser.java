@@ -126,7 +126,6 @@ public final class LegChooser {
    *
    * @param joints of the run, where each piece begins
    * @param idle movements for a moment, and stretches along which the train creeps
-   * @param rows instructions over what the policy allows on a plate
    * @param missing running brake tests for which it has no room
    * @param practice what a movement is worth
    */
@@ -136,7 +135,6 @@ public final class LegChooser {
       InstructionRun rerun,
       List<InstructionRun.Joint> joints,
       long idle,
-      long rows,
       List<TestRoom.Missing> missing,
       Practice practice) {
     /** Whether the train comes through by the rules, and makes its running brake tests. */
@@ -173,18 +171,12 @@ public final class LegChooser {
       return dear() < other.dear();
     }
 
-    /** Plates less full, or the better way with plates as full. */
-    boolean fitsBetterThan(Way other) {
-      return rows < other.rows || (rows == other.rows && betterThan(other));
-    }
-
-    /** Quicker, but not by movements for a moment, or too many, that save hardly any time. */
+    /** Quicker, but not by movements for a moment that save hardly any time. */
     boolean quickerThan(Way other) {
       double savesS = practice.handles().movementSaves().seconds();
       return (stands() && !other.stands())
           || (stands() == other.stands()
-              && timeS() + savesS * (idle + rows)
-                  < other.timeS() + savesS * (other.idle + other.rows));
+              && timeS() + savesS * idle < other.timeS() + savesS * other.idle);
     }
 
     /** Logarithm of the energy, and as much more for each movement as it is worth. */
@@ -256,9 +248,8 @@ public final class LegChooser {
       joints.add(rerun.joint());
     }
     long idle = idle(rerun.made(), rerun.points());
-    long rows = PlateRows.over(leg.pieces(), practice.taught());
     List<TestRoom.Missing> missing = TestRoom.missing(rerun, assignment.policy(), tests);
-    return new Way(manner, leg, rerun, joints, idle, rows, missing, practice);
+    return new Way(manner, leg, rerun, joints, idle, missing, practice);
   }
 
   /**

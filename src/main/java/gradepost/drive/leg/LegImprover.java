@@ -20,7 +20,6 @@ final class LegImprover {
   private final PlannerSettings settings;
   private final double unitMps;
   private final double allowedS;
-  private final boolean fitting;
 
   /** By the change: it is the same as long as the way has not changed where it plays. */
   private final Map<GuideChange, ChangeEffect> known = new HashMap<>();
@@ -28,15 +27,8 @@ final class LegImprover {
   /**
    * @param unitMps one unit of speed, as printed
    * @param allowedS the time that the leg may take
-   * @param fitting whether plates that are less full come before all that is better
    */
-  LegImprover(
-      LegChooser chooser,
-      PlannerSettings settings,
-      double unitMps,
-      double allowedS,
-      boolean fitting) {
-    this.fitting = fitting;
+  LegImprover(LegChooser chooser, PlannerSettings settings, double unitMps, double allowedS) {
     this.chooser = chooser;
     this.settings = settings;
     this.unitMps = unitMps;
@@ -53,7 +45,6 @@ final class LegImprover {
           better.equals(best)
               || (best.stands()
                   && better.idle() == best.idle()
-                  && (!fitting || better.rows() == best.rows())
                   && best.timeS() <= allowedS
                   && better.dear() > best.dear() - settings.choice().leastGain());
       best = better;
@@ -73,7 +64,7 @@ final class LegImprover {
     List<ChangeEffect> done = List.of();
     for (List<ChangeEffect> set : sets.stream().filter(s -> !s.isEmpty()).toList()) {
       Way way = made(base, set);
-      if (best(best, List.of(way), allowedS, fitting).equals(way)) {
+      if (best(best, List.of(way), allowedS).equals(way)) {
         best = way;
         done = set;
       }
@@ -83,11 +74,11 @@ final class LegImprover {
         i < settings.choice().alone() && i < first.size() && first.size() > 1 && best.equals(base);
         i++) {
       done = List.of(first.get(i));
-      best = best(base, List.of(made(base, done)), allowedS, fitting);
+      best = best(base, List.of(made(base, done)), allowedS);
     }
     if (best.equals(base)) {
       known.clear();
-      return best(base, coasting(base), allowedS, fitting);
+      return best(base, coasting(base), allowedS);
     }
     List<ChangeEffect> changed = done;
     known.values().removeIf(e -> !changed.stream().allMatch(e::apartFrom));
@@ -123,21 +114,12 @@ final class LegImprover {
 
   /** Within the time that is allowed before all else; where none is, the quickest. */
   static Way best(Way first, List<Way> others, double allowedS) {
-    return best(first, others, allowedS, false);
-  }
-
-  /** The same, with plates that are less full before all that is better. */
-  static Way best(Way first, List<Way> others, double allowedS, boolean fitting) {
     Way best = first;
     for (Way way : others) {
       boolean inTime = way.timeS() <= allowedS;
       boolean was = best.stands() && best.timeS() <= allowedS;
       boolean better =
-          inTime == was
-              ? inTime
-                  ? fitting ? way.fitsBetterThan(best) : way.betterThan(best)
-                  : way.timeS() < best.timeS()
-              : inTime;
+          inTime == was ? inTime ? way.betterThan(best) : way.timeS() < best.timeS() : inTime;
       best = way.stands() && better ? way : best;
     }
     return best;

@@ -18,7 +18,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /**
@@ -333,7 +332,9 @@ public final class RunChooser {
       ways.addAll(between(chooser, moves.get(move), priced.get(move), allowedS));
     }
     LegChooser.Way best = LegImprover.best(ways.get(0), ways, allowedS);
-    LegImprover improver = improver(chooser, allowedS, false);
+    LegImprover improver =
+        new LegImprover(
+            chooser, bench.settings(), assignment.route().units().speedUnitMps(), allowedS);
     List<LegChooser.Way> left = new ArrayList<>(ways);
     List<LegChooser.Way> near = new ArrayList<>();
     for (int seed = 0; seed < settings.seeds() && !left.isEmpty(); seed++) {
@@ -343,52 +344,10 @@ public final class RunChooser {
       near.add(improved);
       best = LegImprover.best(best, List.of(improved), allowedS);
     }
-    LegChooser.Way taken = best;
-    near.add(taken);
-    List<LegChooser.Way> holding = held(chooser, improver, near, taken, allowedS);
-    LegChooser.Way held = LegImprover.best(taken, holding, allowedS);
-    ways.addAll(near);
-    if (taken.rows() > 0) {
-      ways.add(lessFull(chooser, List.copyOf(ways), taken, allowedS));
-    }
-    LegChooser.Way plain = fitting(taken, ways, allowedS);
-    holding.add(plain);
-    return new Leg(
-        targets, limits, tests, plain, fitting(held, holding, allowedS), fastest, allowedS);
-  }
-
-  private LegImprover improver(LegChooser chooser, double allowedS, boolean fitting) {
-    double unitMps = assignment.route().units().speedUnitMps();
-    return new LegImprover(chooser, bench.settings(), unitMps, allowedS, fitting);
-  }
-
-  /** Looked for from some of these ways, plates that are less full before all that is better. */
-  private LegChooser.Way lessFull(
-      LegChooser chooser, List<LegChooser.Way> ways, LegChooser.Way taken, double allowedS) {
-    LegImprover improver = improver(chooser, allowedS, true);
-    List<LegChooser.Way> left = new ArrayList<>(ways);
-    LegChooser.Way best = taken;
-    for (int seed = 0; seed < settings.seeds() && !left.isEmpty(); seed++) {
-      LegChooser.Way from = LegImprover.best(left.get(0), left, allowedS, true);
-      left.removeIf(w -> w.movements() == from.movements());
-      best = LegImprover.best(best, List.of(improver.improved(from)), allowedS, true);
-    }
-    return best;
-  }
-
-  /**
-   * The way whose plates are not too full; of those the best one. None that takes longer than is
-   * allowed, or much more energy than the first.
-   */
-  private LegChooser.Way fitting(
-      LegChooser.Way first, List<LegChooser.Way> others, double allowedS) {
-    double mostJ = settings.holdEnergy() * first.rerun().energyJ();
-    LegChooser.Way best = first;
-    for (LegChooser.Way way : others) {
-      boolean may = way.stands() && way.timeS() <= allowedS && way.rerun().energyJ() <= mostJ;
-      best = may && way.rows() < first.rows() && way.fitsBetterThan(best) ? way : best;
-    }
-    return best;
+    near.add(best);
+    LegChooser.Way held =
+        LegImprover.best(best, held(chooser, improver, near, best, allowedS), allowedS);
+    return new Leg(targets, limits, tests, best, held, fastest, allowedS);
   }
 
   /**
@@ -410,9 +369,7 @@ public final class RunChooser {
       }
     }
     double mostJ = settings.holdEnergy() * unheld.rerun().energyJ();
-    return all.stream()
-        .filter(w -> w.rerun().energyJ() <= mostJ && chooser.holds(w))
-        .collect(Collectors.toList());
+    return all.stream().filter(w -> w.rerun().energyJ() <= mostJ && chooser.holds(w)).toList();
   }
 
   /**
