@@ -120,10 +120,16 @@ public final class BrakingRun {
     }
   }
 
-  /** Not for a moment before the brake comes off: it would still be on when the train stands. */
+  /**
+   * Not for a moment before a brake comes off that only releases fully: it would still be on when
+   * the train stands.
+   */
   private boolean heavier() {
     boolean soonOff =
-        braking.releases() && presentPa > 0 && Braking.hardlyBegun(lowest, stepper.speedMps());
+        !braking.rig().gradualRelease()
+            && braking.releases()
+            && presentPa > 0
+            && Braking.hardlyBegun(lowest, stepper.speedMps());
     return !soonOff
         && braking.mainPa() > presentPa
         && stepper.speedMps() > braking.mainAboveMps() + Slack.SPEED_MPS;
