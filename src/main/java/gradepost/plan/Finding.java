@@ -338,7 +338,7 @@ public sealed interface Finding {
    * The run breaks a rule of driving of the policy, since none that keeps it was found.
    *
    * @param atM where it does
-   * @param is what the run has: seconds, metres, or a number of movements
+   * @param is what the run has: seconds, or a number of movements
    * @param rule what the policy wants
    */
   record RuleBroken(Rule broken, double atM, double is, double rule) implements Finding {
@@ -363,10 +363,6 @@ public sealed interface Finding {
     NOTCH_KEPT,
     /** Power goes on again after a shorter time. */
     POWER_AGAIN,
-    /** Power comes off a shorter time before a gap in the conductor rail, or over it. */
-    OFF_BEFORE_GAP,
-    /** Power is taken over a gap, before the last collector is past it: so far before, metres. */
-    POWER_IN_GAP,
     /** The brake goes on a shorter time after power came off. */
     BRAKE_AT_ONCE,
     /** The brake goes on again after a shorter time. */

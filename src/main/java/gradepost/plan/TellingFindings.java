@@ -142,8 +142,6 @@ public final class TellingFindings implements Finding.Cases<PrintedFinding> {
       case DEAD_NOTCH -> says("dead-notch", at, time(rule.is()), wanted);
       case NOTCH_KEPT -> says("notch-kept", at, time(rule.is()), wanted);
       case POWER_AGAIN -> says("power-again", at, left(rule.is()), wanted);
-      case OFF_BEFORE_GAP -> says("off-before-gap", at, left(rule.is()), wanted);
-      case POWER_IN_GAP -> says("power-in-gap", at, needed(rule.is()));
       case BRAKE_AT_ONCE -> says("brake-at-once", at, left(rule.is()), wanted);
       case BRAKE_AGAIN -> says("brake-again", at, left(rule.is()), wanted);
       case BRAKE_SHORT -> says("brake-short", at, left(rule.is()), wanted);

@@ -106,8 +106,8 @@ class PracticeReachesPlanTest {
     PowerPractice power = Changed.in(PowerPractice.USUAL, "offAtLeast", new Span(70));
     RuleBreaches.Limits least =
         RuleBreaches.Limits.of(
-            Mill.assignment(Direction.FORWARD, "4-car")
-                .with(Mill.policy().with(Practice.USUAL.with(brake).with(power))));
+            Mill.policy().with(Practice.USUAL.with(brake).with(power)),
+            Mill.assignment(Direction.FORWARD, "4-car").stock().traction());
     assertThat(least.brakeOffS()).isEqualTo(60);
     assertThat(least.powerOffS()).isEqualTo(70);
   }

@@ -19,10 +19,7 @@ import gradepost.plan.Trace;
 import gradepost.policy.Practice;
 import gradepost.policy.TaughtRules;
 import gradepost.route.BrakeTestPlace;
-import gradepost.route.RailGap;
-import gradepost.route.place.Applies;
 import gradepost.route.place.Direction;
-import gradepost.route.place.Extent;
 import gradepost.stock.Notch;
 import gradepost.stock.Stock;
 import gradepost.stock.Traction;
@@ -275,47 +272,6 @@ class RulesByHandTest {
         Rule.ROWS,
         doneAt(0),
         "From %s on there are 8 instructions up to this target. The rule is at most 7.");
-  }
-
-  private void gapFrom(double metres) {
-    line =
-        Changed.route(
-            line,
-            "railGaps",
-            List.of(
-                new RailGap(
-                    "gap",
-                    new Extent(EvenLine.at(metres), EvenLine.at(metres + 20)),
-                    Applies.EVERYWHERE)));
-  }
-
-  /** Off at the place of the grid 8.7 m before it, at some 7 m/s. */
-  @Test
-  void powerUpToAGap() {
-    gapFrom(600);
-    starts();
-    at(598, OFF);
-    at(700, RELEASE);
-    says(
-        Rule.OFF_BEFORE_GAP,
-        600,
-        "Power is off only 1 s before the conductor-rail gap at %s. The rule is at least 3 s.");
-  }
-
-  /** The last collector of 80 m of train is past a gap that ends at 620 m at 700 m. */
-  @Test
-  void powerOverAGap() {
-    gapFrom(600);
-    starts();
-    after(15, OFF);
-    at(650, POWER);
-    after(12, OFF);
-    double places = doneAt(2);
-    long metres = (long) Math.ceil(700 - places - 1e-6);
-    says(
-        Rule.POWER_IN_GAP,
-        places,
-        "Power is taken at %s, " + metres + " m before the last collector clears the gap.");
   }
 
   /** A running brake test that no sheet tells of. */

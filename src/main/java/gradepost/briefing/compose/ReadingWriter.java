@@ -267,7 +267,6 @@ final class ReadingWriter {
     values.put("practice.rows-at-a-terminal", String.valueOf(taught.rowsAtTerminal()));
     values.put("practice.names-alike-within", words.room(line.alikeWithin().metres()));
     values.put("practice.over-gap-at-least", words.speed(line.overGap().metresPerSecond()));
-    values.put("practice.off-before-gap", words.seconds(line.offBeforeGap().seconds()));
     values.put("practice.brake-test-held", words.seconds(line.testHeld().seconds()));
     values.put("practice.brake-test-within", words.speed(line.testWithin().metresPerSecond()));
     values.put("practice.cue-within", words.seconds(line.cueWithin().seconds()));

@@ -1,6 +1,5 @@
 package gradepost.drive.check;
 
-import gradepost.drive.grid.Collectors;
 import gradepost.plan.Plan;
 import gradepost.plan.SignalBraking;
 import gradepost.plan.Trace;
@@ -10,6 +9,7 @@ import gradepost.route.RailGap;
 import gradepost.route.Stretch;
 import gradepost.route.audit.AuditText;
 import gradepost.route.audit.AuditText.Train;
+import gradepost.stock.Vehicle;
 import gradepost.task.Call;
 import gradepost.task.Ceiling;
 import gradepost.task.Stops;
@@ -52,7 +52,7 @@ public final class GapAudit {
 
   /** Tells of each gap that is too long, in the order of the route. */
   public void tooLong(Listener listener) {
-    Optional<Collectors> collectors = Collectors.of(plan.assignment().formation());
+    Optional<Collectors> collectors = collectors();
     if (collectors.isEmpty() || plan.trace().points().isEmpty()) {
       return;
     }
@@ -83,6 +83,30 @@ public final class GapAudit {
               InUnits.metresPerSecond(units, lowMps),
               InUnits.metresPerSecond(units, least)));
     }
+  }
+
+  /** How far behind the front of the train the foremost collector is, and the rearmost one. */
+  private record Collectors(double firstM, double lastM) {
+
+    /** Whether all are between two places, with the front of the train there. */
+    boolean within(double fromM, double toM, double frontM) {
+      return frontM - firstM <= toM && frontM - lastM >= fromM;
+    }
+  }
+
+  /** Of this train; empty where no vehicle of it has any. */
+  private Optional<Collectors> collectors() {
+    double first = -1;
+    double last = 0;
+    double at = 0;
+    for (Vehicle vehicle : plan.assignment().formation().vehicles()) {
+      if (vehicle.motored()) {
+        first = first < 0 ? at : first;
+        last = at + vehicle.length().metres();
+      }
+      at += vehicle.length().metres();
+    }
+    return first < 0 ? Optional.empty() : Optional.of(new Collectors(first, last));
   }
 
   /** While any collector is over the gap; booked stands beside it count through their own rule. */

@@ -126,7 +126,7 @@ public final class PlanVerifier {
             RuleBreaches.of(
                 run.made(),
                 run.points(),
-                RuleBreaches.Limits.of(assignment),
+                RuleBreaches.Limits.of(assignment.policy(), assignment.stock().traction()),
                 models.plannedBalance()::effortMps2));
     all.addAll(rows(run));
     return List.copyOf(all);

@@ -1,28 +1,23 @@
 package gradepost.drive.check;
 
 import gradepost.drive.brake.Slack;
-import gradepost.drive.grid.Collectors;
 import gradepost.plan.Action;
 import gradepost.plan.Command;
 import gradepost.plan.Finding.Rule;
 import gradepost.plan.Finding.RuleBroken;
-import gradepost.plan.Run;
 import gradepost.plan.Trace;
 import gradepost.plan.Trigger;
 import gradepost.policy.Policy;
 import gradepost.policy.TaughtRules;
-import gradepost.route.Stretch;
-import gradepost.task.Assignment;
+import gradepost.stock.Traction;
 import gradepost.units.Span;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * Where a run breaks the policy's rules of driving: power or a brake for a moment, power in a notch
- * that gives nothing or over a gap in the conductor rail, a brake in the same moment as power comes
- * off, more movements than a driver can keep in mind. Nothing of how the run was found is known
- * here.
+ * that gives nothing, a brake in the same moment as power comes off, more movements than a driver
+ * can keep in mind. Nothing of how the run was found is known here.
  */
 public final class RuleBreaches {
   /** One mile, for the number of movements, metres. */
@@ -61,8 +56,6 @@ public final class RuleBreaches {
    * @param coastS power is off before the brake goes on for a target, at least
    * @param taught what else is not taught
    * @param notchS each notch is kept at most; infinite for a running notch
-   * @param gaps in the conductor rail, each until the last collector is past it
-   * @param offBeforeGapS power is off before one, at least
    */
   public record Limits(
       double powerS,
@@ -71,24 +64,9 @@ public final class RuleBreaches {
       double powerOffS,
       double coastS,
       TaughtRules taught,
-      List<Double> notchS,
-      List<Stretch> gaps,
-      double offBeforeGapS) {
+      List<Double> notchS) {
     public Limits {
       notchS = List.copyOf(notchS);
-      gaps = List.copyOf(gaps);
-    }
-
-    /** Where the conductor rail has no gap. */
-    public Limits(
-        double powerS,
-        double heldS,
-        double brakeOffS,
-        double powerOffS,
-        double coastS,
-        TaughtRules taught,
-        List<Double> notchS) {
-      this(powerS, heldS, brakeOffS, powerOffS, coastS, taught, notchS, List.of(), 0);
     }
 
     /** Where every notch is a running notch. */
@@ -106,9 +84,8 @@ public final class RuleBreaches {
       return notch < notchS.size() ? notchS.get(notch) : Double.POSITIVE_INFINITY;
     }
 
-    /** As the policy, the train and the line of an assignment have them. */
-    public static Limits of(Assignment assignment) {
-      Policy policy = assignment.policy();
+    /** As a policy and a power handle have them. */
+    public static Limits of(Policy policy, Traction traction) {
       TaughtRules taught = policy.practice().taught();
       return new Limits(
           policy.run().leastPower().seconds(),
@@ -117,11 +94,9 @@ public final class RuleBreaches {
           policy.practice().power().offAtLeast().seconds(),
           policy.run().coastBeforeBraking().seconds(),
           taught,
-          assignment.stock().traction().notches().stream()
+          traction.notches().stream()
               .map(n -> n.longest().map(Span::seconds).orElse(Double.POSITIVE_INFINITY))
-              .toList(),
-          Collectors.overGaps(assignment),
-          policy.practice().line().offBeforeGap().seconds());
+              .toList());
     }
   }
 
@@ -153,7 +128,6 @@ public final class RuleBreaches {
       List<Action> actions, List<Trace.Point> points, Limits limits, Effort effort) {
     RuleBreaches run = new RuleBreaches(limits, effort, points);
     actions.forEach(run::look);
-    run.gaps(actions);
     run.miles(actions);
     return List.copyOf(run.found);
   }
@@ -168,7 +142,6 @@ public final class RuleBreaches {
       List<Action> actions, List<Trace.Point> points, Limits limits, Effort effort) {
     RuleBreaches run = new RuleBreaches(limits, effort, points);
     actions.forEach(run::look);
-    run.gaps(actions);
     long counted = run.found.stream().filter(b -> b.what().broken() != Rule.DEAD_NOTCH).count();
     return counted + run.hasty;
   }
@@ -281,47 +254,6 @@ public final class RuleBreaches {
       deadS += dead;
       found.add(
           new Breach(action.approach(), new RuleBroken(Rule.DEAD_NOTCH, action.atM(), dead, most)));
-    }
-  }
-
-  /** Power over gaps, and shortly before them. */
-  private void gaps(List<Action> actions) {
-    if (limits.gaps.isEmpty() || points.isEmpty()) {
-      return;
-    }
-    Run run = new Run(new Trace(points));
-    Optional<Action> on = Optional.empty();
-    for (Action action : actions) {
-      if (action.command().isPower()) {
-        on = on.isPresent() ? on : Optional.of(action);
-      } else if (on.isPresent() && action.command().equals(new Command.ShutOff())) {
-        for (Stretch gap : limits.gaps) {
-          powered(gap, on.get(), action, run);
-        }
-        on = Optional.empty();
-      }
-    }
-  }
-
-  /** A train that starts from a stand at a gap, or over it, has no other way. */
-  private void powered(Stretch gap, Action on, Action off, Run run) {
-    if (on.atM() >= gap.fromM()) {
-      double leftM = gap.toM() - on.atM();
-      if (leftM > Slack.PLACE_M && on.speedMps() > 0) {
-        found.add(new Breach(on.approach(), new RuleBroken(Rule.POWER_IN_GAP, on.atM(), leftM, 0)));
-      }
-      return;
-    }
-    double lastM = points.get(points.size() - 1).atM();
-    if (off.atM() < gap.fromM() && lastM < gap.fromM()) {
-      return;
-    }
-    double before = off.atM() < gap.fromM() ? run.timeAt(gap.fromM()) - off.timeS() : 0;
-    if (before < limits.offBeforeGapS - Slack.TIME_S) {
-      found.add(
-          new Breach(
-              off.approach(),
-              new RuleBroken(Rule.OFF_BEFORE_GAP, gap.fromM(), before, limits.offBeforeGapS)));
     }
   }
 

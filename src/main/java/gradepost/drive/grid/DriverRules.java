@@ -7,13 +7,15 @@ import gradepost.drive.brake.TrainModels;
 import gradepost.policy.PowerPractice;
 import gradepost.policy.RunRules;
 import gradepost.route.Path;
+import gradepost.route.RailGap;
 import gradepost.route.Stretch;
+import gradepost.stock.Formation;
+import gradepost.stock.Vehicle;
 import gradepost.task.Assignment;
 import gradepost.task.Ceiling;
 import gradepost.task.CeilingStep;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 
 /**
  * The policy's rules of driving, turned into places and printable speeds for one run: where the
@@ -62,6 +64,7 @@ public final class DriverRules {
     this.band = new Band(manner.run(), assignment.route().units().speedUnitMps());
     this.checkLagS = bench.takesHoldS(run().checkPressure().pascals());
     this.ceiling = new ArrayList<>();
+    this.noPower = new ArrayList<>();
     this.tests = List.of();
     Path path = assignment.path();
     List<CeilingStep> steps = resolved.steps();
@@ -75,57 +78,30 @@ public final class DriverRules {
         ceiling.add(new CeilingStep(from, to, step.speedMps(), step.cause()));
       }
     }
-    this.noPower = gaps(Collectors.overGaps(assignment), startM, true);
-  }
-
-  private List<Stretch> gaps(List<Stretch> all, double startM, boolean before) {
-    Path path = assignment.path();
-    List<Stretch> without = new ArrayList<>();
-    for (Stretch over : all) {
-      double to = path.printedAtOrAfter(Math.min(over.toM(), path.lengthM()));
-      double at = path.printedAtOrBefore(over.fromM());
-      if (startM < at) {
-        double off = before ? offBeforeM(over.fromM(), at, startM) : at;
-        without.add(new Stretch(off, to));
-      } else if (startM > to) {
-        without.add(new Stretch(at, to));
+    for (RailGap gap : assignment.route().railGaps()) {
+      if (Ceiling.stands(assignment, gap.applies())) {
+        Stretch span = path.span(gap.extent());
+        double from = path.printedAtOrBefore(span.fromM());
+        double to =
+            path.printedAtOrAfter(
+                Math.min(span.toM() + leadingMotorM(assignment.formation()), path.lengthM()));
+        if (startM < from || startM > to) {
+          noPower.add(new Stretch(from, to));
+        }
       }
     }
-    return without;
   }
 
-  /**
-   * What a train may do that would come to a stand if it coasted over a gap as the policy has it:
-   * power again as soon as its leading motored vehicle is past, and then power up to the gap too.
-   *
-   * @param startM from where it begins, metres run
-   */
-  public List<DriverRules> pullingOverGaps(double startM) {
-    List<Stretch> lead = Collectors.leadOverGaps(assignment);
-    return Stream.of(true, false)
-        .map(before -> new DriverRules(this, manner, gaps(lead, startM, before), tests))
-        .toList();
-  }
-
-  /**
-   * Where power comes off for a gap: so long before it as the policy says, at the permissible speed
-   * or at what a train can have reached from its stand.
-   *
-   * @param gapM where the gap begins
-   * @param atM the last place of the print grid before it
-   */
-  private double offBeforeM(double gapM, double atM, double startM) {
-    double seconds = assignment.policy().practice().line().offBeforeGap().seconds();
-    double fastest = ceilingAt(gapM);
-    for (CeilingStep step : ceiling) {
-      boolean near = step.toM() > gapM - seconds * assignment.stock().maximum().metresPerSecond();
-      fastest = near && step.fromM() < gapM ? Math.max(fastest, step.speedMps()) : fastest;
+  /** To the rear of the leading motored vehicle: past a gap it pulls, and the others follow. */
+  private static double leadingMotorM(Formation formation) {
+    double end = 0;
+    for (Vehicle vehicle : formation.vehicles()) {
+      end += vehicle.length().metres();
+      if (vehicle.motored()) {
+        break;
+      }
     }
-    // From the stand, x metres on, it is no faster than √(2 a x): x + t √(2 a x) is the way there.
-    double half = seconds * Math.sqrt(FROM_STAND_MPS2 / 2);
-    double root = Math.sqrt(half * half + gapM - startM) - half;
-    double off = Math.max(gapM - seconds * fastest, startM + root * root);
-    return Math.min(atM, Math.max(startM, assignment.path().printedAtOrBefore(off)));
+    return end;
   }
 
   private static double printed(Path path, double atM, boolean rises) {

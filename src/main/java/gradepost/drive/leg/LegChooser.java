@@ -6,7 +6,6 @@ import gradepost.drive.check.HeldSpeeds;
 import gradepost.drive.check.InstructionRun;
 import gradepost.drive.check.RuleBreaches;
 import gradepost.drive.check.TestRoom;
-import gradepost.drive.grid.Collectors;
 import gradepost.drive.grid.ControlProfile;
 import gradepost.drive.grid.DriverRules;
 import gradepost.drive.grid.DrivingStrategy;
@@ -47,7 +46,7 @@ public final class LegChooser {
   private final double startM;
   private final List<Target> targets;
   private final DrivingStrategy usual;
-  private DriverRules rules;
+  private final DriverRules rules;
   private final Places places;
   private final Practice practice;
   private final List<RunningTest> tests;
@@ -87,38 +86,12 @@ public final class LegChooser {
     this.targets = targets;
     this.usual = DrivingStrategy.of(assignment.policy().run()).within(limits);
     this.tests = List.copyOf(tests);
-    List<RunningTest> ahead = tests.stream().filter(t -> t.offM() > startM).toList();
-    DriverRules strict = new DriverRules(assignment, bench, ceiling, startM, usual);
-    rules = strict.with(ahead);
+    rules =
+        new DriverRules(assignment, bench, ceiling, startM, usual)
+            .with(tests.stream().filter(t -> t.offM() > startM).toList());
     places = new Places(assignment);
     practice = assignment.policy().practice();
     targets.forEach(t -> numbers.put(t, 0));
-    if (meetsGap()) {
-      pullOverGaps(strict.pullingOverGaps(startM).stream().map(r -> r.with(ahead)).toList());
-    }
-  }
-
-  /** The first of these rules with which the train does not stall, where it does by its own. */
-  private void pullOverGaps(List<DriverRules> others) {
-    DriverRules strict = rules;
-    for (DriverRules other : others) {
-      if (!stalls()) {
-        return;
-      }
-      rules = other;
-    }
-    rules = stalls() ? strict : rules;
-  }
-
-  /** Wherever the brake has to be on: that is no matter of the gap. */
-  private boolean stalls() {
-    return way(DrivingStrategy.of(assignment.policy().run())).leg().stalled();
-  }
-
-  private boolean meetsGap() {
-    double endM = targets.get(targets.size() - 1).atM();
-    return Collectors.overGaps(assignment).stream()
-        .anyMatch(gap -> gap.fromM() < endM && gap.toM() > startM);
   }
 
   /**
@@ -304,7 +277,10 @@ public final class LegChooser {
   /** Movements for a moment, and stretches along which the train creeps. */
   private long idle(List<Action> actions, List<Trace.Point> points) {
     return RuleBreaches.count(
-            actions, points, RuleBreaches.Limits.of(assignment), bench.plannedBalance()::effortMps2)
+            actions,
+            points,
+            RuleBreaches.Limits.of(assignment.policy(), assignment.stock().traction()),
+            bench.plannedBalance()::effortMps2)
         + Creeping.count(points, ceiling, practice);
   }
 

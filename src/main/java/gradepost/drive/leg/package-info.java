@@ -129,16 +129,6 @@
  * A round that gains less than 0.4 % is the last. Each leg keeps its own time, so that a
  * restriction in one does not change another.
  *
- * <p>Where the best way has more instructions on a plate than the policy allows, the search goes on
- * from a few ways with plates that are less full, and takes what it finds at hardly more energy
- * ({@link gradepost.drive.leg.RunChooser}). Where nothing fits, the sheet says so.
- *
- * <p>Over a gap in the conductor rail, and the policy's time before it, no power is taken until the
- * last collector is past ({@link gradepost.drive.grid.DriverRules}). Where a leg driven by the
- * rules alone would come to a stand for it, its train pulls again as soon as its leading motored
- * vehicle is over, and if that is not enough takes power up to the gap; the sheet then says which
- * rule is broken. A train that starts from a stand over a gap has no other way.
- *
  * <h2>A speed that is held</h2>
  *
  * <p>Near the best ways {@link gradepost.drive.leg.HoldFinder} looks for the same cycle made again

@@ -291,13 +291,6 @@ final class PracticeTable {
           LinePractice.USUAL.overGap(),
           "15 mph",
           "Slower than this over a gap that the train does not span, it may stop in it.");
-  static final Key<Said<Span>> OFF_BEFORE_GAP =
-      usual(
-          "off-before-gap",
-          time("60 s"),
-          LinePractice.USUAL.offBeforeGap(),
-          "3 s",
-          "Power is off at least this long before the train reaches a gap in the conductor rail, until its last collector is past it; where it is not, the sheet says so.");
   static final Key<Said<Span>> TEST_HELD =
       usual(
           "brake-test-held",
@@ -390,7 +383,6 @@ final class PracticeTable {
               ROWS_AT_TERMINAL,
               ALIKE,
               OVER_GAP,
-              OFF_BEFORE_GAP,
               TEST_HELD,
               TEST_WITHIN,
               CUE_WITHIN,
@@ -442,7 +434,6 @@ final class PracticeTable {
         new LinePractice(
             v.get(ALIKE).value(),
             v.get(OVER_GAP).value(),
-            v.get(OFF_BEFORE_GAP).value(),
             v.get(TEST_HELD).value(),
             v.get(TEST_WITHIN).value(),
             v.get(CUE_WITHIN).value()),

@@ -118,7 +118,6 @@ final class HandOverFindings {
         count((long) n("is"));
         count((long) n("rule"));
       }
-      case "POWER_IN_GAP" -> length(grid.lengthUp(n("is")));
       case "DEAD_NOTCH", "NOTCH_KEPT" -> {
         time(HandOverGrid.up(n("is")));
         time(HandOverGrid.up(n("rule")));

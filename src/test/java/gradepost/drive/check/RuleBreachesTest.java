@@ -10,7 +10,6 @@ import gradepost.plan.Finding.RuleBroken;
 import gradepost.plan.Trace;
 import gradepost.plan.Trigger;
 import gradepost.policy.TaughtRules;
-import gradepost.route.Stretch;
 import gradepost.units.Acceleration;
 import gradepost.units.Span;
 import java.util.ArrayList;
@@ -264,55 +263,6 @@ class RuleBreachesTest {
         at(10, new Command.Release()),
         at(18 + moreS, check),
         at(30, new Command.Release()));
-  }
-
-  /**
-   * 10 m/s over a gap whose last collector is past at 400 m: off at 297 m, it is 3 s before the
-   * gap, which begins at 327 m.
-   */
-  @ParameterizedTest
-  @CsvSource({
-    "297, 500, ",
-    "297.2, 500, OFF_BEFORE_GAP",
-    "340, 500, OFF_BEFORE_GAP",
-    "100, 400, ",
-    "100, 399.8, POWER_IN_GAP"
-  })
-  void powerIsOffBeforeAGapAndOverIt(double offM, double onM, @Nullable Rule broken) {
-    List<RuleBroken> found =
-        overGap(
-            moved(20, new Command.Power(0)),
-            moved(offM, new Command.ShutOff()),
-            moved(onM, new Command.Power(0)),
-            moved(onM + 300, new Command.ShutOff()));
-    assertThat(found.stream().map(RuleBroken::broken))
-        .isEqualTo(broken == null ? List.of() : List.of(broken));
-    for (RuleBroken rule : found) {
-      boolean before = rule.broken() == Rule.OFF_BEFORE_GAP;
-      assertThat(rule.atM()).isEqualTo(before ? 327 : onM);
-      assertThat(rule.rule()).isEqualTo(before ? 3 : 0);
-      assertThat(rule.is())
-          .isCloseTo(before ? Math.max(0, (327 - offM) / 10) : 400 - onM, within(1e-6));
-    }
-  }
-
-  /** From a stand over it there is no other way. */
-  @Test
-  void aTrainThatStartsFromAStandOverAGapTakesPowerThere() {
-    Action starts = new Action(1, new Trigger.Start(), new Command.Power(0), 350, 0, 35);
-    assertThat(overGap(starts, moved(600, new Command.ShutOff()))).isEmpty();
-  }
-
-  private static List<RuleBroken> overGap(Action... actions) {
-    List<Trace.Point> points = new ArrayList<>();
-    for (int i = 0; i <= 100; i++) {
-      points.add(new Trace.Point(i, 10 * i, 10, 0, 0));
-    }
-    RuleBreaches.Limits limits =
-        new RuleBreaches.Limits(0, 0, 0, 0, 0, NONE, List.of(), List.of(new Stretch(327, 400)), 3);
-    return RuleBreaches.of(List.of(actions), points, limits, USEFUL).stream()
-        .map(RuleBreaches.Breach::what)
-        .toList();
   }
 
   private static List<RuleBroken> miles(List<Action> actions) {

@@ -121,7 +121,7 @@ class DriverRulesTest {
     assertThat(rules.nextEdge(6000)).isEqualTo(NONE);
   }
 
-  /** Without a rail from 2000 to 2055 m, and the same 1000 m on. */
+  /** Without a rail from 2000 to 2055 m: power is off until the leading motor car is over it. */
   private static Assignment gapped(Assignment even) {
     return Changed.route(
         even,
@@ -138,74 +138,55 @@ class DriverRulesTest {
     return rules(gapped(EvenLine.of(0)), startM, step(0, 6000, 20));
   }
 
-  /** At 20 m/s, 3 s are 60 m; the hindmost car of four is a motor car, and ends at 80 m. */
   @Test
-  void powerIsOffBeforeAGapUntilTheLastCollectorIsPastIt() {
+  void noPowerIsTakenUntilTheLeadingMotorCarHasPassedTheGap() {
     DriverRules rules = gapped(0);
-    assertThat(rules.powerForbidden(1931.312 - LITTLE)).isFalse();
-    assertThat(rules.powerForbidden(1931.312)).isTrue();
-    assertThat(rules.powerForbidden(2141.312 - LITTLE)).isTrue();
-    assertThat(rules.powerForbidden(2141.312)).isFalse();
-    assertThat(rules.toNoPowerM(1900)).isCloseTo(31.312, within(1e-6));
-    assertThat(rules.pastNoPowerM(1900)).isCloseTo(241.312, within(1e-6));
-    assertThat(rules.toNoPowerM(2000)).isCloseTo(931.312, within(1e-6));
-    assertThat(rules.pastNoPowerM(2000)).isCloseTo(1141.312, within(1e-6));
+    assertThat(rules.powerForbidden(1991.312 - LITTLE)).isFalse();
+    assertThat(rules.powerForbidden(1991.312)).isTrue();
+    assertThat(rules.powerForbidden(2081.312 - LITTLE)).isTrue();
+    assertThat(rules.powerForbidden(2081.312)).isFalse();
+    assertThat(rules.toNoPowerM(1900)).isCloseTo(91.312, within(1e-6));
+    assertThat(rules.pastNoPowerM(1900)).isCloseTo(181.312, within(1e-6));
+    assertThat(rules.toNoPowerM(2000)).isCloseTo(991.312, within(1e-6));
+    assertThat(rules.pastNoPowerM(2000)).isCloseTo(1081.312, within(1e-6));
     assertThat(rules.toNoPowerM(3050)).isEqualTo(NONE);
     assertThat(rules.pastNoPowerM(3050)).isEqualTo(NONE);
-    assertThat(rules.nextEdge(1000)).isCloseTo(1931.312, within(1e-6));
-    assertThat(rules.nextEdge(1931.312)).isCloseTo(2141.312, within(1e-6));
-    assertThat(rules.nextEdge(2141.312)).isCloseTo(2931.312, within(1e-6));
-    assertThat(rules.nextEdge(3141.312)).isEqualTo(6000);
+    assertThat(rules.nextEdge(1000)).isCloseTo(1991.312, within(1e-6));
+    assertThat(rules.nextEdge(1991.312)).isCloseTo(2081.312, within(1e-6));
+    assertThat(rules.nextEdge(2081.312)).isCloseTo(2991.312, within(1e-6));
+    assertThat(rules.nextEdge(3081.312)).isEqualTo(6000);
   }
 
-  /** A trailer of 20 m behind the last motor car has no collector. */
+  /** A trailer of 20 m in front of the motor car: a grid place or two more. */
   @Test
-  void aTrailerBehindTheLastMotorCarDoesNotCount() {
+  void aTrailerInFrontIsOverTheGapFirst() {
     Assignment even = gapped(EvenLine.of(0));
     List<gradepost.stock.Vehicle> cars = new ArrayList<>(even.formation().vehicles());
-    Collections.swap(cars, 2, 3);
-    Assignment trailer = Changed.in(even, "formation", new Formation("trailer last", cars));
+    Collections.swap(cars, 0, 1);
+    Assignment trailer = Changed.in(even, "formation", new Formation("trailer first", cars));
     DriverRules rules = rules(trailer, 0, step(0, 6000, 20));
-    assertThat(rules.powerForbidden(2121.312 - LITTLE)).isTrue();
-    assertThat(rules.powerForbidden(2121.312)).isFalse();
+    assertThat(rules.powerForbidden(2101.312 - LITTLE)).isTrue();
+    assertThat(rules.powerForbidden(2101.312)).isFalse();
   }
 
-  /** Slower than elsewhere on the line, the same seconds are less far: 3 s at 10 m/s are 30 m. */
+  /** A train that starts over a gap has to take power there. */
   @Test
-  void powerComesOffForAGapByTheSpeedThatIsPermissibleBeforeIt() {
-    Assignment gapped = gapped(EvenLine.of(0));
-    DriverRules slow = rules(gapped, 0, step(0, 1900, 20), step(1900, 6000, 10));
-    assertThat(slow.powerForbidden(1961.312 - LITTLE)).isFalse();
-    assertThat(slow.powerForbidden(1961.312)).isTrue();
-    DriverRules falling = rules(gapped, 0, step(0, 1950, 20), step(1950, 6000, 10));
-    assertThat(falling.powerForbidden(1931.312)).isTrue();
-  }
-
-  /**
-   * A train that starts over a gap has to take power there. From 1931.312 m, 68.7 m before it, 1
-   * m/s² are 9.1 m/s after 41.4 m, and 3 s at that the other 27.3 m.
-   */
-  @Test
-  void aTrainThatStartsAtAGapTakesPower() {
-    for (double startM : new double[] {1991.312, 2040, 2141.312}) {
+  void aTrainThatStartsOverAGapTakesPower() {
+    for (double startM : new double[] {1991.312, 2040, 2081.312}) {
       assertThat(gapped(startM).powerForbidden(2040)).as("from %f", startM).isFalse();
     }
     assertThat(gapped(1991.312 - LITTLE).powerForbidden(2040)).isTrue();
-    assertThat(gapped(1931.312).powerForbidden(1971.312 - LITTLE)).isFalse();
-    assertThat(gapped(1931.312).powerForbidden(1971.312)).isTrue();
-    assertThat(gapped(1700).powerForbidden(1931.312 - LITTLE)).isFalse();
-    assertThat(gapped(1700).powerForbidden(1931.312)).isTrue();
-    assertThat(gapped(2141.312 + LITTLE).powerForbidden(2040)).isTrue();
+    assertThat(gapped(2081.312 + LITTLE).powerForbidden(2040)).isTrue();
   }
 
   /** No speed may be held with power over it. */
   @Test
   void noStretchWithAGapInItIsWithPower() {
     DriverRules rules = gapped(0);
-    assertThat(rules.powerForbidden(1000, 1931.312)).isFalse();
-    assertThat(rules.powerForbidden(1000, 1932)).isTrue();
+    assertThat(rules.powerForbidden(1000, 1991.312)).isFalse();
+    assertThat(rules.powerForbidden(1000, 1992)).isTrue();
     assertThat(rules.powerForbidden(2000, 2010)).isTrue();
-    assertThat(rules.powerForbidden(2141.312, 2900)).isFalse();
+    assertThat(rules.powerForbidden(2081.312, 2900)).isFalse();
   }
 
   private static int notch(double permille, boolean holding) {

@@ -63,7 +63,6 @@ class PracticeTableTest {
         creeping-before: {value: 250 m, for: c}
         names-alike-within: {value: 700 m, for: d}
         over-gap-at-least: {value: 7 m/s, for: e}
-        off-before-gap: {value: 4 s, for: l}
         brake-test-held: {value: 13 s, for: f}
         brake-test-within: {value: 3 m/s, for: m}
         cue-within: {value: 17 s, for: g}
@@ -105,12 +104,7 @@ class PracticeTableTest {
                 new WarningPractice(new Length(900), 0.15),
                 new TaughtRules(new Span(30), new Acceleration(0.02), new Span(4), 15, 8, 11),
                 new LinePractice(
-                    new Length(700),
-                    new Speed(7),
-                    new Span(4),
-                    new Span(13),
-                    new Speed(3),
-                    new Span(17)),
+                    new Length(700), new Speed(7), new Span(13), new Speed(3), new Span(17)),
                 new CorrectionPractice(new Span(3), new Span(1.5), 0.02, false)));
     assertThat(policy(ALL).purposes()).containsEntry("practice.lowest-aim", "c");
   }
