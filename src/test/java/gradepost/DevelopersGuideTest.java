@@ -102,7 +102,7 @@ class DevelopersGuideTest {
       assertThat(types.get(format.group(1)))
           .contains(" int " + format.group(2) + " = " + format.group(3) + ";");
     }
-    assertThat(found).isEqualTo(2);
+    assertThat(found).isEqualTo(3);
     String last =
         files.stream().filter(f -> f.matches("V\\d__.*sql")).max(Comparator.naturalOrder()).get();
     assertThat(guide).contains("`" + last + "`");

@@ -38,7 +38,6 @@ class RoundedOnceTest {
           entry("SpeedCurves", AXIS),
           entry("PressureWriter", AXIS),
           entry("RunCharts", AXIS),
-          entry("LineCuts", AXIS),
           entry("RowSetting", AXIS),
           entry("TrackStripWriter", AXIS),
           entry("SpeedItems", ASKED),
@@ -52,6 +51,8 @@ class RoundedOnceTest {
           entry("LineTeller", "where in the rows something comes: the words are the grid's"),
           entry("Course", "the share of a course that is needed"),
           entry("KnowledgePapers", "how many answers are needed to pass"),
+          entry("RideFindings", "what was recorded on a ride"),
+          entry("TrainItems", "which wrong pressure a question has"),
           entry("RideReport", "a speed that was recorded on a ride"),
           entry("Show", "whether two places are the same, in millimetres"),
           entry("FilesTold", CHECKED));
