@@ -23,9 +23,6 @@ import java.util.List;
  * band under it, and where no power may be taken.
  */
 public final class DriverRules {
-  /** No train gathers speed faster from a stand: from memory, of multiple units. */
-  private static final double FROM_STAND_MPS2 = 1;
-
   private final Assignment assignment;
   private final TrainModels bench;
   private final DrivingStrategy manner;
