@@ -204,23 +204,26 @@ class TiedRunTest {
               passed,
               false));
     }
-    List<Sample> without =
-        bent.stream()
-            .map(
-                s ->
-                    new Sample(
-                        s.timeS(),
-                        s.countedM(),
-                        s.speedMps(),
-                        s.pressurePa(),
-                        s.notch(),
-                        Optional.empty(),
-                        false))
-            .toList();
+    List<Sample> without = withoutFixes(bent);
     double truth = whole.atM(mark);
     assertThat(Math.abs(tied(without).atM(mark) - truth)).isGreaterThan(10);
     assertThat(tied(bent).atM(mark)).isCloseTo(truth, within(12.0));
     assertThat(tied(bent).unfit()).isZero();
+  }
+
+  private static List<Sample> withoutFixes(List<Sample> samples) {
+    return samples.stream()
+        .map(
+            s ->
+                new Sample(
+                    s.timeS(),
+                    s.countedM(),
+                    s.speedMps(),
+                    s.pressurePa(),
+                    s.notch(),
+                    Optional.empty(),
+                    false))
+        .toList();
   }
 
   /** So does a magnet of a signal, where it can be only the one. */
@@ -253,19 +256,7 @@ class TiedRunTest {
               Optional.empty(),
               i == at));
     }
-    List<Sample> without =
-        bent.stream()
-            .map(
-                s ->
-                    new Sample(
-                        s.timeS(),
-                        s.countedM(),
-                        s.speedMps(),
-                        s.pressurePa(),
-                        s.notch(),
-                        Optional.empty(),
-                        false))
-            .toList();
+    List<Sample> without = withoutFixes(bent);
     double error = Math.abs(tied(without).atM(at) - whole.atM(at));
     assertThat(error).isGreaterThan(8);
     assertThat(Math.abs(tied(bent).atM(at) - whole.atM(at))).isLessThan(error / 2 + 5);
