@@ -15,6 +15,9 @@ import java.util.List;
 
 /** The driven run over the planned one, in rows of about two miles or three kilometres. */
 final class RunCharts {
+  /** More points than this over its width no chart shows. */
+  private static final double FINEST = 2000;
+
   private final BriefingFacts taught;
   private final Plan plan;
   private final TiedRun run;
@@ -63,8 +66,13 @@ final class RunCharts {
     List<Curve.Point> planned = new ArrayList<>();
     plan.trace().points().forEach(p -> planned.add(point(p.atM(), p.speedMps())));
     List<Curve.Point> driven = new ArrayList<>();
+    double apartM = (to - from) / FINEST;
+    double last = Double.NEGATIVE_INFINITY;
     for (int i = 0; i < run.size(); i++) {
-      driven.add(point(run.atM(i), run.speedMps(i)));
+      if (run.atM(i) >= last + apartM || i + 1 == run.size()) {
+        last = run.atM(i);
+        driven.add(point(last, run.speedMps(i)));
+      }
     }
     return new RunChart(
         id,

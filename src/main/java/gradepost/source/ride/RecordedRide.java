@@ -22,12 +22,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * A recorder's export: distance and speed, perhaps time, brake pressure, notch and the places that
  * were noted as passed, the unit of each in its heading. Distances count from anywhere.
  */
 final class RecordedRide {
+  private static final Pattern NUMBER = Pattern.compile("[+-]?\\d{1,9}(\\.\\d{1,9})?");
+  private static final Pattern NOTCH_NUMBER = Pattern.compile("\\d{1,2}");
   private static final int MOST_PROBLEMS = 100;
 
   /** What stands in the column of the magnets where there is none. */
@@ -180,7 +183,7 @@ final class RecordedRide {
 
   private Optional<Double> number(Cell cell, String name) {
     String text = cell.text().replace(',', '.');
-    if (text.matches("[+-]?\\d{1,9}(\\.\\d{1,9})?")) {
+    if (NUMBER.matcher(text).matches()) {
       return Optional.of(Double.parseDouble(text));
     }
     in.error(cell.spot(), RideMistakes.NO_NUMBER.with(name, cell.text()));
@@ -192,7 +195,7 @@ final class RecordedRide {
     String text = cell.text().toLowerCase(Locale.ROOT);
     if (text.equals("off")) {
       return Optional.of(-1);
-    } else if (text.matches("\\d{1,2}") && Integer.parseInt(text) <= notches.size()) {
+    } else if (NOTCH_NUMBER.matcher(text).matches() && Integer.parseInt(text) <= notches.size()) {
       return Optional.of(Integer.parseInt(text) - 1);
     }
     for (int i = 0; i < notches.size(); i++) {

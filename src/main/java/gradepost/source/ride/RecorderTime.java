@@ -13,6 +13,7 @@ import java.util.regex.Pattern;
  */
 final class RecorderTime {
   private static final double DAY_S = 86_400;
+  private static final Pattern NUMBER = Pattern.compile("-?\\d{1,12}(\\.\\d{1,9})?");
   private static final Pattern OF_DAY =
       Pattern.compile("(\\d{1,2}):(\\d\\d)(?::(\\d\\d(?:\\.\\d+)?))?");
   private static final Pattern DATED =
@@ -21,6 +22,9 @@ final class RecorderTime {
   /** Seconds since midnight, or since whatever the recorder counts from. */
   static Optional<Double> seconds(String text) {
     String plain = text.strip().replace(',', '.');
+    if (NUMBER.matcher(plain).matches()) {
+      return Optional.of(Double.parseDouble(plain));
+    }
     Matcher dated = DATED.matcher(plain);
     if (dated.matches()) {
       return dated(dated.group(1), dated.group(2));
@@ -34,9 +38,7 @@ final class RecorderTime {
           ? Optional.of(hours * 3600.0 + minutes * 60.0 + s)
           : Optional.empty();
     }
-    return plain.matches("-?\\d{1,12}(\\.\\d{1,9})?")
-        ? Optional.of(Double.parseDouble(plain))
-        : Optional.empty();
+    return Optional.empty();
   }
 
   private static Optional<Double> dated(String day, String time) {
@@ -51,7 +53,7 @@ final class RecorderTime {
 
   /** Whether a text is a time of day, which begins again at midnight. */
   static boolean isOfDay(String text) {
-    return OF_DAY.matcher(text.strip().replace(',', '.')).matches();
+    return text.indexOf(':') > 0 && OF_DAY.matcher(text.strip().replace(',', '.')).matches();
   }
 
   /** The same moment behind another, where the clock has passed midnight since. */
