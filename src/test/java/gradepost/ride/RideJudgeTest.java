@@ -236,7 +236,7 @@ class RideJudgeTest {
     List<RideResult.OfApproach> over =
         result.approaches().stream().filter(a -> a.outside(Aspect.PERMISSIBLE)).toList();
     assertThat(over).hasSize(1);
-    assertThat(over.get(0).observed().over().orElseThrow()).isBetween(2.95, 3.05);
+    assertThat(over.get(0).observed().over().orElseThrow()).isBetween(2.99, 3.01);
     assertThat(result.outcome()).isEqualTo(Outcome.FAILED_BY_FAULT);
   }
 
