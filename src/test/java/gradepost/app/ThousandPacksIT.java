@@ -54,7 +54,7 @@ class ThousandPacksIT {
     ProcessBuilder run =
         new ProcessBuilder(
                 List.of(
-                    "target/gradepost",
+                    "target/bin/gradepost",
                     "reissue",
                     routes.toString(),
                     "--notice",
