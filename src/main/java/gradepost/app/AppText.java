@@ -69,5 +69,8 @@ final class AppText {
           Hole.list("known"),
           Hole.perhaps("near"));
 
+  static final One<String> BRIEF_EXPIRED =
+      MISTAKES.declare("brief-expired", Hole.word("pack"));
+
   private AppText() {}
 }

@@ -14,11 +14,14 @@ import gradepost.app.store.Progress;
 import gradepost.pack.PaperKind;
 import gradepost.render.chart.TemplateFault;
 import gradepost.source.Sources;
+import gradepost.source.pack.PackDates;
 import gradepost.source.pack.PackFile;
 import gradepost.yaml.Problems;
 import gradepost.yaml.Reading;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -33,6 +36,8 @@ public final class Brief {
   private final Set<PaperKind> with;
   private final OptionalLong seed;
   private final Progress progress;
+  private final Optional<LocalDateTime> now;
+  private final boolean expiredToo;
 
   /**
    * @param templates folder of a depot's own templates
@@ -52,11 +57,34 @@ public final class Brief {
       Set<PaperKind> with,
       OptionalLong seed,
       Progress progress) {
+    this(templates, json, with, seed, progress, Optional.empty(), false);
+  }
+
+  private Brief(
+      Optional<Path> templates,
+      boolean json,
+      Set<PaperKind> with,
+      OptionalLong seed,
+      Progress progress,
+      Optional<LocalDateTime> now,
+      boolean expiredToo) {
     this.templates = templates;
     this.json = json;
     this.with = Set.copyOf(with);
     this.seed = seed;
     this.progress = progress;
+    this.now = now;
+    this.expiredToo = expiredToo;
+  }
+
+  /**
+   * The same with a clock: it says what ended or begins, and makes nothing of an expired pack.
+   *
+   * @param expired whether the clerk wants the papers of an expired pack all the same
+   */
+  public Brief at(Clock clock, boolean expired) {
+    Optional<LocalDateTime> moment = Optional.of(LocalDateTime.now(clock));
+    return new Brief(templates, json, with, seed, progress, moment, expired);
   }
 
   /** Makes the papers of these packs, or of every pack below these folders. */
@@ -115,6 +143,11 @@ public final class Brief {
     if (early.hasErrors()) {
       return Answer.of(early);
     }
+    Optional<PackDates> dates = now.map(moment -> new PackDates(pack, moment));
+    Answer told = dates.map(d -> Answer.of(d.problems())).orElse(Answer.GOOD);
+    if (dates.filter(PackDates::over).isPresent() && !expiredToo) {
+      return told.and(Answer.refused(AppText.BRIEF_EXPIRED.with(file.toString()).inWords()));
+    }
     PaperMaker maker = new PaperMaker(file, pack, wanted, seed, json);
     List<LayoutPool.Job<PaperMaker.Made>> jobs = new ArrayList<>();
     for (Task task : Task.of(file, pack)) {
@@ -128,7 +161,7 @@ public final class Brief {
     List<PaperMaker.Made> all = presses.all(jobs);
     TrainCheck trains = new TrainCheck();
     all.forEach(made -> trains.add(made.plan()));
-    Answer found = Answer.of(trains.warnings(pack));
+    Answer found = told.and(Answer.of(trains.warnings(pack)));
     List<String> failures = all.stream().flatMap(made -> made.failures().stream()).toList();
     if (!failures.isEmpty()) {
       return found.and(Answer.refused(String.join("\n", failures)));

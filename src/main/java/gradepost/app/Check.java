@@ -12,6 +12,7 @@ import gradepost.motion.NoEnd;
 import gradepost.plan.Plan;
 import gradepost.source.Sources;
 import gradepost.source.file.FileKind;
+import gradepost.source.pack.PackDates;
 import gradepost.source.pack.PackFile;
 import gradepost.text.Mistake;
 import gradepost.yaml.Problem;
@@ -21,11 +22,25 @@ import gradepost.yaml.Severity;
 import gradepost.yaml.SourcePosition;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Reads files of data, drives the trains of packs, and says what is wrong with them. */
 public final class Check {
+  private final Optional<LocalDateTime> now;
+
+  /** Without a clock: nothing is said of what ended, or begins. */
+  public Check() {
+    this.now = Optional.empty();
+  }
+
+  /** With a clock: what has ended, begins or expired is said too. */
+  public Check(Clock clock) {
+    this.now = Optional.of(LocalDateTime.now(clock));
+  }
 
   /** Checks these files, or every YAML file below these folders; says it in words. */
   public Answer of(List<Path> named) {
@@ -66,7 +81,7 @@ public final class Check {
     return Answer.refused(named.get(0) + ": error: no YAML file below this folder");
   }
 
-  private static Problems problems(List<Path> files) {
+  private Problems problems(List<Path> files) {
     Sources sources = Disk.sources();
     Problems problems = Problems.NONE;
     for (Path file : files) {
@@ -78,11 +93,11 @@ public final class Check {
   }
 
   /** A pack is checked with its trains: planned, and held against the lineside. */
-  private static Problems pack(Path file, Reading<PackFile> reading) {
+  private Problems pack(Path file, Reading<PackFile> reading) {
     return reading.found().map(pack -> pack(file, pack, reading)).orElseGet(reading::problems);
   }
 
-  private static Problems pack(Path file, PackFile pack, Reading<PackFile> reading) {
+  private Problems pack(Path file, PackFile pack, Reading<PackFile> reading) {
     TrainCheck trains = new TrainCheck();
     List<Problem> unfit = new ArrayList<>();
     for (Task task : Task.of(file, pack)) {
@@ -94,7 +109,8 @@ public final class Check {
         unfit.add(unfit(file, Failures.of(task, e)));
       }
     }
-    return reading.problems().and(pack.early()).and(trains.problems(pack)).and(new Problems(unfit));
+    Problems dates = now.map(n -> new PackDates(pack, n).problems()).orElse(Problems.NONE);
+    return reading.problems().and(pack.early()).and(dates).and(trains.problems(pack)).and(new Problems(unfit));
   }
 
   private static Problem unfit(Path file, Mistake failure) {

@@ -60,6 +60,9 @@ final class BriefCommand implements Callable<Integer> {
       description = "A number that chooses the questions of the first knowledge paper.")
   private @Nullable Long seed;
 
+  @Option(names = "--expired", description = "Make papers of an expired pack too.")
+  private boolean expired;
+
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Override
@@ -72,7 +75,7 @@ final class BriefCommand implements Callable<Integer> {
               Set.copyOf(with),
               seed == null ? OptionalLong.empty() : OptionalLong.of(seed),
               progress);
-      return Saying.exitCode(spec, brief.of(packs, out));
+      return Saying.exitCode(spec, brief.at(Main.clock(spec), expired).of(packs, out));
     }
   }
 }

@@ -31,7 +31,7 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Check check = new Check();
+    Check check = new Check(Main.clock(spec));
     return Saying.exitCode(spec, json ? check.sarif(paths) : check.of(paths));
   }
 }

@@ -2,6 +2,8 @@ package gradepost.cli;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine;
@@ -51,6 +53,18 @@ public final class Main implements Runnable {
           ExportCommand.class);
 
   @Spec private CommandSpec spec = CommandSpec.create();
+  private final Clock clock;
+
+  private Main(Clock clock) {
+    this.clock = clock;
+  }
+
+  /** The clock that the whole command goes by. */
+  static Clock clock(CommandSpec command) {
+    return command.root().userObject() instanceof Main main
+        ? main.clock
+        : Clock.system(ZoneId.systemDefault());
+  }
 
   @Override
   public void run() {
@@ -71,7 +85,12 @@ public final class Main implements Runnable {
 
   /** Runs a command on these streams and gives its exit code. */
   static int run(PrintWriter out, PrintWriter err, String... args) {
-    CommandLine commandLine = commandLine(args);
+    return run(Clock.system(ZoneId.systemDefault()), out, err, args);
+  }
+
+  /** The same by another clock. */
+  static int run(Clock clock, PrintWriter out, PrintWriter err, String... args) {
+    CommandLine commandLine = commandLine(clock, args);
     commandLine.setOut(out);
     commandLine.setErr(err);
     commandLine.setCaseInsensitiveEnumValuesAllowed(true);
@@ -81,7 +100,11 @@ public final class Main implements Runnable {
 
   /** The command with those that these words may name below it. */
   static CommandLine commandLine(String... args) {
-    CommandLine commandLine = new CommandLine(new Main());
+    return commandLine(Clock.system(ZoneId.systemDefault()), args);
+  }
+
+  private static CommandLine commandLine(Clock clock, String... args) {
+    CommandLine commandLine = new CommandLine(new Main(clock));
     asked(args).forEach(commandLine::addSubcommand);
     return commandLine;
   }

@@ -30,6 +30,6 @@ final class NewCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    return Saying.exitCode(spec, new NewFile().of(kind, file));
+    return Saying.exitCode(spec, new NewFile(Main.clock(spec)).of(kind, file));
   }
 }

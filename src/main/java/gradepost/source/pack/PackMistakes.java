@@ -144,5 +144,31 @@ final class PackMistakes {
   static final Mistake VALID_TO_BEFORE_VALID_FROM = MISTAKES.declare("valid-to-before-valid-from");
   static final Mistake KNOWN_AFTER_ISSUED = MISTAKES.declare("known-after-issued");
 
+  private static final Hole<LocalDateTime> BEGINNING =
+      new Hole<>("begins", MomentStyle.MOMENT::format);
+  private static final Hole<LocalDateTime> END = new Hole<>("ended", MomentStyle.MOMENT::format);
+  private static final Hole<LocalDateTime> VALID_TO =
+      new Hole<>("to", MomentStyle.MOMENT::format);
+  static final Two<LocalDateTime, LocalDateTime> EXPIRED =
+      MISTAKES.declare("expired", VALID_TO, new Hole<>("now", MomentStyle.MOMENT::format));
+  static final Two<String, LocalDateTime> ENDED =
+      MISTAKES.declare("ended", Hole.word("notice"), END);
+  static final Two<String, LocalDateTime> BEGINS =
+      MISTAKES.declare("begins", Hole.word("notice"), BEGINNING);
+  static final Three<String, LocalDateTime, LocalDateTime> BEGINS_TOO_LATE =
+      MISTAKES.declare("begins-too-late", Hole.word("notice"), BEGINNING, VALID_TO);
+  static final Three<String, LocalDateTime, LocalDateTime> ENDS_TOO_EARLY =
+      MISTAKES.declare(
+          "ends-too-early",
+          Hole.word("notice"),
+          END,
+          new Hole<>("from", MomentStyle.MOMENT::format));
+  static final Three<String, LocalDateTime, LocalDateTime> AFTER_KNOWN_UP_TO =
+      MISTAKES.declare(
+          "after-known-up-to",
+          Hole.word("notice"),
+          BEGINNING,
+          new Hole<>("known", MomentStyle.MOMENT::format));
+
   private PackMistakes() {}
 }
