@@ -8,7 +8,9 @@ import gradepost.text.Mistakes.Four;
 import gradepost.text.Mistakes.One;
 import gradepost.text.Mistakes.Three;
 import gradepost.text.Mistakes.Two;
+import gradepost.units.MomentStyle;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.Collection;
 import java.util.Optional;
 
@@ -69,8 +71,14 @@ final class AppText {
           Hole.list("known"),
           Hole.perhaps("near"));
 
-  static final One<String> BRIEF_EXPIRED =
-      MISTAKES.declare("brief-expired", Hole.word("pack"));
+  static final One<String> BRIEF_EXPIRED = MISTAKES.declare("brief-expired", Hole.word("pack"));
+
+  static final Three<String, String, Optional<String>> NOT_IN_USE =
+      MISTAKES.declare(
+          "not-in-use", Hole.word("issue"), Hole.word("reason"), Hole.perhaps("latest"));
+  static final Two<String, LocalDateTime> ISSUE_EXPIRED =
+      MISTAKES.declare(
+          "issue-expired", Hole.word("issue"), new Hole<>("to", MomentStyle.MOMENT::format));
 
   private AppText() {}
 }

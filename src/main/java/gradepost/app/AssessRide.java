@@ -49,7 +49,7 @@ public final class AssessRide {
         return answer.and(refused(pack, AppText.NO_RIDE_RULES));
       }
       List<Task> courses =
-          Task.of(pack, found).stream().filter(t -> t.assignment().degraded().isEmpty()).toList();
+          Task.of(pack, found).stream().filter(t -> t.assignment().ordinary()).toList();
       Layout layout = new Layout(templates);
       if (Files.isDirectory(ride)) {
         return answer.and(

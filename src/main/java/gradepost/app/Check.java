@@ -110,7 +110,12 @@ public final class Check {
       }
     }
     Problems dates = now.map(n -> new PackDates(pack, n).problems()).orElse(Problems.NONE);
-    return reading.problems().and(pack.early()).and(dates).and(trains.problems(pack)).and(new Problems(unfit));
+    return reading
+        .problems()
+        .and(pack.early())
+        .and(dates)
+        .and(trains.problems(pack))
+        .and(new Problems(unfit));
   }
 
   private static Problem unfit(Path file, Mistake failure) {

@@ -77,14 +77,25 @@ public final class Desk {
         });
   }
 
-  /** A copy is handed out. */
-  public Answer handOut(String called, String copy, String holder, Optional<String> latin) {
+  /**
+   * A copy is handed out.
+   *
+   * @param confirmed whether the clerk knows that the issue is not in use; else one that is
+   *     recalled, superseded, expired or not in force yet is not handed out
+   */
+  public Answer handOut(
+      String called, String copy, String holder, Optional<String> latin, boolean confirmed) {
     return act(
         called,
         holder,
         latin,
         "copy %s handed out to %%s".formatted(copy.replace("%", "%%")),
-        (register, by, issue, name) -> register.handOut(by, issue, copy, name));
+        (register, by, issue, name) -> {
+          if (!confirmed) {
+            InUse.require(register, issue, by.when());
+          }
+          register.handOut(by, issue, copy, name);
+        });
   }
 
   /** A slip came back signed. */

@@ -1,6 +1,7 @@
 package gradepost.cli;
 
 import gradepost.text.Hole;
+import gradepost.text.Mistake;
 import gradepost.text.Mistakes;
 import gradepost.text.Mistakes.One;
 import gradepost.text.Mistakes.Two;
@@ -23,6 +24,8 @@ final class CliText {
       MISTAKES.declare("no-papers", TEXT, Hole.list("known"));
   static final Two<Integer, Integer> TOO_NARROW =
       MISTAKES.declare("too-narrow", Hole.count("width"), Hole.count("least"));
+
+  static final Mistake AS_OF_ALONE = MISTAKES.declare("as-of-alone");
 
   private CliText() {}
 }

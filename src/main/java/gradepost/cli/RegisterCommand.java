@@ -5,10 +5,8 @@ import gradepost.app.Enter;
 import gradepost.reissue.register.Question;
 import gradepost.reissue.register.Signature;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.time.Duration;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -45,7 +43,7 @@ final class RegisterCommand implements Runnable {
   }
 
   private static Desk desk(RegisterOptions register) {
-    return new Desk(register.store(), Clock.system(ZoneId.systemDefault()), register.who());
+    return new Desk(register.store(), Main.clock(register.command()), register.who());
   }
 
   private static int list(RegisterOptions register, ListFormat format, Question question) {
@@ -85,7 +83,7 @@ final class RegisterCommand implements Runnable {
                   register.store(),
                   out,
                   Optional.ofNullable(templates),
-                  Clock.system(ZoneId.systemDefault()),
+                  Main.clock(register.command()),
                   register.who())
               .of(packs, Duration.ofSeconds(10), progress));
     }
@@ -107,10 +105,14 @@ final class RegisterCommand implements Runnable {
           String holder,
       @Option(names = "--latin-name", paramLabel = "NAME", description = LATIN_NAME)
           @Nullable String latin,
+      @Option(
+              names = "--confirm",
+              description = "Hand it out though it is recalled, superseded or expired.")
+          boolean confirmed,
       @Mixin RegisterOptions register) {
     return Saying.exitCode(
         register.command(),
-        desk(register).handOut(issue, copy, holder, Optional.ofNullable(latin)));
+        desk(register).handOut(issue, copy, holder, Optional.ofNullable(latin), confirmed));
   }
 
   @Command(

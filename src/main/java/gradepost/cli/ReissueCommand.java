@@ -6,7 +6,6 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.LocalDateTime;
-import java.time.ZoneId;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -16,6 +15,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -50,6 +50,14 @@ final class ReissueCommand implements Callable<Integer> {
       defaultValue = ".",
       description = "Where the papers go, a folder for each issue (default: the current folder).")
   private Path out = Path.of(".");
+
+  @Option(
+      names = "--as-of",
+      paramLabel = "DATE",
+      description =
+          "Without a notice: take out what has ended and bring in what has begun by this date."
+              + " An hour may follow, such as '2026-11-30 04:00'. Today means now.")
+  private @Nullable String asOf;
 
   @Option(
       names = "--valid-from",
@@ -111,6 +119,12 @@ final class ReissueCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    Clock clock = Main.clock(spec);
+    Optional<LocalDateTime> day =
+        Optional.ofNullable(asOf).map(text -> TypedValues.dayOrMoment(text, clock, spec));
+    if (day.isPresent() && (notice != null || validFrom != null)) {
+      throw new ParameterException(spec.commandLine(), CliText.AS_OF_ALONE.inWords());
+    }
     try (TerminalProgress progress = TerminalProgress.forThisTerminal()) {
       Order order =
           new Order(
@@ -120,12 +134,13 @@ final class ReissueCommand implements Callable<Integer> {
                   new Order.Edits(fromArchive, new HashSet<>(confirmed))),
               new Order.Tell(
                   Optional.ofNullable(validFrom),
+                  day,
                   Optional.ofNullable(checkedBy),
                   emergency,
                   Optional.ofNullable(templates)),
               new Order.Put(out, register.store(), dryRun),
               new Order.Pace(jobs, Duration.ofSeconds(wait)));
-      Reissue reissue = new Reissue(Clock.system(ZoneId.systemDefault()), register.who(), progress);
+      Reissue reissue = new Reissue(clock, register.who(), progress);
       return Saying.exitCode(spec, reissue.of(order));
     }
   }

@@ -2,14 +2,20 @@ package gradepost.cli;
 
 import gradepost.text.Mistake;
 import gradepost.units.MomentStyle;
+import java.time.Clock;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeParseException;
+import java.time.temporal.ChronoUnit;
 import picocli.CommandLine;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.TypeConversionException;
 
 /** Values as they are typed behind an option, and what is said where one cannot be read. */
 final class TypedValues {
+  private static final int DAY_LETTERS = "2026-11-30".length();
+
   /** For a command with all its subcommands. */
   static void understoodBy(CommandLine commandLine) {
     commandLine.registerConverter(LocalDate.class, TypedValues::day);
@@ -31,6 +37,24 @@ final class TypedValues {
       return LocalDateTime.parse(text, MomentStyle.MOMENT);
     } catch (DateTimeParseException e) {
       throw refused(CliText.NO_MOMENT.with(text), e);
+    }
+  }
+
+  /**
+   * A date, with an hour or without: the day of the clock means its moment, another its beginning.
+   *
+   * @throws ParameterException if it is neither
+   */
+  static LocalDateTime dayOrMoment(String text, Clock clock, CommandSpec command) {
+    try {
+      LocalDateTime now = LocalDateTime.now(clock).truncatedTo(ChronoUnit.MINUTES);
+      if (text.strip().length() > DAY_LETTERS) {
+        return moment(text);
+      }
+      LocalDate day = day(text);
+      return day.equals(now.toLocalDate()) ? now : day.atStartOfDay();
+    } catch (TypeConversionException e) {
+      throw new ParameterException(command.commandLine(), e.getMessage(), e);
     }
   }
 

@@ -54,4 +54,20 @@ public record IssueDetails(
         holder,
         sources);
   }
+
+  /** The same issue, of a paper that is valid for a part of the time only. */
+  public IssueDetails within(LocalDateTime from, LocalDateTime to) {
+    return new IssueDetails(
+        number,
+        issued,
+        from,
+        to,
+        supersedes,
+        knownUpTo,
+        preparedBy,
+        checkedBy,
+        copy,
+        holder,
+        sources);
+  }
 }

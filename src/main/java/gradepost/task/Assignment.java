@@ -9,6 +9,7 @@ import gradepost.route.place.Direction;
 import gradepost.stock.Formation;
 import gradepost.stock.LoadCase;
 import gradepost.stock.Stock;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -27,6 +28,8 @@ import java.util.Set;
  * @param stock with the brakes that are in use
  * @param restrictions the temporary ones that stand within the validity of the paper
  * @param degraded what is special where the brake is not whole; empty for the ordinary run
+ * @param period the part of the validity that its paper is for; empty where it is for the whole
+ * @param elsewhere parts of the validity for which the same run has papers of their own
  */
 public record Assignment(
     Route route,
@@ -39,8 +42,11 @@ public record Assignment(
     LoadCase load,
     Policy policy,
     List<TemporaryRestriction> restrictions,
-    Optional<DegradedRun> degraded) {
+    Optional<DegradedRun> degraded,
+    Optional<PaperPeriod> period,
+    List<PaperPeriod> elsewhere) {
   public Assignment {
+    elsewhere = List.copyOf(elsewhere);
     lines = Collections.unmodifiableSet(new LinkedHashSet<>(lines));
     junctionRoutes = Collections.unmodifiableMap(new LinkedHashMap<>(junctionRoutes));
     calls = List.copyOf(calls);
@@ -73,7 +79,9 @@ public record Assignment(
         load,
         policy,
         restrictions,
-        Optional.empty());
+        Optional.empty(),
+        Optional.empty(),
+        List.of());
   }
 
   /** The same run under other temporary restrictions. */
@@ -117,14 +125,61 @@ public record Assignment(
         load,
         otherPolicy,
         otherRestrictions,
-        otherRun);
+        otherRun,
+        period,
+        elsewhere);
   }
 
-  /** What the papers call the train: its formation, and its edition where it has one. */
+  /** The same run in a part of the validity alone. */
+  public Assignment in(PaperPeriod part) {
+    return with(part.restrictions(), Optional.of(part), List.of());
+  }
+
+  /** The same run, knowing the parts of the validity that have papers of their own. */
+  public Assignment beside(List<PaperPeriod> parts) {
+    return with(restrictions, period, parts);
+  }
+
+  private Assignment with(
+      List<TemporaryRestriction> otherRestrictions,
+      Optional<PaperPeriod> part,
+      List<PaperPeriod> parts) {
+    return new Assignment(
+        route,
+        direction,
+        lines,
+        junctionRoutes,
+        calls,
+        stock,
+        formation,
+        load,
+        policy,
+        otherRestrictions,
+        degraded,
+        part,
+        parts);
+  }
+
+  /** Whether it is the run of every day: a whole brake, and the whole validity. */
+  public boolean ordinary() {
+    return degraded.isEmpty() && period.isEmpty();
+  }
+
+  /** The names of what makes it another run than the ordinary one; none for that. */
+  public List<String> editionNames() {
+    List<String> names = new ArrayList<>();
+    degraded.ifPresent(run -> names.add(run.edition().name()));
+    period.ifPresent(part -> names.add(part.name()));
+    return names;
+  }
+
+  /**
+   * What the papers call the train: its formation, and its edition and period where it has them.
+   */
   public String trainName() {
-    return degraded
-        .map(run -> formation.name() + ", " + run.edition().name())
-        .orElse(formation.name());
+    List<String> names = new ArrayList<>(List.of(formation.name()));
+    names.addAll(editionNames());
+    return String.join(", ", names);
   }
 
   /** The route as this run meets it. */

@@ -172,7 +172,8 @@ public final class DifferenceFinder {
     return new ChangeWriter(
         messages,
         plan.assignment().path(),
-        new Changeover(now.issue().validFrom(), now.withdrawn()));
+        new Changeover(now.issue().validFrom(), now.withdrawn()),
+        plan.assignment().elsewhere());
   }
 
   private Briefing compose(Task task, Plan plan, PackFile pack, List<Change> changes) {

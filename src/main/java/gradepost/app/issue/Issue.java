@@ -17,7 +17,10 @@ public final class Issue {
   /** For the papers of one direction and formation. */
   public static CoverIssue of(PackFile pack, Assignment assignment) {
     return new CoverIssue(
-        pack.issue(),
+        assignment
+            .period()
+            .map(part -> pack.issue().within(part.from(), part.to()))
+            .orElse(pack.issue()),
         fingerprint(pack.inputs()),
         pack.highRisk(assignment.direction(), assignment.formation().name()));
   }

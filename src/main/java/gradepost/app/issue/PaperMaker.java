@@ -166,7 +166,7 @@ public final class PaperMaker {
         pack.policy().signOff().filter(r -> wanted.stream().anyMatch(PaperKind::asks));
     List<LayoutPool.Job<List<Paper>>> jobs = new ArrayList<>();
     for (Made made : all) {
-      if (rules.isPresent() && made.task().assignment().degraded().isEmpty()) {
+      if (rules.isPresent() && made.task().assignment().ordinary()) {
         jobs.add(layout -> signOff(made, rules.get(), looked, others(made, all), layout));
       }
     }
@@ -176,7 +176,7 @@ public final class PaperMaker {
   /** Plans of the same direction with other formations: whose points are mistaken. */
   private static List<Plan> others(Made made, List<Made> all) {
     return all.stream()
-        .filter(m -> !m.task().equals(made.task()) && m.task().assignment().degraded().isEmpty())
+        .filter(m -> !m.task().equals(made.task()) && m.task().assignment().ordinary())
         .map(Made::plan)
         .filter(p -> p.assignment().direction() == made.plan().assignment().direction())
         .toList();

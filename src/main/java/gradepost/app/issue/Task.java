@@ -10,6 +10,8 @@ import gradepost.source.pack.DirectionPart;
 import gradepost.source.pack.PackFile;
 import gradepost.stock.Formation;
 import gradepost.task.Assignment;
+import gradepost.task.PaperPeriod;
+import gradepost.task.PaperPeriods;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -44,21 +46,31 @@ public record Task(String stem, String title, Assignment assignment) {
     }
   }
 
-  /** Every direction of a pack, each with every formation and with its editions. */
+  /** Every direction of a pack, each with every formation, with its editions and periods. */
   public static List<Task> of(Path file, PackFile pack) {
     List<Task> tasks = new ArrayList<>();
     for (DirectionPart part : pack.directions()) {
       for (Formation formation : pack.formations()) {
-        tasks.add(of(file, pack, pack.assignment(part, formation)));
+        tasks.addAll(of(file, pack, pack.assignment(part, formation)));
         pack.editions().stream()
             .filter(e -> e.isFor(formation.name()))
-            .forEach(e -> tasks.add(of(file, pack, pack.assignment(part, formation, e))));
+            .forEach(e -> tasks.addAll(of(file, pack, pack.assignment(part, formation, e))));
       }
     }
     return tasks;
   }
 
-  private static Task of(Path file, PackFile pack, Assignment assignment) {
+  /** The paper of the whole validity, then one for each part that needs its own. */
+  private static List<Task> of(Path file, PackFile pack, Assignment assignment) {
+    List<PaperPeriod> periods =
+        PaperPeriods.of(assignment, pack.issue().validFrom(), pack.issue().validTo());
+    List<Task> tasks = new ArrayList<>();
+    tasks.add(one(file, pack, assignment.beside(periods)));
+    periods.forEach(period -> tasks.add(one(file, pack, assignment.in(period))));
+    return tasks;
+  }
+
+  private static Task one(Path file, PackFile pack, Assignment assignment) {
     String title = pack.title().orElse(pack.route().name());
     String direction = pack.route().nameOf(assignment.direction());
     List<String> stem =
@@ -67,7 +79,7 @@ public record Task(String stem, String title, Assignment assignment) {
                 PackFiles.stem(file),
                 FileNames.asName(direction),
                 FileNames.asName(assignment.formation().name())));
-    assignment.degraded().ifPresent(run -> stem.add(FileNames.asName(run.edition().name())));
+    assignment.editionNames().forEach(name -> stem.add(FileNames.asName(name)));
     return new Task(
         String.join("-", stem),
         "%s, %s, %s".formatted(title, direction, assignment.trainName()),

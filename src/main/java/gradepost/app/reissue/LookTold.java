@@ -10,6 +10,7 @@ import gradepost.source.pack.PackFile;
 import gradepost.units.MomentStyle;
 import gradepost.yaml.Problems;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 
@@ -62,6 +63,20 @@ final class LookTold {
                     MomentStyle.MOMENT.format(pack.issue().validFrom()),
                     MomentStyle.MOMENT.format(pack.issue().validTo()));
     return PackFiles.stem(file) + ": not touched" + never;
+  }
+
+  /** What the papers still show though it has ended, and how it is taken out. */
+  static Answer ended(Path file, PackFile pack, LocalDateTime now) {
+    List<String> ended =
+        pack.standing().stream()
+            .filter(r -> r.until().filter(end -> !end.isAfter(now)).isPresent())
+            .map(TemporaryRestriction::reference)
+            .toList();
+    return ended.isEmpty()
+        ? Answer.GOOD
+        : Answer.said(
+            "%s: the papers still show what has ended: %s; to take it out: reissue --as-of %s"
+                .formatted(PackFiles.stem(file), String.join(", ", ended), now.toLocalDate()));
   }
 
   static String uncertain(Path file) {

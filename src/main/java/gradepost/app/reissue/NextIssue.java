@@ -76,7 +76,7 @@ final class NextIssue {
     int number = latest.map(Entry::number).orElse(there.number());
     LocalDateTime before = last.issue().issued();
     LocalDateTime issued = now.isBefore(before) ? before : now;
-    LocalDateTime from = tell.validFrom().orElse(issued);
+    LocalDateTime from = tell.asOf().or(tell::validFrom).orElse(issued);
     String name = PackFiles.stem(amended.file());
     Answer said =
         issued.equals(now)
@@ -92,6 +92,17 @@ final class NextIssue {
           Answer.refused(
               "%s: error: the pack is valid to %s: set a later valid-to before it is issued again"
                   .formatted(amended.file(), MomentStyle.MOMENT.format(there.validTo()))));
+    }
+    if (from.isBefore(last.issue().validFrom()) && from.isBefore(issued)) {
+      return withNoticeOnly(
+          amended,
+          said,
+          Answer.refused(
+              "%s: error: valid from %s is before the last issue, which is valid from %s: give that hour or a later one"
+                  .formatted(
+                      amended.file(),
+                      MomentStyle.MOMENT.format(from),
+                      MomentStyle.MOMENT.format(last.issue().validFrom()))));
     }
     IssueDetails details = there.next(number, issued, from, tell.checkedBy());
     PackFile expected =

@@ -51,15 +51,27 @@ public record Order(Read read, Tell tell, Put put, Pace pace) {
    * What the new issues say.
    *
    * @param validFrom empty means from the moment of issue
+   * @param asOf from when the papers show what stands: what ended before is taken out, and it is
+   *     valid from then; empty where a notice or an edit is the cause
    * @param checkedBy who checked the data of the new issues; empty leaves a line to sign
    * @param emergency whether an addendum goes out at once
    * @param templates folder of a depot's own templates
    */
   public record Tell(
       Optional<LocalDateTime> validFrom,
+      Optional<LocalDateTime> asOf,
       Optional<String> checkedBy,
       boolean emergency,
-      Optional<Path> templates) {}
+      Optional<Path> templates) {
+    /** Because of a notice or an edit. */
+    public Tell(
+        Optional<LocalDateTime> validFrom,
+        Optional<String> checkedBy,
+        boolean emergency,
+        Optional<Path> templates) {
+      this(validFrom, Optional.empty(), checkedBy, emergency, templates);
+    }
+  }
 
   /**
    * Where issues and papers go.

@@ -32,6 +32,7 @@ final class PackLook {
   private final Optional<Register> register;
   private final LastIssues last;
   private final NextIssue next;
+  private final LocalDateTime when;
 
   /**
    * @param notice empty where the files in place have been edited by hand
@@ -50,6 +51,7 @@ final class PackLook {
     this.notice = notice;
     this.register = register;
     this.last = last;
+    this.when = when;
     this.next = new NextIssue(sources, order.tell(), when);
   }
 
@@ -106,7 +108,11 @@ final class PackLook {
     if (there.hasNotice()) {
       return has(file, there);
     }
-    PackFile asFound = to.pack().with(found.issue(), to.pack().notices());
+    boolean asOf = order.tell().asOf().isPresent();
+    if (asOf && to.obstacle().isPresent()) {
+      return Seen.done(file, State.FAILED, noted.and(to.obstacle().get()));
+    }
+    PackFile asFound = asOf ? to.pack() : to.pack().with(found.issue(), to.pack().notices());
     if (!PaperPair.anyMayDiffer(file, base.get(), asFound)) {
       return untouched(amended, asFound, there, noted.and(files));
     }
@@ -115,8 +121,16 @@ final class PackLook {
       return Seen.done(file, State.FAILED, Answer.refused(old));
     }
     Optional<Entry> takenIn = last.takenIn(file, found, there.latest());
-    Outcome outcome = new Outcome(file, State.TOUCHED, noted.and(files), takenIn);
+    Answer told = noted.and(files).and(recalled(file, base.get(), to.pack(), there.latest()));
+    Outcome outcome = new Outcome(file, State.TOUCHED, told, takenIn);
     return new Seen.Touched(outcome, found, to, base.get(), digest, there.latest());
+  }
+
+  private Answer recalled(Path file, PackFile base, PackFile to, Optional<Entry> latest)
+      throws IOException, RegisterException {
+    return register.isPresent() && latest.isPresent()
+        ? new RecalledBase(register.get(), last, when).told(file, base, to, latest.get())
+        : Answer.GOOD;
   }
 
   private Seen has(Path file, Registered there) {
@@ -126,7 +140,7 @@ final class PackLook {
     return Seen.done(file, State.KNOWN, Answer.said(said));
   }
 
-  private static Seen untouched(Amended amended, PackFile asFound, Registered there, Answer noted) {
+  private Seen untouched(Amended amended, PackFile asFound, Registered there, Answer noted) {
     Path file = amended.file();
     List<TemporaryRestriction> timely = PackTrains.timely(asFound, amended.notices());
     return there.latest().isEmpty() && PackTrains.concerned(file, asFound, timely)
@@ -134,6 +148,8 @@ final class PackLook {
         : Seen.done(
             file,
             State.UNTOUCHED,
-            noted.and(Answer.said(LookTold.untouched(file, asFound, amended.notices()))));
+            noted
+                .and(Answer.said(LookTold.untouched(file, asFound, amended.notices())))
+                .and(LookTold.ended(file, asFound, when)));
   }
 }

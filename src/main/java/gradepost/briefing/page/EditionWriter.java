@@ -5,6 +5,7 @@ import gradepost.briefing.word.Words;
 import gradepost.stock.WorkingBrakes;
 import gradepost.task.Assignment;
 import gradepost.task.DegradedRun;
+import gradepost.task.PaperPeriod;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -19,9 +20,39 @@ public final class EditionWriter {
     this.words = words;
   }
 
-  /** What is wrong with the brake, and what permits the run; none for an ordinary run. */
+  /**
+   * What is wrong with the brake, and what permits the run; then when the paper is not for the
+   * whole validity. None for an ordinary run.
+   */
   public List<Fact> facts() {
-    return assignment.degraded().map(this::facts).orElse(List.of());
+    List<Fact> facts = new ArrayList<>(assignment.degraded().map(this::facts).orElse(List.of()));
+    assignment.period().ifPresent(part -> facts.add(only(part)));
+    assignment.elsewhere().forEach(part -> facts.add(elsewhere(part)));
+    return facts;
+  }
+
+  private Fact only(PaperPeriod part) {
+    String key = part.first() ? "until" : part.last() ? "from" : "between";
+    return new Fact(
+        words.text("edition.period.label"),
+        words.text(
+            "edition.period.only." + key,
+            words.moment(part.from()),
+            words.moment(part.to()),
+            String.join(", ", part.absent()),
+            String.join(", ", part.uncovered())));
+  }
+
+  private Fact elsewhere(PaperPeriod part) {
+    String key = part.first() ? "until" : part.last() ? "from" : "between";
+    return new Fact(
+        words.text("edition.elsewhere.label"),
+        words.text(
+            "edition.elsewhere." + key,
+            words.moment(part.from()),
+            words.moment(part.to()),
+            part.name(),
+            String.join(", ", part.uncovered())));
   }
 
   private List<Fact> facts(DegradedRun run) {

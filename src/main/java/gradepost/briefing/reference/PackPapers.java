@@ -34,7 +34,7 @@ final class PackPapers {
                         new Scope.Paper(
                             a.route().nameOf(a.direction()),
                             a.formation().name(),
-                            a.degraded().map(run -> run.edition().name()).orElse("")))
+                            String.join(", ", a.editionNames())))
                 .toList());
     this.merged = new Merged(scope);
   }

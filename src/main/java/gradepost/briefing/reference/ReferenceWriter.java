@@ -174,9 +174,7 @@ public final class ReferenceWriter {
         .forEach(
             (direction, of) -> {
               List<Integer> ordinary =
-                  of.stream()
-                      .filter(i -> pack.papers().get(i).assignment().degraded().isEmpty())
-                      .toList();
+                  of.stream().filter(i -> pack.papers().get(i).assignment().ordinary()).toList();
               if (ordinary.size() > 1) {
                 compared.addAll(ordinary);
                 blocks.add(new ReferenceSheet.Grid(formations(direction, ordinary)));

@@ -11,6 +11,7 @@ import gradepost.reissue.RestrictionChange;
 import gradepost.reissue.SpeedChange;
 import gradepost.route.Path;
 import gradepost.route.Stretch;
+import gradepost.task.PaperPeriod;
 import gradepost.told.InstructionSheet;
 import gradepost.told.PrintedTarget;
 import gradepost.told.print.PrintedPlace;
@@ -27,11 +28,21 @@ public final class ChangeWriter {
   private final Words words;
   private final Path path;
   private final Changeover changeover;
+  private final List<PaperPeriod> elsewhere;
 
   public ChangeWriter(Messages messages, Path path, Changeover changeover) {
+    this(messages, path, changeover, List.of());
+  }
+
+  /**
+   * @param elsewhere parts of the validity for which the same run has papers of their own
+   */
+  public ChangeWriter(
+      Messages messages, Path path, Changeover changeover, List<PaperPeriod> elsewhere) {
     this.words = new Words(messages, path);
     this.path = path;
     this.changeover = changeover;
+    this.elsewhere = List.copyOf(elsewhere);
   }
 
   /** From when each change is in force. */
@@ -128,8 +139,7 @@ public final class ChangeWriter {
       return new Change(
           words.text("change.approach.added"), place, words.text("change.approach.new"));
     } else if (change.after().isEmpty()) {
-      return new Change(
-          words.text("change.approach.withdrawn"), place, words.text("change.approach.gone"));
+      return new Change(words.text("change.approach.withdrawn"), place, gone(name));
     }
     List<String> said = new ArrayList<>();
     Optional<String> point = point(change);
@@ -151,6 +161,15 @@ public final class ChangeWriter {
         place,
         String.join(words.text("change.sentence"), said),
         point.isPresent());
+  }
+
+  /** What is covered by another restriction still has to be braked for when that one ends. */
+  private String gone(String name) {
+    return elsewhere.stream()
+        .filter(part -> part.uncovered().contains(name))
+        .findFirst()
+        .map(part -> words.text("change.approach.elsewhere", part.name()))
+        .orElse(words.text("change.approach.gone"));
   }
 
   /** Where the brake goes on now, by the sheet of the old pack where it had one. */

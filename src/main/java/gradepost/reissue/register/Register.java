@@ -77,7 +77,10 @@ public final class Register implements AutoCloseable {
     return Long.parseLong(data.rows("SELECT taken FROM counter WHERE name = 'id'").get(0).get(0));
   }
 
-  /** Registers an issue. Those that it supersedes are recalled by the same act. */
+  /**
+   * Registers an issue. Those that it supersedes are recalled by the same act, from the hour at
+   * which it is valid.
+   */
   public void issue(By by, Entry entry) throws RegisterException {
     acting(
         by,
@@ -88,10 +91,11 @@ public final class Register implements AutoCloseable {
           issues.insert(nextId(), entry, act, false);
           if (entry.base().isPresent()) {
             db.change(
-                "INSERT INTO recall (issue, reason, act) SELECT id, ?, ? FROM issue"
+                "INSERT INTO recall (issue, reason, act, effective) SELECT id, ?, ?, ? FROM issue"
                     + " WHERE pack = ? AND number < ? AND id NOT IN (SELECT issue FROM recall)",
-                "superseded by issue " + entry.number(),
+                Recalls.superseded(entry, by.when()),
                 act,
+                Recalls.effective(entry, by.when()),
                 entry.pack(),
                 entry.number());
           }
@@ -342,12 +346,18 @@ public final class Register implements AutoCloseable {
         issue.name(),
         (db, act) -> {
           long id = issues.known(issue);
-          List<List<String>> before = db.rows("SELECT reason FROM recall WHERE issue = ?", id);
-          if (!before.isEmpty()) {
-            throw new RegisterException(RegisterText.RECALLED.with(issue, before.get(0).get(0)));
+          Optional<String> before = Recalls.of(db, id, by.when());
+          if (before.isPresent()) {
+            throw new RegisterException(RegisterText.RECALLED.with(issue, before.get()));
           }
+          db.change("DELETE FROM recall WHERE issue = ?", id);
           db.change("INSERT INTO recall (issue, reason, act) VALUES (?, ?, ?)", id, reason, act);
         });
+  }
+
+  /** Why an issue may not be used any more at a moment, if it was recalled or superseded. */
+  public Optional<String> recalled(Entry issue, LocalDateTime when) throws RegisterException {
+    return reading(db -> Recalls.of(db, issues.known(issue), when));
   }
 
   /** The lists that are asked of it. */

@@ -90,7 +90,6 @@ public final class PackDates {
 
   private Optional<Problem> told(
       TemporaryRestriction notice, Key<?> key, Severity severity, Mistake mistake) {
-    return Optional.of(
-        new Problem(pack.origins().spot(notice, key.name()), severity, mistake));
+    return Optional.of(new Problem(pack.origins().spot(notice, key.name()), severity, mistake));
   }
 }

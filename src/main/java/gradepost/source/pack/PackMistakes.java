@@ -147,8 +147,7 @@ final class PackMistakes {
   private static final Hole<LocalDateTime> BEGINNING =
       new Hole<>("begins", MomentStyle.MOMENT::format);
   private static final Hole<LocalDateTime> END = new Hole<>("ended", MomentStyle.MOMENT::format);
-  private static final Hole<LocalDateTime> VALID_TO =
-      new Hole<>("to", MomentStyle.MOMENT::format);
+  private static final Hole<LocalDateTime> VALID_TO = new Hole<>("to", MomentStyle.MOMENT::format);
   static final Two<LocalDateTime, LocalDateTime> EXPIRED =
       MISTAKES.declare("expired", VALID_TO, new Hole<>("now", MomentStyle.MOMENT::format));
   static final Two<String, LocalDateTime> ENDED =

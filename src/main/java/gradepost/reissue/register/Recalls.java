@@ -1,0 +1,40 @@
+package gradepost.reissue.register;
+
+import gradepost.units.MomentStyle;
+import java.sql.SQLException;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * From when an issue is recalled: one that is superseded stays in force until the next is valid.
+ */
+final class Recalls {
+
+  /** Why the issues before this one are recalled, with the hour where that is still to come. */
+  static String superseded(Entry by, LocalDateTime now) {
+    String reason = "superseded by issue " + by.number();
+    return by.validFrom().isAfter(now)
+        ? reason + " from " + MomentStyle.MOMENT.format(by.validFrom())
+        : reason;
+  }
+
+  /** From when they are; empty text where that is at once. */
+  static String effective(Entry by, LocalDateTime now) {
+    return by.validFrom().isAfter(now) ? by.validFrom().toString() : "";
+  }
+
+  /** Why an issue is recalled at a moment; empty where it is not, or not yet. */
+  static Optional<String> of(Database db, long issue, LocalDateTime when) throws SQLException {
+    return db.rows("SELECT reason, effective FROM recall WHERE issue = ?", issue).stream()
+        .filter(row -> hasCome(row, when))
+        .map(row -> row.get(0))
+        .findFirst();
+  }
+
+  private static boolean hasCome(List<String> row, LocalDateTime when) {
+    return row.get(1).isEmpty() || !LocalDateTime.parse(row.get(1)).isAfter(when);
+  }
+
+  private Recalls() {}
+}

@@ -1,0 +1,91 @@
+package gradepost.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Property: an issue that is not in use is neither handed out nor built on without a word. */
+@Tag("slow")
+class IssuesInUseTest {
+  @TempDir Path folder;
+  private Clerk clerk;
+
+  @BeforeEach
+  void office() throws Exception {
+    clerk = new Clerk(folder).at("2026-11-29T09:00");
+    clerk.enter();
+  }
+
+  private String handOut(int code, String issue, String copy, String... more) {
+    String[] words = {"hand-out", issue, "--copy", copy, "--to", "Elm"};
+    String[] all = new String[words.length + more.length];
+    System.arraycopy(words, 0, all, 0, words.length);
+    System.arraycopy(more, 0, all, words.length, more.length);
+    return clerk.register(code, all);
+  }
+
+  @Test
+  void whatIsRecalledIsToldWhereItIsHandedOutAndWhereItIsBuiltOn() throws Exception {
+    clerk.notice(0, "n1", Clerk.entry("T 1", 900, 1100, 30, "2026-11-28 04:00", "further notice"));
+    clerk.register(0, "recall", "0000/2", "--reason", "notice 1 was wrong");
+    handOut(1, "0000/2", "1");
+    assertThat(clerk.err)
+        .isEqualTo(
+            "error: 0000/2 is not to be handed out: notice 1 was wrong; allowed: an issue that is"
+                + " in use; or, if this one is meant, the same with --confirm\n");
+    assertThat(handOut(0, "0000/2", "1", "--confirm")).contains("copy 1 handed out to Elm");
+    handOut(1, "0000/1", "1");
+    assertThat(clerk.err)
+        .contains("0000/1 is not to be handed out: superseded by issue 2", "Maybe 0000/2");
+
+    // The next is valid from next week: until then the one before it stays in force.
+    clerk.edit(clerk.pack.resolveSibling("restrictions.yaml"), "wet bed", "a wet bed");
+    clerk.types(
+        0,
+        "reissue",
+        clerk.routes.toString(),
+        "--out",
+        clerk.papers(),
+        "--register",
+        folder.resolve("register.db").toString(),
+        "--archive",
+        folder.resolve("archive").toString(),
+        "--valid-from",
+        "2026-12-07 04:00");
+    assertThat(clerk.out)
+        .contains("0000: warning: the new issue is built on 0000/2, which was recalled (notice 1");
+  }
+
+  @Test
+  void anIssueIsInForceUntilTheNextIsValid() throws Exception {
+    Path file = folder.resolve("n1.yaml");
+    java.nio.file.Files.writeString(
+        file,
+        "gradepost: restrictions\nnotices:\n"
+            + Clerk.entry("T 1", 900, 1100, 30, "2026-12-07 04:00", "further notice"));
+    clerk.office(
+        0,
+        "reissue",
+        clerk.routes.toString(),
+        "--notice",
+        file.toString(),
+        "--out",
+        clerk.papers(),
+        "--valid-from",
+        "2026-12-07 04:00");
+    assertThat(clerk.register(0, "issues")).contains("superseded by issue 2 from 2026-12-07 04:00");
+    handOut(0, "0000/1", "1");
+    handOut(0, "0000/2", "1");
+    clerk.at("2026-12-07T04:00");
+    handOut(1, "0000/1", "2");
+    clerk.at("2027-06-01T09:00");
+    handOut(1, "0000/2", "2");
+    assertThat(clerk.err).contains("0000/2 expired on 2027-05-31 04:00, and is not to be handed");
+    assertThat(clerk.types(2, "reissue", "x", "--valid-from", "2027-02-30 04:00")).isEmpty();
+    assertThat(clerk.err).contains("2027-02-30 04:00\" is not a date and hour");
+  }
+}
