@@ -110,7 +110,7 @@ final class ReissueCommand implements Callable<Integer> {
       paramLabel = "REFERENCE|FILE",
       description =
           "Confirm that an edit by hand removes or eases this restriction, or uses this older file."
-              + " Repeat for each.")
+              + " Or that a notice that may be a mistake is right. Repeat for each.")
   private List<String> confirmed = List.of();
 
   @Mixin private RegisterOptions register = new RegisterOptions();

@@ -74,16 +74,19 @@ final class Clerk {
   }
 
   /** Reissues with a notice of these entries. */
-  String notice(int code, String name, String entries) throws Exception {
+  String notice(int code, String name, String entries, String... more) throws Exception {
     Path file = folder.resolve(name + ".yaml");
     Files.writeString(file, "gradepost: restrictions\nnotices:\n" + entries);
-    return office(
-        code, "reissue", routes.toString(), "--notice", file.toString(), "--out", papers());
+    List<String> words =
+        new ArrayList<>(List.of("reissue", routes.toString(), "--notice", file.toString()));
+    words.addAll(List.of("--out", papers()));
+    words.addAll(List.of(more));
+    return office(code, words.toArray(String[]::new));
   }
 
   /** An entry of a notice for trains going Out. */
   static String entry(String reference, int fromM, int toM, int kmh, String from, String until) {
-    return ("  - {reference: %s, type: temporary, status: in force, from: %.3f km, to: %.3f km,"
+    return ("  - {reference: %s, type: temporary, status: in force, route: Invented line 000, from: %.3f km, to: %.3f km,"
             + " directions: Out, speed: %d km/h, reason: wet bed, imposed: %s, until: %s}\n")
         .formatted(reference, fromM / 1000.0, toM / 1000.0, kmh, from, until);
   }

@@ -42,22 +42,31 @@ class IssuesInUseTest {
     assertThat(clerk.err)
         .contains("0000/1 is not to be handed out: superseded by issue 2", "Maybe 0000/2");
 
-    // The next is valid from next week: until then the one before it stays in force.
-    clerk.edit(clerk.pack.resolveSibling("restrictions.yaml"), "wet bed", "a wet bed");
-    clerk.types(
-        0,
-        "reissue",
-        clerk.routes.toString(),
-        "--out",
-        clerk.papers(),
-        "--register",
-        folder.resolve("register.db").toString(),
-        "--archive",
-        folder.resolve("archive").toString(),
-        "--valid-from",
-        "2026-12-07 04:00");
+    clerk.notice(
+        0, "n2", Clerk.entry("T 2", 1500, 1600, 30, "2026-11-28 04:00", "further notice"));
     assertThat(clerk.out)
-        .contains("0000: warning: the new issue is built on 0000/2, which was recalled (notice 1");
+        .contains("0000: warning: the new issue is built on 0000/2, which was recalled (notice 1")
+        .contains("it still holds what 0000/2 took in: T 1; if that was wrong, withdraw it");
+  }
+
+  /** The mileage alone fits many lines, and an extension needs something to extend. */
+  @Test
+  void aNoticeThatMayBeAMistakeIsRefusedUntilItIsConfirmed() throws Exception {
+    String astray =
+        Clerk.entry("T 1", 900, 1100, 30, "2026-11-28 04:00", "further notice")
+            .replace("route: Invented line 000, ", "");
+    clerk.notice(1, "n1", astray);
+    assertThat(clerk.err)
+        .contains("pack-0000.yaml: error: the notice may be a mistake\n  T 1: it names no route,")
+        .contains("Invented line 000: its mileage may be another line's", "--confirm \"T 1\"\n")
+        .contains("error: nothing was issued: the notice has to be confirmed");
+    String extended = Clerk.entry("T 7", 900, 1100, 30, "2026-11-28 04:00", "2026-12-28 04:00");
+    clerk.notice(1, "n7", extended.replace("in force", "extended"));
+    assertThat(clerk.err)
+        .contains("  T 7: it is extended, but no pack has it: it would be taken as new\n");
+    assertThat(clerk.register(0, "issues")).doesNotContain("0000/2");
+    clerk.notice(0, "n1", astray, "--confirm", "T 1");
+    assertThat(clerk.out).contains("0000: issue 2 takes the place of 1");
   }
 
   @Test

@@ -18,6 +18,8 @@ record Outcome(Path file, State state, Answer told, Optional<Entry> base) {
     UNREADABLE,
     /** Its files are not those of its last issue, and nobody has said that this is right. */
     STALE,
+    /** The notice may be a mistake, and nobody has said that it is right. */
+    DOUBTFUL,
     /** Nothing in the notice is for its route. */
     ELSEWHERE,
     /** Nothing on its papers changes. */

@@ -58,13 +58,27 @@ final class ReissueRound {
     }
     List<Seen.Touched> touched =
         seen.stream().flatMap(s -> s.match(done -> Stream.empty(), Stream::of)).toList();
+    List<Outcome> doubtful =
+        notice.isEmpty()
+            ? List.of()
+            : new DoubtfulNotices(order.read().edits().confirmed()).of(touched);
+    if (!doubtful.isEmpty()) {
+      Map<Path, Outcome> all = byFile(outcomes);
+      doubtful.forEach(o -> all.put(o.file(), o));
+      return new ArrayList<>(all.values());
+    }
     if (register.isPresent() && !order.put().dryRun()) {
       takeIn(touched, register.get());
     }
-    Map<Path, Outcome> all = new LinkedHashMap<>();
-    outcomes.forEach(o -> all.put(o.file(), o));
+    Map<Path, Outcome> all = byFile(outcomes);
     made(touched, register).forEach(o -> all.put(o.file(), o));
     return new ArrayList<>(all.values());
+  }
+
+  private static Map<Path, Outcome> byFile(List<Outcome> outcomes) {
+    Map<Path, Outcome> all = new LinkedHashMap<>();
+    outcomes.forEach(o -> all.put(o.file(), o));
+    return all;
   }
 
   /** Whether the run ended before every pack had its turn. */

@@ -47,6 +47,10 @@ final class ReissueTold {
           Answer.refused(
               "error: nothing was issued: the files of a pack must be those of its last issue"));
     }
+    if (count(outcomes, State.DOUBTFUL) > 0) {
+      return answer.and(
+          Answer.refused("error: nothing was issued: the notice has to be confirmed"));
+    }
     if (count(outcomes, State.LEFT) > 0) {
       return answer.and(
           Answer.refused(
@@ -76,6 +80,7 @@ final class ReissueTold {
     return switch (state) {
       case UNREADABLE -> "cannot be read";
       case STALE -> "with files that differ from the last issue";
+      case DOUBTFUL -> "with a notice to be confirmed";
       case ELSEWHERE -> "of another route";
       case UNTOUCHED -> "not touched";
       case KNOWN -> "had the notice already";

@@ -1,0 +1,85 @@
+package gradepost.app.reissue;
+
+import gradepost.app.reissue.Outcome.State;
+import gradepost.app.store.Answer;
+import gradepost.pack.Particulars;
+import gradepost.pack.TemporaryRestriction;
+import gradepost.pack.TemporaryRestriction.Status;
+import gradepost.route.Route;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * Notices that a clerk may have been sent by mistake: nothing in one says that it is for this line,
+ * or one changes what nobody has. Mileages alone fit many lines. Each has to be confirmed.
+ */
+final class DoubtfulNotices {
+  private final Set<String> confirmed;
+
+  DoubtfulNotices(Set<String> confirmed) {
+    this.confirmed = confirmed;
+  }
+
+  /** The packs that have a doubtful notice, each with why; none where all are plain or confirmed. */
+  List<Outcome> of(List<Seen.Touched> touched) {
+    Set<String> known =
+        touched.stream()
+            .flatMap(t -> t.found().notices().stream())
+            .map(TemporaryRestriction::reference)
+            .collect(Collectors.toSet());
+    List<Outcome> out = new ArrayList<>();
+    for (Seen.Touched each : touched) {
+      Map<String, String> doubts = new LinkedHashMap<>();
+      for (TemporaryRestriction notice : each.next().pack().notices()) {
+        boolean taken = !each.found().notices().contains(notice);
+        if (taken && !confirmed.contains(notice.reference())) {
+          doubt(notice, known, each.found().route(), doubts);
+        }
+      }
+      if (!doubts.isEmpty()) {
+        out.add(
+            Outcome.of(
+                each.outcome().file(),
+                State.DOUBTFUL,
+                Answer.refused(refusal(each.outcome().file().toString(), doubts))));
+      }
+    }
+    return out;
+  }
+
+  private static void doubt(
+      TemporaryRestriction notice, Set<String> known, Route route, Map<String, String> doubts) {
+    boolean goesOn = notice.status() == Status.EXTENDED || notice.status() == Status.EASED;
+    if (goesOn && !known.contains(notice.reference())) {
+      doubts.put(
+          notice.reference(),
+          "it is %s, but no pack has it: it would be taken as new"
+              .formatted(notice.status() == Status.EXTENDED ? "extended" : "eased"));
+    } else if (!known.contains(notice.reference()) && !isTied(notice.particulars(), route)) {
+      doubts.put(
+          notice.reference(),
+          "it names no route, and no feature or station of %s: its mileage may be another line's"
+              .formatted(route.name()));
+    }
+  }
+
+  /** A name of a feature was checked against the route when the notice was read. */
+  private static boolean isTied(Particulars notice, Route route) {
+    return !notice.route().isEmpty()
+        || !notice.nearFrom().isEmpty()
+        || !notice.nearTo().isEmpty()
+        || route.stations().stream().anyMatch(s -> notice.between().contains(s.name()));
+  }
+
+  private static String refusal(String file, Map<String, String> doubts) {
+    StringBuilder out = new StringBuilder(file).append(": error: the notice may be a mistake");
+    doubts.forEach((key, why) -> out.append("\n  ").append(key).append(": ").append(why));
+    out.append("\n  Maybe add its route to the notice; or, if it is right, confirm each by name:");
+    doubts.keySet().forEach(key -> out.append(" --confirm \"%s\"".formatted(key)));
+    return out.toString();
+  }
+}
