@@ -21,6 +21,7 @@ import picocli.CommandLine.Spec;
 /** {@code gradepost register}: acts upon issues, and lists. */
 @Command(
     name = "register",
+    subcommands = NoticesCommand.class,
     mixinStandardHelpOptions = true,
     description = "Keeps the register of issues, copies, acknowledgements and sign-offs.")
 final class RegisterCommand implements Runnable {

@@ -42,8 +42,7 @@ class IssuesInUseTest {
     assertThat(clerk.err)
         .contains("0000/1 is not to be handed out: superseded by issue 2", "Maybe 0000/2");
 
-    clerk.notice(
-        0, "n2", Clerk.entry("T 2", 1500, 1600, 30, "2026-11-28 04:00", "further notice"));
+    clerk.notice(0, "n2", Clerk.entry("T 2", 1500, 1600, 30, "2026-11-28 04:00", "further notice"));
     assertThat(clerk.out)
         .contains("0000: warning: the new issue is built on 0000/2, which was recalled (notice 1")
         .contains("it still holds what 0000/2 took in: T 1; if that was wrong, withdraw it");

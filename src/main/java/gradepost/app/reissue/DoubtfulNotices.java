@@ -24,7 +24,9 @@ final class DoubtfulNotices {
     this.confirmed = confirmed;
   }
 
-  /** The packs that have a doubtful notice, each with why; none where all are plain or confirmed. */
+  /**
+   * The packs that have a doubtful notice, each with why; none where all are plain or confirmed.
+   */
   List<Outcome> of(List<Seen.Touched> touched) {
     Set<String> known =
         touched.stream()
