@@ -10,6 +10,7 @@ import gradepost.app.issue.IssuePapers;
 import gradepost.app.issue.IssuePapers.Laid;
 import gradepost.app.issue.Layout;
 import gradepost.app.issue.Maker;
+import gradepost.app.issue.OtherLine;
 import gradepost.app.reissue.IssueInstaller;
 import gradepost.app.store.Answer;
 import gradepost.app.store.Archive;
@@ -99,6 +100,14 @@ public final class Enter {
     PackFile found = reading.found().get();
     String name = PackFiles.stem(file);
     Optional<Entry> latest = register.latest(name);
+    if (latest.isPresent()) {
+      Optional<String> other =
+          ArchivedInputs.pack(Disk.sources(), new Archive(store.archive()), latest.get())
+              .flatMap(last -> OtherLine.obstacle(file, found, latest.get(), last));
+      if (other.isPresent()) {
+        return Answer.refused(other.get());
+      }
+    }
     if (latest.isPresent() && latest.get().number() >= found.issue().number()) {
       return Answer.refused(
           "%s: error: %s is registered already\n  Maybe use reissue, which counts on from it"

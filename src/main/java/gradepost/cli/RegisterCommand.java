@@ -21,9 +21,9 @@ import picocli.CommandLine.Spec;
 /** {@code gradepost register}: acts upon issues, and lists. */
 @Command(
     name = "register",
-    subcommands = NoticesCommand.class,
     mixinStandardHelpOptions = true,
-    description = "Keeps the register of issues, copies, acknowledgements and sign-offs.")
+    description = "Keeps the register of issues, copies, acknowledgements and sign-offs.",
+    subcommands = NoticesCommand.class)
 final class RegisterCommand implements Runnable {
   private static final String ISSUE =
       "The issue: \"valley/4\", or eight digits or more of its fingerprint, from the first.";

@@ -1,5 +1,6 @@
 package gradepost.app.reissue;
 
+import gradepost.app.issue.OtherLine;
 import gradepost.app.issue.PaperPair;
 import gradepost.app.reissue.NextIssue.Amended;
 import gradepost.app.reissue.NextIssue.Next;
@@ -90,6 +91,11 @@ final class PackLook {
     Optional<PackFile> base = last.base(file, found, there.latest(), lacking);
     if (base.isEmpty()) {
       return Seen.done(file, State.UNREADABLE, new Answer(List.of(), List.of(), lacking, false));
+    }
+    Optional<String> other =
+        there.latest().flatMap(l -> OtherLine.obstacle(file, found, l, base.get()));
+    if (other.isPresent() && !order.read().edits().confirmed().contains(found.route().name())) {
+      return Seen.done(file, State.STALE, noted.and(Answer.refused(other.get())));
     }
     Amended amended = Amended.of(file, found, notices);
     Optional<String> outside = LookTold.outside(file, found, amended.inputs());

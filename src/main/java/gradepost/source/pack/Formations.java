@@ -1,6 +1,7 @@
 package gradepost.source.pack;
 
 import gradepost.pack.FormationRisk;
+import gradepost.source.file.FileNames;
 import gradepost.stock.Formation;
 import gradepost.stock.Stock;
 import gradepost.units.Nearest;
@@ -29,10 +30,22 @@ final class Formations {
       } else if (found.contains(formation.get())) {
         pack.in().error(spot, PackMistakes.FORMATION_TWICE.with(name));
       } else {
+        sameFile(name, found)
+            .ifPresent(
+                first ->
+                    pack.in().error(spot, PackMistakes.FORMATION_FILE_TWICE.with(name, first)));
         found.add(formation.get());
       }
     }
     return found;
+  }
+
+  /** Papers are named after formations, and only by their letters and figures. */
+  private static Optional<String> sameFile(String name, List<Formation> before) {
+    return before.stream()
+        .map(Formation::name)
+        .filter(other -> FileNames.asName(other).equals(FileNames.asName(name)))
+        .findFirst();
   }
 
   /** Items of one formation name one that the stock has; it need not be printed now. */

@@ -54,11 +54,14 @@ public final class PackDates {
     LocalDateTime to = pack.issue().validTo();
     Optional<LocalDateTime> ended = notice.until().filter(end -> !end.isAfter(now));
     if (ended.isPresent()) {
+      boolean printed = ended.get().isAfter(from);
       return told(
           notice,
           SpeedTables.UNTIL,
-          Severity.WARNING,
-          PackMistakes.ENDED.with(reference, ended.get()));
+          printed ? Severity.WARNING : Severity.NOTE,
+          printed
+              ? PackMistakes.ENDED.with(reference, ended.get())
+              : PackMistakes.ENDED_LONG_AGO.with(reference, ended.get()));
     } else if (!notice.imposed().isBefore(to)) {
       return told(
           notice,

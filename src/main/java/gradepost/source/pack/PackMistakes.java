@@ -78,6 +78,8 @@ final class PackMistakes {
           "unknown-formation", Holes.quoted("formation"), Hole.list("known"), Hole.perhaps("near"));
   static final One<String> FORMATION_TWICE =
       MISTAKES.declare("formation-twice", Holes.quoted("formation"));
+  static final Two<String, String> FORMATION_FILE_TWICE =
+      MISTAKES.declare("formation-file-twice", Holes.quoted("formation"), Holes.quoted("first"));
   static final Three<String, Collection<String>, Optional<String>> FORMATION_NOT_PRINTED =
       MISTAKES.declare(
           "formation-not-printed",
@@ -152,6 +154,8 @@ final class PackMistakes {
       MISTAKES.declare("expired", VALID_TO, new Hole<>("now", MomentStyle.MOMENT::format));
   static final Two<String, LocalDateTime> ENDED =
       MISTAKES.declare("ended", Hole.word("notice"), END);
+  static final Two<String, LocalDateTime> ENDED_LONG_AGO =
+      MISTAKES.declare("ended-long-ago", Hole.word("notice"), END);
   static final Two<String, LocalDateTime> BEGINS =
       MISTAKES.declare("begins", Hole.word("notice"), BEGINNING);
   static final Three<String, LocalDateTime, LocalDateTime> BEGINS_TOO_LATE =
