@@ -57,7 +57,7 @@ class KeptRegisterTest {
     Files.writeString(
         notice,
         "gradepost: restrictions\nnotices:\n  - {reference: T 2, type: temporary, status: in force,"
-            + " from: 2m 10ch, to: 2m 20ch, directions: Down, speed: 20 mph, reason: wet bed,"
+            + " route: Starting line, from: 2m 10ch, to: 2m 20ch, directions: Down, speed: 20 mph, reason: wet bed,"
             + " imposed: 2026-11-29 04:00, until: further notice}\n");
     Store store = Store.of(folder.resolve("register.db").toString(), Optional.empty());
     Answer answer =
