@@ -80,5 +80,25 @@ final class AppText {
       MISTAKES.declare(
           "issue-expired", Hole.word("issue"), new Hole<>("to", MomentStyle.MOMENT::format));
 
+  static final Two<String, Optional<String>> UNKNOWN_PACK =
+      MISTAKES.declare("unknown-pack", Hole.word("pack"), Hole.perhaps("near"));
+  static final Two<String, Optional<String>> UNKNOWN_PERSON =
+      MISTAKES.declare("unknown-person", Hole.word("person"), Hole.perhaps("near"));
+  static final Mistake EMPTY_TABLE = MISTAKES.declare("empty-table");
+  static final Three<String, Collection<String>, Optional<String>> UNKNOWN_COLUMN =
+      MISTAKES.declare(
+          "unknown-column", Hole.word("column"), Hole.list("known"), Hole.perhaps("near"));
+  static final Two<String, Collection<String>> NO_COLUMN =
+      MISTAKES.declare("no-column", Hole.word("column"), Hole.list("needed"));
+  static final One<String> EMPTY_CELL = MISTAKES.declare("empty-cell", Hole.word("column"));
+  static final One<String> NO_DATE = MISTAKES.declare("no-date", Hole.word("text"));
+  static final Two<String, Collection<String>> NO_YES =
+      MISTAKES.declare("no-yes", Hole.word("text"), Hole.list("known"));
+  static final One<String> NO_SUCH_ISSUE = MISTAKES.declare("no-such-issue", Hole.word("issue"));
+  static final Two<String, String> NOT_HELD =
+      MISTAKES.declare("not-held", Hole.word("issue"), Hole.word("person"));
+  static final Two<String, Collection<String>> SEVERAL_HELD =
+      MISTAKES.declare("several-held", Hole.word("person"), Hole.list("copies"));
+
   private AppText() {}
 }

@@ -21,6 +21,7 @@ import gradepost.app.store.PackFiles;
 import gradepost.app.store.Progress;
 import gradepost.app.store.Store;
 import gradepost.reissue.register.Entry;
+import gradepost.reissue.register.Question;
 import gradepost.reissue.register.Register;
 import gradepost.reissue.register.Register.By;
 import gradepost.reissue.register.RegisterException;
@@ -30,8 +31,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
-import java.time.LocalDateTime;
-import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 
@@ -56,7 +55,7 @@ public final class Enter {
     this.store = store;
     this.out = out;
     this.templates = templates;
-    this.by = new By(who, LocalDateTime.now(clock).truncatedTo(ChronoUnit.MINUTES));
+    this.by = store.by(who, clock);
   }
 
   /**
@@ -72,9 +71,16 @@ public final class Enter {
       if (obstacle.isPresent()) {
         return Answer.refused(obstacle.get());
       }
+      if (!store.exists() && store.hasArchive()) {
+        return store.missing();
+      }
       try (Lock lock = Lock.take(store.lock(), Lock.holder(by), patience);
-          Register register = store.open()) {
+          Register register = store.begin()) {
         new Archive(store.archive()).tidy(lock);
+        Optional<Answer> elsewhere = elsewhere(register);
+        if (elsewhere.isPresent()) {
+          return elsewhere.get();
+        }
         Layout layout = new Layout(templates);
         progress.expect(packs.size());
         Answer answer = Answer.GOOD;
@@ -89,6 +95,26 @@ public final class Enter {
     } catch (RegisterException e) {
       return Answer.refused("error: " + e.getMessage());
     }
+  }
+
+  /** Who shares a register shares its archive: one that has nothing of its issues is another. */
+  private Optional<Answer> elsewhere(Register register) throws IOException, RegisterException {
+    List<List<String>> issues = register.list(Question.issues()).rows();
+    if (issues.isEmpty()) {
+      return Optional.empty();
+    }
+    Archive archive = new Archive(store.archive());
+    for (List<String> row : issues) {
+      for (Entry.Kept kept : register.find(row.get(0)).orElseThrow().inputs()) {
+        if (archive.read(kept.digest()).isPresent()) {
+          return Optional.empty();
+        }
+      }
+    }
+    return Optional.of(
+        Answer.refused(
+            "error: the archive %s has nothing of the issues in the register, such as %s by %s; nothing was done\n  Maybe it is another depot's register: share its archive, and name that with --archive"
+                .formatted(store.archive(), issues.get(0).get(0), issues.get(0).get(4))));
   }
 
   private Answer enter(Path file, Layout layout, Register register)
@@ -122,7 +148,7 @@ public final class Enter {
     Issued issued =
         new Issued(Maker.of(layout), Because.FIRST, laid.papers(), differences.sheets());
     Entry entry = ArchivedInputs.issued(new Archive(store.archive()), name, found, issued);
-    register.issue(by, entry);
+    register.issue(by, entry, found.issue().checker());
     Answer placed = new IssueInstaller(store, out).place(file, entry);
     if (placed.good()) {
       register.delivered(by, entry);

@@ -62,7 +62,7 @@ public final class Reproduce {
       if (entry.get().base().isPresent()) {
         base = register.issue(entry.get().pack(), entry.get().base().get());
       }
-      return reproduce(entry.get(), base, out);
+      return reproduce(entry.get(), base, register.checks().checker(entry.get()), out);
     } catch (IOException e) {
       return Answer.refused(IoErrorText.inWords(e));
     } catch (RegisterException e) {
@@ -70,7 +70,7 @@ public final class Reproduce {
     }
   }
 
-  private Answer reproduce(Entry entry, Optional<Entry> base, Optional<Path> out)
+  private Answer reproduce(Entry entry, Optional<Entry> base, String checker, Optional<Path> out)
       throws IOException {
     Archive archive = new Archive(store.archive());
     List<String> damaged =
@@ -80,7 +80,9 @@ public final class Reproduce {
       damaged.addAll(ArchivedInputs.damaged(archive, base.get(), base.get().inputs(), "input"));
     }
     Sources sources = Disk.sources();
-    Optional<PackFile> pack = ArchivedInputs.pack(sources, archive, entry);
+    Optional<PackFile> pack =
+        ArchivedInputs.pack(sources, archive, entry)
+            .map(p -> checker.isEmpty() ? p : p.checked(checker));
     Optional<LastIssue> before = Optional.empty();
     if (base.isPresent()) {
       Entry then = base.get();

@@ -9,9 +9,13 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
 /** How a list is printed: for eyes, or for another program. */
@@ -21,6 +25,32 @@ final class ListFormat {
 
   @Option(names = "--json", description = "As JSON, an object for each row.")
   private boolean json;
+
+  @Option(names = "--pack", paramLabel = "NAME", description = "Only what is of this pack.")
+  private @Nullable String pack;
+
+  @Option(names = "--person", paramLabel = "NAME", description = "Only what names this person.")
+  private @Nullable String person;
+
+  @Option(
+      names = "--since",
+      paramLabel = "DATE",
+      description = "Only from this day on, such as 2026-11-30.")
+  private @Nullable LocalDate since;
+
+  @Option(
+      names = "--in-force",
+      description = "Only what is in force: not recalled, superseded, taken back or over.")
+  private boolean inForce;
+
+  /** Which rows are wanted. */
+  Listing.Wish wish(LocalDateTime now) {
+    return new Listing.Wish(
+        Optional.ofNullable(pack),
+        Optional.ofNullable(person),
+        Optional.ofNullable(since).map(LocalDate::toString),
+        inForce ? Optional.of(now) : Optional.empty());
+  }
 
   void print(Listing listing, PrintWriter out) {
     if (json) {

@@ -23,13 +23,19 @@ import picocli.CommandLine.Spec;
     name = "register",
     mixinStandardHelpOptions = true,
     description = "Keeps the register of issues, copies, acknowledgements and sign-offs.",
-    subcommands = NoticesCommand.class)
+    subcommands = {
+      BatchCommand.class,
+      CheckedCommand.class,
+      NoticesCommand.class,
+      StaffCommand.class,
+      UndoCommand.class
+    })
 final class RegisterCommand implements Runnable {
   private static final String ISSUE =
       "The issue: \"valley/4\", or eight digits or more of its fingerprint, from the first.";
   private static final String LATIN_NAME =
       "The name in Latin letters, if it is written in a script that the papers cannot print.";
-  private static final String COPY = "The number of the copy, as printed on its cover.";
+  private static final String COPY = "The number of the copy, as written on its cover.";
 
   @Spec private CommandSpec spec = CommandSpec.create();
 
@@ -48,8 +54,8 @@ final class RegisterCommand implements Runnable {
   }
 
   private static int list(RegisterOptions register, ListFormat format, Question question) {
-    return desk(register)
-        .list(question)
+    Desk desk = desk(register);
+    return desk.list(question, format.wish(desk.now()))
         .match(
             rows -> {
               format.print(rows.listing(), register.command().commandLine().getOut());
@@ -96,8 +102,11 @@ final class RegisterCommand implements Runnable {
       description = "Notes that a copy was handed out.")
   int handOut(
       @Parameters(paramLabel = "ISSUE", description = ISSUE) String issue,
-      @Option(names = "--copy", paramLabel = "NUMBER", required = true, description = COPY)
-          String copy,
+      @Option(
+              names = "--copy",
+              paramLabel = "NUMBER",
+              description = "The number of the copy (default: the next one of the issue).")
+          @Nullable String copy,
       @Option(
               names = "--to",
               paramLabel = "HOLDER",
@@ -113,7 +122,13 @@ final class RegisterCommand implements Runnable {
       @Mixin RegisterOptions register) {
     return Saying.exitCode(
         register.command(),
-        desk(register).handOut(issue, copy, holder, Optional.ofNullable(latin), confirmed));
+        desk(register)
+            .handOut(
+                issue,
+                Optional.ofNullable(copy),
+                holder,
+                Optional.ofNullable(latin),
+                confirmed));
   }
 
   @Command(
@@ -294,7 +309,7 @@ final class RegisterCommand implements Runnable {
       name = "to-brief",
       mixinStandardHelpOptions = true,
       description =
-          "Lists the people who know an earlier issue and have not acknowledged the latest.")
+          "Lists who holds a copy or knows an earlier issue, and has not signed for the latest.")
   int toBrief(@Mixin RegisterOptions register, @Mixin ListFormat format) {
     return list(register, format, Question.toBrief());
   }

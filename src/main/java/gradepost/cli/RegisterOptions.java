@@ -35,13 +35,20 @@ final class RegisterOptions {
       description = "Your name, for the register (default: the user of this machine).")
   private String by = "";
 
+  @Option(
+      names = "--depot",
+      paramLabel = "NAME",
+      defaultValue = "${env:GRADEPOST_DEPOT:-}",
+      description = "Your depot, for entries and lists, where depots share a register.")
+  private String depot = "";
+
   /** The command that these options were given to. */
   CommandSpec command() {
     return command;
   }
 
   Store store() {
-    return Store.of(register, Optional.ofNullable(archive));
+    return Store.of(register, Optional.ofNullable(archive)).at(depot);
   }
 
   /**

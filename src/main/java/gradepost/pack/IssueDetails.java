@@ -33,6 +33,27 @@ public record IssueDetails(
     }
   }
 
+  /** Who checked the data, another than who prepared them; empty where they are a draft. */
+  public Optional<String> checker() {
+    return checkedBy.filter(name -> !name.strip().equalsIgnoreCase(preparedBy.strip()));
+  }
+
+  /** The same, checked by somebody. */
+  public IssueDetails checked(String name) {
+    return new IssueDetails(
+        number,
+        issued,
+        validFrom,
+        validTo,
+        supersedes,
+        knownUpTo,
+        preparedBy,
+        Optional.of(name),
+        copy,
+        holder,
+        sources);
+  }
+
   /**
    * The details of the next issue, as {@code Amendment.issue} writes them.
    *

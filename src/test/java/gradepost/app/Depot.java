@@ -5,6 +5,8 @@ import gradepost.app.reissue.Reissue;
 import gradepost.app.store.Answer;
 import gradepost.app.store.Progress;
 import gradepost.app.store.Store;
+import gradepost.reissue.register.RegisterException;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
@@ -48,6 +50,7 @@ public record Depot(Path folder) {
       boolean emergency,
       boolean dry,
       Order.Edits edits) {
+    begun(store);
     return new Reissue(clock, "a clerk", Progress.SILENT)
         .of(
             new Order(
@@ -55,5 +58,16 @@ public record Depot(Path folder) {
                 new Order.Tell(Optional.empty(), Optional.empty(), emergency, Optional.empty()),
                 new Order.Put(out(), store, dry),
                 new Order.Pace(2, Duration.ofMillis(200))));
+  }
+
+  /** A clerk has begun the register; a reissue alone begins none. */
+  private static void begun(Store store) {
+    try {
+      if (!store.exists() && !store.hasArchive()) {
+        store.begin().close();
+      }
+    } catch (IOException | RegisterException e) {
+      throw new IllegalStateException(e);
+    }
   }
 }

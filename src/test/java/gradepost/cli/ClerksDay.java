@@ -113,34 +113,60 @@ abstract class ClerksDay {
         "--to",
         "Elm");
     signOff("Elm", in(30));
-    assertThat(register("to-brief")).isEqualTo(NOBODY);
+    assertThat(register("to-brief", "--csv").lines().map(l -> l.replaceAll("\\d{4}-[^,]*", "*")))
+        .containsExactly(
+            "person,issue,issued,holds,last known issue",
+            "N. O'Thorne,0000/1,*,copy 1 of 0000/1,",
+            "\"mess room; \u00c4hrenfeld\",0000/1,*,copy 2 of 0000/1,");
+    register("acknowledge", "0000/1", "--person", "N. O'Thorne");
     assertThat(register("lapsing", "--days", "29")).doesNotContain("Elm");
     assertThat(register("lapsing", "--days", "30")).contains("sign-off, Out", "Elm", in(30));
 
     assertThat(reissue("n.yaml", SyntheticNetwork.notice("T 1", 0, "Out", 900, 20)))
         .contains("0000: issue 2 takes the place of 1: ", "0001: not touched");
     assertThat(folder.resolve("papers/0000-issue-2/0000-out-3-car-affected.pdf")).exists();
-    assertThat(register("to-brief", "--csv"))
-        .isEqualTo("issue,person,last known issue\n0000/2,Elm,1\n");
+    assertThat(register("to-brief", "--csv").lines().map(l -> l.replaceAll("\\d{4}-[^,]*", "*")))
+        .containsExactly(
+            "person,issue,issued,holds,last known issue",
+            "Elm,0000/2,*,,1",
+            "N. O'Thorne,0000/2,*,copy 1 of 0000/1,1",
+            "\"mess room; \u00c4hrenfeld\",0000/2,*,copy 2 of 0000/1,");
     assertThat(register("out", "--csv"))
         .contains("0000/1,1,N. O'Thorne,", "0000/1,2,\"mess room; \u00c4hrenfeld\",")
         .contains("superseded by issue 2");
 
+    refused(
+        "0000/2 is a DRAFT: nobody but its preparer has checked it",
+        "hand-out",
+        "0000/2",
+        "--copy",
+        "1",
+        "--to",
+        "N. O'Thorne");
+    refused(
+        "Ash prepared or entered 0000/2 and cannot check it; allowed: another person\n",
+        "checked",
+        "0000/2",
+        "--by",
+        "Ash");
+    assertThat(register("checked", "0000/2", "--by", "Rowe", "--out", papers))
+        .contains("0000/2: checked by Rowe", "wrote ");
     register("hand-out", "0000/2", "--copy", "1", "--to", "N. O'Thorne");
     register("acknowledge", "0000/2", "--person", "Elm");
     refused("Elm has already acknowledged 0000/2", "acknowledge", "0000/2", "--person", "Elm");
-    assertThat(register("to-brief")).isEqualTo(NOBODY);
+    register("acknowledge", "0000/2", "--person", "N. O'Thorne");
     assertThat(register("return", "0000/1", "--copy", "1")).contains("copy 1 is back");
     assertThat(register("return", "0000/1", "--copy", "2", "--destroyed"))
         .contains("copy 2 is destroyed");
+    assertThat(register("to-brief")).isEqualTo(NOBODY);
     refused("copy 2 of 0000/1 is not out", "return", "0000/1", "--copy", "2");
     assertThat(register("out", "--csv").lines().skip(1).toList())
         .singleElement(org.assertj.core.api.InstanceOfAssertFactories.STRING)
         .startsWith("0000/2,1,N. O'Thorne,")
-        .endsWith(",");
+        .endsWith(",,");
 
     register("recall", "0000/2", "--reason", "misprint");
-    assertThat(register("out", "--csv")).endsWith(",misprint\n");
+    assertThat(register("out", "--csv")).endsWith(",misprint,\n");
     register("return", "0000/2", "--copy", "1");
     assertThat(register("out")).isEqualTo(NOBODY);
     assertThat(register("issues", "--csv").lines())
@@ -150,7 +176,10 @@ abstract class ClerksDay {
     assertThat(run(0, "reproduce", "0000/2")).contains("0000/2 reproduced byte for byte");
     assertThat(reissue("n.yaml", SyntheticNetwork.notice("T 1", 0, "Out", 900, 20)))
         .contains("0000: issue 2 has this notice");
-    assertThat(register("log", "--csv").lines().map(l -> l.replaceFirst("^[^,]*,[^,]*,", "")))
+    assertThat(
+            register("log", "--csv")
+                .lines()
+                .map(l -> l.replaceFirst("^[^,]*,[^,]*,", "").replaceFirst("(,[^,]*){3}$", "")))
         .containsExactly(
             "what,issue",
             "issued,0000/1",
@@ -160,10 +189,13 @@ abstract class ClerksDay {
             "handed out copy 1 to N. O'Thorne,0000/1",
             "\"handed out copy 2 to mess room; \u00c4hrenfeld\",0000/1",
             "\"Elm signed off, Out\",0000/1",
+            "N. O'Thorne acknowledged,0000/1",
             "issued,0000/2",
             "put in place,0000/2",
+            "checked,0000/2",
             "handed out copy 1 to N. O'Thorne,0000/2",
             "Elm acknowledged,0000/2",
+            "N. O'Thorne acknowledged,0000/2",
             "took back copy 1,0000/1",
             "noted as destroyed copy 2,0000/1",
             "recalled: misprint,0000/2",

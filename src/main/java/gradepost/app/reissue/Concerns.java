@@ -8,6 +8,7 @@ import gradepost.reissue.register.Names;
 import gradepost.reissue.register.Question;
 import gradepost.reissue.register.Register;
 import gradepost.reissue.register.RegisterException;
+import gradepost.reissue.register.ToBrief;
 import gradepost.units.PrintedText;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -15,23 +16,25 @@ import java.util.List;
 import java.util.Map;
 
 /** Whom a new issue of a pack concerns: whoever holds a copy, whoever signed. */
-final class Concerns {
+public final class Concerns {
 
-  static Concern of(Register register, Layout layout, String pack) throws RegisterException {
+  /** By the register as it is now. */
+  public static Concern of(Register register, Layout layout, String pack) throws RegisterException {
     // Who holds a copy and has signed is told once, for both reasons.
     Map<String, String> people = new LinkedHashMap<>();
     List<Out> out = new ArrayList<>();
     // The register has one connection: one question at a time.
     synchronized (register) {
       for (List<String> row : register.list(Question.outOf(pack)).rows()) {
-        String why =
-            layout.messages().text("affected.holder", Names.printed(row.get(1)), row.get(0));
         out.add(new Out(row.get(0), Names.printed(row.get(1)), Names.printed(row.get(2))));
-        people.merge(row.get(2), why, (a, b) -> a + "; " + b);
       }
-      for (List<String> row : register.list(Question.people(pack)).rows()) {
-        String why = layout.messages().text("affected.driver", row.get(1));
-        people.merge(row.get(0), why, (a, b) -> a + "; " + b);
+      for (ToBrief person : register.concerned(pack)) {
+        List<String> why = new ArrayList<>();
+        person.copies().forEach(c -> why.add(words(layout, Names.printed(c.number()), c.issue())));
+        person
+            .known()
+            .ifPresent(n -> why.add(layout.messages().text("affected.driver", String.valueOf(n))));
+        people.put(person.person(), String.join("; ", why));
       }
     }
     List<Concerned> told = new ArrayList<>();
@@ -47,6 +50,10 @@ final class Concerns {
           }
         });
     return new Concern(told, out, replaced);
+  }
+
+  private static String words(Layout layout, String copy, String issue) {
+    return layout.messages().text("affected.holder", copy, issue);
   }
 
   private Concerns() {}

@@ -102,7 +102,7 @@ public final class PackReissue {
             new Issued(Maker.of(layout), because, laid.all(), differences.sheets()));
     // The register has one connection: one act at a time.
     synchronized (register) {
-      register.issue(by, entry);
+      register.issue(by, entry, now.issue().checker());
     }
     return new Answer(List.of(), List.of(), concern.replaced(), true);
   }

@@ -17,8 +17,6 @@ import gradepost.source.pack.NoticeFile;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.LocalDateTime;
-import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -68,7 +66,11 @@ public final class Reissue {
       if (!fits.good()) {
         return fits;
       }
-      By by = new By(who, LocalDateTime.now(clock).truncatedTo(ChronoUnit.MINUTES));
+      Store store = order.put().store();
+      if (!store.exists() && (store.hasArchive() || !order.put().dryRun())) {
+        return fits.and(store.missing());
+      }
+      By by = store.by(who, clock);
       ReissueRound round = new ReissueRound(order, sources, notice, by, progress);
       return fits.and(
           order.put().dryRun() ? dryRun(order, packs, round) : locked(order, packs, round, by));

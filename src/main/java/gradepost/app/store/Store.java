@@ -1,11 +1,16 @@
 package gradepost.app.store;
 
 import gradepost.reissue.register.Register;
+import gradepost.reissue.register.Register.By;
 import gradepost.reissue.register.RegisterException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDateTime;
+import java.time.temporal.ChronoUnit;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Where a depot keeps what it issued.
@@ -13,23 +18,40 @@ import java.util.Optional;
  * @param url JDBC address of the register
  * @param file the register's own file, where it has one
  * @param archive folder of the files by their digests; the lock lies there too
+ * @param depot whose entries these are; empty text where the register is one depot's
  */
-public record Store(String url, Optional<Path> file, Path archive) {
+public record Store(String url, Optional<Path> file, Path archive, String depot) {
 
   /** A file, or a JDBC address; the archive lies beside the file where none is named. */
   public static Store of(String register, Optional<Path> archive) {
     if (register.startsWith("jdbc:")) {
-      return new Store(register, Optional.empty(), archive.orElse(Path.of("archive")));
+      return new Store(register, Optional.empty(), archive.orElse(Path.of("archive")), "");
     }
     Path file = Path.of(register);
     return new Store(
         "jdbc:sqlite:" + file,
         Optional.of(file),
-        archive.orElseGet(() -> file.resolveSibling("archive")));
+        archive.orElseGet(() -> file.resolveSibling("archive")),
+        "");
   }
 
-  /** Opens the register, and makes or migrates it where that is needed. */
-  public Register open() throws RegisterException, IOException {
+  /** The same, its entries made for a depot. */
+  public Store at(String depot) {
+    return new Store(url, file, archive, depot);
+  }
+
+  /** Who does something now, for the register. */
+  public By by(String who, Clock clock) {
+    return new By(who, LocalDateTime.now(clock).truncatedTo(ChronoUnit.MINUTES), depot);
+  }
+
+  /** Opens the register that {@link #exists}, and migrates it where that is needed. */
+  public Register open() throws RegisterException {
+    return Register.open(url);
+  }
+
+  /** Opens the register, and makes it where there is none. */
+  public Register begin() throws RegisterException, IOException {
     if (file.isPresent()) {
       Files.createDirectories(Disk.folder(file.get()));
     }
@@ -38,14 +60,48 @@ public record Store(String url, Optional<Path> file, Path archive) {
 
   /** Whether there is a register to ask; opening one would make it. */
   public boolean exists() {
-    return file.map(Files::exists).orElse(true);
+    try {
+      return file.isPresent() ? size(file.get()) > 0 : Register.begun(url);
+    } catch (RegisterException e) {
+      // Opening it says what is wrong.
+      return true;
+    }
+  }
+
+  private static long size(Path file) {
+    try {
+      return Files.size(file);
+    } catch (IOException e) {
+      return 0;
+    }
   }
 
   /** What is said where there is none. */
   public Answer missing() {
+    String where = file.map(Path::toString).orElse("in the database");
+    boolean empty = file.map(Files::exists).orElse(false);
     return Answer.refused(
-        "error: there is no register %s\n  Maybe name it with --register, or begin one: gradepost register enter PACK.yaml"
-            .formatted(file.orElseThrow()));
+        hasArchive()
+            ? "error: %s %s, but the archive %s has issues; nothing was done\n  Maybe name the right register with --register, or restore it: gradepost register restore BACKUP.zip"
+                .formatted(
+                    empty ? "the register is an empty file:" : "there is no register",
+                    where,
+                    archive)
+            : "error: %s %s\n  Maybe name it with --register, or begin one: gradepost register enter PACK.yaml"
+                .formatted(
+                    empty ? "the register is an empty file:" : "there is no register", where));
+  }
+
+  /** Whether the archive holds anything. */
+  public boolean hasArchive() {
+    if (!Files.isDirectory(archive)) {
+      return false;
+    }
+    try (Stream<Path> files = Files.walk(archive, 2)) {
+      return files.anyMatch(f -> String.valueOf(f.getFileName()).matches("[0-9a-f]{64}"));
+    } catch (IOException e) {
+      return true;
+    }
   }
 
   /** What is said where it does not know an issue. */

@@ -77,7 +77,9 @@ public final class Composer {
         messages.text("document.title", heading, issue.number()),
         messages.text("document.subject", heading),
         messages.text(
-            "document.issue-line",
+            issue.details().checker().isPresent()
+                ? "document.issue-line"
+                : "document.issue-line.draft",
             issue.number(),
             words.moment(issue.details().validFrom()),
             words.moment(issue.details().validTo())),

@@ -22,6 +22,22 @@ final class Database implements AutoCloseable {
     this.connection = connection;
   }
 
+  /** Whether a register was begun there; a database with nothing in it has none. */
+  static boolean begun(String url) throws RegisterException {
+    try (Connection connection = DriverManager.getConnection(url);
+        ResultSet tables =
+            connection.getMetaData().getTables(null, null, "flyway_schema_history", null)) {
+      return tables.next();
+    } catch (SQLException e) {
+      String why = oneLine(e);
+      throw new RegisterException(
+          why.contains("SQLITE_NOTADB")
+              ? RegisterText.NO_REGISTER
+              : RegisterText.NOT_OPENED.with(why),
+          e);
+    }
+  }
+
   static Database open(String url) throws RegisterException {
     try {
       Flyway schema =

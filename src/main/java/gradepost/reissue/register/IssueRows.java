@@ -131,4 +131,62 @@ final class IssueRows {
     return id(entry.pack(), entry.number())
         .orElseThrow(() -> new RegisterException(RegisterText.NO_ISSUE.with(entry)));
   }
+
+  /** Notes who checked an issue, or that it is a draft. */
+  void checked(Entry entry, Optional<String> checker) throws SQLException {
+    data.change(
+        "UPDATE issue SET draft = ?, checker = ? WHERE pack = ? AND number = ?",
+        checker.isEmpty(),
+        checker.orElse(""),
+        entry.pack(),
+        entry.number());
+  }
+
+  /** Whether nobody but its preparer has checked an issue. */
+  boolean draft(Entry entry) throws SQLException {
+    return !data.rows(
+            "SELECT 1 FROM issue WHERE pack = ? AND number = ? AND draft = 1",
+            entry.pack(),
+            entry.number())
+        .isEmpty();
+  }
+
+  /** Who checked an issue; empty text where that is not known. */
+  String checker(Entry entry) throws SQLException, RegisterException {
+    return data.rows("SELECT checker FROM issue WHERE id = ?", known(entry)).get(0).get(0);
+  }
+
+  /** Who entered an issue. */
+  String enteredBy(Entry entry) throws SQLException, RegisterException {
+    return data.rows(
+            "SELECT a.who FROM issue i JOIN act a ON a.id = i.act WHERE i.id = ?", known(entry))
+        .get(0)
+        .get(0);
+  }
+
+  /** The draft's papers stay known as such; these are the ones in use. */
+  void papers(Entry entry, List<Kept> papers) throws SQLException, RegisterException {
+    long id = known(entry);
+    data.change("UPDATE issue_file SET role = 'draft' WHERE issue = ? AND role = 'paper'", id);
+    files(id, "paper", papers);
+  }
+
+  /** The number after the highest that was ever given for an issue. */
+  String nextCopy(Entry entry) throws SQLException, RegisterException {
+    return String.valueOf(highest(entry) + 1);
+  }
+
+  /** The highest number that is given. */
+  String lastCopy(Entry entry) throws SQLException, RegisterException {
+    return String.valueOf(highest(entry));
+  }
+
+  private long highest(Entry entry) throws SQLException, RegisterException {
+    return data.rows("SELECT number FROM copy WHERE issue = ?", known(entry)).stream()
+        .map(row -> row.get(0))
+        .filter(number -> number.matches("\\d{1,9}"))
+        .mapToLong(Long::parseLong)
+        .max()
+        .orElse(0);
+  }
 }

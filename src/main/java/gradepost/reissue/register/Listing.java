@@ -1,11 +1,88 @@
 package gradepost.reissue.register;
 
+import java.time.LocalDateTime;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** An answer of the register in rows. */
 public record Listing(List<String> columns, List<List<String>> rows) {
+  private static final List<String> PEOPLE =
+      List.of("person", "holder", "who", "by", "assessor", "checked by", "what");
+  private static final List<String> WHEN =
+      List.of("issued", "handed out", "signed", "when", "joined", "lapses");
+  private static final List<String> ENDS = List.of("valid to", "lapses");
+  private static final List<String> OUT_OF_FORCE = List.of("recalled", "taken back by");
+
   public Listing {
     columns = List.copyOf(columns);
     rows = rows.stream().map(List::copyOf).toList();
+  }
+
+  /**
+   * Which rows are wanted; a list without a column that a wish is about has no row that fails it.
+   *
+   * @param pack the name of a pack
+   * @param person a name
+   * @param since a moment as the register writes it, or the beginning of one
+   * @param inForceAt leaves out what is recalled, superseded, taken back or over at that moment
+   */
+  public record Wish(
+      Optional<String> pack,
+      Optional<String> person,
+      Optional<String> since,
+      Optional<LocalDateTime> inForceAt) {
+    /** Every row. */
+    public static final Wish ALL =
+        new Wish(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+  }
+
+  /** The rows that are wanted. */
+  public Listing only(Wish wish) {
+    List<List<String>> wanted = new ArrayList<>();
+    for (List<String> row : rows) {
+      if (wish.pack().map(p -> ofPack(row, p)).orElse(true)
+          && wish.person().map(p -> ofPerson(row, p)).orElse(true)
+          && wish.since().map(s -> since(row, s)).orElse(true)
+          && wish.inForceAt().map(t -> inForce(row, t.toString())).orElse(true)) {
+        wanted.add(row);
+      }
+    }
+    return new Listing(columns, wanted);
+  }
+
+  private boolean ofPack(List<String> row, String pack) {
+    return !columns.contains("issue") || cell(row, "issue").replaceFirst("/\\d+$", "").equals(pack);
+  }
+
+  private boolean ofPerson(List<String> row, String person) {
+    return PEOPLE.stream()
+        .filter(columns::contains)
+        .map(column -> cell(row, column))
+        .anyMatch(
+            text -> Names.same(text, person) || (" " + text + " ").contains(" " + person + " "));
+  }
+
+  private boolean since(List<String> row, String since) {
+    return WHEN.stream()
+        .filter(columns::contains)
+        .findFirst()
+        .map(column -> cell(row, column).compareTo(since) >= 0)
+        .orElse(true);
+  }
+
+  private boolean inForce(List<String> row, String now) {
+    return OUT_OF_FORCE.stream()
+            .filter(columns::contains)
+            .allMatch(column -> cell(row, column).isEmpty())
+        && ENDS.stream()
+            .filter(columns::contains)
+            .map(column -> cell(row, column))
+            .allMatch(
+                end -> end.compareTo(now.substring(0, Math.min(end.length(), now.length()))) >= 0);
+  }
+
+  private String cell(List<String> row, String column) {
+    return row.get(columns.indexOf(column));
   }
 }

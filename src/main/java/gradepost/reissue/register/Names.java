@@ -2,6 +2,7 @@ package gradepost.reissue.register;
 
 import gradepost.text.Mistake;
 import gradepost.units.PrintedText;
+import java.util.Locale;
 import java.util.Optional;
 
 /** What may be entered as the name of a person or place, or as other words that papers print. */
@@ -26,7 +27,9 @@ public final class Names {
     LATIN(RegisterText.LATIN, RegisterText.LATIN_HELP),
     /** Who signed a driver off. */
     ASSESSOR(RegisterText.ASSESSOR, RegisterText.LATIN_HELP),
-    /** Why an issue is recalled. */
+    /** Who checked the data of an issue. */
+    CHECKER(RegisterText.CHECKER, RegisterText.LATIN_HELP),
+    /** Why an issue is recalled, or an entry taken back. */
     REASON(RegisterText.REASON, RegisterText.REASON_HELP);
 
     private final String noun;
@@ -59,6 +62,15 @@ public final class Names {
     if (obstacle.isPresent()) {
       throw new RegisterException(obstacle.get());
     }
+  }
+
+  /** Whether two names are one, but for capitals and spaces. */
+  public static boolean same(String one, String other) {
+    return folded(one).equals(folded(other));
+  }
+
+  private static String folded(String name) {
+    return name.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
   }
 
   /** A name as its bearer writes it, in any script, for the log alone: seen, and on one line. */

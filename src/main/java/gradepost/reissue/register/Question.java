@@ -1,5 +1,6 @@
 package gradepost.reissue.register;
 
+import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.List;
 
@@ -12,34 +13,38 @@ public final class Question {
       " i.number = (SELECT MAX(l.number) FROM issue l WHERE l.pack = i.pack) ";
 
   private final List<String> columns;
-  private final String sql;
-  private final Object[] values;
+  private final Ledger.Work<List<List<String>>> rows;
+
+  private Question(List<String> columns, Ledger.Work<List<List<String>>> rows) {
+    this.columns = columns;
+    this.rows = rows;
+  }
 
   private Question(List<String> columns, String sql, Object... values) {
-    this.columns = columns;
-    this.sql = sql;
-    this.values = values;
+    this(columns, db -> db.rows(sql, values));
   }
 
-  List<String> columns() {
-    return columns;
-  }
-
-  String sql() {
-    return sql;
-  }
-
-  Object[] values() {
-    return values.clone();
+  Listing asked(Database db) throws SQLException, RegisterException {
+    return new Listing(columns, rows.on(db));
   }
 
   /** Which issues there are. */
   public static Question issues() {
     return new Question(
-        List.of("issue", "issued", "valid from", "valid to", "by", "recalled", "fingerprint"),
+        List.of(
+            "issue",
+            "issued",
+            "valid from",
+            "valid to",
+            "by",
+            "recalled",
+            "fingerprint",
+            "checked by",
+            "depot"),
         "SELECT "
             + NAME
-            + ", i.issued, i.valid_from, i.valid_to, a.who, COALESCE(r.reason, ''), i.fingerprint"
+            + ", i.issued, i.valid_from, i.valid_to, a.who, COALESCE(r.reason, ''), i.fingerprint,"
+            + " CASE WHEN i.draft = 1 THEN 'DRAFT' ELSE i.checker END, a.depot"
             + " FROM issue i JOIN act a ON a.id = i.act LEFT JOIN recall r ON r.issue = i.id"
             + " ORDER BY i.pack, i.number");
   }
@@ -70,13 +75,13 @@ public final class Question {
   /** Copies that are in someone's hands. */
   public static Question out() {
     return new Question(
-        List.of("issue", "copy", "holder", "handed out", "by", "recalled"),
+        List.of("issue", "copy", "holder", "handed out", "by", "recalled", "depot"),
         "SELECT "
             + NAME
-            + ", c.number, c.holder, a.moment, a.who, COALESCE(r.reason, '')"
+            + ", c.number, c.holder, a.moment, a.who, COALESCE(r.reason, ''), a.depot"
             + " FROM copy c JOIN issue i ON i.id = c.issue JOIN act a ON a.id = c.handed_out"
             + " LEFT JOIN recall r ON r.issue = i.id WHERE c.returned IS NULL"
-            + " ORDER BY i.pack, i.number, c.number");
+            + " ORDER BY i.pack, i.number, length(c.number), c.number");
   }
 
   /** Copies of recalled issues of one pack that are still out. */
@@ -100,16 +105,6 @@ public final class Question {
             + NAME
             + ", c.number, c.holder FROM copy c JOIN issue i ON i.id = c.issue"
             + " WHERE c.returned IS NULL AND i.pack = ? ORDER BY i.number, c.number",
-        pack);
-  }
-
-  /** Who has signed or acknowledged any issue of one pack, with the latest such issue. */
-  public static Question people(String pack) {
-    return new Question(
-        List.of("person", "issue"),
-        "SELECT x.person, MAX(i.number) FROM (SELECT issue, person FROM acknowledgement"
-            + " UNION SELECT issue, person FROM sign_off) x JOIN issue i ON i.id = x.issue"
-            + " WHERE i.pack = ? GROUP BY x.person ORDER BY x.person",
         pack);
   }
 
@@ -158,35 +153,44 @@ public final class Question {
             + " ORDER BY i.pack, s.person, s.direction, s.formation");
   }
 
-  /** Who signed or acknowledged an earlier issue and has not acknowledged the latest one. */
+  /** Who has to be briefed, by person over all packs. */
   public static Question toBrief() {
-    return toBrief("", "");
+    return new Question(
+        List.of("person", "issue", "issued", "holds", "last known issue"),
+        db -> ToBrief.due(db).stream().map(ToBrief::row).toList());
   }
 
-  /** Who of this pack's holders has still to be briefed. */
-  public static Question toBrief(String pack) {
-    return toBrief(" AND i.pack = ?", pack);
+  /** The people and places on the list of staff. */
+  public static Question staff() {
+    return new Question(
+        List.of("person", "depot", "joined"),
+        "SELECT s.name, s.depot, a.moment FROM staff s JOIN act a ON a.id = s.joined"
+            + " ORDER BY s.name");
   }
 
-  private static Question toBrief(String more, String pack) {
-    String sql =
-        "SELECT DISTINCT i.pack || '/' || i.number, p.person, p.last FROM issue i JOIN ("
-            + "SELECT e.pack AS pack, x.person AS person, MAX(e.number) AS last FROM ("
-            + "SELECT issue, person FROM acknowledgement UNION SELECT issue, person FROM sign_off"
-            + ") x JOIN issue e ON e.id = x.issue GROUP BY e.pack, x.person"
-            + ") p ON p.pack = i.pack WHERE"
-            + LATEST
-            + "AND p.last < i.number"
-            + more
-            + " ORDER BY 1, 2";
-    List<String> columns = List.of("issue", "person", "last known issue");
-    return more.isEmpty() ? new Question(columns, sql) : new Question(columns, sql, pack);
-  }
-
-  /** Everything that was entered, in its order. */
+  /** Everything that was entered, in its order; what was taken back has the entry that did it. */
   public static Question acts() {
     return new Question(
-        List.of("when", "who", "what", "issue"),
-        "SELECT moment, who, what, subject FROM act ORDER BY id");
+        List.of("when", "who", "what", "issue", "depot", "entry", "taken back by"),
+        "SELECT moment, who, what, subject, depot, id, undone FROM act ORDER BY id");
+  }
+
+  /** Every pack that has an issue. */
+  public static Question packs() {
+    return new Question(List.of("pack"), "SELECT DISTINCT pack FROM issue ORDER BY pack");
+  }
+
+  /** The issues that have a paper with this content, or that have these inputs. */
+  public static Question paper(String digest) {
+    return new Question(
+        List.of("issue", "paper", "role", "issued", "recalled", "latest"),
+        "SELECT "
+            + NAME
+            + ", f.name, f.role, i.issued, COALESCE(r.reason, ''),"
+            + " (SELECT MAX(l.number) FROM issue l WHERE l.pack = i.pack)"
+            + " FROM issue i JOIN issue_file f ON f.issue = i.id"
+            + " LEFT JOIN recall r ON r.issue = i.id"
+            + " WHERE f.role IN ('paper', 'draft') AND f.digest = ? ORDER BY i.id DESC",
+        digest);
   }
 }

@@ -9,11 +9,11 @@ import java.util.TreeSet;
 
 /** What was issued, and what became of it. */
 public final class Register implements AutoCloseable {
-  private final Database data;
+  private final Ledger ledger;
   private final IssueRows issues;
 
   private Register(Database data) {
-    this.data = data;
+    this.ledger = new Ledger(data);
     this.issues = new IssueRows(data);
   }
 
@@ -22,77 +22,77 @@ public final class Register implements AutoCloseable {
     return new Register(Database.open(url));
   }
 
-  /** Who does something, and when. */
-  public record By(String who, LocalDateTime when) {}
-
-  private interface Work<T> {
-    T on(Database data) throws SQLException, RegisterException;
+  /** Whether a register was ever begun there; nothing is made or changed. */
+  public static boolean begun(String url) throws RegisterException {
+    return Database.begun(url);
   }
 
-  private <T> T reading(Work<T> work) throws RegisterException {
-    try {
-      try {
-        return work.on(data);
-      } finally {
-        data.rollback();
-      }
-    } catch (SQLException e) {
-      throw new RegisterException(RegisterText.NOT_READ.with(Database.oneLine(e)), e);
+  /**
+   * Who does something, and when.
+   *
+   * @param depot at which; empty text where the register is one depot's
+   */
+  public record By(String who, LocalDateTime when, String depot) {
+    /** At the only depot. */
+    public By(String who, LocalDateTime when) {
+      this(who, when, "");
     }
   }
 
-  private interface Acting {
-    void on(Database data, long act) throws SQLException, RegisterException;
+  /** Several acts, which are entered all or none. */
+  public interface Several {
+    /** Enters them, each by a method of the register. */
+    void enter() throws RegisterException;
   }
 
-  /** One act is one transaction: the counter, taken first, keeps any other waiting. */
-  private void acting(By by, String what, String subject, Acting work) throws RegisterException {
-    Names.require(Names.Entered.BY, by.who());
-    try {
-      boolean done = false;
-      try {
-        long act = nextId();
-        data.change(
-            "INSERT INTO act (id, moment, who, what, subject) VALUES (?, ?, ?, ?, ?)",
-            act,
-            by.when(),
-            by.who(),
-            what,
-            subject);
-        work.on(data, act);
-        data.commit();
-        done = true;
-      } finally {
-        if (!done) {
-          data.rollback();
-        }
-      }
-    } catch (SQLException e) {
-      throw new RegisterException(RegisterText.NOT_WRITTEN.with(Database.oneLine(e)), e);
-    }
+  /** All these acts are one: if it throws, none is entered. */
+  public void together(Several acts) throws RegisterException {
+    ledger.together(acts::enter);
   }
 
-  private long nextId() throws SQLException {
-    data.change("UPDATE counter SET taken = taken + 1 WHERE name = 'id'");
-    return Long.parseLong(data.rows("SELECT taken FROM counter WHERE name = 'id'").get(0).get(0));
+  /** The people whom the register knows. */
+  public Staff staff() {
+    return new Staff(ledger);
+  }
+
+  /** The acts, to be taken back. */
+  public Undoing undoing() {
+    return new Undoing(ledger);
+  }
+
+  /** Checks of issues. */
+  public Checks checks() {
+    return new Checks(ledger, issues);
+  }
+
+  /** Registers an issue whose data were checked before. */
+  public void issue(By by, Entry entry) throws RegisterException {
+    issue(by, entry, Optional.of(""));
   }
 
   /**
    * Registers an issue. Those that it supersedes are recalled by the same act, from the hour at
    * which it is valid.
+   *
+   * @param checker who checked it; empty for a draft, which is not handed out
    */
-  public void issue(By by, Entry entry) throws RegisterException {
-    acting(
+  public void issue(By by, Entry entry, Optional<String> checker) throws RegisterException {
+    if (checker.isPresent() && Names.same(checker.get(), by.who())) {
+      throw new RegisterException(RegisterText.OWN_CHECKER.with(by.who(), entry));
+    }
+    ledger.acting(
         by,
         "issued",
         entry.name(),
         (db, act) -> {
           overtaken(db, entry);
-          issues.insert(nextId(), entry, act, false);
+          issues.insert(ledger.nextId(), entry, act, false);
+          issues.checked(entry, checker);
           if (entry.base().isPresent()) {
             db.change(
-                "INSERT INTO recall (issue, reason, act, effective) SELECT id, ?, ?, ? FROM issue"
-                    + " WHERE pack = ? AND number < ? AND id NOT IN (SELECT issue FROM recall)",
+                "INSERT INTO recall_entry (issue, reason, act, effective) SELECT id, ?, ?, ? FROM issue"
+                    + " WHERE pack = ? AND number < ? AND id NOT IN (SELECT r.issue FROM recall_entry r"
+                    + " JOIN issue later ON later.act = r.act)",
                 Recalls.superseded(entry, by.when()),
                 act,
                 Recalls.effective(entry, by.when()),
@@ -119,19 +119,19 @@ public final class Register implements AutoCloseable {
 
   /** Takes in an issue that was made elsewhere: its inputs are known, its papers are not. */
   public void takeIn(By by, Entry entry) throws RegisterException {
-    acting(
+    ledger.acting(
         by,
         "taken in",
         entry.name(),
         (db, act) -> {
           overtaken(db, entry);
-          issues.insert(nextId(), entry, act, true);
+          issues.insert(ledger.nextId(), entry, act, true);
         });
   }
 
   /** Notes that the papers of an issue lie where they belong. */
   public void delivered(By by, Entry entry) throws RegisterException {
-    acting(
+    ledger.acting(
         by,
         "put in place",
         entry.name(),
@@ -144,7 +144,7 @@ public final class Register implements AutoCloseable {
 
   /** Whether the files of an issue lie in their place. */
   public boolean isDelivered(Entry entry) throws RegisterException {
-    return reading(
+    return ledger.reading(
         db ->
             !db.rows(
                     "SELECT 1 FROM issue WHERE pack = ? AND number = ? AND delivered = 1",
@@ -155,7 +155,7 @@ public final class Register implements AutoCloseable {
 
   /** The packs whose latest issue does not lie where it belongs yet. */
   public Set<String> undelivered() throws RegisterException {
-    return reading(
+    return ledger.reading(
         db -> {
           Set<String> packs = new TreeSet<>();
           db.rows(
@@ -169,7 +169,7 @@ public final class Register implements AutoCloseable {
 
   /** The last issue of a pack that took a notice in, by the digest of the notice. */
   public Optional<Integer> withNotice(String pack, String digest) throws RegisterException {
-    return reading(
+    return ledger.reading(
         db ->
             digest.isEmpty()
                 ? Optional.empty()
@@ -186,17 +186,18 @@ public final class Register implements AutoCloseable {
 
   /** The last issue of a pack, if there is one. */
   public Optional<Entry> latest(String pack) throws RegisterException {
-    return reading(db -> issues.first("pack = ? ORDER BY issue.number DESC LIMIT 1", pack));
+    return ledger.reading(db -> issues.first("pack = ? ORDER BY issue.number DESC LIMIT 1", pack));
   }
 
   /** Whether any issue of a pack is registered; none is loaded. */
   public boolean knows(String pack) throws RegisterException {
-    return reading(db -> !db.rows("SELECT 1 FROM issue WHERE pack = ? LIMIT 1", pack).isEmpty());
+    return ledger.reading(
+        db -> !db.rows("SELECT 1 FROM issue WHERE pack = ? LIMIT 1", pack).isEmpty());
   }
 
   /** An issue of a pack by its number, if there is one. */
   public Optional<Entry> issue(String pack, int number) throws RegisterException {
-    return reading(db -> issues.first("pack = ? AND number = ?", pack, number));
+    return ledger.reading(db -> issues.first("pack = ? AND number = ?", pack, number));
   }
 
   /** By its name, "valley/4", or by the beginning of its fingerprint, eight digits at least. */
@@ -206,81 +207,36 @@ public final class Register implements AutoCloseable {
       return issue(called.substring(0, cut), Integer.parseInt(called.substring(cut + 1)));
     }
     return called.matches("[0-9a-f]{8,64}")
-        ? reading(db -> issues.first("fingerprint LIKE ? ORDER BY issue.id LIMIT 1", called + "%"))
+        ? ledger.reading(
+            db -> issues.first("fingerprint LIKE ? ORDER BY issue.id LIMIT 1", called + "%"))
         : Optional.empty();
   }
 
   /** Hands out a copy; a number is given once. */
   public void handOut(By by, Entry issue, String copy, String holder) throws RegisterException {
-    Names.require(Names.Entered.COPY, copy);
-    Names.require(Names.Entered.HOLDER, holder);
-    acting(
-        by,
-        "handed out copy " + copy + " to " + holder,
-        issue.name(),
-        (db, act) -> {
-          long id = issues.known(issue);
-          List<List<String>> out =
-              db.rows("SELECT holder FROM copy WHERE issue = ? AND number = ?", id, copy);
-          if (!out.isEmpty()) {
-            throw new RegisterException(
-                RegisterText.HANDED_OUT.with(copy, issue, out.get(0).get(0)));
-          }
-          db.change(
-              "INSERT INTO copy (issue, number, holder, handed_out) VALUES (?, ?, ?, ?)",
-              id,
-              copy,
-              holder,
-              act);
-        });
+    new Copies(ledger, issues).handOut(by, issue, copy, holder);
+  }
+
+  /** Hands out a copy under the next number of this issue, and says which that is. */
+  public String handOutNext(By by, Entry issue, String holder) throws RegisterException {
+    return new Copies(ledger, issues).handOutNext(by, issue, holder);
   }
 
   /** Notes that a copy came back. */
   public void takeBack(By by, Entry issue, String copy) throws RegisterException {
-    noLongerOut(by, issue, copy, "took back copy " + copy);
+    new Copies(ledger, issues).noLongerOut(by, issue, copy, "took back copy " + copy);
   }
 
   /** Notes that a copy was destroyed where it was. */
   public void destroyed(By by, Entry issue, String copy) throws RegisterException {
-    noLongerOut(by, issue, copy, "noted as destroyed copy " + copy);
-  }
-
-  private void noLongerOut(By by, Entry issue, String copy, String what) throws RegisterException {
-    acting(
-        by,
-        what,
-        issue.name(),
-        (db, act) -> {
-          int changed =
-              db.change(
-                  "UPDATE copy SET returned = ? WHERE issue = ? AND number = ? AND returned IS NULL",
-                  act,
-                  issues.known(issue),
-                  copy);
-          if (changed == 0) {
-            throw new RegisterException(
-                RegisterText.NOT_OUT.with(copy, issue, copiesOut(db, issue)));
-          }
-        });
-  }
-
-  private String copiesOut(Database db, Entry issue) throws SQLException, RegisterException {
-    List<String> out =
-        db
-            .rows(
-                "SELECT number, holder FROM copy WHERE issue = ? AND returned IS NULL"
-                    + " ORDER BY handed_out",
-                issues.known(issue))
-            .stream()
-            .map(RegisterText.COPY_OUT::of)
-            .toList();
-    return out.isEmpty() ? RegisterText.NONE_OUT : String.join("; ", out);
+    new Copies(ledger, issues).noLongerOut(by, issue, copy, "noted as destroyed copy " + copy);
   }
 
   /** Notes that a person signed the slip of an issue. */
   public void acknowledge(By by, Entry issue, String person) throws RegisterException {
     Names.require(Names.Entered.PERSON, person);
-    acting(
+    staff().require(person);
+    ledger.acting(
         by,
         person + " acknowledged",
         issue.name(),
@@ -291,7 +247,10 @@ public final class Register implements AutoCloseable {
             throw new RegisterException(RegisterText.ACKNOWLEDGED.with(person, issue));
           }
           db.change(
-              "INSERT INTO acknowledgement (issue, person, act) VALUES (?, ?, ?)", id, person, act);
+              "INSERT INTO acknowledgement_entry (issue, person, act) VALUES (?, ?, ?)",
+              id,
+              person,
+              act);
         });
   }
 
@@ -299,48 +258,19 @@ public final class Register implements AutoCloseable {
   public void written(By by, Entry issue, String latin, String written) throws RegisterException {
     Names.require(Names.Entered.LATIN, latin);
     Names.requireWritten(written);
-    acting(by, "noted that %s is written %s".formatted(latin, written), issue.name(), (d, a) -> {});
+    ledger.acting(
+        by, "noted that %s is written %s".formatted(latin, written), issue.name(), (d, a) -> {});
   }
 
   /** Signs a driver off for one direction with one formation: each is signed separately. */
   public void signOff(By by, Entry issue, Signature signature) throws RegisterException {
-    Names.require(Names.Entered.PERSON, signature.person());
-    Names.require(Names.Entered.ASSESSOR, signature.assessor());
-    for (String words : List.of(signature.score(), signature.paper(), signature.conditions())) {
-      if (!words.isEmpty()) {
-        Names.require(Names.Entered.REMARK, words);
-      }
-    }
-    if (signature.assessor().equals(signature.person())) {
-      throw new RegisterException(RegisterText.OWN_ASSESSOR.with(signature.person()));
-    }
-    acting(
-        by,
-        signature.person() + " signed off, " + signature.covers(),
-        issue.name(),
-        (db, act) ->
-            db.change(
-                "INSERT INTO sign_off (id, issue, person, direction, formation, assessor, signed,"
-                    + " lapses, score, paper, conditions, act)"
-                    + " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
-                nextId(),
-                issues.known(issue),
-                signature.person(),
-                signature.direction(),
-                signature.formation(),
-                signature.assessor(),
-                by.when().toLocalDate(),
-                signature.lapses(),
-                signature.score(),
-                signature.paper(),
-                signature.conditions(),
-                act));
+    new Signatures(ledger, issues).signOff(by, issue, signature);
   }
 
   /** Calls an issue back though nothing supersedes it. */
   public void recall(By by, Entry issue, String reason) throws RegisterException {
     Names.require(Names.Entered.REASON, reason);
-    acting(
+    ledger.acting(
         by,
         "recalled: " + reason,
         issue.name(),
@@ -350,24 +280,33 @@ public final class Register implements AutoCloseable {
           if (before.isPresent()) {
             throw new RegisterException(RegisterText.RECALLED.with(issue, before.get()));
           }
-          db.change("DELETE FROM recall WHERE issue = ?", id);
-          db.change("INSERT INTO recall (issue, reason, act) VALUES (?, ?, ?)", id, reason, act);
+          db.change(
+              "INSERT INTO recall_entry (issue, reason, act) VALUES (?, ?, ?)", id, reason, act);
         });
   }
 
   /** Why an issue may not be used any more at a moment, if it was recalled or superseded. */
   public Optional<String> recalled(Entry issue, LocalDateTime when) throws RegisterException {
-    return reading(db -> Recalls.of(db, issues.known(issue), when));
+    return ledger.reading(db -> Recalls.of(db, issues.known(issue), when));
+  }
+
+  /** Who has to be briefed: one answer for lists and papers. */
+  public List<ToBrief> toBrief() throws RegisterException {
+    return ledger.reading(ToBrief::due);
+  }
+
+  /** Whom the next issue of a pack will concern, by the same rule. */
+  public List<ToBrief> concerned(String pack) throws RegisterException {
+    return ledger.reading(db -> ToBrief.concerned(db, pack));
   }
 
   /** The lists that are asked of it. */
   public Listing list(Question question) throws RegisterException {
-    return reading(
-        db -> new Listing(question.columns(), db.rows(question.sql(), question.values())));
+    return ledger.reading(question::asked);
   }
 
   @Override
   public void close() throws RegisterException {
-    data.close();
+    ledger.close();
   }
 }

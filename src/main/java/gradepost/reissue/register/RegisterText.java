@@ -11,6 +11,7 @@ import gradepost.text.Phrase;
 import gradepost.units.PrintedText;
 import gradepost.units.PrintedText.Obstacle;
 import java.util.List;
+import java.util.Optional;
 
 /** What the register cannot enter or answer. Its sentences stand in {@code mistakes.properties}. */
 final class RegisterText {
@@ -30,6 +31,7 @@ final class RegisterText {
   static final String LATIN = MISTAKES.phrase("entered.latin");
   static final String ASSESSOR = MISTAKES.phrase("entered.assessor");
   static final String LATIN_HELP = MISTAKES.phrase("entered.latin.help");
+  static final String CHECKER = MISTAKES.phrase("entered.checker");
   static final String REMARK = MISTAKES.phrase("entered.remark");
   static final String REASON = MISTAKES.phrase("entered.reason");
   static final String REASON_HELP = MISTAKES.phrase("entered.reason.help");
@@ -44,6 +46,12 @@ final class RegisterText {
           "copy-out",
           new Hole<List<String>>("copy", row -> row.get(0))
               .and(new Hole<>("holder", row -> row.get(1))));
+
+  /** A copy that somebody has, of which issue. */
+  static final Phrase<ToBrief.Copy> HELD =
+      MISTAKES.phrase(
+          "held",
+          new Hole<>("copy", ToBrief.Copy::number).and(new Hole<>("issue", ToBrief.Copy::issue)));
 
   static final One<String> BLANK = MISTAKES.declare("blank", ENTERED);
   static final Three<String, Integer, Integer> TOO_LONG =
@@ -68,6 +76,24 @@ final class RegisterText {
       MISTAKES.declare("acknowledged", Hole.word("person"), ISSUE);
   static final Two<Entry, String> RECALLED =
       MISTAKES.declare("recalled", ISSUE, Hole.word("reason"));
+  static final Three<String, Entry, String> SIGNED_OFF =
+      MISTAKES.declare("signed-off", Hole.word("person"), ISSUE, Hole.word("covers"));
+  static final One<Entry> DRAFT = MISTAKES.declare("draft", ISSUE);
+  static final Two<Entry, String> NO_DRAFT =
+      MISTAKES.declare("no-draft", ISSUE, Hole.word("checker"));
+  static final Two<String, Entry> OWN_CHECKER =
+      MISTAKES.declare("own-checker", Hole.word("person"), ISSUE);
+  static final One<String> ON_LIST = MISTAKES.declare("on-list", Hole.word("person"));
+  static final One<String> NO_LIST = MISTAKES.declare("no-list", Hole.word("person"));
+  static final Two<String, Optional<String>> NOT_ON_LIST =
+      MISTAKES.declare("not-on-list", Hole.word("person"), Hole.perhaps("near"));
+  static final One<String> NO_ACT = MISTAKES.declare("no-act", Hole.word("number"));
+  static final Three<String, String, String> UNDONE =
+      MISTAKES.declare("undone", Hole.word("number"), Hole.word("act"), Hole.word("by"));
+  static final Two<String, String> STANDS =
+      MISTAKES.declare("stands", Hole.word("number"), Hole.word("act"));
+  static final Three<String, String, String> CAME_BACK =
+      MISTAKES.declare("came-back", Hole.word("number"), Hole.word("act"), Hole.word("by"));
   static final One<String> OWN_ASSESSOR = MISTAKES.declare("own-assessor", Hole.word("person"));
   static final One<String> NOT_READ = MISTAKES.declare("not-read", WHY);
   static final One<String> NOT_WRITTEN = MISTAKES.declare("not-written", WHY);

@@ -72,6 +72,29 @@ public record PackFile(
     inputs = List.copyOf(inputs);
   }
 
+  /** The same pack, its issue checked by somebody of whom its files say nothing. */
+  public PackFile checked(String by) {
+    return new PackFile(
+        title,
+        route,
+        stock,
+        policy,
+        notices,
+        noneStated,
+        directions,
+        formations,
+        load,
+        issue.checked(by),
+        highRisk,
+        formationRisks,
+        accepted,
+        cards,
+        papers,
+        editions,
+        inputs,
+        origins);
+  }
+
   /** The notices that stand at some time within the validity of the issue. */
   public List<TemporaryRestriction> standing() {
     return notices.stream()

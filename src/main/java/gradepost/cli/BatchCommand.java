@@ -1,0 +1,41 @@
+package gradepost.cli;
+
+import gradepost.app.Batch;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneId;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** {@code gradepost register batch}. */
+@Command(
+    name = "batch",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Enters a table of people and packs at once: every row, or none.",
+      "Columns: issue, person; hand-out and return also copy; return also destroyed.",
+      "sign-off also direction, assessor, lapses, formation, score, paper, conditions.",
+      "staff needs the column person alone."
+    })
+final class BatchCommand implements Callable<Integer> {
+  @Parameters(
+      index = "0",
+      paramLabel = "ACT",
+      description = "What each row does: ${COMPLETION-CANDIDATES}.")
+  private Batch.Act act = Batch.Act.HAND_OUT;
+
+  @Parameters(index = "1", paramLabel = "FILE", description = "The table, as CSV.")
+  private Path file = Path.of("");
+
+  @Mixin private RegisterOptions register = new RegisterOptions();
+
+  @Override
+  public Integer call() {
+    return Saying.exitCode(
+        register.command(),
+        new Batch(register.store(), Clock.system(ZoneId.systemDefault()), register.who())
+            .of(act, file));
+  }
+}

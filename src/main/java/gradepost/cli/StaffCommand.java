@@ -1,0 +1,66 @@
+package gradepost.cli;
+
+import gradepost.app.Desk;
+import gradepost.reissue.register.Question;
+import java.time.Clock;
+import java.time.ZoneId;
+import java.util.List;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code gradepost register staff}. */
+@Command(
+    name = "staff",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Keeps the list of people and places of a depot.",
+      "Where there is one, names that are not on it are refused."
+    })
+final class StaffCommand implements Runnable {
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  @Override
+  public void run() {
+    throw new ParameterException(
+        spec.commandLine(), CliText.NO_ACT.of(spec.subcommands().keySet()));
+  }
+
+  private static Desk desk(RegisterOptions register) {
+    return new Desk(register.store(), Clock.system(ZoneId.systemDefault()), register.who());
+  }
+
+  @Command(name = "add", mixinStandardHelpOptions = true, description = "Enters names in the list.")
+  int add(
+      @Parameters(arity = "1..*", paramLabel = "NAME", description = "People or places.")
+          List<String> names,
+      @Mixin RegisterOptions register) {
+    return Saying.exitCode(register.command(), desk(register).staff(names, false));
+  }
+
+  @Command(
+      name = "leave",
+      mixinStandardHelpOptions = true,
+      description = "Notes that somebody left: no longer to be briefed, copies still to come back.")
+  int leave(
+      @Parameters(arity = "1..*", paramLabel = "NAME", description = "People or places.")
+          List<String> names,
+      @Mixin RegisterOptions register) {
+    return Saying.exitCode(register.command(), desk(register).staff(names, true));
+  }
+
+  @Command(name = "list", mixinStandardHelpOptions = true, description = "Lists the names.")
+  int list(@Mixin RegisterOptions register, @Mixin ListFormat format) {
+    Desk desk = desk(register);
+    return desk.list(Question.staff(), format.wish(desk.now()))
+        .match(
+            rows -> {
+              format.print(rows.listing(), register.command().commandLine().getOut());
+              return 0;
+            },
+            nothing -> Saying.exitCode(register.command(), nothing.why()));
+  }
+}

@@ -1,0 +1,112 @@
+package gradepost.reissue.register;
+
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Somebody who has to be briefed on an issue: who holds a copy of it or of an earlier one, and who
+ * signed for an earlier one; not who has signed for this one. This is the one rule, for every list
+ * and paper.
+ *
+ * @param issue the latest of the pack, such as "valley/4"
+ * @param since when that was issued, as the register writes it
+ * @param copies that the person holds, of any issue of the pack
+ * @param known number of the latest issue that the person signed for; empty for none
+ */
+public record ToBrief(
+    String person, String issue, String since, List<Copy> copies, Optional<Integer> known) {
+
+  /** A copy that is out. */
+  public record Copy(String issue, String number) {}
+
+  /** Copies the list. */
+  public ToBrief {
+    copies = List.copyOf(copies);
+  }
+
+  private record Key(String person, String pack) {}
+
+  private static final class Links {
+    private final List<Copy> copies = new ArrayList<>();
+    private int known;
+  }
+
+  /** By person, then by pack. */
+  static List<ToBrief> due(Database db) throws SQLException {
+    Map<String, List<String>> latest = new HashMap<>();
+    for (List<String> row : db.rows("SELECT pack, number, issued FROM issue ORDER BY number")) {
+      latest.put(row.get(0), row);
+    }
+    List<ToBrief> due = new ArrayList<>();
+    links(db, "", "")
+        .forEach(
+            (key, links) -> {
+              List<String> issue = latest.getOrDefault(key.pack(), List.of(key.pack(), "0", ""));
+              if (links.known < Integer.parseInt(issue.get(1))) {
+                due.add(of(key, issue.get(1), issue.get(2), links));
+              }
+            });
+    return due;
+  }
+
+  /** All whom another issue of a pack will concern. */
+  static List<ToBrief> concerned(Database db, String pack) throws SQLException {
+    List<ToBrief> all = new ArrayList<>();
+    links(db, " WHERE i.pack = ?", pack).forEach((key, links) -> all.add(of(key, "", "", links)));
+    return all;
+  }
+
+  private static ToBrief of(Key key, String number, String since, Links links) {
+    return new ToBrief(
+        key.person(),
+        key.pack() + "/" + number,
+        since,
+        links.copies,
+        links.known == 0 ? Optional.empty() : Optional.of(links.known));
+  }
+
+  /** Who has to do with which pack, and how; who has left the list of staff has not. */
+  private static Map<Key, Links> links(Database db, String where, String pack) throws SQLException {
+    String sql =
+        "SELECT x.person, i.pack, i.number, x.copy FROM ("
+            + "SELECT issue, holder AS person, number AS copy FROM copy WHERE returned IS NULL"
+            + " UNION ALL SELECT issue, person, '' FROM acknowledgement"
+            + " UNION ALL SELECT issue, person, '' FROM sign_off) x JOIN issue i ON i.id = x.issue"
+            + where
+            + " ORDER BY x.person, i.pack, i.number, length(x.copy), x.copy";
+    Map<Key, Links> all = new LinkedHashMap<>();
+    for (List<String> row : where.isEmpty() ? db.rows(sql) : db.rows(sql, pack)) {
+      Links links = all.computeIfAbsent(new Key(row.get(0), row.get(1)), k -> new Links());
+      if (row.get(3).isEmpty()) {
+        links.known = Math.max(links.known, Integer.parseInt(row.get(2)));
+      } else {
+        links.copies.add(new Copy(row.get(1) + "/" + row.get(2), row.get(3)));
+      }
+    }
+    List<String> gone =
+        db
+            .rows(
+                "SELECT name FROM staff_entry s JOIN act a ON a.id = s.gone"
+                    + " WHERE a.undone IS NULL AND name NOT IN (SELECT name FROM staff)")
+            .stream()
+            .map(row -> row.get(0))
+            .toList();
+    all.keySet().removeIf(key -> gone.contains(key.person()));
+    return all;
+  }
+
+  /** As the cells of a list. */
+  List<String> row() {
+    return List.of(
+        person,
+        issue,
+        since,
+        String.join("; ", copies.stream().map(RegisterText.HELD::of).toList()),
+        known.map(String::valueOf).orElse(""));
+  }
+}
