@@ -15,9 +15,11 @@ import picocli.CommandLine.Parameters;
     mixinStandardHelpOptions = true,
     description = {
       "Enters a table of people and packs at once: every row, or none.",
-      "Columns: issue, person; hand-out and return also copy; return also destroyed.",
-      "sign-off also direction, assessor, lapses, formation, score, paper, conditions.",
-      "staff needs the column person alone."
+      "Columns: issue and person; for staff, person alone.",
+      "May also have, for hand-out: copy.",
+      "May also have, for return: copy, destroyed (yes or no).",
+      "Needs also, for sign-off: direction, assessor, lapses.",
+      "May also have, for sign-off: formation, score, paper, conditions."
     })
 final class BatchCommand implements Callable<Integer> {
   @Parameters(

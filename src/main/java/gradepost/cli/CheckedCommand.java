@@ -20,7 +20,7 @@ import picocli.CommandLine.Parameters;
     mixinStandardHelpOptions = true,
     description = {
       "Notes that you checked a draft: its papers are made without the word DRAFT.",
-      "Only then can it be handed out. Whoever prepared or entered it cannot check it."
+      "Only then can it be handed out. The person who prepared or entered it cannot check it."
     })
 final class CheckedCommand implements Callable<Integer> {
   @Parameters(arity = "1..*", paramLabel = "ISSUE", description = "Issues, such as valley/4.")

@@ -50,7 +50,9 @@ public record Depot(Path folder) {
       boolean emergency,
       boolean dry,
       Order.Edits edits) {
-    begun(store);
+    if (!dry) {
+      begun(store);
+    }
     return new Reissue(clock, "a clerk", Progress.SILENT)
         .of(
             new Order(

@@ -235,4 +235,89 @@ class PeopleAndCopiesTest {
     run(1, "to-brief", "--person", "Rowam");
     assertThat(err).isEqualTo("error: nobody in the register is called Rowam\n  Maybe Rowan\n");
   }
+
+  private String verify(int code, Path paper, String register) {
+    StringWriter out = new StringWriter();
+    StringWriter told = new StringWriter();
+    int done =
+        Main.run(
+            new PrintWriter(out),
+            new PrintWriter(told),
+            "verify",
+            paper.toString(),
+            "--pack",
+            begun.resolve("routes/line-000").toString(),
+            "--register",
+            folder.resolve(register).toString());
+    assertThat(done).as(() -> out.toString() + told).isEqualTo(code);
+    return out.toString() + told;
+  }
+
+  @Test
+  void aChangedPaperIsToldFromAGenuineOne() throws Exception {
+    String here = "reg/register.db";
+    Path issue = begun.resolve("papers/0000-issue-1");
+    Path paper = issue.resolve("0000-out-3-car.html");
+    assertThat(verify(0, paper, here))
+        .startsWith(paper + ": genuine, byte for byte 0000-out-3-car.html of 0000/1, issued ");
+    String html = Files.readString(paper);
+    Path seventy =
+        Files.writeString(
+            folder.resolve("other.html"), html.replaceFirst("[1-6]0(?=\\Wkm/h)", "70"));
+    assertThat(html).isNotEqualTo(Files.readString(seventy));
+    assertThat(verify(1, seventy, here))
+        .startsWith(
+            seventy
+                + ": error: its fingerprint is that of 0000/1, but it is none of the 5 papers"
+                + " registered for it: it was changed, or made apart from them");
+    byte[] pdf = Files.readAllBytes(issue.resolve("0000-out-3-car.pdf"));
+    pdf[pdf.length - 2] ^= 1;
+    Path flipped = Files.write(folder.resolve("other.pdf"), pdf);
+    assertThat(verify(1, flipped, here)).contains("but it is none of the 5 papers");
+    assertThat(verify(0, seventy, "no/register.db"))
+        .endsWith(
+            "  without a register: only its fingerprint was compared, not its other content\n");
+    run(0, "recall", "0000/1", "--reason", "misprint");
+    assertThat(verify(1, paper, here)).contains("genuine, ", "error: 0000/1 is recalled: misprint");
+  }
+
+  @Test
+  void aMissingRegisterBesideAFullArchiveIsNotBegunAnew() throws Exception {
+    Path file = folder.resolve("reg/register.db");
+    Files.write(file, new byte[0]);
+    run(1, "out");
+    assertThat(err)
+        .startsWith("error: the register is an empty file: " + file + ", but the archive ")
+        .contains("has issues; nothing was done\n  Maybe name the right register");
+    Files.delete(file);
+    String routes = begun.resolve("routes").toString();
+    run(1, "enter", routes, "--out", folder.resolve("papers").toString());
+    assertThat(err).startsWith("error: there is no register " + file + ", but the archive ");
+    assertThat(file).doesNotExist();
+    assertThat(folder.resolve("papers")).doesNotExist();
+  }
+
+  @Test
+  void anotherDepotsRegisterWantsItsArchive() {
+    StringWriter told = new StringWriter();
+    int code =
+        Main.run(
+            new PrintWriter(told),
+            new PrintWriter(told),
+            "register",
+            "enter",
+            begun.resolve("routes").toString(),
+            "--by",
+            "Birch",
+            "--depot",
+            "South",
+            "--register",
+            folder.resolve("reg/register.db").toString(),
+            "--archive",
+            folder.resolve("south").toString());
+    assertThat(code).isEqualTo(1);
+    assertThat(told.toString())
+        .startsWith("error: the archive " + folder.resolve("south") + " has nothing of the issues")
+        .contains("such as 0000/1 by Ash");
+  }
 }

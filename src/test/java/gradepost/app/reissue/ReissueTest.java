@@ -4,6 +4,7 @@ import static gradepost.app.Depot.NOON;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import gradepost.app.Depot;
+import gradepost.app.FinalPapers;
 import gradepost.app.Reproduce;
 import gradepost.app.SyntheticNetwork;
 import gradepost.app.store.Answer;
@@ -94,7 +95,8 @@ class ReissueTest {
         .doesNotContain("driver instructor");
     String reference = "out/0000-issue-2/0000-reference.pdf";
     assertThat(text(folder.resolve(reference)).replaceAll("\\s+", " "))
-        .contains("Issue 2 · valid", "Sheet from issue 1, unchanged in issue 2");
+        .contains(
+            "DRAFT, not checked: issue 2 · valid", "Sheet from issue 1, unchanged in issue 2");
     assertThat(Files.readString(routes.resolve("line-000/restrictions.yaml")))
         .contains("T 1")
         .doesNotContain("none:");
@@ -131,6 +133,10 @@ class ReissueTest {
             "0000-reference.pdf",
             "0000-reference.html");
     reissue();
+    FinalPapers checked =
+        new FinalPapers(store, folder.resolve("out"), Optional.empty(), NOON, "an instructor");
+    assertThat(checked.of(List.of("0000/2"), Duration.ofSeconds(1), Progress.SILENT).problems())
+        .isEmpty();
     try (Register register = store.open()) {
       register.handOut(
           new Register.By("a clerk", LocalDateTime.of(2026, 11, 25, 12, 0)),
@@ -297,7 +303,7 @@ class ReissueTest {
       assertThat(answer.problems()).endsWith("error: nothing was issued");
       assertThat(answer.said()).isEmpty();
     }
-    assertThat(store.exists()).isFalse();
+    assertThat(store.hasArchive()).isFalse();
     assertThat(folder.resolve("out")).doesNotExist();
   }
 
