@@ -2,8 +2,6 @@ package gradepost.cli;
 
 import gradepost.app.Batch;
 import java.nio.file.Path;
-import java.time.Clock;
-import java.time.ZoneId;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -37,7 +35,6 @@ final class BatchCommand implements Callable<Integer> {
   public Integer call() {
     return Saying.exitCode(
         register.command(),
-        new Batch(register.store(), Clock.system(ZoneId.systemDefault()), register.who())
-            .of(act, file));
+        new Batch(register.store(), Main.clock(register.command()), register.who()).of(act, file));
   }
 }

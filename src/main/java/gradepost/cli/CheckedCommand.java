@@ -2,9 +2,7 @@ package gradepost.cli;
 
 import gradepost.app.FinalPapers;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.time.Duration;
-import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -50,7 +48,7 @@ final class CheckedCommand implements Callable<Integer> {
                   register.store(),
                   out,
                   Optional.ofNullable(templates),
-                  Clock.system(ZoneId.systemDefault()),
+                  Main.clock(register.command()),
                   register.who())
               .of(issues, Duration.ofSeconds(10), progress));
     }

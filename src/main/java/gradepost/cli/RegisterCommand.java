@@ -24,9 +24,11 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     description = "Keeps the register of issues, copies, acknowledgements and sign-offs.",
     subcommands = {
+      BackupCommand.class,
       BatchCommand.class,
       CheckedCommand.class,
       NoticesCommand.class,
+      RestoreCommand.class,
       StaffCommand.class,
       UndoCommand.class
     })
@@ -124,11 +126,7 @@ final class RegisterCommand implements Runnable {
         register.command(),
         desk(register)
             .handOut(
-                issue,
-                Optional.ofNullable(copy),
-                holder,
-                Optional.ofNullable(latin),
-                confirmed));
+                issue, Optional.ofNullable(copy), holder, Optional.ofNullable(latin), confirmed));
   }
 
   @Command(

@@ -2,8 +2,6 @@ package gradepost.cli;
 
 import gradepost.app.Desk;
 import gradepost.reissue.register.Question;
-import java.time.Clock;
-import java.time.ZoneId;
 import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -30,7 +28,7 @@ final class StaffCommand implements Runnable {
   }
 
   private static Desk desk(RegisterOptions register) {
-    return new Desk(register.store(), Clock.system(ZoneId.systemDefault()), register.who());
+    return new Desk(register.store(), Main.clock(register.command()), register.who());
   }
 
   @Command(name = "add", mixinStandardHelpOptions = true, description = "Enters names in the list.")

@@ -1,8 +1,6 @@
 package gradepost.cli;
 
 import gradepost.app.Desk;
-import java.time.Clock;
-import java.time.ZoneId;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -31,7 +29,7 @@ final class UndoCommand implements Callable<Integer> {
   public Integer call() {
     return Saying.exitCode(
         register.command(),
-        new Desk(register.store(), Clock.system(ZoneId.systemDefault()), register.who())
+        new Desk(register.store(), Main.clock(register.command()), register.who())
             .undo(entry, reason));
   }
 }

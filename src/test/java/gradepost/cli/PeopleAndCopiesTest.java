@@ -187,10 +187,10 @@ class PeopleAndCopiesTest {
     assertThat(run(0, "out")).contains("7", "Elm");
     run(0, "undo", out, "--reason", "wrong person");
     assertThat(run(0, "out")).isEqualTo("NONE\n");
+    run(0, "undo", entry(log, "recalled: misprint"), "--reason", "it was the other issue");
     assertThat(run(0, "hand-out", "0000/1", "--copy", "7", "--to", "Rowan")).contains("copy 7");
     run(0, "undo", entry(log, "Elm acknowledged"), "--reason", "another's slip");
     run(0, "acknowledge", "0000/1", "--person", "Elm");
-    run(0, "undo", entry(log, "recalled: misprint"), "--reason", "it was the other issue");
     assertThat(run(0, "issues", "--in-force", "--csv")).contains("0000/1,");
     run(1, "undo", out, "--reason", "again");
     assertThat(err).startsWith("error: entry " + out + " (handed out copy 7 to Elm) is already");
@@ -319,5 +319,50 @@ class PeopleAndCopiesTest {
     assertThat(told.toString())
         .startsWith("error: the archive " + folder.resolve("south") + " has nothing of the issues")
         .contains("such as 0000/1 by Ash");
+  }
+
+  private String moved(int code, String register, String... words) {
+    StringWriter out = new StringWriter();
+    List<String> args = new ArrayList<>(List.of("register"));
+    args.addAll(List.of(words));
+    args.addAll(List.of("--register", folder.resolve(register).toString()));
+    int done = Main.run(new PrintWriter(out), new PrintWriter(out), args.toArray(new String[0]));
+    assertThat(done).as(out::toString).isEqualTo(code);
+    return out.toString();
+  }
+
+  @Test
+  void aBackupIsRestoredWholeOrNotAtAll() throws Exception {
+    batch(0, "hand-out", "issue,person\n0000,Elm\n0001,Elm\n");
+    String number =
+        run(0, "log", "--csv")
+            .lines()
+            .filter(l -> l.contains("0001/1,,"))
+            .toList()
+            .get(0)
+            .replaceFirst("(.*),([^,]*),$", "$2");
+    run(0, "undo", number, "--reason", "wrong pack");
+    String zip = folder.resolve("backup.zip").toString();
+    String routes = begun.resolve("routes").toString();
+    assertThat(run(0, "backup", zip, "--data", routes)).contains("wrote " + zip);
+    run(1, "backup", zip);
+    String data = folder.resolve("moved/routes").toString();
+    assertThat(moved(0, "moved/register.db", "restore", zip, "--data", data))
+        .startsWith("restored the register and ");
+    assertThat(moved(0, "moved/register.db", "log", "--csv")).isEqualTo(run(0, "log", "--csv"));
+    assertThat(moved(0, "moved/register.db", "out", "--csv")).isEqualTo(run(0, "out", "--csv"));
+    assertThat(folder.resolve("moved/routes/line-000/pack-0000.yaml"))
+        .hasSameBinaryContentAs(begun.resolve("routes/line-000/pack-0000.yaml"));
+    assertThat(moved(0, "moved/register.db", "hand-out", "0000/1", "--to", "Rowan"))
+        .contains("copy 2");
+    assertThat(moved(1, "moved/register.db", "restore", zip, "--data", data))
+        .contains("error: there is a register already", "there is such a file already")
+        .endsWith("error: nothing was restored\n");
+    byte[] bytes = Files.readAllBytes(Path.of(zip));
+    bytes[bytes.length / 2] ^= 1;
+    Path broken = Files.write(folder.resolve("broken.zip"), bytes);
+    assertThat(moved(1, "broken/register.db", "restore", broken.toString())).contains("error: ");
+    assertThat(folder.resolve("broken/register.db")).doesNotExist();
+    assertThat(folder.resolve("broken/archive")).doesNotExist();
   }
 }

@@ -6,12 +6,14 @@ import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.ResultSetMetaData;
 import java.sql.SQLException;
+import java.sql.Types;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Properties;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
 import org.flywaydb.core.api.MigrationInfo;
+import org.jspecify.annotations.Nullable;
 
 /** A connection with few words: rows of texts out, values in. */
 final class Database implements AutoCloseable {
@@ -89,6 +91,45 @@ final class Database implements AutoCloseable {
         rows.add(row);
       }
       return rows;
+    }
+  }
+
+  /** All rows of a table, in the order of its first column. */
+  Dump.Table table(String name) throws SQLException {
+    try (PreparedStatement statement =
+            connection.prepareStatement("SELECT * FROM " + name + " ORDER BY 1");
+        ResultSet result = statement.executeQuery()) {
+      ResultSetMetaData meta = result.getMetaData();
+      List<String> columns = new ArrayList<>();
+      for (int i = 1; i <= meta.getColumnCount(); i++) {
+        columns.add(meta.getColumnName(i));
+      }
+      List<List<@Nullable Object>> rows = new ArrayList<>();
+      while (result.next()) {
+        List<@Nullable Object> row = new ArrayList<>();
+        for (int i = 1; i <= columns.size(); i++) {
+          Object value = result.getObject(i);
+          row.add(value instanceof Number number ? (Object) number.longValue() : value);
+        }
+        rows.add(row);
+      }
+      return new Dump.Table(columns, rows);
+    }
+  }
+
+  void insert(String sql, List<@Nullable Object> values) throws SQLException {
+    try (PreparedStatement statement = connection.prepareStatement(sql)) {
+      for (int i = 0; i < values.size(); i++) {
+        Object value = values.get(i);
+        if (value == null) {
+          statement.setNull(i + 1, Types.BIGINT);
+        } else if (value instanceof Long number) {
+          statement.setLong(i + 1, number);
+        } else {
+          statement.setString(i + 1, String.valueOf(value));
+        }
+      }
+      statement.executeUpdate();
     }
   }
 

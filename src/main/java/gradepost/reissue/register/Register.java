@@ -60,6 +60,11 @@ public final class Register implements AutoCloseable {
     return new Undoing(ledger);
   }
 
+  /** All its rows, to be kept elsewhere. */
+  public Dump dump() {
+    return new Dump(ledger);
+  }
+
   /** Checks of issues. */
   public Checks checks() {
     return new Checks(ledger, issues);

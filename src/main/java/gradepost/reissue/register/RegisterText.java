@@ -99,6 +99,8 @@ final class RegisterText {
   static final One<String> NOT_WRITTEN = MISTAKES.declare("not-written", WHY);
   static final One<String> NOT_CLOSED = MISTAKES.declare("not-closed", WHY);
   static final One<String> NOT_OPENED = MISTAKES.declare("not-opened", WHY);
+  static final Mistake NOT_FRESH = MISTAKES.declare("not-fresh");
+  static final Mistake OTHER_TABLES = MISTAKES.declare("other-tables");
   static final Mistake NO_REGISTER = MISTAKES.declare("no-register");
   static final Mistake LATER_VERSION = MISTAKES.declare("later-version");
 
