@@ -28,6 +28,7 @@ import picocli.CommandLine.Spec;
       BatchCommand.class,
       CheckedCommand.class,
       NoticesCommand.class,
+      PrintBatchCommand.class,
       RestoreCommand.class,
       StaffCommand.class,
       UndoCommand.class

@@ -11,6 +11,9 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -75,6 +78,12 @@ abstract class ClerksDay {
         "--by",
         "Ash",
         "--emergency");
+  }
+
+  private static String text(String pdf) throws Exception {
+    try (PDDocument document = Loader.loadPDF(Path.of(pdf).toFile())) {
+      return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+    }
   }
 
   private static String in(long days) {
@@ -151,6 +160,25 @@ abstract class ClerksDay {
         "Ash");
     assertThat(register("checked", "0000/2", "--by", "Rowe", "--out", papers))
         .contains("0000/2: checked by Rowe", "wrote ");
+    String print = folder.resolve("to-print.pdf").toString();
+    assertThat(register("print", print).lines().map(l -> l.replaceAll("pages .*", "pages")))
+        .containsExactly(
+            "Elm, 0000/2: pages",
+            "N. O'Thorne, 0000/2: pages",
+            "mess room; \u00c4hrenfeld, 0000/2: pages",
+            "wrote " + print);
+    assertThat(text(print))
+        .containsSubsequence(
+            "For Elm",
+            "Supplement Issue 2",
+            "For N. O'Thorne",
+            "Supplement Issue 2",
+            "For mess room",
+            "Who is affected");
+    assertThat(folder.resolve("papers/0000-issue-2/0000-out-3-car-supplement.html"))
+        .content()
+        .contains("</html>")
+        .doesNotContain("DRAFT", "src=\"http", "url(http");
     register("hand-out", "0000/2", "--copy", "1", "--to", "N. O'Thorne");
     register("acknowledge", "0000/2", "--person", "Elm");
     refused("Elm has already acknowledged 0000/2", "acknowledge", "0000/2", "--person", "Elm");

@@ -80,8 +80,8 @@ public final class IssuePapers {
     if (reference.known() && reference.sheetsDiffer()) {
       var path = differences.papers().get(0).plan().assignment().path();
       ReissuePapers beside = new ReissuePapers(layout.messages(), path);
-      papers.add(
-          layout.pdf(
+      papers.addAll(
+          layout.papers(
               looked.file() + "-supplement",
               beside.supplement(looked, reference.sheets(), reference.sheetsBefore())));
     }
@@ -95,8 +95,8 @@ public final class IssuePapers {
     var path = paper.plan().assignment().path();
     ReissuePapers beside = new ReissuePapers(layout.messages(), path);
     ChangeWriter writer = DifferenceFinder.writer(paper.plan(), now, layout.messages());
-    papers.add(
-        layout.pdf(
+    papers.addAll(
+        layout.papers(
             stem + "-supplement",
             beside.supplement(paper.briefing(), paper.sheets(), paper.sheetsBefore())));
     if (urgent && !paper.comparison().restrictions().isEmpty()) {

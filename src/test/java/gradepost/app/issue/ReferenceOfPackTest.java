@@ -338,7 +338,8 @@ class ReferenceOfPackTest extends Changes {
         .containsExactly(
             "thrumble-reference.pdf",
             "thrumble-reference.html",
-            "thrumble-reference-supplement.pdf");
+            "thrumble-reference-supplement.pdf",
+            "thrumble-reference-supplement.html");
   }
 
   private static PackFile nextIssue(PackFile pack) {

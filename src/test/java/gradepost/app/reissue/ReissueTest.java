@@ -79,10 +79,12 @@ class ReissueTest {
             "0000-out-3-car-addendum.pdf",
             "0000-out-3-car-affected.pdf",
             "0000-out-3-car-slips.pdf",
+            "0000-out-3-car-supplement.html",
             "0000-out-3-car-supplement.pdf",
             "0000-out-3-car.html",
             "0000-out-3-car.json",
             "0000-out-3-car.pdf",
+            "0000-reference-supplement.html",
             "0000-reference-supplement.pdf",
             "0000-reference.html",
             "0000-reference.pdf");
@@ -107,7 +109,7 @@ class ReissueTest {
 
     Reproduce reproduce = new Reproduce(store, Optional.empty(), Progress.SILENT);
     assertThat(reproduce.of("0000/2", Optional.empty()).said())
-        .containsExactly("0000/2 reproduced byte for byte: 8 papers");
+        .containsExactly("0000/2 reproduced byte for byte: 10 papers");
     damage();
     Answer damaged = reproduce.of("0000/2", Optional.empty());
     assertThat(damaged.good()).isFalse();
