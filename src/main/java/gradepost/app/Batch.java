@@ -45,30 +45,30 @@ public final class Batch {
   /** What a row does. */
   public enum Act {
     /** A copy for each row; numbered by the register where the table has no number. */
-    HAND_OUT(List.of("issue", "person"), List.of("copy")),
+    HAND_OUT("issue person", "copy"),
     /** A copy that came back; where somebody holds only one, its number may be left out. */
-    RETURN(List.of("issue", "person"), List.of("copy", "destroyed")),
+    RETURN("issue person", "copy destroyed"),
     /** A slip that came back signed. */
-    ACKNOWLEDGE(List.of("issue", "person"), List.of()),
+    ACKNOWLEDGE("issue person", ""),
     /** A driver who was signed off. */
-    SIGN_OFF(
-        List.of("issue", "person", "direction", "assessor", "lapses"),
-        List.of("formation", "score", "paper", "conditions")),
+    SIGN_OFF("issue person direction assessor lapses", "formation score paper conditions"),
     /** Somebody who joins the list of staff. */
-    STAFF(List.of("person"), List.of());
+    STAFF("person", "");
 
-    private final List<String> needed;
-    private final List<String> more;
+    private final String needed;
+    private final String more;
 
-    Act(List<String> needed, List<String> more) {
+    Act(String needed, String more) {
       this.needed = needed;
       this.more = more;
     }
 
+    private List<String> needed() {
+      return List.of(needed.split(" "));
+    }
+
     private List<String> columns() {
-      List<String> all = new ArrayList<>(needed);
-      all.addAll(more);
-      return all;
+      return List.of((needed + " " + more).strip().split(" "));
     }
 
     /** As it is typed. */
@@ -132,14 +132,14 @@ public final class Batch {
       }
       headings.add(name);
     }
-    for (String needed : act.needed) {
+    for (String needed : act.needed()) {
       if (!headings.contains(needed)) {
         problems.add(
             told(
                 file,
                 row.get(0).line(),
                 row.get(0).column(),
-                AppText.NO_COLUMN.with(needed, act.needed).inWords()));
+                AppText.NO_COLUMN.with(needed, act.needed()).inWords()));
       }
     }
     return headings;
@@ -184,7 +184,7 @@ public final class Batch {
     for (int i = 0; i < headings.size(); i++) {
       cells.put(headings.get(i), i < row.size() ? row.get(i).text().strip() : "");
     }
-    for (String needed : act.needed) {
+    for (String needed : act.needed()) {
       if (cells.getOrDefault(needed, "").isEmpty()) {
         throw new Refused(AppText.EMPTY_CELL.with(needed));
       }

@@ -140,16 +140,17 @@ final class CoverWriter {
         fact("issued", words.moment(issue.details().issued())),
         fact("supersedes", issue.details().supersedes().orElse(messages.text("cover.first-issue"))),
         fact("known-up-to", words.moment(issue.details().knownUpTo())),
-        fact("copy", orNot(issue.details().copy())),
-        fact("holder", orNot(issue.details().holder())));
+        fact("copy", orBlank(issue.details().copy())),
+        fact("holder", orBlank(issue.details().holder())));
   }
 
   private String checkedBy() {
     return issue.details().checkedBy().orElse(messages.text("cover.to-check"));
   }
 
-  private String orNot(Optional<String> text) {
-    return text.orElse(messages.text("not-supplied"));
+  /** A number that the register gives is written in by hand: the paper is the same for all. */
+  private String orBlank(Optional<String> text) {
+    return text.orElse(messages.text("cover.to-write"));
   }
 
   private Fact fact(String key, String value) {

@@ -69,8 +69,8 @@ class CoverFactsTest {
   void whatIsNotKnownIsSaidToBe() {
     List<String> values = values(issue(Optional.empty()));
     assertThat(values.get(1)).isEqualTo("none, first issue");
-    assertThat(values.get(3)).isEqualTo("not supplied");
-    assertThat(values.get(4)).isEqualTo("not supplied");
+    assertThat(values.get(3)).isEqualTo("……………………");
+    assertThat(values.get(4)).isEqualTo("……………………");
     assertThat(values.get(6)).startsWith("not yet:");
   }
 }
