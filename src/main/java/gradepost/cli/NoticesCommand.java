@@ -54,7 +54,7 @@ final class NoticesCommand implements Callable<Integer> {
         .table(Optional.ofNullable(days))
         .match(
             rows -> {
-              format.print(rows.listing(), out);
+              format.print(rows.listing().only(format.wish(notices.now())), out);
               return 0;
             },
             nothing -> Saying.exitCode(spec, nothing.why()));

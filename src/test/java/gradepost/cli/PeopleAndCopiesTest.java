@@ -230,6 +230,8 @@ class PeopleAndCopiesTest {
     run(0, "recall", "0000/1", "--reason", "misprint");
     assertThat(run(0, "issues", "--csv", "--in-force").lines()).hasSize(2);
     assertThat(run(0, "out", "--csv", "--in-force").lines()).hasSize(2);
+    assertThat(run(0, "staff", "list", "--pack", "0000")).isEqualTo("NONE\n");
+    assertThat(run(0, "notices", "--pack", "0000", "--person", "Elm")).isEqualTo("NONE\n");
     run(1, "out", "--pack", "00000");
     assertThat(err).startsWith("error: the register has no pack 00000\n");
     run(1, "to-brief", "--person", "Rowam");

@@ -4,14 +4,15 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** An answer of the register in rows. */
 public record Listing(List<String> columns, List<List<String>> rows) {
   private static final List<String> PEOPLE =
       List.of("person", "holder", "who", "by", "assessor", "checked by", "what");
   private static final List<String> WHEN =
-      List.of("issued", "handed out", "signed", "when", "joined", "lapses");
-  private static final List<String> ENDS = List.of("valid to", "lapses");
+      List.of("issued", "handed out", "signed", "when", "joined", "lapses", "from");
+  private static final List<String> ENDS = List.of("valid to", "lapses", "until");
   private static final List<String> OUT_OF_FORCE = List.of("recalled", "taken back by");
 
   public Listing {
@@ -20,7 +21,7 @@ public record Listing(List<String> columns, List<List<String>> rows) {
   }
 
   /**
-   * Which rows are wanted; a list without a column that a wish is about has no row that fails it.
+   * Which rows are wanted. Nothing in a list that names no pack is of a pack; likewise a person.
    *
    * @param pack the name of a pack
    * @param person a name
@@ -52,7 +53,11 @@ public record Listing(List<String> columns, List<List<String>> rows) {
   }
 
   private boolean ofPack(List<String> row, String pack) {
-    return !columns.contains("issue") || cell(row, "issue").replaceFirst("/\\d+$", "").equals(pack);
+    return Stream.of("issue", "issues")
+        .filter(columns::contains)
+        .flatMap(column -> Stream.of(cell(row, column).split(", ")))
+        .map(issue -> issue.replaceFirst("/\\d+$", ""))
+        .anyMatch(pack::equals);
   }
 
   private boolean ofPerson(List<String> row, String person) {
@@ -77,9 +82,13 @@ public record Listing(List<String> columns, List<List<String>> rows) {
             .allMatch(column -> cell(row, column).isEmpty())
         && ENDS.stream()
             .filter(columns::contains)
-            .map(column -> cell(row, column))
-            .allMatch(
-                end -> end.compareTo(now.substring(0, Math.min(end.length(), now.length()))) >= 0);
+            .map(column -> cell(row, column).replace('T', ' '))
+            .allMatch(end -> end.isEmpty() || !ended(end, now.replace('T', ' ')));
+  }
+
+  /** A day lasts to its end. */
+  private static boolean ended(String end, String now) {
+    return end.compareTo(now.substring(0, Math.min(end.length(), now.length()))) < 0;
   }
 
   private String cell(List<String> row, String column) {
