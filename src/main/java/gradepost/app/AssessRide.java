@@ -5,6 +5,7 @@ import gradepost.app.issue.Task;
 import gradepost.app.store.Answer;
 import gradepost.app.store.Delivery;
 import gradepost.app.store.Disk;
+import gradepost.app.store.FailOn;
 import gradepost.app.store.IoErrorText;
 import gradepost.policy.SignOffRules;
 import gradepost.ride.RideResult;
@@ -39,7 +40,7 @@ public final class AssessRide {
     try {
       Sources sources = Disk.sources();
       Reading<PackFile> reading = sources.pack(Disk.name(pack));
-      Answer answer = Answer.of(reading.problems());
+      Answer answer = Answer.of(reading.problems(), FailOn.ERRORS);
       if (reading.found().isEmpty()) {
         return answer;
       }

@@ -7,6 +7,7 @@ import gradepost.app.issue.TrainCheck;
 import gradepost.app.store.Answer;
 import gradepost.app.store.Delivery;
 import gradepost.app.store.Disk;
+import gradepost.app.store.FailOn;
 import gradepost.app.store.IoErrorText;
 import gradepost.app.store.PackFiles;
 import gradepost.app.store.Paper;
@@ -38,6 +39,7 @@ public final class Brief {
   private final Progress progress;
   private final Optional<LocalDateTime> now;
   private final boolean expiredToo;
+  private final FailOn failOn;
 
   /**
    * @param templates folder of a depot's own templates
@@ -57,7 +59,7 @@ public final class Brief {
       Set<PaperKind> with,
       OptionalLong seed,
       Progress progress) {
-    this(templates, json, with, seed, progress, Optional.empty(), false);
+    this(templates, json, with, seed, progress, Optional.empty(), false, FailOn.ERRORS);
   }
 
   private Brief(
@@ -67,7 +69,8 @@ public final class Brief {
       OptionalLong seed,
       Progress progress,
       Optional<LocalDateTime> now,
-      boolean expiredToo) {
+      boolean expiredToo,
+      FailOn failOn) {
     this.templates = templates;
     this.json = json;
     this.with = Set.copyOf(with);
@@ -75,6 +78,7 @@ public final class Brief {
     this.progress = progress;
     this.now = now;
     this.expiredToo = expiredToo;
+    this.failOn = failOn;
   }
 
   /**
@@ -84,7 +88,12 @@ public final class Brief {
    */
   public Brief at(Clock clock, boolean expired) {
     Optional<LocalDateTime> moment = Optional.of(LocalDateTime.now(clock));
-    return new Brief(templates, json, with, seed, progress, moment, expired);
+    return new Brief(templates, json, with, seed, progress, moment, expired, failOn);
+  }
+
+  /** The same that is not good from these problems on; the papers are made all the same. */
+  public Brief failingOn(FailOn limit) {
+    return new Brief(templates, json, with, seed, progress, now, expiredToo, limit);
   }
 
   /** Makes the papers of these packs, or of every pack below these folders. */
@@ -113,7 +122,7 @@ public final class Brief {
     Answer answer = Answer.GOOD;
     for (int i = 0; i < packs.size(); i++) {
       Reading<PackFile> reading = readings.get(i);
-      answer = answer.and(Answer.of(reading.problems()));
+      answer = answer.and(Answer.of(reading.problems(), failOn));
       if (reading.found().isPresent()) {
         answer = answer.and(alone(packs.get(i), reading.found().get(), presses, delivery));
       }
@@ -161,7 +170,7 @@ public final class Brief {
     List<PaperMaker.Made> all = presses.all(jobs);
     TrainCheck trains = new TrainCheck();
     all.forEach(made -> trains.add(made.plan()));
-    Answer found = told.and(Answer.of(trains.warnings(pack)));
+    Answer found = told.and(Answer.of(trains.warnings(pack), failOn));
     List<String> failures = all.stream().flatMap(made -> made.failures().stream()).toList();
     if (!failures.isEmpty()) {
       return found.and(Answer.refused(String.join("\n", failures)));

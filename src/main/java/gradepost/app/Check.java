@@ -6,6 +6,7 @@ import gradepost.app.issue.Task;
 import gradepost.app.issue.TrainCheck;
 import gradepost.app.store.Answer;
 import gradepost.app.store.Disk;
+import gradepost.app.store.FailOn;
 import gradepost.app.store.IoErrorText;
 import gradepost.app.store.PackFiles;
 import gradepost.motion.NoEnd;
@@ -31,15 +32,26 @@ import java.util.Optional;
 /** Reads files of data, drives the trains of packs, and says what is wrong with them. */
 public final class Check {
   private final Optional<LocalDateTime> now;
+  private final FailOn failOn;
 
   /** Without a clock: nothing is said of what ended, or begins. */
   public Check() {
-    this.now = Optional.empty();
+    this(Optional.empty(), FailOn.WARNINGS);
   }
 
   /** With a clock: what has ended, begins or expired is said too. */
   public Check(Clock clock) {
-    this.now = Optional.of(LocalDateTime.now(clock));
+    this(Optional.of(LocalDateTime.now(clock)), FailOn.WARNINGS);
+  }
+
+  private Check(Optional<LocalDateTime> now, FailOn failOn) {
+    this.now = now;
+    this.failOn = failOn;
+  }
+
+  /** The same that is not good from these problems on. */
+  public Check failingOn(FailOn limit) {
+    return new Check(now, limit);
   }
 
   /** Checks these files, or every YAML file below these folders; says it in words. */
@@ -49,7 +61,7 @@ public final class Check {
       if (files.isEmpty()) {
         return nothingThere(named);
       }
-      Answer answer = Answer.of(problems(files));
+      Answer answer = Answer.of(problems(files), failOn);
       return answer.good()
           ? answer.and(
               Answer.said(
@@ -71,7 +83,7 @@ public final class Check {
       }
       Problems problems = problems(files);
       Answer log = Answer.said(Sarif.of(problems));
-      return Answer.of(problems).good() ? log : log.butFound();
+      return Answer.of(problems, failOn).good() ? log : log.butFound();
     } catch (IOException e) {
       return Answer.refused(IoErrorText.inWords(e));
     }

@@ -15,6 +15,7 @@ import gradepost.app.reissue.IssueInstaller;
 import gradepost.app.store.Answer;
 import gradepost.app.store.Archive;
 import gradepost.app.store.Disk;
+import gradepost.app.store.FailOn;
 import gradepost.app.store.IoErrorText;
 import gradepost.app.store.Lock;
 import gradepost.app.store.PackFiles;
@@ -153,6 +154,8 @@ public final class Enter {
     if (placed.good()) {
       register.delivered(by, entry);
     }
-    return Answer.of(reading.problems()).and(placed).and(Answer.said(entry.name() + " registered"));
+    return Answer.of(reading.problems(), FailOn.ERRORS)
+        .and(placed)
+        .and(Answer.said(entry.name() + " registered"));
   }
 }

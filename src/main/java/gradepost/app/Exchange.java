@@ -2,6 +2,7 @@ package gradepost.app;
 
 import gradepost.app.store.Answer;
 import gradepost.app.store.Disk;
+import gradepost.app.store.FileInPlace;
 import gradepost.app.store.IoErrorText;
 import gradepost.source.RouteCsv;
 import gradepost.source.file.DiskFiles;
@@ -10,10 +11,10 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 
 /** Lists of a route out into a table and in again. */
 public final class Exchange {
+  private static final int LARGEST_MB = 4;
 
   /** Says the table. */
   public Answer export(RouteCsv.Part part, Path route) {
@@ -27,7 +28,7 @@ public final class Exchange {
   public Answer into(RouteCsv.Part part, Path table, Path route) {
     try {
       Reading<String> reading =
-          csv(part, route).imported(Disk.name(table), Files.readAllBytes(table));
+          csv(part, route).imported(Disk.name(table), Disk.bytes(table, LARGEST_MB));
       if (reading.found().isEmpty()) {
         return Answer.of(reading.problems());
       }
@@ -35,9 +36,7 @@ public final class Exchange {
       if (java.util.Arrays.equals(bytes, Files.readAllBytes(route))) {
         return Answer.said(route + " already has all that");
       }
-      Path beside = Files.createTempFile(Disk.folder(route), ".import-", ".tmp");
-      Files.write(beside, bytes);
-      Files.move(beside, route, StandardCopyOption.REPLACE_EXISTING);
+      new FileInPlace(route).put(bytes);
       return Answer.wrote(java.util.List.of(route));
     } catch (IOException e) {
       return Answer.refused(IoErrorText.inWords(e));

@@ -5,6 +5,7 @@ import gradepost.app.issue.Layout;
 import gradepost.app.issue.Task;
 import gradepost.app.store.Answer;
 import gradepost.app.store.Disk;
+import gradepost.app.store.FailOn;
 import gradepost.briefing.Briefing;
 import gradepost.briefing.compose.BriefingFacts;
 import gradepost.briefing.compose.Composer;
@@ -71,11 +72,11 @@ final class RideOf {
   /** Reads a ride and judges it. */
   Judged judge(Path file, RideDetails details, Sources sources) {
     Reading<Ride> reading = read(file, details, sources);
-    Answer answer = Answer.of(reading.problems());
+    Answer answer = Answer.of(reading.problems(), FailOn.ERRORS);
     Map<Integer, Measured> stops = new HashMap<>();
     if (details.form().isPresent()) {
       Reading<Ride> form = read(details.form().get(), details, sources);
-      answer = answer.and(Answer.of(form.problems()));
+      answer = answer.and(Answer.of(form.problems(), FailOn.ERRORS));
       form.found().ifPresent(f -> stops.putAll(stops(f)));
     }
     if (reading.found().isEmpty() || !answer.good()) {

@@ -17,7 +17,6 @@ import gradepost.source.pack.PackFile;
 import gradepost.yaml.Reading;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,6 +30,7 @@ import java.util.Optional;
  */
 public final class Verify {
   private final Optional<Store> store;
+  private static final int LARGEST_MB = 64;
 
   /** Without a register. */
   public Verify() {
@@ -45,7 +45,7 @@ public final class Verify {
   /** Compares a PDF, HTML or JSON file with the register, and with these packs or folders. */
   public Answer of(Path paper, List<Path> named) {
     try {
-      byte[] bytes = Files.readAllBytes(paper);
+      byte[] bytes = Disk.bytes(paper, LARGEST_MB);
       Optional<Answer> registered = store.isPresent() ? registered(paper, bytes) : Optional.empty();
       if (registered.isPresent()) {
         return registered.get();

@@ -1,6 +1,7 @@
 package gradepost.cli;
 
 import gradepost.app.Brief;
+import gradepost.app.store.FailOn;
 import gradepost.pack.PaperKind;
 import java.nio.file.Path;
 import java.util.List;
@@ -63,6 +64,14 @@ final class BriefCommand implements Callable<Integer> {
   @Option(names = "--expired", description = "Make papers of an expired pack too.")
   private boolean expired;
 
+  @Option(
+      names = "--fail-on",
+      paramLabel = "LEVEL",
+      defaultValue = "errors",
+      description =
+          "End with 1 from errors or from warnings on (default: errors). For build servers.")
+  private FailOn failOn = FailOn.ERRORS;
+
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Override
@@ -75,7 +84,8 @@ final class BriefCommand implements Callable<Integer> {
               Set.copyOf(with),
               seed == null ? OptionalLong.empty() : OptionalLong.of(seed),
               progress);
-      return Saying.exitCode(spec, brief.at(Main.clock(spec), expired).of(packs, out));
+      Brief dated = brief.at(Main.clock(spec), expired).failingOn(failOn);
+      return Saying.exitCode(spec, dated.of(packs, out));
     }
   }
 }

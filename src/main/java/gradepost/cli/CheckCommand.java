@@ -1,6 +1,7 @@
 package gradepost.cli;
 
 import gradepost.app.Check;
+import gradepost.app.store.FailOn;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -27,11 +28,19 @@ final class CheckCommand implements Callable<Integer> {
   @Option(names = "--json", description = "Report as SARIF 2.1.0, for editors and build servers.")
   private boolean json;
 
+  @Option(
+      names = "--fail-on",
+      paramLabel = "LEVEL",
+      defaultValue = "warnings",
+      description =
+          "End with 1 from errors or from warnings on (default: warnings). For build servers.")
+  private FailOn failOn = FailOn.WARNINGS;
+
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Override
   public Integer call() {
-    Check check = new Check(Main.clock(spec));
+    Check check = new Check(Main.clock(spec)).failingOn(failOn);
     return Saying.exitCode(spec, json ? check.sarif(paths) : check.of(paths));
   }
 }

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import gradepost.reissue.register.Listing;
+import gradepost.source.table.Csv;
 import gradepost.units.PrintedText;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -68,7 +69,8 @@ final class ListFormat {
     return cells.stream().map(ListFormat::cell).collect(Collectors.joining(","));
   }
 
-  private static String cell(String text) {
+  private static String cell(String typed) {
+    String text = Csv.unformed(typed);
     return text.matches("(?s).*[\",;\r\n].*") ? '"' + text.replace("\"", "\"\"") + '"' : text;
   }
 

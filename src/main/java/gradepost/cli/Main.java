@@ -25,8 +25,8 @@ import picocli.CommandLine.Spec;
     },
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {
-      "0:good",
-      "1:findings, or data that cannot be used",
+      "0:done, perhaps with warnings",
+      "1:not done, or findings of check, verify or reproduce",
       "2:mistake in the command"
     })
 public final class Main implements Runnable {
@@ -95,7 +95,13 @@ public final class Main implements Runnable {
     commandLine.setErr(err);
     commandLine.setCaseInsensitiveEnumValuesAllowed(true);
     TypedValues.understoodBy(commandLine);
-    return commandLine.execute(args);
+    int code = commandLine.execute(args);
+    if (out.checkError()) {
+      err.print("error: " + CliText.NOT_SAID.inWords() + "\n");
+      err.flush();
+      return code == 0 ? 1 : code;
+    }
+    return code;
   }
 
   /** The command with those that these words may name below it. */

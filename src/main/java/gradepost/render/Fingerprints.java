@@ -13,11 +13,14 @@ public final class Fingerprints {
   private static final Pattern PRINTED = Pattern.compile("(?:\\b[0-9a-f]{8}\\b\\s*){8}");
 
   /** Empty where the first page has none. */
-  public static Optional<String> ofPdf(byte[] pdf) throws IOException {
+  public static Optional<String> ofPdf(byte[] pdf) {
     try (PDDocument document = Loader.loadPDF(pdf)) {
       PDFTextStripper stripper = new PDFTextStripper();
       stripper.setEndPage(1);
       return in(stripper.getText(document));
+    } catch (IOException e) {
+      // A file that only calls itself a PDF prints nothing.
+      return Optional.empty();
     }
   }
 

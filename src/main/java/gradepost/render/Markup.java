@@ -10,6 +10,7 @@ import javax.xml.parsers.DocumentBuilder;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import org.w3c.dom.Document;
+import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
@@ -66,12 +67,15 @@ final class Markup {
     return text.substring(Math.max(0, end - 60), end);
   }
 
-  private void check(Node node) throws MissingGlyphException {
+  private void check(Node node) throws TemplateFault {
     for (Node child = node.getFirstChild(); child != null; child = child.getNextSibling()) {
       if (child.getNodeType() == Node.TEXT_NODE) {
         fonts.require(child.getNodeValue());
-      } else if (!child.getNodeName().equals("style")) {
-        check(child);
+      } else if (child instanceof Element element) {
+        Loads.refuse(element);
+        if (!element.getNodeName().equals("style")) {
+          check(element);
+        }
       }
     }
   }

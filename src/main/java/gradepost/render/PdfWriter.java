@@ -13,6 +13,7 @@ import com.openhtmltopdf.util.XRLog;
 import gradepost.briefing.Printable;
 import gradepost.render.chart.Drawing;
 import gradepost.render.chart.Fonts;
+import gradepost.render.chart.TemplateFault;
 import java.awt.Rectangle;
 import java.awt.color.ColorSpace;
 import java.awt.color.ICC_Profile;
@@ -26,6 +27,7 @@ import java.util.Map;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import org.jspecify.annotations.Nullable;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 
@@ -108,9 +110,28 @@ final class PdfWriter {
     builder.useColorProfile(profile);
     builder.useUnicodeLineBreaker(new LineBreaks());
     builder.withProducer("gradepost");
-    builder.useObjectDrawerFactory(new Charts(document, loaded, drawings));
+    List<TemplateFault> faults = new ArrayList<>();
+    builder.useObjectDrawerFactory(new Charts(document, loaded, drawings, faults));
     builder.withW3cDocument(page, "");
-    layOut(builder, new Measure(fonts, loaded), use);
+    builder.useUriResolver((base, address) -> resolved(address, faults));
+    layOut(
+        builder,
+        new Measure(fonts, loaded),
+        laid -> {
+          use.of(laid);
+          if (!faults.isEmpty()) {
+            throw faults.get(0);
+          }
+        });
+  }
+
+  /** What a style hides from {@link Loads} is found where it is used. */
+  private static @Nullable String resolved(@Nullable String address, List<TemplateFault> faults) {
+    if (address == null || Loads.within(address)) {
+      return address;
+    }
+    faults.add(Loads.fault(address));
+    return null;
   }
 
   /**
@@ -131,20 +152,34 @@ final class PdfWriter {
     }
   }
 
+  private static boolean isChart(Element element) {
+    return element.getAttribute("type").equals("chart");
+  }
+
   private final class Charts implements FSObjectDrawerFactory {
     private final PDDocument document;
     private final Map<Fonts.Face, PDFont> loaded;
     private final Map<String, Drawing> drawings;
+    private final List<TemplateFault> faults;
 
-    Charts(PDDocument document, Map<Fonts.Face, PDFont> loaded, Map<String, Drawing> drawings) {
+    Charts(
+        PDDocument document,
+        Map<Fonts.Face, PDFont> loaded,
+        Map<String, Drawing> drawings,
+        List<TemplateFault> faults) {
       this.document = document;
       this.loaded = loaded;
       this.drawings = drawings;
+      this.faults = faults;
     }
 
     @Override
     public boolean isReplacedObject(Element element) {
-      return element.getAttribute("type").equals("chart");
+      boolean known = drawings.containsKey(element.getAttribute("id"));
+      if (isChart(element) && !known) {
+        faults.add(new TemplateFault("the templates have a chart that nobody drew"));
+      }
+      return isChart(element) && known;
     }
 
     @Override

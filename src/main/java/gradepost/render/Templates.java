@@ -16,7 +16,6 @@ import gradepost.briefing.Printable;
 import gradepost.briefing.chart.Chart;
 import gradepost.render.chart.TemplateFault;
 import java.io.IOException;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.List;
@@ -30,11 +29,17 @@ import org.jspecify.annotations.Nullable;
 final class Templates {
   private final TemplateSource source;
   private final Messages messages;
+  private final Filling filling;
   private final Configuration configuration;
   private final ValueWrapper wrapper = new ValueWrapper();
 
   Templates(TemplateSource source, Messages messages) {
+    this(source, messages, Filling.USUAL);
+  }
+
+  Templates(TemplateSource source, Messages messages, Filling filling) {
     this.source = source;
+    this.filling = filling;
     this.messages = messages;
     configuration = new Configuration(Configuration.VERSION_2_3_34);
     configuration.setTemplateLoader(new SourceLoader(source));
@@ -82,13 +87,10 @@ final class Templates {
               return false;
             }
           };
-      StringWriter out = new StringWriter(1 << 17);
-      configuration.getTemplate(briefing.template()).process(model, out);
-      return out.toString();
+      String name = briefing.template();
+      return filling.of(name, () -> configuration.getTemplate(name), model);
     } catch (TemplateException e) {
-      throw new TemplateFault(e.getMessageWithoutStackTop(), e);
-    } catch (freemarker.core.ParseException e) {
-      throw new TemplateFault(String.valueOf(e.getMessage()), e);
+      throw new TemplateFault(Filling.oneLine(e.getMessageWithoutStackTop()), e);
     }
   }
 

@@ -10,6 +10,7 @@ import gradepost.source.file.FileHeading;
 import gradepost.source.file.FileKind;
 import gradepost.source.file.FileNames;
 import gradepost.source.file.Input;
+import gradepost.source.file.LineEnds;
 import gradepost.source.file.MemoryFiles;
 import gradepost.source.file.SourceFiles;
 import gradepost.source.notice.Notices;
@@ -29,7 +30,6 @@ import gradepost.stock.Stock;
 import gradepost.yaml.Problems;
 import gradepost.yaml.Reader;
 import gradepost.yaml.Reading;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -129,7 +129,7 @@ public final class Sources {
     return files
         .read(FileNames.seenFrom(pack, input.name()))
         .held()
-        .filter(now -> Arrays.equals(now.bytes(), input.bytes()))
+        .filter(now -> LineEnds.same(now.bytes(), input.bytes()))
         .isPresent();
   }
 

@@ -22,6 +22,9 @@ public record ListOf<T>(ValueType<T> element, int least, int most, List<String> 
     implements ValueType<List<T>> {
   static final int MOST = 20_000;
 
+  /** What is wholly out of step need not be told to its end. */
+  static final int MOST_ERRORS = 1000;
+
   public ListOf {
     unique = List.copyOf(unique);
   }
@@ -71,6 +74,10 @@ public record ListOf<T>(ValueType<T> element, int least, int most, List<String> 
     unique.forEach(key -> checkUnique(list, label, key, in));
     List<T> values = new ArrayList<>();
     for (Node each : list.getValue()) {
+      if (in.count() - before >= MOST_ERRORS) {
+        in.error(each, YamlMistakes.REST_NOT_READ.with(label, MOST_ERRORS));
+        break;
+      }
       element.read(each, YamlMistakes.ENTRY.of(label), in).ifPresent(values::add);
     }
     return in.count() > before || values.size() < size ? Optional.empty() : Optional.of(values);

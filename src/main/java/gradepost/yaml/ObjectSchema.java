@@ -3,9 +3,11 @@ package gradepost.yaml;
 import gradepost.units.Nearest;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import org.yaml.snakeyaml.nodes.MappingNode;
@@ -24,6 +26,9 @@ import org.yaml.snakeyaml.nodes.ScalarNode;
 public record ObjectSchema<T>(
     String noun, List<Key<?>> keys, List<Consumer<Values>> checks, Function<Values, T> build)
     implements ValueType<T> {
+  /** No group has a tenth of it; with more, each key would be told of. */
+  static final int MOST_KEYS = 1000;
+
   public ObjectSchema {
     keys = List.copyOf(keys);
     checks = List.copyOf(checks);
@@ -109,6 +114,12 @@ public record ObjectSchema<T>(
       in.error(node, YamlMistakes.NOT_THIS.with(label, node, this, Optional.empty()));
       return Optional.empty();
     }
+    int count = mapping.getValue().size();
+    if (count > MOST_KEYS) {
+      in.error(node, YamlMistakes.TOO_MANY_KEYS.with(noun, count, MOST_KEYS));
+      return Optional.empty();
+    }
+    List<String> free = free(mapping);
     Map<String, Node> seen = new HashMap<>();
     for (NodeTuple tuple : mapping.getValue()) {
       Node name = tuple.getKeyNode();
@@ -121,8 +132,6 @@ public record ObjectSchema<T>(
       if (first != null) {
         in.error(name, YamlMistakes.KEY_TWICE.with(word, SourcePosition.of(in.file(), first)));
       } else if (!keyNames().contains(word)) {
-        List<String> free =
-            keyNames().stream().filter(k -> Reader.valueOf(mapping, k).isEmpty()).toList();
         in.error(
             name, YamlMistakes.UNKNOWN_KEY.with(noun, word, keyNames(), Nearest.to(word, free)));
       }
@@ -133,5 +142,16 @@ public record ObjectSchema<T>(
       }
     }
     return Optional.of(new Values(mapping, in));
+  }
+
+  /** The keys that a group does not have: what an unknown one may be meant for. */
+  private List<String> free(MappingNode group) {
+    Set<String> typed = new HashSet<>();
+    for (NodeTuple tuple : group.getValue()) {
+      if (tuple.getKeyNode() instanceof ScalarNode name) {
+        typed.add(name.getValue());
+      }
+    }
+    return keyNames().stream().filter(k -> !typed.contains(k)).toList();
   }
 }

@@ -42,9 +42,12 @@ public record Problem(SourcePosition spot, Severity severity, Mistake mistake, S
     return new Problem(other, severity, mistake, rule);
   }
 
-  /** Whether it is the same fault, perhaps with another "Maybe": less or more was known. */
-  boolean saysTheSameAs(Problem other) {
-    return spot.equals(other.spot) && what().equals(other.what()) && severity == other.severity;
+  /** A fault without its "Maybe", which differs when less or more was known. */
+  record Said(SourcePosition spot, Severity severity, String what) {}
+
+  /** What two tellings of the same fault have in common. */
+  Said said() {
+    return new Said(spot, severity, what());
   }
 
   /**

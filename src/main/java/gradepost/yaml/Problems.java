@@ -2,8 +2,10 @@ package gradepost.yaml;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 
 /** What is wrong with one or more files: file by file as they were read, then by place. */
 public record Problems(List<Problem> all) {
@@ -33,12 +35,13 @@ public record Problems(List<Problem> all) {
 
   /** Both; what the same place is told of in the same words is told once. */
   public Problems and(Problems others) {
-    List<Problem> both = new ArrayList<>(all);
-    for (Problem other : others.all) {
-      if (all.stream().noneMatch(p -> p.saysTheSameAs(other))) {
-        both.add(other);
-      }
+    if (all.isEmpty() || others.all.isEmpty()) {
+      return all.isEmpty() ? others : this;
     }
+    Set<Problem.Said> told = new HashSet<>();
+    all.forEach(p -> told.add(p.said()));
+    List<Problem> both = new ArrayList<>(all);
+    others.all.stream().filter(p -> !told.contains(p.said())).forEach(both::add);
     return new Problems(both);
   }
 

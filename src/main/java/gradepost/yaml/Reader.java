@@ -16,14 +16,25 @@ import org.yaml.snakeyaml.nodes.SequenceNode;
 public final class Reader {
   private final String file;
   private final Surroundings surroundings;
-  private final List<Problem> problems;
+  private final Collected problems;
   private final Map<Object, MappingNode> origins;
   private final UnitsUsed unitsUsed;
+
+  /** The problems so far, with the errors counted: every group of keys asks how many there are. */
+  private static final class Collected {
+    private final List<Problem> all = new ArrayList<>();
+    private int errors;
+
+    void add(Problem problem) {
+      all.add(problem);
+      errors += problem.severity() == Severity.ERROR ? 1 : 0;
+    }
+  }
 
   private Reader(
       String file,
       Surroundings surroundings,
-      List<Problem> problems,
+      Collected problems,
       Map<Object, MappingNode> origins,
       UnitsUsed unitsUsed) {
     this.file = file;
@@ -34,7 +45,7 @@ public final class Reader {
   }
 
   public Reader(String file, Surroundings surroundings) {
-    this(file, surroundings, new ArrayList<>(), new IdentityHashMap<>(), new UnitsUsed());
+    this(file, surroundings, new Collected(), new IdentityHashMap<>(), new UnitsUsed());
   }
 
   /** In which system of units the values of each key were typed. */
@@ -44,7 +55,7 @@ public final class Reader {
 
   /** A second look at what was read, with problems of its own. */
   public Reader(Reader first) {
-    this(first.file, first.surroundings, new ArrayList<>(), first.origins, first.unitsUsed);
+    this(first.file, first.surroundings, new Collected(), first.origins, first.unitsUsed);
   }
 
   /** The same reading, now that more is known. */
@@ -64,12 +75,12 @@ public final class Reader {
 
   /** The problems so far. */
   public Problems problems() {
-    return new Problems(problems);
+    return new Problems(problems.all);
   }
 
   /** How many errors there are so far. */
   public int count() {
-    return (int) problems.stream().filter(p -> p.severity() == Severity.ERROR).count();
+    return problems.errors;
   }
 
   /** Adds a problem. */
@@ -84,7 +95,7 @@ public final class Reader {
 
   /** Adds an error at a place. */
   public void error(SourcePosition spot, Mistake mistake) {
-    problems.add(Problem.error(spot, mistake));
+    add(Problem.error(spot, mistake));
   }
 
   /** Remembers that {@code value} was read from {@code node}, for checks that come later. */

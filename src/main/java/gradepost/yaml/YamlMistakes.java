@@ -161,6 +161,12 @@ final class YamlMistakes {
   static final One<Complaint> NOT_YAML = MISTAKES.declare("not-yaml", COMPLAINT);
   static final One<Complaint> TAB = MISTAKES.declare("tab", COMPLAINT);
   static final One<Complaint> COLON = MISTAKES.declare("colon", COMPLAINT);
+  static final Three<String, Integer, Integer> TOO_MANY_KEYS =
+      MISTAKES.declare("too-many-keys", NOUN, Hole.count("count"), Hole.count("most"));
+  static final Two<String, Integer> REST_NOT_READ =
+      MISTAKES.declare("rest-not-read", KEY, Hole.count("most"));
+  static final One<Integer> LONG_FILE = MISTAKES.declare("long-file", Hole.count("most"));
+  static final One<Integer> LONG_LINE = MISTAKES.declare("long-line", Hole.count("most"));
   static final Mistake NOT_UTF_8 = MISTAKES.declare("not-utf-8");
   static final One<Integer> CONTROL_CHARACTER =
       MISTAKES.declare("control-character", new Hole<>("code", c -> "U+%04X".formatted(c)));

@@ -22,7 +22,12 @@ import org.yaml.snakeyaml.reader.StreamReader;
 
 /** From the bytes of a file to its tree of nodes; no value is made, no type is guessed. */
 public final class YamlText {
-  private static final int CODE_POINTS = 4_000_000;
+  /** A route of a thousand miles has a tenth of it. */
+  static final int MOST_BYTES = 4_000_000;
+
+  /** The parser copies the rest of a line again and again while it looks for the end of a word. */
+  static final int LONGEST_LINE = 20_000;
+
   private static final int DEPTH = 30;
   private static final int ALIASES = 50;
 
@@ -45,8 +50,33 @@ public final class YamlText {
    */
   public static Optional<Node> compose(
       String file, byte[] bytes, Allowed wanted, Consumer<Problem> problems) {
+    if (bytes.length > MOST_BYTES) {
+      problems.accept(
+          Problem.error(
+              new SourcePosition(file, 1, 1), YamlMistakes.LONG_FILE.with(MOST_BYTES / 1_000_000)));
+      return Optional.empty();
+    }
     Optional<String> text = decode(file, bytes, problems);
-    return text.flatMap(t -> tree(file, t, wanted, problems));
+    return text.filter(t -> linesEnd(file, t, problems))
+        .flatMap(t -> tree(file, t, wanted, problems));
+  }
+
+  /** Whether no line is so long that nobody typed it; reported otherwise. */
+  private static boolean linesEnd(String file, String text, Consumer<Problem> problems) {
+    int line = 1;
+    int start = 0;
+    for (int i = 0; i < text.length(); i++) {
+      if (text.charAt(i) == '\n' || text.charAt(i) == '\r') {
+        line += text.charAt(i) == '\n' ? 1 : 0;
+        start = i + 1;
+      } else if (i - start >= LONGEST_LINE) {
+        problems.accept(
+            Problem.error(
+                new SourcePosition(file, line, 1), YamlMistakes.LONG_LINE.with(LONGEST_LINE)));
+        return false;
+      }
+    }
+    return true;
   }
 
   private static Optional<Node> tree(
@@ -78,7 +108,7 @@ public final class YamlText {
 
   private static Yaml yaml() {
     LoaderOptions options = new LoaderOptions();
-    options.setCodePointLimit(CODE_POINTS);
+    options.setCodePointLimit(MOST_BYTES);
     options.setNestingDepthLimit(DEPTH);
     options.setMaxAliasesForCollections(ALIASES);
     options.setAllowRecursiveKeys(false);

@@ -1,6 +1,8 @@
 package gradepost.app.issue;
 
 import gradepost.app.store.Digest;
+import gradepost.app.store.Disk;
+import gradepost.app.store.IoErrorText;
 import gradepost.app.store.Paper;
 import gradepost.briefing.Briefing;
 import gradepost.briefing.CabCards;
@@ -9,10 +11,12 @@ import gradepost.briefing.Printable;
 import gradepost.briefing.Wall;
 import gradepost.render.Renderer;
 import gradepost.render.TemplateSource;
+import gradepost.render.chart.TemplateFault;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
@@ -43,6 +47,7 @@ public final class Layout {
           "signoff.ftlh",
           "supplement.ftlh",
           "wall.ftlh");
+  private static final int LARGEST_MB = 1;
   private final Messages messages = Messages.english();
   private final Renderer renderer;
   private final String digest;
@@ -131,7 +136,16 @@ public final class Layout {
   private static TemplateSource own(Path folder) {
     return name -> {
       Path file = folder.resolve(name);
-      return Files.isRegularFile(file) ? Optional.of(Files.readString(file)) : Optional.empty();
+      if (!Files.isRegularFile(file)) {
+        return Optional.empty();
+      } else if (!file.toRealPath().startsWith(folder.toRealPath())) {
+        throw new TemplateFault("the template %s is a link out of %s".formatted(name, folder));
+      }
+      try {
+        return Optional.of(new String(Disk.bytes(file, LARGEST_MB), StandardCharsets.UTF_8));
+      } catch (FileSystemException e) {
+        throw new TemplateFault(IoErrorText.inWords(e), e);
+      }
     };
   }
 }

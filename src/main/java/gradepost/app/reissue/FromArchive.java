@@ -3,16 +3,16 @@ package gradepost.app.reissue;
 import gradepost.app.reissue.LastFiles.Held;
 import gradepost.app.store.Answer;
 import gradepost.app.store.Archive;
-import gradepost.app.store.Delivery;
 import gradepost.app.store.Digest;
 import gradepost.app.store.Disk;
+import gradepost.app.store.FileInPlace;
 import gradepost.app.store.IoErrorText;
 import gradepost.app.store.PackFiles;
-import gradepost.app.store.Paper;
 import gradepost.reissue.register.Question;
 import gradepost.reissue.register.Register;
 import gradepost.reissue.register.RegisterException;
 import gradepost.source.file.Input;
+import gradepost.source.file.LineEnds;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -73,7 +73,7 @@ final class FromArchive {
         Held held = Optional.ofNullable(wanted.get(place)).orElse(own);
         all.add(new Held(own.name(), held.issue(), held.digest(), held.order()));
         if (Files.isRegularFile(place)) {
-          atHand.add(new Input(own.name(), Files.readAllBytes(place)));
+          atHand.add(new Input(own.name(), LineEnds.plain(Files.readAllBytes(place))));
         }
       }
       last.inputs(pack, all, atHand, told)
@@ -116,7 +116,7 @@ final class FromArchive {
     Path file = pack.resolveSibling(input.name()).normalize();
     Optional<byte[]> there =
         Files.isRegularFile(file) ? Optional.of(Files.readAllBytes(file)) : Optional.empty();
-    if (there.isPresent() && Digest.of(there.get()).equals(Digest.of(input.bytes()))) {
+    if (there.isPresent() && LineEnds.same(there.get(), input.bytes())) {
       return Answer.GOOD;
     }
     if (dryRun) {
@@ -124,15 +124,14 @@ final class FromArchive {
     }
     String kept = "";
     if (there.isPresent()) {
-      String digest = Digest.of(there.get());
+      String digest = Digest.of(LineEnds.plain(there.get()));
       if (register.list(Question.madeFrom(digest)).rows().isEmpty()) {
         kept = "; the replaced file is kept as " + archive.place(archive.keep(there.get()));
       }
     }
-    Path folder = Optional.ofNullable(file.getParent()).orElse(Path.of(""));
-    String name = String.valueOf(file.getFileName());
-    List<Path> written = new Delivery(folder).put(List.of(new Paper(name, input.bytes())));
-    return Answer.wrote(written)
+    Files.createDirectories(Disk.folder(file));
+    new FileInPlace(file).put(input.bytes());
+    return Answer.wrote(List.of(file))
         .and(Answer.said("%s restored from the archive%s".formatted(file, kept)));
   }
 
@@ -142,9 +141,7 @@ final class FromArchive {
     Path file = place(pack, input.name());
     boolean same = false;
     try {
-      same =
-          Files.isRegularFile(file)
-              && Digest.of(Files.readAllBytes(file)).equals(Digest.of(input.bytes()));
+      same = new FileInPlace(file).says(input.bytes());
     } catch (IOException e) {
       return Optional.of(IoErrorText.inWords(e));
     }

@@ -4,6 +4,8 @@ import gradepost.app.store.Answer;
 import gradepost.app.store.Archive;
 import gradepost.app.store.Delivery;
 import gradepost.app.store.Digest;
+import gradepost.app.store.Disk;
+import gradepost.app.store.FileInPlace;
 import gradepost.app.store.IoErrorText;
 import gradepost.app.store.PackFiles;
 import gradepost.app.store.Paper;
@@ -13,18 +15,17 @@ import gradepost.reissue.register.Entry.Kept;
 import gradepost.reissue.register.Register;
 import gradepost.reissue.register.Register.By;
 import gradepost.reissue.register.RegisterException;
+import gradepost.source.file.LineEnds;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /**
  * Puts a registered issue in place from the archive: its papers into a folder of their own, its
@@ -37,26 +38,6 @@ public final class IssueInstaller {
   public IssueInstaller(Store store, Path out) {
     this.archive = new Archive(store.archive());
     this.out = out;
-  }
-
-  /** A folder that a killed run did not finish. */
-  private void tidy(String name) throws IOException {
-    if (!Files.isDirectory(out)) {
-      return;
-    }
-    try (Stream<Path> all = Files.list(out)) {
-      for (Path left : all.filter(f -> named(f).startsWith("." + name + "-")).toList()) {
-        try (Stream<Path> inside = Files.walk(left)) {
-          for (Path each : inside.sorted(Comparator.reverseOrder()).toList()) {
-            Files.delete(each);
-          }
-        }
-      }
-    }
-  }
-
-  private static String named(Path file) {
-    return String.valueOf(file.getFileName());
   }
 
   /** Puts in place what is registered of these packs and does not lie there yet. */
@@ -93,8 +74,9 @@ public final class IssueInstaller {
       papers.add(new Paper(kept.name(), taken(kept, entry)));
     }
     String name = "%s-issue-%d".formatted(entry.pack(), entry.number());
-    tidy(name);
-    Answer answer = Answer.wrote(new Delivery(out).putTogether(name, papers));
+    Delivery delivery = new Delivery(out);
+    delivery.tidy(name);
+    Answer answer = Answer.wrote(delivery.putTogether(name, papers));
     Map<String, Kept> inputs = new HashMap<>();
     entry.inputs().forEach(i -> inputs.put(i.name(), i));
     for (Kept found : entry.found()) {
@@ -116,7 +98,7 @@ public final class IssueInstaller {
 
   /** A file that the clerk has edited since is his. */
   private Answer source(Path file, Kept found, Kept now, Entry entry) throws IOException {
-    String there = Files.exists(file) ? Digest.of(Files.readAllBytes(file)) : "";
+    String there = Files.exists(file) ? Digest.of(LineEnds.plain(Files.readAllBytes(file))) : "";
     if (there.equals(now.digest())) {
       return Answer.GOOD;
     }
@@ -126,13 +108,8 @@ public final class IssueInstaller {
               .formatted(
                   file.normalize(), entry.name(), archive.place(now.digest()), entry.name()));
     }
-    Path folder = Optional.ofNullable(file.normalize().getParent()).orElse(Path.of(""));
-    String name = named(file);
-    try (Stream<Path> all = Files.list(folder.toAbsolutePath())) {
-      for (Path left : all.filter(f -> named(f).startsWith("." + name + "-")).toList()) {
-        Files.deleteIfExists(left);
-      }
-    }
-    return Answer.wrote(new Delivery(folder).put(List.of(new Paper(name, taken(now, entry)))));
+    new Delivery(Disk.folder(file)).tidy(String.valueOf(file.getFileName()));
+    new FileInPlace(file.normalize()).put(taken(now, entry));
+    return Answer.wrote(List.of(file.normalize()));
   }
 }

@@ -45,6 +45,11 @@ public record Answer(List<String> said, List<Path> written, List<String> problem
 
   /** What reading found; a note needs nobody's eye, and stands behind all that does. */
   public static Answer of(Problems problems) {
+    return of(problems, FailOn.WARNINGS);
+  }
+
+  /** The same where not every problem keeps it from being good. */
+  public static Answer of(Problems problems, FailOn failOn) {
     return new Answer(
         List.of(),
         List.of(),
@@ -52,7 +57,7 @@ public record Answer(List<String> said, List<Path> written, List<String> problem
             .sorted(Comparator.comparing(p -> p.severity() == Severity.NOTE))
             .map(Problem::text)
             .toList(),
-        problems.all().stream().allMatch(p -> p.severity() == Severity.NOTE));
+        problems.all().stream().noneMatch(failOn::counts));
   }
 
   /** The same where what was said tells of something that needs an eye. */

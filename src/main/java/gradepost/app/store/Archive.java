@@ -1,12 +1,10 @@
 package gradepost.app.store;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Optional;
@@ -17,7 +15,6 @@ import java.util.stream.Stream;
  * then moved there: under its name it is whole or absent. Nothing is ever changed or taken away.
  */
 public final class Archive {
-  private static final String PART = ".part";
   private final Path folder;
 
   public Archive(Path folder) {
@@ -30,28 +27,16 @@ public final class Archive {
     Path place = place(digest);
     if (!Files.exists(place) || !Digest.of(Files.readAllBytes(place)).equals(digest)) {
       Path shelf = Files.createDirectories(folder.resolve(digest.substring(0, 2)));
-      Path part = Files.createTempFile(shelf, "." + digest.substring(0, 8), PART);
+      Part part = Part.beside(place);
       try {
-        write(part, bytes);
-        Files.move(
-            part, place, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        part.write(bytes);
+        part.become(place);
         force(shelf);
       } finally {
-        Files.deleteIfExists(part);
+        part.drop();
       }
     }
     return digest;
-  }
-
-  /** Writes and forces to the disk: what is moved into place afterwards is whole. */
-  static void write(Path part, byte[] bytes) throws IOException {
-    try (FileChannel channel = FileChannel.open(part, StandardOpenOption.WRITE)) {
-      ByteBuffer buffer = ByteBuffer.wrap(bytes);
-      while (buffer.hasRemaining()) {
-        channel.write(buffer);
-      }
-      channel.force(true);
-    }
   }
 
   /** The entry of a moved file is in its folder, which has to reach the disk as well. */
@@ -93,10 +78,7 @@ public final class Archive {
 
   private static List<Path> parts(Path folder) throws IOException {
     try (Stream<Path> files = Files.list(folder)) {
-      return files
-          .filter(f -> String.valueOf(f.getFileName()).startsWith("."))
-          .filter(f -> String.valueOf(f.getFileName()).endsWith(PART))
-          .toList();
+      return files.filter(Part::is).toList();
     }
   }
 

@@ -1,12 +1,13 @@
 package gradepost.app.store;
 
 import java.io.IOException;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Puts the papers of one pack into a folder. All are written beside their places first and moved
@@ -22,25 +23,23 @@ public final class Delivery {
   /** Where the papers lie now, in the order given. */
   public List<Path> put(List<Paper> papers) throws IOException {
     Files.createDirectories(folder);
-    List<Path> beside = new ArrayList<>();
+    List<Part> beside = new ArrayList<>();
     try {
       for (Paper paper : papers) {
-        inside(paper.name());
-        Path part = Files.createTempFile(folder, "." + paper.name() + "-", ".part");
+        Part part = Part.beside(inside(paper.name()));
         beside.add(part);
-        Archive.write(part, paper.bytes());
-        readableAsUsual(part);
+        part.write(paper.bytes());
       }
       List<Path> placed = new ArrayList<>();
       for (int i = 0; i < papers.size(); i++) {
         Path place = folder.resolve(papers.get(i).name());
-        move(beside.get(i), place);
+        beside.get(i).become(place);
         placed.add(place);
       }
       return placed;
     } finally {
-      for (Path part : beside) {
-        Files.deleteIfExists(part);
+      for (Part part : beside) {
+        part.drop();
       }
     }
   }
@@ -56,10 +55,8 @@ public final class Delivery {
       return new Delivery(place).put(papers);
     }
     Files.createDirectories(folder);
-    Path beside = Files.createTempDirectory(folder, "." + name + "-");
+    Path beside = Files.createDirectory(folder.resolve(Part.name(name)));
     new Delivery(beside).put(papers);
-    beside.toFile().setReadable(true, false);
-    beside.toFile().setExecutable(true, false);
     Files.move(beside, place, StandardCopyOption.ATOMIC_MOVE);
     Archive.force(folder);
     return papers.stream().map(p -> place.resolve(p.name())).toList();
@@ -74,16 +71,19 @@ public final class Delivery {
     return place;
   }
 
-  private static void move(Path from, Path to) throws IOException {
-    try {
-      Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-    } catch (AtomicMoveNotSupportedException e) {
-      Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+  /** Takes away what a killed run left of a folder that it did not finish. */
+  public void tidy(String name) throws IOException {
+    if (!Files.isDirectory(folder)) {
+      return;
     }
-  }
-
-  /** A temporary file is its owner's alone; a paper is for whoever may look into the folder. */
-  private static void readableAsUsual(Path file) {
-    file.toFile().setReadable(true, false);
+    try (Stream<Path> all = Files.list(folder)) {
+      for (Path left : all.filter(f -> Part.of(name, f)).toList()) {
+        try (Stream<Path> inside = Files.walk(left)) {
+          for (Path each : inside.sorted(Comparator.reverseOrder()).toList()) {
+            Files.delete(each);
+          }
+        }
+      }
+    }
   }
 }

@@ -2,15 +2,40 @@ package gradepost.app.store;
 
 import gradepost.source.Sources;
 import gradepost.source.file.DiskFiles;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 
 /** The disk as {@code source} sees it: names with slashes, as the user typed them. */
 public final class Disk {
+  private static final int MB = 1 << 20;
 
   /** A reader of files on this disk; names are relative to the working folder. */
   public static Sources sources() {
     return new Sources(new DiskFiles(Path.of("")));
+  }
+
+  /**
+   * The bytes of a file with an end: no folder, device or pipe, and not larger than so much.
+   *
+   * @param most in MB
+   */
+  public static byte[] bytes(Path file, int most) throws IOException {
+    if (Files.exists(file) && !Files.isRegularFile(file)) {
+      String what = Files.isDirectory(file) ? "it is a folder" : "it is not a regular file";
+      throw new FileSystemException(file.toString(), null, what);
+    }
+    try (InputStream in = Files.newInputStream(file)) {
+      byte[] bytes = in.readNBytes(most * MB + 1);
+      if (bytes.length > most * MB) {
+        throw new FileSystemException(
+            file.toString(), null, "it is larger than %d MB".formatted(most));
+      }
+      return bytes;
+    }
   }
 
   /** A file by a name with slashes, on every operating system. */

@@ -1,5 +1,6 @@
 package gradepost.app.store;
 
+import gradepost.source.file.FileNames;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -25,12 +26,12 @@ public final class PackFiles {
   }
 
   private static boolean isPack(String name) {
-    return name.startsWith("pack-") && isYaml(name);
+    return name.startsWith("pack-") && FileNames.isYaml(name);
   }
 
   /** Every data file among these: files as named, and every YAML file below a folder. */
   public static List<Path> all(List<Path> named) throws IOException {
-    return below(named, PackFiles::isYaml);
+    return below(named, FileNames::isYaml);
   }
 
   /** What the papers of a pack are named after: {@code pack-valley.yaml} makes {@code valley-…}. */
@@ -91,10 +92,6 @@ public final class PackFiles {
       }
     }
     return found.stream().distinct().toList();
-  }
-
-  private static boolean isYaml(String name) {
-    return name.endsWith(".yaml") || name.endsWith(".yml");
   }
 
   private PackFiles() {}

@@ -55,7 +55,7 @@ public record Store(String url, Optional<Path> file, Path archive, String depot)
     if (file.isPresent()) {
       Files.createDirectories(Disk.folder(file.get()));
     }
-    return Register.open(url);
+    return Register.open(url, () -> file.flatMap(FileHolder::of));
   }
 
   /** Whether there is a register to ask; opening one would make it. */

@@ -6,10 +6,13 @@ import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.ResultSetMetaData;
 import java.sql.SQLException;
+import java.sql.Statement;
 import java.sql.Types;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Properties;
+import java.util.function.Supplier;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
 import org.flywaydb.core.api.MigrationInfo;
@@ -18,30 +21,51 @@ import org.jspecify.annotations.Nullable;
 /** A connection with few words: rows of texts out, values in. */
 final class Database implements AutoCloseable {
   private static final int PATIENCE_MS = 10_000;
-  private final Connection connection;
 
-  private Database(Connection connection) {
+  /** The driver would fetch such a file, from another machine too. */
+  private static final String RESOURCE = "jdbc:sqlite::resource:";
+
+  private final Connection connection;
+  private final Supplier<Optional<String>> holder;
+
+  private Database(Connection connection, Supplier<Optional<String>> holder) {
     this.connection = connection;
+    this.holder = holder;
   }
 
   /** Whether a register was begun there; a database with nothing in it has none. */
-  static boolean begun(String url) throws RegisterException {
+  static boolean begun(String url, Supplier<Optional<String>> holder) throws RegisterException {
+    refuseResource(url);
     try (Connection connection = DriverManager.getConnection(url);
         ResultSet tables =
             connection.getMetaData().getTables(null, null, "flyway_schema_history", null)) {
       return tables.next();
     } catch (SQLException e) {
-      String why = oneLine(e);
-      throw new RegisterException(
-          why.contains("SQLITE_NOTADB")
-              ? RegisterText.NO_REGISTER
-              : RegisterText.NOT_OPENED.with(why),
-          e);
+      throw notOpened(e, holder);
     }
   }
 
-  static Database open(String url) throws RegisterException {
+  private static void refuseResource(String url) throws RegisterException {
+    if (url.startsWith(RESOURCE)) {
+      throw new RegisterException(RegisterText.NOT_OPENED.with(RegisterText.NO_DRIVER));
+    }
+  }
+
+  private static RegisterException notOpened(Exception e, Supplier<Optional<String>> holder) {
+    return new RegisterException(
+        String.valueOf(e.getMessage()).contains("SQLITE_NOTADB")
+            ? RegisterText.NO_REGISTER
+            : RegisterText.NOT_OPENED.with(Refusal.inWords(e, holder)),
+        e);
+  }
+
+  /**
+   * @param holder who holds the register, as far as that can be known; asked where it is held
+   */
+  static Database open(String url, Supplier<Optional<String>> holder) throws RegisterException {
+    refuseResource(url);
     try {
+      free(url);
       Flyway schema =
           Flyway.configure()
               .dataSource(url, null, null)
@@ -56,25 +80,36 @@ final class Database implements AutoCloseable {
               new IllegalStateException(String.valueOf(step.getVersion())));
         }
       }
-      Properties wanted = new Properties();
-      wanted.setProperty("transaction_mode", "IMMEDIATE");
-      wanted.setProperty("busy_timeout", String.valueOf(PATIENCE_MS));
-      wanted.setProperty("foreign_keys", "true");
-      Connection connection = DriverManager.getConnection(url, wanted);
-      connection.setAutoCommit(false);
-      return new Database(connection);
+      return new Database(connected(url), holder);
     } catch (FlywayException | SQLException e) {
-      String why = oneLine(e);
-      throw new RegisterException(
-          why.contains("SQLITE_NOTADB")
-              ? RegisterText.NO_REGISTER
-              : RegisterText.NOT_OPENED.with(why),
-          e);
+      throw notOpened(e, holder);
     }
   }
 
-  static String oneLine(Exception e) {
-    return String.valueOf(e.getMessage()).replaceAll("\\s+", " ").strip();
+  private static Connection connected(String url) throws SQLException {
+    Properties wanted = new Properties();
+    wanted.setProperty("transaction_mode", "IMMEDIATE");
+    wanted.setProperty("busy_timeout", String.valueOf(PATIENCE_MS));
+    wanted.setProperty("foreign_keys", "true");
+    Connection connection = DriverManager.getConnection(url, wanted);
+    connection.setAutoCommit(false);
+    return connection;
+  }
+
+  /** What migrates the schema would wait for ever for a file that another program holds. */
+  private static void free(String url) throws SQLException {
+    if (url.startsWith("jdbc:sqlite:")) {
+      try (Connection connection = connected(url);
+          Statement statement = connection.createStatement()) {
+        statement.executeQuery("SELECT 1").close();
+        connection.rollback();
+      }
+    }
+  }
+
+  /** Why the database refused, in words. */
+  String why(SQLException e) {
+    return Refusal.inWords(e, holder);
   }
 
   List<List<String>> rows(String sql, Object... values) throws SQLException {
@@ -166,7 +201,7 @@ final class Database implements AutoCloseable {
     try {
       connection.close();
     } catch (SQLException e) {
-      throw new RegisterException(RegisterText.NOT_CLOSED.with(oneLine(e)), e);
+      throw new RegisterException(RegisterText.NOT_CLOSED.with(why(e)), e);
     }
   }
 }

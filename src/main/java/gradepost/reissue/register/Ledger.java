@@ -37,7 +37,7 @@ final class Ledger implements AutoCloseable {
         }
       }
     } catch (SQLException e) {
-      throw new RegisterException(RegisterText.NOT_READ.with(Database.oneLine(e)), e);
+      throw new RegisterException(RegisterText.NOT_READ.with(data.why(e)), e);
     }
   }
 
@@ -72,7 +72,7 @@ final class Ledger implements AutoCloseable {
         }
       }
     } catch (SQLException e) {
-      throw new RegisterException(RegisterText.NOT_WRITTEN.with(Database.oneLine(e)), e);
+      throw new RegisterException(RegisterText.NOT_WRITTEN.with(data.why(e)), e);
     }
   }
 
@@ -92,7 +92,7 @@ final class Ledger implements AutoCloseable {
         }
       }
     } catch (SQLException e) {
-      throw new RegisterException(RegisterText.NOT_WRITTEN.with(Database.oneLine(e)), e);
+      throw new RegisterException(RegisterText.NOT_WRITTEN.with(data.why(e)), e);
     }
   }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Supplier;
 
 /** What was issued, and what became of it. */
 public final class Register implements AutoCloseable {
@@ -19,12 +20,22 @@ public final class Register implements AutoCloseable {
 
   /** Opens a register, makes it where there is none, and brings it to the present schema. */
   public static Register open(String url) throws RegisterException {
-    return new Register(Database.open(url));
+    return open(url, Optional::empty);
+  }
+
+  /**
+   * The same with somebody who knows who holds its file.
+   *
+   * @param holder the program that holds it, in words; asked only where it is held
+   */
+  public static Register open(String url, Supplier<Optional<String>> holder)
+      throws RegisterException {
+    return new Register(Database.open(url, holder));
   }
 
   /** Whether a register was ever begun there; nothing is made or changed. */
   public static boolean begun(String url) throws RegisterException {
-    return Database.begun(url);
+    return Database.begun(url, Optional::empty);
   }
 
   /**

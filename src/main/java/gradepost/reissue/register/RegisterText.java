@@ -40,6 +40,20 @@ final class RegisterText {
   static final Phrase<String> PRINTED_CODED =
       MISTAKES.phrase("printed.coded", new Hole<>("coded", PrintedText::coded));
 
+  static final String LOCKED = MISTAKES.phrase("why.locked");
+  static final Phrase<String> LOCKED_BY = MISTAKES.phrase("why.locked-by", Hole.word("holder"));
+  static final String DISK_FULL = MISTAKES.phrase("why.disk-full");
+  static final String READ_ONLY = MISTAKES.phrase("why.read-only");
+  static final String DAMAGED = MISTAKES.phrase("why.damaged");
+  static final String NOT_TO_BE_OPENED = MISTAKES.phrase("why.not-to-be-opened");
+  static final String DISK_FAULT = MISTAKES.phrase("why.disk-fault");
+  static final String NOT_REACHED = MISTAKES.phrase("why.not-reached");
+  static final String NO_ENTRY = MISTAKES.phrase("why.no-entry");
+  static final String NO_DATABASE = MISTAKES.phrase("why.no-database");
+  static final String MEANWHILE = MISTAKES.phrase("why.meanwhile");
+  static final String NO_DRIVER = MISTAKES.phrase("why.no-driver");
+  static final Phrase<String> REFUSED = MISTAKES.phrase("why.refused", Hole.word("code"));
+
   /** A copy that is out, by its number and its holder. */
   static final Phrase<List<String>> COPY_OUT =
       MISTAKES.phrase(

@@ -10,7 +10,7 @@ public sealed class TemplateFault extends IOException permits MissingGlyphExcept
     super(message, cause);
   }
 
-  TemplateFault(String message) {
+  public TemplateFault(String message) {
     super(message);
   }
 }

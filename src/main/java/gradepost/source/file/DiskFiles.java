@@ -21,25 +21,41 @@ public final class DiskFiles implements SourceFiles {
 
   @Override
   public Content read(String name) {
+    return read(name, path -> Files.isSymbolicLink(path) && !within(held(path), path));
+  }
+
+  /**
+   * Links anywhere on the way must not lead out of the folder that holds the data. It is the one
+   * above that of {@code by}, or a higher one if the name itself goes up so far.
+   */
+  @Override
+  public Content namedBy(String by, String name) {
+    return read(
+        name,
+        path -> {
+          Path tree = held(folder.resolve(by));
+          Path named = path.toAbsolutePath().normalize();
+          while (!named.startsWith(tree)) {
+            tree = above(tree);
+          }
+          // Who names a pack by a link to its folder means what lies in that folder.
+          Path own = above(folder.resolve(by).toAbsolutePath());
+          return !within(tree, path) && !within(own, path);
+        });
+  }
+
+  /** Whether a link takes a path out of the data. */
+  private interface Astray {
+    boolean test(Path path) throws IOException;
+  }
+
+  private Content read(String name, Astray astray) {
     try {
       Path path = folder.resolve(name);
-      if (Files.isDirectory(path)) {
-        return new Unreadable(FileMistakes.A_FOLDER);
-      }
-      if (Files.exists(path) && !Files.isRegularFile(path)) {
-        return new Unreadable(FileMistakes.NOT_A_REGULAR_FILE);
-      }
-      if (Files.isSymbolicLink(path) && leadsOut(path)) {
+      if (Files.exists(path) && astray.test(path)) {
         return new Unreadable(FileMistakes.A_LINK_OUT);
       }
-      try (InputStream in = Files.newInputStream(path)) {
-        byte[] bytes = in.readNBytes(LARGEST_BYTES + 1);
-        return bytes.length > LARGEST_BYTES
-            ? new Unreadable(FileMistakes.TOO_LARGE)
-            : new Bytes(bytes);
-      }
-    } catch (NoSuchFileException e) {
-      return new Unreadable(FileMistakes.NO_SUCH_FILE);
+      return read(path);
     } catch (InvalidPathException e) {
       return new Unreadable(FileMistakes.NO_NAME_OF_A_FILE);
     } catch (IOException e) {
@@ -47,13 +63,34 @@ public final class DiskFiles implements SourceFiles {
     }
   }
 
+  private static Content read(Path path) throws IOException {
+    if (Files.isDirectory(path)) {
+      return new Unreadable(FileMistakes.A_FOLDER);
+    }
+    // A device has no end, and a pipe waits for somebody who writes.
+    if (Files.exists(path) && !Files.isRegularFile(path)) {
+      return new Unreadable(FileMistakes.NOT_A_REGULAR_FILE);
+    }
+    try (InputStream in = Files.newInputStream(path)) {
+      byte[] bytes = in.readNBytes(LARGEST_BYTES + 1);
+      return bytes.length > LARGEST_BYTES
+          ? new Unreadable(FileMistakes.TOO_LARGE)
+          : new Bytes(bytes);
+    } catch (NoSuchFileException e) {
+      return new Unreadable(FileMistakes.NO_SUCH_FILE);
+    }
+  }
+
   /**
    * Data lie in a folder for each route or kind, side by side: a link may lead to a neighbour, but
    * not out of what holds them all.
    */
-  private static boolean leadsOut(Path link) throws IOException {
-    Path all = above(above(link.toAbsolutePath().normalize()));
-    return !link.toRealPath().startsWith(all.toRealPath());
+  private static Path held(Path file) {
+    return above(above(file.toAbsolutePath().normalize()));
+  }
+
+  private static boolean within(Path tree, Path path) throws IOException {
+    return path.toRealPath().startsWith(tree.toRealPath());
   }
 
   /** The folder that holds it; the topmost folder is held by none. */

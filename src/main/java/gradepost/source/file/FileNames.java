@@ -15,6 +15,11 @@ public final class FileNames {
     return name.substring(name.lastIndexOf('/') + 1);
   }
 
+  /** Whether a file has data in it, by its name. */
+  public static boolean isYaml(String name) {
+    return name.endsWith(".yaml") || name.endsWith(".yml");
+  }
+
   /** {@code reference} without needless parts; empty when it is not relative. */
   public static Optional<String> tidy(String reference) {
     boolean elsewhere = reference.startsWith("/") || reference.matches("[A-Za-z]:.*");

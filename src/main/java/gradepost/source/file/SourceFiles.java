@@ -10,6 +10,16 @@ public interface SourceFiles {
   /** The contents of a file by its name, parts separated by slashes. */
   Content read(String name);
 
+  /**
+   * The contents of a file that another file names: nobody has looked at that name, so it must not
+   * lead astray.
+   *
+   * @param by the file that names it
+   */
+  default Content namedBy(String by, String name) {
+    return read(name);
+  }
+
   /** What is there. */
   sealed interface Content {
     /** One answer for each case. */

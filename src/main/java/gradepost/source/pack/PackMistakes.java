@@ -143,6 +143,7 @@ final class PackMistakes {
           "reference-twice", Holes.quoted("reference"), Hole.word("file"), Holes.line("line"));
   static final Two<String, Optional<String>> NAME_NOT_RELATIVE =
       MISTAKES.declare("name-not-relative", Holes.quoted("file"), Hole.perhaps("near"));
+  static final One<String> NAME_NOT_YAML = MISTAKES.declare("name-not-yaml", Holes.quoted("file"));
   static final Mistake VALID_TO_BEFORE_VALID_FROM = MISTAKES.declare("valid-to-before-valid-from");
   static final Mistake KNOWN_AFTER_ISSUED = MISTAKES.declare("known-after-issued");
 

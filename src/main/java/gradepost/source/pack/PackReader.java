@@ -10,6 +10,7 @@ import gradepost.source.file.FileKind;
 import gradepost.source.file.FileMistakes;
 import gradepost.source.file.FileNames;
 import gradepost.source.file.Input;
+import gradepost.source.file.LineEnds;
 import gradepost.source.file.SourceFiles;
 import gradepost.source.file.SourceFiles.Content;
 import gradepost.source.notice.NoticeAudit;
@@ -133,7 +134,7 @@ public final class PackReader {
             .flatMap(root -> PackTable.PACK.open(root, "the file", in));
     if (opened.isPresent()) {
       String own = FileNames.last(in.file());
-      inputs.put(own, new Input(own, content.held().orElseThrow().bytes()));
+      inputs.put(own, new Input(own, LineEnds.plain(content.held().orElseThrow().bytes())));
     }
     return opened;
   }
@@ -311,8 +312,12 @@ public final class PackReader {
                   .filter(r -> reference.contains("\\") && !reference.contains(":"))));
       return Optional.empty();
     }
+    if (!FileNames.isYaml(tidy.get())) {
+      in.error(spot, PackMistakes.NAME_NOT_YAML.with(reference));
+      return Optional.empty();
+    }
     String name = FileNames.seenFrom(in.file(), tidy.get());
-    Content content = files.read(name);
+    Content content = files.namedBy(in.file(), name);
     Optional<byte[]> held =
         content.match(
             there -> Optional.of(there.bytes()),
@@ -324,7 +329,7 @@ public final class PackReader {
       return Optional.empty();
     }
     byte[] bytes = held.get();
-    inputs.put(tidy.get(), new Input(tidy.get(), bytes));
+    inputs.put(tidy.get(), new Input(tidy.get(), LineEnds.plain(bytes)));
     ReadCache.Read<T> found =
         shelf.get(
             new ReadCache.Key(new Input(name, bytes), frame),

@@ -16,7 +16,24 @@ public final class Csv {
     return text.toString();
   }
 
-  private static String cell(String value) {
+  /**
+   * A cell that no spreadsheet takes for a formula: an apostrophe before it makes it text. A number
+   * with a sign stays as it is.
+   */
+  public static String unformed(String value) {
+    return value.matches("(?s)'*[=+\\-@\\t\r].*")
+            && !value.matches("[+-]?\\d+(\\.\\d+)?( ?\\p{L}+)?")
+        ? "'" + value
+        : value;
+  }
+
+  /** The cell as it was. */
+  static String formed(String cell) {
+    return cell.matches("(?s)'+[=+\\-@\\t\r].*") ? cell.substring(1) : cell;
+  }
+
+  private static String cell(String typed) {
+    String value = unformed(typed);
     boolean plain = value.chars().noneMatch(c -> c == QUOTE || c == ',' || c == '\n' || c == '\r');
     return plain ? value : QUOTE + value.replace("\"", "\"\"") + QUOTE;
   }

@@ -1,0 +1,132 @@
+package gradepost.render;
+
+import freemarker.core.ParseException;
+import freemarker.template.Template;
+import freemarker.template.TemplateException;
+import freemarker.template.TemplateHashModel;
+import freemarker.template.TemplateNotFoundException;
+import gradepost.render.chart.TemplateFault;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.time.Duration;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+
+/**
+ * Fills a template, which may be a depot's own: it ends after a time or a length, and whatever is
+ * wrong with it is said in one line.
+ *
+ * @param most how long it may take
+ * @param longest how many characters it may make
+ */
+record Filling(Duration most, int longest) {
+  /** A paper takes a hundredth of both. */
+  static final Filling USUAL = new Filling(Duration.ofMinutes(1), 64_000_000);
+
+  /** Where a template comes from: reading it may fail as filling it may. */
+  interface Source {
+    Template template() throws IOException;
+  }
+
+  /** What the template makes of the model. */
+  String of(String name, Source source, TemplateHashModel model) throws IOException {
+    Text text = new Text(longest);
+    FutureTask<String> task =
+        new FutureTask<>(
+            () -> {
+              source.template().process(model, text);
+              return text.toString();
+            });
+    Thread thread = new Thread(task, "template " + name);
+    thread.setDaemon(true);
+    thread.start();
+    try {
+      return task.get(most.toMillis(), TimeUnit.MILLISECONDS);
+    } catch (TimeoutException e) {
+      text.close();
+      throw new TemplateFault(
+          "the template %s did not end within %d s".formatted(name, most.toSeconds()), e);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      text.close();
+      throw new TemplateFault("the template %s was stopped".formatted(name), e);
+    } catch (ExecutionException e) {
+      throw fault(name, e);
+    }
+  }
+
+  private static IOException fault(String name, ExecutionException e) {
+    Throwable why = e.getCause();
+    if (why instanceof TemplateException told) {
+      return new TemplateFault(oneLine(told.getMessageWithoutStackTop()), told);
+    } else if (why instanceof ParseException told) {
+      return new TemplateFault(oneLine(told.getMessage()), told);
+    } else if (why instanceof TemplateNotFoundException told) {
+      return new TemplateFault("there is no template " + told.getTemplateName(), told);
+    } else if (why instanceof StackOverflowError) {
+      return new TemplateFault("the template %s calls itself without end".formatted(name), why);
+    } else if (why instanceof OutOfMemoryError) {
+      return new TemplateFault("the template %s needs too much memory".formatted(name), why);
+    } else if (why instanceof IOException io) {
+      return io;
+    } else if (why instanceof RuntimeException unforeseen) {
+      throw unforeseen;
+    }
+    throw new IllegalStateException("filling " + name, why);
+  }
+
+  /** Without the tips that a template engine adds below a rule. */
+  static String oneLine(String message) {
+    return message.replaceFirst("(?s)\\n-{3,}.*", "").replaceAll("\\s+", " ").strip();
+  }
+
+  /** What is made so far; closed, it takes no more, so that its writer ends. */
+  private static final class Text extends StringWriter {
+    private final int longest;
+    private volatile boolean closed;
+
+    Text(int longest) {
+      super(1 << 17);
+      this.longest = longest;
+    }
+
+    private void require(int more) {
+      if (closed) {
+        throw new IllegalStateException("closed");
+      } else if (getBuffer().length() + more > longest) {
+        throw new OutOfMemoryError("more than " + longest + " characters");
+      }
+    }
+
+    @Override
+    public void write(int c) {
+      require(1);
+      super.write(c);
+    }
+
+    @Override
+    public void write(char[] text, int from, int length) {
+      require(length);
+      super.write(text, from, length);
+    }
+
+    @Override
+    public void write(String text) {
+      require(text.length());
+      super.write(text);
+    }
+
+    @Override
+    public void write(String text, int from, int length) {
+      require(length);
+      super.write(text, from, length);
+    }
+
+    @Override
+    public void close() {
+      closed = true;
+    }
+  }
+}
