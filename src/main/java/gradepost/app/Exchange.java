@@ -2,48 +2,156 @@ package gradepost.app;
 
 import gradepost.app.store.Answer;
 import gradepost.app.store.Disk;
+import gradepost.app.store.FailOn;
 import gradepost.app.store.FileInPlace;
 import gradepost.app.store.IoErrorText;
+import gradepost.route.Route;
 import gradepost.source.RouteCsv;
+import gradepost.source.RouteCsv.Table;
+import gradepost.source.RouteList;
+import gradepost.source.Sources;
 import gradepost.source.file.DiskFiles;
+import gradepost.source.file.SourceFiles;
+import gradepost.source.table.TableMistakes;
+import gradepost.text.Mistake;
+import gradepost.yaml.Problem;
+import gradepost.yaml.Problems;
 import gradepost.yaml.Reading;
+import gradepost.yaml.SourcePosition;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
 
-/** Lists of a route out into a table and in again. */
+/** Lists of a route out into tables and in again. */
 public final class Exchange {
   private static final int LARGEST_MB = 4;
+  private static final String END = ".csv";
+  private static final String NOTICES = "restrictions.yaml";
 
   /** Says the table. */
-  public Answer export(RouteCsv.Part part, Path route) {
-    Reading<String> reading = csv(part, route).export();
-    return reading.match(
-        good -> Answer.said(good.value().stripTrailing()),
-        rejected -> Answer.of(rejected.problems()));
+  public Answer export(RouteList list, Path file) {
+    return csv(file)
+        .export(list)
+        .match(
+            good -> Answer.said(good.value().stripTrailing()),
+            rejected -> Answer.of(rejected.problems()));
   }
 
-  /** Writes the route anew with the table in it, or leaves it as it is and says why. */
-  public Answer into(RouteCsv.Part part, Path table, Path route) {
+  /** Writes the file anew with the table in it, or leaves it as it is and says why. */
+  public Answer into(RouteList list, Path table, Path file) {
     try {
-      Reading<String> reading =
-          csv(part, route).imported(Disk.name(table), Disk.bytes(table, LARGEST_MB));
-      if (reading.found().isEmpty()) {
-        return Answer.of(reading.problems());
-      }
-      byte[] bytes = reading.found().get().getBytes(StandardCharsets.UTF_8);
-      if (java.util.Arrays.equals(bytes, Files.readAllBytes(route))) {
-        return Answer.said(route + " already has all that");
-      }
-      new FileInPlace(route).put(bytes);
-      return Answer.wrote(java.util.List.of(route));
+      Reading<String> reading = csv(file).imported(List.of(table(list, table)));
+      return answer(Map.of(file, reading));
     } catch (IOException e) {
       return Answer.refused(IoErrorText.inWords(e));
     }
   }
 
-  private static RouteCsv csv(RouteCsv.Part part, Path route) {
-    return new RouteCsv(new DiskFiles(Path.of("")), Disk.name(route), part);
+  /**
+   * Every table of a folder, each called after its list, such as {@code gradients.csv}. That of the
+   * notices goes into the file of restrictions beside the route. All go in, or none.
+   */
+  public Answer all(Path folder, Path route) {
+    try {
+      List<Problem> problems = new ArrayList<>();
+      List<Table> tables = tables(folder, problems);
+      if (!problems.isEmpty()) {
+        return Answer.of(new Problems(problems));
+      }
+      Map<Path, Reading<String>> readings = new LinkedHashMap<>();
+      List<Table> own = tables.stream().filter(t -> !t.list().ofNotices()).toList();
+      Optional<Route> known = Optional.empty();
+      if (own.isEmpty()) {
+        known = Disk.sources().route(Disk.name(route)).found();
+      } else {
+        Reading<String> reading = csv(route).imported(own);
+        readings.put(route, reading);
+        known = reading.found().flatMap(text -> route(route, text));
+      }
+      List<Table> notices = tables.stream().filter(t -> t.list().ofNotices()).toList();
+      if (!notices.isEmpty()) {
+        Path file = route.resolveSibling(NOTICES);
+        readings.put(
+            file,
+            new RouteCsv(new DiskFiles(Path.of("")), Disk.name(file), known).imported(notices));
+      }
+      return answer(readings);
+    } catch (IOException e) {
+      return Answer.refused(IoErrorText.inWords(e));
+    }
+  }
+
+  private static Optional<Route> route(Path file, String text) {
+    byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+    return new Sources(name -> new SourceFiles.Bytes(bytes)).route(Disk.name(file)).found();
+  }
+
+  private static List<Table> tables(Path folder, List<Problem> problems) throws IOException {
+    List<Table> tables = new ArrayList<>();
+    List<Path> files = new ArrayList<>();
+    try (Stream<Path> all = Files.list(folder)) {
+      all.filter(f -> String.valueOf(f.getFileName()).endsWith(END)).sorted().forEach(files::add);
+    }
+    for (Path file : files) {
+      String name = String.valueOf(file.getFileName());
+      Optional<RouteList> list =
+          RouteList.of(name.substring(0, name.length() - END.length()).toLowerCase(Locale.ROOT));
+      if (list.isPresent()) {
+        tables.add(table(list.get(), file));
+      } else {
+        problems.add(error(file, TableMistakes.UNKNOWN_TABLE.with(name, names())));
+      }
+    }
+    if (files.isEmpty()) {
+      problems.add(error(folder, TableMistakes.NO_TABLES.with(names())));
+    }
+    return tables;
+  }
+
+  private static List<String> names() {
+    return RouteList.words().stream().map(word -> word + END).toList();
+  }
+
+  private static Problem error(Path file, Mistake mistake) {
+    return Problem.error(new SourcePosition(Disk.name(file), 1, 1), mistake);
+  }
+
+  private static Table table(RouteList list, Path file) throws IOException {
+    return new Table(list, Disk.name(file), Disk.bytes(file, LARGEST_MB));
+  }
+
+  private static Answer answer(Map<Path, Reading<String>> readings) throws IOException {
+    Answer answer = Answer.GOOD;
+    boolean good = true;
+    for (Reading<String> reading : readings.values()) {
+      answer = answer.and(Answer.of(reading.problems(), FailOn.ERRORS));
+      good &= reading.found().isPresent();
+    }
+    if (!good) {
+      return answer;
+    }
+    for (Map.Entry<Path, Reading<String>> each : readings.entrySet()) {
+      byte[] text = each.getValue().found().orElseThrow().getBytes(StandardCharsets.UTF_8);
+      FileInPlace file = new FileInPlace(each.getKey());
+      if (file.says(text)) {
+        answer = answer.and(Answer.said(each.getKey() + " already has all that"));
+      } else {
+        file.put(text);
+        answer = answer.and(Answer.wrote(List.of(each.getKey())));
+      }
+    }
+    return answer;
+  }
+
+  private static RouteCsv csv(Path file) {
+    return new RouteCsv(new DiskFiles(Path.of("")), Disk.name(file));
   }
 }

@@ -23,6 +23,8 @@ final class CliText {
   static final One<String> NO_NUMBER = MISTAKES.declare("no-number", TEXT);
   static final Two<String, Collection<String>> NO_PAPERS =
       MISTAKES.declare("no-papers", TEXT, Hole.list("known"));
+  static final Two<String, Collection<String>> NO_LIST =
+      MISTAKES.declare("no-list", TEXT, Hole.list("known"));
   static final Two<Integer, Integer> TOO_NARROW =
       MISTAKES.declare("too-narrow", Hole.count("width"), Hole.count("least"));
 

@@ -1,7 +1,7 @@
 package gradepost.cli;
 
 import gradepost.app.Exchange;
-import gradepost.source.RouteCsv;
+import gradepost.source.RouteList;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -18,10 +18,15 @@ final class ExportCommand implements Callable<Integer> {
   @Parameters(
       index = "0",
       paramLabel = "KIND",
-      description = "gradients, curves, restrictions, signals, platforms or landmarks.")
-  private RouteCsv.Part part = RouteCsv.Part.GRADIENTS;
+      description =
+          "gradients, curves, restrictions, signals, landmarks, stations, platforms, junctions,"
+              + " structures, gaps or notices.")
+  private RouteList part = RouteList.GRADIENTS;
 
-  @Parameters(index = "1", paramLabel = "ROUTE", description = "A route file.")
+  @Parameters(
+      index = "1",
+      paramLabel = "ROUTE",
+      description = "A route file; for notices a file of restrictions.")
   private Path route = Path.of("");
 
   @Spec private CommandSpec spec = CommandSpec.create();

@@ -31,7 +31,7 @@ final class Loads {
   /** Refuses an element that loads. */
   static void refuse(Element element) throws TemplateFault {
     String name = element.getNodeName().toLowerCase(Locale.ROOT);
-    if (NEVER.contains(name) || element.hasAttribute("http-equiv") && !policy(element)) {
+    if (NEVER.contains(name) || (element.hasAttribute("http-equiv") && !policy(element))) {
       throw fault("<" + name + ">");
     }
     NamedNodeMap attributes = element.getAttributes();

@@ -4,6 +4,7 @@ import com.code_intelligence.jazzer.junit.FuzzTest;
 import gradepost.source.pack.PackFile;
 import gradepost.yaml.Reading;
 import java.util.Arrays;
+import java.util.List;
 import org.junit.jupiter.api.Tag;
 
 /**
@@ -29,8 +30,9 @@ class ReaderFuzzTest {
       throw new IllegalStateException("an error and a value: " + reading.problems().text());
     }
     sources.check(file).text();
-    RouteCsv.Part[] parts = RouteCsv.Part.values();
-    RouteCsv.Part part = parts[data.length % parts.length];
-    new RouteCsv(Fixture.good(), Fixture.ROUTE, part).imported("t.csv", data);
+    RouteList[] parts = RouteList.values();
+    RouteList part = parts[data.length % parts.length];
+    new RouteCsv(Fixture.good(), Fixture.ROUTE)
+        .imported(List.of(new RouteCsv.Table(part, "t.csv", data)));
   }
 }

@@ -25,28 +25,38 @@ class RouteCsvTest {
       List.of(
           Path.of("routes/thrumble-valley/route.yaml"), Path.of("routes/ormel-coast/route.yaml"));
 
-  private static RouteCsv csv(String yaml, RouteCsv.Part part) {
-    return new RouteCsv(
-        name -> new SourceFiles.Bytes(yaml.getBytes(StandardCharsets.UTF_8)), FILE, part);
+  private static RouteCsv csv(String yaml) {
+    return new RouteCsv(name -> new SourceFiles.Bytes(yaml.getBytes(StandardCharsets.UTF_8)), FILE);
   }
 
-  private static String out(String yaml, RouteCsv.Part part) {
-    return ((Reading.Good<String>) csv(yaml, part).export()).value();
+  private static String out(String yaml, RouteList part) {
+    return ((Reading.Good<String>) csv(yaml).export(part)).value();
   }
 
-  private static Reading<String> in(String yaml, RouteCsv.Part part, String table) {
-    return csv(yaml, part).imported("table.csv", table.getBytes(StandardCharsets.UTF_8));
+  private static Reading<String> in(String yaml, RouteList part, String table) {
+    return csv(yaml)
+        .imported(
+            List.of(new RouteCsv.Table(part, "table.csv", table.getBytes(StandardCharsets.UTF_8))));
   }
 
-  private static String good(String yaml, RouteCsv.Part part, String table) {
+  private static String good(String yaml, RouteList part, String table) {
     Reading<String> reading = in(yaml, part, table);
     assertThat(reading.problems().text()).isEmpty();
     return ((Reading.Good<String>) reading).value();
   }
 
   @ParameterizedTest
-  @EnumSource
-  void aTableOutAndInAgainIsTheSameBytes(RouteCsv.Part part) throws IOException {
+  @EnumSource(
+      names = {
+        "GRADIENTS",
+        "CURVES",
+        "RESTRICTIONS",
+        "SIGNALS",
+        "PLATFORMS",
+        "LANDMARKS",
+        "STATIONS"
+      })
+  void aTableOutAndInAgainIsTheSameBytes(RouteList part) throws IOException {
     for (Path demo : DEMOS) {
       for (String end : new String[] {"\n", "\r\n"}) {
         String yaml = Files.readString(demo).replace("\n", end);
@@ -61,8 +71,17 @@ class RouteCsvTest {
 
   /** Rows left out, put in twice over and put back: every comment and line comes back. */
   @ParameterizedTest
-  @EnumSource
-  void whatIsTakenOutAndPutBackIsThereAgain(RouteCsv.Part part) throws IOException {
+  @EnumSource(
+      names = {
+        "GRADIENTS",
+        "CURVES",
+        "RESTRICTIONS",
+        "SIGNALS",
+        "PLATFORMS",
+        "LANDMARKS",
+        "STATIONS"
+      })
+  void whatIsTakenOutAndPutBackIsThereAgain(RouteList part) throws IOException {
     for (Path demo : DEMOS) {
       String yaml = Files.readString(demo);
       List<String> rows = new ArrayList<>(rows(out(yaml, part)));
@@ -94,7 +113,7 @@ class RouteCsvTest {
   @Test
   void oneValueIsReplacedWhereItStands() {
     String yaml = Fixture.good().text(Fixture.ROUTE);
-    String table = out(yaml, RouteCsv.Part.CURVES);
+    String table = out(yaml, RouteList.CURVES);
     assertThat(table)
         .isEqualTo(
             """
@@ -102,10 +121,9 @@ class RouteCsvTest {
             1m 10ch,1m 40ch,left,14 ch,75 mm,low rail
             1m 60ch,1m 70ch,right,30 ch,,
             """);
-    String canted = good(yaml, RouteCsv.Part.CURVES, table.replace("30 ch,,", "30 ch,60 mm,"));
+    String canted = good(yaml, RouteList.CURVES, table.replace("30 ch,,", "30 ch,60 mm,"));
     assertThat(canted).isEqualTo(yaml.replace("radius: 30 ch}", "radius: 30 ch, cant: 60 mm}"));
-    String more =
-        good(yaml, RouteCsv.Part.CURVES, table + "11m 60ch,11m 50ch,left,\"60 ch\",,none\n");
+    String more = good(yaml, RouteList.CURVES, table + "11m 60ch,11m 50ch,left,\"60 ch\",,none\n");
     assertThat(more)
         .isEqualTo(
             yaml.replace(
@@ -113,7 +131,7 @@ class RouteCsvTest {
                 "radius: 30 ch}\n  - {from: 11m 60ch, to: 11m 50ch, hand: left, radius: 60 ch,"
                     + " check-rail: none}"));
     String fewer =
-        good(yaml, RouteCsv.Part.CURVES, table.replace("1m 60ch,1m 70ch,right,30 ch,,\n", ""));
+        good(yaml, RouteList.CURVES, table.replace("1m 60ch,1m 70ch,right,30 ch,,\n", ""));
     assertThat(fewer)
         .isEqualTo(
             yaml.replace("  - {from: 1m 60ch, to: 1m 70ch, hand: right, radius: 30 ch}\n", ""));
@@ -122,11 +140,11 @@ class RouteCsvTest {
   @Test
   void anEntryOfManyLinesKeepsThem() {
     String yaml = Fixture.good().text(Fixture.ROUTE);
-    String table = out(yaml, RouteCsv.Part.RESTRICTIONS);
+    String table = out(yaml, RouteList.RESTRICTIONS);
     String edited =
         good(
             yaml,
-            RouteCsv.Part.RESTRICTIONS,
+            RouteList.RESTRICTIONS,
             table
                 .replace(",25 mph,", ",20 mph,")
                 .replace("check-railed curve", "\"curve, with: check rail\"")
@@ -143,26 +161,26 @@ class RouteCsvTest {
     String table =
         "id,kind,at,direction,line,aws,routes,note\nF 1,stop and caution,1m 00ch,Down,Down"
             + " Main,0m 71ch,,\"seen late, \"\"round\"\" the curve\"\n";
-    String edited = good(yaml, RouteCsv.Part.SIGNALS, table);
+    String edited = good(yaml, RouteList.SIGNALS, table);
     assertThat(edited).startsWith(yaml).endsWith("note: \"seen late, \\\"round\\\" the curve\"}\n");
-    assertThat(out(edited, RouteCsv.Part.SIGNALS)).isEqualTo(table);
+    assertThat(out(edited, RouteList.SIGNALS)).isEqualTo(table);
   }
 
   @Test
   void aMistakeIsToldByItsRowAndNothingIsMade() {
     String yaml = Fixture.good().text(Fixture.ROUTE);
-    String table = out(yaml, RouteCsv.Part.CURVES);
-    assertThat(in(yaml, RouteCsv.Part.CURVES, table.replace("30 ch", "30")).problems().text())
+    String table = out(yaml, RouteList.CURVES);
+    assertThat(in(yaml, RouteList.CURVES, table.replace("30 ch", "30")).problems().text())
         .startsWith("table.csv:3:1: error: radius \"30\" has no unit; allowed: ");
-    assertThat(in(yaml, RouteCsv.Part.CURVES, table.replace("cant", "kant")).problems().text())
+    assertThat(in(yaml, RouteList.CURVES, table.replace("cant", "kant")).problems().text())
         .isEqualTo(
             "table.csv:1:1: error: there is no column \"kant\"; allowed: from, to, hand, radius,"
                 + " cant, check-rail\n  Maybe cant\n");
-    assertThat(in(yaml, RouteCsv.Part.CURVES, "from,to\n\"1m").problems().text())
+    assertThat(in(yaml, RouteList.CURVES, "from,to\n\"1m").problems().text())
         .isEqualTo("table.csv:1:1: error: the quotation mark opened on line 2 is not closed\n");
-    String platforms = out(yaml, RouteCsv.Part.PLATFORMS);
+    String platforms = out(yaml, RouteList.PLATFORMS);
     assertThat(
-            in(yaml, RouteCsv.Part.PLATFORMS, platforms.replace("Weir Lane", "Weir Lain"))
+            in(yaml, RouteList.PLATFORMS, platforms.replace("Weir Lane", "Weir Lain"))
                 .problems()
                 .text())
         .isEqualTo(

@@ -12,6 +12,6 @@ public enum FailOn {
 
   boolean counts(Problem problem) {
     return problem.severity() == Severity.ERROR
-        || this == WARNINGS && problem.severity() == Severity.WARNING;
+        || (this == WARNINGS && problem.severity() == Severity.WARNING);
   }
 }

@@ -7,6 +7,8 @@ import gradepost.source.table.TableMistakes;
 import gradepost.units.Nearest;
 import gradepost.yaml.Reader;
 import gradepost.yaml.SourcePosition;
+import gradepost.yaml.YamlText;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -126,7 +128,13 @@ public final class NoticeCsv {
       text = text + " " + heading.unit();
     }
     String key = heading.key();
-    if (key.equals(RouteKeys.FROM.name()) || key.equals(RouteKeys.TO.name())) {
+    Optional<Node> flow =
+        text.startsWith("[") || text.startsWith("{")
+            ? YamlText.compose("", text.getBytes(StandardCharsets.UTF_8), p -> {})
+            : Optional.empty();
+    if (flow.isPresent()) {
+      return at(flow.get(), cell);
+    } else if (key.equals(RouteKeys.FROM.name()) || key.equals(RouteKeys.TO.name())) {
       return place(text, cell);
     } else if (key.equals(RouteKeys.LINES.name())) {
       return each(text, cell, item -> word(item, cell));
@@ -137,6 +145,20 @@ public final class NoticeCsv {
       return each(text, cell, item -> board(item, cell));
     }
     return word(text, cell);
+  }
+
+  /** What export writes, with each node at the place of its cell. */
+  private static Node at(Node node, CsvText.Cell cell) {
+    if (node instanceof SequenceNode list) {
+      return list(list.getValue().stream().map(n -> at(n, cell)).toList(), cell);
+    } else if (node instanceof MappingNode group) {
+      return group(
+          group.getValue().stream()
+              .map(t -> new NodeTuple(at(t.getKeyNode(), cell), at(t.getValueNode(), cell)))
+              .toList(),
+          cell);
+    }
+    return word(((ScalarNode) node).getValue(), cell);
   }
 
   private static Node place(String text, CsvText.Cell cell) {

@@ -101,7 +101,7 @@ public final class LinesideTables {
       Key.optional("to", RouteKeys.PLACE, "Where it ends, if it has a length.");
   static final Key<Location> STRUCTURE_AT =
       Key.optional("at", RouteKeys.PLACE, "Where it is, if it has no length to speak of.");
-  static final ObjectSchema<Structure> STRUCTURE =
+  public static final ObjectSchema<Structure> STRUCTURE =
       ObjectSchema.of(
               "a structure",
               List.of(
@@ -110,7 +110,7 @@ public final class LinesideTables {
           .checked(LinesideTables::fromToOrAt);
 
   static final Key<String> STRETCH_NAME = Common.name("What the stretch is called.");
-  static final ObjectSchema<RailGap> RAIL_GAP =
+  public static final ObjectSchema<RailGap> RAIL_GAP =
       ObjectSchema.of(
               "a rail gap",
               List.of(STRETCH_NAME, FROM, TO, DIRECTIONS, LINES),

@@ -74,7 +74,7 @@ public final class RouteTable {
           ListOf.some(SpeedTables.PERMANENT),
           "Permissible speeds; they cover every line once at least, and where they overlap the"
               + " lowest stands.");
-  static final Key<List<Junction>> JUNCTIONS =
+  public static final Key<List<Junction>> JUNCTIONS =
       Key.preset(
           "junctions",
           ListOf.any(SpeedTables.JUNCTION).unique("name"),
@@ -93,9 +93,9 @@ public final class RouteTable {
           "The signals.");
   public static final Key<List<Landmark>> LANDMARKS =
       list("landmarks", LinesideTables.LANDMARK, "Things that a driver can tell from all else.");
-  static final Key<List<Structure>> STRUCTURES =
+  public static final Key<List<Structure>> STRUCTURES =
       list("structures", LinesideTables.STRUCTURE, "Tunnels, bridges and crossings.");
-  static final Key<List<RailGap>> RAIL_GAPS =
+  public static final Key<List<RailGap>> RAIL_GAPS =
       list("rail-gaps", LinesideTables.RAIL_GAP, "Gaps in the conductor rail, neutral sections.");
   static final Key<List<LowAdhesionSite>> LOW_ADHESION =
       list("low-adhesion", LinesideTables.LOW_ADHESION, "Stretches known for poor adhesion.");

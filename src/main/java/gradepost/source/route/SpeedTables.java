@@ -113,7 +113,7 @@ public final class SpeedTables {
           "routes",
           ListOf.some(JUNCTION_ROUTE).unique("name"),
           "The ways through it, the usual one first.");
-  static final ObjectSchema<Junction> JUNCTION =
+  public static final ObjectSchema<Junction> JUNCTION =
       ObjectSchema.of(
               "a junction",
               List.of(JUNCTION_NAME, FROM, TO, DIRECTIONS, LINES, JUNCTION_ROUTES),

@@ -76,7 +76,7 @@ public final class StationTables {
           .checked(StationTables::marksFitPlatform);
 
   public static final Key<String> STATION_NAME = Common.name("The station; unique on the route.");
-  static final Key<String> CODE =
+  public static final Key<String> CODE =
       Key.required(
           "code",
           Common.text("a short name of up to six letters"),

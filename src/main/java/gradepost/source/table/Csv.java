@@ -39,11 +39,12 @@ public final class Csv {
   }
 
   /**
-   * Rows that are not wholly blank.
+   * Rows that are not wholly blank; between cells stands a comma, a semicolon or a tab.
    *
    * @throws TableRefused where a quotation mark is not closed, with the line
    */
   public static List<List<String>> rows(String text) {
+    char separator = CsvText.separatorOf(text);
     List<List<String>> rows = new ArrayList<>();
     List<String> row = new ArrayList<>();
     StringBuilder cell = new StringBuilder();
@@ -66,11 +67,11 @@ public final class Csv {
         cell.setLength(0);
         quoted = true;
         opened = line;
-      } else if (c == ',') {
-        row.add(cell.toString().strip());
+      } else if (c == separator) {
+        row.add(formed(cell.toString().strip()));
         cell.setLength(0);
       } else if (c == '\n') {
-        row.add(cell.toString().strip());
+        row.add(formed(cell.toString().strip()));
         cell.setLength(0);
         addUnlessBlank(rows, row);
         row = new ArrayList<>();
@@ -81,7 +82,7 @@ public final class Csv {
     if (quoted) {
       throw new TableRefused(TableMistakes.OPEN_QUOTATION.with(opened));
     }
-    row.add(cell.toString().strip());
+    row.add(formed(cell.toString().strip()));
     addUnlessBlank(rows, row);
     return rows;
   }

@@ -30,6 +30,12 @@ public final class CsvText {
     this.separator = separator;
   }
 
+  /** What stands between the cells of a table, by the line of its headings. */
+  static char separatorOf(String text) {
+    return separator(
+        text.lines().filter(l -> !l.isBlank() && !l.startsWith("#")).findFirst().orElse(""));
+  }
+
   private static char separator(String headings) {
     char best = ',';
     for (char c : new char[] {';', '\t'}) {
@@ -44,9 +50,7 @@ public final class CsvText {
 
   /** The rows of a table; blank ones and comments are left out. */
   public static List<List<Cell>> rows(String text) {
-    String first =
-        text.lines().filter(l -> !l.isBlank() && !l.startsWith("#")).findFirst().orElse("");
-    return rows(text, first);
+    return rows(text, new CsvText(text, separatorOf(text)));
   }
 
   /**
@@ -55,7 +59,10 @@ public final class CsvText {
    * @param headings the line of its headings, which tells the separator
    */
   public static List<List<Cell>> rows(String text, String headings) {
-    CsvText table = new CsvText(text, separator(headings));
+    return rows(text, new CsvText(text, separator(headings)));
+  }
+
+  private static List<List<Cell>> rows(String text, CsvText table) {
     List<List<Cell>> rows = new ArrayList<>();
     while (table.at < text.length()) {
       boolean comment = text.charAt(table.at) == '#';

@@ -23,6 +23,7 @@ public final class ListEdit {
   private final List<String> keys;
   private final List<Replacement> replacements = new ArrayList<>();
   private final String newline;
+  private final boolean plain;
 
   /** Characters from one offset to another give way to others. */
   private record Replacement(int from, int to, String by) {}
@@ -31,6 +32,7 @@ public final class ListEdit {
     this.text = text;
     this.keys = List.copyOf(keys);
     this.newline = text.contains("\r\n") ? "\r\n" : "\n";
+    this.plain = text.chars().noneMatch(c -> Character.isSurrogate((char) c));
   }
 
   /** The cells of an entry, in the order of the keys; empty where a key is left out. */
@@ -44,12 +46,18 @@ public final class ListEdit {
 
   /** Rows of cells, already in the form in which they are written into YAML. */
   public void bring(SequenceNode list, List<List<String>> rows, List<List<String>> written) {
+    bring(list, rows, written, false);
+  }
+
+  /** The same of a list that may be in a group on one line, which has to stay so. */
+  void bring(
+      SequenceNode list, List<List<String>> rows, List<List<String>> written, boolean oneLine) {
     List<MappingNode> entries = new ArrayList<>();
     list.getValue().forEach(n -> entries.add((MappingNode) n));
     List<List<String>> present = entries.stream().map(e -> cells(e, keys)).toList();
     if (InlineYaml.flow(list) || entries.isEmpty() || rows.isEmpty()) {
       if (!present.equals(rows)) {
-        whole(list, written);
+        whole(list, written, oneLine);
       }
       return;
     }
@@ -80,11 +88,11 @@ public final class ListEdit {
   }
 
   /** Where the list is on one line or has no entries, it is written anew. */
-  private void whole(SequenceNode list, List<List<String>> written) {
+  private void whole(SequenceNode list, List<List<String>> written, boolean oneLine) {
     int from = offset(list.getStartMark().getIndex());
     int to = offset(InlineYaml.end(list));
-    if (written.isEmpty()) {
-      add(from, to, "[]");
+    if (written.isEmpty() || oneLine) {
+      add(from, to, "[" + String.join(", ", written.stream().map(this::entry).toList()) + "]");
       return;
     }
     int line = startOfLine(from);
@@ -101,13 +109,24 @@ public final class ListEdit {
 
   /** A whole new list at the end of the text. */
   public void append(String key, List<List<String>> written) {
-    StringBuilder block = new StringBuilder(text.endsWith("\n") || text.isEmpty() ? "" : newline);
-    block.append(newline).append(key).append(":").append(newline);
+    StringBuilder block = new StringBuilder();
+    block.append(key).append(":").append(newline);
     written.forEach(row -> block.append("  - ").append(entry(row)).append(newline));
-    add(text.length(), text.length(), block.toString());
+    appendText(block.toString());
+  }
+
+  /** Lines at the end of the text, with a blank one before them. */
+  void appendText(String block) {
+    String gap = text.endsWith("\n") || text.isEmpty() ? newline : newline + newline;
+    add(text.length(), text.length(), gap + block);
   }
 
   private String entry(List<String> cells) {
+    return entry(keys, cells);
+  }
+
+  /** An entry on one line; a key without a cell is left out. */
+  static String entry(List<String> keys, List<String> cells) {
     List<String> parts = new ArrayList<>();
     for (int i = 0; i < keys.size(); i++) {
       if (!cells.get(i).isEmpty()) {
@@ -180,19 +199,20 @@ public final class ListEdit {
 
   /** The text with everything done; insertions at one place in the order in which they came. */
   public String done() {
-    StringBuilder result = new StringBuilder(text);
-    List<Replacement> fromBehind = new ArrayList<>(replacements);
-    java.util.Collections.reverse(fromBehind);
-    fromBehind.sort(Comparator.comparingInt(Replacement::from).reversed());
-    for (Replacement each : fromBehind) {
-      result.replace(each.from(), each.to(), each.by());
+    List<Replacement> inOrder = new ArrayList<>(replacements);
+    inOrder.sort(Comparator.comparingInt(Replacement::from));
+    StringBuilder result = new StringBuilder(text.length());
+    int at = 0;
+    for (Replacement each : inOrder) {
+      result.append(text, at, Math.max(at, each.from())).append(each.by());
+      at = Math.max(at, each.to());
     }
-    return result.toString();
+    return result.append(text, at, text.length()).toString();
   }
 
   /** Marks count code points. */
   private int offset(int codePoints) {
-    return text.offsetByCodePoints(0, codePoints);
+    return plain ? codePoints : text.offsetByCodePoints(0, codePoints);
   }
 
   private int trimmed(int least, int end) {

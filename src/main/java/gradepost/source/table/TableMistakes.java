@@ -25,8 +25,15 @@ public final class TableMistakes {
           "unknown-column", Holes.quoted("column"), Hole.list("columns"), Hole.perhaps("near"));
   public static final One<String> COLUMN_TWICE =
       MISTAKES.declare("column-twice", Holes.quoted("column"));
-  public static final Two<Collection<String>, Collection<String>> OTHER_COLUMNS =
-      MISTAKES.declare("other-columns", Hole.list("found"), Hole.list("columns"));
+  public static final Two<Collection<String>, Collection<String>> MISSING_COLUMNS =
+      MISTAKES.declare("missing-columns", Hole.list("missing"), Hole.list("columns"));
+  public static final One<Integer> TOO_MANY_ROWS =
+      MISTAKES.declare("too-many-rows", Hole.count("most"));
+  public static final Two<String, Collection<String>> UNKNOWN_TABLE =
+      MISTAKES.declare("unknown-table", Holes.quoted("file"), Hole.list("tables"));
+  public static final One<Collection<String>> NO_TABLES =
+      MISTAKES.declare("no-tables", Hole.list("tables"));
+  public static final One<String> NO_GROUP = MISTAKES.declare("no-group", Hole.word("column"));
   public static final Three<Integer, Integer, Integer> TOO_MANY_CELLS =
       MISTAKES.declare(
           "too-many-cells", Hole.count("row"), Hole.count("cells"), Hole.count("columns"));
