@@ -107,7 +107,12 @@ public final class Reproduce {
             .of(differences, progress::done)
             .papers();
     Answer answer = new Answer(List.of(), List.of(), damaged, damaged.isEmpty());
-    answer = answer.and(compared(entry, made, Maker.of(layout)));
+    Answer compared = compared(entry, made, Maker.of(layout));
+    // Papers that are the same do not make up for an archive that is damaged.
+    answer =
+        damaged.isEmpty()
+            ? compared
+            : answer.and(new Answer(List.of(), List.of(), compared.problems(), false));
     return out.isPresent()
         ? answer.and(
             Answer.wrote(

@@ -62,7 +62,7 @@ record Filling(Duration most, int longest) {
     if (why instanceof TemplateException told) {
       return new TemplateFault(oneLine(told.getMessageWithoutStackTop()), told);
     } else if (why instanceof ParseException told) {
-      return new TemplateFault(oneLine(told.getMessage()), told);
+      return new TemplateFault(oneLine(String.valueOf(told.getMessage())), told);
     } else if (why instanceof TemplateNotFoundException told) {
       return new TemplateFault("there is no template " + told.getTemplateName(), told);
     } else if (why instanceof StackOverflowError) {

@@ -31,7 +31,8 @@ final class PdfIdentity {
     document.setDocumentInformation(information);
     PDMetadata metadata = document.getDocumentCatalog().getMetadata();
     try (InputStream in = metadata.exportXMPMetadata()) {
-      String xmp = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+      // What writes it ends lines as the machine does.
+      String xmp = new String(in.readAllBytes(), StandardCharsets.UTF_8).replace("\r\n", "\n");
       String moment = briefing.issue().issued().withNano(0).atOffset(ZoneOffset.UTC).toString();
       String whole = moment.length() == 17 ? moment.replace("Z", ":00Z") : moment;
       metadata.importXMPMetadata(

@@ -4,6 +4,7 @@ import gradepost.briefing.Printable;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import javax.xml.transform.TransformerException;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.multipdf.LayerUtility;
@@ -42,7 +43,8 @@ final class Untagged {
       ByteArrayOutputStream bytes = new ByteArrayOutputStream();
       new XmpSerializer().serialize(xmp, bytes, true);
       PDMetadata metadata = new PDMetadata(to);
-      metadata.importXMPMetadata(bytes.toByteArray());
+      String text = bytes.toString(StandardCharsets.UTF_8).replace("\r\n", "\n");
+      metadata.importXMPMetadata(text.getBytes(StandardCharsets.UTF_8));
       to.getDocumentCatalog().setMetadata(metadata);
       to.getDocumentCatalog().setLanguage(document.language());
       to.getDocumentInformation().setTitle(document.title());

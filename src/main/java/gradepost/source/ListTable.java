@@ -1,6 +1,7 @@
 package gradepost.source;
 
 import gradepost.source.notice.NoticeCsv;
+import gradepost.source.notice.NoticesTable;
 import gradepost.source.route.RouteKeys;
 import gradepost.source.route.RouteTable;
 import gradepost.source.route.StationTables;
@@ -234,6 +235,9 @@ final class ListTable {
         edit.bring(each.list(), cells, written(cells));
       }
     } else if (!lists.isEmpty()) {
+      if (list.ofNotices() && !rows.isEmpty()) {
+        edit.drop(root, NoticesTable.NONE.name());
+      }
       edit.bring(lists.get(0).list(), rows, written(rows));
     } else if (!rows.isEmpty()) {
       edit.append(list.key(), written(rows));

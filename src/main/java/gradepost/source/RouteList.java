@@ -16,35 +16,56 @@ import java.util.Optional;
 
 /** The lists that go out into tables and in again. */
 public enum RouteList {
-  GRADIENTS(RouteTable.GRADIENTS, TrackTables.GRADIENT),
-  CURVES(RouteTable.CURVES, TrackTables.CURVE),
-  RESTRICTIONS(RouteTable.RESTRICTIONS, SpeedTables.PERMANENT),
-  SIGNALS(RouteTable.SIGNALS, LinesideTables.SIGNAL),
-  PLATFORMS(StationTables.PLATFORMS, StationTables.PLATFORM),
-  LANDMARKS(RouteTable.LANDMARKS, LinesideTables.LANDMARK),
-  STATIONS(StationTables.PLATFORMS, StationTables.PLATFORM),
-  JUNCTIONS(RouteTable.JUNCTIONS, SpeedTables.JUNCTION),
-  STRUCTURES(RouteTable.STRUCTURES, LinesideTables.STRUCTURE),
-  GAPS(RouteTable.RAIL_GAPS, LinesideTables.RAIL_GAP),
-  NOTICES(NoticesTable.NOTICES, SpeedTables.NOTICE);
+  GRADIENTS,
+  CURVES,
+  RESTRICTIONS,
+  SIGNALS,
+  PLATFORMS,
+  LANDMARKS,
+  STATIONS,
+  JUNCTIONS,
+  STRUCTURES,
+  GAPS,
+  NOTICES;
 
   private static final String STATION = "station";
-  private final Key<?> key;
-  private final ObjectSchema<?> entry;
 
-  RouteList(Key<?> key, ObjectSchema<?> entry) {
-    this.key = key;
-    this.entry = entry;
-  }
-
-  /** The key under which it stands. */
-  String key() {
-    return key.name();
+  private Key<?> list() {
+    return switch (this) {
+      case GRADIENTS -> RouteTable.GRADIENTS;
+      case CURVES -> RouteTable.CURVES;
+      case RESTRICTIONS -> RouteTable.RESTRICTIONS;
+      case SIGNALS -> RouteTable.SIGNALS;
+      case PLATFORMS -> StationTables.PLATFORMS;
+      case LANDMARKS -> RouteTable.LANDMARKS;
+      case STATIONS -> StationTables.PLATFORMS;
+      case JUNCTIONS -> RouteTable.JUNCTIONS;
+      case STRUCTURES -> RouteTable.STRUCTURES;
+      case GAPS -> RouteTable.RAIL_GAPS;
+      case NOTICES -> NoticesTable.NOTICES;
+    };
   }
 
   /** What an entry has. */
   ObjectSchema<?> entry() {
-    return entry;
+    return switch (this) {
+      case GRADIENTS -> TrackTables.GRADIENT;
+      case CURVES -> TrackTables.CURVE;
+      case RESTRICTIONS -> SpeedTables.PERMANENT;
+      case SIGNALS -> LinesideTables.SIGNAL;
+      case PLATFORMS -> StationTables.PLATFORM;
+      case LANDMARKS -> LinesideTables.LANDMARK;
+      case STATIONS -> StationTables.PLATFORM;
+      case JUNCTIONS -> SpeedTables.JUNCTION;
+      case STRUCTURES -> LinesideTables.STRUCTURE;
+      case GAPS -> LinesideTables.RAIL_GAP;
+      case NOTICES -> SpeedTables.NOTICE;
+    };
+  }
+
+  /** The key under which it stands. */
+  String key() {
+    return list().name();
   }
 
   /** What the command line calls it. */
@@ -77,19 +98,19 @@ public enum RouteList {
 
   List<String> columns() {
     List<String> columns = new ArrayList<>(heads());
-    columns.addAll(entry.keyNames());
+    columns.addAll(entry().keyNames());
     return columns;
   }
 
   /** Whether a table must have this column, whatever stands in the file. */
   boolean requires(String column) {
     return heads().contains(column)
-        || entry.keys().stream().anyMatch(k -> k.name().equals(column) && k.required());
+        || entry().keys().stream().anyMatch(k -> k.name().equals(column) && k.required());
   }
 
   /** Whether a cell of this column is one text. */
   boolean isText(String column) {
-    return entry.keys().stream()
+    return entry().keys().stream()
         .filter(k -> k.name().equals(column))
         .allMatch(k -> k.kind().isOneText());
   }

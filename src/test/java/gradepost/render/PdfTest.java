@@ -229,11 +229,14 @@ public class PdfTest {
     byte[] here = Papers.pdf(UnitStyle.MILES);
     Locale locale = Locale.getDefault();
     TimeZone zone = TimeZone.getDefault();
+    String ends = System.lineSeparator();
     try {
+      System.setProperty("line.separator", "\r\n");
       Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
       TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Chatham"));
       assertThat(Papers.pdf(UnitStyle.MILES)).isEqualTo(here);
     } finally {
+      System.setProperty("line.separator", ends);
       Locale.setDefault(locale);
       TimeZone.setDefault(zone);
     }

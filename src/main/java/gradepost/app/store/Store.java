@@ -55,6 +55,7 @@ public record Store(String url, Optional<Path> file, Path archive, String depot)
     if (file.isPresent()) {
       Files.createDirectories(Disk.folder(file.get()));
     }
+    DriverFolder.ready();
     return Register.open(url, () -> file.flatMap(FileHolder::of));
   }
 

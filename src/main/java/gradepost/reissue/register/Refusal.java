@@ -37,7 +37,8 @@ final class Refusal {
       return lite(lite, holder);
     }
     String state = Optional.ofNullable(sql.get().getSQLState()).orElse("");
-    if (state.isEmpty() || sql.get().getMessage().startsWith("No suitable driver")) {
+    if (state.isEmpty()
+        || String.valueOf(sql.get().getMessage()).startsWith("No suitable driver")) {
       return RegisterText.NO_DRIVER;
     }
     for (int digits = state.length(); digits >= 2; digits--) {

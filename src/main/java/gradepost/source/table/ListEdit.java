@@ -104,7 +104,7 @@ public final class ListEdit {
     for (List<String> row : written) {
       block.append(newline).append(" ".repeat(indent + 2)).append("- ").append(entry(row));
     }
-    add(from, to, block.toString());
+    add(text.charAt(from - 1) == ' ' ? from - 1 : from, to, block.toString());
   }
 
   /** A whole new list at the end of the text. */
@@ -113,6 +113,17 @@ public final class ListEdit {
     block.append(key).append(":").append(newline);
     written.forEach(row -> block.append("  - ").append(entry(row)).append(newline));
     appendText(block.toString());
+  }
+
+  /** A key of the file goes, with its lines; nothing happens where it is not there. */
+  public void drop(MappingNode root, String key) {
+    for (NodeTuple tuple : root.getValue()) {
+      if (tuple.getKeyNode() instanceof ScalarNode name && name.getValue().equals(key)) {
+        int from = startOfLine(offset(name.getStartMark().getIndex()));
+        int to = endOfLine(offset(InlineYaml.end(tuple.getValueNode())));
+        add(from, Math.min(text.length(), to + newline.length()), "");
+      }
+    }
   }
 
   /** Lines at the end of the text, with a blank one before them. */

@@ -3,6 +3,7 @@ package gradepost.source.file;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -47,6 +48,47 @@ class DiskFilesTest {
     assertThat(why("data/line/out.yaml"))
         .isEqualTo("it is a link that leads out of the folders of the data");
     assertThat(why("data/line/round.yaml")).isIn("it cannot be opened", "there is no such file");
+  }
+
+  @Test
+  void whatHasNoEndIsNotOpened() throws IOException, InterruptedException {
+    Path pipe = folder.resolve("pipe.yaml");
+    assertThat(new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor()).isZero();
+    assertThat(why("pipe.yaml")).isEqualTo("not a regular file");
+    assertThat(why("/dev/zero")).isEqualTo("not a regular file");
+  }
+
+  /** A pack names its files; nobody has looked where a linked folder leads. */
+  @Test
+  void aLinkAnywhereOnTheWayMustNotLeadOut() throws IOException {
+    Path line = Files.createDirectories(folder.resolve("data/line"));
+    Path stock = Files.createDirectories(folder.resolve("data/stock"));
+    Files.writeString(stock.resolve("unit.yaml"), "x");
+    Path elsewhere = Files.createDirectories(folder.resolve("elsewhere/deep"));
+    Files.writeString(elsewhere.resolve("secret.yaml"), "x");
+    Files.createSymbolicLink(line.resolve("out"), folder.resolve("elsewhere"));
+    Files.createSymbolicLink(line.resolve("near"), stock);
+    Files.createSymbolicLink(folder.resolve("shortcut"), line);
+    Files.writeString(line.resolve("route.yaml"), "x");
+    String pack = "data/line/pack-a.yaml";
+    DiskFiles files = new DiskFiles(folder);
+    assertThat(files.namedBy(pack, "data/line/out/deep/secret.yaml"))
+        .isEqualTo(new SourceFiles.Unreadable(FileMistakes.A_LINK_OUT));
+    assertThat(files.namedBy(pack, "data/line/near/unit.yaml").held()).isPresent();
+    assertThat(files.namedBy(pack, "data/stock/unit.yaml").held()).isPresent();
+    assertThat(files.namedBy(pack, "elsewhere/deep/secret.yaml").held()).isPresent();
+    assertThat(files.namedBy("shortcut/pack-a.yaml", "shortcut/route.yaml").held()).isPresent();
+  }
+
+  @Test
+  void lineEndsAreNoContent() {
+    byte[] unix = "a\nb\n\rc".getBytes(StandardCharsets.UTF_8);
+    byte[] windows = "a\r\nb\r\n\rc".getBytes(StandardCharsets.UTF_8);
+    assertThat(LineEnds.plain(unix)).isSameAs(unix);
+    assertThat(LineEnds.plain(windows)).isEqualTo(unix);
+    assertThat(LineEnds.as(windows, unix)).isEqualTo(windows);
+    assertThat(LineEnds.as(windows, windows)).isEqualTo(windows);
+    assertThat(LineEnds.as(unix, windows)).isEqualTo(unix);
   }
 
   @Test

@@ -1,0 +1,96 @@
+package gradepost.render;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import gradepost.briefing.Briefing;
+import gradepost.briefing.Messages;
+import gradepost.render.chart.TemplateFault;
+import gradepost.units.UnitStyle;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.time.Duration;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Property: a paper loads nothing; templates end, and what is wrong with them is one line. */
+class LoadsTest {
+  private static final Briefing BRIEFING = Papers.briefing(UnitStyle.MILES);
+
+  private static TemplateSource with(String name, String text) {
+    TemplateSource own = asked -> asked.equals(name) ? Optional.of(text) : Optional.empty();
+    return own.orElse(TemplateSource.bundled());
+  }
+
+  private static void refused(TemplateSource source, String said) throws IOException {
+    Renderer renderer = new Renderer(source, Messages.english());
+    assertThatThrownBy(() -> renderer.pdf(BRIEFING, OutputStream.nullOutputStream()))
+        .isInstanceOf(TemplateFault.class)
+        .hasMessageContaining(said)
+        .hasMessageNotContaining("\n");
+    assertThatThrownBy(() -> renderer.html(BRIEFING, OutputStream.nullOutputStream()))
+        .isInstanceOf(TemplateFault.class)
+        .hasMessageNotContaining("\n");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "<img src=\"http://127.0.0.1:9/a.png\"/>",
+        "<img src=\"file:///a.png\"/>",
+        "<img src=\"../a.png\"/>",
+        "<p style=\"background: URL( 'http://127.0.0.1:9/a.png')\">x</p>",
+        "<p style=\"background: \\75 rl(http://127.0.0.1:9/a.png)\">x</p>",
+        "<p style=\"background: u/**/rl(http://127.0.0.1:9/a.png)\">x</p>",
+        "<style>@import 'http://127.0.0.1:9/a.css';</style>",
+        "<link rel=\"stylesheet\" href=\"a.css\"/>",
+        "<iframe src=\"data:text/html,x\"></iframe>",
+        "<script>x</script>",
+        "<p onclick=\"x\">x</p>",
+        "<object data=\"http://127.0.0.1:9/a\"></object>"
+      })
+  void nothingIsLoadedFromOutside(String evil) throws IOException {
+    String page = "<html><head><title>x</title></head><body>" + evil + "</body></html>";
+    refused(with(BRIEFING.template(), page), "from outside the paper");
+  }
+
+  @Test
+  void aLinkAndAPictureOfThePageStay() throws IOException {
+    String page =
+        "<html><head><title>x</title></head><body><a href=\"https://example.invalid\">x</a>"
+            + "<img alt=\"x\" src=\"data:image/gif;base64,"
+            + "R0lGODlhAQABAIAAAAAAAP///yH5BAEAAAAALAAAAAABAAEAAAIBRAA7\"/></body></html>";
+    Renderer renderer = new Renderer(with(BRIEFING.template(), page), Messages.english());
+    assertThat(Papers.html(renderer, BRIEFING)).contains("data:image/gif");
+  }
+
+  @Test
+  void aTemplateThatCallsItselfIsOneLine() throws IOException {
+    refused(with(BRIEFING.template(), "<#macro r><@r/></#macro><@r/>"), "calls itself without end");
+  }
+
+  @Test
+  void aMistakeInATemplateIsOneLine() throws IOException {
+    refused(with(BRIEFING.template(), "<p>${doc.nothing}</p>"), "doc.nothing");
+    refused(with(BRIEFING.template(), "<p><#if></p>"), BRIEFING.template());
+  }
+
+  private static String filled(Filling filling, String text) throws IOException {
+    return new Templates(with(BRIEFING.template(), text), Messages.english(), filling)
+        .markup(BRIEFING, "screen", chart -> "");
+  }
+
+  @Test
+  void aTemplateEndsAfterATimeAndALength() {
+    Filling impatient = new Filling(Duration.ofMillis(200), 100_000);
+    assertThatThrownBy(() -> filled(impatient, "<#list 1.. as i></#list>"))
+        .isInstanceOf(TemplateFault.class)
+        .hasMessage("the template " + BRIEFING.template() + " did not end within 0 s");
+    Filling patient = new Filling(Duration.ofMinutes(1), 100_000);
+    assertThatThrownBy(() -> filled(patient, "<#list 1.. as i>more and more</#list>"))
+        .isInstanceOf(TemplateFault.class)
+        .hasMessageContaining("needs too much memory");
+  }
+}
