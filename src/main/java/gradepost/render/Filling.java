@@ -59,6 +59,10 @@ record Filling(Duration most, int longest) {
 
   private static IOException fault(String name, ExecutionException e) {
     Throwable why = e.getCause();
+    // A template that was read before without success is told of by its cause.
+    if (why instanceof IOException && why.getCause() instanceof ParseException again) {
+      why = again;
+    }
     if (why instanceof TemplateException told) {
       return new TemplateFault(oneLine(told.getMessageWithoutStackTop()), told);
     } else if (why instanceof ParseException told) {

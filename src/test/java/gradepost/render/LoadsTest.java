@@ -5,10 +5,12 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import gradepost.briefing.Briefing;
 import gradepost.briefing.Messages;
+import gradepost.render.chart.Fonts;
 import gradepost.render.chart.TemplateFault;
 import gradepost.units.UnitStyle;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.time.Duration;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -18,6 +20,16 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Property: a paper loads nothing; templates end, and what is wrong with them is one line. */
 class LoadsTest {
   private static final Briefing BRIEFING = Papers.briefing(UnitStyle.MILES);
+
+  private static final Markup MARKUP = new Markup(fonts());
+
+  private static Fonts fonts() {
+    try {
+      return new Fonts();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
 
   private static TemplateSource with(String name, String text) {
     TemplateSource own = asked -> asked.equals(name) ? Optional.of(text) : Optional.empty();
@@ -51,9 +63,21 @@ class LoadsTest {
         "<p onclick=\"x\">x</p>",
         "<object data=\"http://127.0.0.1:9/a\"></object>"
       })
-  void nothingIsLoadedFromOutside(String evil) throws IOException {
+  void nothingIsLoadedFromOutside(String evil) {
     String page = "<html><head><title>x</title></head><body>" + evil + "</body></html>";
-    refused(with(BRIEFING.template(), page), "from outside the paper");
+    assertThatThrownBy(() -> MARKUP.read(page))
+        .isInstanceOf(TemplateFault.class)
+        .hasMessageContaining("from outside the paper")
+        .hasMessageNotContaining("\n");
+  }
+
+  @Test
+  void theStylesOfADepotAreLookedAtToo() throws IOException {
+    String styles = "p { background: url(http://127.0.0.1:9/a.png) }";
+    Renderer renderer = new Renderer(with("paper.css", styles), Messages.english());
+    assertThatThrownBy(() -> renderer.pdf(BRIEFING, OutputStream.nullOutputStream()))
+        .isInstanceOf(TemplateFault.class)
+        .hasMessageContaining("127.0.0.1");
   }
 
   @Test
