@@ -42,5 +42,13 @@ public enum Subject {
   /** Where the rail is known to be poor. */
   POOR_RAIL,
   /** Between which speeds a speed is held, and with what. */
-  HELD_SPEED
+  HELD_SPEED,
+  /** Which signal is the last that can stop the train before a crossing, bridge or single line. */
+  PROTECTING_SIGNAL,
+  /** What is passed last before a gap in the conductor rail, a crossing or a brake test. */
+  PASSED_BEFORE,
+  /** What a signal can show, and what is noted of it: how it is seen, a token. */
+  SIGNAL_KIND,
+  /** Where another formation has to brake earlier. */
+  OTHER_FORMATION
 }

@@ -17,6 +17,7 @@ final class Choices {
 
   private static final Pattern MILES_AND_CHAINS = Pattern.compile("(\\d+)m (\\d+)ch.*");
   private static final Pattern NUMBER = Pattern.compile("[+-]?\\d+(?:\\.\\d+)?");
+  private static final Pattern PLATE = Pattern.compile("\\p{Lu}+ (\\d+)\\b.*");
   private static final int CHAINS = 80;
 
   /** Three of the item's wrong answers. */
@@ -43,11 +44,15 @@ final class Choices {
     return from.subList(0, count);
   }
 
-  /** What an answer is ordered by: its number where it begins with one, else its length. */
+  /** What an answer is ordered by: its number, or that of a signal's plate, else its length. */
   static double key(String answer) {
     Matcher chains = MILES_AND_CHAINS.matcher(answer);
     if (chains.matches()) {
       return CHAINS * Double.parseDouble(chains.group(1)) + Double.parseDouble(chains.group(2));
+    }
+    Matcher plate = PLATE.matcher(answer);
+    if (plate.matches()) {
+      return Double.parseDouble(plate.group(1));
     }
     Matcher number = NUMBER.matcher(answer);
     return number.lookingAt() ? Double.parseDouble(number.group()) : answer.length();

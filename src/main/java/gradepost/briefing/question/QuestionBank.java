@@ -39,6 +39,8 @@ public final class QuestionBank {
     StationItems stations = new StationItems(taught, references);
     TrainItems train = new TrainItems(taught, references);
     HeldItems held = new HeldItems(taught, references);
+    SignalItems signals = new SignalItems(taught, references);
+    BeforeItems before = new BeforeItems(taught, references);
     IssueItems issue = new IssueItems(taught, references, issued);
     for (Subject subject : Subject.values()) {
       List<Item> all =
@@ -54,17 +56,21 @@ public final class QuestionBank {
             case FIRST_PRESSURE -> approaches.firstPressures();
             case FAILURE_ANSWER -> approaches.failureAnswers();
             case LAST_PLACE -> approaches.lastPlaces();
-            case SIGNAL_ROUTE -> stations.signalRoutes();
+            case SIGNAL_ROUTE -> signals.routes();
             case BOARD -> speeds.boards();
             case CHANGED -> issue.changed();
             case BRAKE_TEST -> train.brakeTests();
             case HANDLES -> train.handles();
             case PLATFORM_SIDE -> stations.platformSides();
-            case NEXT_SIGNAL -> stations.nextSignals();
+            case NEXT_SIGNAL -> signals.next();
             case SHORT_PLATFORM -> stations.shortPlatforms();
             case CHECKED -> approaches.checked();
             case POOR_RAIL -> approaches.poorRail();
             case HELD_SPEED -> held.all();
+            case PROTECTING_SIGNAL -> before.protectingSignals();
+            case PASSED_BEFORE -> before.passed();
+            case SIGNAL_KIND -> signals.kinds();
+            case OTHER_FORMATION -> new FormationItems(taught, references, others).earlier();
           };
       items.put(subject, all);
     }

@@ -38,4 +38,9 @@ final class References {
   Item.Reference changes() {
     return new Item.Reference(Item.Reference.CHANGES, taught.text("changes.title"));
   }
+
+  /** Where the formations of the pack differ. */
+  Item.Reference formations() {
+    return new Item.Reference(part + "-formations", taught.text("formations.title"));
+  }
 }

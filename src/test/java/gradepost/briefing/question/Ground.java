@@ -14,7 +14,9 @@ import gradepost.task.Assignment;
 import gradepost.task.Target;
 import gradepost.units.Mileage;
 import gradepost.units.QuantityKind;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -216,6 +218,49 @@ final class Ground {
             .map(s -> s.id())
             .toList();
     return ids.indexOf(answer) == ids.indexOf(id) + 1;
+  }
+
+  /** Where what a question has in it begins: the longest name that it has. */
+  double namedIn(String ask) {
+    var route = assignment.route();
+    Map<String, Double> begins = new HashMap<>();
+    route.structures().forEach(s -> begins.put(s.name(), start(s.extent())));
+    route.railGaps().forEach(g -> begins.put(g.name(), start(g.extent())));
+    route.junctions().forEach(j -> begins.put(j.name(), start(j.extent())));
+    route
+        .lines()
+        .forEach(l -> l.extents().forEach(e -> begins.merge(l.name(), start(e), Math::min)));
+    return begins.entrySet().stream()
+        .filter(e -> ask.contains(" " + e.getKey()))
+        .max(java.util.Comparator.comparingInt(e -> e.getKey().length()))
+        .orElseThrow(() -> new AssertionError(ask))
+        .getValue();
+  }
+
+  /** No other signal of this train that can show danger is nearer before the thing. */
+  boolean lastStopSignal(Asked asked, String answer) {
+    double thing = namedIn(asked.item().ask());
+    return assignment.route().signals().stream()
+        .filter(s -> s.direction() == assignment.direction())
+        .filter(s -> assignment.lines().contains(s.line()))
+        .filter(s -> s.kind().stops())
+        .filter(s -> path.metresAt(s.location()) <= thing + 0.01)
+        .max(java.util.Comparator.comparingDouble(s -> path.metresAt(s.location())))
+        .map(s -> s.id().equals(answer))
+        .orElse(false);
+  }
+
+  /** By what the route has of the signal with this plate. */
+  boolean signalIs(String ask, String id) {
+    var signal =
+        assignment.route().signals().stream()
+            .filter(s -> s.id().equals(id))
+            .findFirst()
+            .orElseThrow();
+    if (ask.contains("say this")) {
+      return !signal.note().isBlank() && ask.endsWith(": " + signal.note() + "?");
+    }
+    return ask.contains("never") != signal.kind().stops();
   }
 
   boolean stopMark(Item item, double atM) {

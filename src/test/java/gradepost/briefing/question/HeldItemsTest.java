@@ -31,7 +31,7 @@ class HeldItemsTest {
   void aHeldSpeedIsAskedForWithItsHandle() {
     List<String> rights = new ArrayList<>();
     for (Plan plan : HeldLines.plans()) {
-      Judge judge = new Judge(plan, List.of());
+      Judge judge = new Judge(plan, List.of(), List.of());
       QuestionBank bank = bank(plan);
       assertThat(bank.of(Subject.HELD_SPEED)).isNotEmpty();
       for (long seed = 1; seed <= 50; seed++) {

@@ -33,8 +33,13 @@ final class Judge {
   private final List<TemporaryRestriction> notices;
   private final Ground ground;
   private final BriefingFacts taught;
+  private final List<Plan> others;
 
-  Judge(Plan plan, List<TemporaryRestriction> notices) {
+  /**
+   * @param others plans of the same direction with other formations
+   */
+  Judge(Plan plan, List<TemporaryRestriction> notices, List<Plan> others) {
+    this.others = others;
     this.plan = plan;
     this.assignment = plan.assignment();
     this.path = assignment.path();
@@ -68,6 +73,10 @@ final class Judge {
       case CHECKED -> checked(answer);
       case POOR_RAIL -> poor(approach(answer)) != item.ask().contains("keeps clear");
       case HELD_SPEED -> held(item, answer);
+      case PROTECTING_SIGNAL -> ground.lastStopSignal(asked, answer);
+      case PASSED_BEFORE -> passedLast(asked, answer);
+      case SIGNAL_KIND -> ground.signalIs(item.ask(), answer);
+      case OTHER_FORMATION -> otherEarlier(item.ask(), answer);
     };
   }
 
@@ -135,6 +144,51 @@ final class Judge {
         && asked.choices().stream()
             .mapToDouble(ground::whereIs)
             .noneMatch(x -> x <= point + 0.01 && x > at);
+  }
+
+  /** Of the four the last one before the thing that is asked about. */
+  private boolean passedLast(Asked asked, String answer) {
+    double thing = begins(asked.item().ask());
+    double at = ground.whereIs(answer);
+    return at <= thing + 0.01
+        && asked.choices().stream()
+            .mapToDouble(ground::whereIs)
+            .noneMatch(x -> x <= thing + 0.01 && x > at);
+  }
+
+  private double begins(String ask) {
+    Matcher test = Pattern.compile("You make a running brake test after (.*?)\\. .*").matcher(ask);
+    if (!test.matches()) {
+      return ground.namedIn(ask);
+    }
+    double station =
+        assignment.calls().stream()
+            .filter(c -> c.station().name().equals(test.group(1)))
+            .mapToDouble(c -> path.span(c.platform().extent()).fromM())
+            .findFirst()
+            .orElseThrow();
+    return assignment.route().brakeTests().stream()
+        .filter(t -> t.direction() == assignment.direction())
+        .mapToDouble(t -> path.metresAt(t.location()))
+        .filter(at -> at >= station)
+        .min()
+        .orElseThrow();
+  }
+
+  private boolean otherEarlier(String ask, String answer) {
+    Plan other =
+        others.stream()
+            .filter(p -> ask.contains(" " + p.assignment().formation().name() + " than"))
+            .findFirst()
+            .orElseThrow();
+    double own = approach(answer).brakingPointM().orElseThrow();
+    double point =
+        other.approaches().stream()
+            .filter(a -> taught.title(a).equals(answer))
+            .mapToDouble(a -> a.brakingPointM().orElseThrow())
+            .findFirst()
+            .orElseThrow();
+    return ask.contains("no earlier") ? point >= own : own - point > 1.9 * ground.step();
   }
 
   /** What the plan's own list of actions asks for where the brake goes on. */

@@ -78,7 +78,7 @@ class QuestionBankTest {
   void exactlyOneAnswerIsTrueForAThousandSeeds() {
     for (Case each : CASES) {
       QuestionBank bank = each.bank();
-      Judge judge = new Judge(each.plan(), each.notices());
+      Judge judge = new Judge(each.plan(), each.notices(), each.others());
       Set<String> seen = new HashSet<>();
       Map<String, Boolean> judged = new HashMap<>();
       for (long seed = 1; seed <= SEEDS; seed++) {
@@ -123,6 +123,37 @@ class QuestionBankTest {
   private static Map<Subject, Long> weight(List<Asked> paper) {
     return paper.stream()
         .collect(Collectors.groupingBy(a -> a.item().subject(), Collectors.counting()));
+  }
+
+  /** Signals, gaps, crossings, single lines and brake tests of a line are asked after. */
+  @Test
+  void whatTheRoadHasIsAskedAfter() {
+    for (Case each : CASES) {
+      assertThat(each.bank().of(Subject.PROTECTING_SIGNAL)).hasSizeGreaterThanOrEqualTo(4);
+      assertThat(each.bank().of(Subject.SIGNAL_KIND)).hasSizeGreaterThanOrEqualTo(4);
+      assertThat(asks(each, Subject.PASSED_BEFORE))
+          .contains("current is off", "crossing?", "running brake test");
+    }
+    assertThat(CASES).anyMatch(c -> asks(c, Subject.PROTECTING_SIGNAL).contains("swing bridge"));
+    assertThat(CASES).anyMatch(c -> asks(c, Subject.PROTECTING_SIGNAL).contains("both ways"));
+    assertThat(CASES).anyMatch(c -> asks(c, Subject.SIGNAL_KIND).contains("token"));
+    assertThat(CASES).anyMatch(c -> asks(c, Subject.OTHER_FORMATION).contains("earlier with"));
+  }
+
+  private static String asks(Case each, Subject subject) {
+    return each.bank().of(subject).stream().map(Item::ask).collect(Collectors.joining("; "));
+  }
+
+  /** A cue that bears the name of what is asked about would be the answer of whoever can read. */
+  @Test
+  void noNameTellsWhatIsPassedBefore() {
+    for (Case each : CASES) {
+      for (Item item : each.bank().of(Subject.PASSED_BEFORE)) {
+        for (String word : item.of().split(" ")) {
+          assertThat(item.right().split("[ ,]+")).as(item.ask()).doesNotContain(word);
+        }
+      }
+    }
   }
 
   /** What a paper does not tell, nobody is asked. */
