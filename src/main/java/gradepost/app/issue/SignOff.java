@@ -87,7 +87,11 @@ public final class SignOff {
             others);
     SignOffWriter writer =
         new SignOffWriter(
-            new Course(taught, briefing, rules), bank, seed, pages(stem, briefing, pages, looked));
+            new Course(taught, briefing, rules),
+            bank,
+            seed,
+            pages(stem, briefing, pages, looked),
+            pack.policy().degraded());
     List<Paper> out = new ArrayList<>();
     if (wanted.contains(PaperKind.SIGN_OFF)) {
       out.addAll(layout.papers(stem + "-sign-off", writer.papers()));

@@ -33,6 +33,7 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What one plan's briefing teaches, in the briefing's own words, for papers that ask it again or
@@ -193,6 +194,16 @@ public final class BriefingFacts {
   /** The signals that this train reads, in the order of travel. */
   public List<At<Signal>> signals() {
     return lineside.signals().stream().map(o -> new At<>(o.what(), o.fromM())).toList();
+  }
+
+  /**
+   * The last signal before a place that can show danger; empty where there is none. What is printed
+   * at the same place as the signal is not behind it.
+   */
+  public Optional<At<Signal>> protecting(double atM) {
+    return signals().stream()
+        .filter(s -> s.what().kind().stops() && s.atM() <= atM - units().placeStepM())
+        .reduce((a, b) -> b);
   }
 
   /** The landmarks of this direction, in the order of travel. */

@@ -53,14 +53,11 @@ final class BeforeItems {
             .toList();
     List<Item> out = new ArrayList<>();
     for (Thing thing : protectedThings()) {
-      List<BriefingFacts.At<Signal>> before =
-          taught.signals().stream()
-              .filter(s -> s.what().kind().stops() && s.atM() <= thing.atM())
-              .toList();
-      if (before.isEmpty()) {
+      Optional<BriefingFacts.At<Signal>> last = taught.protecting(thing.atM());
+      if (last.isEmpty() || atOnePlace(thing)) {
         continue;
       }
-      String right = before.get(before.size() - 1).what().id();
+      String right = last.get().what().id();
       Distractors near = new Distractors(right);
       about.stream()
           .sorted(Comparator.comparingDouble(s -> Math.abs(s.atM() - thing.atM())))
@@ -79,6 +76,12 @@ final class BeforeItems {
       }
     }
     return List.copyOf(out);
+  }
+
+  /** Whether a signal stands where the thing is: before it or behind it, nobody can say. */
+  private boolean atOnePlace(Thing thing) {
+    return taught.signals().stream()
+        .anyMatch(s -> Math.abs(s.atM() - thing.atM()) < taught.units().placeStepM());
   }
 
   /** What hurts most first: a signal is asked for once. */

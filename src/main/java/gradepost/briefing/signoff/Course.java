@@ -91,15 +91,6 @@ public record Course(BriefingFacts taught, Briefing briefing, SignOffRules rules
     return Arrays.asList(cells);
   }
 
-  /** The texts {@code <prefix>1}, {@code <prefix>2} … as far as there are any. */
-  List<String> numbered(String prefix, Object... holes) {
-    List<String> out = new ArrayList<>();
-    for (int i = 1; taught.hasText(prefix + i); i++) {
-      out.add(text(prefix + i, holes));
-    }
-    return out;
-  }
-
   static String percent(double share) {
     return Math.round(share * 100) + " %";
   }

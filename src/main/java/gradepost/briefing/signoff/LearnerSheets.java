@@ -10,17 +10,20 @@ import gradepost.briefing.signoff.Sheet.Items;
 import gradepost.briefing.signoff.Sheet.Lines;
 import gradepost.briefing.signoff.Sheet.Words;
 import gradepost.policy.Currency;
-import gradepost.route.Structure;
+import gradepost.policy.DegradedRules;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** What a learner keeps: trips, cues met, risks and cases talked through. */
 final class LearnerSheets {
   private static final int TRIPS = 28;
   private final Course course;
+  private final Optional<DegradedRules> degraded;
 
-  LearnerSheets(Course course) {
+  LearnerSheets(Course course, Optional<DegradedRules> degraded) {
     this.course = course;
+    this.degraded = degraded;
   }
 
   private String text(String key, Object... holes) {
@@ -97,32 +100,9 @@ final class LearnerSheets {
   }
 
   Sheet degraded() {
-    var assignment = course.taught().assignment();
-    String service = assignment.stock().service().shortName();
-    List<String> cases = new ArrayList<>(course.numbered("degraded.", service));
-    if (!assignment.policy().terminal().isEmpty()
-        && assignment.calls().stream().anyMatch(c -> c.platform().bufferStops().isPresent())) {
-      cases.add(text("degraded.terminal"));
-    }
-    double train = assignment.formation().lengthM();
-    assignment.calls().stream()
-        .filter(c -> course.taught().length(c.platform().extent()) < train)
-        .forEach(c -> cases.add(text("degraded.short-platform", c.station().name())));
-    assignment.route().structures().stream()
-        .filter(s -> s.kind() == Structure.Kind.LEVEL_CROSSING)
-        .forEach(s -> cases.add(text("degraded.crossing", s.name())));
-    assignment.route().structures().stream()
-        .filter(s -> s.kind() == Structure.Kind.SWING_BRIDGE)
-        .forEach(s -> cases.add(text("degraded.swing-bridge", s.name())));
-    assignment.route().railGaps().stream()
-        .filter(g -> course.taught().applies(g.applies()))
-        .forEach(g -> cases.add(text("degraded.gap", g.name())));
-    assignment.route().lowAdhesion().stream()
-        .filter(g -> course.taught().applies(g.applies()))
-        .forEach(g -> cases.add(text("degraded.low-adhesion", g.name())));
     List<List<String>> rows = new ArrayList<>();
-    for (String each : cases) {
-      rows.add(row(Integer.toString(rows.size() + 1), each));
+    for (DegradedCases.Case each : new DegradedCases(course.taught(), degraded).all()) {
+      rows.add(row(Integer.toString(rows.size() + 1), each.asks()));
     }
     return new Sheet(
         "so-degraded",
@@ -130,5 +110,23 @@ final class LearnerSheets {
         List.of(
             new Words(text("signoff.degraded.says")),
             new Grid(course.table("degraded", rows), true)));
+  }
+
+  /** For the assessor, by the numbers of the cases: those to which the data have an answer. */
+  Sheet degradedKey() {
+    List<List<String>> rows = new ArrayList<>();
+    int number = 0;
+    for (DegradedCases.Case each : new DegradedCases(course.taught(), degraded).all()) {
+      number++;
+      if (!each.key().isEmpty()) {
+        rows.add(row(Integer.toString(number), each.asks(), String.join("\n", each.key())));
+      }
+    }
+    return new Sheet(
+        "so-degraded-key",
+        text("signoff.degraded-key.title"),
+        List.of(
+            new Words(text("signoff.degraded-key.says")),
+            new Grid(course.table("degraded-key", rows), false)));
   }
 }

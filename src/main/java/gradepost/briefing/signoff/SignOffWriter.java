@@ -4,23 +4,33 @@ import gradepost.briefing.LineSheet;
 import gradepost.briefing.question.QuestionBank;
 import gradepost.briefing.signoff.Sheet.Lined;
 import gradepost.briefing.signoff.Sheet.Words;
+import gradepost.policy.DegradedRules;
 import gradepost.policy.StripLayer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Composes the sign-off papers of one course, and apart from them the keys. */
 public final class SignOffWriter {
   private final Course course;
   private final KnowledgePapers knowledge;
+  private final LearnerSheets learner;
 
   /**
    * @param seed of the first knowledge paper; each further one takes the next
    * @param pages of the briefing and of its reference, by the anchor of the heading
+   * @param degraded the operator's rules for brakes that are not whole; empty where there are none
    */
-  public SignOffWriter(Course course, QuestionBank bank, long seed, Map<String, TaughtOn> pages) {
+  public SignOffWriter(
+      Course course,
+      QuestionBank bank,
+      long seed,
+      Map<String, TaughtOn> pages,
+      Optional<DegradedRules> degraded) {
+    this.learner = new LearnerSheets(course, degraded);
     this.course = course;
     this.knowledge = new KnowledgePapers(course, bank, seed, pages);
   }
@@ -28,7 +38,6 @@ public final class SignOffWriter {
   /** What the learner, the instructor and the assessor fill in. */
   public Papers papers() {
     RecordSheets record = new RecordSheets(course);
-    LearnerSheets learner = new LearnerSheets(course);
     List<Sheet> sheets = new ArrayList<>();
     sheets.add(record.outcome());
     sheets.add(new ScopeSheet(course).sheet());
@@ -46,6 +55,7 @@ public final class SignOffWriter {
   /** What only the assessor sees. */
   public Papers keys() {
     List<Sheet> sheets = new ArrayList<>(knowledge.keys());
+    sheets.add(learner.degradedKey());
     sheets.addAll(strip("signoff.strip-key.title", false));
     return course.papers("signoff.key.kind", List.of(), sheets);
   }

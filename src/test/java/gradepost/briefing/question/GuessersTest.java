@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import gradepost.briefing.Messages;
 import gradepost.briefing.Table;
 import gradepost.briefing.compose.BriefingFacts;
-import gradepost.drive.Planner;
+import gradepost.drive.DemoPlans;
 import gradepost.plan.Plan;
 import gradepost.policy.PaperRules;
 import gradepost.policy.Subject;
@@ -38,6 +38,7 @@ class GuessersTest {
   private static final double MOST = 0.30;
 
   private static final List<QuestionBank> BANKS = new ArrayList<>();
+  private static final List<Judge> JUDGES = new ArrayList<>();
   private static final List<Asked> ASKED = new ArrayList<>();
 
   @BeforeAll
@@ -49,8 +50,9 @@ class GuessersTest {
       PaperRules rules = pack.policy().signOff().orElseThrow().papers();
       for (DirectionPart part : pack.directions()) {
         List<Plan> plans =
-            pack.formations().stream().map(f -> Planner.plan(pack.assignment(part, f))).toList();
+            pack.formations().stream().map(f -> DemoPlans.plan(pack.assignment(part, f))).toList();
         for (Plan plan : plans) {
+          JUDGES.add(new Judge(plan, pack.notices(), plans));
           BANKS.add(
               new QuestionBank(
                   new BriefingFacts(plan, Messages.english()),
@@ -196,6 +198,25 @@ class GuessersTest {
       }
     }
     assertThat(pairs).isPositive();
+  }
+
+  /** Where another formation brakes elsewhere, and all four answers are of one kind. */
+  @Test
+  void anotherFormationIsAskedAfter() {
+    int asked = 0;
+    for (int i = 0; i < BANKS.size(); i++) {
+      Random random = new Random(i);
+      for (Item item : BANKS.get(i).of(Subject.OTHER_FORMATION)) {
+        List<String> wrong = Choices.wrong(item, random);
+        Judge judge = JUDGES.get(i);
+        assertThat(judge.holds(new Asked(item, wrong, 0, false), item.right())).isTrue();
+        assertThat(wrong).noneMatch(w -> judge.holds(new Asked(item, wrong, 0, false), w));
+        boolean stop = item.right().contains("platform");
+        assertThat(wrong).allMatch(w -> w.contains("platform") == stop);
+        asked++;
+      }
+    }
+    assertThat(asked).isPositive();
   }
 
   /** What is the same wherever one drives is no knowledge of the road. */
