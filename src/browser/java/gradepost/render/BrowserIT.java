@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.OutputType;
 import org.openqa.selenium.chrome.ChromeDriver;
@@ -31,8 +32,13 @@ class BrowserIT {
   private static final Path PICTURES = Path.of("target", "browser");
   private static final String AXE = "/META-INF/resources/webjars/axe-core/4.6.3/axe.min.js";
 
+  /** What is only read aloud is clipped to nothing. */
+  private static final String SEEN =
+      "const seen = e => !e || (getComputedStyle(e).clipPath === 'none' && seen(e.parentElement));";
+
   @TempDir private static Path folder = Path.of("");
   private static Path page = Path.of("");
+  private static Path reference = Path.of("");
   private static ChromeDriver driver;
 
   @BeforeAll
@@ -40,6 +46,9 @@ class BrowserIT {
     page = folder.resolve("pack.html");
     Files.writeString(
         page, Papers.html(Papers.renderer(), Papers.briefing(UnitStyle.MILES)));
+    reference = folder.resolve("pack-reference.html");
+    Files.writeString(
+        reference, Papers.html(Papers.renderer(), Papers.reference(UnitStyle.MILES)));
     Files.createDirectories(PICTURES);
     System.setProperty("SE_OFFLINE", "true");
     ChromeOptions options = new ChromeOptions();
@@ -64,6 +73,10 @@ class BrowserIT {
   }
 
   private static void show(int width, int height, String scheme) {
+    show(page, width, height, scheme);
+  }
+
+  private static void show(Path what, int width, int height, String scheme) {
     driver.executeCdpCommand(
         "Emulation.setDeviceMetricsOverride",
         Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", width < 500));
@@ -74,7 +87,7 @@ class BrowserIT {
             "",
             "features",
             List.of(Map.of("name", "prefers-color-scheme", "value", scheme))));
-    driver.get(page.toUri().toString());
+    driver.get(what.toUri().toString());
   }
 
   private static void picture(String name) throws IOException {
@@ -103,17 +116,68 @@ class BrowserIT {
     assertThat((List<?>) found).isEmpty();
   }
 
-  @Test
-  void aTelephoneNeedNotScrollSideways() {
-    show(360, 740, "light");
+  @ParameterizedTest
+  @ValueSource(booleans = {true, false})
+  void aTelephoneNeedNotScrollSideways(boolean pack) {
+    show(pack ? page : reference, 360, 740, "light");
     long wide = (Long) driver.executeScript("return document.documentElement.scrollWidth");
     assertThat(wide).isLessThanOrEqualTo(360);
     Object cut =
         driver.executeScript(
-            "return [...document.querySelectorAll('table.told, table.actions')]"
-                + ".map(t => t.parentElement).filter(p => p.scrollWidth > p.clientWidth)"
-                + ".map(p => p.getAttribute('aria-label') + ' in ' + p.closest('[id]').id)");
-    assertThat((List<?>) cut).as("the line and what to do are not cut").isEmpty();
+            SEEN
+                + "return [...document.querySelectorAll('body *')].filter(seen)"
+                + ".filter(e => !e.closest('svg') && getComputedStyle(e).display !== 'inline')"
+                + ".filter(e => e.clientWidth > 1 && e.scrollWidth > e.clientWidth + 1)"
+                + ".map(e => e.tagName + '.' + e.className + ' in ' + (e.closest('[id]') || {}).id)");
+    assertThat((List<?>) cut).as("nothing is to be slid sideways").isEmpty();
+    Object out =
+        driver.executeScript(
+            SEEN
+                + "return [...document.querySelectorAll('body *')].filter(seen)"
+                + ".filter(e => e.getBoundingClientRect().right > 361)"
+                + ".filter(e => e.getBoundingClientRect().left > -1)"
+                + ".map(e => e.tagName + '.' + e.className + ' in ' + (e.closest('[id]') || {}).id)");
+    assertThat((List<?>) out).as("nothing is off the screen").isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource({"true,360", "false,360", "true,1280"})
+  void noQuantityIsBrokenOverLines(boolean pack, int width) {
+    show(pack ? page : reference, width, 740, "light");
+    Object found =
+        driver.executeScript(
+            "const texts = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);"
+                + "const all = []; const broken = [];"
+                + "while (texts.nextNode()) {"
+                + "  const text = texts.currentNode;"
+                + "  if (text.parentElement.closest('svg, style')) continue;"
+                + "  for (const q of text.data.matchAll(/[0-9][^\\s]*(\u00a0[^\\s]+)+/g)) {"
+                + "    const range = document.createRange();"
+                + "    range.setStart(text, q.index); range.setEnd(text, q.index + q[0].length);"
+                + "    all.push(q[0]);"
+                + "    const lines = new Set([...range.getClientRects()].map(r => Math.round(r.top)));"
+                + "    if (lines.size > 1) broken.push(q[0]);"
+                + "  }"
+                + "} return [broken, all.length];");
+    List<?> answer = (List<?>) found;
+    assertThat((List<?>) answer.get(0)).isEmpty();
+    assertThat((Long) answer.get(1)).as("quantities looked at").isGreaterThan(100);
+  }
+
+  /** Where to brake, by what, how hard, and what if the brake fails: before anything is moved. */
+  @Test
+  void theFirstScreenOfAPlateIsWhatIsReadInAHurry() throws IOException {
+    show(360, 740, "light");
+    driver.executeScript("document.querySelector('.plate .point').closest('.plate').scrollIntoView()");
+    picture("plate-360");
+    Object lowest =
+        driver.executeScript(
+            "const plate = document.querySelector('.plate .point').closest('.plate');"
+                + "return ['.point', '.cues', '.question'].map(c =>"
+                + " Math.ceil(plate.querySelector(c).getBoundingClientRect().bottom))");
+    for (Object bottom : (List<?>) lowest) {
+      assertThat((Long) bottom).isBetween(0L, 740L);
+    }
   }
 
   @Test

@@ -8,19 +8,25 @@ import java.util.List;
  * What the cover says of the issue. Details that are not known are printed as not supplied.
  *
  * @param number as it is printed; templates are shown components only
+ * @param route its name, which stands on every sheet
  * @param details as the pack has them
  * @param fingerprint of the canonical inputs, hexadecimal; the same inputs give the same one
  * @param highRisk what the depot wants to be said before all else
  */
 public record CoverIssue(
-    String number, IssueDetails details, String fingerprint, List<String> highRisk) {
+    String number,
+    String route,
+    IssueDetails details,
+    String fingerprint,
+    List<String> highRisk) {
   public CoverIssue {
     highRisk = List.copyOf(highRisk);
   }
 
   /** An issue whose number is printed as it is counted. */
-  public CoverIssue(IssueDetails details, String fingerprint, List<String> highRisk) {
-    this(String.valueOf(details.number()), details, fingerprint, highRisk);
+  public CoverIssue(
+      String route, IssueDetails details, String fingerprint, List<String> highRisk) {
+    this(String.valueOf(details.number()), route, details, fingerprint, highRisk);
   }
 
   /** When it was made: the date of its files. */

@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param fails one table: what is left when the service brake gives nothing; empty where the stock
  *     has no other brake
  * @param notes what else a driver has to know here
+ * @param pictures of the landmarks that the driver goes by
  */
 public record Plate(
     Grid grid,
@@ -30,7 +31,18 @@ public record Plate(
     String section,
     Optional<Speeds> speeds,
     Optional<Table> fails,
-    List<String> notes) {
+    List<String> notes,
+    List<Shown> pictures) {
+
+  /**
+   * A landmark and its picture.
+   *
+   * @param name as its cue names it
+   * @param data the picture as a data address
+   * @param widthMm how wide it is printed
+   * @param heightMm how high; zero where the plate has no room for it
+   */
+  public record Shown(String name, String data, int widthMm, int heightMm) {}
 
   /**
    * How high the boxes of a plate are, in millimetres from the top; together a page.
@@ -105,5 +117,22 @@ public record Plate(
   public Plate {
     about = List.copyOf(about);
     notes = List.copyOf(notes);
+    pictures = List.copyOf(pictures);
+  }
+
+  /** The same with these pictures. */
+  public Plate with(List<Shown> others) {
+    return new Plate(
+        grid,
+        about,
+        brakeAt,
+        unbraked,
+        firstLine,
+        pressureUnit,
+        section,
+        speeds,
+        fails,
+        notes,
+        others);
   }
 }

@@ -60,7 +60,8 @@ public final class Renderer {
   }
 
   private String svg(Chart chart) {
-    return SvgCanvas.svg(chart.id(), chart.name(), chart.says(), Drawings.of(chart, fonts), fonts);
+    Drawing drawing = Drawings.onScreen(chart, fonts);
+    return SvgCanvas.svg(chart.id(), chart.name(), chart.says(), drawing, fonts);
   }
 
   /** Tagged and archival: PDF/A-2a and PDF/UA-1. */

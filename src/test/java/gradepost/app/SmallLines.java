@@ -69,7 +69,8 @@ final class SmallLines {
                   Issue.of(pack, task.assignment()),
                   List.of(),
                   pack.accepted(),
-                  pack.withdrawn());
+                  pack.withdrawn(),
+                  pack.pictures());
       papers.add(new Paper(task.title(), pack, plan, briefing));
     }
     return List.copyOf(papers);

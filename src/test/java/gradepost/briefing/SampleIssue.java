@@ -9,6 +9,7 @@ import java.util.Optional;
 public final class SampleIssue {
   public static CoverIssue issue() {
     return new CoverIssue(
+        "Invented line",
         new IssueDetails(
             3,
             LocalDateTime.of(2026, 11, 20, 12, 0),

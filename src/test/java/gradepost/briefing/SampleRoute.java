@@ -219,7 +219,14 @@ final class SampleRoute {
 
   /** Densely set cues in one mile, to try the placing of names. */
   Landmark landmark(String name, double at, boolean night) {
-    return new Landmark(name, at(at), Applies.EVERYWHERE, Hand.LEFT, night, new Length(200));
+    return new Landmark(
+        name,
+        at(at),
+        Applies.EVERYWHERE,
+        Hand.LEFT,
+        night,
+        new Length(200),
+        Optional.of(name + ".png"));
   }
 
   static double stationEnd(int i) {

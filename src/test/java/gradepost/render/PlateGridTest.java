@@ -98,7 +98,8 @@ class PlateGridTest {
         .compose("", List.of(plan), SampleIssue.issue(), List.of());
   }
 
-  private static int look(Briefing briefing) throws IOException {
+  /** Looks at the plates of a briefing, and says how many they are. */
+  static int look(Briefing briefing) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     Papers.renderer().pdf(briefing, out);
     List<List<Line>> pages = pages(out.toByteArray());

@@ -184,7 +184,8 @@ public final class DifferenceFinder {
             Issue.of(pack, task.assignment()),
             changes,
             pack.accepted(),
-            pack.withdrawn());
+            pack.withdrawn(),
+            pack.pictures());
   }
 
   private Briefing marked(Briefing now, Briefing before, List<Aged> sheets) {

@@ -20,6 +20,7 @@ public final class Issue {
   /** For the papers of one direction and formation. */
   public static CoverIssue of(PackFile pack, Assignment assignment) {
     return new CoverIssue(
+        pack.route().name(),
         valid(pack.issue(), assignment),
         fingerprint(pack.inputs()),
         pack.highRisk(assignment.direction(), assignment.formation().name()));

@@ -104,7 +104,8 @@ public final class PaperMaker {
                 Issue.of(pack, task.assignment()),
                 List.of(),
                 pack.accepted(),
-                pack.withdrawn())
+                pack.withdrawn(),
+                pack.pictures())
             .filed(new Reference.Files(task.stem(), reference()));
     List<Paper> papers = new ArrayList<>();
     List<Paper> pages = looked() ? layout.papers(task.stem(), briefing) : List.of();

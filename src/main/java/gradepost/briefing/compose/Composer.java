@@ -20,6 +20,7 @@ import gradepost.briefing.page.TrainWriter;
 import gradepost.briefing.word.Standing;
 import gradepost.briefing.word.Tables;
 import gradepost.briefing.word.Words;
+import gradepost.pack.Pictures;
 import gradepost.pack.TemporaryRestriction;
 import gradepost.plan.Plan;
 import gradepost.route.Accepted;
@@ -40,7 +41,7 @@ public final class Composer {
    * A pack for which no finding had to be accepted but the route's own, and no notice withdrawn.
    */
   public Briefing compose(String title, List<Plan> plans, CoverIssue issue, List<Change> changes) {
-    return compose(title, plans, issue, changes, List.of(), List.of());
+    return compose(title, plans, issue, changes, List.of(), List.of(), Pictures.NONE);
   }
 
   /**
@@ -50,6 +51,7 @@ public final class Composer {
    * @param title empty where the route's name is to stand for it
    * @param changes since the issue before; empty where there was none or nothing is known
    * @param withdrawn notices that stand no more
+   * @param pictures of the landmarks of the route
    */
   public Briefing compose(
       String title,
@@ -57,7 +59,8 @@ public final class Composer {
       CoverIssue issue,
       List<Change> changes,
       List<Accepted> accepted,
-      List<TemporaryRestriction> withdrawn) {
+      List<TemporaryRestriction> withdrawn,
+      Pictures pictures) {
     if (plans.isEmpty()) {
       throw new IllegalArgumentException("a pack has a plan at least");
     }
@@ -70,7 +73,7 @@ public final class Composer {
             .anyMatch(a -> a.command().hold().isPresent());
     List<Part> parts = new ArrayList<>();
     for (int i = 0; i < plans.size(); i++) {
-      parts.add(part("p" + (i + 1), plans.get(i), issue, accepted, withdrawn));
+      parts.add(part("p" + (i + 1), plans.get(i), issue, accepted, withdrawn, pictures));
     }
     return new Briefing(
         messages.text("language"),
@@ -107,12 +110,13 @@ public final class Composer {
       Plan plan,
       CoverIssue issue,
       List<Accepted> accepted,
-      List<TemporaryRestriction> withdrawn) {
+      List<TemporaryRestriction> withdrawn,
+      Pictures pictures) {
     Assignment a = plan.assignment();
     Words words = new Words(messages, a.path());
     Lineside lineside = new Lineside(a, words);
     Standing standing = new Standing(words, issue.details(), a);
-    ApproachWriter approaches = new ApproachWriter(plan, lineside, standing);
+    ApproachWriter approaches = new ApproachWriter(plan, lineside, standing, pictures);
     List<ApproachPage> pages = plan.approaches().stream().map(p -> approaches.page(id, p)).toList();
     SpeedTables speeds = new SpeedTables(a, lineside);
     List<Table> tables = new ArrayList<>();

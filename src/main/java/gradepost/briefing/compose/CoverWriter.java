@@ -9,8 +9,10 @@ import gradepost.briefing.Part;
 import gradepost.briefing.chart.CodeChart;
 import gradepost.briefing.line.TrackStripWriter;
 import gradepost.briefing.page.EditionWriter;
+import gradepost.briefing.word.NoticeWords;
 import gradepost.briefing.word.Standing;
 import gradepost.briefing.word.Words;
+import gradepost.pack.TemporaryRestriction;
 import gradepost.plan.Plan;
 import gradepost.route.RunningLine;
 import gradepost.task.Assignment;
@@ -88,7 +90,7 @@ final class CoverWriter {
                           "cover.restriction",
                           own.speed(r.speedFor(a.stock().trainClasses()).metresPerSecond()),
                           own.place(a.path().span(r.extent()).fromM()),
-                          own.place(a.path().span(r.extent()).toM()),
+                          within(own, a, r),
                           standing.untilText(r.reference()))))
           .filter(fact -> !all.contains(fact))
           .forEach(all::add);
@@ -181,5 +183,14 @@ final class CoverWriter {
 
   private void entry(List<Cover.Entry> out, String anchor, String title, int depth) {
     out.add(new Cover.Entry(anchor, title, issue.number(), depth));
+  }
+
+  /** Where a restriction ends, and between what stations it lies where its notice says so. */
+  private static String within(Words words, Assignment a, TemporaryRestriction r) {
+    String end = words.place(a.path().span(r.extent()).toM());
+    return new NoticeWords(words, a.direction())
+        .between(r)
+        .map(t -> words.text("cover.restriction.within", end, t))
+        .orElse(end);
   }
 }

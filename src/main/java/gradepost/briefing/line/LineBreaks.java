@@ -61,6 +61,11 @@ public final class LineBreaks {
         .toArray();
   }
 
+  /** How many lines a text has at the most in a column that is so many type sizes wide. */
+  public static int lines(String text, boolean bold, double columnEm) {
+    return (bold ? HEAVY : PLAIN).of(text, columnEm).size();
+  }
+
   /** As much as a text takes at the most, in type sizes. */
   public static double width(String text, boolean bold) {
     return (bold ? HEAVY : PLAIN).width(text);

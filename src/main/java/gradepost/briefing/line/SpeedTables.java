@@ -1,6 +1,7 @@
 package gradepost.briefing.line;
 
 import gradepost.briefing.Table;
+import gradepost.briefing.word.NoticeWords;
 import gradepost.briefing.word.Tables;
 import gradepost.briefing.word.Words;
 import gradepost.pack.TemporaryRestriction;
@@ -13,6 +14,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** How fast, from where, and until the rear is clear of what. */
 public final class SpeedTables {
@@ -53,6 +55,7 @@ public final class SpeedTables {
   /** The restrictions by notice. */
   public Table temporary(String part) {
     double train = assignment.formation().lengthM();
+    NoticeWords said = new NoticeWords(words, assignment.direction());
     Tables table = new Tables(words, part, "temporary");
     assignment.restrictions().stream()
         .filter(r -> lineside.applies(r.applies()))
@@ -64,16 +67,20 @@ public final class SpeedTables {
               double clear = Math.min(words.path().lengthM(), o.toM() + train);
               table.row(
                   true,
-                  words.text(
-                      "table.temporary.reference",
-                      r.reference(),
-                      words.text("notice." + TrackStripWriter.lower(r.kind())),
-                      words.text("notice." + TrackStripWriter.lower(r.status()))),
-                  words.text(
-                      "table.temporary.extent",
-                      words.place(o.fromM()),
-                      words.placePast(o.toM()),
-                      words.placePast(clear)),
+                  lines(
+                      words.text(
+                          "table.temporary.reference",
+                          r.reference(),
+                          words.text("notice." + TrackStripWriter.lower(r.kind())),
+                          words.text("notice." + TrackStripWriter.lower(r.status()))),
+                      said.made(r)),
+                  lines(
+                      words.text(
+                          "table.temporary.extent",
+                          words.place(o.fromM()),
+                          words.placePast(o.toM()),
+                          words.placePast(clear)),
+                      said.where(r)),
                   speeds(r.speed().metresPerSecond(), r.differentials())
                       + r.normalSpeed()
                           .map(
@@ -84,7 +91,9 @@ public final class SpeedTables {
                                           words.speed(n.metresPerSecond())))
                           .orElse(""),
                   when(r),
-                  boards(r.boards(), words.text("table.temporary.paper-only")),
+                  lines(
+                      boards(r.boards(), words.text("table.temporary.paper-only")),
+                      said.aws(r).stream().toList()),
                   r.reason());
             });
     return table.build();
@@ -107,6 +116,10 @@ public final class SpeedTables {
                 speeds(o.what().speed().metresPerSecond(), o.what().differentials()),
                 o.what().reason()));
     return own.isEmpty() ? Optional.empty() : Optional.of(table.build());
+  }
+
+  private static String lines(String first, List<String> further) {
+    return Stream.concat(Stream.of(first), further.stream()).collect(Collectors.joining("\n"));
   }
 
   private String when(TemporaryRestriction r) {

@@ -11,6 +11,7 @@ import gradepost.briefing.word.ActionWords;
 import gradepost.briefing.word.SeenWords;
 import gradepost.briefing.word.Standing;
 import gradepost.briefing.word.Words;
+import gradepost.pack.Pictures;
 import gradepost.plan.Approach;
 import gradepost.plan.BrakeTest;
 import gradepost.plan.Plan;
@@ -53,10 +54,18 @@ public final class ApproachWriter {
   private final PlateWriter plates;
   private final PlateRule rule;
   private final ApproachChartWriter charts;
+  private final ShownWriter shown;
   private final Run run;
   private final List<InstructionSheet> sheets;
 
+  /** Without pictures. */
   public ApproachWriter(Plan plan, Lineside lineside, Standing standing) {
+    this(plan, lineside, standing, Pictures.NONE);
+  }
+
+  public ApproachWriter(Plan plan, Lineside lineside, Standing standing, Pictures pictures) {
+    this.shown =
+        new ShownWriter(plan.assignment(), lineside, pictures);
     this.standing = standing;
     this.plan = plan;
     this.assignment = plan.assignment();
@@ -98,7 +107,10 @@ public final class ApproachWriter {
           sheet.begun().size() > 1
               ? ladder.inShort(id + "-fails", sheet)
               : ladders.stream().findFirst();
-      plate = Optional.of(plates.plate(sheet, about(approach, sheet), fails, points));
+      Plate boxes = plates.plate(sheet, about(approach, sheet), fails, points);
+      List<ApproachPage.ActionLine> own =
+          lines.subList(Math.min(boxes.firstLine(), lines.size()), lines.size());
+      plate = Optional.of(boxes.with(shown.of(sheet, own, grid, boxes.section())));
     }
     return new ApproachPage(
         id,

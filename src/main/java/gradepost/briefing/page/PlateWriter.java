@@ -60,7 +60,8 @@ final class PlateWriter {
         section(sheet.target()),
         firstToFind(sheet).flatMap(a -> speeds(sheet, a)),
         fails,
-        points.stream().flatMap(p -> p.answer().stream()).distinct().toList());
+        points.stream().flatMap(p -> p.answer().stream()).distinct().toList(),
+        List.of());
   }
 
   /**

@@ -23,8 +23,11 @@ final class SpreadWriter {
   }
 
   private String says(PrintedTarget target, PrintedSpread told) {
+    boolean seldom = told.fullShare() == 0;
     return words.text(
-        target.isStop() ? "spread.says-stop" : "spread.says-board",
+        target.isStop()
+            ? seldom ? "spread.says-stop-seldom" : "spread.says-stop"
+            : seldom ? "spread.says-board-seldom" : "spread.says-board",
         side(told.early()),
         side(told.late()),
         told.fullShare(),

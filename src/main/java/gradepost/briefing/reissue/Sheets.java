@@ -124,6 +124,11 @@ public final class Sheets {
   }
 
   private static String plate(ApproachPage page) {
+    List<Plate.Shown> pictures = page.plate().map(Plate::pictures).orElse(List.of());
+    return boxes(page) + (pictures.isEmpty() ? "" : "\n" + CanonicalText.of(pictures));
+  }
+
+  private static String boxes(ApproachPage page) {
     return CanonicalText.of(
         page.title(),
         page.headline(),

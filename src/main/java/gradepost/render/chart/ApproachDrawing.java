@@ -24,26 +24,45 @@ final class ApproachDrawing implements Drawing {
   static final double RING = 5.4;
 
   private static final double SIZE = 2 * RING + 1.4;
+
+  /** On a telephone: letters are as large as the text around them when it is as wide as the screen. */
+  private static final double NARROW = 236;
+
+  private static final double NARROW_PLOT = 96;
+
   private final ApproachChart chart;
   private final Fonts fonts;
+  private final double width;
   private final double plot;
   private final Scale x;
   private final Scale y;
   private final TrackBands bands;
 
+  /** For paper, as high as the chart says. */
   ApproachDrawing(ApproachChart chart, Fonts fonts) {
+    this(chart, fonts, FULL_WIDTH, LEAST_PLOT, chart.heightMm() * POINTS_PER_MM);
+  }
+
+  private ApproachDrawing(
+      ApproachChart chart, Fonts fonts, double width, double leastPlot, double height) {
     this.chart = chart;
     this.fonts = fonts;
+    this.width = width;
     TrackStrip track = chart.track();
-    this.x = new Scale(track.fromM(), track.toM(), LEFT, FULL_WIDTH - RIGHT);
-    this.bands = new TrackBands(track, x, fonts, FULL_WIDTH - 1);
-    this.plot = Math.max(LEAST_PLOT, chart.heightMm() * POINTS_PER_MM - TOP - under());
+    this.x = new Scale(track.fromM(), track.toM(), LEFT, width - RIGHT);
+    this.bands = new TrackBands(track, x, fonts, width - 1);
+    this.plot = Math.max(leastPlot, height - TOP - under());
     this.y = new Scale(0, chart.topSpeed(), TOP + plot, TOP);
+  }
+
+  /** For a screen, as narrow as that of a telephone; on a wider one it is drawn larger. */
+  static ApproachDrawing narrow(ApproachChart chart, Fonts fonts) {
+    return new ApproachDrawing(chart, fonts, NARROW, NARROW_PLOT, 0);
   }
 
   @Override
   public double width() {
-    return FULL_WIDTH;
+    return width;
   }
 
   @Override

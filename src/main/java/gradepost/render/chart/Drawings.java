@@ -13,19 +13,26 @@ import gradepost.briefing.chart.TrainChart;
 /** Lays each kind of chart out. */
 public final class Drawings implements Chart.Cases<Drawing> {
   private final Fonts fonts;
+  private final boolean paper;
 
-  private Drawings(Fonts fonts) {
+  private Drawings(Fonts fonts, boolean paper) {
     this.fonts = fonts;
+    this.paper = paper;
   }
 
   /** The chart laid out, its texts measured in these fonts. */
   public static Drawing of(Chart chart, Fonts fonts) {
-    return chart.match(new Drawings(fonts));
+    return chart.match(new Drawings(fonts, true));
+  }
+
+  /** The same for a screen, which may be as narrow as a telephone. */
+  public static Drawing onScreen(Chart chart, Fonts fonts) {
+    return chart.match(new Drawings(fonts, false));
   }
 
   @Override
   public Drawing approach(ApproachChart chart) {
-    return new ApproachDrawing(chart, fonts);
+    return paper ? new ApproachDrawing(chart, fonts) : ApproachDrawing.narrow(chart, fonts);
   }
 
   @Override

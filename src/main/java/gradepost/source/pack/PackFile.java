@@ -4,6 +4,7 @@ import gradepost.pack.CardSize;
 import gradepost.pack.FormationRisk;
 import gradepost.pack.IssueDetails;
 import gradepost.pack.PaperKind;
+import gradepost.pack.Pictures;
 import gradepost.pack.TemporaryRestriction;
 import gradepost.policy.Policy;
 import gradepost.route.Accepted;
@@ -37,6 +38,7 @@ import java.util.stream.Stream;
  * @param cards size of the cab cards
  * @param papers what is printed of it
  * @param editions what is made beside the ordinary papers
+ * @param pictures of landmarks of the route
  * @param inputs the pack file first, then each file once in the order in which it is named
  * @param origins where in the files its records stand
  */
@@ -57,6 +59,7 @@ public record PackFile(
     CardSize cards,
     List<PaperKind> papers,
     List<Edition> editions,
+    Pictures pictures,
     List<Input> inputs,
     Origins origins) {
   public PackFile {
@@ -174,6 +177,7 @@ public record PackFile(
         cards,
         papers,
         editions,
+        pictures,
         inputs,
         origins);
   }

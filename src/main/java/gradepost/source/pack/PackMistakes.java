@@ -144,6 +144,9 @@ final class PackMistakes {
   static final Two<String, Optional<String>> NAME_NOT_RELATIVE =
       MISTAKES.declare("name-not-relative", Holes.quoted("file"), Hole.perhaps("near"));
   static final One<String> NAME_NOT_YAML = MISTAKES.declare("name-not-yaml", Holes.quoted("file"));
+  static final One<String> NO_PICTURE_BESIDE =
+      MISTAKES.declare("no-picture-beside", Holes.quoted("file"));
+  static final One<String> NOT_A_PICTURE = MISTAKES.declare("not-a-picture", Holes.quoted("file"));
   static final Mistake VALID_TO_BEFORE_VALID_FROM = MISTAKES.declare("valid-to-before-valid-from");
   static final Mistake KNOWN_AFTER_ISSUED = MISTAKES.declare("known-after-issued");
 

@@ -1,6 +1,7 @@
 package gradepost.source.pack;
 
 import gradepost.pack.PaperKind;
+import gradepost.pack.Pictures;
 import gradepost.pack.TemporaryRestriction;
 import gradepost.policy.Policy;
 import gradepost.route.Route;
@@ -185,6 +186,7 @@ public final class PackReader {
     if (typed.isEmpty() || route.isEmpty() || stock.isEmpty() || policy.isEmpty()) {
       return Optional.empty();
     }
+    Pictures pictures = pictures(values, route.get());
     TypedPack pack = typed.get();
     List<TemporaryRestriction> all = all(notices);
     return Optional.of(
@@ -205,8 +207,20 @@ public final class PackReader {
             pack.cards(),
             pack.papers(),
             pack.editions(),
+            pictures,
             List.copyOf(inputs.values()),
             new Origins(readers(route, notices))));
+  }
+
+  private Pictures pictures(Values values, Read<Route> route) {
+    Reader reader = new Reader(route.in());
+    String reference =
+        values.find(PackTable.ROUTE).flatMap(FileNames::tidy).orElse(route.in().file());
+    PictureReader pictures = new PictureReader(files, reader, reference);
+    Pictures found = pictures.of(route.value());
+    pictures.inputs().forEach(i -> inputs.put(i.name(), i));
+    fromFiles = fromFiles.and(reader.problems());
+    return found;
   }
 
   private void audit(Read<Route> route, CantLimits limits) {

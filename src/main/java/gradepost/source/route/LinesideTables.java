@@ -79,10 +79,16 @@ public final class LinesideTables {
       Key.required("night", Scalar.Choice.yesNo(), "Whether it serves at night.");
   static final Key<Length> SIGHTING =
       Key.required("sighting", Common.length("1 m", "5 km"), "From how far off a driver sees it.");
+  public static final Key<String> PICTURE =
+      Key.optional(
+          "picture",
+          Common.text("the name of a PNG or JPEG file"),
+          "A PNG or JPEG file that shows it as seen forward, in the folder of the route or below it;"
+              + " as seen backward if it stands for that direction alone.");
   public static final ObjectSchema<Landmark> LANDMARK =
       ObjectSchema.of(
           "a landmark",
-          List.of(LANDMARK_NAME, AT, SIDE, NIGHT, SIGHTING, DIRECTIONS, LINES),
+          List.of(LANDMARK_NAME, AT, SIDE, NIGHT, SIGHTING, PICTURE, DIRECTIONS, LINES),
           v ->
               new Landmark(
                   v.get(LANDMARK_NAME),
@@ -90,7 +96,8 @@ public final class LinesideTables {
                   RouteKeys.applies(v),
                   v.get(SIDE),
                   v.get(NIGHT),
-                  v.get(SIGHTING)));
+                  v.get(SIGHTING),
+                  v.find(PICTURE)));
 
   static final Key<Structure.Kind> STRUCTURE_KIND =
       Key.required("kind", Scalar.Choice.of(Structure.Kind.class), "What it is.");

@@ -47,7 +47,7 @@ class CoverFactsTest {
             text.map(t -> t + " copy"),
             text.map(t -> t + " holds"),
             List.of("a survey"));
-    return new CoverIssue(details, sample.fingerprint(), sample.highRisk());
+    return new CoverIssue(sample.route(), details, sample.fingerprint(), sample.highRisk());
   }
 
   @Test
