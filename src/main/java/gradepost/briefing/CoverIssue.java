@@ -14,18 +14,13 @@ import java.util.List;
  * @param highRisk what the depot wants to be said before all else
  */
 public record CoverIssue(
-    String number,
-    String route,
-    IssueDetails details,
-    String fingerprint,
-    List<String> highRisk) {
+    String number, String route, IssueDetails details, String fingerprint, List<String> highRisk) {
   public CoverIssue {
     highRisk = List.copyOf(highRisk);
   }
 
   /** An issue whose number is printed as it is counted. */
-  public CoverIssue(
-      String route, IssueDetails details, String fingerprint, List<String> highRisk) {
+  public CoverIssue(String route, IssueDetails details, String fingerprint, List<String> highRisk) {
     this(String.valueOf(details.number()), route, details, fingerprint, highRisk);
   }
 

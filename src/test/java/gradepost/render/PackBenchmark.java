@@ -6,7 +6,9 @@ import gradepost.briefing.Messages;
 import gradepost.briefing.SampleIssue;
 import gradepost.briefing.compose.Composer;
 import gradepost.drive.DemoPlans;
+import gradepost.drive.FrozenPlans;
 import gradepost.drive.Planner;
+import gradepost.task.Assignment;
 import gradepost.units.UnitStyle;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -30,7 +32,7 @@ import org.openjdk.jmh.annotations.Warmup;
  * the test class path: {@code org.openjdk.jmh.Main PackBenchmark -prof gc}, with {@code -t 2} on
  * two threads; on a machine with other work, {@link #main} gives medians of processor time,
  * allocation, size and the peak of the heap. {@code -Dpack=invented} takes the small pack of the
- * tests instead.
+ * tests instead, {@code -Dpack=frozen} the frozen one.
  */
 @BenchmarkMode(Mode.SampleTime)
 @Warmup(iterations = 5, time = 3)
@@ -50,10 +52,13 @@ public class PackBenchmark extends OneThread {
     if ("invented".equals(System.getProperty("pack"))) {
       return Papers.briefing(UnitStyle.MILES);
     }
+    boolean frozen = "frozen".equals(System.getProperty("pack"));
+    Assignment assignment =
+        frozen ? FrozenPlans.assignments().get(0) : DemoPlans.assignments().get(4);
     return new Composer(Messages.english())
         .compose(
             "",
-            List.of(Planner.plan(DemoPlans.assignments().get(4))),
+            List.of(Planner.plan(assignment)),
             SampleIssue.issue(),
             List.of());
   }

@@ -28,6 +28,7 @@ import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructur
 import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.verapdf.pdfa.flavours.PDFAFlavour;
 
 /**
  * Property: a landmark that is taught as a cue stands on the plate with its picture, told in words
@@ -83,11 +84,14 @@ class PicturesTest {
   }
 
   @Test
-  void onPaperAndOnTheScreenItIsToldInWords() throws IOException {
+  void onPaperAndOnTheScreenItIsToldInWords() throws Exception {
     Briefing briefing = briefing(picture(LAMP, 90, 60));
     List<String> told = new ArrayList<>();
     int images = 0;
-    try (PDDocument document = Loader.loadPDF(Papers.pdf(briefing))) {
+    byte[] pdf = Papers.pdf(briefing);
+    PdfTest.complies(pdf, PDFAFlavour.PDFA_2_A);
+    PdfTest.complies(pdf, PDFAFlavour.PDFUA_1);
+    try (PDDocument document = Loader.loadPDF(pdf)) {
       figures(document.getDocumentCatalog().getStructureTreeRoot(), told);
       for (PDPage page : document.getPages()) {
         for (var name : page.getResources().getXObjectNames()) {

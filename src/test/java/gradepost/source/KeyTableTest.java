@@ -108,6 +108,8 @@ class KeyTableTest {
             "lead-area",
             "n-per-tonne",
             "none",
+            // A file of its own: PictureProblemsTest has it.
+            "picture",
             "pounds-per-ton-per-degree",
             "trail-area",
             "volume-ratio");

@@ -85,7 +85,8 @@ class PictureProblemsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"../kiln.png", "pictures/../../kiln.png", "/kiln.png", "kiln.gif", "kiln"})
+  @ValueSource(
+      strings = {"../kiln.png", "pictures/../../kiln.png", "/kiln.png", "kiln.gif", "kiln"})
   void thereIsNoWayOutOfTheFolder(String file) throws IOException {
     Fixture fixture = with(file).put("kiln.png", image("png", 9, 9));
     fixture.put("line/kiln.gif", image("gif", 9, 9)).put("line/kiln", image("png", 9, 9));
@@ -97,12 +98,14 @@ class PictureProblemsTest {
 
   @Test
   void oneThatIsNotThereIsNamed() {
-    refused(with("kiln.png"), "kiln.png", "the file kiln.png cannot be read: there is no such file");
+    refused(
+        with("kiln.png"), "kiln.png", "the file kiln.png cannot be read: there is no such file");
   }
 
   @Test
   void whatIsNoPictureOrTooLargeIsRefused() throws IOException {
-    String says = "the picture \"kiln.png\" cannot be read as what its name says, or it is too large";
+    String says =
+        "the picture \"kiln.png\" cannot be read as what its name says, or it is too large";
     byte[] text = "no picture at all".getBytes(StandardCharsets.UTF_8);
     byte[] whole = image("png", 40, 40);
     List<byte[]> wrong =

@@ -64,8 +64,7 @@ public final class ApproachWriter {
   }
 
   public ApproachWriter(Plan plan, Lineside lineside, Standing standing, Pictures pictures) {
-    this.shown =
-        new ShownWriter(plan.assignment(), lineside, pictures);
+    this.shown = new ShownWriter(plan.assignment(), lineside, pictures);
     this.standing = standing;
     this.plan = plan;
     this.assignment = plan.assignment();

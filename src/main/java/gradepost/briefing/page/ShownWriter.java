@@ -73,7 +73,10 @@ final class ShownWriter {
    * @param section as it is written behind a place, and left out in the box
    */
   List<Plate.Shown> of(
-      InstructionSheet sheet, List<ApproachPage.ActionLine> lines, Plate.Grid grid, String section) {
+      InstructionSheet sheet,
+      List<ApproachPage.ActionLine> lines,
+      Plate.Grid grid,
+      String section) {
     List<String> names =
         sheet.begun().stream()
             .flatMap(ShownWriter::cues)
@@ -83,9 +86,8 @@ final class ShownWriter {
             .filter(name -> picture(name).isPresent())
             .limit(MOST)
             .toList();
-    double used = lines.stream()
-            .mapToDouble(line -> heightMm(line, go(sheet, line), section))
-            .sum();
+    double used =
+        lines.stream().mapToDouble(line -> heightMm(line, go(sheet, line), section)).sum();
     double roomMm = grid.rowsMm() - HEADS_MM - used;
     List<Plate.Shown> out = new ArrayList<>();
     for (String name : names) {

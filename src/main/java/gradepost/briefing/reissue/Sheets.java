@@ -27,7 +27,7 @@ public final class Sheets {
    * of different formats cannot be compared: whoever changes the content or the order of a text
    * increases this number.
    */
-  public static final int FORMAT = 7;
+  public static final int FORMAT = 8;
 
   private final Messages messages;
 

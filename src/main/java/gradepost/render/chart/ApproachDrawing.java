@@ -25,7 +25,9 @@ final class ApproachDrawing implements Drawing {
 
   private static final double SIZE = 2 * RING + 1.4;
 
-  /** On a telephone: letters are as large as the text around them when it is as wide as the screen. */
+  /**
+   * On a telephone: letters are as large as the text around them when it is as wide as the screen.
+   */
   private static final double NARROW = 236;
 
   private static final double NARROW_PLOT = 96;

@@ -68,7 +68,9 @@ enum PictureFormat {
     }
   }
 
-  /** On white, without what else the file holds, halved until it is nearly as small as it is to be. */
+  /**
+   * On white, without what else the file holds, halved until it is nearly as small as it is to be.
+   */
   private static BufferedImage small(BufferedImage whole) {
     BufferedImage now = whole;
     double scale =
