@@ -56,11 +56,7 @@ public class PackBenchmark extends OneThread {
     Assignment assignment =
         frozen ? FrozenPlans.assignments().get(0) : DemoPlans.assignments().get(4);
     return new Composer(Messages.english())
-        .compose(
-            "",
-            List.of(Planner.plan(assignment)),
-            SampleIssue.issue(),
-            List.of());
+        .compose("", List.of(Planner.plan(assignment)), SampleIssue.issue(), List.of());
   }
 
   private static Renderer renderer(boolean tagged) {

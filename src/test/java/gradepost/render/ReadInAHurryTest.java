@@ -189,7 +189,7 @@ class ReadInAHurryTest {
       assertThat(point.xMm()).as("one column").isBetween(points.get(0).xMm() - 0.5, 75.0);
       assertThat(
               road.stream()
-                  .filter(r -> Math.abs(r.yMm() - point.yMm()) < 1.5 && r != point)
+                  .filter(r -> Math.abs(r.yMm() - point.yMm()) < 1.5 && !r.equals(point))
                   .map(Run::pt))
           .allMatch(pt -> pt <= BODY_PT + NEAR);
     }

@@ -42,8 +42,7 @@ class NoticesInFullTest {
         .endsWith("between Top and Mill", "from WL 12 to Millbeck Junction");
     assertThat(cells.get(2)).containsExactly("20 (MU 25) (normal 50 mph)");
     assertThat(cells.get(3))
-        .containsExactly(
-            "2026-11-10 04:00 to", "2027-01-15 04:00", "between 22:00 and 05:30");
+        .containsExactly("2026-11-10 04:00 to", "2027-01-15 04:00", "between 22:00 and 05:30");
     assertThat(cells.get(4)).containsExactly("warning board 1m 45ch", "AWS: magnets suppressed");
     assertThat(cells.get(5)).containsExactly("slip");
   }
