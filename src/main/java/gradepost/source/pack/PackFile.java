@@ -94,6 +94,7 @@ public record PackFile(
         cards,
         papers,
         editions,
+        pictures,
         inputs,
         origins);
   }
