@@ -45,10 +45,10 @@ class RestrictionsEndTest {
     Path later = issue(2, "-from-2026-11-30-04-00.pdf");
     assertThat(later).exists();
     assertThat(text(issue(2, ".pdf")))
-        .contains("Issue 2 · valid 2026-11-29 09:00 to 2026-11-30 04:00")
+        .contains("ssue 2 · valid 2026-11-29 09:00 to 2026-11-30 04:00")
         .contains("put this paper away", "“from 2026-11-30 04:00”", "it has the approach to T 12");
     assertThat(text(later))
-        .contains("Use it only From", "T 15 no longer slows you. Brake for T 12 by this paper.")
+        .contains("Use it only From", "T 15 has ended. Brake for T 12 by this paper.")
         .contains("3-car, from 2026-11-30 04:00");
 
     clerk.at("2026-11-30T09:00");

@@ -65,7 +65,7 @@ abstract class RegisterContract {
       assertThat(register.undelivered()).isEmpty();
       assertThat(register.isDelivered(two)).isTrue();
       assertThat(register.list(Question.issues()).rows().get(0).get(5))
-          .isEqualTo("superseded by issue 2");
+          .isEqualTo("superseded by issue 2 from 2026-11-27 12:00");
       assertThatThrownBy(() -> register.issue(CLERK, two)).isInstanceOf(RegisterException.class);
       assertThat(register.list(Question.issues()).rows()).hasSize(2);
     }
@@ -155,7 +155,7 @@ abstract class RegisterContract {
                   "N Thorne",
                   "2026-11-25T12:00",
                   "a clerk",
-                  "superseded by issue 2",
+                  "superseded by issue 2 from 2026-11-27 12:00",
                   ""));
       assertThat(register.list(Question.toRecall("valley")).rows()).hasSize(1);
       assertThat(register.list(Question.outOf("valley")).rows()).hasSize(1);
@@ -230,7 +230,7 @@ abstract class RegisterContract {
           .contains("sign-off, Down valley/2");
       assertThat(register.list(Question.issues()).rows())
           .extracting(row -> row.get(0) + " " + row.get(5))
-          .containsExactly("valley/1 superseded by issue 2", "valley/2 ");
+          .containsExactly("valley/1 superseded by issue 2 from 2026-11-27 12:00", "valley/2 ");
     }
   }
 
