@@ -57,6 +57,7 @@ public sealed interface Ride {
    * @param passedM where the train was, by a place that was noted as it passed it: distance run of
    *     the front on the plan's path
    * @param magnet whether the train was told of a track magnet of a signal by then
+   * @param current whether the train had current from the line; empty where that was not recorded
    */
   record Sample(
       Optional<Double> timeS,
@@ -65,7 +66,21 @@ public sealed interface Ride {
       Optional<Double> pressurePa,
       Optional<Integer> notch,
       Optional<Double> passedM,
-      boolean magnet) {}
+      boolean magnet,
+      Optional<Boolean> current) {
+
+    /** A line of a recorder that does not see the current. */
+    public Sample(
+        Optional<Double> timeS,
+        double countedM,
+        double speedMps,
+        Optional<Double> pressurePa,
+        Optional<Integer> notch,
+        Optional<Double> passedM,
+        boolean magnet) {
+      this(timeS, countedM, speedMps, pressurePa, notch, passedM, magnet, Optional.empty());
+    }
+  }
 
   /**
    * What was observed of one approach; what was not is empty.

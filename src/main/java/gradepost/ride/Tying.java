@@ -23,6 +23,9 @@ public final class Tying {
   /** A train is told of a magnet a little behind it. */
   private static final double MAGNET_M = 15;
 
+  /** A gap is a fix where a place is known so much better by it, as a share. */
+  private static final double SHARPER = 0.8;
+
   /** What is known: so much counted, at this place, within so many metres. */
   private record Knot(int line, double countedM, double atM, double withinM) {}
 
@@ -37,6 +40,7 @@ public final class Tying {
   private final List<Pair> pairs;
   private final List<Leg> legs = new ArrayList<>();
   private final List<Double> magnets;
+  private final DeadGaps deadGaps;
   private int unfit;
 
   /** For the stops of a run. */
@@ -45,6 +49,7 @@ public final class Tying {
     this.samples = ride.samples();
     this.marks = marks(assignment);
     this.magnets = magnets(assignment);
+    this.deadGaps = new DeadGaps(assignment);
     wheel = new WheelCount(samples, rules);
     stands = wheel.stands();
     double[] counted = new double[stands.size()];
@@ -107,7 +112,9 @@ public final class Tying {
 
   private TiedRun tied(double lengthM) {
     double usual = RoadTie.middle(legs.stream().mapToDouble(Leg::scale).toArray());
-    List<Knot> knots = knots();
+    List<Knot> marked = knots();
+    Laid plain = new Laid(marked, usual);
+    Laid gapped = new Laid(withGaps(marked), usual);
     int first = stands.get(pairs.get(0).stand())[0];
     boolean whole = pairs.get(pairs.size() - 1).mark() == marks.size() - 1;
     int end = whole ? lineOf(pairs.get(pairs.size() - 1)) : wheel.size() - 1;
@@ -122,34 +129,19 @@ public final class Tying {
     boolean[] gaps = wheel.gaps();
     double stepM = wheel.stepM() / 2;
     double stepMps = wheel.stepMps() / 2;
-    int knot = 0;
     int leg = 0;
     double furthest = Double.NEGATIVE_INFINITY;
     for (int k = 0; k < n; k++) {
       int i = first + k;
-      double counted = wheel.countedM(i);
-      while (knot + 1 < knots.size() && i >= knots.get(knot + 1).line()) {
-        knot++;
-      }
       while (leg < legs.size() && i >= lineOf(pairs.get(leg + 1))) {
         leg++;
       }
       boolean closed = leg < legs.size();
-      Knot from = knots.get(knot);
-      double slipped = rules.slip() * (wheel.slipsM[i] - wheel.slipsM[from.line()]);
-      double place;
-      double within;
-      if (knot + 1 < knots.size()) {
-        Knot to = knots.get(knot + 1);
-        double share = (counted - from.countedM()) / (to.countedM() - from.countedM());
-        double ahead = rules.slip() * (wheel.slipsM[to.line()] - wheel.slipsM[i]);
-        place = from.atM() + share * (to.atM() - from.atM());
-        within = (1 - share) * (from.withinM() + slipped) + share * (to.withinM() + ahead);
-      } else {
-        double on = counted - from.countedM();
-        place = from.atM() + on * usual;
-        within = from.withinM() + slipped + on * spread(usual);
-      }
+      Knot there = plain.at(i);
+      Knot tied = gapped.at(i);
+      Knot here = tied.withinM() < there.withinM() ? tied : there;
+      double place = here.atM();
+      double within = here.withinM();
       furthest = Math.max(furthest, Math.min(place, lengthM));
       double scale = closed ? legs.get(leg).scale() : usual;
       boolean slipsHere = i > 0 && wheel.slipsM[i] > wheel.slipsM[i - 1];
@@ -179,6 +171,45 @@ public final class Tying {
         samples.subList(first, end + 1));
   }
 
+  /** Every line in its order between the knots about it, or behind the last one. */
+  private final class Laid {
+    private final List<Knot> knots;
+    private final double usual;
+    private int knot;
+
+    Laid(List<Knot> knots, double usual) {
+      this.knots = knots;
+      this.usual = usual;
+    }
+
+    Knot at(int line) {
+      while (knot + 1 < knots.size() && line >= knots.get(knot + 1).line()) {
+        knot++;
+      }
+      Knot from = knots.get(knot);
+      double counted = wheel.countedM(line);
+      if (knot + 1 < knots.size()) {
+        return between(from, knots.get(knot + 1), line, counted);
+      }
+      double on = counted - from.countedM();
+      double slipped = rules.slip() * (wheel.slipsM[line] - wheel.slipsM[from.line()]);
+      double within = from.withinM() + slipped + on * spread(usual);
+      return new Knot(line, counted, from.atM() + on * usual, within);
+    }
+  }
+
+  /** Where a line is between two knots, stretched evenly. */
+  private Knot between(Knot from, Knot to, int line, double countedM) {
+    double share = (countedM - from.countedM()) / (to.countedM() - from.countedM());
+    double slipped = rules.slip() * (wheel.slipsM[line] - wheel.slipsM[from.line()]);
+    double ahead = rules.slip() * (wheel.slipsM[to.line()] - wheel.slipsM[line]);
+    return new Knot(
+        line,
+        countedM,
+        from.atM() + share * (to.atM() - from.atM()),
+        (1 - share) * (from.withinM() + slipped) + share * (to.withinM() + ahead));
+  }
+
   /** The most by which the scale of a leg differs from the usual one. */
   private double spread(double usual) {
     return legs.stream().mapToDouble(l -> Math.abs(l.scale() - usual)).max().orElse(0);
@@ -203,6 +234,67 @@ public final class Tying {
       }
     }
     return out;
+  }
+
+  /** Where the current went off and came again between two knots, where that tells more. */
+  private List<Knot> withGaps(List<Knot> knots) {
+    List<Knot> out = new ArrayList<>(knots.subList(0, 1));
+    for (int k = 1; k < knots.size(); k++) {
+      Knot from = knots.get(k - 1);
+      Knot to = knots.get(k);
+      int off = -1;
+      for (int i = from.line() + 1; i < to.line(); i++) {
+        boolean had = samples.get(i - 1).current().orElse(false);
+        boolean has = samples.get(i).current().orElse(true);
+        if (had && !has) {
+          off = i;
+        } else if (!had && has && off > 0) {
+          gap(from, to, off, i, out);
+          off = -1;
+        }
+      }
+      out.add(to);
+    }
+    return out;
+  }
+
+  private void gap(Knot from, Knot to, int offLine, int onLine, List<Knot> out) {
+    Knot off = edge(from, to, offLine);
+    Knot on = edge(from, to, onLine);
+    double slips = rules.slip() * (wheel.slipsM[onLine] - wheel.slipsM[offLine]);
+    double ran = on.atM() - off.atM();
+    if (on.countedM() <= off.countedM()) {
+      return;
+    }
+    double within = slips + rules.scaleWithin() * ran + wheel.stepM();
+    deadGaps
+        .fix(around(off), around(on), new DeadGaps.Between(ran - within, ran + within))
+        .ifPresent(
+            fix -> {
+              if (sharper(fix.off(), off) || sharper(fix.on(), on)) {
+                out.add(told(off, fix.off()));
+                out.add(told(on, fix.on()));
+              }
+            });
+  }
+
+  /** What was seen on a line happened between it and the one before. */
+  private Knot edge(Knot from, Knot to, int line) {
+    double step = (wheel.countedM(line) - wheel.countedM(line - 1)) / 2;
+    Knot at = between(from, to, line, wheel.countedM(line) - step);
+    return new Knot(line, at.countedM(), at.atM(), at.withinM() + step);
+  }
+
+  private static DeadGaps.Between around(Knot knot) {
+    return new DeadGaps.Between(knot.atM() - knot.withinM(), knot.atM() + knot.withinM());
+  }
+
+  private static boolean sharper(DeadGaps.Between fix, Knot known) {
+    return fix.withinM() < SHARPER * known.withinM();
+  }
+
+  private static Knot told(Knot known, DeadGaps.Between fix) {
+    return new Knot(known.line(), known.countedM(), fix.middleM(), fix.withinM());
   }
 
   /** The one magnet that a line can be at; empty where it may be another one, or none. */

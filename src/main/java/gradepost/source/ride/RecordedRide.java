@@ -7,6 +7,7 @@ import static gradepost.source.ride.RecorderColumns.PASSED;
 import static gradepost.source.ride.RecorderColumns.PRESSURE;
 import static gradepost.source.ride.RecorderColumns.SPEED;
 import static gradepost.source.ride.RecorderColumns.TIME;
+import static gradepost.source.ride.RecorderColumns.VOLTAGE;
 
 import gradepost.plan.Plan;
 import gradepost.ride.Ride;
@@ -38,6 +39,9 @@ final class RecordedRide {
 
   /** What a counter that is read twice at one place may go back. */
   private static final double BACK_M = 1.0;
+
+  /** What a meter shows beside a line without current. */
+  private static final double LEAST_VOLTS = 100;
 
   private static final double FASTEST_MPS = 150;
 
@@ -122,7 +126,10 @@ final class RecordedRide {
                 .map(p -> Math.max(0, p * columns.unit(PRESSURE))),
             filled(columns.cell(row, NOTCH)).flatMap(this::notch),
             filled(columns.cell(row, PASSED)).flatMap(c -> places.on(c, PASSED)),
-            filled(columns.cell(row, AWS)).filter(c -> !NOTHING.contains(c.text())).isPresent()));
+            filled(columns.cell(row, AWS)).filter(c -> !NOTHING.contains(c.text())).isPresent(),
+            filled(columns.cell(row, VOLTAGE))
+                .flatMap(c -> number(c, VOLTAGE))
+                .map(u -> Math.abs(u * columns.unit(VOLTAGE)) >= LEAST_VOLTS)));
   }
 
   private static Optional<Cell> filled(Optional<Cell> cell) {

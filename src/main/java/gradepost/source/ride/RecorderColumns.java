@@ -22,8 +22,9 @@ final class RecorderColumns {
   static final String TIME = "time";
   static final String PASSED = "passed";
   static final String AWS = "aws";
+  static final String VOLTAGE = "line voltage";
   private static final List<String> KNOWN =
-      List.of(DISTANCE, SPEED, PRESSURE, NOTCH, TIME, PASSED, AWS, "note");
+      List.of(DISTANCE, SPEED, PRESSURE, NOTCH, TIME, PASSED, AWS, VOLTAGE, "note");
 
   private final List<Cell> headings;
   private final Reader in;
@@ -39,6 +40,7 @@ final class RecorderColumns {
       unit(DISTANCE, QuantityKind.LENGTH, "m");
       unit(SPEED, QuantityKind.SPEED, "mph");
       unit(PRESSURE, QuantityKind.PRESSURE, "psi");
+      unit(VOLTAGE, QuantityKind.VOLTAGE, "V");
     }
   }
 
