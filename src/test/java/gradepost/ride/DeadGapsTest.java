@@ -131,7 +131,9 @@ class DeadGapsTest {
         .orElseThrow();
   }
 
-  /** Two runs of the same lines: the widest uncertainty where the current went off or came again. */
+  /**
+   * Two runs of the same lines: the widest uncertainty where the current went off or came again.
+   */
   private static double[] atEdges(Formation formation, List<Sample> samples) {
     TiedRun run = tied(formation, samples);
     TiedRun without = tied(formation, withoutVoltage(samples));
