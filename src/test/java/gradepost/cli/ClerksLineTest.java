@@ -152,7 +152,12 @@ class ClerksLineTest {
             throw new IOException("No space left on device");
           }
         };
-    int code = Main.run(new PrintWriter(full), new PrintWriter(err), "schema", "pack");
+    int code =
+        Main.run(
+            new PrintWriter(full, false, StandardCharsets.UTF_8),
+            new PrintWriter(err),
+            "schema",
+            "pack");
     assertThat(code).isEqualTo(1);
     assertThat(err.toString())
         .isEqualTo(

@@ -31,7 +31,7 @@ class IssuesInUseTest {
   @Test
   void whatIsRecalledIsToldWhereItIsHandedOutAndWhereItIsBuiltOn() throws Exception {
     clerk.notice(0, "n1", Clerk.entry("T 1", 900, 1100, 30, "2026-11-28 04:00", "further notice"));
-    clerk.register(0, "checked", "0000/2", "--by", "Another Clerk");
+    clerk.register(0, "checked", "0000/2", "--by", "Another Clerk", "--out", clerk.papers());
     clerk.register(0, "recall", "0000/2", "--reason", "notice 1 was wrong");
     handOut(1, "0000/2", "1");
     assertThat(clerk.err)
@@ -88,7 +88,7 @@ class IssuesInUseTest {
         "2026-12-07 04:00");
     assertThat(clerk.register(0, "issues")).contains("superseded by issue 2 from 2026-12-07 04:00");
     handOut(0, "0000/1", "1");
-    clerk.register(0, "checked", "0000/2", "--by", "Another Clerk");
+    clerk.register(0, "checked", "0000/2", "--by", "Another Clerk", "--out", clerk.papers());
     handOut(0, "0000/2", "1");
     clerk.at("2026-12-07T04:00");
     handOut(1, "0000/1", "2");
