@@ -211,7 +211,7 @@ class PeopleAndCopiesTest {
     return log.stream()
         .filter(l -> l.contains("," + what + ","))
         .findFirst()
-        .map(l -> l.split(" ")[0])
+        .map(l -> l.split(" ", -1)[0])
         .orElseThrow();
   }
 
