@@ -65,7 +65,7 @@ final class ApproachItems {
       a.shutOffM().ifPresent(s -> near.place(taught, at, s));
       told(a).stream().skip(1).forEach(c -> c.plannedM().ifPresent(p -> near.place(taught, at, p)));
       latest(a, BrakeSystem.Role.SERVICE).ifPresent(p -> near.place(taught, at, p.printedM()));
-      near.placesAbout(taught, at);
+      near.marksAbout(taught, at);
       if (near.enough()) {
         String ask = taught.text("ask.braking-point", called(a));
         out.add(item(Subject.BRAKING_POINT, a, at, ask, taught.place(at), near.all()));
@@ -272,7 +272,7 @@ final class ApproachItems {
           .filter(o -> o.first().isPresent())
           .flatMap(o -> latest(o, BrakeSystem.Role.FALLBACK).stream())
           .forEach(p -> near.place(taught, at, p.printedM()));
-      near.placesAbout(taught, at);
+      near.marksAbout(taught, at);
       if (near.enough()) {
         String ask =
             taught.text(

@@ -1,9 +1,11 @@
 package gradepost.briefing.question;
 
 import gradepost.briefing.compose.BriefingFacts;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Collects wrong answers in the order of nearness, none of them twice and none of them right. */
 final class Distractors {
@@ -34,11 +36,22 @@ final class Distractors {
     return apart && atM >= 0 && atM <= taught.path().lengthM() ? add(taught.place(atM)) : this;
   }
 
-  /** Places about the right one, for where the data has too few of its own. */
-  Distractors placesAbout(BriefingFacts taught, double rightM) {
-    double step = taught.units().placeStepM();
-    for (double by : new double[] {-3, 3, -5, 5, -8, 8}) {
-      place(taught, rightM, rightM + by * step);
+  /**
+   * Where the data has too few of its own: signals and landmarks about the right place, the nearest
+   * behind it and ahead of it by turns, whose place is mistaken for it.
+   */
+  Distractors marksAbout(BriefingFacts taught, double rightM) {
+    List<Double> marks =
+        Stream.concat(
+                taught.landmarks().stream().map(BriefingFacts.At::atM),
+                taught.signals().stream().map(BriefingFacts.At::atM))
+            .sorted(Comparator.comparingDouble(at -> Math.abs(at - rightM)))
+            .toList();
+    List<Double> behind = marks.stream().filter(at -> at < rightM).toList();
+    List<Double> ahead = marks.stream().filter(at -> at > rightM).toList();
+    for (int i = 0; i < WRONG; i++) {
+      behind.stream().skip(i).limit(1).forEach(at -> place(taught, rightM, at));
+      ahead.stream().skip(i).limit(1).forEach(at -> place(taught, rightM, at));
     }
     return this;
   }

@@ -38,7 +38,7 @@ final class StationItems {
       marks.forEach(m -> near.place(taught, at, taught.path().metresAt(m.location())));
       near.place(taught, at, taught.path().metresAt(call.platform().extent().to()));
       near.place(taught, at, taught.path().metresAt(call.platform().extent().from()));
-      near.placesAbout(taught, at);
+      near.marksAbout(taught, at);
       if (near.enough()) {
         out.add(
             new Item(
