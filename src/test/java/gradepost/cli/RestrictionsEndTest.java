@@ -45,7 +45,7 @@ class RestrictionsEndTest {
     Path later = issue(2, "-from-2026-11-30-04-00.pdf");
     assertThat(later).exists();
     assertThat(text(issue(2, ".pdf")))
-        .contains("ssue 2 · valid 2026-11-29 09:00 to 2026-11-30 04:00")
+        .contains("DRAFT 2 · valid 2026-11-29 09:00 to 2026-11-30 04:00")
         .contains("put this paper away", "“from 2026-11-30 04:00”", "it has the approach to T 12");
     assertThat(text(later))
         .contains("Use it only From", "T 15 has ended. Brake for T 12 by this paper.")

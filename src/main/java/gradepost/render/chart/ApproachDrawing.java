@@ -39,6 +39,7 @@ final class ApproachDrawing implements Drawing {
   private final Scale x;
   private final Scale y;
   private final TrackBands bands;
+  private final Flags flags;
 
   /** For paper, as high as the chart says. */
   ApproachDrawing(ApproachChart chart, Fonts fonts) {
@@ -53,6 +54,7 @@ final class ApproachDrawing implements Drawing {
     TrackStrip track = chart.track();
     this.x = new Scale(track.fromM(), track.toM(), LEFT, width - RIGHT);
     this.bands = new TrackBands(track, x, fonts, width - 1);
+    this.flags = bands.flags();
     this.plot = Math.max(leastPlot, height - TOP - under());
     this.y = new Scale(0, chart.topSpeed(), TOP + plot, TOP);
   }
@@ -75,7 +77,7 @@ final class ApproachDrawing implements Drawing {
   /** What stands below the plot. */
   private double under() {
     return TrackBands.AXIS
-        + bands.flagsHeight()
+        + flags.height()
         + TrackBands.PROFILE
         + TrackBands.CURVES
         + TrackBands.LINE
@@ -100,7 +102,7 @@ final class ApproachDrawing implements Drawing {
     double target = x.at(chart.targetM());
     Pen mark = new Pen(1.1, Ink.BLACK, 5, 2, 1, 2);
     canvas.line(target, TOP, target, bottom, mark);
-    double under = bottom + TrackBands.AXIS + bands.flagsHeight();
+    double under = bottom + TrackBands.AXIS + flags.height();
     canvas.line(target, under, target, height() - 2, mark);
     LabelPlacer placer = new LabelPlacer(new Box(LEFT, TOP, x.end() - LEFT, plot));
     placer.take(new Box(target - 1, TOP, 2, plot));
@@ -111,8 +113,8 @@ final class ApproachDrawing implements Drawing {
     rings.forEach(Runnable::run);
     bands.axis(canvas, bottom);
     double top = bottom + TrackBands.AXIS;
-    bands.flags(canvas, top);
-    top += bands.flagsHeight();
+    flags.draw(canvas, top);
+    top += flags.height();
     bands.profile(canvas, top);
     top += TrackBands.PROFILE;
     bands.curves(canvas, top);

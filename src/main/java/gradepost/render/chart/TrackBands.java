@@ -24,7 +24,6 @@ final class TrackBands {
   private final TrackStrip track;
   private final Scale x;
   private final Fonts fonts;
-  private final Flags flags;
   private final double rightEdge;
 
   private final Standing standing;
@@ -34,12 +33,15 @@ final class TrackBands {
     this.x = x;
     this.fonts = fonts;
     this.rightEdge = rightEdge;
-    this.flags = Flags.of(names(), x.start(), rightEdge, fonts);
     this.standing = Standing.of(track, x);
   }
 
-  /** What stands beside the line, by name; what a driver must not miss counts more. */
-  List<Flags.Flag> names() {
+  /** Hangs the names of what stands beside the line; what a driver must not miss counts more. */
+  Flags flags() {
+    return Flags.of(names(), x.start(), rightEdge, fonts);
+  }
+
+  private List<Flags.Flag> names() {
     List<Flags.Flag> list = new ArrayList<>();
     for (TrackStrip.Sign sign : track.signs()) {
       int weight =
@@ -54,14 +56,6 @@ final class TrackBands {
               x.at(sign.atM()), sign.text(), sign.kind() == TrackStrip.Kind.TARGET, weight));
     }
     return list;
-  }
-
-  double flagsHeight() {
-    return flags.height();
-  }
-
-  void flags(Canvas canvas, double top) {
-    flags.draw(canvas, top);
   }
 
   /** Mileages along a line at {@code y}; those that do not fit are left out, whole ones last. */
