@@ -63,7 +63,7 @@ public record Depot(Path folder) {
   }
 
   /** A clerk has begun the register; a reissue alone begins none. */
-  private static void begun(Store store) {
+  public static void begun(Store store) {
     try {
       if (!store.exists() && !store.hasArchive()) {
         store.begin().close();

@@ -80,6 +80,7 @@ class NoticeReadingsTest {
               }
             });
     Depot depot = new Depot(folder);
+    Depot.begun(depot.store());
     return new Reissue(NOON, "a clerk", Progress.SILENT, counted)
         .of(
             new Order(
