@@ -55,7 +55,7 @@ class RoundedOnceTest {
           entry("TrainItems", "which wrong pressure a question has"),
           entry("RideReport", "a speed that was recorded on a ride"),
           entry("Show", "whether two places are the same, in millimetres"),
-          entry("NoticeList", "speeds of notices as typed, in a list for the clerk"),
+          entry("KnownNotices", "speeds of notices as typed, in a list for the clerk"),
           entry("FilesTold", CHECKED));
 
   @ArchTest

@@ -46,21 +46,6 @@ final class AppText {
           new Hole<>("last", LocalDate::toString),
           Hole.word("policy"));
 
-  static final Mistake NO_RIDE_RULES = MISTAKES.declare("no-ride-rules");
-  static final Two<Collection<String>, Collection<String>> NO_SUCH_COURSE =
-      MISTAKES.declare("no-such-course", Hole.list("directions"), Hole.list("formations"));
-  static final Two<Collection<String>, Collection<String>> SEVERAL_COURSES =
-      MISTAKES.declare("several-courses", Hole.list("directions"), Hole.list("formations"));
-  static final Three<String, String, Optional<String>> OTHER_ROAD =
-      MISTAKES.declare(
-          "other-road", Hole.word("direction"), Hole.word("formation"), Hole.perhaps("other"));
-  static final Two<String, String> OTHER_FORMATION =
-      MISTAKES.declare("other-formation", Hole.word("formation"), Hole.word("other"));
-  static final Two<Integer, Integer> NO_APPROACH =
-      MISTAKES.declare("no-approach", Hole.count("number"), Hole.count("last"));
-
-  static final Mistake NO_RIDES = MISTAKES.declare("no-rides");
-
   static final Two<String, Collection<String>> NO_FORMATION =
       MISTAKES.declare("no-formation", Hole.word("issue"), Hole.list("known"));
   static final Four<String, String, Collection<String>, Optional<String>> UNKNOWN_FORMATION =

@@ -2,29 +2,21 @@ package gradepost.app;
 
 import gradepost.app.issue.LayoutPool;
 import gradepost.app.issue.PaperMaker;
-import gradepost.app.issue.Task;
-import gradepost.app.issue.TrainCheck;
 import gradepost.app.store.Answer;
 import gradepost.app.store.Delivery;
 import gradepost.app.store.Disk;
 import gradepost.app.store.FailOn;
 import gradepost.app.store.IoErrorText;
 import gradepost.app.store.PackFiles;
-import gradepost.app.store.Paper;
 import gradepost.app.store.Progress;
 import gradepost.pack.PaperKind;
 import gradepost.render.chart.TemplateFault;
 import gradepost.source.Sources;
-import gradepost.source.pack.PackDates;
 import gradepost.source.pack.PackFile;
-import gradepost.yaml.Problems;
 import gradepost.yaml.Reading;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.time.LocalDateTime;
-import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -33,67 +25,58 @@ import java.util.Set;
 /** Makes the papers of packs: read, assign, plan, compose, lay out, put in place. */
 public final class Brief {
   private final Optional<Path> templates;
-  private final boolean json;
-  private final Set<PaperKind> with;
-  private final OptionalLong seed;
+  private final Wish wish;
   private final Progress progress;
-  private final Optional<LocalDateTime> now;
-  private final boolean expiredToo;
-  private final FailOn failOn;
 
   /**
-   * @param templates folder of a depot's own templates
+   * What is wanted of each pack.
+   *
    * @param json whether the hand-overs are written too
-   */
-  public Brief(Optional<Path> templates, boolean json, Progress progress) {
-    this(templates, json, Set.of(), OptionalLong.empty(), progress);
-  }
-
-  /**
    * @param with papers that are made beside those that the pack asks for
    * @param seed of the first knowledge paper; the issue's own where empty
+   * @param now where it is to say what ended or begins, and to make nothing of an expired pack
+   * @param expiredToo whether the papers of an expired pack are wanted all the same
+   * @param failOn from which problems on it is not good; the papers are made all the same
    */
-  public Brief(
-      Optional<Path> templates,
+  public record Wish(
       boolean json,
       Set<PaperKind> with,
       OptionalLong seed,
-      Progress progress) {
-    this(templates, json, with, seed, progress, Optional.empty(), false, FailOn.ERRORS);
-  }
-
-  private Brief(
-      Optional<Path> templates,
-      boolean json,
-      Set<PaperKind> with,
-      OptionalLong seed,
-      Progress progress,
       Optional<LocalDateTime> now,
       boolean expiredToo,
       FailOn failOn) {
-    this.templates = templates;
-    this.json = json;
-    this.with = Set.copyOf(with);
-    this.seed = seed;
-    this.progress = progress;
-    this.now = now;
-    this.expiredToo = expiredToo;
-    this.failOn = failOn;
+    /** The papers that the pack asks for, whatever the day. */
+    public static final Wish PAPERS =
+        new Wish(false, Set.of(), OptionalLong.empty(), Optional.empty(), false, FailOn.ERRORS);
+
+    /** Copies the set. */
+    public Wish {
+      with = Set.copyOf(with);
+    }
+
+    /** The same, with the hand-overs. */
+    public Wish andJson() {
+      return new Wish(true, with, seed, now, expiredToo, failOn);
+    }
+
+    /** The same, with these papers beside. */
+    public Wish with(Set<PaperKind> papers) {
+      return new Wish(json, papers, seed, now, expiredToo, failOn);
+    }
+
+    /** The same, with a seed of the first knowledge paper. */
+    public Wish seeded(OptionalLong number) {
+      return new Wish(json, with, number, now, expiredToo, failOn);
+    }
   }
 
   /**
-   * The same with a clock: it says what ended or begins, and makes nothing of an expired pack.
-   *
-   * @param expired whether the clerk wants the papers of an expired pack all the same
+   * @param templates folder of a depot's own templates
    */
-  public Brief at(Clock clock, boolean expired) {
-    Optional<LocalDateTime> moment = Optional.of(LocalDateTime.now(clock));
-    return new Brief(templates, json, with, seed, progress, moment, expired, failOn);
-  }
-
-  /** The same that is not good from these problems on; the papers are made all the same. */
-  public Brief failingOn(FailOn limit) {
-    return new Brief(templates, json, with, seed, progress, now, expiredToo, limit);
+  public Brief(Optional<Path> templates, Wish wish, Progress progress) {
+    this.templates = templates;
+    this.wish = wish;
+    this.progress = progress;
   }
 
   /** Makes the papers of these packs, or of every pack below these folders. */
@@ -122,7 +105,7 @@ public final class Brief {
     Answer answer = Answer.GOOD;
     for (int i = 0; i < packs.size(); i++) {
       Reading<PackFile> reading = readings.get(i);
-      answer = answer.and(Answer.of(reading.problems(), failOn));
+      answer = answer.and(Answer.of(reading.problems(), wish.failOn()));
       if (reading.found().isPresent()) {
         answer = answer.and(alone(packs.get(i), reading.found().get(), presses, delivery));
       }
@@ -134,56 +117,9 @@ public final class Brief {
   private Answer alone(Path file, PackFile pack, LayoutPool presses, Delivery delivery)
       throws IOException {
     try {
-      return brief(file, pack, presses, delivery);
+      return new PackBrief(file, pack, wish, progress).of(presses, delivery);
     } catch (TemplateFault e) {
       return Answer.refused(file + ": error: " + e.getMessage());
-    }
-  }
-
-  /** The way of one pack. */
-  private Answer brief(Path file, PackFile pack, LayoutPool presses, Delivery delivery)
-      throws IOException {
-    Set<PaperKind> wanted = EnumSet.copyOf(pack.papers());
-    wanted.addAll(with);
-    if (wanted.stream().anyMatch(PaperKind::asks) && pack.policy().signOff().isEmpty()) {
-      return Answer.refused(file + PaperMaker.NO_RULES);
-    }
-    Problems early = pack.early();
-    if (early.hasErrors()) {
-      return Answer.of(early);
-    }
-    Optional<PackDates> dates = now.map(moment -> new PackDates(pack, moment));
-    Answer told = dates.map(d -> Answer.of(d.problems())).orElse(Answer.GOOD);
-    if (dates.filter(PackDates::over).isPresent() && !expiredToo) {
-      return told.and(Answer.refused(AppText.BRIEF_EXPIRED.with(file.toString()).inWords()));
-    }
-    PaperMaker maker = new PaperMaker(file, pack, wanted, seed, json);
-    List<LayoutPool.Job<PaperMaker.Made>> jobs = new ArrayList<>();
-    for (Task task : Task.of(file, pack)) {
-      jobs.add(
-          layout -> {
-            PaperMaker.Made made = maker.of(task, layout);
-            done(task);
-            return made;
-          });
-    }
-    List<PaperMaker.Made> all = presses.all(jobs);
-    TrainCheck trains = new TrainCheck();
-    all.forEach(made -> trains.add(made.plan()));
-    Answer found = told.and(Answer.of(trains.warnings(pack), failOn));
-    List<String> failures = all.stream().flatMap(made -> made.failures().stream()).toList();
-    if (!failures.isEmpty()) {
-      return found.and(Answer.refused(String.join("\n", failures)));
-    }
-    List<Paper> papers = new ArrayList<>();
-    all.forEach(made -> papers.addAll(made.papers()));
-    papers.addAll(maker.beside(all, presses));
-    return found.and(Answer.wrote(delivery.put(papers)));
-  }
-
-  private void done(Task task) {
-    synchronized (progress) {
-      progress.done(task.stem());
     }
   }
 }

@@ -1,21 +1,14 @@
 package gradepost.app;
 
 import gradepost.app.store.Answer;
-import gradepost.app.store.IoErrorText;
 import gradepost.app.store.Store;
 import gradepost.reissue.register.Entry;
-import gradepost.reissue.register.Listing;
-import gradepost.reissue.register.Names;
-import gradepost.reissue.register.Question;
 import gradepost.reissue.register.Register;
 import gradepost.reissue.register.Register.By;
 import gradepost.reissue.register.RegisterException;
 import gradepost.reissue.register.Signature;
-import gradepost.units.Nearest;
 import java.io.IOException;
 import java.time.Clock;
-import java.time.LocalDateTime;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Supplier;
@@ -47,21 +40,16 @@ public final class Desk {
   }
 
   private Answer act(String called, Supplier<String> done, Act act) {
-    if (!store.exists()) {
-      return store.missing();
-    }
-    try (Register register = store.open()) {
-      Optional<Entry> issue = register.find(called);
-      if (issue.isEmpty()) {
-        return Store.unknown(called);
-      }
-      act.on(register, by(), issue.get());
-      return Answer.said(issue.get().name() + ": " + done.get());
-    } catch (IOException e) {
-      return Answer.refused(IoErrorText.inWords(e));
-    } catch (RegisterException e) {
-      return Answer.refused("error: " + e.getMessage());
-    }
+    return OnRegister.of(
+        store,
+        register -> {
+          Optional<Entry> issue = register.find(called);
+          if (issue.isEmpty()) {
+            return Store.unknown(called);
+          }
+          act.on(register, by(), issue.get());
+          return Answer.said(issue.get().name() + ": " + done.get());
+        });
   }
 
   /** An act upon an issue by or for somebody, by the name that is printed. */
@@ -138,91 +126,7 @@ public final class Desk {
         });
   }
 
-  /** An entry is taken back by another, which says why. */
-  public Answer undo(long entry, String reason) {
-    return with(
-        register ->
-            Answer.said(
-                "took back entry %d, %s"
-                    .formatted(entry, register.undoing().undo(by(), entry, reason))));
-  }
-
-  /** People or places join the list of staff, or leave it: all of them, or none. */
-  public Answer staff(List<String> names, boolean leave) {
-    return with(
-        register -> {
-          register.together(
-              () -> {
-                for (String name : names) {
-                  if (leave) {
-                    register.staff().leave(by(), name);
-                  } else {
-                    register.staff().add(by(), name);
-                  }
-                }
-              });
-          return Answer.said(
-              "%d %s the list of staff".formatted(names.size(), leave ? "left" : "joined"));
-        });
-  }
-
-  private interface Asking {
-    Answer of(Register register) throws RegisterException, IOException;
-  }
-
-  private Answer with(Asking asking) {
-    if (!store.exists()) {
-      return store.missing();
-    }
-    try (Register register = store.open()) {
-      return asking.of(register);
-    } catch (IOException e) {
-      return Answer.refused(IoErrorText.inWords(e));
-    } catch (RegisterException e) {
-      return Answer.refused("error: " + e.getMessage());
-    }
-  }
-
   private By by() {
     return store.by(who, clock);
-  }
-
-  /** The moment by the clock that was handed in. */
-  public LocalDateTime now() {
-    return LocalDateTime.now(clock);
-  }
-
-  /** Asks the register a question; where there is no register yet, says so. */
-  public Found list(Question question) {
-    return list(question, Listing.Wish.ALL);
-  }
-
-  /** The same, of the rows that are wanted; a pack or person that nobody knows is a mistake. */
-  public Found list(Question question, Listing.Wish wish) {
-    if (!store.exists()) {
-      return new Found.Nothing(store.missing());
-    }
-    try (Register register = store.open()) {
-      requireKnown(register, wish);
-      return new Found.Rows(register.list(question).only(wish));
-    } catch (RegisterException e) {
-      return new Found.Nothing(Answer.refused("error: " + e.getMessage()));
-    }
-  }
-
-  private static void requireKnown(Register register, Listing.Wish wish) throws RegisterException {
-    if (wish.pack().isPresent() && !register.knows(wish.pack().get())) {
-      List<String> packs =
-          register.list(Question.packs()).rows().stream().map(row -> row.get(0)).toList();
-      throw new RegisterException(
-          AppText.UNKNOWN_PACK.with(wish.pack().get(), Nearest.to(wish.pack().get(), packs)));
-    }
-    if (wish.person().isPresent()) {
-      String person = wish.person().get();
-      List<String> known = register.staff().known();
-      if (known.stream().noneMatch(name -> Names.same(name, person))) {
-        throw new RegisterException(AppText.UNKNOWN_PERSON.with(person, Nearest.to(person, known)));
-      }
-    }
   }
 }

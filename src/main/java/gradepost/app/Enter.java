@@ -20,9 +20,9 @@ import gradepost.app.store.IoErrorText;
 import gradepost.app.store.Lock;
 import gradepost.app.store.PackFiles;
 import gradepost.app.store.Progress;
+import gradepost.app.store.SharedArchive;
 import gradepost.app.store.Store;
 import gradepost.reissue.register.Entry;
-import gradepost.reissue.register.Question;
 import gradepost.reissue.register.Register;
 import gradepost.reissue.register.Register.By;
 import gradepost.reissue.register.RegisterException;
@@ -78,7 +78,7 @@ public final class Enter {
       try (Lock lock = Lock.take(store.lock(), Lock.holder(by), patience);
           Register register = store.begin()) {
         new Archive(store.archive()).tidy(lock);
-        Optional<Answer> elsewhere = elsewhere(register);
+        Optional<Answer> elsewhere = SharedArchive.elsewhere(store, register);
         if (elsewhere.isPresent()) {
           return elsewhere.get();
         }
@@ -96,26 +96,6 @@ public final class Enter {
     } catch (RegisterException e) {
       return Answer.refused("error: " + e.getMessage());
     }
-  }
-
-  /** Who shares a register shares its archive: one that has nothing of its issues is another. */
-  private Optional<Answer> elsewhere(Register register) throws IOException, RegisterException {
-    List<List<String>> issues = register.list(Question.issues()).rows();
-    if (issues.isEmpty()) {
-      return Optional.empty();
-    }
-    Archive archive = new Archive(store.archive());
-    for (List<String> row : issues) {
-      for (Entry.Kept kept : register.find(row.get(0)).orElseThrow().inputs()) {
-        if (archive.read(kept.digest()).isPresent()) {
-          return Optional.empty();
-        }
-      }
-    }
-    return Optional.of(
-        Answer.refused(
-            "error: the archive %s has nothing of the issues in the register, such as %s by %s; nothing was done\n  Maybe it is another depot's register: share its archive, and name that with --archive"
-                .formatted(store.archive(), issues.get(0).get(0), issues.get(0).get(4))));
   }
 
   private Answer enter(Path file, Layout layout, Register register)

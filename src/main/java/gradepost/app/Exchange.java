@@ -12,28 +12,20 @@ import gradepost.source.RouteList;
 import gradepost.source.Sources;
 import gradepost.source.file.DiskFiles;
 import gradepost.source.file.SourceFiles;
-import gradepost.source.table.TableMistakes;
-import gradepost.text.Mistake;
 import gradepost.yaml.Problem;
 import gradepost.yaml.Problems;
 import gradepost.yaml.Reading;
-import gradepost.yaml.SourcePosition;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** Lists of a route out into tables and in again. */
 public final class Exchange {
-  private static final int LARGEST_MB = 4;
-  private static final String END = ".csv";
   private static final String NOTICES = "restrictions.yaml";
 
   /** Says the table. */
@@ -48,7 +40,7 @@ public final class Exchange {
   /** Writes the file anew with the table in it, or leaves it as it is and says why. */
   public Answer into(RouteList list, Path table, Path file) {
     try {
-      Reading<String> reading = csv(file).imported(List.of(table(list, table)));
+      Reading<String> reading = csv(file).imported(List.of(TableFolder.table(list, table)));
       return answer(Map.of(file, reading));
     } catch (IOException e) {
       return Answer.refused(IoErrorText.inWords(e));
@@ -62,7 +54,7 @@ public final class Exchange {
   public Answer all(Path folder, Path route) {
     try {
       List<Problem> problems = new ArrayList<>();
-      List<Table> tables = tables(folder, problems);
+      List<Table> tables = TableFolder.tables(folder, problems);
       if (!problems.isEmpty()) {
         return Answer.of(new Problems(problems));
       }
@@ -92,40 +84,6 @@ public final class Exchange {
   private static Optional<Route> route(Path file, String text) {
     byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
     return new Sources(name -> new SourceFiles.Bytes(bytes)).route(Disk.name(file)).found();
-  }
-
-  private static List<Table> tables(Path folder, List<Problem> problems) throws IOException {
-    List<Table> tables = new ArrayList<>();
-    List<Path> files = new ArrayList<>();
-    try (Stream<Path> all = Files.list(folder)) {
-      all.filter(f -> String.valueOf(f.getFileName()).endsWith(END)).sorted().forEach(files::add);
-    }
-    for (Path file : files) {
-      String name = String.valueOf(file.getFileName());
-      Optional<RouteList> list =
-          RouteList.of(name.substring(0, name.length() - END.length()).toLowerCase(Locale.ROOT));
-      if (list.isPresent()) {
-        tables.add(table(list.get(), file));
-      } else {
-        problems.add(error(file, TableMistakes.UNKNOWN_TABLE.with(name, names())));
-      }
-    }
-    if (files.isEmpty()) {
-      problems.add(error(folder, TableMistakes.NO_TABLES.with(names())));
-    }
-    return tables;
-  }
-
-  private static List<String> names() {
-    return RouteList.words().stream().map(word -> word + END).toList();
-  }
-
-  private static Problem error(Path file, Mistake mistake) {
-    return Problem.error(new SourcePosition(Disk.name(file), 1, 1), mistake);
-  }
-
-  private static Table table(RouteList list, Path file) throws IOException {
-    return new Table(list, Disk.name(file), Disk.bytes(file, LARGEST_MB));
   }
 
   private static Answer answer(Map<Path, Reading<String>> readings) throws IOException {

@@ -4,13 +4,10 @@ import gradepost.app.store.Answer;
 import gradepost.app.store.Archive;
 import gradepost.app.store.Delivery;
 import gradepost.app.store.Disk;
-import gradepost.app.store.IoErrorText;
 import gradepost.app.store.Paper;
 import gradepost.app.store.Store;
-import gradepost.briefing.Messages;
 import gradepost.reissue.register.Entry;
 import gradepost.reissue.register.Entry.Kept;
-import gradepost.reissue.register.Names;
 import gradepost.reissue.register.Register;
 import gradepost.reissue.register.RegisterException;
 import gradepost.reissue.register.ToBrief;
@@ -19,7 +16,6 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -32,12 +28,11 @@ import java.util.Map;
  */
 public final class PrintBatch {
   private final Store store;
-  private final Archive archive;
-  private final Messages messages = Messages.english();
+  private final PrintedFor given;
 
   public PrintBatch(Store store) {
     this.store = store;
-    this.archive = new Archive(store.archive());
+    this.given = new PrintedFor(new Archive(store.archive()));
   }
 
   /**
@@ -46,14 +41,15 @@ public final class PrintBatch {
    * @param packs whose papers are wanted; of all where there is none
    */
   public Answer to(Path file, List<String> packs) {
-    if (!store.exists()) {
-      return store.missing();
-    }
     if (Files.exists(file)) {
       return Answer.refused("error: there is such a file already: " + file);
     }
-    try (Register register = store.open();
-        Bound bound = new Bound()) {
+    return OnRegister.of(store, register -> printed(register, packs, file));
+  }
+
+  private Answer printed(Register register, List<String> packs, Path file)
+      throws IOException, RegisterException {
+    try (Bound bound = new Bound()) {
       Answer answer = bound(register, packs, bound);
       if (bound.pages() == 0) {
         return answer.and(Answer.said("NONE: nobody has a supplement or a slip to be given"));
@@ -62,10 +58,6 @@ public final class PrintBatch {
       bound.write(pdf);
       Paper paper = new Paper(String.valueOf(file.getFileName()), pdf.toByteArray());
       return answer.and(Answer.wrote(new Delivery(Disk.folder(file)).put(List.of(paper))));
-    } catch (IOException e) {
-      return Answer.refused(IoErrorText.inWords(e));
-    } catch (RegisterException e) {
-      return Answer.refused("error: " + e.getMessage());
     }
   }
 
@@ -86,72 +78,16 @@ public final class PrintBatch {
                         .formatted(each.person(), issue.name())));
       } else {
         issues.putIfAbsent(issue.name(), issue);
-        answer = answer.and(person(each, issue, bound));
+        answer = answer.and(given.to(each, issue, bound));
       }
     }
     for (Entry issue :
         issues.values().stream().sorted(Comparator.comparing(Entry::name)).toList()) {
-      for (Kept list : papers(issue, "-affected.pdf")) {
-        bound.add(list.digest(), bytes(list, issue));
+      for (Kept list : PrintedFor.papers(issue, "-affected.pdf")) {
+        bound.add(list.digest(), given.bytes(list, issue));
         bound.turn();
       }
     }
     return answer;
-  }
-
-  /** What one person is given for one pack. */
-  private Answer person(ToBrief each, Entry issue, Bound bound) throws IOException {
-    Answer answer = Answer.GOOD;
-    int before = bound.pages();
-    List<Kept> exchanged = new ArrayList<>(papers(issue, "-supplement.pdf"));
-    exchanged.addAll(papers(issue, "-addendum.pdf"));
-    String base = issue.base().map(n -> issue.pack() + "/" + n).orElse("");
-    for (ToBrief.Copy copy : each.copies()) {
-      if (copy.issue().equals(base)) {
-        for (Kept paper : exchanged) {
-          bound.add(paper.digest(), bytes(paper, issue));
-          bound.turn();
-        }
-      } else if (!copy.issue().equals(issue.name())) {
-        answer =
-            answer.and(
-                Answer.refused(
-                    "error: %s holds copy %s of %s, which no supplement brings up to %s: give the whole paper instead"
-                        .formatted(each.person(), copy.number(), copy.issue(), issue.name())));
-      }
-    }
-    for (Kept slips : papers(issue, "-slips.pdf")) {
-      String name = messages.text("slip.person") + " " + Names.printed(each.person());
-      String mark = messages.text("slip.title", String.valueOf(issue.number()));
-      if (bound.addFrom(slips.digest(), bytes(slips, issue), name, mark) == 0) {
-        answer =
-            answer.and(
-                Answer.refused(
-                    "error: %s came after the slips of %s were made: use a blank one"
-                        .formatted(each.person(), issue.name())));
-      }
-      bound.turn();
-    }
-    int pages = bound.pages() - before;
-    return pages == 0
-        ? answer
-        : answer.and(
-            Answer.said(
-                "%s, %s: pages %d to %d"
-                    .formatted(each.person(), issue.name(), before + 1, bound.pages())));
-  }
-
-  private static List<Kept> papers(Entry issue, String end) {
-    return issue.papers().stream().filter(p -> p.name().endsWith(end)).toList();
-  }
-
-  private byte[] bytes(Kept paper, Entry issue) throws IOException {
-    return archive
-        .read(paper.digest())
-        .orElseThrow(
-            () ->
-                new IOException(
-                    "the archive does not hold %s of %s whole"
-                        .formatted(paper.name(), issue.name())));
   }
 }

@@ -4,13 +4,11 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import gradepost.app.issue.Issue;
 import gradepost.app.store.Answer;
-import gradepost.app.store.Digest;
 import gradepost.app.store.Disk;
 import gradepost.app.store.IoErrorText;
 import gradepost.app.store.PackFiles;
+import gradepost.app.store.RegisteredPaper;
 import gradepost.app.store.Store;
-import gradepost.reissue.register.Question;
-import gradepost.reissue.register.Register;
 import gradepost.reissue.register.RegisterException;
 import gradepost.render.Fingerprints;
 import gradepost.source.pack.PackFile;
@@ -46,7 +44,10 @@ public final class Verify {
   public Answer of(Path paper, List<Path> named) {
     try {
       byte[] bytes = Disk.bytes(paper, LARGEST_MB);
-      Optional<Answer> registered = store.isPresent() ? registered(paper, bytes) : Optional.empty();
+      Optional<Answer> registered =
+          store.isPresent()
+              ? new RegisteredPaper(store.get(), paper).with(bytes)
+              : Optional.empty();
       if (registered.isPresent()) {
         return registered.get();
       }
@@ -58,7 +59,9 @@ public final class Verify {
                 + " as PDF or HTML, or a hand-over as JSON");
       }
       Optional<Answer> changed =
-          store.isPresent() ? changed(paper, printed.get()) : Optional.empty();
+          store.isPresent()
+              ? new RegisteredPaper(store.get(), paper).changed(printed.get())
+              : Optional.empty();
       if (changed.isPresent()) {
         return changed.get();
       }
@@ -75,49 +78,6 @@ public final class Verify {
     return store.isPresent()
         ? "  it was never registered: only its fingerprint was compared, not its other content"
         : "  without a register: only its fingerprint was compared, not its other content";
-  }
-
-  /** What the register says of a file with exactly this content, if it has one. */
-  private Optional<Answer> registered(Path paper, byte[] bytes) throws RegisterException {
-    try (Register register = store.orElseThrow().open()) {
-      List<List<String>> found = register.list(Question.paper(Digest.of(bytes))).rows();
-      if (found.isEmpty()) {
-        return Optional.empty();
-      }
-      List<String> row = found.get(0);
-      Answer genuine =
-          Answer.said(
-              "%s: genuine, byte for byte %s of %s, issued %s"
-                  .formatted(paper, row.get(1), row.get(0), row.get(3).replace('T', ' ')));
-      if (row.get(2).equals("draft")) {
-        return Optional.of(
-            genuine.and(
-                Answer.refused(
-                    "%s: error: it is the DRAFT of %s, from before it was checked"
-                        .formatted(paper, row.get(0)))));
-      }
-      if (!row.get(4).isEmpty()) {
-        return Optional.of(
-            genuine.and(
-                Answer.refused(
-                    "%s: error: %s is recalled: %s".formatted(paper, row.get(0), row.get(4)))));
-      }
-      return Optional.of(genuine);
-    }
-  }
-
-  /** A paper that says which issue it is, and is none of that issue's papers. */
-  private Optional<Answer> changed(Path paper, String printed) throws RegisterException {
-    try (Register register = store.orElseThrow().open()) {
-      return register
-          .find(printed)
-          .filter(entry -> !entry.papers().isEmpty())
-          .map(
-              entry ->
-                  Answer.refused(
-                      "%s: error: its fingerprint is that of %s, but it is none of the %d papers registered for it: it was changed, or made apart from them\n  Maybe use the registered paper: gradepost reproduce %s --out DIR"
-                          .formatted(paper, entry.name(), entry.papers().size(), entry.name())));
-    }
   }
 
   private static Answer compare(Path paper, String printed, List<Path> packs) {

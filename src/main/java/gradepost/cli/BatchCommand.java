@@ -1,6 +1,7 @@
 package gradepost.cli;
 
 import gradepost.app.Batch;
+import gradepost.app.BatchAct;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -24,7 +25,7 @@ final class BatchCommand implements Callable<Integer> {
       index = "0",
       paramLabel = "ACT",
       description = "What each row does: ${COMPLETION-CANDIDATES}.")
-  private Batch.Act act = Batch.Act.HAND_OUT;
+  private BatchAct act = BatchAct.HAND_OUT;
 
   @Parameters(index = "1", paramLabel = "FILE", description = "The table, as CSV.")
   private Path file = Path.of("");

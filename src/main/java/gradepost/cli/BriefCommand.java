@@ -4,6 +4,7 @@ import gradepost.app.Brief;
 import gradepost.app.store.FailOn;
 import gradepost.pack.PaperKind;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -77,15 +78,16 @@ final class BriefCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     try (TerminalProgress progress = TerminalProgress.forThisTerminal()) {
-      Brief brief =
-          new Brief(
-              Optional.ofNullable(templates),
+      Brief.Wish wish =
+          new Brief.Wish(
               json,
               Set.copyOf(with),
               seed == null ? OptionalLong.empty() : OptionalLong.of(seed),
-              progress);
-      Brief dated = brief.at(Main.clock(spec), expired).failingOn(failOn);
-      return Saying.exitCode(spec, dated.of(packs, out));
+              Optional.of(LocalDateTime.now(Main.clock(spec))),
+              expired,
+              failOn);
+      Brief brief = new Brief(Optional.ofNullable(templates), wish, progress);
+      return Saying.exitCode(spec, brief.of(packs, out));
     }
   }
 }

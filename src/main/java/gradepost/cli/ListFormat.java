@@ -3,7 +3,9 @@ package gradepost.cli;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import gradepost.app.Lists;
 import gradepost.reissue.register.Listing;
+import gradepost.reissue.register.Question;
 import gradepost.source.table.Csv;
 import gradepost.units.PrintedText;
 import java.io.IOException;
@@ -51,6 +53,19 @@ final class ListFormat {
         Optional.ofNullable(person),
         Optional.ofNullable(since).map(LocalDate::toString),
         inForce ? Optional.of(now) : Optional.empty());
+  }
+
+  /** Asks the register and prints the rows that are wanted; the exit code of the command. */
+  int list(RegisterOptions register, Question question) {
+    LocalDateTime now = LocalDateTime.now(Main.clock(register.command()));
+    return new Lists(register.store())
+        .list(question, wish(now))
+        .match(
+            rows -> {
+              print(rows.listing(), register.command().commandLine().getOut());
+              return 0;
+            },
+            nothing -> Saying.exitCode(register.command(), nothing.why()));
   }
 
   void print(Listing listing, PrintWriter out) {

@@ -1,5 +1,6 @@
 package gradepost.cli;
 
+import gradepost.app.KnownNotice;
 import gradepost.app.NoticeList;
 import gradepost.app.export.NoticeCalendar;
 import gradepost.app.store.Answer;
@@ -60,7 +61,7 @@ final class NoticesCommand implements Callable<Integer> {
             nothing -> Saying.exitCode(spec, nothing.why()));
   }
 
-  private static void add(NoticeList.Known known, NoticeList notices, NoticeCalendar events) {
+  private static void add(KnownNotice known, NoticeList notices, NoticeCalendar events) {
     TemporaryRestriction r = known.restriction();
     String what =
         "%s, %s, %s, %s".formatted(r.reference(), known.speed(), known.where(), known.route());

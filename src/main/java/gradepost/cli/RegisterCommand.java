@@ -57,14 +57,7 @@ final class RegisterCommand implements Runnable {
   }
 
   private static int list(RegisterOptions register, ListFormat format, Question question) {
-    Desk desk = desk(register);
-    return desk.list(question, format.wish(desk.now()))
-        .match(
-            rows -> {
-              format.print(rows.listing(), register.command().commandLine().getOut());
-              return 0;
-            },
-            nothing -> Saying.exitCode(register.command(), nothing.why()));
+    return format.list(register, question);
   }
 
   @Command(
@@ -292,7 +285,7 @@ final class RegisterCommand implements Runnable {
           long days,
       @Mixin RegisterOptions register,
       @Mixin ListFormat format) {
-    LocalDate last = desk(register).now().toLocalDate().plusDays(days);
+    LocalDate last = LocalDate.now(Main.clock(register.command())).plusDays(days);
     return list(register, format, Question.lapsing(last));
   }
 

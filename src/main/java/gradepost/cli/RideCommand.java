@@ -1,7 +1,7 @@
 package gradepost.cli;
 
-import gradepost.app.AssessRide;
-import gradepost.app.RideDetails;
+import gradepost.app.ride.AssessRide;
+import gradepost.app.ride.RideDetails;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;

@@ -1,6 +1,6 @@
 package gradepost.cli;
 
-import gradepost.app.Desk;
+import gradepost.app.Entries;
 import gradepost.reissue.register.Question;
 import java.util.List;
 import picocli.CommandLine.Command;
@@ -27,8 +27,8 @@ final class StaffCommand implements Runnable {
         spec.commandLine(), CliText.NO_ACT.of(spec.subcommands().keySet()));
   }
 
-  private static Desk desk(RegisterOptions register) {
-    return new Desk(register.store(), Main.clock(register.command()), register.who());
+  private static Entries entries(RegisterOptions register) {
+    return new Entries(register.store(), Main.clock(register.command()), register.who());
   }
 
   @Command(name = "add", mixinStandardHelpOptions = true, description = "Enters names in the list.")
@@ -36,7 +36,7 @@ final class StaffCommand implements Runnable {
       @Parameters(arity = "1..*", paramLabel = "NAME", description = "People or places.")
           List<String> names,
       @Mixin RegisterOptions register) {
-    return Saying.exitCode(register.command(), desk(register).staff(names, false));
+    return Saying.exitCode(register.command(), entries(register).staff(names, false));
   }
 
   @Command(
@@ -47,18 +47,11 @@ final class StaffCommand implements Runnable {
       @Parameters(arity = "1..*", paramLabel = "NAME", description = "People or places.")
           List<String> names,
       @Mixin RegisterOptions register) {
-    return Saying.exitCode(register.command(), desk(register).staff(names, true));
+    return Saying.exitCode(register.command(), entries(register).staff(names, true));
   }
 
   @Command(name = "list", mixinStandardHelpOptions = true, description = "Lists the names.")
   int list(@Mixin RegisterOptions register, @Mixin ListFormat format) {
-    Desk desk = desk(register);
-    return desk.list(Question.staff(), format.wish(desk.now()))
-        .match(
-            rows -> {
-              format.print(rows.listing(), register.command().commandLine().getOut());
-              return 0;
-            },
-            nothing -> Saying.exitCode(register.command(), nothing.why()));
+    return format.list(register, Question.staff());
   }
 }

@@ -1,6 +1,6 @@
 package gradepost.cli;
 
-import gradepost.app.Desk;
+import gradepost.app.Entries;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -29,7 +29,7 @@ final class UndoCommand implements Callable<Integer> {
   public Integer call() {
     return Saying.exitCode(
         register.command(),
-        new Desk(register.store(), Main.clock(register.command()), register.who())
+        new Entries(register.store(), Main.clock(register.command()), register.who())
             .undo(entry, reason));
   }
 }

@@ -12,7 +12,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalLong;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -59,9 +58,7 @@ class ArchivalIT {
     Answer answer =
         new Brief(
                 Optional.empty(),
-                false,
-                Set.of(PaperKind.SIGN_OFF, PaperKind.CARDS),
-                OptionalLong.empty(),
+                Brief.Wish.PAPERS.with(Set.of(PaperKind.SIGN_OFF, PaperKind.CARDS)),
                 Progress.SILENT)
             .of(
                 List.of(

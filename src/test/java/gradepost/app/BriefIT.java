@@ -14,7 +14,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalLong;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -106,9 +105,7 @@ class BriefIT {
   private static Brief brief(Optional<Path> templates) {
     return new Brief(
         templates,
-        true,
-        Set.of(PaperKind.CARDS),
-        OptionalLong.empty(),
+        Brief.Wish.PAPERS.andJson().with(Set.of(PaperKind.CARDS)),
         new Progress() {
           @Override
           public void expect(int papers) {}

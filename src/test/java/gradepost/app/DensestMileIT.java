@@ -13,8 +13,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalLong;
-import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.io.TempDir;
@@ -38,7 +36,7 @@ class DensestMileIT {
   void nothingOverlapsAndNothingIsCut(UnitStyle units, String cards) throws Exception {
     Path pack = DensestMile.pack(folder.resolve("routes"), units, cards);
     Answer first =
-        new Brief(Optional.empty(), false, Set.of(), OptionalLong.empty(), Progress.SILENT)
+        new Brief(Optional.empty(), Brief.Wish.PAPERS, Progress.SILENT)
             .of(List.of(pack), folder.resolve("papers"));
     assertThat(first.problems()).noneMatch(p -> p.contains(": error: "));
     Path notice = DensestMile.notice(folder.resolve("routes"), units);

@@ -102,7 +102,8 @@ class SmallLinesTest {
   @Test
   void aStopThatCannotBeBrakedForIsRefusedInOneMessage(@TempDir Path folder) {
     Path pack = SmallLines.FOLDER.resolve("unbrakeable/pack.yaml");
-    Answer answer = new Brief(Optional.empty(), false, SILENT).of(List.of(pack), folder);
+    Answer answer =
+        new Brief(Optional.empty(), Brief.Wish.PAPERS, SILENT).of(List.of(pack), folder);
     assertThat(answer.good()).isFalse();
     assertThat(answer.written()).isEmpty();
     assertThat(answer.problems().stream().filter(p -> !p.contains(": note: ")))

@@ -44,7 +44,7 @@ class UnfitPackTest {
           @Override
           public void done(String paper) {}
         };
-    return new Brief(Optional.empty(), false, silent).of(List.of(pack), out);
+    return new Brief(Optional.empty(), Brief.Wish.PAPERS, silent).of(List.of(pack), out);
   }
 
   /**

@@ -18,7 +18,7 @@ public final class SampleIssue {
             Optional.of("2"),
             LocalDateTime.of(2026, 11, 19, 18, 0),
             "A. Instructor",
-            Optional.empty(),
+            Optional.of("B. Clerk"),
             Optional.of("7"),
             Optional.empty(),
             List.of("Sectional appendix of the invented line, 2026")),

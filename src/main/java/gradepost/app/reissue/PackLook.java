@@ -33,7 +33,8 @@ final class PackLook {
   private final Optional<Register> register;
   private final LastIssues last;
   private final NextIssue next;
-  private final LocalDateTime when;
+  private final NothingToDo done;
+  private final RecalledBase recalled;
 
   /**
    * @param notice empty where the files in place have been edited by hand
@@ -52,7 +53,8 @@ final class PackLook {
     this.notice = notice;
     this.register = register;
     this.last = last;
-    this.when = when;
+    this.done = new NothingToDo(order, when);
+    this.recalled = new RecalledBase(register, last, when);
     this.next = new NextIssue(sources, order.tell(), when);
   }
 
@@ -85,7 +87,7 @@ final class PackLook {
       return Seen.done(file, State.KNOWN, Answer.said(waits));
     }
     if (there.hasNotice() && last.areInPlace(file, found)) {
-      return has(file, there);
+      return done.has(file, there);
     }
     List<String> lacking = new ArrayList<>();
     Optional<PackFile> base = last.base(file, found, there.latest(), lacking);
@@ -112,7 +114,7 @@ final class PackLook {
       return Seen.done(file, State.STALE, files);
     }
     if (there.hasNotice()) {
-      return has(file, there);
+      return done.has(file, there);
     }
     boolean asOf = order.tell().asOf().isPresent();
     if (asOf && to.obstacle().isPresent()) {
@@ -120,42 +122,15 @@ final class PackLook {
     }
     PackFile asFound = asOf ? to.pack() : to.pack().with(found.issue(), to.pack().notices());
     if (!PaperPair.anyMayDiffer(file, base.get(), asFound)) {
-      return untouched(amended, asFound, there, noted.and(files));
+      return done.untouched(amended, asFound, there, noted.and(files));
     }
     if (there.taken().isPresent()) {
       String old = LookTold.old(file, there.taken().get(), there.latest().orElseThrow());
       return Seen.done(file, State.FAILED, Answer.refused(old));
     }
     Optional<Entry> takenIn = last.takenIn(file, found, there.latest());
-    Answer told = noted.and(files).and(recalled(file, base.get(), to.pack(), there.latest()));
+    Answer told = noted.and(files).and(recalled.told(file, base.get(), to.pack(), there.latest()));
     Outcome outcome = new Outcome(file, State.TOUCHED, told, takenIn);
     return new Seen.Touched(outcome, found, to, base.get(), digest, there.latest());
-  }
-
-  private Answer recalled(Path file, PackFile base, PackFile to, Optional<Entry> latest)
-      throws IOException, RegisterException {
-    return register.isPresent() && latest.isPresent()
-        ? new RecalledBase(register.get(), last, when).told(file, base, to, latest.get())
-        : Answer.GOOD;
-  }
-
-  private Seen has(Path file, Registered there) {
-    int taken = there.taken().orElseThrow();
-    Entry latest = there.latest().orElseThrow();
-    String said = LookTold.has(file, taken, latest, order.tell().emergency());
-    return Seen.done(file, State.KNOWN, Answer.said(said));
-  }
-
-  private Seen untouched(Amended amended, PackFile asFound, Registered there, Answer noted) {
-    Path file = amended.file();
-    List<TemporaryRestriction> timely = PackTrains.timely(asFound, amended.notices());
-    return there.latest().isEmpty() && PackTrains.concerned(file, asFound, timely)
-        ? Seen.done(file, State.FAILED, noted.and(Answer.refused(LookTold.uncertain(file))))
-        : Seen.done(
-            file,
-            State.UNTOUCHED,
-            noted
-                .and(Answer.said(LookTold.untouched(file, asFound, amended.notices())))
-                .and(LookTold.ended(file, asFound, when)));
   }
 }

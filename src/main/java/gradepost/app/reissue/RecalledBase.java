@@ -19,11 +19,11 @@ import java.util.Optional;
  * What a clerk is told where the last issue was recalled: what it took in is still in the files.
  */
 final class RecalledBase {
-  private final Register register;
+  private final Optional<Register> register;
   private final LastIssues last;
   private final LocalDateTime when;
 
-  RecalledBase(Register register, LastIssues last, LocalDateTime when) {
+  RecalledBase(Optional<Register> register, LastIssues last, LocalDateTime when) {
     this.register = register;
     this.last = last;
     this.when = when;
@@ -34,8 +34,16 @@ final class RecalledBase {
    *
    * @param base the last issue as it was registered
    * @param next as it is to be issued
+   * @param latest empty where none is registered
    */
-  Answer told(Path file, PackFile base, PackFile next, Entry latest)
+  Answer told(Path file, PackFile base, PackFile next, Optional<Entry> latest)
+      throws IOException, RegisterException {
+    return register.isPresent() && latest.isPresent()
+        ? told(register.get(), file, base, next, latest.get())
+        : Answer.GOOD;
+  }
+
+  private Answer told(Register register, Path file, PackFile base, PackFile next, Entry latest)
       throws IOException, RegisterException {
     Optional<String> reason;
     Optional<Entry> before = Optional.empty();

@@ -62,23 +62,13 @@ final class ReissueRound {
         notice.isEmpty()
             ? List.of()
             : new DoubtfulNotices(order.read().edits().confirmed()).of(touched);
-    if (!doubtful.isEmpty()) {
-      Map<Path, Outcome> all = byFile(outcomes);
-      doubtful.forEach(o -> all.put(o.file(), o));
-      return new ArrayList<>(all.values());
-    }
-    if (register.isPresent() && !order.put().dryRun()) {
+    if (doubtful.isEmpty() && register.isPresent() && !order.put().dryRun()) {
       takeIn(touched, register.get());
     }
-    Map<Path, Outcome> all = byFile(outcomes);
-    made(touched, register).forEach(o -> all.put(o.file(), o));
-    return new ArrayList<>(all.values());
-  }
-
-  private static Map<Path, Outcome> byFile(List<Outcome> outcomes) {
     Map<Path, Outcome> all = new LinkedHashMap<>();
     outcomes.forEach(o -> all.put(o.file(), o));
-    return all;
+    (doubtful.isEmpty() ? made(touched, register) : doubtful).forEach(o -> all.put(o.file(), o));
+    return new ArrayList<>(all.values());
   }
 
   /** Whether the run ended before every pack had its turn. */

@@ -7,6 +7,7 @@ import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 import gradepost.app.Enter;
+import gradepost.app.FinalPapers;
 import gradepost.app.Reproduce;
 import gradepost.app.reissue.PackReissue;
 import gradepost.briefing.reissue.ChangeMarks;
@@ -48,6 +49,8 @@ class DifferencesOnceTest {
           .doNotHaveFullyQualifiedName(PackReissue.class.getName())
           .and()
           .doNotHaveFullyQualifiedName(Enter.class.getName())
+          .and()
+          .doNotHaveFullyQualifiedName(FinalPapers.class.getName())
           .and()
           .doNotHaveFullyQualifiedName(Reproduce.class.getName())
           .should()

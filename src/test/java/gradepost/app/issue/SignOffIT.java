@@ -2,9 +2,9 @@ package gradepost.app.issue;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import gradepost.app.AssessRide;
 import gradepost.app.Brief;
-import gradepost.app.RideDetails;
+import gradepost.app.ride.AssessRide;
+import gradepost.app.ride.RideDetails;
 import gradepost.app.store.Answer;
 import gradepost.app.store.Progress;
 import gradepost.drive.DemoPlans;
@@ -244,7 +244,9 @@ class SignOffIT {
 
   private Answer brief(Path pack, String out) {
     return new Brief(
-            Optional.empty(), false, Set.of(PaperKind.SIGN_OFF), OptionalLong.of(5), SILENT)
+            Optional.empty(),
+            Brief.Wish.PAPERS.with(Set.of(PaperKind.SIGN_OFF)).seeded(OptionalLong.of(5)),
+            SILENT)
         .of(List.of(pack), folder.resolve(out));
   }
 

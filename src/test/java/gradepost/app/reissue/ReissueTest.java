@@ -97,8 +97,7 @@ class ReissueTest {
         .doesNotContain("driver instructor");
     String reference = "out/0000-issue-2/0000-reference.pdf";
     assertThat(text(folder.resolve(reference)).replaceAll("\\s+", " "))
-        .contains(
-            "DRAFT 2 · valid", "Sheet from issue 1, unchanged in issue 2");
+        .contains("DRAFT 2 · valid", "Sheet from issue 1, unchanged in issue 2");
     assertThat(Files.readString(routes.resolve("line-000/restrictions.yaml")))
         .contains("T 1")
         .doesNotContain("none:");

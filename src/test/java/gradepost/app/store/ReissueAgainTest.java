@@ -75,13 +75,16 @@ class ReissueAgainTest {
     try (Register register = store.open()) {
       Register.By by = new Register.By("a clerk", LocalDateTime.of(2026, 11, 25, 12, 0));
       Entry issue = register.latest("0000").orElseThrow();
+      Register.By checker = new Register.By("Another clerk", by.when());
+      register.checks().checked(checker, issue, issue.papers());
       register.acknowledge(by, issue, "A B");
       register.handOut(by, issue, "7", "Elm");
     }
     try (Connection c = DriverManager.getConnection(store.url());
         Statement change = c.createStatement()) {
-      assertThat(change.executeUpdate("UPDATE acknowledgement SET person = '日本'")).isEqualTo(1);
-      assertThat(change.executeUpdate("UPDATE copy SET holder = 'El' || char(27) || 'm'"))
+      assertThat(change.executeUpdate("UPDATE acknowledgement_entry SET person = '日本'"))
+          .isEqualTo(1);
+      assertThat(change.executeUpdate("UPDATE copy_entry SET holder = 'El' || char(27) || 'm'"))
           .isEqualTo(1);
     }
     Answer answer = reissue(notice("T 1", 15), packs.get(0));

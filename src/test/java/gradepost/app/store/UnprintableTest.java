@@ -93,7 +93,7 @@ class UnprintableTest {
   }
 
   private Answer brief(Path packs) {
-    return new Brief(Optional.empty(), false, Progress.SILENT)
+    return new Brief(Optional.empty(), Brief.Wish.PAPERS, Progress.SILENT)
         .of(List.of(packs), folder.resolve("papers"));
   }
 
@@ -200,7 +200,7 @@ class UnprintableTest {
       }
     }
     Answer answer =
-        new Brief(Optional.of(own), false, Progress.SILENT)
+        new Brief(Optional.of(own), Brief.Wish.PAPERS, Progress.SILENT)
             .of(List.of(folder.resolve("packs")), folder.resolve("papers"));
     assertThat(answer.problems())
         .anyMatch(p -> p.matches("(?s).*pack-0000.yaml: error: the font has no glyph for 日.*"))

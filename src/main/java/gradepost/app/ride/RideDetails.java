@@ -1,4 +1,4 @@
-package gradepost.app;
+package gradepost.app.ride;
 
 import gradepost.briefing.signoff.RideReport;
 import gradepost.source.ride.RideHeading;

@@ -1,4 +1,4 @@
-package gradepost.app;
+package gradepost.app.ride;
 
 import gradepost.app.export.RideJson;
 import gradepost.app.issue.Issue;

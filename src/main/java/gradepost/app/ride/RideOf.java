@@ -1,4 +1,4 @@
-package gradepost.app;
+package gradepost.app.ride;
 
 import gradepost.app.issue.Issue;
 import gradepost.app.issue.Layout;
@@ -126,7 +126,7 @@ final class RideOf {
     return details.leftOut().keySet().stream()
         .filter(n -> plan.approaches().stream().noneMatch(a -> a.number() == n))
         .findFirst()
-        .map(n -> AppText.NO_APPROACH.with(n, plan.approaches().size()));
+        .map(n -> RideText.NO_APPROACH.with(n, plan.approaches().size()));
   }
 
   List<String> names() {

@@ -1,4 +1,4 @@
-package gradepost.app;
+package gradepost.app.ride;
 
 import gradepost.app.issue.Layout;
 import gradepost.app.issue.Task;
@@ -85,7 +85,7 @@ final class RideClass {
       }
     }
     if (driven.isEmpty()) {
-      return answer.and(AssessRide.refused(folder, AppText.NO_RIDES));
+      return answer.and(AssessRide.refused(folder, RideText.NO_RIDES));
     }
     papers.addAll(layout.papers(NAME, ClassReport.of(driven)));
     return answer.and(Answer.wrote(delivery.put(papers)));

@@ -1,4 +1,4 @@
-package gradepost.app;
+package gradepost.app.ride;
 
 import gradepost.app.issue.Layout;
 import gradepost.app.issue.Task;
@@ -47,7 +47,7 @@ public final class AssessRide {
       PackFile found = reading.found().get();
       Optional<SignOffRules> rules = found.policy().signOff();
       if (rules.isEmpty()) {
-        return answer.and(refused(pack, AppText.NO_RIDE_RULES));
+        return answer.and(refused(pack, RideText.NO_RIDE_RULES));
       }
       List<Task> courses =
           Task.of(pack, found).stream().filter(t -> t.assignment().ordinary()).toList();
@@ -117,8 +117,8 @@ public final class AssessRide {
         value.directions().stream().map(d -> value.route().nameOf(d.direction())).toList();
     List<String> formations = value.formations().stream().map(f -> f.name()).toList();
     return none
-        ? AppText.NO_SUCH_COURSE.with(directions, formations)
-        : AppText.SEVERAL_COURSES.with(directions, formations);
+        ? RideText.NO_SUCH_COURSE.with(directions, formations)
+        : RideText.SEVERAL_COURSES.with(directions, formations);
   }
 
   static String direction(Task task) {

@@ -1,4 +1,4 @@
-package gradepost.app;
+package gradepost.app.ride;
 
 import gradepost.app.issue.Task;
 import gradepost.policy.RideRules;
@@ -35,7 +35,7 @@ final class RideRoad {
     return own.stops() >= LEAST_STOPS && other.isEmpty()
         ? Optional.empty()
         : Optional.of(
-            AppText.OTHER_ROAD.with(
+            RideText.OTHER_ROAD.with(
                 AssessRide.direction(task), AssessRide.formation(task), other.map(RideRoad::name)));
   }
 
@@ -46,7 +46,8 @@ final class RideRoad {
   Optional<Mistake> doubt(Ride.Recorded ride) {
     return better(ride, fit(task, ride), true)
         .map(
-            t -> AppText.OTHER_FORMATION.with(AssessRide.formation(task), AssessRide.formation(t)));
+            t ->
+                RideText.OTHER_FORMATION.with(AssessRide.formation(task), AssessRide.formation(t)));
   }
 
   /** Another course that fits better, of the same direction or of another. */

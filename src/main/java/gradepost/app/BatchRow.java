@@ -1,0 +1,131 @@
+package gradepost.app;
+
+import gradepost.app.store.Store;
+import gradepost.reissue.register.Entry;
+import gradepost.reissue.register.Question;
+import gradepost.reissue.register.Register;
+import gradepost.reissue.register.Register.By;
+import gradepost.reissue.register.RegisterException;
+import gradepost.reissue.register.Signature;
+import java.io.IOException;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/** A row of a table, as it is entered in the register. */
+final class BatchRow {
+  private static final List<String> YES = List.of("yes", "no");
+
+  private final Store store;
+  private final Register register;
+  private final By by;
+  private final Map<String, String> cells;
+
+  BatchRow(Store store, Register register, By by, Map<String, String> cells) {
+    this.store = store;
+    this.register = register;
+    this.by = by;
+    this.cells = cells;
+  }
+
+  private String cell(String column) {
+    return cells.getOrDefault(column, "");
+  }
+
+  String done(BatchAct act) throws RowRefused, RegisterException, IOException {
+    String person = cell("person");
+    if (act == BatchAct.STAFF) {
+      register.staff().add(by, person);
+      return person + " joined the list of staff";
+    }
+    Entry issue = issue();
+    String name = issue.name();
+    switch (act) {
+      case HAND_OUT -> {
+        InUse.require(register, issue, by.when());
+        String copy = cell("copy");
+        if (copy.isEmpty()) {
+          copy = register.handOutNext(by, issue, person);
+        } else {
+          register.handOut(by, issue, copy, person);
+        }
+        return "%s: copy %s handed out to %s".formatted(name, copy, person);
+      }
+      case RETURN -> {
+        String copy = held(issue, person);
+        if (yes("destroyed")) {
+          register.destroyed(by, issue, copy);
+          return "%s: copy %s of %s is destroyed".formatted(name, copy, person);
+        }
+        register.takeBack(by, issue, copy);
+        return "%s: copy %s of %s is back".formatted(name, copy, person);
+      }
+      case ACKNOWLEDGE -> {
+        register.acknowledge(by, issue, person);
+        return "%s: acknowledged by %s".formatted(name, person);
+      }
+      default -> {
+        Signature signature = signature(person);
+        SignOffTerms.of(store, issue, by.when().toLocalDate()).require(issue, signature);
+        register.signOff(by, issue, signature);
+        return "%s: %s signed off, %s, until %s"
+            .formatted(name, person, signature.covers(), signature.lapses());
+      }
+    }
+  }
+
+  /** By its name, or the latest of a pack by the name of the pack. */
+  private Entry issue() throws RowRefused, RegisterException {
+    String called = cell("issue");
+    Optional<Entry> found = register.find(called);
+    if (found.isEmpty()) {
+      found = register.latest(called);
+    }
+    return found.orElseThrow(() -> new RowRefused(AppText.NO_SUCH_ISSUE.with(called)));
+  }
+
+  private String held(Entry issue, String person) throws RowRefused, RegisterException {
+    List<String> copies =
+        register.list(Question.outOf(issue.pack())).rows().stream()
+            .filter(row -> row.get(0).equals(issue.name()) && row.get(2).equals(person))
+            .map(row -> row.get(1))
+            .toList();
+    if (!cell("copy").isEmpty() && copies.contains(cell("copy"))) {
+      return cell("copy");
+    }
+    if (copies.isEmpty() || !cell("copy").isEmpty()) {
+      throw new RowRefused(AppText.NOT_HELD.with(issue.name(), person));
+    }
+    if (copies.size() > 1) {
+      throw new RowRefused(AppText.SEVERAL_HELD.with(person, copies));
+    }
+    return copies.get(0);
+  }
+
+  private boolean yes(String column) throws RowRefused {
+    String word = cell(column).toLowerCase(Locale.ROOT);
+    if (!word.isEmpty() && !YES.contains(word)) {
+      throw new RowRefused(AppText.NO_YES.with(word, YES));
+    }
+    return word.equals(YES.get(0));
+  }
+
+  private Signature signature(String person) throws RowRefused {
+    try {
+      return new Signature(
+          person,
+          cell("direction"),
+          cell("formation"),
+          cell("assessor"),
+          LocalDate.parse(cell("lapses")),
+          cell("score"),
+          cell("paper"),
+          cell("conditions"));
+    } catch (DateTimeParseException e) {
+      throw new RowRefused(AppText.NO_DATE.with(cell("lapses")));
+    }
+  }
+}

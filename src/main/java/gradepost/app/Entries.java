@@ -1,0 +1,50 @@
+package gradepost.app;
+
+import gradepost.app.store.Answer;
+import gradepost.app.store.Store;
+import java.time.Clock;
+import java.util.List;
+
+/** Entries of the log that are taken back, and the list of staff. */
+public final class Entries {
+  private final Store store;
+  private final Clock clock;
+  private final String who;
+
+  public Entries(Store store, Clock clock, String who) {
+    this.store = store;
+    this.clock = clock;
+    this.who = who;
+  }
+
+  /** An entry is taken back by another, which says why. */
+  public Answer undo(long entry, String reason) {
+    return OnRegister.of(
+        store,
+        register ->
+            Answer.said(
+                "took back entry %d, %s"
+                    .formatted(
+                        entry, register.undoing().undo(store.by(who, clock), entry, reason))));
+  }
+
+  /** People or places join the list of staff, or leave it: all of them, or none. */
+  public Answer staff(List<String> names, boolean leave) {
+    return OnRegister.of(
+        store,
+        register -> {
+          register.together(
+              () -> {
+                for (String name : names) {
+                  if (leave) {
+                    register.staff().leave(store.by(who, clock), name);
+                  } else {
+                    register.staff().add(store.by(who, clock), name);
+                  }
+                }
+              });
+          return Answer.said(
+              "%d %s the list of staff".formatted(names.size(), leave ? "left" : "joined"));
+        });
+  }
+}

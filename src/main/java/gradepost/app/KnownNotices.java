@@ -1,0 +1,91 @@
+package gradepost.app;
+
+import gradepost.app.issue.ArchivedInputs;
+import gradepost.app.store.Archive;
+import gradepost.app.store.Disk;
+import gradepost.app.store.Store;
+import gradepost.pack.TemporaryRestriction.Status;
+import gradepost.reissue.register.Entry;
+import gradepost.reissue.register.Question;
+import gradepost.reissue.register.Register;
+import gradepost.reissue.register.RegisterException;
+import gradepost.source.Sources;
+import gradepost.source.pack.PackFile;
+import gradepost.units.Rounding;
+import gradepost.units.UnitStyle;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** Reads which restrictions are on the papers of the last issues. */
+final class KnownNotices {
+  private final Store store;
+  private final Register register;
+
+  KnownNotices(Store store, Register register) {
+    this.store = store;
+    this.register = register;
+  }
+
+  /**
+   * All of them.
+   *
+   * @param lost what is said where the inputs of an issue cannot be read
+   */
+  List<KnownNotice> all(List<String> lost) throws IOException, RegisterException {
+    Set<String> packs = new LinkedHashSet<>();
+    register.list(Question.latestInputs()).rows().forEach(row -> packs.add(row.get(0)));
+    Sources sources = Disk.sources();
+    Archive archive = new Archive(store.archive());
+    Map<KnownNotice, List<String>> issues = new LinkedHashMap<>();
+    for (String pack : new TreeSet<>(packs)) {
+      Entry latest = register.latest(pack).orElseThrow();
+      Optional<PackFile> read = ArchivedInputs.pack(sources, archive, latest);
+      if (read.isEmpty()) {
+        lost.add("error: " + AppText.INPUTS_LOST.with(latest.name()).inWords());
+      } else {
+        met(read.get())
+            .forEach(k -> issues.computeIfAbsent(k, none -> new ArrayList<>()).add(latest.name()));
+      }
+    }
+    return issues.entrySet().stream()
+        .map(
+            e ->
+                new KnownNotice(
+                    e.getKey().restriction(),
+                    e.getKey().route(),
+                    e.getKey().where(),
+                    e.getKey().speed(),
+                    e.getValue()))
+        .toList();
+  }
+
+  /** Those on the papers of an issue; its trains can meet them. */
+  private static List<KnownNotice> met(PackFile pack) {
+    UnitStyle units = pack.route().units();
+    return pack.standing().stream()
+        .filter(r -> r.status() != Status.WITHDRAWN)
+        .filter(
+            r ->
+                pack.directions().stream()
+                    .anyMatch(d -> r.applies().to(d.direction(), Set.copyOf(d.lines()))))
+        .map(
+            r ->
+                new KnownNotice(
+                    r,
+                    pack.route().name(),
+                    "%s to %s"
+                        .formatted(
+                            units.mileage(r.extent().from().mileage()),
+                            units.mileage(r.extent().to().mileage())),
+                    units.speed(r.speed().metresPerSecond(), Rounding.NEAREST),
+                    List.of()))
+        .toList();
+  }
+}
