@@ -44,7 +44,7 @@ class PlanPropertyTest {
   @Test
   void everyMadeUpLineIsPlannedWithinTheRules() {
     int first = Integer.getInteger("gradepost.first", 1);
-    int lines = Integer.getInteger("gradepost.lines", 200);
+    int lines = Integer.getInteger("gradepost.lines", 100);
     List<String> wrong = new ArrayList<>();
     BySpeedJudge bySpeed = new BySpeedJudge();
     SheetsDriven driven = new SheetsDriven();
