@@ -56,6 +56,9 @@ final class AppText {
           Hole.list("known"),
           Hole.perhaps("near"));
 
+  static final Three<String, String, String> SAME_ID =
+      MISTAKES.declare("same-id", Hole.word("other"), Hole.word("id"), Hole.word("free"));
+
   static final One<String> BRIEF_EXPIRED = MISTAKES.declare("brief-expired", Hole.word("pack"));
 
   static final Three<String, String, Optional<String>> NOT_IN_USE =

@@ -101,7 +101,7 @@ public final class Brief {
     List<Reading<PackFile>> readings =
         packs.stream().map(pack -> sources.pack(Disk.name(pack))).toList();
     presses.ready();
-    progress.expect(PaperMaker.papers(packs, readings));
+    progress.expect(PaperMaker.papers(readings));
     Answer answer = Answer.GOOD;
     for (int i = 0; i < packs.size(); i++) {
       Reading<PackFile> reading = readings.get(i);

@@ -101,7 +101,14 @@ public final class Check {
       boolean isPack = sources.kind(name).found().filter(kind -> kind == FileKind.PACK).isPresent();
       problems = problems.and(isPack ? pack(file, sources.pack(name)) : sources.check(name));
     }
-    return problems;
+    List<Problem> same = new ArrayList<>();
+    for (PackFiles.SameId two : PackFiles.sameId(files.stream().filter(PackFiles::isPack).toList())) {
+      Mistake mistake = AppText.SAME_ID.with(Disk.name(two.other()), two.id(), two.free());
+      same.add(
+          new Problem(
+              new SourcePosition(Disk.name(two.pack()), 1, 1), Severity.ERROR, mistake));
+    }
+    return problems.and(new Problems(same));
   }
 
   /** A pack is checked with its trains: planned, and held against the lineside. */
@@ -112,7 +119,7 @@ public final class Check {
   private Problems pack(Path file, PackFile pack, Reading<PackFile> reading) {
     TrainCheck trains = new TrainCheck();
     List<Problem> unfit = new ArrayList<>();
-    for (Task task : Task.of(file, pack)) {
+    for (Task task : Task.of(pack)) {
       try {
         Plan plan = task.plan();
         trains.add(plan);

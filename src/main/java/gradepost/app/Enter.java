@@ -87,7 +87,7 @@ public final class Enter {
         Answer answer = Answer.GOOD;
         for (Path pack : packs) {
           answer = answer.and(enter(pack, layout, register));
-          progress.done(PackFiles.stem(pack));
+          progress.done(PackFiles.id(pack));
         }
         return answer;
       }
@@ -105,8 +105,7 @@ public final class Enter {
       return Answer.of(reading.problems());
     }
     PackFile found = reading.found().get();
-    String name = PackFiles.stem(file);
-    Optional<Entry> latest = register.latest(name);
+    Optional<Entry> latest = register.latest(found.id());
     if (latest.isPresent()) {
       Optional<String> other =
           ArchivedInputs.pack(Disk.sources(), new Archive(store.archive()), latest.get())
@@ -128,7 +127,7 @@ public final class Enter {
     Laid laid = new IssuePapers(layout, false, Concern.NOBODY).of(differences, paper -> {});
     Issued issued =
         new Issued(Maker.of(layout), Because.FIRST, laid.papers(), differences.sheets());
-    Entry entry = ArchivedInputs.issued(new Archive(store.archive()), name, found, issued);
+    Entry entry = ArchivedInputs.issued(new Archive(store.archive()), found, issued);
     register.issue(by, entry, found.issue().checker());
     Answer placed = new IssueInstaller(store, out).place(file, entry);
     if (placed.good()) {

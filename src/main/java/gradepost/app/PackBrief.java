@@ -52,7 +52,7 @@ final class PackBrief {
     }
     PaperMaker maker = new PaperMaker(file, pack, wanted, wish.seed(), wish.json());
     List<LayoutPool.Job<PaperMaker.Made>> jobs = new ArrayList<>();
-    for (Task task : Task.of(file, pack)) {
+    for (Task task : Task.of(pack)) {
       jobs.add(
           layout -> {
             PaperMaker.Made made = maker.of(task, layout);

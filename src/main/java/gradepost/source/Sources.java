@@ -138,6 +138,11 @@ public final class Sources {
     return read(new MemoryFiles(inputs), inputs.get(0).name());
   }
 
+  /** What a pack is called; nothing else of it is read. */
+  public String idOf(String pack) {
+    return new PackReader(files, shelves, pack).id();
+  }
+
   /** The route of a pack; nothing else of the pack is read. */
   public Reading<Route> routeOf(String pack) {
     return new PackReader(files, shelves, pack).route();

@@ -59,7 +59,7 @@ final class SmallLines {
   private static List<Paper> made(String name) {
     PackFile pack = read(name);
     List<Paper> papers = new ArrayList<>();
-    for (Task task : Task.of(FOLDER.resolve(name), pack)) {
+    for (Task task : Task.of(pack)) {
       Plan plan = Planner.plan(task.assignment());
       Briefing briefing =
           new Composer(Messages.english())

@@ -80,7 +80,7 @@ class UnfitPackTest {
 
   @Test
   void aRunThatComesToNoEndNamesItsPaper() {
-    Task task = Task.of(Path.of("pack.yaml"), Frozen.valley()).get(0);
+    Task task = Task.of(Frozen.valley()).get(0);
     assertThat(Failures.of(task, new NoEnd("after 3 steps")).what())
         .isEqualTo(
             "Thrumble Valley, stopping trains, Down, 4-car:"

@@ -59,8 +59,8 @@ public final class ArchivedInputs {
   }
 
   /** An issue that was made elsewhere: its inputs are kept, its papers are not known. */
-  public static Entry takenIn(Archive archive, String name, PackFile pack) throws IOException {
-    return issued(archive, name, pack, new Issued("", Because.FIRST, List.of(), List.of()));
+  public static Entry takenIn(Archive archive, PackFile pack) throws IOException {
+    return issued(archive, pack, new Issued("", Because.FIRST, List.of(), List.of()));
   }
 
   /**
@@ -86,7 +86,7 @@ public final class ArchivedInputs {
   }
 
   /** Keeps inputs and papers, and says what is to be registered. */
-  public static Entry issued(Archive archive, String name, PackFile pack, Issued issued)
+  public static Entry issued(Archive archive, PackFile pack, Issued issued)
       throws IOException {
     List<Kept> papers = new ArrayList<>();
     for (Paper paper : issued.papers()) {
@@ -94,7 +94,7 @@ public final class ArchivedInputs {
     }
     Because because = issued.because();
     return new Entry(
-        name,
+        pack.id(),
         pack.issue().number(),
         Issue.fingerprint(pack.inputs()),
         issued.maker(),

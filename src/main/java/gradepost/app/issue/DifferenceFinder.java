@@ -3,7 +3,6 @@ package gradepost.app.issue;
 import gradepost.app.issue.Differences.OfPaper;
 import gradepost.app.issue.Differences.OfReference;
 import gradepost.app.store.Digest;
-import gradepost.app.store.PackFiles;
 import gradepost.app.store.Unplanned;
 import gradepost.briefing.Briefing;
 import gradepost.briefing.Change;
@@ -46,14 +45,14 @@ public final class DifferenceFinder {
   /**
    * What is different from the last issue.
    *
-   * @param file of the pack, for its name
+   * @param file of the pack, for messages
    * @param last empty for an issue that nothing came before
    */
   public Differences of(Path file, PackFile now, Optional<LastIssue> last) throws Unplanned {
     List<String> failures = new ArrayList<>();
     now.early().all().forEach(p -> failures.add(p.text()));
     List<Composed> papers = new ArrayList<>();
-    for (PaperPair pair : PaperPair.of(file, last.map(LastIssue::pack), now)) {
+    for (PaperPair pair : PaperPair.of(last.map(LastIssue::pack), now)) {
       Composed paper = paper(file, pair, now, last);
       failures.addAll(Failures.inWords(file, pair.now(), paper.of().plan()));
       papers.add(paper);
@@ -121,7 +120,7 @@ public final class DifferenceFinder {
   /** The reference is a paper of its own: its sheets are registered under its name. */
   private OfReference reference(
       Path file, List<Composed> papers, PackFile now, Optional<LastIssue> last) throws Unplanned {
-    String stem = Reference.Files.ofPack(PackFiles.stem(file));
+    String stem = Reference.Files.ofPack(now.id());
     Reference plain =
         ReferenceWriter.reference(
             messages, stem, heading(now), papers.stream().map(Composed::now).toList());
@@ -146,7 +145,7 @@ public final class DifferenceFinder {
   private Reference before(Path file, String stem, List<Composed> papers, PackFile then)
       throws Unplanned {
     List<ReferenceWriter.Paper> all = new ArrayList<>();
-    for (Task task : Task.of(file, then)) {
+    for (Task task : Task.of(then)) {
       Optional<ReferenceWriter.Paper> kept =
           papers.stream()
               .filter(p -> p.of().task().stem().equals(task.stem()))

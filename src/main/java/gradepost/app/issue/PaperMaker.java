@@ -1,7 +1,6 @@
 package gradepost.app.issue;
 
 import gradepost.app.export.HandOver;
-import gradepost.app.store.PackFiles;
 import gradepost.app.store.Paper;
 import gradepost.briefing.Briefing;
 import gradepost.briefing.Reference;
@@ -19,7 +18,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** Makes the papers of a pack: plan, compose, lay out; then what needs all of them. */
@@ -80,10 +78,8 @@ public final class PaperMaker {
   }
 
   /** How many papers there are to be made; none of what cannot be read. */
-  public static int papers(List<Path> files, List<Reading<PackFile>> readings) {
-    return IntStream.range(0, files.size())
-        .map(i -> readings.get(i).found().map(p -> Task.of(files.get(i), p).size()).orElse(0))
-        .sum();
+  public static int papers(List<Reading<PackFile>> readings) {
+    return readings.stream().mapToInt(r -> r.found().map(p -> Task.of(p).size()).orElse(0)).sum();
   }
 
   /** Makes those that need nothing of the other papers. */
@@ -131,7 +127,7 @@ public final class PaperMaker {
   }
 
   private String reference() {
-    return Reference.Files.ofPack(PackFiles.stem(file));
+    return Reference.Files.ofPack(pack.id());
   }
 
   /**

@@ -2,7 +2,6 @@ package gradepost.app.issue;
 
 import gradepost.reissue.Comparison;
 import gradepost.source.pack.PackFile;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -18,11 +17,11 @@ import java.util.Optional;
 public record PaperPair(Task now, Optional<Task> before, boolean mayDiffer) {
 
   /** The papers of the pack as it is now, in their order. */
-  static List<PaperPair> of(Path file, Optional<PackFile> before, PackFile now) {
+  static List<PaperPair> of(Optional<PackFile> before, PackFile now) {
     Map<String, Task> old = new HashMap<>();
-    before.ifPresent(pack -> Task.of(file, pack).forEach(t -> old.put(t.stem(), t)));
+    before.ifPresent(pack -> Task.of(pack).forEach(t -> old.put(t.stem(), t)));
     List<PaperPair> pairs = new ArrayList<>();
-    for (Task task : Task.of(file, now)) {
+    for (Task task : Task.of(now)) {
       pairs.add(pair(task, Optional.ofNullable(old.get(task.stem()))));
     }
     return pairs;
@@ -35,12 +34,12 @@ public record PaperPair(Task now, Optional<Task> before, boolean mayDiffer) {
   }
 
   /** Whether any paper of two states of a pack can differ, or one of them has another. */
-  public static boolean anyMayDiffer(Path file, PackFile before, PackFile now) {
-    return !stems(file, before).equals(stems(file, now))
-        || of(file, Optional.of(before), now).stream().anyMatch(PaperPair::mayDiffer);
+  public static boolean anyMayDiffer(PackFile before, PackFile now) {
+    return !stems(before).equals(stems(now))
+        || of(Optional.of(before), now).stream().anyMatch(PaperPair::mayDiffer);
   }
 
-  private static List<String> stems(Path file, PackFile pack) {
-    return Task.of(file, pack).stream().map(Task::stem).toList();
+  private static List<String> stems(PackFile pack) {
+    return Task.of(pack).stream().map(Task::stem).toList();
   }
 }

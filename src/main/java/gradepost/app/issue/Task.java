@@ -1,6 +1,5 @@
 package gradepost.app.issue;
 
-import gradepost.app.store.PackFiles;
 import gradepost.app.store.Unplanned;
 import gradepost.drive.Planner;
 import gradepost.motion.NoEnd;
@@ -47,36 +46,36 @@ public record Task(String stem, String title, Assignment assignment) {
   }
 
   /** Every direction of a pack, each with every formation, with its editions and periods. */
-  public static List<Task> of(Path file, PackFile pack) {
+  public static List<Task> of(PackFile pack) {
     List<Task> tasks = new ArrayList<>();
     for (DirectionPart part : pack.directions()) {
       for (Formation formation : pack.formations()) {
-        tasks.addAll(of(file, pack, pack.assignment(part, formation)));
+        tasks.addAll(of(pack, pack.assignment(part, formation)));
         pack.editions().stream()
             .filter(e -> e.isFor(formation.name()))
-            .forEach(e -> tasks.addAll(of(file, pack, pack.assignment(part, formation, e))));
+            .forEach(e -> tasks.addAll(of(pack, pack.assignment(part, formation, e))));
       }
     }
     return tasks;
   }
 
   /** The paper of the whole validity, then one for each part that needs its own. */
-  private static List<Task> of(Path file, PackFile pack, Assignment assignment) {
+  private static List<Task> of(PackFile pack, Assignment assignment) {
     List<PaperPeriod> periods =
         PaperPeriods.of(assignment, pack.issue().validFrom(), pack.issue().validTo());
     List<Task> tasks = new ArrayList<>();
-    tasks.add(one(file, pack, assignment.beside(periods)));
-    periods.forEach(period -> tasks.add(one(file, pack, assignment.in(period))));
+    tasks.add(one(pack, assignment.beside(periods)));
+    periods.forEach(period -> tasks.add(one(pack, assignment.in(period))));
     return tasks;
   }
 
-  private static Task one(Path file, PackFile pack, Assignment assignment) {
+  private static Task one(PackFile pack, Assignment assignment) {
     String title = pack.title().orElse(pack.route().name());
     String direction = pack.route().nameOf(assignment.direction());
     List<String> stem =
         new ArrayList<>(
             List.of(
-                PackFiles.stem(file),
+                pack.id(),
                 FileNames.asName(direction),
                 FileNames.asName(assignment.formation().name())));
     assignment.editionNames().forEach(name -> stem.add(FileNames.asName(name)));

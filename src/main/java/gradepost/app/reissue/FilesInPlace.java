@@ -5,7 +5,6 @@ import gradepost.app.reissue.FilesTold.Different;
 import gradepost.app.reissue.LastFiles.Held;
 import gradepost.app.store.Answer;
 import gradepost.app.store.Digest;
-import gradepost.app.store.PackFiles;
 import gradepost.pack.TemporaryRestriction;
 import gradepost.reissue.Loss;
 import gradepost.reissue.register.Entry;
@@ -143,7 +142,7 @@ final class FilesInPlace {
 
   private Answer accepted(Beside pack, List<Different> different, List<String> confirmed) {
     Answer answer = Answer.GOOD;
-    String name = PackFiles.stem(pack.file());
+    String name = pack.found().id();
     if (!different.isEmpty()) {
       String files = String.join("; ", different.stream().map(Different::words).toList());
       String said = "%s: the files are not those of %s: %s";
@@ -250,7 +249,7 @@ final class FilesInPlace {
       Optional<Held> shared = last.shared(file, input.name());
       String digest = Digest.of(input.bytes());
       if (shared.isPresent() && !shared.get().digest().equals(digest)) {
-        Optional<String> older = issueWith(digest, PackFiles.stem(file));
+        Optional<String> older = issueWith(digest, found.id());
         if (older.isPresent()) {
           answer =
               answer.and(

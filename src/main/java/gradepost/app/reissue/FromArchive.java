@@ -100,7 +100,7 @@ final class FromArchive {
     for (Path pack : packs) {
       if (!all.containsKey(pack)) {
         String said = "%s: no issue is registered, so its files stay as they are";
-        answer = answer.and(Answer.said(said.formatted(PackFiles.stem(pack))));
+        answer = answer.and(Answer.said(said.formatted(PackFiles.id(pack))));
       }
       for (Input input : all.getOrDefault(pack, List.of())) {
         if (done.add(place(pack, input.name()))) {

@@ -45,8 +45,8 @@ public final class IssueInstaller {
     Map<Entry, Answer> placed = new LinkedHashMap<>();
     Set<String> waiting = register.undelivered();
     for (Path pack : packs) {
-      if (waiting.contains(PackFiles.stem(pack))) {
-        Entry entry = register.latest(PackFiles.stem(pack)).orElseThrow();
+      if (waiting.contains(PackFiles.id(pack))) {
+        Entry entry = register.latest(PackFiles.id(pack)).orElseThrow();
         Answer answer = place(pack, entry);
         placed.put(entry, answer);
         if (answer.good()) {

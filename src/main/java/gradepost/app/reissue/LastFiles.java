@@ -66,7 +66,7 @@ final class LastFiles {
       }
     }
     for (Path pack : withNeighbours(packs)) {
-      for (Held held : compared.getOrDefault(PackFiles.stem(pack), List.of())) {
+      for (Held held : compared.getOrDefault(PackFiles.id(pack), List.of())) {
         last.reissued.merge(
             Disk.absolute(pack.resolveSibling(held.name())), held, LastFiles::later);
       }
@@ -95,7 +95,7 @@ final class LastFiles {
 
   /** What belongs in place for a registered pack, in the order of its inputs. */
   List<Held> of(Path pack) {
-    return own.getOrDefault(PackFiles.stem(pack), List.of()).stream()
+    return own.getOrDefault(PackFiles.id(pack), List.of()).stream()
         .map(h -> shared(pack, h.name()).map(s -> latest(h, s)).orElse(h))
         .toList();
   }

@@ -5,7 +5,6 @@ import gradepost.app.reissue.NextIssue.Amended;
 import gradepost.app.store.Answer;
 import gradepost.app.store.Archive;
 import gradepost.app.store.Disk;
-import gradepost.app.store.PackFiles;
 import gradepost.pack.TemporaryRestriction;
 import gradepost.reissue.register.Entry;
 import gradepost.reissue.register.Register;
@@ -105,13 +104,13 @@ final class LastIssues {
                     .collect(Collectors.toSet()),
                 latest.get(),
                 base,
-                PackTrains.met(file, base)));
+                PackTrains.met(base)));
   }
 
   /** The pack as it is, to be registered before a first reissue alters its files. */
-  Optional<Entry> takenIn(Path file, PackFile found, Optional<Entry> latest) throws IOException {
+  Optional<Entry> takenIn(PackFile found, Optional<Entry> latest) throws IOException {
     return latest.isPresent() || order.put().dryRun()
         ? Optional.empty()
-        : Optional.of(ArchivedInputs.takenIn(archive, PackFiles.stem(file), found));
+        : Optional.of(ArchivedInputs.takenIn(archive, found));
   }
 }

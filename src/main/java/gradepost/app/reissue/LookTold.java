@@ -17,24 +17,24 @@ import java.util.Optional;
 /** What a clerk is told of a pack that was looked at, and is not worked out. */
 final class LookTold {
 
-  static String elsewhere(Path file) {
-    return PackFiles.stem(file) + ": not touched, the notice is for another route";
+  static String elsewhere(PackFile pack) {
+    return pack.id() + ": not touched, the notice is for another route";
   }
 
-  static String waits(Path file, Entry latest) {
+  static String waits(Entry latest) {
     return "%s: %s is registered but not in place: the next run begins with that"
-        .formatted(PackFiles.stem(file), latest.name());
+        .formatted(latest.pack(), latest.name());
   }
 
   /**
    * @param emergency whether an addendum was asked for
    */
-  static String has(Path file, int taken, Entry latest, boolean emergency) {
+  static String has(int taken, Entry latest, boolean emergency) {
     String late =
         emergency && !latest.urgent()
             ? "; it was issued without an emergency addendum, and none can be made now: its supplement says the same"
             : "";
-    return "%s: issue %d has this notice%s".formatted(PackFiles.stem(file), taken, late);
+    return "%s: issue %d has this notice%s".formatted(latest.pack(), taken, late);
   }
 
   /** A file that would be changed though it lies outside of the folders of the data. */
@@ -54,7 +54,7 @@ final class LookTold {
   }
 
   /** A year mistyped is a common reason why a notice touches nothing. */
-  static String untouched(Path file, PackFile pack, List<TemporaryRestriction> notices) {
+  static String untouched(PackFile pack, List<TemporaryRestriction> notices) {
     String never =
         notices.isEmpty() || !PackTrains.timely(pack, notices).isEmpty()
             ? ""
@@ -62,11 +62,11 @@ final class LookTold {
                 .formatted(
                     MomentStyle.MOMENT.format(pack.issue().validFrom()),
                     MomentStyle.MOMENT.format(pack.issue().validTo()));
-    return PackFiles.stem(file) + ": not touched" + never;
+    return pack.id() + ": not touched" + never;
   }
 
   /** What the papers still show though it has ended, and how it is taken out. */
-  static Answer ended(Path file, PackFile pack, LocalDateTime now) {
+  static Answer ended(PackFile pack, LocalDateTime now) {
     List<String> ended =
         pack.standing().stream()
             .filter(r -> r.until().filter(end -> !end.isAfter(now)).isPresent())
@@ -76,7 +76,7 @@ final class LookTold {
         ? Answer.GOOD
         : Answer.said(
             "%s: the papers still show what has ended: %s; to take it out: reissue --as-of %s"
-                .formatted(PackFiles.stem(file), String.join(", ", ended), now.toLocalDate()));
+                .formatted(pack.id(), String.join(", ", ended), now.toLocalDate()));
   }
 
   static String uncertain(Path file) {

@@ -1,7 +1,6 @@
 package gradepost.app.reissue;
 
 import gradepost.app.store.Answer;
-import gradepost.app.store.PackFiles;
 import gradepost.briefing.Messages;
 import gradepost.pack.IssueDetails;
 import gradepost.pack.TemporaryRestriction;
@@ -77,7 +76,7 @@ final class NextIssue {
     LocalDateTime before = last.issue().issued();
     LocalDateTime issued = now.isBefore(before) ? before : now;
     LocalDateTime from = tell.asOf().or(tell::validFrom).orElse(issued);
-    String name = PackFiles.stem(amended.file());
+    String name = amended.found().id();
     Answer said =
         issued.equals(now)
             ? Answer.GOOD

@@ -24,7 +24,7 @@ final class NothingToDo {
   Seen has(Path file, Registered there) {
     int taken = there.taken().orElseThrow();
     Entry latest = there.latest().orElseThrow();
-    String said = LookTold.has(file, taken, latest, order.tell().emergency());
+    String said = LookTold.has(taken, latest, order.tell().emergency());
     return Seen.done(file, State.KNOWN, Answer.said(said));
   }
 
@@ -32,13 +32,13 @@ final class NothingToDo {
   Seen untouched(Amended amended, PackFile asFound, Registered there, Answer noted) {
     Path file = amended.file();
     List<TemporaryRestriction> timely = PackTrains.timely(asFound, amended.notices());
-    return there.latest().isEmpty() && PackTrains.concerned(file, asFound, timely)
+    return there.latest().isEmpty() && PackTrains.concerned(asFound, timely)
         ? Seen.done(file, State.FAILED, noted.and(Answer.refused(LookTold.uncertain(file))))
         : Seen.done(
             file,
             State.UNTOUCHED,
             noted
-                .and(Answer.said(LookTold.untouched(file, asFound, amended.notices())))
-                .and(LookTold.ended(file, asFound, when)));
+                .and(Answer.said(LookTold.untouched(asFound, amended.notices())))
+                .and(LookTold.ended(asFound, when)));
   }
 }

@@ -6,7 +6,6 @@ import gradepost.app.reissue.NextIssue.Amended;
 import gradepost.app.reissue.NextIssue.Next;
 import gradepost.app.reissue.Outcome.State;
 import gradepost.app.store.Answer;
-import gradepost.app.store.PackFiles;
 import gradepost.pack.TemporaryRestriction;
 import gradepost.reissue.register.Entry;
 import gradepost.reissue.register.Register;
@@ -73,17 +72,17 @@ final class PackLook {
     }
     List<TemporaryRestriction> notices = read.found().get();
     return notices.isEmpty()
-        ? Seen.done(file, State.ELSEWHERE, Answer.said(LookTold.elsewhere(file)))
+        ? Seen.done(file, State.ELSEWHERE, Answer.said(LookTold.elsewhere(found)))
         : looked(file, found, notices, LookTold.noted(read.problems()));
   }
 
   private Seen looked(Path file, PackFile found, List<TemporaryRestriction> notices, Answer noted)
       throws IOException, RegisterException {
     String digest = Registered.digest(found, notices);
-    Registered there = Registered.of(register, PackFiles.stem(file), digest);
+    Registered there = Registered.of(register, found.id(), digest);
     if (there.waits()) {
       // Only a look by itself comes here: a run has put it in place.
-      String waits = LookTold.waits(file, there.latest().orElseThrow());
+      String waits = LookTold.waits(there.latest().orElseThrow());
       return Seen.done(file, State.KNOWN, Answer.said(waits));
     }
     if (there.hasNotice() && last.areInPlace(file, found)) {
@@ -121,14 +120,14 @@ final class PackLook {
       return Seen.done(file, State.FAILED, noted.and(to.obstacle().get()));
     }
     PackFile asFound = asOf ? to.pack() : to.pack().with(found.issue(), to.pack().notices());
-    if (!PaperPair.anyMayDiffer(file, base.get(), asFound)) {
+    if (!PaperPair.anyMayDiffer(base.get(), asFound)) {
       return done.untouched(amended, asFound, there, noted.and(files));
     }
     if (there.taken().isPresent()) {
       String old = LookTold.old(file, there.taken().get(), there.latest().orElseThrow());
       return Seen.done(file, State.FAILED, Answer.refused(old));
     }
-    Optional<Entry> takenIn = last.takenIn(file, found, there.latest());
+    Optional<Entry> takenIn = last.takenIn(found, there.latest());
     Answer told = noted.and(files).and(recalled.told(file, base.get(), to.pack(), there.latest()));
     Outcome outcome = new Outcome(file, State.TOUCHED, told, takenIn);
     return new Seen.Touched(outcome, found, to, base.get(), digest, there.latest());

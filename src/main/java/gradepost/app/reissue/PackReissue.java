@@ -13,7 +13,6 @@ import gradepost.app.issue.Maker;
 import gradepost.app.reissue.Outcome.State;
 import gradepost.app.store.Answer;
 import gradepost.app.store.Archive;
-import gradepost.app.store.PackFiles;
 import gradepost.reissue.register.Entry;
 import gradepost.reissue.register.Register;
 import gradepost.reissue.register.Register.By;
@@ -66,7 +65,7 @@ public final class PackReissue {
     if (!differences.failures().isEmpty()) {
       return failed(file, told.and(Answer.refused(String.join("\n", differences.failures()))));
     }
-    String name = PackFiles.stem(file);
+    String name = touched.next().pack().id();
     if (!differences.any()) {
       return Outcome.of(file, State.UNTOUCHED, told.and(Answer.said(name + ": not touched")));
     }
@@ -97,7 +96,6 @@ public final class PackReissue {
     Entry entry =
         ArchivedInputs.issued(
             new Archive(order.put().store().archive()),
-            name,
             now,
             new Issued(Maker.of(layout), because, laid.all(), differences.sheets()));
     // The register has one connection: one act at a time.

@@ -5,7 +5,6 @@ import gradepost.pack.TemporaryRestriction;
 import gradepost.pack.TemporaryRestriction.Status;
 import gradepost.source.pack.PackFile;
 import gradepost.task.Assignment;
-import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.List;
 
@@ -13,13 +12,13 @@ import java.util.List;
 final class PackTrains {
 
   /** The restrictions that stand while the pack is valid and that a train of it meets. */
-  static List<TemporaryRestriction> met(Path file, PackFile pack) {
-    return pack.standing().stream().filter(r -> concerned(file, pack, List.of(r))).toList();
+  static List<TemporaryRestriction> met(PackFile pack) {
+    return pack.standing().stream().filter(r -> concerned(pack, List.of(r))).toList();
   }
 
   /** Whether any of these restrictions is for a train of this pack. */
-  static boolean concerned(Path file, PackFile pack, List<TemporaryRestriction> notices) {
-    for (Task task : Task.of(file, pack)) {
+  static boolean concerned(PackFile pack, List<TemporaryRestriction> notices) {
+    for (Task task : Task.of(pack)) {
       Assignment a = task.assignment();
       if (notices.stream().anyMatch(n -> n.applies().to(a.direction(), a.lines()))) {
         return true;

@@ -42,11 +42,11 @@ final class PacksSharingFiles {
     for (Map.Entry<Path, Set<Path>> folder : folders.entrySet()) {
       Set<Path> shared = folder.getValue();
       for (Path pack : PackFiles.beside(folder.getKey())) {
-        String name = PackFiles.stem(pack);
+        String name = PackFiles.id(pack);
         if (!known.contains(pack) && !register.knows(name)) {
           Optional<PackFile> found = read(disk, pack);
           if (found.isPresent() && others(pack, found.get()).stream().anyMatch(shared::contains)) {
-            register.takeIn(by, ArchivedInputs.takenIn(archive, name, found.get()));
+            register.takeIn(by, ArchivedInputs.takenIn(archive, found.get()));
           }
         }
       }

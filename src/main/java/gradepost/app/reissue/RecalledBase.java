@@ -1,7 +1,6 @@
 package gradepost.app.reissue;
 
 import gradepost.app.store.Answer;
-import gradepost.app.store.PackFiles;
 import gradepost.pack.TemporaryRestriction;
 import gradepost.pack.TemporaryRestriction.Status;
 import gradepost.reissue.register.Entry;
@@ -75,6 +74,6 @@ final class RecalledBase {
                 .formatted(latest.name(), String.join(", ", held));
     return Answer.said(
         "%s: warning: the new issue is built on %s, which was recalled (%s); %s"
-            .formatted(PackFiles.stem(file), latest.name(), reason.get(), holds));
+            .formatted(latest.pack(), latest.name(), reason.get(), holds));
   }
 }

@@ -128,7 +128,7 @@ final class ReissueRound {
 
   private void done(Path pack) {
     synchronized (progress) {
-      progress.done(PackFiles.stem(pack));
+      progress.done(PackFiles.id(pack));
     }
   }
 }

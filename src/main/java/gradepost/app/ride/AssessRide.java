@@ -50,7 +50,7 @@ public final class AssessRide {
         return answer.and(refused(pack, RideText.NO_RIDE_RULES));
       }
       List<Task> courses =
-          Task.of(pack, found).stream().filter(t -> t.assignment().ordinary()).toList();
+          Task.of(found).stream().filter(t -> t.assignment().ordinary()).toList();
       Layout layout = new Layout(templates);
       if (Files.isDirectory(ride)) {
         return answer.and(

@@ -34,10 +34,9 @@ public final class PackFiles {
     return below(named, FileNames::isYaml);
   }
 
-  /** What the papers of a pack are named after: {@code pack-valley.yaml} makes {@code valley-…}. */
-  public static String stem(Path pack) {
-    String name = String.valueOf(pack.getFileName()).replaceFirst("\\.ya?ml$", "");
-    return name.startsWith("pack-") ? name.substring("pack-".length()) : name;
+  /** What a pack is called, by its file alone; whoever has read the pack knows it already. */
+  public static String id(Path pack) {
+    return Disk.sources().idOf(Disk.name(pack));
   }
 
   /** Why these packs cannot be briefed into one folder, if so. */
@@ -48,18 +47,39 @@ public final class PackFiles {
         : clash(packs);
   }
 
-  /** Two packs whose papers would have the same names, if there are any. */
+  /** Why two of these packs would have the same history and papers of the same names, if so. */
   static Optional<String> clash(List<Path> packs) {
-    Map<String, Path> taken = new LinkedHashMap<>();
-    for (Path pack : packs) {
-      Path other = taken.putIfAbsent(stem(pack), pack);
-      if (other != null) {
-        return Optional.of(
-            "%s: error: %s would write papers of the same names\n  Maybe rename one, or give each its own --out"
-                .formatted(pack, other));
-      }
+    return sameId(packs).stream()
+        .map(
+            two ->
+                "%s: error: the pack %s has the same id, %s: their issues and papers would have the same names\n  Maybe give this one its own by a line “id: %s”"
+                    .formatted(two.pack(), two.other(), two.id(), two.free()))
+        .findFirst();
+  }
+
+  /**
+   * Two packs that are called the same.
+   *
+   * @param other the one that was met first
+   */
+  public record SameId(Path pack, Path other, String id) {
+    /** An id that would tell the pack apart, by its folder. */
+    public String free() {
+      Path folder = Disk.folder(Disk.absolute(pack)).getFileName();
+      return FileNames.asName(folder + " " + id);
     }
-    return Optional.empty();
+  }
+
+  /** The packs among these that are called as an earlier one is. */
+  public static List<SameId> sameId(List<Path> packs) {
+    Map<String, Path> taken = new LinkedHashMap<>();
+    List<SameId> same = new ArrayList<>();
+    for (Path pack : packs) {
+      String id = id(pack);
+      Optional.ofNullable(taken.putIfAbsent(id, pack))
+          .ifPresent(other -> same.add(new SameId(pack, other, id)));
+    }
+    return same;
   }
 
   /** Every pack that lies in a folder itself. */

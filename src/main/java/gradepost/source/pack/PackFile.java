@@ -32,6 +32,7 @@ import java.util.stream.Stream;
 /**
  * A pack and all that it names, read and resolved.
  *
+ * @param id what the pack is called: in the register, and at the head of the names of its papers
  * @param notices every notice read, withdrawn ones too, in the order of the files
  * @param noneStated what the files of restrictions state where they have no notice
  * @param accepted findings about its trains for which somebody answers; the route has its own
@@ -43,6 +44,7 @@ import java.util.stream.Stream;
  * @param origins where in the files its records stand
  */
 public record PackFile(
+    String id,
     Optional<String> title,
     Route route,
     Stock stock,
@@ -78,6 +80,7 @@ public record PackFile(
   /** The same pack, its issue checked by somebody of whom its files say nothing. */
   public PackFile checked(String by) {
     return new PackFile(
+        id,
         title,
         route,
         stock,
@@ -162,6 +165,7 @@ public record PackFile(
   /** The same pack as that of another issue, with other notices; its inputs stay as they are. */
   public PackFile with(IssueDetails other, List<TemporaryRestriction> restrictions) {
     return new PackFile(
+        id,
         title,
         route,
         stock,

@@ -57,6 +57,13 @@ final class PackMistakes {
       MISTAKES.declare("line-not-signalled", Hole.word("direction"), Hole.word("line"));
   static final Two<String, String> JUNCTION_FOR_OTHERS =
       MISTAKES.declare("junction-for-others", Hole.word("junction"), Hole.word("direction"));
+  static final Four<String, String, Allowed, Collection<String>> NO_ID =
+      MISTAKES.declare(
+          "no-id",
+          Hole.word("key"),
+          Holes.quoted("text"),
+          Hole.allowed("allowed"),
+          Hole.list("near"));
   static final One<Allowed> NO_DWELL = MISTAKES.declare("no-dwell", Hole.allowed("allowed"));
   static final Three<String, String, String> PLATFORM_NOT_REACHED =
       MISTAKES.declare(

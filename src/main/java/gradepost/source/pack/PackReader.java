@@ -93,6 +93,15 @@ public final class PackReader {
     return done(pack);
   }
 
+  /** What the pack is called; by the name of its file where that cannot be read. */
+  public String id() {
+    return opened(PackTable.ID).flatMap(v -> v.find(PackTable.ID)).orElseGet(this::nameOfFile);
+  }
+
+  private String nameOfFile() {
+    return PackId.of(FileNames.last(in.file()));
+  }
+
   /** The route alone, for those who need no more; what is wrong elsewhere is not looked at. */
   public Reading<Route> route() {
     return done(opened(PackTable.ROUTE).flatMap(this::route).map(Read::value));
@@ -191,6 +200,7 @@ public final class PackReader {
     List<TemporaryRestriction> all = all(notices);
     return Optional.of(
         new PackFile(
+            pack.id().orElseGet(this::nameOfFile),
             pack.title(),
             route.get().value(),
             stock.get().value(),

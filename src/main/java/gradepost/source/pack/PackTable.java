@@ -42,6 +42,7 @@ public final class PackTable {
 
   /** A pack as typed. */
   record TypedPack(
+      Optional<String> id,
       Optional<String> title,
       String route,
       String stock,
@@ -180,6 +181,11 @@ public final class PackTable {
           .checked(PackTable::momentsInOrder);
 
   static final Key<FileKind> KIND = FileHeading.key(FileKind.PACK);
+  static final Key<String> ID =
+      Key.optional(
+          "id",
+          new PackId(),
+          "What the pack is called in the register and on its papers; left out, as its file.");
   static final Key<String> TITLE =
       Key.optional("title", Common.text("a title"), "The title on the cover, if not the route's.");
   static final Key<String> ROUTE = Key.required("route", FILE, "The route file.");
@@ -244,6 +250,7 @@ public final class PackTable {
           "a pack file",
           List.of(
               KIND,
+              ID,
               TITLE,
               ROUTE,
               STOCK,
@@ -261,6 +268,7 @@ public final class PackTable {
               EditionTable.EDITIONS),
           v ->
               new TypedPack(
+                  v.find(ID),
                   v.find(TITLE),
                   v.get(ROUTE),
                   v.get(STOCK),

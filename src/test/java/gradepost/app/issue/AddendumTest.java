@@ -179,7 +179,7 @@ class AddendumTest extends Changes {
             .map(heading -> new Table.Column(heading.replace("@", ""), "text"))
             .toList();
     CoverIssue issue =
-        Issue.of(valley(), Task.of(Path.of("pack.yaml"), valley()).get(0).assignment());
+        Issue.of(valley(), Task.of(valley()).get(0).assignment());
     Addendum addendum =
         new Addendum(
             "en-GB",

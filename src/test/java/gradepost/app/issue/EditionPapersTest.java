@@ -11,15 +11,12 @@ import gradepost.plan.Plan;
 import gradepost.source.Fixture;
 import gradepost.source.pack.PackFile;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** Property: an edition is a paper of its own, with its name and what permits it at its head. */
 class EditionPapersTest {
-  private static final Path FILE = Path.of("pack.yaml");
-
   private static PackFile pack(Fixture fixture) {
     return fixture.sources().pack(Fixture.PACK).found().orElseThrow();
   }
@@ -35,7 +32,7 @@ class EditionPapersTest {
 
   @Test
   void itsFilesAndItsTitleCarryItsName() {
-    assertThat(Task.of(FILE, with()))
+    assertThat(Task.of(with()))
         .extracting(Task::stem)
         .containsExactly(
             "pack-down-4-car",
@@ -43,15 +40,15 @@ class EditionPapersTest {
             "pack-down-4-car-ep-on-front-half",
             "pack-down-2-car",
             "pack-down-2-car-one-brake-isolated");
-    assertThat(Task.of(FILE, with()))
+    assertThat(Task.of(with()))
         .extracting(Task::title)
         .contains("Small line, Down, 4-car, EP out of use");
   }
 
   @Test
   void anEditionAskedForIsANewPaperAndNoOtherIsTouched() {
-    assertThat(PaperPair.anyMayDiffer(FILE, without(), with())).isTrue();
-    for (PaperPair pair : PaperPair.of(FILE, Optional.of(without()), with())) {
+    assertThat(PaperPair.anyMayDiffer(without(), with())).isTrue();
+    for (PaperPair pair : PaperPair.of(Optional.of(without()), with())) {
       boolean edition = pair.now().assignment().degraded().isPresent();
       assertThat(pair.before().isEmpty()).as(pair.now().stem()).isEqualTo(edition);
       assertThat(pair.mayDiffer()).as(pair.now().stem()).isEqualTo(edition);
@@ -63,7 +60,7 @@ class EditionPapersTest {
     Fixture fixture = Fixture.good().put(Fixture.PACK, Fixture.packWithEditions());
     String slower = fixture.text(Fixture.POLICY).replace("at-most: 35 mph", "at-most: 30 mph");
     PackFile after = pack(fixture.put(Fixture.POLICY, slower));
-    assertThat(PaperPair.of(FILE, Optional.of(with()), after))
+    assertThat(PaperPair.of(Optional.of(with()), after))
         .filteredOn(PaperPair::mayDiffer)
         .extracting(p -> p.now().stem())
         .containsExactly("pack-down-4-car-ep-out-of-use");
@@ -72,8 +69,8 @@ class EditionPapersTest {
   @Test
   void vehiclesWithoutBrakeAreNamedAtTheHeadAsTheyStandInTheTrain() {
     PackFile pack = with();
-    Task part = Task.of(FILE, pack).get(2);
-    Task isolated = Task.of(FILE, pack).get(4);
+    Task part = Task.of(pack).get(2);
+    Task isolated = Task.of(pack).get(4);
     assertThat(brake(pack, part))
         .isEqualTo(
             "The electro-pneumatic brake does not work on these vehicles, counted from the front: 3, 4");
@@ -98,7 +95,7 @@ class EditionPapersTest {
   @Test
   void itsHeadNamesItAndWhatPermitsIt() {
     PackFile pack = with();
-    Task task = Task.of(FILE, pack).get(1);
+    Task task = Task.of(pack).get(1);
     Plan plan = task.plan();
     Briefing briefing =
         new Composer(Messages.english())
@@ -120,7 +117,7 @@ class EditionPapersTest {
         .anyMatch(m -> m.matches("A stop is usually braked like this: .* psi to a stand\\..*"));
     String json = new String(HandOver.of(plan, ""), StandardCharsets.UTF_8);
     assertThat(json).contains("\"edition\"").contains("rule 4.2 of the depot");
-    Plan ordinary = Task.of(FILE, pack).get(0).plan();
+    Plan ordinary = Task.of(pack).get(0).plan();
     assertThat(new String(HandOver.of(ordinary, ""), StandardCharsets.UTF_8))
         .doesNotContain("\"edition\"")
         .doesNotContain("rule 4.2 of the depot");

@@ -76,7 +76,7 @@ class NoticeReadingsTest {
             new DiskFiles(Path.of("")),
             name -> {
               synchronized (read) {
-                read.merge(PackFiles.stem(Path.of(name)), 1, Integer::sum);
+                read.merge(PackFiles.id(Path.of(name)), 1, Integer::sum);
               }
             });
     Depot depot = new Depot(folder);

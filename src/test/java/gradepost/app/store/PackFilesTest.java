@@ -26,8 +26,8 @@ class PackFilesTest {
 
   @Test
   void namesPapersAfterThePack() {
-    assertThat(PackFiles.stem(Path.of("routes/x/pack-valley.yaml"))).isEqualTo("valley");
-    assertThat(PackFiles.stem(Path.of("own.yml"))).isEqualTo("own");
+    assertThat(PackFiles.id(Path.of("routes/x/pack-valley.yaml"))).isEqualTo("valley");
+    assertThat(PackFiles.id(Path.of("own.yml"))).isEqualTo("own");
   }
 
   @Test
@@ -36,8 +36,8 @@ class PackFilesTest {
     assertThat(PackFiles.clash(List.of(first, Path.of("a/pack-y.yaml")))).isEmpty();
     assertThat(PackFiles.clash(List.of(first, Path.of("b/pack-x.yaml"))))
         .hasValue(
-            "b/pack-x.yaml: error: a/pack-x.yaml would write papers of the same names\n"
-                + "  Maybe rename one, or give each its own --out");
+            "b/pack-x.yaml: error: the pack a/pack-x.yaml has the same id, x: their issues and papers would have the same names\n"
+                + "  Maybe give this one its own by a line “id: b-x”");
   }
 
   private Path touch(String name) throws IOException {
