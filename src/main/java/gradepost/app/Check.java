@@ -102,11 +102,11 @@ public final class Check {
       problems = problems.and(isPack ? pack(file, sources.pack(name)) : sources.check(name));
     }
     List<Problem> same = new ArrayList<>();
-    for (PackFiles.SameId two : PackFiles.sameId(files.stream().filter(PackFiles::isPack).toList())) {
+    for (PackFiles.SameId two :
+        PackFiles.sameId(files.stream().filter(PackFiles::isPack).toList())) {
       Mistake mistake = AppText.SAME_ID.with(Disk.name(two.other()), two.id(), two.free());
       same.add(
-          new Problem(
-              new SourcePosition(Disk.name(two.pack()), 1, 1), Severity.ERROR, mistake));
+          new Problem(new SourcePosition(Disk.name(two.pack()), 1, 1), Severity.ERROR, mistake));
     }
     return problems.and(new Problems(same));
   }

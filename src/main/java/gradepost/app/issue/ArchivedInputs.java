@@ -86,8 +86,7 @@ public final class ArchivedInputs {
   }
 
   /** Keeps inputs and papers, and says what is to be registered. */
-  public static Entry issued(Archive archive, PackFile pack, Issued issued)
-      throws IOException {
+  public static Entry issued(Archive archive, PackFile pack, Issued issued) throws IOException {
     List<Kept> papers = new ArrayList<>();
     for (Paper paper : issued.papers()) {
       papers.add(new Kept(paper.name(), archive.keep(paper.bytes())));

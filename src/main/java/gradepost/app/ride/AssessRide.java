@@ -49,8 +49,7 @@ public final class AssessRide {
       if (rules.isEmpty()) {
         return answer.and(refused(pack, RideText.NO_RIDE_RULES));
       }
-      List<Task> courses =
-          Task.of(found).stream().filter(t -> t.assignment().ordinary()).toList();
+      List<Task> courses = Task.of(found).stream().filter(t -> t.assignment().ordinary()).toList();
       Layout layout = new Layout(templates);
       if (Files.isDirectory(ride)) {
         return answer.and(

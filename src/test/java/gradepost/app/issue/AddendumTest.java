@@ -178,8 +178,7 @@ class AddendumTest extends Changes {
         Stream.of(messages.text("table.stands.columns").split("\\|"))
             .map(heading -> new Table.Column(heading.replace("@", ""), "text"))
             .toList();
-    CoverIssue issue =
-        Issue.of(valley(), Task.of(valley()).get(0).assignment());
+    CoverIssue issue = Issue.of(valley(), Task.of(valley()).get(0).assignment());
     Addendum addendum =
         new Addendum(
             "en-GB",
