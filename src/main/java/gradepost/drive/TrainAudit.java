@@ -4,6 +4,7 @@ import gradepost.drive.check.CueAudit;
 import gradepost.drive.check.GapAudit;
 import gradepost.pack.TemporaryRestriction;
 import gradepost.plan.Approach;
+import gradepost.plan.BookedLeg;
 import gradepost.plan.Finding;
 import gradepost.plan.Plan;
 import gradepost.plan.SignalBraking;
@@ -46,13 +47,19 @@ public final class TrainAudit {
     this.train = train(assignment);
   }
 
-  /** In the order of travel: approaches, signals, gaps in the conductor rail, cues. */
+  /**
+   * In the order of travel: approaches, signals, gaps in the conductor rail, booked times of a
+   * train whose brake is whole, cues.
+   */
   public static List<AuditFinding> of(Plan plan) {
     TrainAudit audit = new TrainAudit(plan);
     plan.approaches().forEach(a -> a.findings().forEach(f -> f.match(audit.new OfApproach(a))));
     audit.start();
     plan.signals().forEach(audit::signal);
     new GapAudit(plan, audit.train).tooLong((gap, what) -> audit.add(what, gap, ""));
+    if (audit.assignment.degraded().isEmpty()) {
+      BookedLeg.of(plan).stream().filter(leg -> leg.lateS() > 0).forEach(audit::late);
+    }
     new CueAudit(plan, audit.train)
         .missing(what -> audit.add(what, audit.assignment.route(), "landmarks"));
     return List.copyOf(audit.out);
@@ -249,6 +256,18 @@ public final class TrainAudit {
         AuditText.MARK_MISSING.with(train, at(call), assignment.formation().cars()),
         call.platform(),
         "stop-marks");
+  }
+
+  private void late(BookedLeg leg) {
+    add(
+        AuditText.BOOKED_TIME.with(
+            train,
+            leg.from().station().name(),
+            leg.to().station().name(),
+            leg.booked().seconds(),
+            leg.planned().seconds()),
+        leg.to(),
+        "booked");
   }
 
   private void signal(SignalBraking signal) {

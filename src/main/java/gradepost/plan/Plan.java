@@ -53,6 +53,20 @@ public record Plan(
     }
   }
 
+  /**
+   * When the train comes to stand at a booked stop, in seconds of the run.
+   *
+   * @param run that of the trace
+   * @param approach the one to that stop
+   */
+  public double standS(Run run, Approach approach) {
+    return actions.stream()
+        .filter(a -> a.approach() == approach.number() && a.command().isStand())
+        .mapToDouble(Action::timeS)
+        .findFirst()
+        .orElseGet(() -> run.timeAt(approach.endM()));
+  }
+
   /** The run as the driver is told it, as it is printed. */
   public InstructionSet told() {
     return new Telling(assignment, approaches, actions, trace).all();

@@ -1,5 +1,6 @@
 package gradepost.route;
 
+import gradepost.route.place.Hand;
 import gradepost.route.place.Location;
 import gradepost.text.Hole;
 import gradepost.units.Gradient;
@@ -96,6 +97,16 @@ public final class LineHoles {
   /** A hole for so many metres before something, negative for past it: rounded down. */
   public static Hole<InUnits<Double>> metresBeforeDown(String name) {
     return new Hole<>(name, m -> m.units().length(m.quantity(), Rounding.DOWN));
+  }
+
+  /** A hole for a side of the line, in small letters. */
+  public static Hole<Hand> hand(String name) {
+    return new Hole<>(name, hand -> hand.name().toLowerCase(Locale.ROOT));
+  }
+
+  /** A hole for whole seconds, as "2 min 05 s". */
+  public static Hole<Long> minutes(String name) {
+    return new Hole<>(name, s -> String.format(Locale.ROOT, "%d min %02d s", s / 60, s % 60));
   }
 
   private static Hole<InUnits<Length>> length(String name, Rounding rounding) {

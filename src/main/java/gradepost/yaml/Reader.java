@@ -103,6 +103,12 @@ public final class Reader {
     origins.put(value, node);
   }
 
+  /** What was made of a record that was read stands where that was read. */
+  public <T> T readAs(Object read, T made) {
+    Optional.ofNullable(origins.get(read)).ifPresent(node -> origins.put(made, node));
+    return made;
+  }
+
   /** Where a record was read. */
   public SourcePosition spot(Object record) {
     return Optional.ofNullable(origins.get(record))

@@ -3,6 +3,7 @@ package gradepost.briefing.line;
 import gradepost.briefing.Table;
 import gradepost.briefing.word.Tables;
 import gradepost.briefing.word.Words;
+import gradepost.plan.BookedLeg;
 import gradepost.plan.Plan;
 import gradepost.route.Curve;
 import gradepost.route.Signal;
@@ -10,8 +11,11 @@ import gradepost.route.Structure;
 import gradepost.route.station.Platform;
 import gradepost.task.Assignment;
 import gradepost.task.Stops;
+import gradepost.told.print.PrintedTime;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** What stands and lies along the line, each kind in a table of its own. */
@@ -30,8 +34,14 @@ public final class PlaceTables {
 
   /** One table for each kind, for the part of the briefing with this identity. */
   public List<Table> all(String part) {
+    List<Table> tables = new ArrayList<>(List.of(stations(part)));
+    booked(part).ifPresent(tables::add);
+    tables.addAll(places(part));
+    return List.copyOf(tables);
+  }
+
+  private List<Table> places(String part) {
     return List.of(
-        stations(part),
         signals(part),
         new CautionTable(plan, lineside).table(part),
         gradients(part),
@@ -73,6 +83,27 @@ public final class PlaceTables {
           (end + " " + p.doorInstruction()).strip());
     }
     return table.build();
+  }
+
+  /** Leg by leg, what is booked and what the plan takes; empty where no running time is booked. */
+  private Optional<Table> booked(String part) {
+    Tables table = new Tables(words, part, "booked");
+    List<BookedLeg> legs = BookedLeg.of(plan);
+    for (BookedLeg leg : legs) {
+      long late = leg.lateS();
+      table.row(
+          late > 0,
+          leg.from().station().name(),
+          leg.to().station().name(),
+          words.minutes(leg.booked()),
+          words.minutes(leg.planned()),
+          late > 0
+              ? words.text("table.booked.late", words.minutes(new PrintedTime(late)))
+              : late < 0
+                  ? words.text("table.booked.spare", words.minutes(new PrintedTime(-late)))
+                  : words.text("table.booked.kept"));
+    }
+    return legs.isEmpty() ? Optional.empty() : Optional.of(table.build());
   }
 
   private Table signals(String part) {

@@ -1,7 +1,5 @@
 package gradepost.briefing.line;
 
-import gradepost.plan.Action;
-import gradepost.plan.Approach;
 import gradepost.plan.Plan;
 import gradepost.plan.Run;
 import java.util.List;
@@ -31,16 +29,8 @@ public record Stands(List<Stand> all) {
     return new Stands(
         plan.approaches().stream()
             .filter(a -> a.target().isStop())
-            .map(a -> new Stand(a.endM(), a.target().atM(), timeS(plan, run, a)))
+            .map(a -> new Stand(a.endM(), a.target().atM(), plan.standS(run, a)))
             .toList());
-  }
-
-  private static double timeS(Plan plan, Run run, Approach approach) {
-    return plan.actions().stream()
-        .filter(a -> a.approach() == approach.number() && a.command().isStand())
-        .mapToDouble(Action::timeS)
-        .findFirst()
-        .orElseGet(() -> run.timeAt(approach.endM()));
   }
 
   /** Whether a train stands there, or would at the mark. */

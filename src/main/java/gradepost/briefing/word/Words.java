@@ -146,7 +146,12 @@ public final class Words {
 
   /** A time in minutes and seconds, from seconds. */
   public String minutes(double seconds) {
-    long whole = grid.time(seconds).seconds();
+    return minutes(grid.time(seconds));
+  }
+
+  /** A printed time in minutes and seconds. */
+  public String minutes(PrintedTime time) {
+    long whole = time.seconds();
     return text("time.minutes", whole / 60, String.format(Locale.ROOT, "%02d", whole % 60));
   }
 

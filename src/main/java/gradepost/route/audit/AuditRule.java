@@ -66,6 +66,8 @@ public enum AuditRule {
   NEAR_BUFFERS,
   /** Slowly over a long gap, or standing in it, a train has no power to leave it. */
   GAP_LONG,
+  /** A plan is made for the train, not for its booked times: one or the other has to give. */
+  BOOKED_TIME,
   /** A driver counts from a cue to the braking point, and counts no longer than the policy says. */
   CUE_MISSING,
   /** SUBSET-026 A.3.7.1: service braking counts no more. */

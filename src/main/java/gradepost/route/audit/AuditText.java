@@ -101,6 +101,10 @@ public final class AuditText {
   private static final Hole<String> DIRECTION = Hole.word("direction");
   private static final Hole<String> LANDMARK = Hole.word("landmark");
   private static final Hole<String> SIGNAL = Hole.word("signal");
+  private static final Hole<String> GAP = Hole.word("gap");
+  private static final Hole<InUnits<Length>> LENGTH_UP = LineHoles.lengthUp("length");
+  private static final Hole<Integer> MISSING = Hole.count("missing");
+  private static final Hole<Integer> POINTS = Hole.count("points");
   private static final Hole<String> LINE = Hole.word("line");
   private static final Hole<PlatformOf> PLATFORM =
       Hole.word("platform")
@@ -174,9 +178,14 @@ public final class AuditText {
   static final One<CurveAt> CHECK_RAIL_MISSING =
       MISTAKES.declare("check-rail-missing", CURVE.and(RADIUS));
   static final Two<Between, Hand> CHECK_RAIL_SIDE =
-      MISTAKES.declare("check-rail-side", BETWEEN, hand("side"));
+      MISTAKES.declare("check-rail-side", BETWEEN, LineHoles.hand("side"));
   static final Four<String, Place, Hand, Hand> CHECK_RAIL_LANDMARK_SIDE =
-      MISTAKES.declare("check-rail-landmark.side", LANDMARK, PLACE, hand("side"), hand("rail"));
+      MISTAKES.declare(
+          "check-rail-landmark.side",
+          LANDMARK,
+          PLACE,
+          LineHoles.hand("side"),
+          LineHoles.hand("rail"));
   static final Four<String, Place, String, String> CHECK_RAIL_LANDMARK_BEGINS =
       MISTAKES.declare(
           "check-rail-landmark.begins", LANDMARK, PLACE, DIRECTION, Hole.word("other"));
@@ -283,24 +292,26 @@ public final class AuditText {
           PLATFORM,
           LineHoles.metresBeforeDown("distance"),
           LineHoles.lengthUp("margin"));
-  public static final Four<Train, String, InUnits<Length>, String> GAP_LONG_AT_STATION =
+  public static final Five<Train, String, String, Long, Long> BOOKED_TIME =
       MISTAKES.declare(
-          "gap-long.at-station",
+          "booked-time",
           TRAIN,
-          Hole.word("gap"),
-          LineHoles.lengthUp("length"),
-          Hole.word("station"));
+          Hole.word("from"),
+          Hole.word("to"),
+          LineHoles.minutes("booked"),
+          LineHoles.minutes("planned"));
+  public static final Four<Train, String, InUnits<Length>, String> GAP_LONG_AT_STATION =
+      MISTAKES.declare("gap-long.at-station", TRAIN, GAP, LENGTH_UP, Hole.word("station"));
   public static final Four<Train, String, InUnits<Length>, String> GAP_LONG_BEFORE_SIGNAL =
-      MISTAKES.declare(
-          "gap-long.before-signal", TRAIN, Hole.word("gap"), LineHoles.lengthUp("length"), SIGNAL);
+      MISTAKES.declare("gap-long.before-signal", TRAIN, GAP, LENGTH_UP, SIGNAL);
   public static final Six<
           Train, String, InUnits<Length>, InUnits<Length>, InUnits<Speed>, InUnits<Speed>>
       GAP_LONG_SLOWLY =
           MISTAKES.declare(
               "gap-long.slowly",
               TRAIN,
-              Hole.word("gap"),
-              LineHoles.lengthUp("length"),
+              GAP,
+              LENGTH_UP,
               LineHoles.lengthDown("bridged"),
               LineHoles.speed("least"),
               LineHoles.speed("planned"));
@@ -309,15 +320,9 @@ public final class AuditText {
   public static final Two<Train, Uncued> CUE_MISSING_AT_NIGHT =
       MISTAKES.declare("cue-missing.at-night", TRAIN, UNCUED_FROM);
   public static final Four<Train, Uncued, Integer, Integer> CUE_MISSING_NO_SURVEY =
-      MISTAKES.declare(
-          "cue-missing.no-survey", TRAIN, UNCUED_FROM, Hole.count("missing"), Hole.count("points"));
+      MISTAKES.declare("cue-missing.no-survey", TRAIN, UNCUED_FROM, MISSING, POINTS);
   public static final Four<Train, Uncued, Integer, Integer> CUE_MISSING_NO_SURVEY_AT_NIGHT =
-      MISTAKES.declare(
-          "cue-missing.no-survey-at-night",
-          TRAIN,
-          UNCUED_FROM,
-          Hole.count("missing"),
-          Hole.count("points"));
+      MISTAKES.declare("cue-missing.no-survey-at-night", TRAIN, UNCUED_FROM, MISSING, POINTS);
   public static final One<Double> PERCENTAGE_CUT =
       MISTAKES.declare(
           "percentage-cut", new Hole<>("most", most -> String.format(Locale.ROOT, "%.0f", most)));
@@ -367,10 +372,6 @@ public final class AuditText {
 
   private static Hole<Length> millimetres(String name) {
     return new Hole<>(name, length -> String.format(Locale.ROOT, "%.0f", length.metres() * 1000));
-  }
-
-  private static Hole<Hand> hand(String name) {
-    return new Hole<>(name, hand -> hand.name().toLowerCase(Locale.ROOT));
   }
 
   private static Hole<Entry> entry() {

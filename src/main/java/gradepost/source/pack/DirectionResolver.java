@@ -61,8 +61,11 @@ final class DirectionResolver {
     List<Call> calls = new ArrayList<>();
     for (int i = 0; i < typed.calls().size(); i++) {
       boolean end = i == 0 || i == typed.calls().size() - 1;
-      call(typed.calls().get(i), end, direction.get(), linesKnown ? lines : route.lines())
-          .ifPresent(calls::add);
+      TypedCall call = typed.calls().get(i);
+      if (i == 0 && call.booked().isPresent()) {
+        in.error(in.spot(call, PackTable.BOOKED), PackMistakes.BOOKED_TO_THE_FIRST);
+      }
+      call(call, end, direction.get(), linesKnown ? lines : route.lines()).ifPresent(calls::add);
     }
     if (calls.size() == typed.calls().size()) {
       inOrderOfTravel(typed, calls, direction.get());
@@ -177,7 +180,11 @@ final class DirectionResolver {
                     spot,
                     PackMistakes.PLATFORM_NOT_REACHED.with(
                         p.number(), typed.station(), route.nameOf(direction))));
-    return platform.map(p -> new Call(station.get(), p, typed.dwell().orElse(new Span(0))));
+    return platform.map(
+        p ->
+            in.readAs(
+                typed,
+                new Call(station.get(), p, typed.dwell().orElse(new Span(0)), typed.booked())));
   }
 
   private void inOrderOfTravel(TypedDirection typed, List<Call> calls, Direction direction) {

@@ -65,6 +65,7 @@ final class PackMistakes {
           Hole.allowed("allowed"),
           Hole.list("near"));
   static final One<Allowed> NO_DWELL = MISTAKES.declare("no-dwell", Hole.allowed("allowed"));
+  static final Mistake BOOKED_TO_THE_FIRST = MISTAKES.declare("booked-to-the-first");
   static final Three<String, String, String> PLATFORM_NOT_REACHED =
       MISTAKES.declare(
           "platform-not-reached",

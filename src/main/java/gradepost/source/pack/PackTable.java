@@ -29,7 +29,7 @@ import java.util.Optional;
 /** The key table of a pack file, as typed: names not yet resolved. */
 public final class PackTable {
   /** A call as typed. */
-  record TypedCall(String station, String platform, Optional<Span> dwell) {}
+  record TypedCall(String station, String platform, Optional<Span> dwell, Optional<Span> booked) {}
 
   /** A direction as typed; junctions are a group whose keys are the names of the junctions. */
   record TypedDirection(
@@ -72,11 +72,16 @@ public final class PackTable {
           "dwell",
           Scalar.Quantity.of(QuantityKind.TIME, "0 s", "60 min"),
           "Booked time at the platform; needed between the first call and the last.");
+  static final Key<Span> BOOKED =
+      Key.optional(
+          "booked",
+          Scalar.Quantity.of(QuantityKind.TIME, "1 s", "180 min"),
+          "Booked running time from the call before, from start to stand; no plan is made for it.");
   static final ObjectSchema<TypedCall> CALL =
       ObjectSchema.of(
           "a call",
-          List.of(STATION, PLATFORM, DWELL),
-          v -> new TypedCall(v.get(STATION), v.get(PLATFORM), v.find(DWELL)));
+          List.of(STATION, PLATFORM, DWELL, BOOKED),
+          v -> new TypedCall(v.get(STATION), v.get(PLATFORM), v.find(DWELL), v.find(BOOKED)));
   static final Key<String> DIRECTION =
       Key.required(
           "direction",
