@@ -32,7 +32,7 @@ class BookedTimesTest {
 
   private Plan plan() {
     PackFile pack = Disk.sources().pack(Disk.name(clerk.pack)).found().orElseThrow();
-    return Task.of(clerk.pack, pack).get(0).plan();
+    return Task.of(pack).get(0).plan();
   }
 
   @Test
