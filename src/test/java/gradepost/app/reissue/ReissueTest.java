@@ -293,7 +293,7 @@ class ReissueTest {
   }
 
   @Test
-  void aSlipInTheNameOfTheRouteKeepsEverythingBack() throws IOException {
+  void aSlipInTheNameOfTheRouteKeepsEverythingBack() throws Exception {
     String slip = Files.readString(notice).replace(SyntheticNetwork.name(0), "Invented lime 000");
     Files.writeString(notice, slip);
     for (boolean dry : new boolean[] {true, false}) {
@@ -303,6 +303,10 @@ class ReissueTest {
           .anyMatch(p -> p.contains("there is no route \"Invented lime 000\" here"));
       assertThat(answer.problems()).endsWith("error: nothing was issued");
       assertThat(answer.said()).isEmpty();
+    }
+    try (Register register = store.open()) {
+      assertThat(register.list(Question.issues()).rows()).isEmpty();
+      assertThat(register.list(Question.acts()).rows()).isEmpty();
     }
     assertThat(store.hasArchive()).isFalse();
     assertThat(folder.resolve("out")).doesNotExist();
