@@ -40,7 +40,7 @@ import org.junit.jupiter.api.Test;
  *
  * <p>Property: on the whole run between 2 % below and 5 % above, to the percent.
  */
-@Tag("slow")
+@Tag("long")
 class EnergyOnAFinerGridTest {
   private static final double GRID = 0.98;
   private static final double MOST = 1.055;
