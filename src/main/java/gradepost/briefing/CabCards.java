@@ -31,6 +31,8 @@ public record CabCards(
   /** A height that holds any approach whole. */
   private static final int DRAFT_MM = 2000;
 
+  private static final int NARROW_MM = 120;
+
   /**
    * Finished size in millimetres, and how many fit an A4 sheet side by side and one below another.
    *
@@ -39,9 +41,9 @@ public record CabCards(
    */
   public record Format(
       String name, int widthMm, int heightMm, int across, int down, int headMm, int footMm) {
-    /** With margins that fit every size. */
+    /** With margins that fit every size: across a narrow card the foot takes two lines. */
     public Format(String name, int widthMm, int heightMm, int across, int down) {
-      this(name, widthMm, heightMm, across, down, 11, 9);
+      this(name, widthMm, heightMm, across, down, 11, widthMm < NARROW_MM ? 12 : 9);
     }
 
     public Format {
