@@ -130,7 +130,8 @@ final class DensestMile {
   }
 
   private String slack(String reference, int from, int to, int mph, String reason) {
-    return ("  - {reference: %s, type: temporary, status: in force, %s, directions: Down,"
+    return ("  - {reference: %s, type: temporary, status: in force,"
+            + " route: Wimbrellow and Mawmouth line, %s, directions: Down,"
             + " speed: %s, normal-speed: %s, reason: \"%s\", imposed: 2026-11-20 04:00,"
             + " until: further notice, boards: [%s, %s, %s]}\n")
         .formatted(

@@ -42,6 +42,7 @@ class DensestMileIT {
     Path notice = DensestMile.notice(folder.resolve("routes"), units);
     Answer second =
         new Depot(folder).reissue(NOON, List.of(pack), Optional.of(notice), true, false);
+    assertThat(second.problems()).noneMatch(p -> p.contains("error: "));
 
     List<Path> pdfs = new ArrayList<>(first.written());
     pdfs.addAll(second.written());

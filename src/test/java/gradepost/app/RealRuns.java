@@ -36,6 +36,7 @@ public final class RealRuns {
   public RealRuns(Path routes, Path work) {
     this.routes = routes;
     this.depot = new Depot(work);
+    Depot.begun(depot.store());
   }
 
   public Path out() {
