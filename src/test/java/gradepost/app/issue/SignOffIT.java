@@ -184,7 +184,7 @@ class SignOffIT {
 
   private static void everyPageBearsItsIssue(Path pdf) throws IOException {
     for (String page : pages(pdf)) {
-      assertThat(page).contains("Issue 1 · valid 2026-11-23 04:00", "A training aid");
+      assertThat(page).contains("Issue 1 · valid 2026-11-23 04:00", "Training aid. The rule book");
     }
   }
 
