@@ -12,7 +12,8 @@ import java.util.Set;
  * <p>A text may hold {@code {0}} to {@code {9}}; nothing else in it is special.
  */
 public final class Messages {
-  private static final String ENGLISH = "messages.properties";
+  private static final Messages ENGLISH =
+      new Messages(Catalogue.beside(Messages.class, "messages.properties"));
 
   private final Catalogue texts;
 
@@ -22,7 +23,7 @@ public final class Messages {
 
   /** The texts that come with the program. */
   public static Messages english() {
-    return new Messages(Catalogue.beside(Messages.class, ENGLISH));
+    return ENGLISH;
   }
 
   /** Texts in the format of Java properties. */

@@ -2,6 +2,7 @@ package gradepost.drive;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gradepost.Examples;
 import gradepost.drive.check.SheetsDriven;
 import gradepost.plan.Action;
 import gradepost.plan.Application;
@@ -44,7 +45,7 @@ class PlanPropertyTest {
   @Test
   void everyMadeUpLineIsPlannedWithinTheRules() {
     int first = Integer.getInteger("gradepost.first", 1);
-    int lines = Integer.getInteger("gradepost.lines", 100);
+    int lines = Integer.getInteger("gradepost.lines", Examples.of(40, 400));
     List<String> wrong = new ArrayList<>();
     BySpeedJudge bySpeed = new BySpeedJudge();
     SheetsDriven driven = new SheetsDriven();

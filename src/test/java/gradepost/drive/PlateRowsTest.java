@@ -2,6 +2,7 @@ package gradepost.drive;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gradepost.Examples;
 import gradepost.plan.Approach;
 import gradepost.plan.Finding;
 import gradepost.plan.Plan;
@@ -21,7 +22,7 @@ import org.junit.jupiter.api.Test;
  */
 @Tag("slow")
 class PlateRowsTest {
-  private static final int LINES = Integer.getInteger("gradepost.rows", 25);
+  private static final int LINES = Integer.getInteger("gradepost.rows", Examples.of(10, 25));
 
   private final List<String> silent = new ArrayList<>();
   private int plates;

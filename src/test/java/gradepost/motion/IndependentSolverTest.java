@@ -2,6 +2,7 @@ package gradepost.motion;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gradepost.Examples;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -11,7 +12,7 @@ import org.junit.jupiter.api.Test;
  */
 @Tag("slow")
 class IndependentSolverTest {
-  private static final int SEEDS = Integer.getInteger("gradepost.seeds", 60);
+  private static final int SEEDS = Integer.getInteger("gradepost.seeds", Examples.of(20, 60));
 
   /** Far below the 0.1 m that a published braking point may be off. */
   private static final double WITHIN_M = 1e-3;

@@ -2,6 +2,7 @@ package gradepost.render;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gradepost.Examples;
 import gradepost.briefing.ApproachPage;
 import gradepost.briefing.Briefing;
 import gradepost.briefing.Messages;
@@ -87,10 +88,10 @@ class PlateGridTest {
   @Test
   void onMadeUpLines() throws IOException {
     int plates = 0;
-    for (long seed = 1; seed <= 12; seed++) {
+    for (long seed = 1; seed <= Examples.of(5, 12); seed++) {
       plates += look(briefing(Planner.plan(RandomLines.of(seed).assignment())));
     }
-    assertThat(plates).isGreaterThan(20);
+    assertThat(plates).isGreaterThan(8);
   }
 
   private static Briefing briefing(Plan plan) {

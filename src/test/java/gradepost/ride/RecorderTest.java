@@ -2,6 +2,7 @@ package gradepost.ride;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gradepost.Examples;
 import gradepost.drive.DemoPlans;
 import gradepost.plan.Approach;
 import gradepost.plan.Plan;
@@ -26,7 +27,8 @@ import org.junit.jupiter.api.Test;
  */
 @Tag("slow")
 class RecorderTest {
-  private static final int EXPORTS = Integer.getInteger("gradepost.exports", 1000);
+  private static final int EXPORTS =
+      Integer.getInteger("gradepost.exports", Examples.of(300, 1000));
   private static final double LATE_M = 60 * 0.9144;
   private static final double OVER_MPS = Driven.mph(3);
   private static final List<Plan> PLANS = new ArrayList<>();

@@ -2,6 +2,7 @@ package gradepost.source;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gradepost.Examples;
 import gradepost.briefing.Messages;
 import gradepost.briefing.SampleIssue;
 import gradepost.briefing.compose.Composer;
@@ -61,18 +62,23 @@ class EdgeValuesTest {
   private int refused;
   private int rejected;
 
-  /** Each key once, where it is first met. */
+  /** Each key once, where it is first met; in an ordinary run every third of its edges. */
   @Test
   void whatEachKeyTakesAtItsEdgesEndsInAPaperOrAMessage() {
     Set<Key<?>> done = new HashSet<>();
+    int edges = 0;
     for (KeyWalk.Met met : all()) {
       if (done.add(met.key()) && Edges.bounded(met.kind())) {
-        Edges.of(met).forEach(edge -> tried(met, edge));
+        for (String edge : Edges.of(met)) {
+          if (edges++ % Examples.of(3, 1) == 0) {
+            tried(met, edge);
+          }
+        }
       }
     }
     assertThat(faults).isEmpty();
-    assertThat(papers).isGreaterThan(100);
-    assertThat(refused + rejected).isGreaterThan(20);
+    assertThat(papers).isGreaterThan(30);
+    assertThat(refused + rejected).isGreaterThan(6);
   }
 
   /** Wherever a key is met, words and dates too, in both directions. */

@@ -2,6 +2,7 @@ package gradepost.source;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gradepost.Examples;
 import gradepost.source.file.FileMistakes;
 import gradepost.source.file.SourceFiles;
 import gradepost.source.pack.PackFile;
@@ -35,7 +36,8 @@ import org.yaml.snakeyaml.nodes.SequenceNode;
  */
 @Tag("slow")
 class MutationTest {
-  private static final int MUTANTS = Integer.getInteger("gradepost.mutants", 2_000);
+  private static final int MUTANTS =
+      Integer.getInteger("gradepost.mutants", Examples.of(1_000, 100_000));
   private static final long A_SECOND_NS = 1_000_000_000L;
 
   /** One in so many is of a demo pack, which is ten times as long as the fixture. */

@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import gradepost.Examples;
 import gradepost.app.HandOverTrain;
 import gradepost.drive.DemoPlans;
 import gradepost.drive.FrozenPlans;
 import gradepost.drive.MadeUp;
-import gradepost.drive.Planner;
 import gradepost.route.Path;
 import gradepost.task.Assignment;
 import gradepost.units.QuantityKind;
@@ -36,7 +36,7 @@ class RailTechniqueTest {
   /** A trace is straight between its points. */
   private static final double TRACE_MPS = 0.05;
 
-  private static final int MADE_UP = Integer.getInteger("gradepost.rails", 10);
+  private static final int MADE_UP = Integer.getInteger("gradepost.rails", Examples.of(3, 10));
 
   private final List<String> wrong = new ArrayList<>();
   private int driven;
@@ -89,7 +89,7 @@ class RailTechniqueTest {
 
   private void look(Assignment assignment, String name) throws IOException {
     JsonNode file =
-        new ObjectMapper().readTree(HandOver.of(Planner.plan(assignment), "0".repeat(64)));
+        new ObjectMapper().readTree(HandOver.of(DemoPlans.plan(assignment), "0".repeat(64)));
     for (JsonNode approach : file.get("approaches")) {
       String of = name + ", " + approach.at("/target/name").textValue();
       for (int rail = 1; rail < file.at("/policy/adhesion").size(); rail++) {

@@ -2,6 +2,7 @@ package gradepost.briefing.compose;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gradepost.Examples;
 import gradepost.briefing.ApproachPage;
 import gradepost.briefing.Messages;
 import gradepost.briefing.SampleIssue;
@@ -137,7 +138,7 @@ class OnPaperTest {
 
   @Test
   void madeUpLinesSayAlikeWhatDiffers() {
-    int lines = Integer.getInteger("gradepost.paper.lines", 40);
+    int lines = Integer.getInteger("gradepost.paper.lines", Examples.of(12, 40));
     for (int seed = 1; seed <= lines; seed++) {
       Plan plan = Planner.plan(RandomLines.of(seed).assignment());
       Random random = new Random(seed);

@@ -2,6 +2,7 @@ package gradepost.briefing.question;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gradepost.Examples;
 import gradepost.briefing.Messages;
 import gradepost.briefing.Table;
 import gradepost.briefing.compose.BriefingFacts;
@@ -31,7 +32,7 @@ import org.junit.jupiter.api.Test;
  */
 @Tag("slow")
 class QuestionBankTest {
-  private static final int SEEDS = 1000;
+  private static final int SEEDS = Examples.of(250, 1000);
 
   private record Case(
       String name,

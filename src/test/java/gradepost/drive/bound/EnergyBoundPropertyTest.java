@@ -29,7 +29,7 @@ class EnergyBoundPropertyTest {
 
   @Test
   void noRunDoesLessWork() {
-    runs(8);
+    runs(4);
   }
 
   @Test

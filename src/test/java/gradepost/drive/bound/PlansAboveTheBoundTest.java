@@ -27,7 +27,7 @@ import org.junit.jupiter.api.Test;
  */
 @Tag("slow")
 class PlansAboveTheBoundTest {
-  private static final int LINES = 20;
+  private static final int LINES = 10;
   private static final int MANY_LINES = 200;
 
   @Test
