@@ -30,6 +30,8 @@ class ArchitectureTest {
           .consideringOnlyDependenciesInAnyPackage("gradepost..")
           .layer("cli")
           .definedBy("gradepost.cli..")
+          .layer("desk")
+          .definedBy("gradepost.desk..")
           .layer("app")
           .definedBy("gradepost.app..")
           .layer("render")
@@ -68,8 +70,12 @@ class ArchitectureTest {
           .definedBy("gradepost.units..")
           .whereLayer("cli")
           .mayNotBeAccessedByAnyLayer()
-          .whereLayer("app")
+          .whereLayer("desk")
           .mayOnlyBeAccessedByLayers("cli")
+          .whereLayer("desk")
+          .mayOnlyAccessLayers("app", "reissue", "text", "units")
+          .whereLayer("app")
+          .mayOnlyBeAccessedByLayers("cli", "desk")
           .whereLayer("source")
           .mayOnlyBeAccessedByLayers("app", "cli")
           .whereLayer("render")
@@ -77,7 +83,7 @@ class ArchitectureTest {
           .whereLayer("briefing")
           .mayOnlyBeAccessedByLayers("app", "render")
           .whereLayer("reissue")
-          .mayOnlyBeAccessedByLayers("app", "briefing", "cli")
+          .mayOnlyBeAccessedByLayers("app", "briefing", "cli", "desk")
           .whereLayer("ride")
           .mayOnlyBeAccessedByLayers("app", "source", "briefing")
           .whereLayer("drive")
@@ -112,7 +118,16 @@ class ArchitectureTest {
           .mayNotAccessAnyLayer()
           .whereLayer("text")
           .mayOnlyBeAccessedByLayers(
-              "cli", "app", "source", "briefing", "reissue", "drive", "route", "yaml", "units")
+              "cli",
+              "desk",
+              "app",
+              "source",
+              "briefing",
+              "reissue",
+              "drive",
+              "route",
+              "yaml",
+              "units")
           .whereLayer("yaml")
           .mayOnlyBeAccessedByLayers("app", "source")
           .ensureAllClassesAreContainedInArchitecture();
@@ -136,7 +151,7 @@ class ArchitectureTest {
   static final ArchRule NO_CLOCK_BELOW_THE_COMMANDS =
       noClasses()
           .that()
-          .resideOutsideOfPackages("gradepost.cli..", "gradepost.app..")
+          .resideOutsideOfPackages("gradepost.cli..", "gradepost.desk..", "gradepost.app..")
           .should()
           .dependOnClassesThat()
           .belongToAnyOf(Clock.class)

@@ -24,7 +24,7 @@ import org.junit.jupiter.api.Test;
  */
 class LicencesIT {
   private static final Set<String> ALLOWED =
-      Set.of("Apache-2.0", "BSD-2-Clause", "BSD-3-Clause", "MIT", "LGPL-2.1-or-later");
+      Set.of("Apache-2.0", "BSD-2-Clause", "BSD-3-Clause", "EPL-2.0", "MIT", "LGPL-2.1-or-later");
   private static final Path TARGET = Path.of("target");
 
   private static String text(JarFile jar, String name) throws IOException {

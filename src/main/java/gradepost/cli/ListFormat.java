@@ -4,9 +4,9 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import gradepost.app.Lists;
+import gradepost.app.export.ListingCsv;
 import gradepost.reissue.register.Listing;
 import gradepost.reissue.register.Question;
-import gradepost.source.table.Csv;
 import gradepost.units.PrintedText;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -17,7 +17,6 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
@@ -72,21 +71,11 @@ final class ListFormat {
     if (json) {
       out.print(json(listing) + "\n");
     } else if (csv) {
-      out.print(row(listing.columns()) + "\n");
-      listing.rows().forEach(r -> out.print(row(r) + "\n"));
+      out.print(ListingCsv.of(listing));
     } else {
       out.print(table(listing));
     }
     out.flush();
-  }
-
-  private static String row(List<String> cells) {
-    return cells.stream().map(ListFormat::cell).collect(Collectors.joining(","));
-  }
-
-  private static String cell(String typed) {
-    String text = Csv.unformed(typed);
-    return text.matches("(?s).*[\",;\r\n].*") ? '"' + text.replace("\"", "\"\"") + '"' : text;
   }
 
   private static String json(Listing listing) {
@@ -136,6 +125,6 @@ final class ListFormat {
   private static String shown(String text) {
     return text.matches("[0-9a-f]{64}")
         ? text.substring(0, 12)
-        : PrintedText.seen(text).replaceFirst("^(\\d{4}-\\d\\d-\\d\\d)T", "$1 ");
+        : Listing.moment(PrintedText.seen(text));
   }
 }

@@ -50,7 +50,8 @@ public final class Main implements Runnable {
           RegisterCommand.class,
           ReproduceCommand.class,
           ImportCommand.class,
-          ExportCommand.class);
+          ExportCommand.class,
+          DeskCommand.class);
 
   @Spec private CommandSpec spec = CommandSpec.create();
   private final Clock clock;

@@ -38,6 +38,11 @@ public record Listing(List<String> columns, List<List<String>> rows) {
         new Wish(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
   }
 
+  /** A moment as a reader expects it; any other text as it is. */
+  public static String moment(String text) {
+    return text.replaceFirst("^(\\d{4}-\\d\\d-\\d\\d)T", "$1 ");
+  }
+
   /** The rows that are wanted. */
   public Listing only(Wish wish) {
     List<List<String>> wanted = new ArrayList<>();

@@ -194,7 +194,7 @@ class UnprintableTest {
     new SyntheticNetwork(folder.resolve("packs"), 1).packs(2, 3);
     Path own = Files.createDirectory(folder.resolve("own"));
     try (Stream<Path> templates = Files.list(Path.of("templates"))) {
-      for (Path template : templates.toList()) {
+      for (Path template : templates.filter(Files::isRegularFile).toList()) {
         String text = Files.readString(template, StandardCharsets.UTF_8);
         Files.writeString(
             own.resolve(template.getFileName().toString()), text.replace("</h1>", " 日</h1>"));

@@ -1,0 +1,111 @@
+package gradepost.app.shelf;
+
+import gradepost.app.issue.Layout;
+import gradepost.app.issue.PaperMaker;
+import gradepost.app.issue.Task;
+import gradepost.app.store.Unplanned;
+import gradepost.briefing.Briefing;
+import gradepost.pack.PaperKind;
+import gradepost.source.pack.PackFile;
+import gradepost.units.UnitStyle;
+import java.io.IOException;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.Set;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+
+/**
+ * Papers of a shelf, made when they are first asked for and kept for as long as the files are as
+ * they were. Two who ask for one paper at once wait for the same work.
+ */
+public final class OpenPapers {
+  /** So many are kept; the one that was asked for longest ago goes first. */
+  private static final int KEPT = 64;
+
+  private final Shelf shelf;
+  private final Layout layout;
+  private final Map<String, CompletableFuture<OpenPaper>> made =
+      new LinkedHashMap<>(16, 0.75f, true) {
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<String, CompletableFuture<OpenPaper>> e) {
+          return size() > KEPT;
+        }
+      };
+
+  /** Papers of this shelf, with the templates of the program. */
+  public OpenPapers(Shelf shelf) throws IOException {
+    this.shelf = shelf;
+    this.layout = new Layout(Optional.empty());
+  }
+
+  /**
+   * The paper of a pack whose files are called so; empty where there is none.
+   *
+   * @throws IOException where a file cannot be read
+   */
+  public Optional<OpenPaper> of(ShelfPack pack, String stem) throws IOException {
+    Optional<PackFile> file = shelf.file(pack);
+    if (file.isEmpty() || pack.whole().isEmpty()) {
+      return Optional.empty();
+    }
+    Optional<Task> task =
+        Task.of(file.get()).stream().filter(t -> t.stem().equals(stem)).findFirst();
+    if (task.isEmpty()) {
+      return Optional.empty();
+    }
+    String key = pack.whole().get().fingerprint() + " " + stem;
+    CompletableFuture<OpenPaper> mine = new CompletableFuture<>();
+    CompletableFuture<OpenPaper> paper;
+    synchronized (made) {
+      paper = made.computeIfAbsent(key, k -> mine);
+    }
+    if (paper == mine) {
+      try {
+        mine.complete(make(pack, file.get(), task.get()));
+      } catch (IOException | RuntimeException e) {
+        synchronized (made) {
+          made.remove(key);
+        }
+        mine.completeExceptionally(e);
+      }
+    }
+    try {
+      return Optional.of(paper.join());
+    } catch (CompletionException e) {
+      throw new IOException(e.getCause());
+    }
+  }
+
+  private OpenPaper make(ShelfPack pack, PackFile file, Task task) throws IOException {
+    try {
+      PaperMaker.Made done =
+          new PaperMaker(pack.file(), file, Set.of(PaperKind.BRIEFING), OptionalLong.empty(), false)
+              .of(task, layout);
+      return new OpenPaper(
+          done.failures(),
+          done.papers(),
+          done.briefing().map(b -> road(b, file.route().units())).orElse(List.of()));
+    } catch (Unplanned e) {
+      return new OpenPaper(List.of(String.valueOf(e.getMessage())), List.of(), List.of());
+    }
+  }
+
+  private static List<RoadStep> road(Briefing briefing, UnitStyle units) {
+    return briefing.parts().stream()
+        .flatMap(part -> part.line().stream())
+        .flatMap(sheet -> sheet.rows().stream())
+        .map(
+            row ->
+                new RoadStep(
+                    row.place(),
+                    row.speed().isEmpty() ? "" : row.speed() + " " + units.speedUnit(),
+                    row.what(),
+                    row.todo(),
+                    row.heading()))
+        .toList();
+  }
+}

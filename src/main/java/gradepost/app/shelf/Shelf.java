@@ -1,0 +1,136 @@
+package gradepost.app.shelf;
+
+import gradepost.app.issue.Issue;
+import gradepost.app.issue.Task;
+import gradepost.app.store.Answer;
+import gradepost.app.store.Disk;
+import gradepost.app.store.PackFiles;
+import gradepost.source.file.Input;
+import gradepost.source.pack.PackDates;
+import gradepost.source.pack.PackFile;
+import gradepost.yaml.Reading;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** The packs of one folder. May be asked by many at once. */
+public final class Shelf {
+  private final Path folder;
+  private final Clock clock;
+  private final Map<Path, Kept> kept = new HashMap<>();
+
+  /** A pack as it was read. */
+  private record Kept(Stamps stamps, ShelfPack shown, Optional<PackFile> pack) {}
+
+  /**
+   * @param folder below which the packs lie
+   * @param clock by which a pack is valid or expired
+   */
+  public Shelf(Path folder, Clock clock) {
+    this.folder = folder;
+    this.clock = clock;
+  }
+
+  /** The folder. */
+  public Path folder() {
+    return folder;
+  }
+
+  /** The moment by its clock. */
+  public LocalDateTime now() {
+    return LocalDateTime.now(clock);
+  }
+
+  /** Every pack, by its id. */
+  public synchronized List<ShelfPack> packs() throws IOException {
+    List<ShelfPack> out = new ArrayList<>();
+    Set<Path> there = new HashSet<>();
+    for (Path file : PackFiles.packs(List.of(folder))) {
+      there.add(file);
+      out.add(today(at(file)));
+    }
+    kept.keySet().retainAll(there);
+    out.sort(Comparator.comparing(ShelfPack::id).thenComparing(ShelfPack::file));
+    return out;
+  }
+
+  /** One of them; empty where none is called so. */
+  public Optional<ShelfPack> pack(String id) throws IOException {
+    return packs().stream().filter(p -> p.id().equals(id)).findFirst();
+  }
+
+  /** What was read of a pack that was shown. */
+  synchronized Optional<PackFile> file(ShelfPack shown) {
+    return at(shown.file()).pack();
+  }
+
+  /** What the day says of it comes last. */
+  private ShelfPack today(Kept one) {
+    List<String> problems = new ArrayList<>(one.shown().problems());
+    one.pack()
+        .ifPresent(
+            pack -> problems.addAll(Answer.of(new PackDates(pack, now()).problems()).problems()));
+    return new ShelfPack(one.shown().id(), one.shown().file(), problems, one.shown().whole());
+  }
+
+  private Kept at(Path file) {
+    Kept known = kept.get(file);
+    if (known == null || !known.stamps().stand()) {
+      known = read(file);
+      kept.put(file, known);
+    }
+    return known;
+  }
+
+  private Kept read(Path file) {
+    Stamps before = Stamps.of(List.of(file));
+    Reading<PackFile> reading = Disk.sources().pack(Disk.name(file));
+    Optional<PackFile> pack = reading.found();
+    if (pack.isEmpty()) {
+      // Nobody knows which files it would have needed: it is read again whenever it is asked for.
+      Stamps never = new Stamps(Map.of(file, ""));
+      List<String> problems = Answer.of(reading.problems()).problems();
+      return new Kept(
+          never, new ShelfPack(PackFiles.id(file), file, problems, Optional.empty()), pack);
+    }
+    List<Path> inputs = new ArrayList<>();
+    for (Input input : pack.get().inputs()) {
+      inputs.add(Disk.folder(file).resolve(input.name()).normalize());
+    }
+    Map<Path, String> all = new HashMap<>(Stamps.of(inputs).byFile());
+    all.putAll(before.byFile());
+    return new Kept(new Stamps(all), shown(file, reading, pack.get()), pack);
+  }
+
+  private ShelfPack shown(Path file, Reading<PackFile> reading, PackFile pack) {
+    List<String> problems = new ArrayList<>(Answer.of(reading.problems()).problems());
+    List<ShelfPaper> papers =
+        Task.of(pack).stream()
+            .map(
+                task ->
+                    new ShelfPaper(
+                        task.stem(),
+                        pack.route().nameOf(task.assignment().direction()),
+                        task.assignment().trainName()))
+            .toList();
+    ShelfPack.Whole whole =
+        new ShelfPack.Whole(
+            pack.title().orElse(pack.route().name()),
+            pack.route().name(),
+            pack.issue().number(),
+            pack.issue().validFrom(),
+            pack.issue().validTo(),
+            Issue.fingerprint(pack.inputs()),
+            papers);
+    return new ShelfPack(pack.id(), file, problems, Optional.of(whole));
+  }
+}

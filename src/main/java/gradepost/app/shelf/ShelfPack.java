@@ -1,0 +1,45 @@
+package gradepost.app.shelf;
+
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What is known of one pack as its files are now.
+ *
+ * @param id by which the register knows it
+ * @param file where it lies
+ * @param problems what is wrong or worth knowing, each a line as {@code check} says it
+ * @param whole what is in it; empty where it cannot be read
+ */
+public record ShelfPack(String id, Path file, List<String> problems, Optional<Whole> whole) {
+  /** Copies the list. */
+  public ShelfPack {
+    problems = List.copyOf(problems);
+  }
+
+  /**
+   * A pack that can be read.
+   *
+   * @param title of the pack, or of its route
+   * @param number of the issue that the files are
+   * @param validFrom its first moment
+   * @param validTo its last moment
+   * @param fingerprint of all its files
+   * @param papers in the order in which they are made
+   */
+  public record Whole(
+      String title,
+      String route,
+      int number,
+      LocalDateTime validFrom,
+      LocalDateTime validTo,
+      String fingerprint,
+      List<ShelfPaper> papers) {
+    /** Copies the list. */
+    public Whole {
+      papers = List.copyOf(papers);
+    }
+  }
+}

@@ -1,0 +1,12 @@
+package gradepost.desk;
+
+import gradepost.text.Mistake;
+
+/** Why the desk does not start, in words. */
+public final class DeskFault extends Exception {
+  private static final long serialVersionUID = 1;
+
+  DeskFault(Mistake why) {
+    super(why.inWords());
+  }
+}

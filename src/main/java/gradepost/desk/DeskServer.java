@@ -1,0 +1,169 @@
+package gradepost.desk;
+
+import gradepost.app.shelf.OpenPapers;
+import gradepost.app.shelf.Shelf;
+import gradepost.app.store.Store;
+import gradepost.text.Mistake;
+import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import io.javalin.util.JavalinBindException;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** The server of the desk. It keeps nothing: all that lasts is on disk and in the register. */
+public final class DeskServer implements AutoCloseable {
+  private static final int LARGEST_BYTES = 1 << 20;
+  private static final int LAST_PORT = 65_535;
+  private static final String STYLE = "/desk.css";
+  private static final Set<String> OPEN = Set.of(STYLE);
+  private static final String STYLE_FILE = "/gradepost/templates/desk/desk.css";
+
+  private final Javalin javalin;
+  private final Gate gate;
+  private final Screens screens = new Screens();
+
+  /**
+   * What is served.
+   *
+   * @param folder below which the packs lie
+   * @param store the register and its archive; neither need be there
+   * @param clock by which a pack is valid or expired
+   */
+  public record Served(Path folder, Store store, Clock clock) {}
+
+  /**
+   * Starts to listen on this machine, and on no other address.
+   *
+   * @param port 0 for any that is free
+   * @throws DeskFault where there is nothing to serve, or the port is another's
+   */
+  public static DeskServer start(Served served, int port) throws DeskFault {
+    if (!Files.isDirectory(served.folder())) {
+      throw new DeskFault(DeskText.NO_FOLDER.with(served.folder().toString()));
+    }
+    try {
+      DeskServer desk = new DeskServer(served);
+      desk.javalin.start("127.0.0.1", port);
+      return desk;
+    } catch (JavalinBindException e) {
+      throw new DeskFault(
+          DeskText.PORT_TAKEN.with("127.0.0.1:" + port, String.valueOf(e.getMessage())));
+    } catch (IOException e) {
+      throw new DeskFault(DeskText.WENT_WRONG.with(String.valueOf(e.getMessage())));
+    }
+  }
+
+  /**
+   * The port of an address at which the desk may listen.
+   *
+   * @param listen such as {@code 127.0.0.1:8384}
+   * @throws DeskFault for any address but this machine's own
+   */
+  public static int port(String listen) throws DeskFault {
+    String digits = listen.replaceFirst("^(127\\.0\\.0\\.1|localhost):", "");
+    if (!digits.equals(listen) && digits.matches("\\d{1,5}")) {
+      int port = Integer.parseInt(digits);
+      if (port <= LAST_PORT) {
+        return port;
+      }
+    }
+    throw new DeskFault(DeskText.LISTEN.with(listen));
+  }
+
+  private DeskServer(Served served) throws IOException {
+    Shelf shelf = new Shelf(served.folder(), served.clock());
+    OpenPapers papers = new OpenPapers(shelf);
+    TodayPage today = new TodayPage(screens, shelf, served);
+    PackPages packs = new PackPages(screens, shelf, papers, served.store());
+    LearnPage learn = new LearnPage(screens, shelf, papers);
+    RegisterPage register = new RegisterPage(screens, served.store());
+    javalin = Javalin.create(config -> configure(config, today, packs, learn, register));
+    gate = new Gate(javalin::port);
+  }
+
+  private void configure(
+      JavalinConfig config,
+      TodayPage today,
+      PackPages packs,
+      LearnPage learn,
+      RegisterPage register) {
+    config.startup.showJavalinBanner = false;
+    config.http.maxRequestSize = LARGEST_BYTES;
+    config.http.strictContentTypes = true;
+    RoutesConfig routes = config.routes;
+    routes.before(ctx -> gate.check(ctx));
+    routes.get(Gate.ENTER, this::enter);
+    routes.get(STYLE, DeskServer::style);
+    routes.get("/", today::show);
+    routes.get("/packs", packs::list);
+    routes.get("/packs/{pack}", packs::one);
+    routes.get("/packs/{pack}/papers/{paper}", packs::paper);
+    routes.get("/packs/{pack}/papers/{paper}/{face}", packs::face);
+    routes.get("/packs/{pack}/issues/{issue}/{file}", packs::registered);
+    routes.get("/learn/{pack}/{paper}", learn::show);
+    routes.get("/register", register::show);
+    routes.get("/register.csv", register::csv);
+    routes.exception(Refused.class, this::refused);
+    routes.exception(
+        Exception.class,
+        (e, ctx) ->
+            fault(
+                ctx,
+                HttpStatus.INTERNAL_SERVER_ERROR,
+                DeskText.WENT_WRONG.with(String.valueOf(e.getMessage()))));
+    routes.error(404, ctx -> notFound(ctx));
+  }
+
+  /** Whether a path is the same for everybody, and shown to whoever asks. */
+  static boolean isOpen(String path) {
+    return OPEN.contains(path);
+  }
+
+  /** The address that lets in whoever has it. */
+  public String address() {
+    return gate.address();
+  }
+
+  @Override
+  public void close() {
+    javalin.stop();
+  }
+
+  private static void style(Context ctx) throws IOException {
+    try (InputStream in =
+        Optional.ofNullable(DeskServer.class.getResourceAsStream(STYLE_FILE))
+            .orElseThrow(() -> new IOException(STYLE_FILE))) {
+      ctx.contentType("text/css; charset=utf-8").result(in.readAllBytes());
+    }
+  }
+
+  private void enter(Context ctx) {
+    gate.enter(ctx);
+    screens.show(ctx, "entered", "Come in", Map.of());
+  }
+
+  private void refused(Refused e, Context ctx) {
+    fault(ctx, e.status(), e.why());
+  }
+
+  private void notFound(Context ctx) {
+    if (ctx.attribute("told") == null) {
+      fault(ctx, HttpStatus.NOT_FOUND, DeskText.NOTHING_THERE);
+    }
+  }
+
+  private void fault(Context ctx, HttpStatus status, Mistake why) {
+    ctx.attribute("told", true);
+    ctx.status(status);
+    screens.show(ctx, "fault", "Not done", Map.of("why", why.inWords().lines().toList()));
+  }
+}

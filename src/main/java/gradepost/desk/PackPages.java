@@ -1,0 +1,174 @@
+package gradepost.desk;
+
+import gradepost.app.Lists;
+import gradepost.app.shelf.OpenPaper;
+import gradepost.app.shelf.OpenPapers;
+import gradepost.app.shelf.Shelf;
+import gradepost.app.shelf.ShelfPack;
+import gradepost.app.shelf.ShelfPaper;
+import gradepost.app.store.Paper;
+import gradepost.app.store.RegisteredFiles;
+import gradepost.app.store.Store;
+import gradepost.reissue.register.Listing;
+import gradepost.reissue.register.Question;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Every pack, its papers, and the issues that the register has of it. */
+final class PackPages {
+  private final Screens screens;
+  private final Shelf shelf;
+  private final OpenPapers papers;
+  private final Store store;
+
+  /**
+   * An issue of the register.
+   *
+   * @param state that it is recalled, a draft, superseded; empty text where it is in use
+   */
+  public record OfRegister(
+      String number, String issued, String from, String to, String state, List<String> files) {}
+
+  PackPages(Screens screens, Shelf shelf, OpenPapers papers, Store store) {
+    this.screens = screens;
+    this.shelf = shelf;
+    this.papers = papers;
+    this.store = store;
+  }
+
+  void list(Context ctx) throws IOException {
+    screens.show(
+        ctx,
+        "packs",
+        "Packs",
+        Map.of("packs", shelf.packs(), "now", shelf.now(), "folder", shelf.folder().toString()));
+  }
+
+  void one(Context ctx) throws IOException {
+    ShelfPack pack = asked(shelf, ctx);
+    screens.show(
+        ctx,
+        "pack",
+        pack.whole().map(ShelfPack.Whole::title).orElse(pack.id()),
+        Map.of("pack", pack, "expired", expired(pack), "issues", issues(pack)));
+  }
+
+  /** A paper in the frame of the desk, which says what it is. */
+  void paper(Context ctx) throws IOException {
+    ShelfPack pack = asked(shelf, ctx);
+    ShelfPaper paper = paper(pack, ctx);
+    OpenPaper open = open(papers, pack, paper);
+    screens.show(
+        ctx,
+        "paper",
+        paper.direction() + ", " + paper.train(),
+        Map.of("pack", pack, "paper", paper, "open", open, "expired", expired(pack)));
+  }
+
+  /** The paper itself: {@code pdf} or {@code html}. */
+  void face(Context ctx) throws IOException {
+    ShelfPack pack = asked(shelf, ctx);
+    String face = ctx.pathParam("face");
+    Paper file =
+        Optional.of(face)
+            .filter(f -> f.equals("pdf") || f.equals("html"))
+            .flatMap(f -> openFile(pack, ctx, "." + f))
+            .orElseThrow(PackPages::nothing);
+    serve(ctx, file.name(), file.bytes());
+  }
+
+  /** A file of a registered issue, as the archive has it. */
+  void registered(Context ctx) throws IOException {
+    String issue = ctx.pathParam("pack") + "/" + ctx.pathParam("issue");
+    String name = ctx.pathParam("file");
+    byte[] bytes = new RegisteredFiles(store).bytes(issue, name).orElseThrow(PackPages::nothing);
+    serve(ctx, name, bytes);
+  }
+
+  private Optional<Paper> openFile(ShelfPack pack, Context ctx, String ending) {
+    try {
+      return open(papers, pack, paper(pack, ctx)).file(ending);
+    } catch (IOException e) {
+      throw new java.io.UncheckedIOException(e);
+    }
+  }
+
+  private static void serve(Context ctx, String name, byte[] bytes) {
+    Gate.paper(ctx);
+    boolean html = name.endsWith(".html");
+    boolean pdf = name.endsWith(".pdf");
+    ctx.contentType(
+        html ? "text/html; charset=utf-8" : pdf ? "application/pdf" : "application/octet-stream");
+    if (!html) {
+      ctx.header(
+          "Content-Disposition",
+          (pdf ? "inline" : "attachment")
+              + "; filename=\""
+              + name.replaceAll("[^\\w.-]", "_")
+              + '"');
+    }
+    ctx.result(bytes);
+  }
+
+  /** The pack that the address names; whatever else it names is not looked for. */
+  static ShelfPack asked(Shelf shelf, Context ctx) throws IOException {
+    return shelf.pack(ctx.pathParam("pack")).orElseThrow(PackPages::nothing);
+  }
+
+  static ShelfPaper paper(ShelfPack pack, Context ctx) {
+    String stem = ctx.pathParam("paper");
+    return pack.whole().stream()
+        .flatMap(whole -> whole.papers().stream())
+        .filter(p -> p.stem().equals(stem))
+        .findFirst()
+        .orElseThrow(PackPages::nothing);
+  }
+
+  static OpenPaper open(OpenPapers papers, ShelfPack pack, ShelfPaper paper) throws IOException {
+    return papers.of(pack, paper.stem()).orElseThrow(PackPages::nothing);
+  }
+
+  private static Refused nothing() {
+    return new Refused(HttpStatus.NOT_FOUND, DeskText.NOTHING_THERE);
+  }
+
+  private boolean expired(ShelfPack pack) {
+    return pack.whole().filter(whole -> !whole.validTo().isAfter(shelf.now())).isPresent();
+  }
+
+  private List<OfRegister> issues(ShelfPack pack) {
+    if (!store.exists()) {
+      return List.of();
+    }
+    List<List<String>> rows =
+        new Lists(store)
+                .list(Question.issues())
+                .match(found -> found.listing().rows(), nothing -> List.<List<String>>of())
+                .stream()
+                .filter(row -> row.get(0).startsWith(pack.id() + "/"))
+                .toList();
+    List<OfRegister> out = new ArrayList<>();
+    RegisteredFiles files = new RegisteredFiles(store);
+    for (int i = rows.size() - 1; i >= 0; i--) {
+      List<String> row = rows.get(i);
+      String state =
+          !row.get(5).isEmpty()
+              ? "recalled: " + row.get(5)
+              : i < rows.size() - 1 ? "superseded" : row.get(7).equals("DRAFT") ? "DRAFT" : "";
+      out.add(
+          new OfRegister(
+              row.get(0).substring(pack.id().length() + 1),
+              Listing.moment(row.get(1)),
+              Listing.moment(row.get(2)),
+              Listing.moment(row.get(3)),
+              state,
+              files.names(row.get(0))));
+    }
+    return out;
+  }
+}

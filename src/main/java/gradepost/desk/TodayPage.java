@@ -1,0 +1,146 @@
+package gradepost.desk;
+
+import gradepost.app.Lists;
+import gradepost.app.NoticeList;
+import gradepost.app.shelf.Shelf;
+import gradepost.app.shelf.ShelfPack;
+import gradepost.reissue.register.Listing;
+import gradepost.reissue.register.Question;
+import io.javalin.http.Context;
+import java.io.IOException;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** What wants doing, the most pressing first. */
+final class TodayPage {
+  private static final int PACK_DAYS = 28;
+  private static final int SIGN_OFF_DAYS = 30;
+  private static final long NOTICE_DAYS = 14;
+
+  private final Screens screens;
+  private final Shelf shelf;
+  private final DeskServer.Served served;
+
+  /**
+   * One thing to do.
+   *
+   * @param what is the matter
+   * @param link to the page where it is done; empty text where it is done at the command line
+   * @param command that does it
+   */
+  public record Todo(String what, String link, String command) {}
+
+  TodayPage(Screens screens, Shelf shelf, DeskServer.Served served) {
+    this.screens = screens;
+    this.shelf = shelf;
+    this.served = served;
+  }
+
+  void show(Context ctx) throws IOException {
+    List<Todo> todo = new ArrayList<>();
+    List<ShelfPack> packs = shelf.packs();
+    packs.forEach(pack -> faults(pack, todo));
+    LocalDateTime now = shelf.now();
+    packs.forEach(pack -> validity(pack, now, todo));
+    boolean kept = served.store().exists();
+    if (kept) {
+      notices(todo);
+      register(
+          Question.toBrief(), todo, "must be briefed", "gradepost register to-brief", "to-brief");
+      register(
+          Question.lapsing(now.toLocalDate().plusDays(SIGN_OFF_DAYS)),
+          todo,
+          "lapses within %d days".formatted(SIGN_OFF_DAYS),
+          "gradepost register lapsing",
+          "lapsing");
+    }
+    screens.show(
+        ctx,
+        "today",
+        "Today",
+        Map.of(
+            "todo",
+            todo,
+            "packs",
+            packs.size(),
+            "folder",
+            shelf.folder().toString(),
+            "kept",
+            kept,
+            "on",
+            now.toLocalDate().toString()));
+  }
+
+  private static void faults(ShelfPack pack, List<Todo> todo) {
+    long errors = pack.problems().stream().filter(p -> p.contains(": error: ")).count();
+    if (errors > 0) {
+      todo.add(
+          new Todo(
+              "%s cannot be used: %d %s found"
+                  .formatted(pack.id(), errors, errors == 1 ? "mistake is" : "mistakes are"),
+              "/packs/" + pack.id(),
+              "gradepost check " + pack.file()));
+    }
+  }
+
+  private static void validity(ShelfPack pack, LocalDateTime now, List<Todo> todo) {
+    pack.whole()
+        .filter(whole -> !whole.validTo().isAfter(now.plusDays(PACK_DAYS)))
+        .ifPresent(
+            whole ->
+                todo.add(
+                    new Todo(
+                        whole.validTo().isAfter(now)
+                            ? "%s expires on %s".formatted(pack.id(), whole.validTo().toLocalDate())
+                            : "%s expired on %s"
+                                .formatted(pack.id(), whole.validTo().toLocalDate()),
+                        "/packs/" + pack.id(),
+                        "gradepost reissue " + pack.file())));
+  }
+
+  private void notices(List<Todo> todo) {
+    new NoticeList(served.store(), served.clock())
+        .table(Optional.of(NOTICE_DAYS))
+        .match(
+            rows -> {
+              for (List<String> row : rows.listing().rows()) {
+                todo.add(
+                    new Todo(
+                        "Notice %s, %s: %s; %s to %s"
+                            .formatted(row.get(0), row.get(2), row.get(6), row.get(4), row.get(5)),
+                        "",
+                        "gradepost register notices"));
+              }
+              return 0;
+            },
+            nothing -> {
+              nothing.why().problems().forEach(p -> todo.add(new Todo(p, "", "")));
+              return 0;
+            });
+  }
+
+  private void register(
+      Question question, List<Todo> todo, String what, String command, String list) {
+    new Lists(served.store())
+        .list(question)
+        .match(
+            rows -> {
+              Listing found = rows.listing();
+              for (List<String> row : found.rows()) {
+                todo.add(
+                    new Todo(
+                        "%s, %s: %s".formatted(row.get(0), row.get(1), what),
+                        "/register?list=" + list,
+                        command));
+              }
+              return 0;
+            },
+            nothing -> {
+              nothing.why().problems().forEach(p -> todo.add(new Todo(p, "", "")));
+              return 0;
+            });
+  }
+}

@@ -1,0 +1,73 @@
+package gradepost.desk;
+
+import java.io.IOException;
+import java.net.CookieManager;
+import java.net.Socket;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.net.http.HttpResponse.BodyHandlers;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+
+/** Asks a desk as a browser does, cookies and all; and as no browser would. */
+final class Browser {
+  private final URI desk;
+  private final HttpClient client =
+      HttpClient.newBuilder()
+          .cookieHandler(new CookieManager())
+          .connectTimeout(Duration.ofSeconds(20))
+          .build();
+
+  Browser(DeskServer desk) {
+    this.desk = URI.create(desk.address());
+  }
+
+  /** Goes in by the key. */
+  Browser letIn() throws IOException, InterruptedException {
+    get(desk.getPath() + "?" + desk.getQuery());
+    return this;
+  }
+
+  HttpResponse<String> get(String path, String... headers)
+      throws IOException, InterruptedException {
+    return send(request(path, headers).GET());
+  }
+
+  HttpResponse<byte[]> bytes(String path) throws IOException, InterruptedException {
+    return client.send(request(path).GET().build(), BodyHandlers.ofByteArray());
+  }
+
+  HttpResponse<String> post(String path, String form, String... headers)
+      throws IOException, InterruptedException {
+    return send(
+        request(path, headers)
+            .header("Content-Type", "application/x-www-form-urlencoded")
+            .POST(HttpRequest.BodyPublishers.ofString(form)));
+  }
+
+  private HttpRequest.Builder request(String path, String... headers) {
+    HttpRequest.Builder request =
+        HttpRequest.newBuilder(URI.create("http://" + desk.getAuthority() + path));
+    if (headers.length > 0) {
+      request.headers(headers);
+    }
+    return request;
+  }
+
+  private HttpResponse<String> send(HttpRequest.Builder request)
+      throws IOException, InterruptedException {
+    return client.send(request.build(), BodyHandlers.ofString());
+  }
+
+  /** Lines as they are, which a client of good manners would not send. */
+  String raw(String... lines) throws IOException {
+    try (Socket socket = new Socket("127.0.0.1", desk.getPort())) {
+      socket
+          .getOutputStream()
+          .write((String.join("\r\n", lines) + "\r\n\r\n").getBytes(StandardCharsets.UTF_8));
+      return new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    }
+  }
+}
