@@ -2,7 +2,6 @@ package gradepost.desk;
 
 import io.javalin.http.Context;
 import io.javalin.http.Cookie;
-import io.javalin.http.HandlerType;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.SameSite;
 import java.nio.charset.StandardCharsets;
@@ -46,6 +45,7 @@ final class Gate {
   private static final int SESSIONS = 1000;
 
   private static final Set<String> CHANGING = Set.of("POST", "PUT", "PATCH", "DELETE");
+  private static final Set<String> KNOWN = Set.of("GET", "HEAD", "POST");
 
   private final SecureRandom random = new SecureRandom();
   private final String key = secret();
@@ -92,9 +92,7 @@ final class Gate {
     if (CHANGING.contains(ctx.method().name()) && !isFromHere(ctx, session)) {
       throw new Refused(HttpStatus.FORBIDDEN, DeskText.FORM);
     }
-    if (!CHANGING.contains(ctx.method().name())
-        && ctx.method() != HandlerType.GET
-        && ctx.method() != HandlerType.HEAD) {
+    if (!KNOWN.contains(ctx.method().name())) {
       throw new Refused(HttpStatus.METHOD_NOT_ALLOWED, DeskText.FORM);
     }
   }

@@ -2,6 +2,7 @@ package gradepost.desk;
 
 import java.io.IOException;
 import java.net.CookieManager;
+import java.net.InetAddress;
 import java.net.Socket;
 import java.net.URI;
 import java.net.http.HttpClient;
@@ -63,7 +64,7 @@ final class Browser {
 
   /** Lines as they are, which a client of good manners would not send. */
   String raw(String... lines) throws IOException {
-    try (Socket socket = new Socket("127.0.0.1", desk.getPort())) {
+    try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), desk.getPort())) {
       socket
           .getOutputStream()
           .write((String.join("\r\n", lines) + "\r\n\r\n").getBytes(StandardCharsets.UTF_8));

@@ -7,6 +7,7 @@ import gradepost.app.Depot;
 import gradepost.app.SyntheticNetwork;
 import gradepost.app.store.Store;
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -58,7 +59,7 @@ class DeskServerTest {
         .contains("default-src 'none'")
         .doesNotContain("script-src");
     HttpResponse<byte[]> pdf = browser.bytes(paper + "/pdf");
-    assertThat(new String(pdf.body(), 0, 5)).isEqualTo("%PDF-");
+    assertThat(new String(pdf.body(), 0, 5, StandardCharsets.US_ASCII)).isEqualTo("%PDF-");
     assertThat(pdf.headers().firstValue("Content-Type")).contains("application/pdf");
   }
 

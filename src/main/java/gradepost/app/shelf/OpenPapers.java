@@ -17,6 +17,7 @@ import java.util.OptionalLong;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
+import java.util.concurrent.ConcurrentLinkedQueue;
 
 /**
  * Papers of a shelf, made when they are first asked for and kept for as long as the files are as
@@ -27,7 +28,7 @@ public final class OpenPapers {
   private static final int KEPT = 64;
 
   private final Shelf shelf;
-  private final Layout layout;
+  private final ConcurrentLinkedQueue<Layout> idle = new ConcurrentLinkedQueue<>();
   private final Map<String, CompletableFuture<OpenPaper>> made =
       new LinkedHashMap<>(16, 0.75f, true) {
         @Override
@@ -39,7 +40,7 @@ public final class OpenPapers {
   /** Papers of this shelf, with the templates of the program. */
   public OpenPapers(Shelf shelf) throws IOException {
     this.shelf = shelf;
-    this.layout = new Layout(Optional.empty());
+    idle.add(new Layout(Optional.empty()));
   }
 
   /**
@@ -80,7 +81,17 @@ public final class OpenPapers {
     }
   }
 
+  /** On a layout that nobody else uses meanwhile. */
   private OpenPaper make(ShelfPack pack, PackFile file, Task task) throws IOException {
+    Layout free = idle.poll();
+    Layout layout = free == null ? new Layout(Optional.empty()) : free;
+    OpenPaper paper = make(pack, file, task, layout);
+    idle.add(layout);
+    return paper;
+  }
+
+  private static OpenPaper make(ShelfPack pack, PackFile file, Task task, Layout layout)
+      throws IOException {
     try {
       PaperMaker.Made done =
           new PaperMaker(pack.file(), file, Set.of(PaperKind.BRIEFING), OptionalLong.empty(), false)
