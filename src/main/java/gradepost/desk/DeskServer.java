@@ -1,5 +1,6 @@
 package gradepost.desk;
 
+import gradepost.app.shelf.Bench;
 import gradepost.app.shelf.OpenPapers;
 import gradepost.app.shelf.Shelf;
 import gradepost.app.store.Store;
@@ -85,8 +86,9 @@ public final class DeskServer implements AutoCloseable {
     TodayPage today = new TodayPage(screens, shelf, served);
     PackPages packs = new PackPages(screens, shelf, papers, served.store());
     LearnPage learn = new LearnPage(screens, shelf, papers);
+    BenchPage bench = new BenchPage(screens, shelf, new Bench(papers));
     RegisterPage register = new RegisterPage(screens, served.store());
-    javalin = Javalin.create(config -> configure(config, today, packs, learn, register));
+    javalin = Javalin.create(config -> configure(config, today, packs, learn, bench, register));
     gate = new Gate(javalin::port);
   }
 
@@ -95,6 +97,7 @@ public final class DeskServer implements AutoCloseable {
       TodayPage today,
       PackPages packs,
       LearnPage learn,
+      BenchPage bench,
       RegisterPage register) {
     config.startup.showJavalinBanner = false;
     config.http.maxRequestSize = LARGEST_BYTES;
@@ -110,6 +113,7 @@ public final class DeskServer implements AutoCloseable {
     routes.get("/packs/{pack}/papers/{paper}/{face}", packs::face);
     routes.get("/packs/{pack}/issues/{issue}/{file}", packs::registered);
     routes.get("/learn/{pack}/{paper}", learn::show);
+    routes.get("/bench/{pack}/{paper}", bench::show);
     routes.get("/register", register::show);
     routes.get("/register.csv", register::csv);
     routes.exception(Refused.class, this::refused);

@@ -138,6 +138,11 @@ final class PackPages {
   }
 
   private boolean expired(ShelfPack pack) {
+    return expired(shelf, pack);
+  }
+
+  /** Whether a pack is over by the clock of its shelf. */
+  static boolean expired(Shelf shelf, ShelfPack pack) {
     return pack.whole().filter(whole -> !whole.validTo().isAfter(shelf.now())).isPresent();
   }
 

@@ -94,6 +94,24 @@ public record Assignment(
     return with(stock, formation, other, restrictions, degraded);
   }
 
+  /** The same run with another load, as planned; the safe side has a load of its own. */
+  public Assignment with(LoadCase other) {
+    return new Assignment(
+        route,
+        direction,
+        lines,
+        junctionRoutes,
+        calls,
+        stock,
+        formation,
+        other,
+        policy,
+        restrictions,
+        degraded,
+        period,
+        elsewhere);
+  }
+
   /**
    * The same run with a brake that is not whole.
    *

@@ -77,6 +77,28 @@ class DeskServerTest {
     assertThat(browser.get(learn + "?at=-1;drop").body()).isEqualTo(first);
   }
 
+  /** A state of the bench is an address; what cannot be tried is said, all of it at once. */
+  @Test
+  void theBenchTriesWhatIsAsked() throws Exception {
+    String bench = "/bench/0000/" + stem(browser.get("/packs/0000").body());
+    String planned = browser.get(bench).body();
+    assertThat(planned).contains("Teaching example, not a briefing", "<polyline", "On the paper: ");
+    String speed = planned.replaceFirst("(?s).*name=\"speed\" value=\"([^\"]+)\".*", "$1");
+    assertThat(browser.get(bench + "?of=0&braking=0&speed=" + speed).body()).isEqualTo(planned);
+    String later = browser.get(bench + "?later=300").body();
+    assertThat(answers(later)).isNotEqualTo(answers(planned)).contains("Passes the ");
+    assertThat(browser.get(bench + "?of=1&braking=0&later=300").body()).isEqualTo(planned);
+    String wrong = browser.get(bench + "?speed=fast&noticed=99&rail=7&gives=all").body();
+    assertThat(wrong)
+        .contains("speed: &quot;fast&quot; is not a number", "noticed: ", "0 to 60 s")
+        .contains("rail: &quot;7&quot; is none of the choices", "gives: ")
+        .doesNotContain("<polyline");
+  }
+
+  private static String answers(String page) {
+    return page.substring(page.indexOf("class=\"answers\""), page.indexOf("</table>"));
+  }
+
   @Test
   void todayTellsWhatWantsDoing() throws Exception {
     assertThat(browser.get("/").body())

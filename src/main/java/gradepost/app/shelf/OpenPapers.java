@@ -6,6 +6,7 @@ import gradepost.app.issue.Task;
 import gradepost.app.store.Unplanned;
 import gradepost.briefing.Briefing;
 import gradepost.pack.PaperKind;
+import gradepost.plan.Plan;
 import gradepost.source.pack.PackFile;
 import gradepost.units.UnitStyle;
 import java.io.IOException;
@@ -29,10 +30,10 @@ public final class OpenPapers {
 
   private final Shelf shelf;
   private final ConcurrentLinkedQueue<Layout> idle = new ConcurrentLinkedQueue<>();
-  private final Map<String, CompletableFuture<OpenPaper>> made =
+  private final Map<String, CompletableFuture<Made>> made =
       new LinkedHashMap<>(16, 0.75f, true) {
         @Override
-        protected boolean removeEldestEntry(Map.Entry<String, CompletableFuture<OpenPaper>> e) {
+        protected boolean removeEldestEntry(Map.Entry<String, CompletableFuture<Made>> e) {
           return size() > KEPT;
         }
       };
@@ -43,12 +44,20 @@ public final class OpenPapers {
     idle.add(new Layout(Optional.empty()));
   }
 
+  /** A paper, and the plan that it is of; none where there is no plan. */
+  record Made(OpenPaper paper, Optional<Plan> plan) {}
+
   /**
    * The paper of a pack whose files are called so; empty where there is none.
    *
    * @throws IOException where a file cannot be read
    */
   public Optional<OpenPaper> of(ShelfPack pack, String stem) throws IOException {
+    return made(pack, stem).map(Made::paper);
+  }
+
+  /** The same, with its plan. */
+  Optional<Made> made(ShelfPack pack, String stem) throws IOException {
     Optional<PackFile> file = shelf.file(pack);
     if (file.isEmpty() || pack.whole().isEmpty()) {
       return Optional.empty();
@@ -59,8 +68,8 @@ public final class OpenPapers {
       return Optional.empty();
     }
     String key = pack.whole().get().fingerprint() + " " + stem;
-    CompletableFuture<OpenPaper> mine = new CompletableFuture<>();
-    CompletableFuture<OpenPaper> paper;
+    CompletableFuture<Made> mine = new CompletableFuture<>();
+    CompletableFuture<Made> paper;
     synchronized (made) {
       paper = made.computeIfAbsent(key, k -> mine);
     }
@@ -82,26 +91,30 @@ public final class OpenPapers {
   }
 
   /** On a layout that nobody else uses meanwhile. */
-  private OpenPaper make(ShelfPack pack, PackFile file, Task task) throws IOException {
+  private Made make(ShelfPack pack, PackFile file, Task task) throws IOException {
     Layout free = idle.poll();
     Layout layout = free == null ? new Layout(Optional.empty()) : free;
-    OpenPaper paper = make(pack, file, task, layout);
+    Made paper = make(pack, file, task, layout);
     idle.add(layout);
     return paper;
   }
 
-  private static OpenPaper make(ShelfPack pack, PackFile file, Task task, Layout layout)
+  private static Made make(ShelfPack pack, PackFile file, Task task, Layout layout)
       throws IOException {
     try {
       PaperMaker.Made done =
           new PaperMaker(pack.file(), file, Set.of(PaperKind.BRIEFING), OptionalLong.empty(), false)
               .of(task, layout);
-      return new OpenPaper(
-          done.failures(),
-          done.papers(),
-          done.briefing().map(b -> road(b, file.route().units())).orElse(List.of()));
+      OpenPaper paper =
+          new OpenPaper(
+              done.failures(),
+              done.papers(),
+              done.briefing().map(b -> road(b, file.route().units())).orElse(List.of()));
+      return new Made(paper, Optional.of(done.plan()).filter(p -> done.failures().isEmpty()));
     } catch (Unplanned e) {
-      return new OpenPaper(List.of(String.valueOf(e.getMessage())), List.of(), List.of());
+      return new Made(
+          new OpenPaper(List.of(String.valueOf(e.getMessage())), List.of(), List.of()),
+          Optional.empty());
     }
   }
 

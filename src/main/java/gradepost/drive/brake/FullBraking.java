@@ -14,6 +14,7 @@ public final class FullBraking {
   private final Target target;
   private final Stepper worst;
   private final TrainBrake rig;
+  private final double demandPa;
   private final StopConditions until = new StopConditions();
 
   /**
@@ -21,10 +22,21 @@ public final class FullBraking {
    * @param worst stands where the brake is asked for, with the brake as it was before
    */
   public FullBraking(double endOfTrackM, Target target, Stepper worst, TrainBrake rig) {
+    this(endOfTrackM, target, worst, rig, rig.fullPa());
+  }
+
+  /**
+   * The same with less than the full brake.
+   *
+   * @param demandPa what is asked of it
+   */
+  public FullBraking(
+      double endOfTrackM, Target target, Stepper worst, TrainBrake rig, double demandPa) {
     this.endOfTrackM = endOfTrackM;
     this.target = target;
     this.worst = worst;
     this.rig = rig;
+    this.demandPa = demandPa;
   }
 
   /**
@@ -32,7 +44,7 @@ public final class FullBraking {
    * and {@link Braking.Outcome#NOT_HELD_M} stands for never.
    */
   public double shortM() {
-    worst.brake(rig, rig.fullPa());
+    worst.brake(rig, demandPa);
     until.clear().hopeless(target.atM());
     if (!target.standsThere()) {
       until.speedDown(target.speedMps());
@@ -71,8 +83,8 @@ public final class FullBraking {
   /** Whether the train, braked fully from here, is no slower at a place than when it was so. */
   public boolean gains(double toM) {
     Snapshot asked = worst.save();
-    worst.brake(rig, rig.fullPa());
-    double onS = rig.deadTimeS() + rig.lastDelayS() + rig.fullPa() / rig.applyPaPerS();
+    worst.brake(rig, demandPa);
+    double onS = rig.deadTimeS() + rig.lastDelayS() + demandPa / rig.applyPaPerS();
     worst.advance(until.clear().place(toM).time(worst.timeS() + onS));
     double fullyOnMps = worst.speedMps();
     boolean there = worst.atM() < toM - Slack.PLACE_M;
@@ -84,7 +96,7 @@ public final class FullBraking {
 
   /** Speed at a place, braked fully from here. */
   public double speedAtMps(double atM) {
-    worst.brake(rig, rig.fullPa());
+    worst.brake(rig, demandPa);
     worst.advance(until.clear().place(atM));
     return worst.speedMps();
   }

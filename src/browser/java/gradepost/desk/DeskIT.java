@@ -1,0 +1,212 @@
+package gradepost.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import gradepost.app.Depot;
+import gradepost.app.SyntheticNetwork;
+import gradepost.app.store.Store;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.OutputType;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
+import org.openqa.selenium.chrome.ChromeOptions;
+
+/**
+ * The desk in a real browser, without a script of its own: a learner's evening, an instructor's
+ * lesson, and each page by the rules of WCAG 2.1 as axe-core checks them.
+ */
+class DeskIT {
+  private static final Path PICTURES = Path.of("target", "browser");
+  private static final String AXE = "/META-INF/resources/webjars/axe-core/4.6.3/axe.min.js";
+
+  @TempDir private static Path folder = Path.of("");
+  private static DeskServer desk;
+  private static ChromeDriver driver;
+  private static String home = "";
+
+  @BeforeAll
+  static void open() throws Exception {
+    Path routes = folder.resolve("routes");
+    new SyntheticNetwork(routes, 1).packs(2, 3);
+    Files.writeString(routes.resolve("pack-broken.yaml"), "gradepost: pack\n");
+    Store store = Store.of(folder.resolve("reg/register.db").toString(), Optional.empty());
+    desk = DeskServer.start(new DeskServer.Served(routes, store, Depot.NOON), 0);
+    home = desk.address().replaceFirst("/enter.*", "");
+    Files.createDirectories(PICTURES);
+    System.setProperty("SE_OFFLINE", "true");
+    ChromeOptions options = new ChromeOptions();
+    options.setBinary("/usr/bin/chromium");
+    options.addArguments(
+        "--headless=new",
+        "--no-sandbox",
+        "--disable-dev-shm-usage",
+        "--disable-gpu",
+        "--user-data-dir=" + folder.resolve("profile"));
+    driver =
+        new ChromeDriver(
+            new ChromeDriverService.Builder()
+                .usingDriverExecutable(Path.of("/usr/bin/chromedriver").toFile())
+                .build(),
+            options);
+    driver.manage().timeouts().implicitlyWait(Duration.ofSeconds(20));
+    driver.manage().timeouts().pageLoadTimeout(Duration.ofMinutes(3));
+    driver.get(desk.address());
+    driver.findElement(By.linkText("Packs"));
+  }
+
+  @AfterAll
+  static void close() {
+    driver.quit();
+    desk.close();
+  }
+
+  private static void screen(int width, int height) {
+    driver.executeCdpCommand(
+        "Emulation.setDeviceMetricsOverride",
+        Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", width < 500));
+  }
+
+  private static void go(String path) {
+    driver.get(home + path);
+  }
+
+  private static String text() {
+    return driver.findElement(By.tagName("main")).getText();
+  }
+
+  private static void picture(String name) throws IOException {
+    Files.write(PICTURES.resolve(name + ".png"), driver.getScreenshotAs(OutputType.BYTES));
+  }
+
+  private static List<String> pages() {
+    go("/packs/0000");
+    String paper =
+        driver.findElement(By.linkText("Read")).getDomAttribute("href").replaceFirst(".*/", "");
+    return List.of(
+        "/",
+        "/packs",
+        "/packs/0000",
+        "/packs/broken",
+        "/packs/0000/papers/" + paper,
+        "/learn/0000/" + paper + "?at=2",
+        "/bench/0000/" + paper,
+        "/bench/0000/" + paper + "?speed=x",
+        "/register",
+        "/nothing");
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {360, 1280})
+  void everyPageIsForEverybody(int width) throws IOException {
+    screen(width, 800);
+    List<String> found = new ArrayList<>();
+    for (String page : pages()) {
+      go(page);
+      picture("desk-" + width + page.replaceAll("\\W+", "-"));
+      long wide = (Long) driver.executeScript("return document.documentElement.scrollWidth");
+      if (wide > width) {
+        found.add(page + " is " + wide + " wide");
+      }
+      try (InputStream axe = DeskIT.class.getResourceAsStream(AXE)) {
+        assertThat(axe).isNotNull();
+        driver.executeScript(new String(axe.readAllBytes(), StandardCharsets.UTF_8));
+      }
+      driver.manage().timeouts().scriptTimeout(Duration.ofMinutes(3));
+      Object faults =
+          driver.executeAsyncScript(
+              "const done = arguments[arguments.length - 1];"
+                  + "axe.run({iframes: false, runOnly: ['wcag2a', 'wcag2aa', 'wcag21a',"
+                  + " 'wcag21aa', 'best-practice']})"
+                  + ".then(r => done(r.violations.filter(v => ['serious', 'critical', 'moderate']"
+                  + ".includes(v.impact)).map(v => v.id + ': '"
+                  + " + v.nodes[0].html.slice(0, 200) + ' ' + v.nodes[0].failureSummary)));");
+      ((List<?>) faults).forEach(f -> found.add(page + " " + f));
+    }
+    assertThat(found).isEmpty();
+  }
+
+  /** On a telephone, from place to place, with what is to be done hidden until it is asked for. */
+  @Test
+  void aLearnersEvening() {
+    screen(390, 800);
+    go("/packs");
+    driver.findElement(By.linkText("0000")).click();
+    driver.findElement(By.linkText("Learn")).click();
+    assertThat(text()).contains("1 of ");
+    WebElement answer = driver.findElement(By.className("answer"));
+    assertThat(answer.isDisplayed()).isFalse();
+    driver.findElement(By.tagName("summary")).sendKeys(Keys.ENTER);
+    assertThat(answer.isDisplayed()).isTrue();
+    String told = answer.getText();
+    driver.findElement(By.linkText("Next place")).click();
+    assertThat(text()).contains("2 of ").contains("Behind you: ");
+    assertThat(text().replace("\n", " ")).contains(told.lines().findFirst().orElse("?"));
+    driver.findElement(By.linkText("Place before")).click();
+    assertThat(text()).contains("1 of ").doesNotContain("Behind you");
+  }
+
+  /** By keyboard alone; what was tried is in the address, and another browser would see the same. */
+  @Test
+  void anInstructorsLesson() {
+    screen(1280, 900);
+    go("/packs/0000");
+    driver.findElement(By.linkText("What if")).sendKeys(Keys.ENTER);
+    assertThat(text()).contains("Teaching example, not a briefing");
+    String planned = driver.findElement(By.className("answers")).getText();
+    WebElement later = driver.findElement(By.name("later"));
+    later.sendKeys(Keys.chord(Keys.CONTROL, "a"), "250", Keys.ENTER);
+    driver.findElement(By.cssSelector("input[name=later][value='250']"));
+    String tried = driver.findElement(By.className("answers")).getText();
+    assertThat(tried).isNotEqualTo(planned).contains("Passes the ");
+    String address = driver.getCurrentUrl();
+    assertThat(address).contains("later=250");
+    go("/");
+    driver.get(address);
+    assertThat(driver.findElement(By.className("answers")).getText()).isEqualTo(tried);
+    assertThat(driver.findElements(By.cssSelector("svg polyline"))).hasSizeGreaterThan(3);
+  }
+
+  /** A paper is shown within the page, as it was made. */
+  @Test
+  void aPaperIsRead() {
+    screen(1280, 900);
+    go("/packs/0000");
+    driver.findElement(By.linkText("Read")).click();
+    driver.switchTo().frame(driver.findElement(By.tagName("iframe")));
+    assertThat(driver.findElement(By.tagName("h1")).getText()).isNotEmpty();
+    assertThat(driver.findElements(By.tagName("svg"))).isNotEmpty();
+    driver.switchTo().defaultContent();
+  }
+
+  /** A browser that has not the key, in the same machine, sees nothing. */
+  @Test
+  void withoutTheCookieNothingIsSeen() {
+    go("/packs");
+    assertThat(text()).contains("0000");
+    var kept = driver.manage().getCookies();
+    driver.manage().deleteAllCookies();
+    go("/packs");
+    assertThat(text()).contains("has not been let in").doesNotContain("0000");
+    kept.forEach(driver.manage()::addCookie);
+    go("/packs");
+    assertThat(text()).contains("0000");
+  }
+}

@@ -1,0 +1,52 @@
+package gradepost.desk;
+
+import gradepost.app.shelf.Bench;
+import gradepost.app.shelf.BenchAsked;
+import gradepost.app.shelf.BenchShown;
+import gradepost.app.shelf.Shelf;
+import gradepost.app.shelf.ShelfPack;
+import gradepost.app.shelf.ShelfPaper;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.io.IOException;
+import java.util.HashMap;
+import java.util.Map;
+
+/** What if. All of what is tried is in the address, so that it can be shown to others. */
+final class BenchPage {
+  private final Screens screens;
+  private final Shelf shelf;
+  private final Bench bench;
+
+  BenchPage(Screens screens, Shelf shelf, Bench bench) {
+    this.screens = screens;
+    this.shelf = shelf;
+    this.bench = bench;
+  }
+
+  void show(Context ctx) throws IOException {
+    ShelfPack pack = PackPages.asked(shelf, ctx);
+    ShelfPaper paper = PackPages.paper(pack, ctx);
+    Map<String, String> typed = new HashMap<>();
+    ctx.queryParamMap().forEach((name, values) -> typed.put(name, values.get(0)));
+    BenchShown shown =
+        bench
+            .of(pack, paper.stem(), new BenchAsked(typed))
+            .orElseThrow(() -> new Refused(HttpStatus.NOT_FOUND, DeskText.NOTHING_THERE));
+    screens.show(
+        ctx,
+        "bench",
+        "What if: " + paper.direction() + ", " + paper.train(),
+        Map.of(
+            "pack",
+            pack,
+            "paper",
+            paper,
+            "shown",
+            shown,
+            "chart",
+            new BenchChart(shown),
+            "expired",
+            PackPages.expired(shelf, pack)));
+  }
+}
