@@ -155,8 +155,9 @@ public final class Bench {
 
   private static List<Option> loads() {
     List<Option> out = new ArrayList<>();
-    for (LoadCase load : LoadCase.values()) {
-      out.add(new Option("" + load.ordinal(), load.name().toLowerCase(Locale.ROOT)));
+    LoadCase[] loads = LoadCase.values();
+    for (int i = 0; i < loads.length; i++) {
+      out.add(new Option("" + i, loads[i].name().toLowerCase(Locale.ROOT)));
     }
     return out;
   }
