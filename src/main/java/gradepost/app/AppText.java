@@ -1,5 +1,6 @@
 package gradepost.app;
 
+import gradepost.reissue.register.Leavers.Held;
 import gradepost.text.Hole;
 import gradepost.text.Mistake;
 import gradepost.text.Mistakes;
@@ -8,6 +9,7 @@ import gradepost.text.Mistakes.Four;
 import gradepost.text.Mistakes.One;
 import gradepost.text.Mistakes.Three;
 import gradepost.text.Mistakes.Two;
+import gradepost.text.Phrase;
 import gradepost.units.MomentStyle;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -87,6 +89,23 @@ final class AppText {
       MISTAKES.declare("not-held", Hole.word("issue"), Hole.word("person"));
   static final Two<String, Collection<String>> SEVERAL_HELD =
       MISTAKES.declare("several-held", Hole.word("person"), Hole.list("copies"));
+
+  private static final Hole<Held> RECORD =
+      new Hole<>("person", Held::person)
+          .and(new Hole<>("left", held -> held.left().toString()))
+          .and(new Hole<>("record", Held::words));
+  static final Phrase<Held> RECORD_DUE = MISTAKES.phrase("record.due", RECORD);
+  static final Phrase<Held> RECORD_REMOVED = MISTAKES.phrase("record.removed", RECORD);
+  static final Phrase<Held> RECORD_OUT = MISTAKES.phrase("record.out", RECORD);
+  static final Phrase<Held> RECORD_FOR_EVER =
+      MISTAKES.phrase("record.for-ever", RECORD.and(new Hole<>("pack", Held::pack)));
+  static final Phrase<Retention.Kept> RECORD_UNTIL =
+      MISTAKES.phrase(
+          "record.until",
+          RECORD
+              .of(Retention.Kept::held)
+              .and(new Hole<>("until", kept -> kept.until().toString())));
+  static final String NO_RECORDS = MISTAKES.phrase("record.none");
 
   private AppText() {}
 }

@@ -3,6 +3,7 @@ package gradepost.app;
 import gradepost.app.store.Answer;
 import gradepost.app.store.Store;
 import java.time.Clock;
+import java.time.LocalDate;
 import java.util.List;
 
 /** Entries of the log that are taken back, and the list of staff. */
@@ -26,6 +27,25 @@ public final class Entries {
                 "took back entry %d, %s"
                     .formatted(
                         entry, register.undoing().undo(store.by(who, clock), entry, reason))));
+  }
+
+  /**
+   * What is kept of people who left the list of staff is removed when its time is over: so many
+   * months after they left as the policy of the latest issue of the pack has it.
+   *
+   * @param dryRun whether it is only told
+   */
+  public Answer forget(boolean dryRun) {
+    return OnRegister.of(
+        store,
+        register -> {
+          LocalDate today = store.by(who, clock).when().toLocalDate();
+          Retention retention = new Retention(store, register, today);
+          if (!dryRun && !retention.due().isEmpty()) {
+            register.leavers().forget(store.by(who, clock), retention.due());
+          }
+          return retention.told(dryRun);
+        });
   }
 
   /** People or places join the list of staff, or leave it: all of them, or none. */

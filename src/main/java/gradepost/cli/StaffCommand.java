@@ -6,6 +6,7 @@ import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
@@ -48,6 +49,21 @@ final class StaffCommand implements Runnable {
           List<String> names,
       @Mixin RegisterOptions register) {
     return Saying.exitCode(register.command(), entries(register).staff(names, true));
+  }
+
+  @Command(
+      name = "forget",
+      mixinStandardHelpOptions = true,
+      description = {
+        "Removes scores, sign-offs and acknowledgements of people who left, when they are due.",
+        "They are kept for the months of keep-months in the policy of the latest issue.",
+        "The log keeps its entries without the names. Copies that are out are kept.",
+        "Backups and archived papers made before still have the names: after a restore, run it again."
+      })
+  int forget(
+      @Option(names = "--dry-run", description = "Only tells what it would remove.") boolean dryRun,
+      @Mixin RegisterOptions register) {
+    return Saying.exitCode(register.command(), entries(register).forget(dryRun));
   }
 
   @Command(name = "list", mixinStandardHelpOptions = true, description = "Lists the names.")

@@ -1,5 +1,7 @@
 package gradepost.policy;
 
+import java.util.Optional;
+
 /**
  * How long a signature stands.
  *
@@ -7,8 +9,14 @@ package gradepost.policy;
  * @param refreshTrips trips with an instructor that bring it back
  * @param reviewMonths the first review is so many months after signing
  * @param leastTrips trips before signing
+ * @param keepMonths the records of somebody who left are kept so many months; empty for ever
  */
-public record Currency(int lapseMonths, int refreshTrips, int reviewMonths, Trips leastTrips) {
+public record Currency(
+    int lapseMonths,
+    int refreshTrips,
+    int reviewMonths,
+    Trips leastTrips,
+    Optional<Integer> keepMonths) {
   /**
    * How many trips a learner makes before signing, at least.
    *

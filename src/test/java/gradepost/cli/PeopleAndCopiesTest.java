@@ -5,10 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import gradepost.app.SyntheticNetwork;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
@@ -24,6 +27,7 @@ class PeopleAndCopiesTest {
   @TempDir static Path begun;
   @TempDir Path folder;
   private String err = "";
+  private Clock clock = Clock.systemDefaultZone();
 
   /** One register with two packs, copied for each test. */
   @BeforeAll
@@ -67,7 +71,8 @@ class PeopleAndCopiesTest {
     args.addAll(List.of(words));
     args.addAll(List.of("--register", folder.resolve("reg/register.db").toString()));
     args.addAll(List.of("--archive", begun.resolve("reg/archive").toString()));
-    int done = Main.run(new PrintWriter(out), new PrintWriter(told), args.toArray(new String[0]));
+    int done =
+        Main.run(clock, new PrintWriter(out), new PrintWriter(told), args.toArray(new String[0]));
     err = told.toString();
     assertThat(done).as(() -> String.join(" ", words) + ": " + out + err).isEqualTo(code);
     return out.toString();
@@ -328,7 +333,8 @@ class PeopleAndCopiesTest {
     List<String> args = new ArrayList<>(List.of("register"));
     args.addAll(List.of(words));
     args.addAll(List.of("--register", folder.resolve(register).toString()));
-    int done = Main.run(new PrintWriter(out), new PrintWriter(out), args.toArray(new String[0]));
+    int done =
+        Main.run(clock, new PrintWriter(out), new PrintWriter(out), args.toArray(new String[0]));
     assertThat(done).as(out::toString).isEqualTo(code);
     return out.toString();
   }
@@ -366,5 +372,94 @@ class PeopleAndCopiesTest {
     assertThat(moved(1, "broken/register.db", "restore", broken.toString())).contains("error: ");
     assertThat(folder.resolve("broken/register.db")).doesNotExist();
     assertThat(folder.resolve("broken/archive")).doesNotExist();
+  }
+
+  private String registerFile() throws Exception {
+    byte[] file = Files.readAllBytes(folder.resolve("reg/register.db"));
+    return new String(file, StandardCharsets.UTF_8);
+  }
+
+  @Test
+  void whatIsKeptOfSomebodyWhoLeftIsRemovedWhenItsTimeIsOver() throws Exception {
+    LocalDate today = LocalDate.now(ZoneId.systemDefault());
+    run(0, "hand-out", "0000/1", "--to", "A Brannock", "--latin-name", "A Brannock");
+    run(0, "return", "0000/1", "--copy", "1");
+    run(0, "hand-out", "0001/1", "--to", "A Brannock");
+    run(0, "acknowledge", "0000/1", "--person", "\u65e5\u672c", "--latin-name", "A Brannock");
+    run(0, "acknowledge", "0000/1", "--person", "A Brannock Elm");
+    run(
+        0,
+        "sign-off",
+        "0000/1",
+        "--person=A Brannock",
+        "--direction=Out",
+        "--assessor=Rowe",
+        "--score=21 of 24",
+        "--lapses=" + today.plusDays(30));
+    List<String> log =
+        run(0, "log", "--csv").lines().map(l -> l.replaceFirst("(.*),([^,]*),$", "$2 $1")).toList();
+    String signed = entry(log, "\"A Brannock signed off, Out\"");
+    run(0, "undo", signed, "--reason", "A Brannock, not on that day");
+    String slip = entry(log, "A Brannock acknowledged");
+    assertThat(run(0, "staff", "forget")).startsWith("NONE: nothing is kept of anybody who left");
+    run(0, "staff", "add", "A Brannock", "A Brannock Elm");
+    run(0, "staff", "leave", "A Brannock");
+    assertThat(run(0, "staff", "forget").lines())
+        .hasSize(4)
+        .contains(
+            "kept until %s: A Brannock, left on %s: acknowledgement of 0000/1"
+                .formatted(today.plusMonths(36), today),
+            "kept, as the copy is still out: A Brannock, left on %s: name beside copy 1 of 0001/1"
+                .formatted(today));
+    run(0, "backup", folder.resolve("backup.zip").toString());
+    clock =
+        Clock.fixed(
+            today.plusMonths(36).plusDays(2).atStartOfDay().toInstant(ZoneOffset.UTC),
+            ZoneOffset.UTC);
+    String before = run(0, "log");
+    assertThat(run(0, "staff", "forget", "--dry-run"))
+        .contains(
+            "to be removed: A Brannock, left on %s: sign-off on 0000/1, Out, with its score"
+                .formatted(today));
+    assertThat(run(0, "log")).isEqualTo(before);
+    assertThat(run(0, "staff", "forget").lines().filter(l -> l.startsWith("removed: A Brannock")))
+        .hasSize(3);
+    assertThat(run(0, "log")).contains("removed records of people who left: 3");
+    assertThat(run(0, "out")).contains("A Brannock");
+    run(1, "undo", signed, "--reason", "again");
+    assertThat(err)
+        .startsWith(
+            "error: entry %s ((name removed) signed off, Out) cannot be taken back: the name in it was removed by entry "
+                .formatted(signed));
+    run(0, "return", "0001/1", "--copy", "1");
+    assertThat(run(0, "staff", "forget")).startsWith("removed: A Brannock, ");
+    assertThat(run(0, "log", "--csv"))
+        .contains(
+            "(name removed) acknowledged",
+            "handed out copy 1 to (name removed)",
+            "(name removed) left the list",
+            ",noted how (name removed) is written,",
+            ": (name removed), not on that day",
+            "A Brannock Elm acknowledged",
+            "A Brannock Elm joined the list");
+    assertThat(registerFile().replace("A Brannock Elm", ""))
+        .contains("acknowledged")
+        .doesNotContain("Brannock", "\u65e5\u672c", "21 of 24");
+    assertThat(run(0, "staff", "list", "--csv")).contains("A Brannock Elm,").hasLineCount(2);
+    run(1, "undo", slip, "--reason", "again");
+    assertThat(err).contains("the name in it was removed by entry ");
+    assertThat(run(0, "staff", "forget")).startsWith("NONE: ");
+    assertThat(run(0, "to-brief")).isEqualTo("NONE\n");
+    run(0, "backup", folder.resolve("after.zip").toString());
+    moved(0, "after/register.db", "restore", folder.resolve("after.zip").toString());
+    assertThat(moved(0, "after/register.db", "log", "--csv")).isEqualTo(run(0, "log", "--csv"));
+    assertThat(moved(1, "after/register.db", "undo", slip, "--reason", "again"))
+        .contains("the name in it was removed by entry ");
+    moved(0, "moved/register.db", "restore", folder.resolve("backup.zip").toString());
+    assertThat(moved(0, "moved/register.db", "log")).contains("A Brannock acknowledged");
+    assertThat(moved(0, "moved/register.db", "staff", "forget").lines()).hasSize(4);
+    assertThat(moved(0, "moved/register.db", "log"))
+        .doesNotContain("A Brannock acknowledged")
+        .contains("(name removed) acknowledged");
   }
 }

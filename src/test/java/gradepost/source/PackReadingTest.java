@@ -170,7 +170,8 @@ class PackReadingTest {
         .isEqualTo(
             new RecorderRules(0.02, 0.04, new Acceleration(0.4), new Span(0.3), new Span(8)));
     assertThat(rules.ride().fails()).containsExactly(RideFault.OVERSPEED);
-    assertThat(rules.currency()).isEqualTo(new Currency(6, 2, 3, new Currency.Trips(4, 3, 1)));
+    assertThat(rules.currency())
+        .isEqualTo(new Currency(6, 2, 3, new Currency.Trips(4, 3, 1), java.util.Optional.of(24)));
   }
 
   @Test

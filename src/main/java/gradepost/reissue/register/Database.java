@@ -188,6 +188,22 @@ final class Database implements AutoCloseable {
     return statement;
   }
 
+  /**
+   * What was deleted leaves the file of SQLite, and so does what will be. PostgreSQL sees to that
+   * in its own time.
+   */
+  void erasing() throws SQLException {
+    if (connection.getMetaData().getURL().startsWith("jdbc:sqlite:")) {
+      connection.setAutoCommit(true);
+      try (Statement statement = connection.createStatement()) {
+        statement.execute("VACUUM");
+        statement.execute("PRAGMA secure_delete = ON");
+      } finally {
+        connection.setAutoCommit(false);
+      }
+    }
+  }
+
   void commit() throws SQLException {
     connection.commit();
   }

@@ -25,7 +25,8 @@ public final class Dump {
           "recall_entry",
           "counter");
 
-  private static final String UNDONE = "undone";
+  /** Columns of acts that name a later act. */
+  private static final List<String> LATER = List.of("undone", "forgotten");
 
   /**
    * The rows of a table.
@@ -88,7 +89,8 @@ public final class Dump {
     if (!Set.copyOf(columns).equals(Set.copyOf(table.columns()))) {
       throw new RegisterException(RegisterText.OTHER_TABLES);
     }
-    int undone = table.columns().indexOf(UNDONE);
+    List<Integer> later =
+        LATER.stream().map(table.columns()::indexOf).filter(at -> at >= 0).toList();
     String sql =
         "INSERT INTO %s (%s) VALUES (%s)"
             .formatted(
@@ -97,17 +99,18 @@ public final class Dump {
                 String.join(", ", Collections.nCopies(table.columns().size(), "?")));
     for (List<@Nullable Object> row : table.rows()) {
       List<@Nullable Object> first = new ArrayList<>(row);
-      if (undone >= 0) {
-        first.set(undone, null);
-      }
+      later.forEach(at -> first.set(at, null));
       db.insert(sql, first);
     }
-    // What took an act back comes later than the act.
+    // What took an act back, or a name out of it, comes later than the act.
     for (List<@Nullable Object> row : table.rows()) {
-      Object by = undone >= 0 ? row.get(undone) : null;
-      Object act = undone >= 0 ? row.get(table.columns().indexOf("id")) : null;
-      if (by != null && act != null) {
-        db.change("UPDATE act SET undone = ? WHERE id = ?", by, act);
+      for (int at : later) {
+        Object by = row.get(at);
+        Object act = row.get(table.columns().indexOf("id"));
+        if (by != null && act != null) {
+          db.change(
+              "UPDATE act SET %s = ? WHERE id = ?".formatted(table.columns().get(at)), by, act);
+        }
       }
     }
   }

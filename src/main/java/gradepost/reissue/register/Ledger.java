@@ -96,6 +96,15 @@ final class Ledger implements AutoCloseable {
     }
   }
 
+  /** Nothing that is deleted can be read in the file any more; first of all what was before. */
+  void erasing() throws RegisterException {
+    try {
+      data.erasing();
+    } catch (SQLException e) {
+      throw new RegisterException(RegisterText.NOT_WRITTEN.with(data.why(e)), e);
+    }
+  }
+
   long nextId() throws SQLException {
     data.change("UPDATE counter SET taken = taken + 1 WHERE name = 'id'");
     return Long.parseLong(data.rows("SELECT taken FROM counter WHERE name = 'id'").get(0).get(0));

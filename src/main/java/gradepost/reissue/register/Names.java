@@ -69,7 +69,8 @@ public final class Names {
     return folded(one).equals(folded(other));
   }
 
-  private static String folded(String name) {
+  /** A name without what two spellings of it may differ in. */
+  static String folded(String name) {
     return name.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
   }
 

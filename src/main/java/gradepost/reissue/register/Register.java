@@ -10,6 +10,9 @@ import java.util.function.Supplier;
 
 /** What was issued, and what became of it. */
 public final class Register implements AutoCloseable {
+  /** How the spelling of a name in any script is noted. */
+  static final String WRITTEN = "noted that %s is written %s";
+
   private final Ledger ledger;
   private final IssueRows issues;
 
@@ -64,6 +67,11 @@ public final class Register implements AutoCloseable {
   /** The people whom the register knows. */
   public Staff staff() {
     return new Staff(ledger);
+  }
+
+  /** What is kept of people who left. */
+  public Leavers leavers() {
+    return new Leavers(ledger);
   }
 
   /** The acts, to be taken back. */
@@ -274,8 +282,7 @@ public final class Register implements AutoCloseable {
   public void written(By by, Entry issue, String latin, String written) throws RegisterException {
     Names.require(Names.Entered.LATIN, latin);
     Names.requireWritten(written);
-    ledger.acting(
-        by, "noted that %s is written %s".formatted(latin, written), issue.name(), (d, a) -> {});
+    ledger.acting(by, WRITTEN.formatted(latin, written), issue.name(), (d, a) -> {});
   }
 
   /** Signs a driver off for one direction with one formation: each is signed separately. */

@@ -11,6 +11,7 @@ import gradepost.text.Phrase;
 import gradepost.units.PrintedText;
 import gradepost.units.PrintedText.Obstacle;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** What the register cannot enter or answer. Its sentences stand in {@code mistakes.properties}. */
@@ -39,6 +40,22 @@ final class RegisterText {
   static final String PRINTED_BLANK = MISTAKES.phrase("printed.blank");
   static final Phrase<String> PRINTED_CODED =
       MISTAKES.phrase("printed.coded", new Hole<>("coded", PrintedText::coded));
+
+  static final String NAME_REMOVED = MISTAKES.phrase("name-removed");
+  static final String WRITTEN_REMOVED = MISTAKES.phrase("written-removed");
+  static final Phrase<Integer> FORGOT = MISTAKES.phrase("forgot", Hole.count("count"));
+  private static final Hole<List<String>> RECORD =
+      new Hole<List<String>>("issue", row -> row.get(3) + "/" + row.get(4));
+
+  /** What is kept of somebody, by the table that holds it. */
+  static final Map<String, Phrase<List<String>>> KEPT_RECORD =
+      Map.of(
+          "acknowledgement_entry",
+          MISTAKES.phrase("kept.acknowledgement", RECORD),
+          "sign_off_entry",
+          MISTAKES.phrase("kept.sign-off", RECORD.and(new Hole<>("covers", row -> row.get(5)))),
+          "copy_entry",
+          MISTAKES.phrase("kept.copy", RECORD.and(new Hole<>("copy", row -> row.get(5)))));
 
   static final String LOCKED = MISTAKES.phrase("why.locked");
   static final Phrase<String> LOCKED_BY = MISTAKES.phrase("why.locked-by", Hole.word("holder"));
@@ -102,6 +119,8 @@ final class RegisterText {
   static final Two<String, Optional<String>> NOT_ON_LIST =
       MISTAKES.declare("not-on-list", Hole.word("person"), Hole.perhaps("near"));
   static final One<String> NO_ACT = MISTAKES.declare("no-act", Hole.word("number"));
+  static final Three<String, String, String> FORGOTTEN =
+      MISTAKES.declare("forgotten", Hole.word("number"), Hole.word("act"), Hole.word("by"));
   static final Three<String, String, String> UNDONE =
       MISTAKES.declare("undone", Hole.word("number"), Hole.word("act"), Hole.word("by"));
   static final Two<String, String> STANDS =

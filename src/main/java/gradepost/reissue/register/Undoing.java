@@ -54,7 +54,11 @@ public final class Undoing {
   private static void requireStanding(Database db, long number, String what)
       throws SQLException, RegisterException {
     String called = String.valueOf(number);
-    String by = db.rows("SELECT undone FROM act WHERE id = ?", number).get(0).get(0);
+    List<String> act = db.rows("SELECT undone, forgotten FROM act WHERE id = ?", number).get(0);
+    if (!act.get(1).isEmpty()) {
+      throw new RegisterException(RegisterText.FORGOTTEN.with(called, what, act.get(1)));
+    }
+    String by = act.get(0);
     if (!by.isEmpty()) {
       throw new RegisterException(RegisterText.UNDONE.with(called, what, by));
     }

@@ -55,6 +55,14 @@ final class PolicyTables {
     return Key.required(name, shape, description);
   }
 
+  /** The same that may be left out, and is then not known. */
+  static <T> Key<Said<T>> perhaps(String name, ValueType<T> kind, String description) {
+    Key<T> value = Key.required("value", kind, description);
+    ObjectSchema<Said<T>> shape =
+        ObjectSchema.of(name, List.of(value, FOR), v -> new Said<>(v.get(value), v.get(FOR)));
+    return Key.optional(name, shape, description);
+  }
+
   /** A value that may be left out, with its purpose if it is given. */
   static <T> Key<Said<T>> usual(
       String name, ValueType<T> kind, T fallback, String fallbackText, String description) {

@@ -183,10 +183,15 @@ final class SignOffTables {
   static final Key<Said<Double>> DAY_TRIPS = trips("day-trips", "by day");
   static final Key<Said<Double>> NIGHT_TRIPS = trips("night-trips", "by night");
   static final Key<Said<Double>> POOR_RAIL_TRIPS = trips("poor-rail-trips", "on damp or low rail");
+  static final Key<Said<Double>> KEEP =
+      PolicyTables.perhaps(
+          "keep-months",
+          count("months", 1, 600),
+          "Months for which the records of somebody who left are kept; for ever if not given.");
   static final ObjectSchema<Currency> CURRENCY_SHAPE =
       ObjectSchema.of(
           "the currency",
-          List.of(LAPSE, REFRESH, REVIEW, DAY_TRIPS, NIGHT_TRIPS, POOR_RAIL_TRIPS),
+          List.of(LAPSE, REFRESH, REVIEW, DAY_TRIPS, NIGHT_TRIPS, POOR_RAIL_TRIPS, KEEP),
           v ->
               new Currency(
                   v.get(LAPSE).value().intValue(),
@@ -195,7 +200,8 @@ final class SignOffTables {
                   new Currency.Trips(
                       v.get(DAY_TRIPS).value().intValue(),
                       v.get(NIGHT_TRIPS).value().intValue(),
-                      v.get(POOR_RAIL_TRIPS).value().intValue())));
+                      v.get(POOR_RAIL_TRIPS).value().intValue()),
+                  v.find(KEEP).map(kept -> kept.value().intValue())));
   static final Key<Currency> CURRENCY =
       Key.required("currency", CURRENCY_SHAPE, "How long a signature stands.");
 

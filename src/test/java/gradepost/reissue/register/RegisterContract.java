@@ -2,6 +2,7 @@ package gradepost.reissue.register;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 
 import gradepost.reissue.register.Entry.Kept;
 import gradepost.reissue.register.Entry.Sheet;
@@ -266,6 +267,64 @@ abstract class RegisterContract {
     try (Register register = Register.open(url)) {
       assertThat(register.list(Question.out()).rows()).hasSize(40);
       assertThat(register.list(Question.acts()).rows()).hasSize(41);
+    }
+  }
+
+  @Test
+  void recordsOfWhoLeftAreRemovedWithTheNames() throws Exception {
+    try (Register register = Register.open(url())) {
+      Entry one = entry("valley", 1, Optional.empty());
+      register.issue(CLERK, one);
+      register.handOut(new By("M Ash", NOON), one, "1", "M Ash");
+      register.takeBack(CLERK, one, "1");
+      register.acknowledge(new By("M Ash", NOON), one, "M Ash");
+      register.acknowledge(CLERK, one, "M Ashby");
+      register.signOff(CLERK, one, new Signature("M Ash", "Down", "R Ames", NOON.toLocalDate()));
+      register.signOff(CLERK, one, new Signature("M Ashby", "Down", "M Ash", NOON.toLocalDate()));
+      register.staff().add(CLERK, "m  ash");
+      register.staff().add(CLERK, "M Ashby");
+      assertThat(register.leavers().held()).isEmpty();
+      register.staff().leave(new By("a clerk", NOON.plusDays(3)), "m  ash");
+      List<Leavers.Held> held = register.leavers().held();
+      assertThat(held)
+          .extracting(Leavers.Held::person, Leavers.Held::left, Leavers.Held::words)
+          .containsExactly(
+              tuple("M Ash", LocalDate.of(2026, 11, 28), "name beside copy 1 of valley/1"),
+              tuple("M Ash", LocalDate.of(2026, 11, 28), "acknowledgement of valley/1"),
+              tuple(
+                  "M Ash",
+                  LocalDate.of(2026, 11, 28),
+                  "sign-off on valley/1, Down, with its score"));
+      register.leavers().forget(CLERK, held.subList(1, 2));
+      assertThat(register.leavers().held()).hasSize(2);
+      assertThatThrownBy(() -> register.leavers().forget(CLERK, held))
+          .isInstanceOf(RegisterException.class)
+          .hasMessageContaining("meanwhile");
+      assertThat(register.leavers().held()).hasSize(2);
+      register.leavers().forget(CLERK, register.leavers().held());
+      assertThat(register.leavers().held()).isEmpty();
+      assertThat(register.list(Question.acts()).rows())
+          .extracting(row -> row.get(1) + ": " + row.get(2))
+          .containsExactly(
+              "a clerk: issued",
+              "(name removed): handed out copy 1 to (name removed)",
+              "a clerk: took back copy 1",
+              "(name removed): (name removed) acknowledged",
+              "a clerk: M Ashby acknowledged",
+              "a clerk: (name removed) signed off, Down",
+              "a clerk: M Ashby signed off, Down",
+              "a clerk: (name removed) joined the list",
+              "a clerk: M Ashby joined the list",
+              "a clerk: (name removed) left the list",
+              "a clerk: removed records of people who left: 1",
+              "a clerk: removed records of people who left: 2");
+      assertThat(register.list(Question.signed()).rows())
+          .singleElement()
+          .satisfies(row -> assertThat(row).contains("M Ashby", "M Ash"));
+      String returned = register.list(Question.acts()).rows().get(2).get(5);
+      assertThatThrownBy(() -> register.undoing().undo(CLERK, Long.parseLong(returned), "a slip"))
+          .hasMessageStartingWith(
+              "entry " + returned + " (took back copy 1) cannot be taken back:");
     }
   }
 }
