@@ -149,7 +149,7 @@ class PackReadingTest {
         .containsEntry("stopping", "stops")
         .containsEntry("adhesion.damp", "damp rail")
         .containsEntry("sign-off.ride.early", "early")
-        .hasSize(108);
+        .hasSize(109);
   }
 
   @Test
