@@ -1,6 +1,7 @@
 package gradepost.app;
 
 import gradepost.reissue.register.Leavers.Held;
+import gradepost.reissue.register.ToBrief;
 import gradepost.text.Hole;
 import gradepost.text.Mistake;
 import gradepost.text.Mistakes;
@@ -11,6 +12,7 @@ import gradepost.text.Mistakes.Three;
 import gradepost.text.Mistakes.Two;
 import gradepost.text.Phrase;
 import gradepost.units.MomentStyle;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.Collection;
@@ -89,6 +91,34 @@ final class AppText {
       MISTAKES.declare("not-held", Hole.word("issue"), Hole.word("person"));
   static final Two<String, Collection<String>> SEVERAL_HELD =
       MISTAKES.declare("several-held", Hole.word("person"), Hole.list("copies"));
+
+  static final Phrase<Path> FILE_THERE =
+      MISTAKES.phrase("file-there", new Hole<>("file", Path::toString));
+  private static final Hole<ToBrief> TO_BRIEF =
+      new Hole<>("person", ToBrief::person).and(new Hole<>("issue", ToBrief::issue));
+  static final Phrase<ToBrief> DRAFT_NOT_PRINTED = MISTAKES.phrase("print.draft", TO_BRIEF);
+  static final Phrase<ToBrief> NO_SLIP = MISTAKES.phrase("print.no-slip", TO_BRIEF);
+  static final Phrase<PrintedFor.OldCopy> NO_SUPPLEMENT =
+      MISTAKES.phrase(
+          "print.no-supplement",
+          new Hole<>("person", PrintedFor.OldCopy::person)
+              .and(new Hole<>("copy", old -> old.copy().number()))
+              .and(new Hole<>("held", old -> old.copy().issue()))
+              .and(new Hole<>("issue", old -> old.issue().name())));
+  static final Phrase<PrintedFor.Pages> PAGES =
+      MISTAKES.phrase(
+          "print.pages",
+          TO_BRIEF
+              .of(PrintedFor.Pages::to)
+              .and(Hole.count("from").of(PrintedFor.Pages::from))
+              .and(Hole.count("to").of(PrintedFor.Pages::last)));
+  static final Phrase<PrintedFor.Lost> PAPER_LOST =
+      MISTAKES.phrase(
+          "print.lost",
+          new Hole<>("issue", PrintedFor.Lost::issue)
+              .and(new Hole<>("paper", PrintedFor.Lost::paper)));
+  static final Mistake NO_GRID = MISTAKES.declare("no-grid");
+  static final String NOTHING_TO_GIVE = MISTAKES.phrase("print.nothing");
 
   private static final Hole<Held> RECORD =
       new Hole<>("person", Held::person)

@@ -175,6 +175,21 @@ abstract class ClerksDay {
             "Supplement Issue 2",
             "For mess room",
             "Who is affected");
+    String labels = folder.resolve("labels.pdf").toString();
+    refused("there is such a file already: " + print, "print", print, "--labels");
+    assertThat(register("print", labels, "--labels", "--skip", "1"))
+        .isEqualTo("wrote " + labels + "\n");
+    assertThat(text(labels).strip())
+        .isEqualTo(
+            "Elm 0000/2, slip only N. O'Thorne 0000/2, for copy 1"
+                + " mess room; \u00c4hrenfeld 0000/2, for copy 2");
+    refused(
+        "a sheet has no room for this number of labels; allowed: 1 to 4 across, 1 to 12 down",
+        "print",
+        folder.resolve("none.pdf").toString(),
+        "--labels",
+        "--across",
+        "5");
     assertThat(folder.resolve("papers/0000-issue-2/0000-out-3-car-supplement.html"))
         .content()
         .contains("</html>")

@@ -31,6 +31,7 @@ public final class Layout {
           "addendum.ftlh",
           "cards.ftlh",
           "cover.ftlh",
+          "labels.ftlh",
           "line.ftlh",
           "looked.ftlh",
           "macros.ftlh",
@@ -86,7 +87,8 @@ public final class Layout {
     return Digest.of(all.toString().getBytes(StandardCharsets.UTF_8)).substring(0, 12);
   }
 
-  Paper pdf(String stem, Printable document) throws IOException {
+  /** A PDF alone. */
+  public Paper pdf(String stem, Printable document) throws IOException {
     ByteArrayOutputStream pdf = new ByteArrayOutputStream();
     renderer.pdf(document, pdf);
     return new Paper(stem + ".pdf", pdf.toByteArray());
