@@ -72,7 +72,7 @@ public final class Enter {
       if (obstacle.isPresent()) {
         return Answer.refused(obstacle.get());
       }
-      if (!store.exists() && store.hasArchive()) {
+      if (!store.exists() && !store.isFree()) {
         return store.missing();
       }
       try (Lock lock = Lock.take(store.lock(), Lock.holder(by), patience);

@@ -158,7 +158,7 @@ public final class Backup {
 
   /** Restores a backup, or says why not; then nothing is restored. */
   public Answer from(Path file) {
-    try (ZipFile zip = new ZipFile(file.toFile())) {
+    try (ZipFile zip = opened(file)) {
       Map<String, byte[]> small = new LinkedHashMap<>();
       List<String> problems = new ArrayList<>(checked(file, zip, small));
       problems.addAll(inTheWay(zip));
@@ -174,6 +174,12 @@ public final class Backup {
     } catch (RegisterException e) {
       return Answer.refused("error: " + e.getMessage());
     }
+  }
+
+  /** Nobody waits for a pipe. */
+  private static ZipFile opened(Path file) throws IOException {
+    Disk.require(file);
+    return new ZipFile(file.toFile());
   }
 
   /** Each file against its digest; those of the register are handed over. */

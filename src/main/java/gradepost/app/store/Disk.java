@@ -24,10 +24,7 @@ public final class Disk {
    * @param most in MB
    */
   public static byte[] bytes(Path file, int most) throws IOException {
-    if (Files.exists(file) && !Files.isRegularFile(file)) {
-      String what = Files.isDirectory(file) ? "it is a folder" : "it is not a regular file";
-      throw new FileSystemException(file.toString(), null, what);
-    }
+    require(file);
     try (InputStream in = Files.newInputStream(file)) {
       byte[] bytes = in.readNBytes(most * MB + 1);
       if (bytes.length > most * MB) {
@@ -35,6 +32,14 @@ public final class Disk {
             file.toString(), null, "it is larger than %d MB".formatted(most));
       }
       return bytes;
+    }
+  }
+
+  /** Refuses what is there and has no end: a folder, device or pipe. */
+  static void require(Path file) throws IOException {
+    if (Files.exists(file) && !Files.isRegularFile(file)) {
+      String what = Files.isDirectory(file) ? "it is a folder" : "it is not a regular file";
+      throw new FileSystemException(file.toString(), null, what);
     }
   }
 

@@ -79,6 +79,9 @@ public record Store(String url, Optional<Path> file, Path archive, String depot)
 
   /** What is said where there is none. */
   public Answer missing() {
+    if (file.isPresent() && isOther(file.get())) {
+      return Answer.refused(file.get() + ": error: it is not a regular file");
+    }
     String where = file.map(Path::toString).orElse("in the database");
     boolean empty = file.map(Files::exists).orElse(false);
     return Answer.refused(
@@ -91,6 +94,16 @@ public record Store(String url, Optional<Path> file, Path archive, String depot)
             : "error: %s %s\n  Maybe name it with --register, or begin one: gradepost register enter PACK.yaml"
                 .formatted(
                     empty ? "the register is an empty file:" : "there is no register", where));
+  }
+
+  /** Whether one may be begun: nothing is in the way, and nothing of an earlier one is there. */
+  public boolean isFree() {
+    return !hasArchive() && file.map(f -> !isOther(f)).orElse(true);
+  }
+
+  /** Whether there is something else than a file. */
+  private static boolean isOther(Path file) {
+    return Files.exists(file) && !Files.isRegularFile(file);
   }
 
   /** Whether the archive holds anything. */
