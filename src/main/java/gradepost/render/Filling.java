@@ -1,6 +1,8 @@
 package gradepost.render;
 
+import freemarker.core.Environment;
 import freemarker.core.ParseException;
+import freemarker.core.TemplateProcessingTracer;
 import freemarker.template.Template;
 import freemarker.template.TemplateException;
 import freemarker.template.TemplateHashModel;
@@ -36,7 +38,9 @@ record Filling(Duration most, int longest) {
     FutureTask<String> task =
         new FutureTask<>(
             () -> {
-              source.template().process(model, text);
+              Environment environment = source.template().createProcessingEnvironment(model, text);
+              environment.setTemplateProcessingTracer(text);
+              environment.process();
               return text.toString();
             });
     Thread thread = new Thread(task, "template " + name);
@@ -69,6 +73,8 @@ record Filling(Duration most, int longest) {
       return new TemplateFault(oneLine(String.valueOf(told.getMessage())), told);
     } else if (why instanceof TemplateNotFoundException told) {
       return new TemplateFault("there is no template " + told.getTemplateName(), told);
+    } else if (why instanceof EmptyLoop told) {
+      return new TemplateFault(String.valueOf(told.getMessage()), told);
     } else if (why instanceof StackOverflowError) {
       return new TemplateFault("the template %s calls itself without end".formatted(name), why);
     } else if (why instanceof OutOfMemoryError) {
@@ -86,14 +92,42 @@ record Filling(Duration most, int longest) {
     return message.replaceFirst("(?s)\\n-{3,}.*", "").replaceAll("\\s+", " ").strip();
   }
 
-  /** What is made so far; closed, it takes no more, so that its writer ends. */
-  private static final class Text extends StringWriter {
+  /** A loop that makes nothing, and that nothing could stop. */
+  private static final class EmptyLoop extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    EmptyLoop(TemplateProcessingTracer.TracedElement loop) {
+      super(
+          "the template %s has a loop with nothing in it in line %d"
+              .formatted(loop.getTemplate().getName(), loop.getBeginLine()));
+    }
+  }
+
+  /**
+   * What is made so far. Closed, it takes no more, and lets the template enter no element more, so
+   * that its thread ends. A loop with nothing in it enters none: it is refused at once.
+   */
+  private static final class Text extends StringWriter implements TemplateProcessingTracer {
     private final int longest;
     private volatile boolean closed;
 
     Text(int longest) {
       super(1 << 17);
       this.longest = longest;
+    }
+
+    @Override
+    public void enterElement(Environment environment, TracedElement element) {
+      require(0);
+      String words = element.getDescription();
+      if (element.isLeaf() && (words.startsWith("#list ") || words.startsWith("#items "))) {
+        throw new EmptyLoop(element);
+      }
+    }
+
+    @Override
+    public void exitElement(Environment environment, TracedElement element) {
+      require(0);
     }
 
     private void require(int more) {

@@ -12,7 +12,10 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.time.Duration;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -106,12 +109,44 @@ class LoadsTest {
         .markup(BRIEFING, "screen", chart -> "");
   }
 
+  /** Every thread that fills a template. */
+  private static Stream<Thread> filling() {
+    return Thread.getAllStackTraces().keySet().stream()
+        .filter(thread -> thread.getName().equals("template " + BRIEFING.template()));
+  }
+
+  @AfterEach
+  void noThreadGoesOn() throws InterruptedException {
+    for (Thread thread : filling().toList()) {
+      thread.join(30_000);
+    }
+    assertThat(filling()).isEmpty();
+  }
+
   @Test
   void aTemplateEndsAfterATimeAndALength() {
     Filling impatient = new Filling(Duration.ofMillis(200), 100_000);
-    assertThatThrownBy(() -> filled(impatient, "<#list 1.. as i></#list>"))
-        .isInstanceOf(TemplateFault.class)
-        .hasMessage("the template " + BRIEFING.template() + " did not end within 0 s");
+    for (String endless :
+        List.of(
+            "<#list 1.. as i><#if i == 0>x</#if></#list>",
+            "<#list 1..><#items as i><#assign x = i></#items></#list>",
+            "<#macro r><#nested/></#macro><#list 1.. as i><@r></@r></#list>",
+            "<#function f n><#list 1.. as i><#if n == i><#return n></#if></#list></#function>"
+                + "${f(0)}")) {
+      assertThatThrownBy(() -> filled(impatient, endless))
+          .as(endless)
+          .isInstanceOf(TemplateFault.class)
+          .hasMessage("the template " + BRIEFING.template() + " did not end within 0 s");
+    }
+    for (String empty :
+        List.of("<#list 1.. as i></#list>", "<#list 1..>\n<#items as i></#items></#list>")) {
+      assertThatThrownBy(() -> filled(impatient, empty))
+          .as(empty)
+          .isInstanceOf(TemplateFault.class)
+          .hasMessageStartingWith(
+              "the template %s has a loop with nothing in it in line"
+                  .formatted(BRIEFING.template()));
+    }
     Filling patient = new Filling(Duration.ofMinutes(1), 100_000);
     assertThatThrownBy(() -> filled(patient, "<#list 1.. as i>more and more</#list>"))
         .isInstanceOf(TemplateFault.class)
