@@ -143,6 +143,11 @@ public final class Sources {
     return new PackReader(files, shelves, pack).id();
   }
 
+  /** Whether a file opens as a pack, whatever may be wrong in it. */
+  public boolean opensPack(String pack) {
+    return new PackReader(files, shelves, pack).opens();
+  }
+
   /** The route of a pack; nothing else of the pack is read. */
   public Reading<Route> routeOf(String pack) {
     return new PackReader(files, shelves, pack).route();

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import gradepost.app.SyntheticNetwork;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -93,5 +94,24 @@ class PackIdTest {
     clerk.types(1, "check", clerk.pack.toString());
     assertThat(clerk.err).contains(":2:5: error: id \"up/down\" cannot name a pack; allowed: ");
     assertThat(clerk.err).contains("Maybe up-down");
+  }
+
+  /** What is typed by mistake must not cost a pack its history. */
+  @Test
+  void aBrokenFileIsRestoredUnderTheIdThatItHad() throws Exception {
+    named("\"valley north\"   # of the depot");
+    clerk.enter();
+    String good = Files.readString(clerk.pack);
+    for (String broken :
+        List.of(
+            good.replace("title:", "title: [\n"),
+            good.replace("\n", "\r\n").replace("title:", "\ttitle: {"),
+            "")) {
+      Files.writeString(clerk.pack, broken);
+      clerk.office(
+          0, "reissue", clerk.routes.toString(), "--from-archive", "--out", clerk.papers());
+      assertThat(clerk.out).contains(clerk.pack + " restored from the archive");
+      assertThat(clerk.pack).content().isEqualToNormalizingNewlines(good);
+    }
   }
 }

@@ -15,9 +15,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 
@@ -29,6 +31,7 @@ import java.util.TreeSet;
 final class LastFiles {
   private final Map<String, List<Held>> own = new HashMap<>();
   private final Map<Path, Held> reissued = new HashMap<>();
+  private final Set<String> claimed = new HashSet<>();
   private final Archive archive;
   private final boolean heal;
 
@@ -66,6 +69,7 @@ final class LastFiles {
       }
     }
     for (Path pack : withNeighbours(packs)) {
+      last.claimed.add(PackFiles.id(pack));
       for (Held held : compared.getOrDefault(PackFiles.id(pack), List.of())) {
         last.reissued.merge(
             Disk.absolute(pack.resolveSibling(held.name())), held, LastFiles::later);
@@ -93,9 +97,27 @@ final class LastFiles {
     return all;
   }
 
+  /**
+   * What a pack is called in the register. One whose file says nothing any more is the only one
+   * that was registered with a file of this name, and that no other file claims.
+   */
+  private String registeredAs(Path pack) {
+    String id = PackFiles.id(pack);
+    if (own.containsKey(id) || PackFiles.opens(pack)) {
+      return id;
+    }
+    String file = String.valueOf(pack.getFileName());
+    List<String> left =
+        own.keySet().stream()
+            .filter(each -> !claimed.contains(each))
+            .filter(each -> own.getOrDefault(each, List.of()).get(0).name().equals(file))
+            .toList();
+    return left.size() == 1 ? left.get(0) : id;
+  }
+
   /** What belongs in place for a registered pack, in the order of its inputs. */
   List<Held> of(Path pack) {
-    return own.getOrDefault(PackFiles.id(pack), List.of()).stream()
+    return own.getOrDefault(registeredAs(pack), List.of()).stream()
         .map(h -> shared(pack, h.name()).map(s -> latest(h, s)).orElse(h))
         .toList();
   }

@@ -39,6 +39,11 @@ public final class PackFiles {
     return Disk.sources().idOf(Disk.name(pack));
   }
 
+  /** Whether a file can be read as a pack, whatever may be wrong in it. */
+  public static boolean opens(Path pack) {
+    return Disk.sources().opensPack(Disk.name(pack));
+  }
+
   /** Why these packs cannot be briefed into one folder, if so. */
   public static Optional<String> obstacle(List<Path> named, List<Path> packs) {
     return packs.isEmpty()

@@ -7,7 +7,9 @@ import gradepost.units.PrintedText;
 import gradepost.yaml.OwnText;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * What a pack is called: in the register, and at the head of the names of its papers. It is part of
@@ -16,6 +18,21 @@ import java.util.regex.Pattern;
 record PackId() implements OwnText<String> {
   private static final String PATTERN = "^[^\\s/\\\\:*?\"<>|.-][^/\\\\:*?\"<>|]{0,59}$";
   private static final Pattern NAME = Pattern.compile(PATTERN);
+
+  private static final Pattern LINE =
+      Pattern.compile(
+          "(?m)^id:[ \\t]+(?:\"([^\"\\n]*)\"|'([^'\\n]*)'|([^#\"'\\n]*?))[ \\t]*\\r?(?:#.*)?$");
+
+  /** What a line of a file says that cannot be read as a whole. */
+  static Optional<String> lineOf(String text) {
+    Matcher line = LINE.matcher(text);
+    return line.find()
+        ? Stream.of(1, 2, 3)
+            .flatMap(group -> Optional.ofNullable(line.group(group)).stream())
+            .filter(PackId::good)
+            .findFirst()
+        : Optional.empty();
+  }
 
   /** What a pack is called that does not say so: {@code pack-valley.yaml} is {@code valley}. */
   static String of(String file) {

@@ -34,6 +34,7 @@ import gradepost.yaml.Reading;
 import gradepost.yaml.Severity;
 import gradepost.yaml.SourcePosition;
 import gradepost.yaml.Values;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -93,9 +94,28 @@ public final class PackReader {
     return done(pack);
   }
 
-  /** What the pack is called; by the name of its file where that cannot be read. */
+  /**
+   * What the pack is called. A file that is broken elsewhere may still have a line that says it;
+   * else it is called as its file.
+   */
   public String id() {
-    return opened(PackTable.ID).flatMap(v -> v.find(PackTable.ID)).orElseGet(this::nameOfFile);
+    Optional<Values> opened = opened(PackTable.ID);
+    return opened
+        .flatMap(v -> v.find(PackTable.ID))
+        .or(() -> opened.isPresent() ? Optional.empty() : idOfBroken())
+        .orElseGet(this::nameOfFile);
+  }
+
+  private Optional<String> idOfBroken() {
+    return files
+        .read(in.file())
+        .held()
+        .flatMap(held -> PackId.lineOf(new String(held.bytes(), StandardCharsets.UTF_8)));
+  }
+
+  /** Whether the file opens as a pack, whatever may be wrong in it. */
+  public boolean opens() {
+    return open().isPresent();
   }
 
   private String nameOfFile() {
