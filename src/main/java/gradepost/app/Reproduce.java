@@ -17,6 +17,7 @@ import gradepost.app.store.Disk;
 import gradepost.app.store.IoErrorText;
 import gradepost.app.store.Paper;
 import gradepost.app.store.Progress;
+import gradepost.app.store.SharedArchive;
 import gradepost.app.store.Store;
 import gradepost.reissue.register.Entry;
 import gradepost.reissue.register.Register;
@@ -57,6 +58,10 @@ public final class Reproduce {
       Optional<Entry> entry = register.find(called);
       if (entry.isEmpty()) {
         return Store.unknown(called);
+      }
+      Optional<Answer> elsewhere = SharedArchive.elsewhere(store, register);
+      if (elsewhere.isPresent()) {
+        return elsewhere.get();
       }
       Optional<Entry> base = Optional.empty();
       if (entry.get().base().isPresent()) {

@@ -5,11 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import gradepost.app.reissue.Order;
 import gradepost.app.store.Answer;
+import gradepost.app.store.Progress;
 import gradepost.app.store.Store;
 import gradepost.reissue.register.Register;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -87,6 +89,33 @@ abstract class TwoDepots {
               .formatted(folder.resolve("south-archive")));
     }
     issued(reissue("south", "north-archive", "T 2", true), 3);
+  }
+
+  /** What one depot issued is not taken for lost by the other, and nothing is entered beside it. */
+  @Test
+  void aRegisterWithAnotherArchiveIsNotEnteredInOrReproducedFrom() throws Exception {
+    issued(reissue("north", "north-archive", "T 1", false), 2);
+    Store south = Store.of(register, Optional.of(folder.resolve("south-archive")));
+    String elsewhere =
+        "error: the archive %s has nothing of the issues in the register, such as 0000/1 by "
+            .formatted(folder.resolve("south-archive"));
+    Path papers = folder.resolve("papers");
+    refused(
+        new Reproduce(south, Optional.empty(), Progress.SILENT).of("0000/2", Optional.of(papers)),
+        elsewhere);
+    refused(
+        new Enter(south, papers, Optional.empty(), NOON, "Birch")
+            .of(List.of(folder.resolve("south/routes")), Duration.ofSeconds(1), Progress.SILENT),
+        elsewhere);
+    assertThat(papers).doesNotExist();
+    Store north = Store.of(register, Optional.of(folder.resolve("north-archive")));
+    Answer again =
+        new Reproduce(north, Optional.empty(), Progress.SILENT).of("0000/2", Optional.empty());
+    assertThat(again.problems()).isEmpty();
+    assertThat(again.said())
+        .singleElement()
+        .asString()
+        .startsWith("0000/2 reproduced byte for byte");
   }
 
   /** Both have looked before either has registered: the second is told, in words. */
