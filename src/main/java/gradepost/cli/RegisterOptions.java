@@ -2,6 +2,7 @@ package gradepost.cli;
 
 import gradepost.app.store.Store;
 import gradepost.reissue.register.Names;
+import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -48,7 +49,14 @@ final class RegisterOptions {
   }
 
   Store store() {
-    return Store.of(register, Optional.ofNullable(archive)).at(depot);
+    return Store.of(register, Optional.ofNullable(archive)).at(depot).telling(this::say);
+  }
+
+  /** At once: what is said at the end comes too late for whoever waits. */
+  private void say(String words) {
+    PrintWriter err = command.commandLine().getErr();
+    err.print(words + "\n");
+    err.flush();
   }
 
   /**

@@ -10,6 +10,7 @@ import java.time.Clock;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 
 /**
@@ -19,8 +20,14 @@ import java.util.stream.Stream;
  * @param file the register's own file, where it has one
  * @param archive folder of the files by their digests; the lock lies there too
  * @param depot whose entries these are; empty text where the register is one depot's
+ * @param waits is told, in words, where another program holds the register and is waited for
  */
-public record Store(String url, Optional<Path> file, Path archive, String depot) {
+public record Store(
+    String url, Optional<Path> file, Path archive, String depot, Consumer<String> waits) {
+  /** One whose waits nobody is told of. */
+  public Store(String url, Optional<Path> file, Path archive, String depot) {
+    this(url, file, archive, depot, words -> {});
+  }
 
   /** A file, or a JDBC address; the archive lies beside the file where none is named. */
   public static Store of(String register, Optional<Path> archive) {
@@ -40,6 +47,11 @@ public record Store(String url, Optional<Path> file, Path archive, String depot)
     return new Store(url, file, archive, depot);
   }
 
+  /** The same where somebody is told of waits. */
+  public Store telling(Consumer<String> waits) {
+    return new Store(url, file, archive, depot, waits);
+  }
+
   /** Who does something now, for the register. */
   public By by(String who, Clock clock) {
     return new By(who, LocalDateTime.now(clock).truncatedTo(ChronoUnit.MINUTES), depot);
@@ -47,7 +59,7 @@ public record Store(String url, Optional<Path> file, Path archive, String depot)
 
   /** Opens the register that {@link #exists}, and migrates it where that is needed. */
   public Register open() throws RegisterException {
-    return Register.open(url);
+    return Register.open(url, () -> file.flatMap(FileHolder::of), waits);
   }
 
   /** Opens the register, and makes it where there is none. */
@@ -56,7 +68,7 @@ public record Store(String url, Optional<Path> file, Path archive, String depot)
       Files.createDirectories(Disk.folder(file.get()));
     }
     DriverFolder.ready();
-    return Register.open(url, () -> file.flatMap(FileHolder::of));
+    return open();
   }
 
   /** Whether there is a register to ask; opening one would make it. */

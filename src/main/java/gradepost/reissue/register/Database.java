@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Properties;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
@@ -20,7 +21,7 @@ import org.jspecify.annotations.Nullable;
 
 /** A connection with few words: rows of texts out, values in. */
 final class Database implements AutoCloseable {
-  private static final int PATIENCE_MS = 10_000;
+  private static final long PATIENCE_MS = Patience.MOST.toMillis();
 
   /** The driver would fetch such a file, from another machine too. */
   private static final String RESOURCE = "jdbc:sqlite::resource:";
@@ -61,11 +62,13 @@ final class Database implements AutoCloseable {
 
   /**
    * @param holder who holds the register, as far as that can be known; asked where it is held
+   * @param told is told where it is held, and waited for
    */
-  static Database open(String url, Supplier<Optional<String>> holder) throws RegisterException {
+  static Database open(String url, Supplier<Optional<String>> holder, Consumer<String> told)
+      throws RegisterException {
     refuseResource(url);
     try {
-      free(url);
+      free(url, holder, told);
       Flyway schema =
           Flyway.configure()
               .dataSource(url, null, null)
@@ -80,26 +83,30 @@ final class Database implements AutoCloseable {
               new IllegalStateException(String.valueOf(step.getVersion())));
         }
       }
-      return new Database(connected(url), holder);
+      return new Database(connected(url, holder, told), holder);
     } catch (FlywayException | SQLException e) {
       throw notOpened(e, holder);
     }
   }
 
-  private static Connection connected(String url) throws SQLException {
+  private static Connection connected(
+      String url, Supplier<Optional<String>> holder, Consumer<String> told) throws SQLException {
     Properties wanted = new Properties();
     wanted.setProperty("transaction_mode", "IMMEDIATE");
     wanted.setProperty("busy_timeout", String.valueOf(PATIENCE_MS));
     wanted.setProperty("foreign_keys", "true");
     Connection connection = DriverManager.getConnection(url, wanted);
+    // The first transaction begins here, and may have to wait.
+    Patience.on(connection, holder, told);
     connection.setAutoCommit(false);
     return connection;
   }
 
   /** What migrates the schema would wait for ever for a file that another program holds. */
-  private static void free(String url) throws SQLException {
+  private static void free(String url, Supplier<Optional<String>> holder, Consumer<String> told)
+      throws SQLException {
     if (url.startsWith("jdbc:sqlite:")) {
-      try (Connection connection = connected(url);
+      try (Connection connection = connected(url, holder, told);
           Statement statement = connection.createStatement()) {
         statement.executeQuery("SELECT 1").close();
         connection.rollback();

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 
 /** What was issued, and what became of it. */
@@ -23,17 +24,18 @@ public final class Register implements AutoCloseable {
 
   /** Opens a register, makes it where there is none, and brings it to the present schema. */
   public static Register open(String url) throws RegisterException {
-    return open(url, Optional::empty);
+    return open(url, Optional::empty, words -> {});
   }
 
   /**
    * The same with somebody who knows who holds its file.
    *
    * @param holder the program that holds it, in words; asked only where it is held
+   * @param told is told at once, where it is held, by whom, and how long it is waited for
    */
-  public static Register open(String url, Supplier<Optional<String>> holder)
+  public static Register open(String url, Supplier<Optional<String>> holder, Consumer<String> told)
       throws RegisterException {
-    return new Register(Database.open(url, holder));
+    return new Register(Database.open(url, holder, told));
   }
 
   /** Whether a register was ever begun there; nothing is made or changed. */

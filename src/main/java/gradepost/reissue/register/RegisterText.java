@@ -59,6 +59,15 @@ final class RegisterText {
 
   static final String LOCKED = MISTAKES.phrase("why.locked");
   static final Phrase<String> LOCKED_BY = MISTAKES.phrase("why.locked-by", Hole.word("holder"));
+
+  /** How long whom is waited for. */
+  record Wait(String holder, String seconds) {}
+
+  static final Phrase<String> WAITING = MISTAKES.phrase("waiting", Hole.word("seconds"));
+  static final Phrase<Wait> WAITING_FOR =
+      MISTAKES.phrase(
+          "waiting-for",
+          new Hole<>("holder", Wait::holder).and(new Hole<>("seconds", Wait::seconds)));
   static final String DISK_FULL = MISTAKES.phrase("why.disk-full");
   static final String READ_ONLY = MISTAKES.phrase("why.read-only");
   static final String DAMAGED = MISTAKES.phrase("why.damaged");
