@@ -18,7 +18,6 @@ final class Patience extends BusyHandler {
 
   private final Supplier<Optional<String>> holder;
   private final Consumer<String> told;
-  private long end;
 
   private Patience(Supplier<Optional<String>> holder, Consumer<String> told) {
     this.holder = holder;
@@ -41,7 +40,6 @@ final class Patience extends BusyHandler {
   @Override
   protected int callback(int before) {
     if (before == 0) {
-      end = System.nanoTime() + MOST.toNanos();
       String seconds = String.valueOf(MOST.toSeconds());
       told.accept(
           holder
@@ -49,7 +47,7 @@ final class Patience extends BusyHandler {
               .map(who -> RegisterText.WAITING_FOR.of(new RegisterText.Wait(who, seconds)))
               .orElseGet(() -> RegisterText.WAITING.of(seconds)));
     }
-    if (System.nanoTime() - end >= 0) {
+    if (before * STEP_MS >= MOST.toMillis()) {
       return 0;
     }
     try {
