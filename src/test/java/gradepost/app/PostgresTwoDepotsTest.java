@@ -3,15 +3,14 @@ package gradepost.app;
 import gradepost.reissue.register.PostgresServer;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Tag;
-import org.junit.jupiter.api.extension.RegisterExtension;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 
 @Tag("slow")
-@Tag("postgres")
+@EnabledOnOs(value = OS.LINUX, architectures = "amd64")
 class PostgresTwoDepotsTest extends TwoDepots {
-  @RegisterExtension static final PostgresServer SERVER = new PostgresServer();
-
   @Override
   String fresh(Path folder) throws Exception {
-    return SERVER.fresh();
+    return PostgresServer.fresh();
   }
 }

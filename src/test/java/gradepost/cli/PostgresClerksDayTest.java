@@ -2,15 +2,14 @@ package gradepost.cli;
 
 import gradepost.reissue.register.PostgresServer;
 import org.junit.jupiter.api.Tag;
-import org.junit.jupiter.api.extension.RegisterExtension;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 
 @Tag("slow")
-@Tag("postgres")
+@EnabledOnOs(value = OS.LINUX, architectures = "amd64")
 class PostgresClerksDayTest extends ClerksDay {
-  @RegisterExtension static final PostgresServer SERVER = new PostgresServer();
-
   @Override
   String fresh() throws Exception {
-    return SERVER.fresh();
+    return PostgresServer.fresh();
   }
 }

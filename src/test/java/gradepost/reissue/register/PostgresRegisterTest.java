@@ -1,16 +1,15 @@
 package gradepost.reissue.register;
 
 import org.junit.jupiter.api.Tag;
-import org.junit.jupiter.api.extension.RegisterExtension;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 
 /** The same promises in PostgreSQL. */
 @Tag("slow")
-@Tag("postgres")
+@EnabledOnOs(value = OS.LINUX, architectures = "amd64")
 class PostgresRegisterTest extends RegisterContract {
-  @RegisterExtension static final PostgresServer SERVER = new PostgresServer();
-
   @Override
   String url() throws Exception {
-    return SERVER.fresh();
+    return PostgresServer.fresh();
   }
 }
