@@ -13,7 +13,6 @@ import gradepost.app.issue.Maker;
 import gradepost.app.issue.OtherLine;
 import gradepost.app.reissue.IssueInstaller;
 import gradepost.app.store.Answer;
-import gradepost.app.store.Archive;
 import gradepost.app.store.Disk;
 import gradepost.app.store.FailOn;
 import gradepost.app.store.IoErrorText;
@@ -75,9 +74,9 @@ public final class Enter {
       if (!store.exists() && !store.isFree()) {
         return store.missing();
       }
-      try (Lock lock = Lock.take(store.lock(), Lock.holder(by), patience);
+      try (Lock lock = store.take(Lock.holder(by), patience);
           Register register = store.begin()) {
-        new Archive(store.archive()).tidy(lock);
+        store.kept().tidy(lock);
         Optional<Answer> elsewhere = SharedArchive.elsewhere(store, register);
         if (elsewhere.isPresent()) {
           return elsewhere.get();
@@ -108,7 +107,7 @@ public final class Enter {
     Optional<Entry> latest = register.latest(found.id());
     if (latest.isPresent()) {
       Optional<String> other =
-          ArchivedInputs.pack(Disk.sources(), new Archive(store.archive()), latest.get())
+          ArchivedInputs.pack(Disk.sources(), store.kept(), latest.get())
               .flatMap(last -> OtherLine.obstacle(file, found, latest.get(), last));
       if (other.isPresent()) {
         return Answer.refused(other.get());
@@ -127,7 +126,7 @@ public final class Enter {
     Laid laid = new IssuePapers(layout, false, Concern.NOBODY).of(differences, paper -> {});
     Issued issued =
         new Issued(Maker.of(layout), Because.FIRST, laid.papers(), differences.sheets());
-    Entry entry = ArchivedInputs.issued(new Archive(store.archive()), found, issued);
+    Entry entry = ArchivedInputs.issued(store.kept(), found, issued);
     register.issue(by, entry, found.issue().checker());
     Answer placed = new IssueInstaller(store, out).place(file, entry);
     if (placed.good()) {

@@ -60,7 +60,7 @@ public final class FinalPapers {
     if (!store.exists()) {
       return store.missing();
     }
-    try (Lock lock = Lock.take(store.lock(), Lock.holder(by), patience);
+    try (Lock lock = store.take(Lock.holder(by), patience);
         Register register = store.open()) {
       lock.require();
       progress.expect(issues.size());
@@ -102,7 +102,7 @@ public final class FinalPapers {
         new IssuePapers(layout, entry.urgent(), Concerns.of(register, layout, entry.pack()))
             .of(differences, paper -> {})
             .all();
-    Archive archive = new Archive(store.archive());
+    Archive archive = store.kept();
     List<Kept> papers = new ArrayList<>();
     for (Paper paper : made) {
       papers.add(new Kept(paper.name(), archive.keep(paper.bytes())));
@@ -114,7 +114,7 @@ public final class FinalPapers {
   }
 
   private PackFile pack(Entry entry) throws IOException, RegisterException {
-    return ArchivedInputs.pack(Disk.sources(), new Archive(store.archive()), entry)
+    return ArchivedInputs.pack(Disk.sources(), store.kept(), entry)
         .orElseThrow(() -> new RegisterException(AppText.INPUTS_LOST.with(entry.name())));
   }
 }

@@ -42,7 +42,7 @@ final class KnownNotices {
     Set<String> packs = new LinkedHashSet<>();
     register.list(Question.latestInputs()).rows().forEach(row -> packs.add(row.get(0)));
     Sources sources = Disk.sources();
-    Archive archive = new Archive(store.archive());
+    Archive archive = store.kept();
     Map<KnownNotice, List<String>> issues = new LinkedHashMap<>();
     for (String pack : new TreeSet<>(packs)) {
       Entry latest = register.latest(pack).orElseThrow();

@@ -2,7 +2,6 @@ package gradepost.app;
 
 import gradepost.app.issue.Layout;
 import gradepost.app.store.Answer;
-import gradepost.app.store.Archive;
 import gradepost.app.store.Delivery;
 import gradepost.app.store.Disk;
 import gradepost.app.store.Paper;
@@ -37,7 +36,7 @@ public final class PrintBatch {
 
   public PrintBatch(Store store) {
     this.store = store;
-    this.given = new PrintedFor(new Archive(store.archive()));
+    this.given = new PrintedFor(store.kept());
   }
 
   /**

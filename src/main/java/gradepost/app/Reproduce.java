@@ -77,7 +77,7 @@ public final class Reproduce {
 
   private Answer reproduce(Entry entry, Optional<Entry> base, String checker, Optional<Path> out)
       throws IOException {
-    Archive archive = new Archive(store.archive());
+    Archive archive = store.kept();
     List<String> damaged =
         new ArrayList<>(ArchivedInputs.damaged(archive, entry, entry.inputs(), "input"));
     damaged.addAll(ArchivedInputs.damaged(archive, entry, entry.papers(), "paper"));

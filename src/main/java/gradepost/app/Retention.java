@@ -2,7 +2,6 @@ package gradepost.app;
 
 import gradepost.app.issue.ArchivedInputs;
 import gradepost.app.store.Answer;
-import gradepost.app.store.Archive;
 import gradepost.app.store.Disk;
 import gradepost.app.store.Store;
 import gradepost.reissue.register.Entry;
@@ -45,8 +44,7 @@ final class Retention {
   private Optional<PackFile> pack(Store store, Register register, String name)
       throws RegisterException, IOException {
     Entry latest = register.latest(name).orElseThrow();
-    Optional<PackFile> pack =
-        ArchivedInputs.pack(Disk.sources(), new Archive(store.archive()), latest);
+    Optional<PackFile> pack = ArchivedInputs.pack(Disk.sources(), store.kept(), latest);
     if (pack.isEmpty()) {
       problems.add("error: " + AppText.INPUTS_LOST.with(latest.name()).inWords());
     }

@@ -1,7 +1,6 @@
 package gradepost.app;
 
 import gradepost.app.issue.ArchivedInputs;
-import gradepost.app.store.Archive;
 import gradepost.app.store.Disk;
 import gradepost.app.store.Store;
 import gradepost.reissue.register.Entry;
@@ -28,7 +27,7 @@ final class SignOffTerms {
   static SignOffTerms of(Store store, Entry issue, LocalDate today)
       throws RegisterException, IOException {
     PackFile pack =
-        ArchivedInputs.pack(Disk.sources(), new Archive(store.archive()), issue)
+        ArchivedInputs.pack(Disk.sources(), store.kept(), issue)
             .orElseThrow(() -> new RegisterException(AppText.INPUTS_LOST.with(issue.name())));
     return new SignOffTerms(pack, today);
   }

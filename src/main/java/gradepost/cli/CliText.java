@@ -30,5 +30,7 @@ final class CliText {
 
   static final Mistake AS_OF_ALONE = MISTAKES.declare("as-of-alone");
 
+  static final Mistake NO_ARCHIVE_IN_FILE = MISTAKES.declare("no-archive-in-file");
+
   private CliText() {}
 }

@@ -25,8 +25,10 @@ final class RegisterOptions {
 
   @Option(
       names = "--archive",
-      paramLabel = "DIR",
-      description = "Where issues are kept (default: the folder archive beside the register).")
+      paramLabel = "DIR|register",
+      description =
+          "Where issues are kept (default: the folder archive beside the register). With the word"
+              + " register, a register in PostgreSQL keeps them itself.")
   private @Nullable Path archive;
 
   @Option(
@@ -48,7 +50,13 @@ final class RegisterOptions {
     return command;
   }
 
+  /**
+   * @throws ParameterException where this register cannot hold its archive
+   */
   Store store() {
+    if (Store.inRegister(Optional.ofNullable(archive)) && !Store.isPostgres(register)) {
+      throw new ParameterException(command.commandLine(), CliText.NO_ARCHIVE_IN_FILE.inWords());
+    }
     return Store.of(register, Optional.ofNullable(archive)).at(depot).telling(this::say);
   }
 

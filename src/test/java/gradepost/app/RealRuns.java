@@ -128,7 +128,7 @@ public final class RealRuns {
 
   /** Everything that can be looked at is as it was or as it shall be. */
   void whole() throws Exception {
-    Archive archive = new Archive(store().archive());
+    Archive archive = store().kept();
     if (store().exists()) {
       try (Register register = store().open()) {
         for (List<String> row : register.list(Question.issues()).rows()) {

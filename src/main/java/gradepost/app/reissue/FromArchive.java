@@ -47,7 +47,7 @@ final class FromArchive {
       return Answer.GOOD;
     }
     boolean dryRun = order.put().dryRun();
-    Archive archive = new Archive(order.put().store().archive());
+    Archive archive = order.put().store().kept();
     LastFiles last = LastFiles.of(register, archive, packs, !dryRun);
     return new FromArchive(last, register, archive).lay(packs, dryRun);
   }

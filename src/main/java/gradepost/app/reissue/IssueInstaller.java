@@ -36,7 +36,7 @@ public final class IssueInstaller {
   private final Path out;
 
   public IssueInstaller(Store store, Path out) {
-    this.archive = new Archive(store.archive());
+    this.archive = store.kept();
     this.out = out;
   }
 

@@ -43,7 +43,7 @@ final class LastIssues {
       List<Path> packs,
       LocalDateTime when)
       throws IOException, RegisterException {
-    Archive archive = new Archive(order.put().store().archive());
+    Archive archive = order.put().store().kept();
     if (register.isEmpty()) {
       return new LastIssues(order, archive, Optional.empty(), Optional.empty());
     }

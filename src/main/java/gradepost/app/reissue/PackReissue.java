@@ -12,7 +12,6 @@ import gradepost.app.issue.Layout;
 import gradepost.app.issue.Maker;
 import gradepost.app.reissue.Outcome.State;
 import gradepost.app.store.Answer;
-import gradepost.app.store.Archive;
 import gradepost.reissue.register.Entry;
 import gradepost.reissue.register.Register;
 import gradepost.reissue.register.Register.By;
@@ -95,7 +94,7 @@ public final class PackReissue {
             touched.found().inputs());
     Entry entry =
         ArchivedInputs.issued(
-            new Archive(order.put().store().archive()),
+            order.put().store().kept(),
             now,
             new Issued(Maker.of(layout), because, laid.all(), differences.sheets()));
     // The register has one connection: one act at a time.

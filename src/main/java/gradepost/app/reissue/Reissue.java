@@ -1,7 +1,6 @@
 package gradepost.app.reissue;
 
 import gradepost.app.store.Answer;
-import gradepost.app.store.Archive;
 import gradepost.app.store.Disk;
 import gradepost.app.store.IoErrorText;
 import gradepost.app.store.Lock;
@@ -101,9 +100,9 @@ public final class Reissue {
   private static Answer locked(Order order, List<Path> packs, ReissueRound round, By by)
       throws IOException, RegisterException {
     Store store = order.put().store();
-    try (Lock lock = Lock.take(store.lock(), Lock.holder(by), order.pace().patience());
+    try (Lock lock = store.take(Lock.holder(by), order.pace().patience());
         Register register = store.open()) {
-      new Archive(store.archive()).tidy(lock);
+      store.kept().tidy(lock);
       return reissue(order, packs, round, by, register);
     }
   }

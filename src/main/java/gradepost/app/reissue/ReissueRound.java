@@ -104,7 +104,7 @@ final class ReissueRound {
         register.takeIn(by, each.outcome().base().get());
       }
     }
-    Archive archive = new Archive(order.put().store().archive());
+    Archive archive = order.put().store().kept();
     PacksSharingFiles.takeIn(sources, touched, by, register, archive);
   }
 

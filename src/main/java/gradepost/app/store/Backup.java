@@ -59,7 +59,7 @@ public final class Backup {
     if (Files.exists(file)) {
       return Answer.refused("error: there is such a file already: " + file);
     }
-    try (Lock lock = Lock.take(store.lock(), who, patience);
+    try (Lock lock = store.take(who, patience);
         Register register = store.open()) {
       lock.require();
       Path part = Files.createTempFile(Disk.folder(file), ".backup-", ".part");
@@ -92,10 +92,10 @@ public final class Backup {
         byte[] json = new ObjectMapper().writeValueAsBytes(table.getValue());
         add(zip, REGISTER + table.getKey() + JSON, json, digests);
       }
-      for (Path each : files(store.archive())) {
-        String digest = String.valueOf(each.getFileName());
-        if (digest.matches("[0-9a-f]{64}")) {
-          add(zip, ARCHIVE + digest, Files.readAllBytes(each), digests);
+      for (String digest : store.kept().digests()) {
+        Optional<byte[]> whole = store.kept().read(digest);
+        if (whole.isPresent()) {
+          add(zip, ARCHIVE + digest, whole.get(), digests);
         }
       }
       if (data.isPresent()) {
@@ -112,7 +112,7 @@ public final class Backup {
       zip.write(sums.toString().getBytes(StandardCharsets.UTF_8));
       zip.closeEntry();
     }
-    Archive.force(Disk.folder(part));
+    FolderArchive.force(Disk.folder(part));
     return digests;
   }
 
@@ -134,7 +134,7 @@ public final class Backup {
   /** Whether a file below the data is the register's or the archive's own. */
   private boolean own(Path file) {
     Path whole = Disk.absolute(file);
-    return whole.startsWith(Disk.absolute(store.archive()))
+    return (!store.holdsItsArchive() && whole.startsWith(Disk.absolute(store.archive())))
         || store.file().map(Disk::absolute).map(whole::equals).orElse(false)
         || String.valueOf(file.getFileName()).startsWith(".backup-");
   }
@@ -226,7 +226,7 @@ public final class Backup {
       problems.add("error: there is a register already; name a new one with --register");
     }
     if (store.hasArchive()) {
-      problems.add("error: the archive %s is not empty".formatted(store.archive()));
+      problems.add("error: the archive %s is not empty".formatted(store.kept().where()));
     }
     for (ZipEntry entry : Collections.list(zip.entries())) {
       if (entry.getName().startsWith(DATA) && data.isPresent()) {
@@ -244,7 +244,10 @@ public final class Backup {
   /** Archive and data first: a register is there only when all that it knows is. */
   private Answer restored(ZipFile zip, Map<String, byte[]> tables)
       throws IOException, RegisterException {
-    Archive archive = new Archive(store.archive());
+    Archive archive = store.kept();
+    if (store.holdsItsArchive()) {
+      store.begin().close();
+    }
     int files = 0;
     for (ZipEntry entry : Collections.list(zip.entries())) {
       String name = entry.getName();

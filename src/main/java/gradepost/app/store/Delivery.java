@@ -58,7 +58,7 @@ public final class Delivery {
     Path beside = Files.createDirectory(folder.resolve(Part.name(name)));
     new Delivery(beside).put(papers);
     Files.move(beside, place, StandardCopyOption.ATOMIC_MOVE);
-    Archive.force(folder);
+    FolderArchive.force(folder);
     return papers.stream().map(p -> place.resolve(p.name())).toList();
   }
 

@@ -37,9 +37,7 @@ public final class RegisteredFiles {
     Optional<Entry.Kept> kept =
         entry(issue)
             .flatMap(e -> e.papers().stream().filter(k -> k.name().equals(paper)).findFirst());
-    return kept.isEmpty()
-        ? Optional.empty()
-        : new Archive(store.archive()).read(kept.get().digest());
+    return kept.isEmpty() ? Optional.empty() : store.kept().read(kept.get().digest());
   }
 
   private Optional<Entry> entry(String issue) {

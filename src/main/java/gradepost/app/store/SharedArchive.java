@@ -17,7 +17,7 @@ public final class SharedArchive {
     if (issues.isEmpty()) {
       return Optional.empty();
     }
-    Archive archive = new Archive(store.archive());
+    Archive archive = store.kept();
     for (List<String> row : issues) {
       for (Entry.Kept kept : register.find(row.get(0)).orElseThrow().inputs()) {
         if (archive.read(kept.digest()).isPresent()) {
@@ -28,7 +28,7 @@ public final class SharedArchive {
     return Optional.of(
         Answer.refused(
             "error: the archive %s has nothing of the issues in the register, such as %s by %s; nothing was done\n  Maybe it is another depot's register: share its archive, and name that with --archive"
-                .formatted(store.archive(), issues.get(0).get(0), issues.get(0).get(4))));
+                .formatted(archive.where(), issues.get(0).get(0), issues.get(0).get(4))));
   }
 
   private SharedArchive() {}

@@ -7,49 +7,77 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.stream.Stream;
 
 /**
  * Where a depot keeps what it issued.
  *
  * @param url JDBC address of the register
  * @param file the register's own file, where it has one
- * @param archive folder of the files by their digests; the lock lies there too
+ * @param kept the files by their digests
+ * @param archive folder of that archive, where it is one; the lock lies there too
  * @param depot whose entries these are; empty text where the register is one depot's
  * @param waits is told, in words, where another program holds the register and is waited for
  */
 public record Store(
-    String url, Optional<Path> file, Path archive, String depot, Consumer<String> waits) {
-  /** One whose waits nobody is told of. */
-  public Store(String url, Optional<Path> file, Path archive, String depot) {
-    this(url, file, archive, depot, words -> {});
-  }
+    String url,
+    Optional<Path> file,
+    Archive kept,
+    Path archive,
+    String depot,
+    Consumer<String> waits) {
+  /** What is said instead of a folder for an archive that the register holds itself. */
+  public static final String REGISTER = "register";
 
-  /** A file, or a JDBC address; the archive lies beside the file where none is named. */
+  private static final Consumer<String> NOBODY = words -> {};
+  private static final String POSTGRES = "jdbc:postgresql:";
+
+  /**
+   * A register, and its archive, which lies beside the file where none is named.
+   *
+   * @param register a file, or a JDBC address
+   * @param archive a folder; or {@link #REGISTER}, if the register is in PostgreSQL
+   */
   public static Store of(String register, Optional<Path> archive) {
-    if (register.startsWith("jdbc:")) {
-      return new Store(register, Optional.empty(), archive.orElse(Path.of("archive")), "");
+    boolean address = register.startsWith("jdbc:");
+    Optional<Path> file = address ? Optional.empty() : Optional.of(Path.of(register));
+    String url = address ? register : "jdbc:sqlite:" + register;
+    if (inRegister(archive)) {
+      return new Store(url, file, new RegisterArchive(url), Path.of(REGISTER), "", NOBODY);
     }
-    Path file = Path.of(register);
-    return new Store(
-        "jdbc:sqlite:" + file,
-        Optional.of(file),
-        archive.orElseGet(() -> file.resolveSibling("archive")),
-        "");
+    Path folder =
+        archive.orElseGet(
+            () -> file.map(f -> f.resolveSibling("archive")).orElse(Path.of("archive")));
+    return new Store(url, file, new FolderArchive(folder), folder, "", NOBODY);
   }
 
   /** The same, its entries made for a depot. */
   public Store at(String depot) {
-    return new Store(url, file, archive, depot);
+    return new Store(url, file, kept, archive, depot, waits);
+  }
+
+  /** Whether the register holds its archive itself. */
+  public boolean holdsItsArchive() {
+    return kept instanceof RegisterArchive;
+  }
+
+  /** Whether an archive was asked for that the register holds itself. */
+  public static boolean inRegister(Optional<Path> archive) {
+    return archive.filter(Path.of(REGISTER)::equals).isPresent();
+  }
+
+  /** Whether a register is in PostgreSQL, by its address. */
+  public static boolean isPostgres(String register) {
+    return register.startsWith(POSTGRES);
   }
 
   /** The same where somebody is told of waits. */
   public Store telling(Consumer<String> waits) {
-    return new Store(url, file, archive, depot, waits);
+    return new Store(url, file, kept, archive, depot, waits);
   }
 
   /** Who does something now, for the register. */
@@ -102,7 +130,7 @@ public record Store(
                 .formatted(
                     empty ? "the register is an empty file:" : "there is no register",
                     where,
-                    archive)
+                    kept.where())
             : "error: %s %s\n  Maybe name it with --register, or begin one: gradepost register enter PACK.yaml"
                 .formatted(
                     empty ? "the register is an empty file:" : "there is no register", where));
@@ -120,11 +148,8 @@ public record Store(
 
   /** Whether the archive holds anything. */
   public boolean hasArchive() {
-    if (!Files.isDirectory(archive)) {
-      return false;
-    }
-    try (Stream<Path> files = Files.walk(archive, 2)) {
-      return files.anyMatch(f -> String.valueOf(f.getFileName()).matches("[0-9a-f]{64}"));
+    try {
+      return (!holdsItsArchive() || exists()) && !kept.digests().isEmpty();
     } catch (IOException e) {
       return true;
     }
@@ -137,8 +162,19 @@ public record Store(
             .formatted(called));
   }
 
-  /** The file by which two runs are kept apart. */
+  /** The file by which two runs are kept apart, where the archive is a folder. */
   public Path lock() {
     return archive.resolve("lock");
+  }
+
+  /**
+   * Takes the lock, or waits so long for it. Whoever has the same archive has the same lock.
+   *
+   * @param holder who takes it, in words, for whoever finds it taken
+   */
+  public Lock take(String holder, Duration patience) throws IOException {
+    return holdsItsArchive()
+        ? RegisterLock.take(url, holder, patience)
+        : Lock.take(lock(), holder, patience);
   }
 }

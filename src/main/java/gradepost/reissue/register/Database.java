@@ -89,6 +89,16 @@ final class Database implements AutoCloseable {
     }
   }
 
+  /** Another connection to a register that was opened before, and so has the present schema. */
+  static Database again(String url) throws RegisterException {
+    refuseResource(url);
+    try {
+      return new Database(connected(url, Optional::empty, words -> {}), Optional::empty);
+    } catch (SQLException e) {
+      throw notOpened(e, Optional::empty);
+    }
+  }
+
   private static Connection connected(
       String url, Supplier<Optional<String>> holder, Consumer<String> told) throws SQLException {
     Properties wanted = new Properties();
@@ -136,6 +146,19 @@ final class Database implements AutoCloseable {
     }
   }
 
+  /** The bytes in the only cell of the first row, if there is a row. */
+  Optional<byte[]> bytes(String sql, Object... values) throws SQLException {
+    try (PreparedStatement statement = prepared(sql, values);
+        ResultSet result = statement.executeQuery()) {
+      return result.next() ? Optional.of(result.getBytes(1)) : Optional.empty();
+    }
+  }
+
+  /** Whether the database still answers. */
+  boolean answers() throws SQLException {
+    return connection.isValid((int) (PATIENCE_MS / 1000));
+  }
+
   /** All rows of a table, in the order of its first column. */
   Dump.Table table(String name) throws SQLException {
     try (PreparedStatement statement =
@@ -181,18 +204,35 @@ final class Database implements AutoCloseable {
     }
   }
 
+  /** The same change for many rows, sent together. */
+  void changeAll(String sql, List<List<Object>> rows) throws SQLException {
+    try (PreparedStatement statement = connection.prepareStatement(sql)) {
+      for (List<Object> row : rows) {
+        fill(statement, row.toArray());
+        statement.addBatch();
+      }
+      statement.executeBatch();
+    }
+  }
+
   private PreparedStatement prepared(String sql, Object... values) throws SQLException {
     PreparedStatement statement = connection.prepareStatement(sql);
+    fill(statement, values);
+    return statement;
+  }
+
+  private static void fill(PreparedStatement statement, Object... values) throws SQLException {
     for (int i = 0; i < values.length; i++) {
       if (values[i] instanceof Integer || values[i] instanceof Long) {
         statement.setLong(i + 1, ((Number) values[i]).longValue());
+      } else if (values[i] instanceof byte[] bytes) {
+        statement.setBytes(i + 1, bytes);
       } else if (values[i] instanceof Boolean yes) {
         statement.setLong(i + 1, yes ? 1 : 0);
       } else {
         statement.setString(i + 1, String.valueOf(values[i]));
       }
     }
-    return statement;
   }
 
   /**

@@ -39,33 +39,32 @@ final class IssueRows {
     files(id, "input", e.inputs());
     files(id, "found", e.found());
     files(id, "paper", e.papers());
-    int place = 0;
+    List<List<Object>> sheets = new ArrayList<>();
     for (Sheet s : e.sheets()) {
-      data.change(
-          "INSERT INTO sheet (issue, paper, place, sheet, title, digest, format, since)"
-              + " VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
-          id,
-          s.paper(),
-          place++,
-          s.sheet(),
-          s.title(),
-          s.digest(),
-          s.format(),
-          s.since());
+      sheets.add(
+          List.of(
+              id,
+              s.paper(),
+              sheets.size(),
+              s.sheet(),
+              s.title(),
+              s.digest(),
+              s.format(),
+              s.since()));
     }
+    data.changeAll(
+        "INSERT INTO sheet (issue, paper, place, sheet, title, digest, format, since)"
+            + " VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
+        sheets);
   }
 
   private void files(long id, String role, List<Kept> files) throws SQLException {
-    int place = 0;
+    List<List<Object>> rows = new ArrayList<>();
     for (Kept file : files) {
-      data.change(
-          "INSERT INTO issue_file (issue, role, place, name, digest) VALUES (?, ?, ?, ?, ?)",
-          id,
-          role,
-          place++,
-          file.name(),
-          file.digest());
+      rows.add(List.of(id, role, rows.size(), file.name(), file.digest()));
     }
+    data.changeAll(
+        "INSERT INTO issue_file (issue, role, place, name, digest) VALUES (?, ?, ?, ?, ?)", rows);
   }
 
   /** The first issue that answers to a condition. */

@@ -151,7 +151,7 @@ class ReissueTest {
     for (String issue : List.of("0000-issue-2", "0000-issue-3")) {
       assertThat(names(out.resolve(issue))).containsAll(both);
     }
-    Archive archive = new Archive(store.archive());
+    Archive archive = store.kept();
     try (Register register = store.open()) {
       Entry entry = register.issue("0000", 2).orElseThrow();
       assertThat(entry.papers()).extracting(Entry.Kept::name).containsAll(both);
@@ -187,7 +187,7 @@ class ReissueTest {
     try (Register register = store.open()) {
       for (Entry.Kept kept : register.issue("0000", 2).orElseThrow().papers()) {
         if (which.test(kept.name())) {
-          Files.writeString(new Archive(store.archive()).place(kept.digest()), "something else");
+          Files.writeString(Path.of(store.kept().place(kept.digest())), "something else");
         }
       }
     }

@@ -40,8 +40,8 @@ class FileInPlaceTest {
   @Test
   void anArchivedFileIsReadableAsTheUsersFilesAre() throws IOException {
     Path own = Files.writeString(folder.resolve("own.txt"), "x");
-    Archive archive = new Archive(folder.resolve("archive"));
-    Path kept = archive.place(archive.keep(bytes("x")));
+    Archive archive = Archive.in(folder.resolve("archive"));
+    Path kept = Path.of(archive.place(archive.keep(bytes("x"))));
     assertThat(Files.getPosixFilePermissions(kept)).isEqualTo(Files.getPosixFilePermissions(own));
   }
 

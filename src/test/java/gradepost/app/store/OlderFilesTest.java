@@ -352,14 +352,13 @@ class OlderFilesTest {
     issued("T 1", 20);
     Entry last = latest("0000");
     String digest = last.inputs().get(last.inputs().size() - 1).digest();
-    Path kept = new Archive(new Depot(folder).store().archive()).place(digest);
+    Path kept = Path.of(new Depot(folder).store().kept().place(digest));
     Files.delete(kept);
     issued("T 2", 30);
     assertThat(kept).exists();
 
     Files.delete(
-        new Archive(new Depot(folder).store().archive())
-            .place(latest("0000").inputs().get(0).digest()));
+        Path.of(new Depot(folder).store().kept().place(latest("0000").inputs().get(0).digest())));
     typed(packs.get(0), "title: Pack 0000", "title: Pack 0000 again");
     assertThat(reissue(Optional.of(notice("T 3", 40)), false).problems().get(0))
         .startsWith(packs.get(0) + ": error: the archive ")

@@ -1,0 +1,49 @@
+package gradepost.app.store;
+
+import gradepost.reissue.register.RegisterException;
+import gradepost.reissue.register.Turn;
+import java.io.IOException;
+import java.time.Duration;
+import java.util.Optional;
+
+/** A lock in the database of the register: freed when the connection ends. */
+final class RegisterLock implements Lock {
+  private final Turn turn;
+
+  private RegisterLock(Turn turn) {
+    this.turn = turn;
+  }
+
+  static Lock take(String url, String holder, Duration patience) throws IOException {
+    long end = System.nanoTime() + patience.toNanos();
+    try {
+      Optional<Turn> turn = Turn.tried(url, holder);
+      while (turn.isEmpty()) {
+        if (System.nanoTime() - end >= 0) {
+          throw new Lock.Held("the register", Turn.holder(url));
+        }
+        Lock.pause();
+        turn = Turn.tried(url, holder);
+      }
+      return new RegisterLock(turn.get());
+    } catch (RegisterException e) {
+      throw new IOException(e.getMessage(), e);
+    }
+  }
+
+  @Override
+  public void require() {
+    if (!turn.isHeld()) {
+      throw new IllegalStateException("the lock was given back");
+    }
+  }
+
+  @Override
+  public void close() throws IOException {
+    try {
+      turn.close();
+    } catch (RegisterException e) {
+      throw new IOException(e.getMessage(), e);
+    }
+  }
+}
