@@ -6,7 +6,7 @@ import gradepost.app.issue.Differences;
 import gradepost.app.issue.IssuePapers;
 import gradepost.app.issue.LastIssue;
 import gradepost.app.issue.Layout;
-import gradepost.app.reissue.Concerns;
+import gradepost.app.making.Concerns;
 import gradepost.app.store.Answer;
 import gradepost.app.store.Archive;
 import gradepost.app.store.Delivery;

@@ -32,5 +32,8 @@ final class CliText {
 
   static final Mistake NO_ARCHIVE_IN_FILE = MISTAKES.declare("no-archive-in-file");
 
+  static final Mistake NO_WORKERS = MISTAKES.declare("no-workers");
+  static final Mistake DETACH_ALONE = MISTAKES.declare("detach-alone");
+
   private CliText() {}
 }

@@ -47,6 +47,7 @@ public final class Main implements Runnable {
           ShowCommand.class,
           NewCommand.class,
           ReissueCommand.class,
+          WorkCommand.class,
           RegisterCommand.class,
           ReproduceCommand.class,
           ImportCommand.class,

@@ -27,8 +27,9 @@ final class RegisterOptions {
       names = "--archive",
       paramLabel = "DIR|register",
       description =
-          "Where issues are kept (default: the folder archive beside the register). With the word"
-              + " register, a register in PostgreSQL keeps them itself.")
+          "Where issues are kept (default: the folder archive beside the register). A register in"
+              + " PostgreSQL keeps them itself with the word register, or where there is no such"
+              + " folder.")
   private @Nullable Path archive;
 
   @Option(
@@ -65,6 +66,19 @@ final class RegisterOptions {
     PrintWriter err = command.commandLine().getErr();
     err.print(words + "\n");
     err.flush();
+  }
+
+  /**
+   * The same for work that is shared: the register holds the archive too.
+   *
+   * @throws ParameterException where it cannot, or another archive is named
+   */
+  Store storeOfWorkers() {
+    Optional<Path> named = Optional.ofNullable(archive);
+    if (!Store.isPostgres(register) || named.isPresent() && !Store.inRegister(named)) {
+      throw new ParameterException(command.commandLine(), CliText.NO_WORKERS.inWords());
+    }
+    return Store.of(register, Optional.of(Path.of(Store.REGISTER))).at(depot);
   }
 
   /**

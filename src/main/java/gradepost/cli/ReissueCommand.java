@@ -1,7 +1,11 @@
 package gradepost.cli;
 
+import gradepost.app.queue.Queue;
 import gradepost.app.reissue.Order;
 import gradepost.app.reissue.Reissue;
+import gradepost.app.reissue.Workers;
+import gradepost.app.store.Disk;
+import gradepost.app.store.Store;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
@@ -77,6 +81,27 @@ final class ReissueCommand implements Callable<Integer> {
       description = "Also make an emergency addendum, on half a page if it fits.")
   private boolean emergency;
 
+  @Option(
+      names = "--reason",
+      paramLabel = "TEXT",
+      description =
+          "Why there are these issues, for the register: one reason for all of them, such as"
+              + " 'policy of December'.")
+  private @Nullable String reason;
+
+  @Option(
+      names = "--queue",
+      description =
+          "Have the issues made by workers, through a register in PostgreSQL: see gradepost work."
+              + " Wait for them.")
+  private boolean queue;
+
+  @Option(
+      names = "--detach",
+      description =
+          "Do not wait for the workers. The same command without it puts in place what they made.")
+  private boolean detach;
+
   @Option(names = "--dry-run", description = "Only say what would happen.")
   private boolean dryRun;
 
@@ -125,6 +150,11 @@ final class ReissueCommand implements Callable<Integer> {
     if (day.isPresent() && (notice != null || validFrom != null)) {
       throw new ParameterException(spec.commandLine(), CliText.AS_OF_ALONE.inWords());
     }
+    if (detach && !queue) {
+      throw new ParameterException(spec.commandLine(), CliText.DETACH_ALONE.inWords());
+    }
+    Store store = queue ? register.storeOfWorkers() : register.store();
+    Optional<Workers> workers = queue ? Optional.of(new Queue(detach)) : Optional.empty();
     try (TerminalProgress progress = TerminalProgress.forThisTerminal()) {
       Order order =
           new Order(
@@ -135,12 +165,13 @@ final class ReissueCommand implements Callable<Integer> {
               new Order.Tell(
                   Optional.ofNullable(validFrom),
                   day,
+                  Optional.ofNullable(reason),
                   Optional.ofNullable(checkedBy),
                   emergency,
                   Optional.ofNullable(templates)),
-              new Order.Put(out, register.store(), dryRun),
+              new Order.Put(out, store, dryRun),
               new Order.Pace(jobs, Duration.ofSeconds(wait)));
-      Reissue reissue = new Reissue(clock, register.who(), progress);
+      Reissue reissue = new Reissue(clock, register.who(), progress, Disk.sources(), workers);
       return Saying.exitCode(spec, reissue.of(order));
     }
   }

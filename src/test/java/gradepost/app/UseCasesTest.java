@@ -18,8 +18,14 @@ class UseCasesTest {
     try (Stream<Path> app = Files.list(APP);
         Stream<Path> ride = Files.list(APP.resolve("ride"));
         Stream<Path> notice =
-            Stream.of("Reissue", "ReissueRound", "PackLook", "PackReissue")
-                .map(name -> APP.resolve("reissue/" + name + ".java"))) {
+            Stream.of(
+                    "reissue/Reissue",
+                    "reissue/ReissueRound",
+                    "reissue/PackLook",
+                    "making/PackReissue",
+                    "queue/IssueWork",
+                    "queue/Worker")
+                .map(name -> APP.resolve(name + ".java"))) {
       List<Path> useCases =
           Stream.of(app, ride, notice)
               .flatMap(files -> files.filter(f -> f.toString().endsWith(".java")))

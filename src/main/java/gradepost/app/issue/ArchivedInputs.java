@@ -18,7 +18,8 @@ import java.util.Optional;
 /** The inputs of an issue as one kit: kept, taken out, and read again. */
 public final class ArchivedInputs {
 
-  private static List<Kept> keep(Archive archive, List<Input> inputs) throws IOException {
+  /** Keeps files, and says under which digests. */
+  public static List<Kept> keep(Archive archive, List<Input> inputs) throws IOException {
     List<Kept> out = new ArrayList<>();
     for (Input input : inputs) {
       out.add(new Kept(input.name(), archive.keep(input.bytes())));
@@ -29,15 +30,21 @@ public final class ArchivedInputs {
   /** The pack of a registered issue; empty where the archive does not hold it whole. */
   public static Optional<PackFile> pack(Sources sources, Archive archive, Entry entry)
       throws IOException {
+    Optional<List<Input>> inputs = whole(archive, entry.inputs());
+    return inputs.isPresent() ? sources.pack(inputs.get()).found() : Optional.empty();
+  }
+
+  /** Files as they were kept; empty where the archive does not hold them all whole. */
+  public static Optional<List<Input>> whole(Archive archive, List<Kept> files) throws IOException {
     List<Input> inputs = new ArrayList<>();
-    for (Kept kept : entry.inputs()) {
+    for (Kept kept : files) {
       Optional<byte[]> bytes = archive.read(kept.digest());
       if (bytes.isEmpty()) {
         return Optional.empty();
       }
       inputs.add(new Input(kept.name(), bytes.get()));
     }
-    return sources.pack(inputs).found();
+    return Optional.of(inputs);
   }
 
   /**
@@ -80,9 +87,14 @@ public final class ArchivedInputs {
    * @param urgent whether an emergency addendum belongs to it
    * @param found files as they were when the issue was made, of those that it may change
    */
-  public record Because(Optional<Integer> base, String notice, boolean urgent, List<Input> found) {
+  public record Because(Optional<Integer> base, String notice, boolean urgent, List<Kept> found) {
     /** It is the first that is registered. */
     public static final Because FIRST = new Because(Optional.empty(), "", false, List.of());
+  }
+
+  /** Files by their names and digests; they are not kept. */
+  public static List<Kept> named(List<Input> inputs) {
+    return inputs.stream().map(i -> new Kept(i.name(), Digest.of(i.bytes()))).toList();
   }
 
   /** Keeps inputs and papers, and says what is to be registered. */
@@ -110,9 +122,9 @@ public final class ArchivedInputs {
   }
 
   /** The files that the issue changes, as they were. */
-  private static List<Kept> changed(List<Input> found, List<Input> now) {
+  private static List<Kept> changed(List<Kept> found, List<Input> now) {
     Map<String, String> old = new HashMap<>();
-    found.forEach(i -> old.put(i.name(), Digest.of(i.bytes())));
+    found.forEach(i -> old.put(i.name(), i.digest()));
     List<Kept> changed = new ArrayList<>();
     for (Input input : now) {
       String was = old.getOrDefault(input.name(), "");

@@ -21,7 +21,9 @@ import java.nio.file.Files;
 import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.concurrent.ForkJoinTask;
 
 /** Both faces of a briefing, by the depot's templates where there are any. */
@@ -54,16 +56,41 @@ public final class Layout {
   private final String digest;
 
   public Layout(Optional<Path> folder) throws IOException {
-    TemplateSource bundled = TemplateSource.bundled();
-    TemplateSource source = bundled;
+    this(source(folder));
+  }
+
+  /**
+   * By a depot's own templates, wherever they lie.
+   *
+   * @param texts of the templates that are the depot's own, by their names
+   */
+  public Layout(Map<String, String> texts) throws IOException {
+    this(own(texts).orElse(TemplateSource.bundled()));
+  }
+
+  private Layout(TemplateSource source) throws IOException {
+    renderer = new Renderer(source, messages);
+    digest = digest(source, messages);
+  }
+
+  private static TemplateSource source(Optional<Path> folder) throws IOException {
     if (folder.isPresent()) {
       if (!Files.isDirectory(folder.get())) {
         throw new NotDirectoryException(folder.get().toString());
       }
-      source = own(folder.get()).orElse(bundled);
+      return own(folder.get()).orElse(TemplateSource.bundled());
     }
-    renderer = new Renderer(source, messages);
-    digest = digest(source, messages);
+    return TemplateSource.bundled();
+  }
+
+  /** The texts of the templates in a depot's folder, by their names. */
+  public static Map<String, String> texts(Path folder) throws IOException {
+    Map<String, String> texts = new TreeMap<>();
+    TemplateSource own = own(folder);
+    for (String name : TEMPLATES) {
+      own.text(name).ifPresent(text -> texts.put(name, text));
+    }
+    return texts;
   }
 
   /** The texts that it writes. */
@@ -133,6 +160,10 @@ public final class Layout {
       throw new UncheckedIOException(e);
     }
     return new Paper(stem + ".html", html.toByteArray());
+  }
+
+  private static TemplateSource own(Map<String, String> texts) {
+    return name -> Optional.ofNullable(texts.get(name));
   }
 
   private static TemplateSource own(Path folder) {

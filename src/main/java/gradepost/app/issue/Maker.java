@@ -1,5 +1,9 @@
 package gradepost.app.issue;
 
+import gradepost.app.store.Digest;
+import gradepost.render.chart.Fonts;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 
 /** What made an issue, as the register keeps it. */
@@ -11,6 +15,18 @@ public final class Maker {
             .orElse("built from source");
     return "gradepost %s, templates %s, Java %s"
         .formatted(version, layout.digest(), Runtime.version().feature());
+  }
+
+  /**
+   * What the bytes of a paper hang on beside its inputs: the maker, and the fonts that come with
+   * the program. Two programs with the same digest make the same papers of the same inputs.
+   */
+  public static String digest(Layout layout) throws IOException {
+    StringBuilder all = new StringBuilder(of(layout));
+    for (Fonts.Face face : Fonts.Face.values()) {
+      all.append(' ').append(Digest.of(Fonts.bytes(face)));
+    }
+    return Digest.of(all.toString().getBytes(StandardCharsets.UTF_8));
   }
 
   private Maker() {}

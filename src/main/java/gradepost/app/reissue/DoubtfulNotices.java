@@ -1,6 +1,7 @@
 package gradepost.app.reissue;
 
-import gradepost.app.reissue.Outcome.State;
+import gradepost.app.making.Outcome;
+import gradepost.app.making.Outcome.State;
 import gradepost.app.store.Answer;
 import gradepost.pack.Particulars;
 import gradepost.pack.TemporaryRestriction;

@@ -1,7 +1,7 @@
 package gradepost.app.reissue;
 
+import gradepost.app.making.Outcome.State;
 import gradepost.app.reissue.NextIssue.Amended;
-import gradepost.app.reissue.Outcome.State;
 import gradepost.app.store.Answer;
 import gradepost.pack.TemporaryRestriction;
 import gradepost.reissue.register.Entry;

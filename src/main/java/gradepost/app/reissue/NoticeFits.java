@@ -1,5 +1,6 @@
 package gradepost.app.reissue;
 
+import gradepost.app.making.ParallelPacks;
 import gradepost.app.store.Answer;
 import gradepost.app.store.Disk;
 import gradepost.route.Route;

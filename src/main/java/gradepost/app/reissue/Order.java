@@ -1,6 +1,10 @@
 package gradepost.app.reissue;
 
+import gradepost.app.store.Digest;
 import gradepost.app.store.Store;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDateTime;
@@ -17,6 +21,14 @@ import java.util.Set;
  * @param pace how the run goes about it
  */
 public record Order(Read read, Tell tell, Put put, Pace pace) {
+
+  /** Why there are new issues, as a digest: the same for two runs of one notice. */
+  public String cause() throws IOException {
+    if (read.notice().isEmpty()) {
+      return Digest.of((tell.asOf() + " " + tell.reason()).getBytes(StandardCharsets.UTF_8));
+    }
+    return Digest.of(Files.readAllBytes(read.notice().get()));
+  }
 
   /**
    * What is read.
@@ -53,6 +65,7 @@ public record Order(Read read, Tell tell, Put put, Pace pace) {
    * @param validFrom empty means from the moment of issue
    * @param asOf from when the papers show what stands: what ended before is taken out, and it is
    *     valid from then; empty where a notice or an edit is the cause
+   * @param reason why, for the register; empty where a notice says it
    * @param checkedBy who checked the data of the new issues; empty leaves a line to sign
    * @param emergency whether an addendum goes out at once
    * @param templates folder of a depot's own templates
@@ -60,6 +73,7 @@ public record Order(Read read, Tell tell, Put put, Pace pace) {
   public record Tell(
       Optional<LocalDateTime> validFrom,
       Optional<LocalDateTime> asOf,
+      Optional<String> reason,
       Optional<String> checkedBy,
       boolean emergency,
       Optional<Path> templates) {
@@ -69,7 +83,7 @@ public record Order(Read read, Tell tell, Put put, Pace pace) {
         Optional<String> checkedBy,
         boolean emergency,
         Optional<Path> templates) {
-      this(validFrom, Optional.empty(), checkedBy, emergency, templates);
+      this(validFrom, Optional.empty(), Optional.empty(), checkedBy, emergency, templates);
     }
   }
 

@@ -2,9 +2,10 @@ package gradepost.app.reissue;
 
 import gradepost.app.issue.OtherLine;
 import gradepost.app.issue.PaperPair;
+import gradepost.app.making.Outcome;
+import gradepost.app.making.Outcome.State;
 import gradepost.app.reissue.NextIssue.Amended;
 import gradepost.app.reissue.NextIssue.Next;
-import gradepost.app.reissue.Outcome.State;
 import gradepost.app.store.Answer;
 import gradepost.pack.TemporaryRestriction;
 import gradepost.reissue.register.Entry;

@@ -1,5 +1,6 @@
 package gradepost.app.reissue;
 
+import gradepost.app.making.Outcome;
 import gradepost.app.store.Answer;
 import gradepost.app.store.Disk;
 import gradepost.app.store.IoErrorText;
@@ -33,6 +34,7 @@ public final class Reissue {
   private final Clock clock;
   private final String who;
   private final Progress progress;
+  private final Optional<Workers> workers;
 
   /**
    * Makes ready for a clerk.
@@ -40,15 +42,21 @@ public final class Reissue {
    * @param who does it, for the log of the register
    */
   public Reissue(Clock clock, String who, Progress progress) {
-    this(clock, who, progress, Disk.sources());
+    this(clock, who, progress, Disk.sources(), Optional.empty());
   }
 
-  /** With a way of its own to read packs. */
-  public Reissue(Clock clock, String who, Progress progress, Sources sources) {
+  /**
+   * With a way of its own to read packs.
+   *
+   * @param workers who make the issues; empty where the run makes them itself
+   */
+  public Reissue(
+      Clock clock, String who, Progress progress, Sources sources, Optional<Workers> workers) {
     this.sources = sources;
     this.clock = clock;
     this.who = who;
     this.progress = progress;
+    this.workers = workers;
   }
 
   /** Does it, or says why not. */
@@ -70,9 +78,9 @@ public final class Reissue {
         return fits.and(store.missing());
       }
       By by = store.by(who, clock);
-      ReissueRound round = new ReissueRound(order, sources, notice, by, progress);
+      ReissueRound round = new ReissueRound(order, sources, notice, by, progress, workers);
       return fits.and(
-          order.put().dryRun() ? dryRun(order, packs, round) : locked(order, packs, round, by));
+          order.put().dryRun() ? DryRun.of(order, packs, round) : locked(order, packs, round, by));
     } catch (IOException e) {
       return Answer.refused(IoErrorText.inWords(e));
     } catch (RegisterException e) {
@@ -80,24 +88,7 @@ public final class Reissue {
     }
   }
 
-  private static Answer dryRun(Order order, List<Path> packs, ReissueRound round)
-      throws IOException, RegisterException {
-    Answer restored = Answer.GOOD;
-    List<Outcome> outcomes = List.of();
-    if (order.put().store().exists()) {
-      try (Register register = order.put().store().open()) {
-        restored = FromArchive.asOrdered(order, packs, register);
-        outcomes = restored.good() ? round.of(packs, Optional.of(register)) : outcomes;
-      }
-    } else {
-      outcomes = round.of(packs, Optional.empty());
-    }
-    return restored
-        .and(ReissueTold.of(outcomes, true))
-        .and(Answer.said("dry run: nothing was written"));
-  }
-
-  private static Answer locked(Order order, List<Path> packs, ReissueRound round, By by)
+  private Answer locked(Order order, List<Path> packs, ReissueRound round, By by)
       throws IOException, RegisterException {
     Store store = order.put().store();
     try (Lock lock = store.take(Lock.holder(by), order.pace().patience());
@@ -108,12 +99,16 @@ public final class Reissue {
   }
 
   /** Restore, finish what an earlier run left, issue, put in place. */
-  private static Answer reissue(
+  private Answer reissue(
       Order order, List<Path> packs, ReissueRound round, By by, Register register)
       throws IOException, RegisterException {
     Answer answer = FromArchive.asOrdered(order, packs, register);
     if (!answer.good()) {
       return answer.and(Answer.refused("error: nothing was restored and nothing was issued"));
+    }
+    answer = answer.and(Workers.earlier(workers, order, register));
+    if (!answer.good()) {
+      return answer;
     }
     IssueInstaller placing = new IssueInstaller(order.put().store(), order.put().out());
     for (Map.Entry<Entry, Answer> one : placing.waiting(packs, by, register).entrySet()) {
@@ -124,7 +119,7 @@ public final class Reissue {
     }
     List<Outcome> outcomes = round.of(packs, Optional.of(register));
     answer = answer.and(ReissueTold.of(outcomes, false).without(answer.problems()));
-    if (ReissueRound.left(outcomes)) {
+    if (ReissueRound.left(outcomes) || ReissueRound.asked(outcomes)) {
       return answer;
     }
     for (Answer one : placing.waiting(packs, by, register).values()) {

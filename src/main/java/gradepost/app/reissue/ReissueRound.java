@@ -1,7 +1,8 @@
 package gradepost.app.reissue;
 
-import gradepost.app.issue.Layout;
-import gradepost.app.reissue.Outcome.State;
+import gradepost.app.making.Outcome;
+import gradepost.app.making.Outcome.State;
+import gradepost.app.making.ParallelPacks;
 import gradepost.app.store.Archive;
 import gradepost.app.store.PackFiles;
 import gradepost.app.store.Progress;
@@ -30,17 +31,25 @@ final class ReissueRound {
   private final Optional<NoticeFile> notice;
   private final By by;
   private final Progress progress;
+  private final Optional<Workers> workers;
 
   /**
    * @param notice empty where the files in place have been edited by hand
+   * @param workers empty where the run makes the issues itself
    */
   ReissueRound(
-      Order order, Sources sources, Optional<NoticeFile> notice, By by, Progress progress) {
+      Order order,
+      Sources sources,
+      Optional<NoticeFile> notice,
+      By by,
+      Progress progress,
+      Optional<Workers> workers) {
     this.order = order;
     this.sources = sources;
     this.notice = notice;
     this.by = by;
     this.progress = progress;
+    this.workers = workers;
   }
 
   /**
@@ -67,13 +76,18 @@ final class ReissueRound {
     }
     Map<Path, Outcome> all = new LinkedHashMap<>();
     outcomes.forEach(o -> all.put(o.file(), o));
-    (doubtful.isEmpty() ? made(touched, register) : doubtful).forEach(o -> all.put(o.file(), o));
+    (doubtful.isEmpty() ? due(touched, register) : doubtful).forEach(o -> all.put(o.file(), o));
     return new ArrayList<>(all.values());
   }
 
   /** Whether the run ended before every pack had its turn. */
   static boolean left(List<Outcome> outcomes) {
     return any(outcomes, State.LEFT);
+  }
+
+  /** Whether workers are at it, and nobody waits for them. */
+  static boolean asked(List<Outcome> outcomes) {
+    return any(outcomes, State.ASKED);
   }
 
   private static boolean any(List<Outcome> outcomes, State state) {
@@ -108,22 +122,9 @@ final class ReissueRound {
     PacksSharingFiles.takeIn(sources, touched, by, register, archive);
   }
 
-  private List<Outcome> made(List<Seen.Touched> touched, Optional<Register> register)
-      throws IOException {
-    ThreadLocal<Optional<Layout>> layouts = ThreadLocal.withInitial(Optional::empty);
-    return ParallelPacks.results(
-        order.pace().threads(),
-        touched,
-        pack -> {
-          if (layouts.get().isEmpty()) {
-            layouts.set(Optional.of(new Layout(order.tell().templates())));
-          }
-          Layout layout = layouts.get().orElseThrow();
-          Outcome outcome = new PackReissue(order, by, register, layout).of(pack);
-          done(outcome.file());
-          return outcome;
-        },
-        (pack, why) -> Outcome.of(pack.outcome().file(), State.LEFT, why));
+  private List<Outcome> due(List<Seen.Touched> touched, Optional<Register> register)
+      throws IOException, RegisterException {
+    return new DueIssues(order, by, register, workers).made(touched, this::done);
   }
 
   private void done(Path pack) {

@@ -1,6 +1,7 @@
 package gradepost.app.reissue;
 
-import gradepost.app.reissue.Outcome.State;
+import gradepost.app.making.Outcome;
+import gradepost.app.making.Outcome.State;
 import gradepost.app.store.Answer;
 import gradepost.reissue.register.Entry;
 import java.util.ArrayList;
@@ -86,6 +87,7 @@ final class ReissueTold {
       case KNOWN -> "had the notice already";
       case TOUCHED -> "touched, not issued";
       case FAILED -> "touched, cannot be issued";
+      case ASKED -> "asked of the workers";
       case ISSUED -> dryRun ? "would be issued" : "issued";
       case LEFT -> "left undone";
     };

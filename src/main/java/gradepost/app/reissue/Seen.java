@@ -1,10 +1,16 @@
 package gradepost.app.reissue;
 
-import gradepost.app.reissue.Outcome.State;
+import gradepost.app.issue.ArchivedInputs;
+import gradepost.app.issue.ArchivedInputs.Because;
+import gradepost.app.issue.LastIssue;
+import gradepost.app.making.Due;
+import gradepost.app.making.Outcome;
+import gradepost.app.making.Outcome.State;
 import gradepost.app.store.Answer;
 import gradepost.reissue.register.Entry;
 import gradepost.source.pack.PackFile;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -44,6 +50,29 @@ sealed interface Seen {
     @Override
     public <T> T match(Function<Done, T> done, Function<Touched, T> touched) {
       return touched.apply(this);
+    }
+
+    /** What is told of it before it is worked out. */
+    Answer told() {
+      return outcome.told().and(next.said());
+    }
+
+    /**
+     * The issue that is to be made of it.
+     *
+     * @param urgent whether an emergency addendum belongs to it
+     */
+    Due due(boolean urgent) {
+      return new Due(
+          outcome.file(),
+          next.pack(),
+          new LastIssue(before, latest.map(Entry::sheets).orElse(List.of())),
+          new Because(
+              Optional.of(next.pack().issue().number() - 1),
+              digest,
+              urgent,
+              ArchivedInputs.named(found.inputs())),
+          told());
     }
   }
 

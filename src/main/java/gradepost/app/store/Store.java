@@ -34,10 +34,15 @@ public record Store(
   public static final String REGISTER = "register";
 
   private static final Consumer<String> NOBODY = words -> {};
+
+  /** The folder of an archive whose register is at an address. */
+  private static final Path BESIDE = Path.of("archive");
+
   private static final String POSTGRES = "jdbc:postgresql:";
 
   /**
-   * A register, and its archive, which lies beside the file where none is named.
+   * A register, and its archive. Where none is named it lies beside the file. A register in
+   * PostgreSQL holds it itself then, unless there is a folder of that name here.
    *
    * @param register a file, or a JDBC address
    * @param archive a folder; or {@link #REGISTER}, if the register is in PostgreSQL
@@ -46,13 +51,18 @@ public record Store(
     boolean address = register.startsWith("jdbc:");
     Optional<Path> file = address ? Optional.empty() : Optional.of(Path.of(register));
     String url = address ? register : "jdbc:sqlite:" + register;
-    if (inRegister(archive)) {
+    boolean unsaid = archive.isEmpty() && isPostgres(register) && !Files.isDirectory(BESIDE);
+    if (unsaid || inRegister(archive)) {
       return new Store(url, file, new RegisterArchive(url), Path.of(REGISTER), "", NOBODY);
     }
     Path folder =
-        archive.orElseGet(
-            () -> file.map(f -> f.resolveSibling("archive")).orElse(Path.of("archive")));
+        archive.orElseGet(() -> file.map(f -> f.resolveSibling("archive")).orElse(BESIDE));
     return new Store(url, file, new FolderArchive(folder), folder, "", NOBODY);
+  }
+
+  /** The archive once more, for a thread of its own. */
+  public Archive again() {
+    return holdsItsArchive() ? new RegisterArchive(url) : kept;
   }
 
   /** The same, its entries made for a depot. */

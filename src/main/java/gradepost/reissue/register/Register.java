@@ -38,6 +38,11 @@ public final class Register implements AutoCloseable {
     return new Register(Database.open(url, holder, told));
   }
 
+  /** Opens a register that this process has opened before: its schema is not looked at again. */
+  public static Register again(String url) throws RegisterException {
+    return new Register(Database.again(url));
+  }
+
   /** Whether a register was ever begun there; nothing is made or changed. */
   public static boolean begun(String url) throws RegisterException {
     return Database.begun(url, Optional::empty);
@@ -86,6 +91,11 @@ public final class Register implements AutoCloseable {
     return new Dump(ledger);
   }
 
+  /** What workers are asked for. */
+  public Jobs jobs() {
+    return new Jobs(ledger);
+  }
+
   /** Checks of issues. */
   public Checks checks() {
     return new Checks(ledger, issues);
@@ -103,12 +113,25 @@ public final class Register implements AutoCloseable {
    * @param checker who checked it; empty for a draft, which is not handed out
    */
   public void issue(By by, Entry entry, Optional<String> checker) throws RegisterException {
+    issue(by, entry, checker, Optional.empty());
+  }
+
+  /**
+   * The same.
+   *
+   * @param reason why there is this issue, in the words of whoever asked for it
+   */
+  public void issue(By by, Entry entry, Optional<String> checker, Optional<String> reason)
+      throws RegisterException {
     if (checker.isPresent() && Names.same(checker.get(), by.who())) {
       throw new RegisterException(RegisterText.OWN_CHECKER.with(by.who(), entry));
     }
+    if (reason.isPresent()) {
+      Names.require(Names.Entered.REASON, reason.get());
+    }
     ledger.acting(
         by,
-        "issued",
+        reason.map("issued: "::concat).orElse("issued"),
         entry.name(),
         (db, act) -> {
           overtaken(db, entry);

@@ -44,15 +44,10 @@ public final class Fonts {
 
   public Fonts() throws IOException {
     for (Face face : Face.values()) {
-      try (InputStream in = Fonts.class.getResourceAsStream("/gradepost/fonts/" + face.file)) {
-        if (in == null) {
-          throw new IOException("font " + face.file + " is missing");
-        }
-        TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(in.readAllBytes()));
-        font.setEnableGsub(false);
-        faces.put(face, font);
-        lookups.put(face, font.getUnicodeCmapLookup());
-      }
+      TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(bytes(face)));
+      font.setEnableGsub(false);
+      faces.put(face, font);
+      lookups.put(face, font.getUnicodeCmapLookup());
     }
     for (Face face : Face.values()) {
       double[] table = new double[LATIN];
@@ -60,6 +55,16 @@ public final class Fonts {
         table[c] = Character.isISOControl(c) || c == SOFT_HYPHEN ? Double.NaN : advance(face, c);
       }
       widths.put(face, table);
+    }
+  }
+
+  /** The file of a face, as it comes with the program. */
+  public static byte[] bytes(Face face) throws IOException {
+    try (InputStream in = Fonts.class.getResourceAsStream("/gradepost/fonts/" + face.file)) {
+      if (in == null) {
+        throw new IOException("font " + face.file + " is missing");
+      }
+      return in.readAllBytes();
     }
   }
 

@@ -9,7 +9,7 @@ import com.tngtech.archunit.lang.ArchRule;
 import gradepost.app.Enter;
 import gradepost.app.FinalPapers;
 import gradepost.app.Reproduce;
-import gradepost.app.reissue.PackReissue;
+import gradepost.app.making.PackReissue;
 import gradepost.briefing.reissue.ChangeMarks;
 import gradepost.briefing.reissue.Sheets;
 import gradepost.plan.Plan;

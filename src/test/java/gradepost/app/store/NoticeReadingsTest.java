@@ -81,7 +81,7 @@ class NoticeReadingsTest {
             });
     Depot depot = new Depot(folder);
     Depot.begun(depot.store());
-    return new Reissue(NOON, "a clerk", Progress.SILENT, counted)
+    return new Reissue(NOON, "a clerk", Progress.SILENT, counted, Optional.empty())
         .of(
             new Order(
                 new Order.Read(List.of(routes), notice, edits),

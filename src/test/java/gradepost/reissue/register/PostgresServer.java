@@ -3,6 +3,7 @@ package gradepost.reissue.register;
 import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
@@ -22,16 +23,55 @@ public final class PostgresServer {
     static final EmbeddedPostgres SERVER = begun();
   }
 
-  /** A server of one's own, to be stopped by whoever began it. */
-  public static EmbeddedPostgres begun() {
+  private static EmbeddedPostgres.Builder builder() {
+    return EmbeddedPostgres.builder()
+        .setServerConfig("fsync", "off")
+        .setPGStartupWait(Duration.ofSeconds(60));
+  }
+
+  private static EmbeddedPostgres begun() {
     try {
-      return EmbeddedPostgres.builder()
-          .setServerConfig("fsync", "off")
-          .setPGStartupWait(Duration.ofSeconds(60))
-          .start();
+      return builder().start();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /** A server by itself, which can be begun again with what it holds. */
+  public static final class Own implements AutoCloseable {
+    private final Path data;
+    private EmbeddedPostgres server;
+
+    private Own(Path data) throws IOException {
+      this.data = data;
+      this.server = builder().setDataDirectory(data).setCleanDataDirectory(false).start();
+    }
+
+    /** Address of its database. */
+    public String url() {
+      return server.getJdbcUrl(USER, USER);
+    }
+
+    /** Ends all connections, and begins again under the same address. */
+    public void restart() throws IOException {
+      int port = server.getPort();
+      server.close();
+      server = builder().setDataDirectory(data).setCleanDataDirectory(false).setPort(port).start();
+    }
+
+    @Override
+    public void close() throws IOException {
+      server.close();
+    }
+  }
+
+  /**
+   * A server by itself, to be stopped by whoever began it.
+   *
+   * @param data a folder for its data
+   */
+  public static Own own(Path data) throws IOException {
+    return new Own(data);
   }
 
   /** Address of a database that nothing is in. */

@@ -1,4 +1,4 @@
-package gradepost.app.reissue;
+package gradepost.app.making;
 
 import gradepost.app.store.Answer;
 import gradepost.reissue.register.Entry;
@@ -10,10 +10,10 @@ import java.util.Optional;
  *
  * @param base the issue before, where it is not registered yet and has to be
  */
-record Outcome(Path file, State state, Answer told, Optional<Entry> base) {
+public record Outcome(Path file, State state, Answer told, Optional<Entry> base) {
 
   /** How far it came. */
-  enum State {
+  public enum State {
     /** It cannot be read. */
     UNREADABLE,
     /** Its files are not those of its last issue, and nobody has said that this is right. */
@@ -30,13 +30,16 @@ record Outcome(Path file, State state, Answer told, Optional<Entry> base) {
     TOUCHED,
     /** It is touched, and cannot be issued. */
     FAILED,
+    /** Workers are asked to make it. */
+    ASKED,
     /** A new issue is registered, or would be. */
     ISSUED,
     /** The run ended before its turn. */
     LEFT
   }
 
-  static Outcome of(Path file, State state, Answer told) {
+  /** Of a pack whose last issue is registered, or need not be. */
+  public static Outcome of(Path file, State state, Answer told) {
     return new Outcome(file, state, told, Optional.empty());
   }
 }

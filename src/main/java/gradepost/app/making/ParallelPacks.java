@@ -1,4 +1,4 @@
-package gradepost.app.reissue;
+package gradepost.app.making;
 
 import gradepost.app.store.Answer;
 import gradepost.app.store.IoErrorText;
@@ -18,10 +18,11 @@ import java.util.function.BiFunction;
  * Works on several packs at once. Where a disk or the register fails, what is begun is brought to
  * an end and the rest is left: it would fail as well.
  */
-final class ParallelPacks {
+public final class ParallelPacks {
 
   /** What is done to a pack. */
-  interface Work<P, T> {
+  public interface Work<P, T> {
+    /** Does it. */
     T on(P pack) throws IOException, RegisterException;
   }
 
@@ -30,7 +31,7 @@ final class ParallelPacks {
    *
    * @param left what becomes of a pack that is left, and why
    */
-  static <P, T> List<T> results(
+  public static <P, T> List<T> results(
       int threads, List<P> packs, Work<P, T> work, BiFunction<P, Answer, T> left)
       throws IOException {
     AtomicBoolean stopped = new AtomicBoolean();

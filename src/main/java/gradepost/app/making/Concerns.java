@@ -1,4 +1,4 @@
-package gradepost.app.reissue;
+package gradepost.app.making;
 
 import gradepost.app.issue.Concern;
 import gradepost.app.issue.Layout;

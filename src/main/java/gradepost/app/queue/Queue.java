@@ -1,0 +1,72 @@
+package gradepost.app.queue;
+
+import gradepost.app.making.Making;
+import gradepost.app.making.Outcome.State;
+import gradepost.app.reissue.Order;
+import gradepost.app.reissue.Workers;
+import gradepost.app.store.Answer;
+import gradepost.reissue.register.Jobs;
+import gradepost.reissue.register.Jobs.Ended;
+import gradepost.reissue.register.Register;
+import gradepost.reissue.register.Register.By;
+import gradepost.reissue.register.RegisterException;
+import java.io.IOException;
+import java.util.List;
+
+/** The workers of a register in PostgreSQL, as whoever asks for issues sees them. */
+public final class Queue implements Workers {
+  private static final long STEP_MS = 250;
+  private final boolean detached;
+
+  /**
+   * @param detached whether nobody waits for the workers
+   */
+  public Queue(boolean detached) {
+    this.detached = detached;
+  }
+
+  @Override
+  public Answer earlier(Order order, Register register) throws IOException, RegisterException {
+    Jobs jobs = register.jobs();
+    jobs.dropHalfAsked();
+    List<Jobs.Open> open = jobs.open();
+    String cause = order.cause();
+    if (!open.stream().allMatch(o -> o.cause().equals(cause))) {
+      return Workers.inTheWay(open);
+    } else if (!open.isEmpty() && detached) {
+      return Answer.refused("error: " + QueueText.STILL.with(open.size()).inWords());
+    }
+    Answer answer = told(jobs.take(cause));
+    while (jobs.waiting() > 0) {
+      pause();
+      answer = answer.and(told(jobs.take(cause)));
+    }
+    return answer.and(told(jobs.take(cause)));
+  }
+
+  /** What was issued is told where it is put in place, and what failed is tried again. */
+  private static Answer told(List<Ended> all) throws IOException {
+    Answer answer = Answer.GOOD;
+    for (Ended ended : all) {
+      if (ended.state().equals(State.ISSUED.name())) {
+        Answer told = Json.answer(ended.told());
+        answer = answer.and(new Answer(told.said(), List.of(), told.problems(), true));
+      }
+    }
+    return answer;
+  }
+
+  @Override
+  public Making making(Order order, By by, Register register) {
+    return new Asking(order, by, register, detached);
+  }
+
+  static void pause() throws IOException {
+    try {
+      Thread.sleep(STEP_MS);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IOException(QueueText.STOPPED.inWords(), e);
+    }
+  }
+}

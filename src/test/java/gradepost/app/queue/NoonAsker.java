@@ -1,0 +1,39 @@
+package gradepost.app.queue;
+
+import gradepost.app.Depot;
+import gradepost.app.reissue.Order;
+import gradepost.app.reissue.Reissue;
+import gradepost.app.store.Answer;
+import gradepost.app.store.Disk;
+import gradepost.app.store.Progress;
+import gradepost.app.store.Store;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+
+/** A clerk at noon: a reissue in a process of its own, always of the same minute. */
+final class NoonAsker {
+  /** Exits as the command does, unless it is killed. */
+  public static void main(String[] args) {
+    Store store = Store.of(args[0], Optional.of(Path.of(Store.REGISTER)));
+    Answer answer =
+        reissue(store, Path.of(args[1]), Path.of(args[2]), Optional.of(new Queue(false)));
+    answer.said().forEach(System.out::println);
+    answer.problems().forEach(System.out::println);
+    System.exit(answer.good() ? 0 : 1);
+  }
+
+  static Answer reissue(Store store, Path work, Path notice, Optional<Queue> queue) {
+    Order order =
+        new Order(
+            new Order.Read(List.of(work.resolve("routes")), Optional.of(notice), Order.Edits.NONE),
+            new Order.Tell(Optional.empty(), Optional.empty(), false, Optional.empty()),
+            new Order.Put(work.resolve("out"), store, false),
+            new Order.Pace(2, Duration.ofSeconds(10)));
+    return new Reissue(Depot.NOON, "a clerk", Progress.SILENT, Disk.sources(), queue.map(q -> q))
+        .of(order);
+  }
+
+  private NoonAsker() {}
+}
