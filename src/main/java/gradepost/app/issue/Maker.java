@@ -10,11 +10,14 @@ import java.util.Optional;
 public final class Maker {
   /** The program by its version, the templates by their digest, and the Java. */
   public static String of(Layout layout) {
-    String version =
-        Optional.ofNullable(Maker.class.getPackage().getImplementationVersion())
-            .orElse("built from source");
     return "gradepost %s, templates %s, Java %s"
-        .formatted(version, layout.digest(), Runtime.version().feature());
+        .formatted(version(), layout.digest(), Runtime.version().feature());
+  }
+
+  /** The version of the program. */
+  public static String version() {
+    return Optional.ofNullable(Maker.class.getPackage().getImplementationVersion())
+        .orElse("built from source");
   }
 
   /**

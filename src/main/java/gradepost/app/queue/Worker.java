@@ -57,7 +57,7 @@ public final class Worker {
       return store.missing();
     }
     try {
-      store.open().close();
+      Patience.until(() -> store.open().close());
       scheduled();
       return Answer.GOOD;
     } catch (IOException e) {

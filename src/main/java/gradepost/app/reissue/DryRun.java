@@ -14,19 +14,23 @@ final class DryRun {
 
   static Answer of(Order order, List<Path> packs, ReissueRound round)
       throws IOException, RegisterException {
-    Answer restored = Answer.GOOD;
-    List<Outcome> outcomes = List.of();
-    if (order.put().store().exists()) {
-      try (Register register = order.put().store().open()) {
-        restored = FromArchive.asOrdered(order, packs, register);
-        outcomes = restored.good() ? round.of(packs, Optional.of(register)) : outcomes;
-      }
-    } else {
-      outcomes = round.of(packs, Optional.empty());
+    if (!order.put().store().exists()) {
+      Answer fits = round.fits(packs, Optional.empty());
+      return fits.good() ? fits.and(told(round.of(packs, Optional.empty()))) : fits;
     }
-    return restored
-        .and(ReissueTold.of(outcomes, true))
-        .and(Answer.said("dry run: nothing was written"));
+    try (Register register = order.put().store().open()) {
+      Answer fits = round.fits(packs, Optional.of(register));
+      if (!fits.good()) {
+        return fits;
+      }
+      Answer restored = FromArchive.asOrdered(order, packs, register);
+      List<Outcome> outcomes = restored.good() ? round.of(packs, Optional.of(register)) : List.of();
+      return fits.and(restored).and(told(outcomes));
+    }
+  }
+
+  private static Answer told(List<Outcome> outcomes) {
+    return ReissueTold.of(outcomes, true).and(Answer.said("dry run: nothing was written"));
   }
 
   private DryRun() {}

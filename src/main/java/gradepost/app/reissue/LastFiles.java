@@ -122,6 +122,17 @@ final class LastFiles {
         .toList();
   }
 
+  /** Whether these are what the last issue has, and what belongs in place. */
+  boolean areThoseOfItsIssue(Path pack, List<Kept> there) {
+    List<Kept> issued =
+        own.getOrDefault(PackFiles.id(pack), List.of()).stream().map(LastFiles::kept).toList();
+    return issued.equals(there) && of(pack).stream().map(LastFiles::kept).toList().equals(there);
+  }
+
+  private static Kept kept(Held held) {
+    return new Kept(held.name(), held.digest());
+  }
+
   /** The pack's own name of the file stays: it may be called otherwise from another folder. */
   private static Held latest(Held own, Held shared) {
     return shared.order() > own.order() && !shared.digest().equals(own.digest())

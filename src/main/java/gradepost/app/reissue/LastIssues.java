@@ -7,6 +7,7 @@ import gradepost.app.store.Archive;
 import gradepost.app.store.Disk;
 import gradepost.pack.TemporaryRestriction;
 import gradepost.reissue.register.Entry;
+import gradepost.reissue.register.Entry.Kept;
 import gradepost.reissue.register.Register;
 import gradepost.reissue.register.RegisterException;
 import gradepost.source.Sources;
@@ -69,6 +70,16 @@ final class LastIssues {
   /** Whether the files are, byte for byte, what belongs in place. */
   boolean areInPlace(Path file, PackFile found) {
     return place.map(p -> p.areLast(file, found)).orElse(true);
+  }
+
+  /**
+   * Whether these are the files of the pack's own last issue, and no later one of a shared file
+   * belongs in their place.
+   *
+   * @param there files by the names by which the pack calls them
+   */
+  boolean areThoseOfItsIssue(Path file, List<Kept> there) {
+    return files.filter(last -> last.areThoseOfItsIssue(file, there)).isPresent();
   }
 
   /**

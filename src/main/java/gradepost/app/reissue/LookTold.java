@@ -17,8 +17,11 @@ import java.util.Optional;
 /** What a clerk is told of a pack that was looked at, and is not worked out. */
 final class LookTold {
 
-  static String elsewhere(PackFile pack) {
-    return pack.id() + ": not touched, the notice is for another route";
+  /**
+   * @param pack its id
+   */
+  static String elsewhere(String pack) {
+    return pack + ": not touched, the notice is for another route";
   }
 
   static String waits(Entry latest) {
@@ -63,6 +66,15 @@ final class LookTold {
                     MomentStyle.MOMENT.format(pack.issue().validFrom()),
                     MomentStyle.MOMENT.format(pack.issue().validTo()));
     return pack.id() + ": not touched" + never;
+  }
+
+  /**
+   * Its files are those of its last issue, and nothing is asked of it.
+   *
+   * @param pack its id
+   */
+  static String untouched(String pack) {
+    return pack + ": not touched";
   }
 
   /** What the papers still show though it has ended, and how it is taken out. */

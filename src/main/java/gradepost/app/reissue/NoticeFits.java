@@ -18,7 +18,8 @@ import java.util.concurrent.ConcurrentHashMap;
  */
 final class NoticeFits {
 
-  static Answer of(Optional<NoticeFile> notice, Order order, List<Path> packs, Sources sources)
+  static Answer of(
+      Optional<NoticeFile> notice, Order order, List<Path> packs, Sources sources, PackIndex index)
       throws IOException {
     if (notice.isEmpty()) {
       return Answer.GOOD;
@@ -27,20 +28,23 @@ final class NoticeFits {
           "%s: error: the notice holds no restriction: nothing was issued"
               .formatted(order.read().notice().orElseThrow()));
     }
-    Answer fits = Answer.of(notice.get().fits(routes(order, packs, sources).values()));
+    Answer fits = Answer.of(notice.get().fits(routes(order, packs, sources, index).values()));
     return fits.good() ? fits : fits.and(Answer.refused("error: nothing was issued"));
   }
 
-  /** What cannot be read is told later. */
-  private static Map<String, Route> routes(Order order, List<Path> packs, Sources sources)
-      throws IOException {
+  /** What cannot be read is told later. A route that many packs name is read once or twice. */
+  private static Map<String, Route> routes(
+      Order order, List<Path> packs, Sources sources, PackIndex index) throws IOException {
     Map<String, Route> routes = new ConcurrentHashMap<>();
     ParallelPacks.results(
         order.pace().threads(),
         packs,
         pack -> {
-          Optional<Route> found = sources.routeOf(Disk.name(pack)).found();
-          found.ifPresent(route -> routes.put(route.name(), route));
+          Optional<PackIndex.Facts> facts = index.facts(pack);
+          if (facts.isEmpty() || !routes.containsKey(facts.get().route())) {
+            Optional<Route> found = sources.routeOf(Disk.name(pack)).found();
+            found.ifPresent(route -> routes.put(route.name(), route));
+          }
           return pack;
         },
         (pack, why) -> pack);

@@ -58,12 +58,13 @@ final class PackLook {
     this.next = new NextIssue(sources, order.tell(), when);
   }
 
-  Seen at(Path file) throws IOException, RegisterException {
+  Seen at(Path file, PackIndex index) throws IOException, RegisterException {
     Reading<PackFile> reading = last.toLookAt(file, sources);
     if (reading.found().isEmpty()) {
       return Seen.done(file, State.UNREADABLE, Answer.of(reading.problems()));
     }
     PackFile found = reading.found().get();
+    index.note(found);
     if (notice.isEmpty()) {
       return looked(file, found, List.of(), Answer.GOOD);
     }
@@ -73,7 +74,7 @@ final class PackLook {
     }
     List<TemporaryRestriction> notices = read.found().get();
     return notices.isEmpty()
-        ? Seen.done(file, State.ELSEWHERE, Answer.said(LookTold.elsewhere(found)))
+        ? Seen.done(file, State.ELSEWHERE, Answer.said(LookTold.elsewhere(found.id())))
         : looked(file, found, notices, LookTold.noted(read.problems()));
   }
 

@@ -69,18 +69,15 @@ public final class Reissue {
       }
       Optional<NoticeFile> notice =
           order.read().notice().map(file -> sources.noticeFile(Disk.name(file)));
-      Answer fits = NoticeFits.of(notice, order, packs, sources);
-      if (!fits.good()) {
-        return fits;
-      }
       Store store = order.put().store();
       if (!store.exists() && (store.hasArchive() || !order.put().dryRun())) {
-        return fits.and(store.missing());
+        return store.missing();
       }
       By by = store.by(who, clock);
       ReissueRound round = new ReissueRound(order, sources, notice, by, progress, workers);
-      return fits.and(
-          order.put().dryRun() ? DryRun.of(order, packs, round) : locked(order, packs, round, by));
+      return order.put().dryRun()
+          ? DryRun.of(order, packs, round)
+          : locked(order, packs, round, by);
     } catch (IOException e) {
       return Answer.refused(IoErrorText.inWords(e));
     } catch (RegisterException e) {
@@ -94,7 +91,8 @@ public final class Reissue {
     try (Lock lock = store.take(Lock.holder(by), order.pace().patience());
         Register register = store.open()) {
       store.kept().tidy(lock);
-      return reissue(order, packs, round, by, register);
+      Answer fits = round.fits(packs, Optional.of(register));
+      return fits.good() ? fits.and(reissue(order, packs, round, by, register)) : fits;
     }
   }
 

@@ -2,7 +2,7 @@ package gradepost.app.reissue;
 
 import gradepost.app.making.Outcome;
 import gradepost.app.making.Outcome.State;
-import gradepost.app.making.ParallelPacks;
+import gradepost.app.store.Answer;
 import gradepost.app.store.Archive;
 import gradepost.app.store.PackFiles;
 import gradepost.app.store.Progress;
@@ -52,6 +52,11 @@ final class ReissueRound {
     this.workers = workers;
   }
 
+  /** Whether the notice can be for these packs at all. */
+  Answer fits(List<Path> packs, Optional<Register> register) throws IOException, RegisterException {
+    return NoticeFits.of(notice, order, packs, sources, PackIndex.of(register));
+  }
+
   /**
    * What becomes of each pack, in their order.
    *
@@ -60,7 +65,7 @@ final class ReissueRound {
   List<Outcome> of(List<Path> packs, Optional<Register> register)
       throws IOException, RegisterException {
     progress.expect(packs.size());
-    List<Seen> seen = looked(packs, register);
+    List<Seen> seen = new AllLooks(order, sources, notice, by).at(packs, register, this::done);
     List<Outcome> outcomes = seen.stream().map(Seen::outcome).toList();
     if (any(outcomes, State.UNREADABLE) || any(outcomes, State.STALE) || left(outcomes)) {
       return outcomes;
@@ -92,23 +97,6 @@ final class ReissueRound {
 
   private static boolean any(List<Outcome> outcomes, State state) {
     return outcomes.stream().anyMatch(o -> o.state() == state);
-  }
-
-  private List<Seen> looked(List<Path> packs, Optional<Register> register)
-      throws IOException, RegisterException {
-    LastIssues last = LastIssues.of(order, sources, register, packs, by.when());
-    PackLook look = new PackLook(order, sources, notice, register, last, by.when());
-    return ParallelPacks.results(
-        order.pace().threads(),
-        packs,
-        pack -> {
-          Seen one = look.at(pack);
-          if (one.outcome().state() != State.TOUCHED) {
-            done(pack);
-          }
-          return one;
-        },
-        (pack, why) -> Seen.done(pack, State.LEFT, why));
   }
 
   private void takeIn(List<Seen.Touched> touched, Register register)

@@ -10,11 +10,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /** Finds the files that a command was pointed at. */
 public final class PackFiles {
+  /** Ids by the name and the digest of a file. */
+  private static final Map<String, String> IDS = new ConcurrentHashMap<>();
+
   /** The packs among these: files as named, and every {@code pack-….yaml} below a folder. */
   public static List<Path> packs(List<Path> named) throws IOException {
     return below(named, PackFiles::isPack);
@@ -34,9 +38,21 @@ public final class PackFiles {
     return below(named, FileNames::isYaml);
   }
 
-  /** What a pack is called, by its file alone; whoever has read the pack knows it already. */
+  /**
+   * What a pack is called, by its file alone; whoever has read the pack knows it already. A file
+   * that still holds what it held is not read as YAML anew.
+   */
   public static String id(Path pack) {
-    return Disk.sources().idOf(Disk.name(pack));
+    try {
+      byte[] bytes = Files.isRegularFile(pack) ? Files.readAllBytes(pack) : new byte[0];
+      return bytes.length == 0
+          ? Disk.sources().idOf(Disk.name(pack))
+          : IDS.computeIfAbsent(
+              pack.getFileName() + " " + Digest.of(bytes),
+              key -> Disk.sources().idOf(Disk.name(pack)));
+    } catch (IOException e) {
+      return Disk.sources().idOf(Disk.name(pack));
+    }
   }
 
   /** Whether a file can be read as a pack, whatever may be wrong in it. */

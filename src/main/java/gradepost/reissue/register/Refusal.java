@@ -11,17 +11,18 @@ import org.sqlite.SQLiteException;
 final class Refusal {
   /** By the first characters of the five that the SQL standard and PostgreSQL define. */
   private static final Map<String, String> STATES =
-      Map.of(
-          "08", RegisterText.NOT_REACHED,
-          "28", RegisterText.NO_ENTRY,
-          "3D", RegisterText.NO_DATABASE,
-          "42P01", RegisterText.NO_DATABASE,
-          "42501", RegisterText.READ_ONLY,
-          "25006", RegisterText.READ_ONLY,
-          "23505", RegisterText.MEANWHILE,
-          "40", RegisterText.MEANWHILE,
-          "55P03", RegisterText.LOCKED,
-          "53100", RegisterText.DISK_FULL);
+      Map.ofEntries(
+          Map.entry("08", RegisterText.NOT_REACHED),
+          Map.entry("28", RegisterText.NO_ENTRY),
+          Map.entry("3D", RegisterText.NO_DATABASE),
+          Map.entry("42P01", RegisterText.NO_DATABASE),
+          Map.entry("42501", RegisterText.READ_ONLY),
+          Map.entry("25006", RegisterText.READ_ONLY),
+          Map.entry("23505", RegisterText.MEANWHILE),
+          Map.entry("40", RegisterText.MEANWHILE),
+          Map.entry("55P03", RegisterText.LOCKED),
+          Map.entry("53100", RegisterText.DISK_FULL),
+          Map.entry("57P", RegisterText.NOT_REACHED));
 
   /**
    * What is said of an exception of the database or of what sits on it.

@@ -91,6 +91,11 @@ public final class Register implements AutoCloseable {
     return new Dump(ledger);
   }
 
+  /** What is known of packs without reading them. */
+  public PackFacts packFacts() {
+    return new PackFacts(ledger);
+  }
+
   /** What workers are asked for. */
   public Jobs jobs() {
     return new Jobs(ledger);

@@ -51,6 +51,21 @@ public final class NoticeFile {
     return NoticeRoutes.check(list.map(SequenceNode::getValue).orElse(List.of()), name, routes);
   }
 
+  /**
+   * Whether it may say anything of a pack of this route: there is a problem, or a notice that names
+   * no route or this one.
+   */
+  public boolean mayConcern(String route) {
+    return list.isEmpty()
+        || !ofFile.all().isEmpty()
+        || list.get().getValue().stream()
+            .anyMatch(
+                each ->
+                    NoticeRoutes.route(each)
+                        .filter(named -> !named.getValue().strip().equals(route))
+                        .isEmpty());
+  }
+
   /** The notices that are for the route of this pack; those that name another are left unread. */
   public Reading<List<TemporaryRestriction>> read(PackFile pack) {
     Route route = pack.route();

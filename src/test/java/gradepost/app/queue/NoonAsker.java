@@ -14,17 +14,25 @@ import java.util.Optional;
 
 /** A clerk at noon: a reissue in a process of its own, always of the same minute. */
 final class NoonAsker {
-  /** Exits as the command does, unless it is killed. */
+  /**
+   * Exits as the command does, unless it is killed.
+   *
+   * @param args the address of the register, or empty text for a run without a queue; the folder of
+   *     routes and papers; the notice
+   */
   public static void main(String[] args) {
-    Store store = Store.of(args[0], Optional.of(Path.of(Store.REGISTER)));
-    Answer answer =
-        reissue(store, Path.of(args[1]), Path.of(args[2]), Optional.of(new Queue(false)));
+    boolean queued = !args[0].isEmpty();
+    Path work = Path.of(args[1]);
+    Store store =
+        queued ? Store.of(args[0], Optional.of(Path.of(Store.REGISTER))) : new Depot(work).store();
+    Optional<Queue> queue = queued ? Optional.of(new Queue(false)) : Optional.empty();
+    Answer answer = reissue(store, work, Path.of(args[2]), queue);
     answer.said().forEach(System.out::println);
     answer.problems().forEach(System.out::println);
     System.exit(answer.good() ? 0 : 1);
   }
 
-  static Answer reissue(Store store, Path work, Path notice, Optional<Queue> queue) {
+  private static Answer reissue(Store store, Path work, Path notice, Optional<Queue> queue) {
     Order order =
         new Order(
             new Order.Read(List.of(work.resolve("routes")), Optional.of(notice), Order.Edits.NONE),
