@@ -9,7 +9,6 @@ import gradepost.reissue.register.RegisterException;
 import gradepost.source.Sources;
 import java.io.IOException;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 
 /** The work of each thread of a worker: a register, an archive and a layout of its own. */
@@ -17,8 +16,7 @@ final class WorkOfThreads {
   private final Store store;
   private final Consumer<Answer> told;
   private final Sources sources = Disk.sources();
-  private final ThreadLocal<AtomicReference<Optional<IssueWork>>> works =
-      ThreadLocal.withInitial(() -> new AtomicReference<>(Optional.empty()));
+  private final ThreadLocal<Own> works = ThreadLocal.withInitial(Own::new);
 
   /**
    * @param told is told what became of each issue, by several threads
@@ -30,12 +28,12 @@ final class WorkOfThreads {
 
   /** What it throws is a fault of the machine or the database: the task is tried again. */
   void on(IssueTask task) {
-    AtomicReference<Optional<IssueWork>> own = works.get();
+    Own own = works.get();
     try {
-      if (own.get().isEmpty()) {
-        own.set(Optional.of(new IssueWork(Register.again(store.url()), store.again(), sources)));
+      if (own.work.isEmpty()) {
+        own.work = Optional.of(new IssueWork(Register.again(store.url()), store.again(), sources));
       }
-      Optional<Outcome> outcome = own.get().orElseThrow().on(task);
+      Optional<Outcome> outcome = own.work.get().on(task);
       outcome.ifPresent(o -> told.accept(o.told()));
     } catch (IOException | RegisterException e) {
       dropped(own);
@@ -43,15 +41,21 @@ final class WorkOfThreads {
     }
   }
 
-  private static void dropped(AtomicReference<Optional<IssueWork>> own) {
+  private static void dropped(Own own) {
     try {
-      Optional<IssueWork> work = own.getAndSet(Optional.empty());
-      if (work.isPresent()) {
-        work.get().close();
+      if (own.work.isPresent()) {
+        own.work.get().close();
       }
     } catch (RegisterException e) {
       // It is lost already: that is why it is dropped.
       return;
+    } finally {
+      own.work = Optional.empty();
     }
+  }
+
+  /** What a thread has for itself. */
+  private static final class Own {
+    Optional<IssueWork> work = Optional.empty();
   }
 }

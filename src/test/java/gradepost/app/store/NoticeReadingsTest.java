@@ -200,7 +200,7 @@ class NoticeReadingsTest {
     assertThat(String.join("\n", answer.problems())).contains("pack-0000.yaml").contains("\u9648");
     assertThat(String.join("\n", answer.said())).contains("0001");
     assertThat(read)
-        .as("and the last issue of 0001")
-        .isEqualTo(Map.of("0000", 2, "0001", 3, "0002", 1, "0003", 1));
+        .as("and the last issue of 0001; the packs of the other route are known from before")
+        .isEqualTo(Map.of("0000", 2, "0001", 3));
   }
 }
