@@ -75,7 +75,7 @@ final class RegisterOptions {
    */
   Store storeOfWorkers() {
     Optional<Path> named = Optional.ofNullable(archive);
-    if (!Store.isPostgres(register) || named.isPresent() && !Store.inRegister(named)) {
+    if (!Store.isPostgres(register) || (named.isPresent() && !Store.inRegister(named))) {
       throw new ParameterException(command.commandLine(), CliText.NO_WORKERS.inWords());
     }
     return Store.of(register, Optional.of(Path.of(Store.REGISTER))).at(depot);
