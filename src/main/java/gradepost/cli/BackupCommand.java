@@ -1,6 +1,7 @@
 package gradepost.cli;
 
 import gradepost.app.store.Backup;
+import gradepost.cli.terminal.Saying;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Optional;

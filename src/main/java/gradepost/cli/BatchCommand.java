@@ -2,6 +2,7 @@ package gradepost.cli;
 
 import gradepost.app.Batch;
 import gradepost.app.BatchAct;
+import gradepost.cli.terminal.Saying;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;

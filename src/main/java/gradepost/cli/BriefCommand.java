@@ -2,6 +2,8 @@ package gradepost.cli;
 
 import gradepost.app.Brief;
 import gradepost.app.store.FailOn;
+import gradepost.cli.terminal.Saying;
+import gradepost.cli.terminal.TerminalProgress;
 import gradepost.pack.PaperKind;
 import java.nio.file.Path;
 import java.time.LocalDateTime;

@@ -2,6 +2,7 @@ package gradepost.cli;
 
 import gradepost.app.Check;
 import gradepost.app.store.FailOn;
+import gradepost.cli.terminal.Saying;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;

@@ -1,6 +1,8 @@
 package gradepost.cli;
 
 import gradepost.app.FinalPapers;
+import gradepost.cli.terminal.Saying;
+import gradepost.cli.terminal.TerminalProgress;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;

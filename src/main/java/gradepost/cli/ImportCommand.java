@@ -1,6 +1,7 @@
 package gradepost.cli;
 
 import gradepost.app.Exchange;
+import gradepost.cli.terminal.Saying;
 import gradepost.source.RouteList;
 import java.nio.file.Path;
 import java.util.Locale;

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import gradepost.app.Lists;
 import gradepost.app.export.ListingCsv;
+import gradepost.cli.terminal.Saying;
 import gradepost.reissue.register.Listing;
 import gradepost.reissue.register.Question;
 import gradepost.units.PrintedText;

@@ -1,6 +1,7 @@
 package gradepost.cli;
 
 import gradepost.app.NewFile;
+import gradepost.cli.terminal.Saying;
 import gradepost.source.file.FileKind;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;

@@ -4,6 +4,7 @@ import gradepost.app.KnownNotice;
 import gradepost.app.NoticeList;
 import gradepost.app.export.NoticeCalendar;
 import gradepost.app.store.Answer;
+import gradepost.cli.terminal.Saying;
 import gradepost.pack.TemporaryRestriction;
 import java.io.PrintWriter;
 import java.time.Clock;

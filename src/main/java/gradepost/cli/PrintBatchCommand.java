@@ -1,6 +1,7 @@
 package gradepost.cli;
 
 import gradepost.app.PrintBatch;
+import gradepost.cli.terminal.Saying;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;

@@ -2,6 +2,8 @@ package gradepost.cli;
 
 import gradepost.app.Desk;
 import gradepost.app.Enter;
+import gradepost.cli.terminal.Saying;
+import gradepost.cli.terminal.TerminalProgress;
 import gradepost.reissue.register.Question;
 import gradepost.reissue.register.Signature;
 import java.nio.file.Path;

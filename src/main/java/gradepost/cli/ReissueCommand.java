@@ -6,6 +6,8 @@ import gradepost.app.reissue.Reissue;
 import gradepost.app.reissue.Workers;
 import gradepost.app.store.Disk;
 import gradepost.app.store.Store;
+import gradepost.cli.terminal.Saying;
+import gradepost.cli.terminal.TerminalProgress;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;

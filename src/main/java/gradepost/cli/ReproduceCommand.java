@@ -1,6 +1,8 @@
 package gradepost.cli;
 
 import gradepost.app.Reproduce;
+import gradepost.cli.terminal.Saying;
+import gradepost.cli.terminal.TerminalProgress;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;

@@ -2,6 +2,7 @@ package gradepost.cli;
 
 import gradepost.app.ride.AssessRide;
 import gradepost.app.ride.RideDetails;
+import gradepost.cli.terminal.Saying;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;

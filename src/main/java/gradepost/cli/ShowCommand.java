@@ -2,6 +2,8 @@ package gradepost.cli;
 
 import gradepost.app.Show;
 import gradepost.app.store.Answer;
+import gradepost.cli.terminal.Saying;
+import gradepost.cli.terminal.TextStrip;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;

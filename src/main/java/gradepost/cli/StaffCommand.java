@@ -1,6 +1,7 @@
 package gradepost.cli;
 
 import gradepost.app.Entries;
+import gradepost.cli.terminal.Saying;
 import gradepost.reissue.register.Question;
 import java.util.List;
 import picocli.CommandLine.Command;

@@ -1,6 +1,7 @@
 package gradepost.cli;
 
 import gradepost.app.Entries;
+import gradepost.cli.terminal.Saying;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;

@@ -2,6 +2,7 @@ package gradepost.cli;
 
 import gradepost.app.Verify;
 import gradepost.app.store.Store;
+import gradepost.cli.terminal.Saying;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;

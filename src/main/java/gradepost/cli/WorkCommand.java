@@ -2,6 +2,7 @@ package gradepost.cli;
 
 import gradepost.app.queue.Worker;
 import gradepost.app.store.Answer;
+import gradepost.cli.terminal.Saying;
 import java.time.Duration;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import gradepost.app.Check;
 import gradepost.app.store.Answer;
+import gradepost.cli.terminal.Saying;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;

@@ -1,4 +1,4 @@
-package gradepost.cli;
+package gradepost.cli.terminal;
 
 import gradepost.route.CheckRail;
 import gradepost.route.Curve;
@@ -30,8 +30,9 @@ import java.util.function.Predicate;
  * A route as a strip of plain text, read downwards in the forward direction: what was typed, in the
  * order in which it is met, so that a typist sees a wrong mile at once.
  */
-final class TextStrip {
-  static final int LEAST_WIDTH = 60;
+public final class TextStrip {
+  /** The narrowest strip that can be read, in characters. */
+  public static final int LEAST_WIDTH = 60;
 
   private static final String ROW = "%-11s %-10s %-9s %5s %5s  ";
   private static final int INDENT = String.format(ROW, "", "", "", "", "").length();
@@ -42,14 +43,15 @@ final class TextStrip {
   /** What begins, ends or stands at each place; places a centimetre apart are one. */
   private final Map<Long, List<String>> events = new TreeMap<>();
 
-  TextStrip(Route route) {
+  /** Of a whole route. */
+  public TextStrip(Route route) {
     this.route = route;
     this.path = new Path(route, Direction.FORWARD);
     collect();
   }
 
   /** The lines of the strip from one distance to another, none longer than the width. */
-  List<String> lines(double fromM, double toM, int width) {
+  public List<String> lines(double fromM, double toM, int width) {
     List<String> lines = new ArrayList<>();
     lines.add(
         cut(route.name() + ", " + route.nameOf(Direction.FORWARD) + " reads downwards", width));

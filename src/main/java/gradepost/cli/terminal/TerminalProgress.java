@@ -1,4 +1,4 @@
-package gradepost.cli;
+package gradepost.cli.terminal;
 
 import gradepost.app.store.Progress;
 import java.io.Console;
@@ -10,7 +10,7 @@ import me.tongfei.progressbar.ProgressBarBuilder;
 import me.tongfei.progressbar.ProgressBarStyle;
 
 /** A bar on the terminal, once the work has taken a second; nothing where there is no terminal. */
-final class TerminalProgress implements Progress, AutoCloseable {
+public final class TerminalProgress implements Progress, AutoCloseable {
   private static final Duration PATIENCE = Duration.ofSeconds(1);
 
   private final boolean terminal;
@@ -23,7 +23,8 @@ final class TerminalProgress implements Progress, AutoCloseable {
     this.terminal = terminal;
   }
 
-  static TerminalProgress forThisTerminal() {
+  /** One for the terminal that the process has, if it has one. */
+  public static TerminalProgress forThisTerminal() {
     return new TerminalProgress(isTerminal());
   }
 

@@ -1,12 +1,13 @@
-package gradepost.cli;
+package gradepost.cli.terminal;
 
 import gradepost.app.store.Answer;
 import java.io.PrintWriter;
 import picocli.CommandLine.Model.CommandSpec;
 
 /** Says an answer on the command's streams: problems to one, what was done to the other. */
-final class Saying {
-  static int exitCode(CommandSpec spec, Answer answer) {
+public final class Saying {
+  /** Prints it, and gives the exit code of the command. */
+  public static int exitCode(CommandSpec spec, Answer answer) {
     PrintWriter err = spec.commandLine().getErr();
     int problems = answer.problems().size();
     answer.problems().stream()
