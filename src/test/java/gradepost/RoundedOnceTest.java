@@ -56,6 +56,8 @@ class RoundedOnceTest {
           entry("RideReport", "a speed that was recorded on a ride"),
           entry("Show", "whether two places are the same, in millimetres"),
           entry("KnownNotices", "speeds of notices as typed, in a list for the clerk"),
+          entry("Bench", "the speed of a target in a list to choose from, as typed"),
+          entry("BenchTold", "what comes of a try, which is no briefing: towards the worse"),
           entry("FilesTold", CHECKED));
 
   @ArchTest
