@@ -50,7 +50,7 @@ public final class Batch {
             for (List<CsvText.Cell> row : table.rows()) {
               try {
                 said.add(new BatchRow(store, register, by, table.cells(row)).done(act));
-              } catch (BatchRow.Refused | RegisterException | IOException e) {
+              } catch (RowRefused | RegisterException | IOException e) {
                 problems.add(table.told(row, String.valueOf(e.getMessage())));
               }
             }

@@ -7,7 +7,6 @@ import gradepost.reissue.register.Register;
 import gradepost.reissue.register.Register.By;
 import gradepost.reissue.register.RegisterException;
 import gradepost.reissue.register.Signature;
-import gradepost.text.Mistake;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
@@ -36,7 +35,7 @@ final class BatchRow {
     return cells.getOrDefault(column, "");
   }
 
-  String done(BatchAct act) throws Refused, RegisterException, IOException {
+  String done(BatchAct act) throws RowRefused, RegisterException, IOException {
     String person = cell("person");
     if (act == BatchAct.STAFF) {
       register.staff().add(by, person);
@@ -79,16 +78,16 @@ final class BatchRow {
   }
 
   /** By its name, or the latest of a pack by the name of the pack. */
-  private Entry issue() throws Refused, RegisterException {
+  private Entry issue() throws RowRefused, RegisterException {
     String called = cell("issue");
     Optional<Entry> found = register.find(called);
     if (found.isEmpty()) {
       found = register.latest(called);
     }
-    return found.orElseThrow(() -> new Refused(AppText.NO_SUCH_ISSUE.with(called)));
+    return found.orElseThrow(() -> new RowRefused(AppText.NO_SUCH_ISSUE.with(called)));
   }
 
-  private String held(Entry issue, String person) throws Refused, RegisterException {
+  private String held(Entry issue, String person) throws RowRefused, RegisterException {
     List<String> copies =
         register.list(Question.outOf(issue.pack())).rows().stream()
             .filter(row -> row.get(0).equals(issue.name()) && row.get(2).equals(person))
@@ -98,23 +97,23 @@ final class BatchRow {
       return cell("copy");
     }
     if (copies.isEmpty() || !cell("copy").isEmpty()) {
-      throw new Refused(AppText.NOT_HELD.with(issue.name(), person));
+      throw new RowRefused(AppText.NOT_HELD.with(issue.name(), person));
     }
     if (copies.size() > 1) {
-      throw new Refused(AppText.SEVERAL_HELD.with(person, copies));
+      throw new RowRefused(AppText.SEVERAL_HELD.with(person, copies));
     }
     return copies.get(0);
   }
 
-  private boolean yes(String column) throws Refused {
+  private boolean yes(String column) throws RowRefused {
     String word = cell(column).toLowerCase(Locale.ROOT);
     if (!word.isEmpty() && !YES.contains(word)) {
-      throw new Refused(AppText.NO_YES.with(word, YES));
+      throw new RowRefused(AppText.NO_YES.with(word, YES));
     }
     return word.equals(YES.get(0));
   }
 
-  private Signature signature(String person) throws Refused {
+  private Signature signature(String person) throws RowRefused {
     try {
       return new Signature(
           person,
@@ -126,16 +125,7 @@ final class BatchRow {
           cell("paper"),
           cell("conditions"));
     } catch (DateTimeParseException e) {
-      throw new Refused(AppText.NO_DATE.with(cell("lapses")));
-    }
-  }
-
-  /** Something is wrong in a row. */
-  static final class Refused extends Exception {
-    private static final long serialVersionUID = 1L;
-
-    Refused(Mistake mistake) {
-      super(mistake.inWords());
+      throw new RowRefused(AppText.NO_DATE.with(cell("lapses")));
     }
   }
 }

@@ -78,14 +78,14 @@ final class BatchTable {
   }
 
   /** The cells of a row by their columns; all that must be there are. */
-  Map<String, String> cells(List<CsvText.Cell> row) throws BatchRow.Refused {
+  Map<String, String> cells(List<CsvText.Cell> row) throws RowRefused {
     Map<String, String> cells = new LinkedHashMap<>();
     for (int i = 0; i < headings.size(); i++) {
       cells.put(headings.get(i), i < row.size() ? row.get(i).text().strip() : "");
     }
     for (String needed : act.needed()) {
       if (cells.getOrDefault(needed, "").isEmpty()) {
-        throw new BatchRow.Refused(AppText.EMPTY_CELL.with(needed));
+        throw new RowRefused(AppText.EMPTY_CELL.with(needed));
       }
     }
     return cells;
