@@ -26,7 +26,6 @@ final class AppText {
   private static final Hole<LocalDate> TODAY = new Hole<>("today", LocalDate::toString);
   private static final Hole<LocalDate> DAY = new Hole<>("day", LocalDate::toString);
   private static final Hole<LocalDate> FIRST = new Hole<>("first", LocalDate::toString);
-
   static final Two<String, Collection<String>> OFF_THE_ROUTE =
       MISTAKES.declare("off-the-route", PLACE, SECTIONS);
   static final Three<String, Collection<String>, String> ON_SEVERAL_SECTIONS =
@@ -49,7 +48,6 @@ final class AppText {
           FIRST,
           new Hole<>("last", LocalDate::toString),
           Hole.word("policy"));
-
   static final Two<String, Collection<String>> NO_FORMATION =
       MISTAKES.declare("no-formation", Hole.word("issue"), Hole.list("known"));
   static final Four<String, String, Collection<String>, Optional<String>> UNKNOWN_FORMATION =
@@ -59,10 +57,8 @@ final class AppText {
           Hole.word("formation"),
           Hole.list("known"),
           Hole.perhaps("near"));
-
   static final Three<String, String, String> SAME_ID =
       MISTAKES.declare("same-id", Hole.word("other"), Hole.word("id"), Hole.word("free"));
-
   static final One<String> BRIEF_EXPIRED = MISTAKES.declare("brief-expired", Hole.word("pack"));
 
   static final Three<String, String, Optional<String>> NOT_IN_USE =
