@@ -48,7 +48,7 @@ class DeskIT {
     new SyntheticNetwork(routes, 1).packs(2, 3);
     Files.writeString(routes.resolve("pack-broken.yaml"), "gradepost: pack\n");
     Store store = Store.of(folder.resolve("reg/register.db").toString(), Optional.empty());
-    desk = DeskServer.start(new DeskServer.Served(routes, store, Depot.NOON), 0);
+    desk = DeskServer.start(new DeskServer.Served(routes, store, folder.resolve("papers"), Depot.NOON), 0);
     home = desk.address().replaceFirst("/enter.*", "");
     Files.createDirectories(PICTURES);
     System.setProperty("SE_OFFLINE", "true");

@@ -33,23 +33,30 @@ final class DeskCommand implements Callable<Integer> {
       description = "Where it listens: 127.0.0.1 and a port (default: ${DEFAULT-VALUE}).")
   private String listen = "";
 
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      defaultValue = "papers",
+      description = "Where the papers of new issues go (default: ${DEFAULT-VALUE}).")
+  private Path out = Path.of("papers");
+
   @Mixin private RegisterOptions register = new RegisterOptions();
 
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Override
   public Integer call() throws InterruptedException {
-    PrintWriter out = spec.commandLine().getOut();
+    PrintWriter say = spec.commandLine().getOut();
     try {
       int port = DeskServer.port(listen);
       Path served = folder == null ? DemoFolder.copied() : folder;
       try (DeskServer desk =
           DeskServer.start(
-              new DeskServer.Served(served, register.store(), Main.clock(spec)), port)) {
-        out.println("desk: " + desk.address());
-        out.println("packs: " + served);
-        out.println("Open the first line in a browser. Stop with Ctrl+C.");
-        out.flush();
+              new DeskServer.Served(served, register.store(), out, Main.clock(spec)), port)) {
+        say.println("desk: " + desk.address());
+        say.println("packs: " + served);
+        say.println("Open the first line in a browser. Stop with Ctrl+C.");
+        say.flush();
         Thread.currentThread().join();
       }
       return 0;

@@ -1,6 +1,7 @@
 package gradepost.desk;
 
 import gradepost.app.shelf.Bench;
+import gradepost.app.shelf.NoticeDesk;
 import gradepost.app.shelf.OpenPapers;
 import gradepost.app.shelf.Shelf;
 import gradepost.app.store.Store;
@@ -37,9 +38,10 @@ public final class DeskServer implements AutoCloseable {
    *
    * @param folder below which the packs lie
    * @param store the register and its archive; neither need be there
+   * @param out where the papers of new issues go
    * @param clock by which a pack is valid or expired
    */
-  public record Served(Path folder, Store store, Clock clock) {}
+  public record Served(Path folder, Store store, Path out, Clock clock) {}
 
   /**
    * Starts to listen on this machine, and on no other address.
@@ -88,17 +90,24 @@ public final class DeskServer implements AutoCloseable {
     LearnPage learn = new LearnPage(screens, shelf, papers);
     BenchPage bench = new BenchPage(screens, shelf, new Bench(papers));
     RegisterPage register = new RegisterPage(screens, served.store());
-    javalin = Javalin.create(config -> configure(config, today, packs, learn, bench, register));
+    NoticePage notice =
+        new NoticePage(
+            screens, new NoticeDesk(served.folder(), served.store(), served.out(), served.clock()));
+    javalin =
+        Javalin.create(
+            config -> {
+              configure(config);
+              routes(config.routes, today, packs, learn, bench);
+              config.routes.get("/register", register::show);
+              config.routes.get("/register.csv", register::csv);
+              config.routes.get("/notice", notice::empty);
+              config.routes.post("/notice", notice::look);
+              config.routes.post("/notice/issue", notice::issue);
+            });
     gate = new Gate(javalin::port);
   }
 
-  private void configure(
-      JavalinConfig config,
-      TodayPage today,
-      PackPages packs,
-      LearnPage learn,
-      BenchPage bench,
-      RegisterPage register) {
+  private void configure(JavalinConfig config) {
     config.startup.showJavalinBanner = false;
     config.http.maxRequestSize = LARGEST_BYTES;
     config.http.strictContentTypes = true;
@@ -106,16 +115,6 @@ public final class DeskServer implements AutoCloseable {
     routes.before(ctx -> gate.check(ctx));
     routes.get(Gate.ENTER, this::enter);
     routes.get(STYLE, DeskServer::style);
-    routes.get("/", today::show);
-    routes.get("/packs", packs::list);
-    routes.get("/packs/{pack}", packs::one);
-    routes.get("/packs/{pack}/papers/{paper}", packs::paper);
-    routes.get("/packs/{pack}/papers/{paper}/{face}", packs::face);
-    routes.get("/packs/{pack}/issues/{issue}/{file}", packs::registered);
-    routes.get("/learn/{pack}/{paper}", learn::show);
-    routes.get("/bench/{pack}/{paper}", bench::show);
-    routes.get("/register", register::show);
-    routes.get("/register.csv", register::csv);
     routes.exception(Refused.class, this::refused);
     routes.exception(
         Exception.class,
@@ -125,6 +124,18 @@ public final class DeskServer implements AutoCloseable {
                 HttpStatus.INTERNAL_SERVER_ERROR,
                 DeskText.WENT_WRONG.with(String.valueOf(e.getMessage()))));
     routes.error(404, ctx -> notFound(ctx));
+  }
+
+  private static void routes(
+      RoutesConfig routes, TodayPage today, PackPages packs, LearnPage learn, BenchPage bench) {
+    routes.get("/", today::show);
+    routes.get("/packs", packs::list);
+    routes.get("/packs/{pack}", packs::one);
+    routes.get("/packs/{pack}/papers/{paper}", packs::paper);
+    routes.get("/packs/{pack}/papers/{paper}/{face}", packs::face);
+    routes.get("/packs/{pack}/issues/{issue}/{file}", packs::registered);
+    routes.get("/learn/{pack}/{paper}", learn::show);
+    routes.get("/bench/{pack}/{paper}", bench::show);
   }
 
   /** Whether a path is the same for everybody, and shown to whoever asks. */

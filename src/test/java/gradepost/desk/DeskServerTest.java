@@ -37,7 +37,9 @@ class DeskServerTest {
     Files.writeString(routes.resolve("pack-broken.yaml"), "gradepost: pack\nroute: none.yaml\n");
     Files.writeString(folder.resolve("secret.yaml"), "gradepost: pack\n");
     Store store = Store.of(folder.resolve("reg/register.db").toString(), Optional.empty());
-    desk = DeskServer.start(new DeskServer.Served(routes, store, Depot.NOON), 0);
+    desk =
+        DeskServer.start(
+            new DeskServer.Served(routes, store, folder.resolve("papers"), Depot.NOON), 0);
     browser = new Browser(desk).letIn();
   }
 
@@ -217,12 +219,13 @@ class DeskServerTest {
     int port = Integer.parseInt(desk.address().replaceFirst(".*:(\\d+)/.*", "$1"));
     Store store = Store.of(folder.resolve("none.db").toString(), Optional.empty());
     assertThatThrownBy(
-            () -> DeskServer.start(new DeskServer.Served(folder, store, Depot.NOON), port))
+            () -> DeskServer.start(new DeskServer.Served(folder, store, folder, Depot.NOON), port))
         .isInstanceOf(DeskFault.class)
         .hasMessageContaining("cannot listen at");
     assertThatThrownBy(
             () ->
-                DeskServer.start(new DeskServer.Served(folder.resolve("no"), store, Depot.NOON), 0))
+                DeskServer.start(
+                    new DeskServer.Served(folder.resolve("no"), store, folder, Depot.NOON), 0))
         .isInstanceOf(DeskFault.class)
         .hasMessageContaining("there is no such folder");
   }

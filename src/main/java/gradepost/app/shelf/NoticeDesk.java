@@ -1,0 +1,101 @@
+package gradepost.app.shelf;
+
+import gradepost.app.reissue.Order;
+import gradepost.app.reissue.Reissue;
+import gradepost.app.store.Answer;
+import gradepost.app.store.Progress;
+import gradepost.app.store.Store;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** A notice that is typed, not a file: what it would touch, and the issues that it makes. */
+public final class NoticeDesk {
+  /** So long a run waits for another one. */
+  private static final Duration PATIENCE = Duration.ofSeconds(60);
+
+  private final Path folder;
+  private final Store store;
+  private final Path out;
+  private final Clock clock;
+
+  /**
+   * A desk for notices.
+   *
+   * @param folder below which the packs lie
+   * @param store the register and its archive
+   * @param out where the papers of new issues go
+   * @param clock of the issues
+   */
+  public NoticeDesk(Path folder, Store store, Path out, Clock clock) {
+    this.folder = folder;
+    this.store = store;
+    this.out = out;
+    this.clock = clock;
+  }
+
+  /**
+   * A notice as it was typed.
+   *
+   * @param text YAML, or CSV with headings
+   * @param confirmed references for which a doubt is settled
+   * @param by who has it made, for the register
+   * @param emergency whether an addendum goes out at once
+   */
+  public record Typed(String text, Set<String> confirmed, String by, boolean emergency) {
+    /** Copies the set. */
+    public Typed {
+      confirmed = Set.copyOf(confirmed);
+    }
+  }
+
+  /** What it would touch; nothing is written. */
+  public Answer look(Typed typed) throws IOException {
+    return run(typed, true);
+  }
+
+  /** Makes and registers the issues. */
+  public Answer issue(Typed typed) throws IOException {
+    return run(typed, false);
+  }
+
+  private Answer run(Typed typed, boolean dry) throws IOException {
+    Path work = Files.createTempDirectory("notice");
+    boolean yaml = typed.text().strip().startsWith("gradepost:");
+    Path file = work.resolve(yaml ? "notice.yaml" : "notice.csv");
+    try {
+      Files.writeString(file, typed.text(), StandardCharsets.UTF_8);
+      Answer answer =
+          new Reissue(clock, typed.by(), Progress.SILENT)
+              .of(
+                  new Order(
+                      new Order.Read(
+                          List.of(folder),
+                          Optional.of(file),
+                          new Order.Edits(false, typed.confirmed())),
+                      new Order.Tell(
+                          Optional.empty(), Optional.empty(), typed.emergency(), Optional.empty()),
+                      new Order.Put(out, store, dry),
+                      new Order.Pace(Runtime.getRuntime().availableProcessors(), PATIENCE)));
+      return named(answer, work + "/");
+    } finally {
+      Files.deleteIfExists(file);
+      Files.delete(work);
+    }
+  }
+
+  /** The notice has no file of its own: it is called by its name alone. */
+  private static Answer named(Answer answer, String folder) {
+    return new Answer(
+        answer.said().stream().map(line -> line.replace(folder, "")).toList(),
+        answer.written(),
+        answer.problems().stream().map(line -> line.replace(folder, "")).toList(),
+        answer.good());
+  }
+}
