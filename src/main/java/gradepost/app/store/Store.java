@@ -33,8 +33,6 @@ public record Store(
   /** What is said instead of a folder for an archive that the register holds itself. */
   public static final String REGISTER = "register";
 
-  private static final Consumer<String> NOBODY = words -> {};
-
   /** The folder of an archive whose register is at an address. */
   private static final Path BESIDE = Path.of("archive");
 
@@ -53,12 +51,14 @@ public record Store(
     String url = address ? register : "jdbc:sqlite:" + register;
     boolean unsaid = archive.isEmpty() && isPostgres(register) && !Files.isDirectory(BESIDE);
     if (unsaid || inRegister(archive)) {
-      return new Store(url, file, new RegisterArchive(url), Path.of(REGISTER), "", NOBODY);
+      return new Store(url, file, new RegisterArchive(url), Path.of(REGISTER), "", Store::toNobody);
     }
     Path folder =
         archive.orElseGet(() -> file.map(f -> f.resolveSibling("archive")).orElse(BESIDE));
-    return new Store(url, file, new FolderArchive(folder), folder, "", NOBODY);
+    return new Store(url, file, new FolderArchive(folder), folder, "", Store::toNobody);
   }
+
+  private static void toNobody(String words) {}
 
   /** The archive once more, for a thread of its own. */
   public Archive again() {

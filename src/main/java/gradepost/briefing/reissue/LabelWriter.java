@@ -175,7 +175,7 @@ public final class LabelWriter {
 
     /** In small letters. */
     private static double width(char letter) {
-      if ("MWmw@%—…".indexOf(letter) >= 0 || letter > 'ɏ' && Character.isUpperCase(letter)) {
+      if ("MWmw@%—…".indexOf(letter) >= 0 || (letter > 'ɏ' && Character.isUpperCase(letter))) {
         return 1.6;
       }
       if (" fijlrt.,:;'!|()/-".indexOf(letter) >= 0) {

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -89,7 +90,7 @@ public final class Leavers {
                 day,
                 row.get(3),
                 row.get(6).equals("out"),
-                RegisterText.KEPT_RECORD.get(row.get(0)).of(row),
+                Objects.requireNonNull(RegisterText.KEPT_RECORD.get(row.get(0))).of(row),
                 row.get(0),
                 Long.parseLong(row.get(1))));
       }
