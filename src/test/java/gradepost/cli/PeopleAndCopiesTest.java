@@ -27,7 +27,7 @@ class PeopleAndCopiesTest {
   @TempDir static Path begun;
   @TempDir Path folder;
   private String err = "";
-  private Clock clock = Clock.systemDefaultZone();
+  private Clock clock = Clock.system(ZoneId.systemDefault());
 
   /** One register with two packs, copied for each test. */
   @BeforeAll
