@@ -88,6 +88,30 @@ final class AppText {
   static final Two<String, Collection<String>> SEVERAL_HELD =
       MISTAKES.declare("several-held", Hole.word("person"), Hole.list("copies"));
 
+  static final Mistake NO_FINGERPRINT = MISTAKES.declare("no-fingerprint");
+  static final String NEVER_REGISTERED = MISTAKES.phrase("never-registered");
+  static final String NO_REGISTER_ASKED = MISTAKES.phrase("no-register-asked");
+  static final Phrase<Verify.Made> MADE_FROM =
+      MISTAKES.phrase(
+          "made-from",
+          new Hole<Verify.Made>("paper", made -> made.paper().toString())
+              .and(new Hole<>("pack", made -> made.pack().toString()))
+              .and(Hole.count("issue").of(Verify.Made::issue)));
+
+  /** The first digits tell fingerprints apart. */
+  private static final Hole<String> FINGERPRINT =
+      new Hole<>("fingerprint", whole -> whole.substring(0, 16) + "…");
+
+  static final Phrase<Verify.Printed> OTHER_FINGERPRINT =
+      MISTAKES.phrase(
+          "other-fingerprint",
+          FINGERPRINT
+              .<Verify.Printed>of(Verify.Printed::fingerprint)
+              .and(new Hole<>("pack", other -> other.pack().toString())));
+  static final One<String> NO_PACK_READ = MISTAKES.declare("no-pack-read", FINGERPRINT);
+  static final Two<String, Collection<String>> NO_PACK_HAS_IT =
+      MISTAKES.declare("no-pack-has-it", FINGERPRINT, Hole.list("others"));
+
   static final Phrase<Path> FILE_THERE =
       MISTAKES.phrase("file-there", new Hole<>("file", Path::toString));
   private static final Hole<ToBrief> TO_BRIEF =

@@ -27,8 +27,14 @@ import java.util.Optional;
  * prints is compared with that of the data; then it says what it did not look at.
  */
 public final class Verify {
-  private final Optional<Store> store;
   private static final int LARGEST_MB = 64;
+  private final Optional<Store> store;
+
+  /** A paper that was made from these data. */
+  record Made(Path paper, Path pack, int issue) {}
+
+  /** A pack, and the fingerprint of its data. */
+  record Printed(Path pack, String fingerprint) {}
 
   /** Without a register. */
   public Verify() {
@@ -53,10 +59,7 @@ public final class Verify {
       }
       Optional<String> printed = printed(paper, bytes);
       if (printed.isEmpty()) {
-        return Answer.refused(
-            paper
-                + ": error: it has no fingerprint on its first page; allowed: a briefing or its reference"
-                + " as PDF or HTML, or a hand-over as JSON");
+        return Answer.refused(paper + ": error: " + AppText.NO_FINGERPRINT.inWords());
       }
       Optional<Answer> changed =
           store.isPresent()
@@ -75,9 +78,7 @@ public final class Verify {
   }
 
   private String notLookedAt() {
-    return store.isPresent()
-        ? "  it was never registered: only its fingerprint was compared, not its other content"
-        : "  without a register: only its fingerprint was compared, not its other content";
+    return store.isPresent() ? AppText.NEVER_REGISTERED : AppText.NO_REGISTER_ASKED;
   }
 
   private static Answer compare(Path paper, String printed, List<Path> packs) {
@@ -89,22 +90,21 @@ public final class Verify {
         PackFile found = reading.found().get();
         String now = Issue.fingerprint(found.inputs());
         if (now.equals(printed)) {
-          return Answer.said(
-              "%s: made from the data of %s as they are now, issue %d"
-                  .formatted(paper, pack, found.issue().number()));
+          return Answer.said(AppText.MADE_FROM.of(new Made(paper, pack, found.issue().number())));
         }
-        others.add(pack + " is " + now.substring(0, 16) + "…");
+        others.add(AppText.OTHER_FINGERPRINT.of(new Printed(pack, now)));
       } else {
         problems = problems.and(Answer.of(reading.problems()));
       }
     }
     return problems.and(
         Answer.refused(
-            "%s: error: no pack here has its fingerprint, %s…: %s%n  Maybe the data changed after it was printed: compare the issue numbers, and use the issue in force"
-                .formatted(
-                    paper,
-                    printed.substring(0, 16),
-                    others.isEmpty() ? "none can be read" : String.join(", ", others))));
+            paper
+                + ": error: "
+                + (others.isEmpty()
+                        ? AppText.NO_PACK_READ.with(printed)
+                        : AppText.NO_PACK_HAS_IT.with(printed, others))
+                    .inWords()));
   }
 
   private static Optional<String> printed(Path paper, byte[] bytes) throws IOException {

@@ -276,7 +276,7 @@ class PeopleAndCopiesTest {
         .startsWith(
             seventy
                 + ": error: its fingerprint is that of 0000/1, but it is none of the 5 papers"
-                + " registered for it: it was changed, or made apart from them");
+                + " registered for it. It was changed, or made apart from them");
     byte[] pdf = Files.readAllBytes(issue.resolve("0000-out-3-car.pdf"));
     pdf[pdf.length - 2] ^= 1;
     Path flipped = Files.write(folder.resolve("other.pdf"), pdf);

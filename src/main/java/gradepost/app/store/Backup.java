@@ -57,7 +57,7 @@ public final class Backup {
       return store.missing();
     }
     if (Files.exists(file)) {
-      return Answer.refused("error: there is such a file already: " + file);
+      return Answer.refused(StoreText.error(StoreText.FILE_THERE.with(file)));
     }
     try (Lock lock = store.take(who, patience);
         Register register = store.open()) {
@@ -69,10 +69,7 @@ public final class Backup {
         Files.move(part, file, StandardCopyOption.ATOMIC_MOVE);
         List<String> lost = lost(tables, digests);
         return new Answer(
-            List.of("%d files, each with its digest".formatted(digests.size())),
-            List.of(file),
-            lost,
-            lost.isEmpty());
+            List.of(StoreText.BACKED_UP.of(digests.size())), List.of(file), lost, lost.isEmpty());
       } finally {
         Files.deleteIfExists(part);
       }
@@ -149,8 +146,9 @@ public final class Backup {
       boolean there = digest.equals(digests.get(ARCHIVE + digest));
       if (!there && !role.equals("found")) {
         lost.add(
-            "error: the archive does not hold %s whole (%s), nor does the backup"
-                .formatted(row.get(kept.columns().indexOf("name")), digest));
+            StoreText.error(
+                StoreText.LOST.with(
+                    String.valueOf(row.get(kept.columns().indexOf("name"))), digest)));
       }
     }
     return List.copyOf(lost);
@@ -163,12 +161,12 @@ public final class Backup {
       List<String> problems = new ArrayList<>(checked(file, zip, small));
       problems.addAll(inTheWay(zip));
       if (!problems.isEmpty()) {
-        problems.add("error: nothing was restored");
+        problems.add(StoreText.error(StoreText.NOTHING_RESTORED));
         return new Answer(List.of(), List.of(), problems, false);
       }
       return restored(zip, small);
     } catch (ZipException e) {
-      return Answer.refused(file + ": error: not a backup, or not whole: it cannot be unpacked");
+      return Answer.refused(StoreText.error(file, StoreText.NOT_UNPACKED));
     } catch (IOException e) {
       return Answer.refused(IoErrorText.inWords(e));
     } catch (RegisterException e) {
@@ -188,7 +186,7 @@ public final class Backup {
     Map<String, String> sums = new TreeMap<>();
     ZipEntry list = zip.getEntry(DIGESTS);
     if (list == null) {
-      return List.of(file + ": error: not a backup: it has no list of digests");
+      return List.of(StoreText.error(file, StoreText.NO_DIGESTS));
     }
     new String(bytes(zip, list), StandardCharsets.UTF_8)
         .lines()
@@ -204,13 +202,14 @@ public final class Backup {
       String wanted = Optional.ofNullable(sums.remove(name)).orElse("");
       boolean archived = !name.startsWith(ARCHIVE) || name.equals(ARCHIVE + wanted);
       if (!Digest.of(bytes).equals(wanted) || !archived) {
-        problems.add("%s: error: %s in it is not what was backed up".formatted(file, name));
+        problems.add(StoreText.error(file, StoreText.OTHER_CONTENT.with(name)));
       }
       if (name.startsWith(REGISTER)) {
         register.put(name.substring(REGISTER.length()).replace(JSON, ""), bytes);
       }
     }
-    sums.keySet().forEach(n -> problems.add("%s: error: %s is missing in it".formatted(file, n)));
+    sums.keySet()
+        .forEach(name -> problems.add(StoreText.error(file, StoreText.MISSING.with(name))));
     return problems;
   }
 
@@ -223,18 +222,18 @@ public final class Backup {
   private List<String> inTheWay(ZipFile zip) throws IOException {
     List<String> problems = new ArrayList<>();
     if (store.exists()) {
-      problems.add("error: there is a register already; name a new one with --register");
+      problems.add(StoreText.error(StoreText.REGISTER_THERE));
     }
     if (store.hasArchive()) {
-      problems.add("error: the archive %s is not empty".formatted(store.kept().where()));
+      problems.add(StoreText.error(StoreText.ARCHIVE_THERE.with(store.kept().where())));
     }
     for (ZipEntry entry : Collections.list(zip.entries())) {
       if (entry.getName().startsWith(DATA) && data.isPresent()) {
         Path place = data.get().resolve(entry.getName().substring(DATA.length())).normalize();
         if (!place.startsWith(data.get().normalize())) {
-          problems.add("error: %s leads out of the folder".formatted(entry.getName()));
+          problems.add(StoreText.error(StoreText.LEADS_OUT.with(entry.getName())));
         } else if (Files.exists(place)) {
-          problems.add("%s: error: there is such a file already".formatted(place));
+          problems.add(StoreText.error(place, StoreText.THERE));
         }
       }
     }
@@ -268,7 +267,7 @@ public final class Backup {
     try (Register register = store.begin()) {
       register.dump().fill(read);
     }
-    return Answer.said("restored the register and %d files, each by its digest".formatted(files));
+    return Answer.said(StoreText.RESTORED.of(files));
   }
 
   private static Dump.Table table(byte[] json) throws IOException {

@@ -73,8 +73,8 @@ public final class PackFiles {
     return sameId(packs).stream()
         .map(
             two ->
-                "%s: error: the pack %s has the same id, %s: their issues and papers would have the same names\n  Maybe give this one its own by a line “id: %s”"
-                    .formatted(two.pack(), two.other(), two.id(), two.free()))
+                StoreText.error(
+                    two.pack(), StoreText.SAME_ID.with(two.other(), two.id(), two.free())))
         .findFirst();
   }
 

@@ -27,20 +27,19 @@ public final class RegisteredPaper {
       List<String> row = found.get(0);
       Answer genuine =
           Answer.said(
-              "%s: genuine, byte for byte %s of %s, issued %s"
-                  .formatted(paper, row.get(1), row.get(0), row.get(3).replace('T', ' ')));
+              StoreText.GENUINE.of(
+                  new StoreText.Genuine(
+                      paper, row.get(1), row.get(0), row.get(3).replace('T', ' '))));
       if (row.get(2).equals("draft")) {
         return Optional.of(
             genuine.and(
-                Answer.refused(
-                    "%s: error: it is the DRAFT of %s, from before it was checked"
-                        .formatted(paper, row.get(0)))));
+                Answer.refused(StoreText.error(paper, StoreText.FORMER_DRAFT.with(row.get(0))))));
       }
       if (!row.get(4).isEmpty()) {
         return Optional.of(
             genuine.and(
                 Answer.refused(
-                    "%s: error: %s is recalled: %s".formatted(paper, row.get(0), row.get(4)))));
+                    StoreText.error(paper, StoreText.RECALLED.with(row.get(0), row.get(4))))));
       }
       return Optional.of(genuine);
     }
@@ -52,11 +51,7 @@ public final class RegisteredPaper {
       return register
           .find(printed)
           .filter(entry -> !entry.papers().isEmpty())
-          .map(
-              entry ->
-                  Answer.refused(
-                      "%s: error: its fingerprint is that of %s, but it is none of the %d papers registered for it: it was changed, or made apart from them\n  Maybe use the registered paper: gradepost reproduce %s --out DIR"
-                          .formatted(paper, entry.name(), entry.papers().size(), entry.name())));
+          .map(entry -> Answer.refused(StoreText.error(paper, StoreText.CHANGED.with(entry))));
     }
   }
 }

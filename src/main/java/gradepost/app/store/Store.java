@@ -3,6 +3,7 @@ package gradepost.app.store;
 import gradepost.reissue.register.Register;
 import gradepost.reissue.register.Register.By;
 import gradepost.reissue.register.RegisterException;
+import gradepost.text.Mistake;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -130,20 +131,16 @@ public record Store(
   /** What is said where there is none. */
   public Answer missing() {
     if (file.isPresent() && isOther(file.get())) {
-      return Answer.refused(file.get() + ": error: it is not a regular file");
+      return Answer.refused(StoreText.error(file.get(), StoreText.NO_FILE));
     }
-    String where = file.map(Path::toString).orElse("in the database");
+    String where = file.map(Path::toString).orElse(StoreText.IN_DATABASE);
     boolean empty = file.map(Files::exists).orElse(false);
-    return Answer.refused(
+    Mistake mistake =
         hasArchive()
-            ? "error: %s %s, but the archive %s has issues; nothing was done\n  Maybe name the right register with --register, or restore it: gradepost register restore BACKUP.zip"
-                .formatted(
-                    empty ? "the register is an empty file:" : "there is no register",
-                    where,
-                    kept.where())
-            : "error: %s %s\n  Maybe name it with --register, or begin one: gradepost register enter PACK.yaml"
-                .formatted(
-                    empty ? "the register is an empty file:" : "there is no register", where));
+            ? (empty ? StoreText.EMPTY_REGISTER_BUT : StoreText.NO_REGISTER_BUT)
+                .with(where, kept.where())
+            : (empty ? StoreText.EMPTY_REGISTER : StoreText.NO_REGISTER).with(where);
+    return Answer.refused(StoreText.error(mistake));
   }
 
   /** Whether one may be begun: nothing is in the way, and nothing of an earlier one is there. */
@@ -167,9 +164,7 @@ public record Store(
 
   /** What is said where it does not know an issue. */
   public static Answer unknown(String called) {
-    return Answer.refused(
-        "error: the register has no issue %s; allowed: an issue, such as valley/4, or eight digits of its fingerprint or more\n  Maybe see: gradepost register issues"
-            .formatted(called));
+    return Answer.refused(StoreText.error(StoreText.NO_ISSUE.with(called)));
   }
 
   /** The file by which two runs are kept apart, where the archive is a folder. */
