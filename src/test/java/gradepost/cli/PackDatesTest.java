@@ -87,8 +87,8 @@ class PackDatesTest {
     clerk.register(1, "enter", clerk.routes.toString(), "--out", clerk.papers());
     assertThat(clerk.err)
         .contains("0000/1 is an issue of “Invented line 000”, and this pack is of “Another line”")
-        .contains("Maybe give this pack its own name by a line “id: another-line”; or, if")
-        .contains("that issue was made from a file pack-0000.yaml");
+        .contains("Maybe give this pack its own name by a line “id: another-line”. If the route")
+        .contains("That issue was made from a file pack-0000.yaml");
     clerk.edit(clerk.pack, "number: 2", "number: 1");
     clerk.office(1, "reissue", clerk.routes.toString(), "--out", clerk.papers());
     assertThat(clerk.err).contains("0000/1 is an issue of “Invented line 000”");

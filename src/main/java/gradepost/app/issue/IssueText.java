@@ -1,0 +1,23 @@
+package gradepost.app.issue;
+
+import gradepost.reissue.register.Entry;
+import gradepost.source.file.FileNames;
+import gradepost.text.Hole;
+import gradepost.text.Mistakes;
+import gradepost.text.Mistakes.Three;
+
+/** Why an issue is not made. Its sentences stand in {@code mistakes.properties}. */
+final class IssueText {
+  private static final Mistakes MISTAKES = Mistakes.beside(IssueText.class);
+
+  static final Three<Entry, String, OtherLine.Lines> OTHER_LINE =
+      MISTAKES.declare(
+          "other-line",
+          new Hole<>("issue", Entry::name),
+          Hole.word("file"),
+          new Hole<>("own", OtherLine.Lines::own)
+              .and(new Hole<>("other", OtherLine.Lines::other))
+              .and(new Hole<>("free", lines -> FileNames.asName(lines.own()))));
+
+  private IssueText() {}
+}
