@@ -1,6 +1,7 @@
 package gradepost.app.queue;
 
 import com.github.kagkarlsson.scheduler.Scheduler;
+import com.github.kagkarlsson.scheduler.task.Task;
 import com.github.kagkarlsson.scheduler.task.TaskDescriptor;
 import com.github.kagkarlsson.scheduler.task.helper.OneTimeTask;
 import com.github.kagkarlsson.scheduler.task.helper.Tasks;
@@ -14,6 +15,7 @@ import java.io.IOException;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.function.Consumer;
+import javax.sql.DataSource;
 
 /** A process that makes issues others ask for, until it is stopped or nothing is left. */
 public final class Worker {
@@ -75,18 +77,8 @@ public final class Worker {
             .onFailure((done, operations) -> operations.reschedule(done, later(done.getTimeDone())))
             .onDeadExecutionRevive()
             .execute((instance, context) -> work.on(instance.getData()));
-    try (HikariDataSource connections =
-        Connections.to(store.url(), CONNECTIONS + pace.threads() / 4)) {
-      Scheduler scheduler =
-          Scheduler.create(connections, task)
-              .serializer(new Json())
-              .threads(pace.threads())
-              .pollUsingLockAndFetch(0.5, 1.0)
-              .pollingInterval(POLLING)
-              .heartbeatInterval(pace.sign())
-              .missedHeartbeatsLimit(MISSED)
-              .shutdownMaxWait(FAREWELL)
-              .build();
+    try (HikariDataSource connections = Connections.to(store.url(), connections(pace))) {
+      Scheduler scheduler = scheduler(connections, task, pace);
       Thread stop = new Thread(scheduler::stop, "stop");
       Runtime.getRuntime().addShutdownHook(stop);
       scheduler.start();
@@ -96,6 +88,23 @@ public final class Worker {
       scheduler.stop();
       Runtime.getRuntime().removeShutdownHook(stop);
     }
+  }
+
+  static int connections(Pace pace) {
+    return CONNECTIONS + pace.threads() / 4;
+  }
+
+  /** As many tasks again as there are threads are taken before they are needed: none waits. */
+  static Scheduler scheduler(DataSource connections, Task<?> task, Pace pace) {
+    return Scheduler.create(connections, task)
+        .serializer(new Json())
+        .threads(pace.threads())
+        .pollUsingLockAndFetch(1.0, 2.0)
+        .pollingInterval(POLLING)
+        .heartbeatInterval(pace.sign())
+        .missedHeartbeatsLimit(MISSED)
+        .shutdownMaxWait(FAREWELL)
+        .build();
   }
 
   private static Instant later(Instant failed) {

@@ -1,0 +1,53 @@
+package gradepost.app.queue;
+
+import com.sun.management.OperatingSystemMXBean;
+import java.io.IOException;
+import java.lang.management.ManagementFactory;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** Processor time, of this process and of a server of PostgreSQL. */
+final class Cost {
+  private static final String WORDS = "processor time ms ";
+
+  /** A line from which {@link #told} reads it again. */
+  static String ofThisProcess() {
+    OperatingSystemMXBean system =
+        (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
+    return WORDS + system.getProcessCpuTime() / 1_000_000;
+  }
+
+  /** Of all processes that told theirs into a file, in seconds. */
+  static double told(Path log) throws IOException {
+    try (Stream<String> lines = Files.lines(log)) {
+      return lines
+              .filter(line -> line.startsWith(WORDS))
+              .mapToLong(line -> Long.parseLong(line.substring(WORDS.length())))
+              .sum()
+          / 1000.0;
+    }
+  }
+
+  /** Of a server, its ended connections included, in seconds. Linux counts in hundredths. */
+  static double ofServer(Path data) throws IOException {
+    long first = Long.parseLong(Files.readAllLines(data.resolve("postmaster.pid")).get(0).strip());
+    long ticks = ticks(first, true);
+    List<ProcessHandle> children =
+        ProcessHandle.of(first).map(p -> p.children().toList()).orElse(List.of());
+    for (ProcessHandle child : children) {
+      ticks += ticks(child.pid(), false);
+    }
+    return ticks / 100.0;
+  }
+
+  private static long ticks(long pid, boolean ended) throws IOException {
+    String stat = Files.readString(Path.of("/proc", String.valueOf(pid), "stat"));
+    String[] fields = stat.substring(stat.lastIndexOf(')') + 2).split(" ");
+    long own = Long.parseLong(fields[11]) + Long.parseLong(fields[12]);
+    return ended ? own + Long.parseLong(fields[13]) + Long.parseLong(fields[14]) : own;
+  }
+
+  private Cost() {}
+}
