@@ -11,8 +11,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * Measures a notice that touches ten of many packs, as a process in a heap of 512 MB: the first time,
- * when every pack has to be read, and when the register knows what each rests on.
+ * Measures a notice that touches ten of many packs, as a process in a heap of 512 MB: the first
+ * time, when every pack has to be read, and when the register knows what each rests on.
  */
 @Tag("long")
 class TenThousandPacksIT {
@@ -49,7 +49,8 @@ class TenThousandPacksIT {
     String said = Files.readString(log);
     assertThat(code).as(said).isZero();
     assertThat(said)
-        .contains(PACKS + " packs: " + (PACKS - 20) + " of another route, 10 not touched, 10 issued");
+        .contains(
+            PACKS + " packs: " + (PACKS - 20) + " of another route, 10 not touched, 10 issued");
     return took;
   }
 }

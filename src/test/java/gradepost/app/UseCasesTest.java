@@ -29,6 +29,8 @@ class UseCasesTest {
       List<Path> useCases =
           Stream.of(app, ride, notice)
               .flatMap(files -> files.filter(f -> f.toString().endsWith(".java")))
+              // A catalogue of sentences is no flow.
+              .filter(f -> !f.endsWith("AppText.java"))
               .toList();
       assertThat(useCases).hasSizeGreaterThan(10);
       assertThat(useCases)
