@@ -17,11 +17,13 @@ final class BenchPage {
   private final Screens screens;
   private final Shelf shelf;
   private final Bench bench;
+  private final Standing standing;
 
-  BenchPage(Screens screens, Shelf shelf, Bench bench) {
+  BenchPage(Screens screens, Shelf shelf, Bench bench, Standing standing) {
     this.screens = screens;
     this.shelf = shelf;
     this.bench = bench;
+    this.standing = standing;
   }
 
   void show(Context ctx) throws IOException {
@@ -46,7 +48,7 @@ final class BenchPage {
             shown,
             "chart",
             new BenchChart(shown),
-            "expired",
-            PackPages.expired(shelf, pack)));
+            "marks",
+            standing.marks(pack)));
   }
 }

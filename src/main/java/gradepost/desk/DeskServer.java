@@ -85,10 +85,11 @@ public final class DeskServer implements AutoCloseable {
   private DeskServer(Served served) throws IOException {
     Shelf shelf = new Shelf(served.folder(), served.clock());
     OpenPapers papers = new OpenPapers(shelf);
+    Standing standing = new Standing(shelf, served.store());
     TodayPage today = new TodayPage(screens, shelf, served);
-    PackPages packs = new PackPages(screens, shelf, papers, served.store());
-    LearnPage learn = new LearnPage(screens, shelf, papers);
-    BenchPage bench = new BenchPage(screens, shelf, new Bench(papers));
+    PackPages packs = new PackPages(screens, shelf, papers, served.store(), standing);
+    LearnPage learn = new LearnPage(screens, shelf, papers, standing);
+    BenchPage bench = new BenchPage(screens, shelf, new Bench(papers), standing);
     RegisterPage register = new RegisterPage(screens, served.store());
     NoticePage notice =
         new NoticePage(

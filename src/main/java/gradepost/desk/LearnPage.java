@@ -20,11 +20,13 @@ final class LearnPage {
   private final Screens screens;
   private final Shelf shelf;
   private final OpenPapers papers;
+  private final Standing standing;
 
-  LearnPage(Screens screens, Shelf shelf, OpenPapers papers) {
+  LearnPage(Screens screens, Shelf shelf, OpenPapers papers, Standing standing) {
     this.screens = screens;
     this.shelf = shelf;
     this.papers = papers;
+    this.standing = standing;
   }
 
   void show(Context ctx) throws IOException {
@@ -44,6 +46,8 @@ final class LearnPage {
             paper,
             "open",
             open,
+            "marks",
+            standing.marks(pack),
             "at",
             at,
             "of",

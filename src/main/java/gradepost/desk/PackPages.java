@@ -1,6 +1,5 @@
 package gradepost.desk;
 
-import gradepost.app.Lists;
 import gradepost.app.shelf.OpenPaper;
 import gradepost.app.shelf.OpenPapers;
 import gradepost.app.shelf.Shelf;
@@ -10,7 +9,6 @@ import gradepost.app.store.Paper;
 import gradepost.app.store.RegisteredFiles;
 import gradepost.app.store.Store;
 import gradepost.reissue.register.Listing;
-import gradepost.reissue.register.Question;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.io.IOException;
@@ -25,6 +23,7 @@ final class PackPages {
   private final Shelf shelf;
   private final OpenPapers papers;
   private final Store store;
+  private final Standing standing;
 
   /**
    * An issue of the register.
@@ -34,11 +33,12 @@ final class PackPages {
   public record OfRegister(
       String number, String issued, String from, String to, String state, List<String> files) {}
 
-  PackPages(Screens screens, Shelf shelf, OpenPapers papers, Store store) {
+  PackPages(Screens screens, Shelf shelf, OpenPapers papers, Store store, Standing standing) {
     this.screens = screens;
     this.shelf = shelf;
     this.papers = papers;
     this.store = store;
+    this.standing = standing;
   }
 
   void list(Context ctx) throws IOException {
@@ -55,7 +55,7 @@ final class PackPages {
         ctx,
         "pack",
         pack.whole().map(ShelfPack.Whole::title).orElse(pack.id()),
-        Map.of("pack", pack, "expired", expired(pack), "issues", issues(pack)));
+        Map.of("pack", pack, "marks", standing.marks(pack), "issues", issues(pack)));
   }
 
   /** A paper in the frame of the desk, which says what it is. */
@@ -67,7 +67,7 @@ final class PackPages {
         ctx,
         "paper",
         paper.direction() + ", " + paper.train(),
-        Map.of("pack", pack, "paper", paper, "open", open, "expired", expired(pack)));
+        Map.of("pack", pack, "paper", paper, "open", open, "marks", standing.marks(pack)));
   }
 
   /** The paper itself: {@code pdf} or {@code html}. */
@@ -137,26 +137,8 @@ final class PackPages {
     return new Refused(HttpStatus.NOT_FOUND, DeskText.NOTHING_THERE);
   }
 
-  private boolean expired(ShelfPack pack) {
-    return expired(shelf, pack);
-  }
-
-  /** Whether a pack is over by the clock of its shelf. */
-  static boolean expired(Shelf shelf, ShelfPack pack) {
-    return pack.whole().filter(whole -> !whole.validTo().isAfter(shelf.now())).isPresent();
-  }
-
   private List<OfRegister> issues(ShelfPack pack) {
-    if (!store.exists()) {
-      return List.of();
-    }
-    List<List<String>> rows =
-        new Lists(store)
-                .list(Question.issues())
-                .match(found -> found.listing().rows(), nothing -> List.<List<String>>of())
-                .stream()
-                .filter(row -> row.get(0).startsWith(pack.id() + "/"))
-                .toList();
+    List<List<String>> rows = standing.issues(pack);
     List<OfRegister> out = new ArrayList<>();
     RegisteredFiles files = new RegisteredFiles(store);
     for (int i = rows.size() - 1; i >= 0; i--) {

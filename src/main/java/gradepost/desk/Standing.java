@@ -1,0 +1,68 @@
+package gradepost.desk;
+
+import gradepost.app.Lists;
+import gradepost.app.shelf.Shelf;
+import gradepost.app.shelf.ShelfPack;
+import gradepost.app.store.Store;
+import gradepost.reissue.register.Question;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Why a paper is not one to drive by: marks for every page that shows anything of it. */
+final class Standing {
+  private static final int RECALLED = 5;
+  private static final int FINGERPRINT = 6;
+  private static final int CHECKED = 7;
+
+  private final Shelf shelf;
+  private final Store store;
+
+  Standing(Shelf shelf, Store store) {
+    this.shelf = shelf;
+    this.store = store;
+  }
+
+  /** The rows of the register's list of issues that are of a pack, the first issue first. */
+  List<List<String>> issues(ShelfPack pack) {
+    if (!store.exists()) {
+      return List.of();
+    }
+    return new Lists(store)
+            .list(Question.issues())
+            .match(found -> found.listing().rows(), nothing -> List.<List<String>>of())
+            .stream()
+            .filter(row -> row.get(0).startsWith(pack.id() + "/"))
+            .toList();
+  }
+
+  /** What is said above the papers of a pack as its files are; none where they are in use. */
+  List<String> marks(ShelfPack pack) {
+    if (pack.whole().isEmpty()) {
+      return List.of();
+    }
+    ShelfPack.Whole whole = pack.whole().get();
+    List<String> marks = new ArrayList<>();
+    if (!whole.validTo().isAfter(shelf.now())) {
+      marks.add("EXPIRED");
+    }
+    List<List<String>> issues = issues(pack);
+    if (issues.isEmpty()) {
+      return marks;
+    }
+    List<String> last = issues.get(issues.size() - 1);
+    String name = pack.id() + "/" + whole.number();
+    List<List<String>> same = issues.stream().filter(row -> row.get(0).equals(name)).toList();
+    if (!last.get(0).equals(name)) {
+      marks.add("SUPERSEDED by " + last.get(0));
+    }
+    same.stream()
+        .filter(row -> !row.get(RECALLED).isEmpty())
+        .forEach(row -> marks.add("RECALLED: " + row.get(RECALLED)));
+    if (same.stream().noneMatch(row -> row.get(FINGERPRINT).equals(whole.fingerprint()))) {
+      marks.add("NOT ISSUED: the files were changed since " + last.get(0));
+    } else if (same.stream().anyMatch(row -> row.get(CHECKED).equals("DRAFT"))) {
+      marks.add("DRAFT: nobody has checked it yet");
+    }
+    return marks;
+  }
+}
