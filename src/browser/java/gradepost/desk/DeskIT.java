@@ -109,6 +109,7 @@ class DeskIT {
         "/learn/0000/" + paper + "?at=2",
         "/bench/0000/" + paper,
         "/bench/0000/" + paper + "?speed=x",
+        "/notice",
         "/register",
         "/nothing");
   }

@@ -3,6 +3,7 @@ package gradepost.desk;
 import gradepost.app.shelf.Bench;
 import gradepost.app.shelf.NoticeDesk;
 import gradepost.app.shelf.OpenPapers;
+import gradepost.app.shelf.PeopleDesk;
 import gradepost.app.shelf.Shelf;
 import gradepost.app.store.Store;
 import gradepost.text.Mistake;
@@ -90,7 +91,8 @@ public final class DeskServer implements AutoCloseable {
     PackPages packs = new PackPages(screens, shelf, papers, served.store(), standing);
     LearnPage learn = new LearnPage(screens, shelf, papers, standing);
     BenchPage bench = new BenchPage(screens, shelf, new Bench(papers), standing);
-    RegisterPage register = new RegisterPage(screens, served.store());
+    RegisterPage register =
+        new RegisterPage(screens, served.store(), new PeopleDesk(served.store(), served.clock()));
     NoticePage notice =
         new NoticePage(
             screens, new NoticeDesk(served.folder(), served.store(), served.out(), served.clock()));
@@ -100,6 +102,8 @@ public final class DeskServer implements AutoCloseable {
               configure(config);
               routes(config.routes, today, packs, learn, bench);
               config.routes.get("/register", register::show);
+              config.routes.post("/register", register::enter);
+              config.routes.post("/register/undo", register::undo);
               config.routes.get("/register.csv", register::csv);
               config.routes.get("/notice", notice::empty);
               config.routes.post("/notice", notice::look);

@@ -15,6 +15,8 @@ final class DeskText {
   static final Mistake FORM = MISTAKES.declare("form");
   static final Mistake NOTHING_THERE = MISTAKES.declare("nothing-there");
   static final Mistake NO_NAME = MISTAKES.declare("no-name");
+  static final Mistake NO_PEOPLE = MISTAKES.declare("no-people");
+  static final One<String> NO_ENTRY = MISTAKES.declare("no-entry", PrintedText.quoted("entry"));
   static final One<String> WENT_WRONG = MISTAKES.declare("went-wrong", PrintedText.quoted("why"));
   static final One<String> LISTEN = MISTAKES.declare("listen", PrintedText.quoted("address"));
   static final Two<String, String> PORT_TAKEN =

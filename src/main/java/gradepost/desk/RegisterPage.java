@@ -1,13 +1,17 @@
 package gradepost.desk;
 
+import gradepost.app.BatchAct;
 import gradepost.app.Found;
 import gradepost.app.Lists;
 import gradepost.app.export.ListingCsv;
+import gradepost.app.shelf.PeopleDesk;
+import gradepost.app.store.Answer;
 import gradepost.app.store.Store;
 import gradepost.reissue.register.Listing;
 import gradepost.reissue.register.Question;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
+import java.io.IOException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,13 +21,17 @@ import java.util.function.Supplier;
 /** The lists of the register, each to be narrowed, and to be had as CSV. */
 final class RegisterPage {
   private static final Map<String, Supplier<Question>> LISTS = lists();
+  private static final List<BatchAct> ACTS =
+      List.of(BatchAct.HAND_OUT, BatchAct.ACKNOWLEDGE, BatchAct.RETURN, BatchAct.STAFF);
 
   private final Screens screens;
   private final Store store;
+  private final PeopleDesk people;
 
-  RegisterPage(Screens screens, Store store) {
+  RegisterPage(Screens screens, Store store, PeopleDesk people) {
     this.screens = screens;
     this.store = store;
+    this.people = people;
   }
 
   private static Map<String, Supplier<Question>> lists() {
@@ -38,32 +46,76 @@ final class RegisterPage {
   }
 
   void show(Context ctx) {
+    show(ctx, Answer.GOOD);
+  }
+
+  /** Enters an act for each person that is named, one a line. */
+  void enter(Context ctx) throws IOException {
+    List<String> names =
+        form(ctx, "people").lines().map(String::strip).filter(n -> !n.isEmpty()).toList();
+    BatchAct act =
+        ACTS.stream()
+            .filter(a -> a.toString().equals(form(ctx, "act")))
+            .findFirst()
+            .orElseThrow(() -> new Refused(HttpStatus.NOT_FOUND, DeskText.NOTHING_THERE));
+    show(
+        ctx,
+        names.isEmpty()
+            ? Answer.refused(DeskText.NO_PEOPLE.inWords())
+            : form(ctx, "by").isEmpty()
+                ? Answer.refused(DeskText.NO_NAME.inWords())
+                : people.enter(act, form(ctx, "issue"), names, form(ctx, "by")));
+  }
+
+  /** Takes an entry back. */
+  void undo(Context ctx) {
+    String entry = form(ctx, "entry");
+    show(
+        ctx,
+        !entry.matches("\\d{1,9}")
+            ? Answer.refused(DeskText.NO_ENTRY.with(entry).inWords())
+            : form(ctx, "by").isEmpty()
+                ? Answer.refused(DeskText.NO_NAME.inWords())
+                : people.undo(Long.parseLong(entry), form(ctx, "reason"), form(ctx, "by")));
+  }
+
+  private static String form(Context ctx, String name) {
+    return Optional.ofNullable(ctx.formParam(name)).orElse("").strip();
+  }
+
+  private void show(Context ctx, Answer done) {
     String list = list(ctx);
     Found found = found(ctx, list);
     screens.show(
         ctx,
         "register",
         "Register",
-        Map.of(
-            "lists",
-            List.copyOf(LISTS.keySet()),
-            "list",
-            list,
-            "pack",
-            param(ctx, "pack").orElse(""),
-            "person",
-            param(ctx, "person").orElse(""),
-            "columns",
-            found.match(rows -> rows.listing().columns(), nothing -> List.<String>of()),
-            "rows",
-            found.match(
-                rows ->
-                    rows.listing().rows().stream()
-                        .map(row -> row.stream().map(Listing::moment).toList())
-                        .toList(),
-                nothing -> List.<List<String>>of()),
-            "problems",
-            found.match(rows -> List.<String>of(), nothing -> nothing.why().problems())));
+        Map.ofEntries(
+            Map.entry("lists", List.copyOf(LISTS.keySet())),
+            Map.entry("acts", ACTS.stream().map(BatchAct::toString).toList()),
+            Map.entry("token", Gate.of(ctx).token()),
+            Map.entry("said", done.said()),
+            Map.entry("faults", done.problems()),
+            Map.entry("people", done.good() ? "" : form(ctx, "people")),
+            Map.entry("issue", form(ctx, "issue")),
+            Map.entry("by", form(ctx, "by")),
+            Map.entry("list", list),
+            Map.entry("pack", param(ctx, "pack").orElse("")),
+            Map.entry("person", param(ctx, "person").orElse("")),
+            Map.entry(
+                "columns",
+                found.match(rows -> rows.listing().columns(), nothing -> List.<String>of())),
+            Map.entry(
+                "rows",
+                found.match(
+                    rows ->
+                        rows.listing().rows().stream()
+                            .map(row -> row.stream().map(Listing::moment).toList())
+                            .toList(),
+                    nothing -> List.<List<String>>of())),
+            Map.entry(
+                "problems",
+                found.match(rows -> List.<String>of(), nothing -> nothing.why().problems()))));
   }
 
   void csv(Context ctx) {

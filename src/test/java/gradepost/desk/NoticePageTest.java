@@ -1,5 +1,6 @@
 package gradepost.desk;
 
+import static java.util.stream.Collectors.joining;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import gradepost.app.Depot;
@@ -9,7 +10,9 @@ import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -89,6 +92,35 @@ class NoticePageTest {
     assertThat(browser.get(paper).body()).contains("<!DOCTYPE html>", "issue 2");
     String again = browser.post("/notice", form(right, "")).body();
     assertThat(again).contains("already");
+  }
+
+  /** Twelve people at once, one of them with a slip of the hand; then a mistake is taken back. */
+  @Test
+  void manyPeopleAtOnceAndAMistakeTakenBack() throws Exception {
+    String staff = IntStream.range(0, 12).mapToObj(i -> "Driver " + i).collect(joining("\n"));
+    String who = "token=" + coded(token) + "&by=A+Clerk";
+    assertThat(browser.post("/register", who + "&act=staff&people=" + coded(staff)).body())
+        .contains("Driver 11 joined the list of staff");
+    String wrong =
+        browser
+            .post("/register", who + "&act=acknowledge&issue=0000&people=" + coded("Driver 1"))
+            .body();
+    assertThat(wrong).contains("role=\"alert\"", "nothing was entered").doesNotContain("/tmp/");
+    assertThat(browser.post("/register", who + "&act=staff&people=").body())
+        .contains("nobody is named");
+    assertThat(
+            browser.post("/register", "token=" + coded(token) + "&act=staff&people=X&by=").body())
+        .contains("there is no name for the register");
+    List<String> acts = browser.get("/register.csv?list=acts").body().lines().toList();
+    String last = acts.get(acts.size() - 1).split(",", -1)[5];
+    assertThat(
+            browser.post("/register/undo", who + "&entry=" + last + "&reason=typed+twice").body())
+        .contains("role=\"status\"");
+    assertThat(browser.post("/register/undo", who + "&entry=x").body())
+        .contains("is not the number of an entry");
+    assertThat(browser.get("/register?list=staff").body())
+        .contains("Driver 10")
+        .doesNotContain("Driver 11");
   }
 
   @Test
