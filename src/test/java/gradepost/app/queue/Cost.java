@@ -44,7 +44,7 @@ final class Cost {
 
   private static long ticks(long pid, boolean ended) throws IOException {
     String stat = Files.readString(Path.of("/proc", String.valueOf(pid), "stat"));
-    String[] fields = stat.substring(stat.lastIndexOf(')') + 2).split(" ");
+    String[] fields = stat.substring(stat.lastIndexOf(')') + 2).split(" ", -1);
     long own = Long.parseLong(fields[11]) + Long.parseLong(fields[12]);
     return ended ? own + Long.parseLong(fields[13]) + Long.parseLong(fields[14]) : own;
   }
