@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Test;
  */
 @Tag("slow")
 class PlateRowsTest {
-  private static final int LINES = Integer.getInteger("gradepost.rows", Examples.of(10, 25));
+  private static final int LINES = Integer.getInteger("gradepost.rows", Examples.of(6, 25));
 
   private final List<String> silent = new ArrayList<>();
   private int plates;

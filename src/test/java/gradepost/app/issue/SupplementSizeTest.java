@@ -2,6 +2,7 @@ package gradepost.app.issue;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gradepost.Examples;
 import gradepost.app.Changes;
 import gradepost.app.issue.Differences.OfPaper;
 import gradepost.app.store.Disk;
@@ -28,8 +29,9 @@ class SupplementSizeTest extends Changes {
     Differences first = FrozenIssue.first();
     for (String where :
         List.of(
-            "from: 6m 05ch, to: 6m 15ch, lines: [Single]",
-            "from: 0m 30ch, to: 0m 40ch, lines: [Down Harbour, Up Harbour]")) {
+                "from: 6m 05ch, to: 6m 15ch, lines: [Single]",
+                "from: 0m 30ch, to: 0m 40ch, lines: [Down Harbour, Up Harbour]")
+            .subList(0, Examples.of(1, 2))) {
       PackFile after =
           with(
               numbered(before, before.issue().number() + 1),

@@ -29,7 +29,7 @@ class EnergyBoundPropertyTest {
 
   @Test
   void noRunDoesLessWork() {
-    runs(4);
+    runs(3);
   }
 
   @Test
