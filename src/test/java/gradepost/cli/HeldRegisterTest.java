@@ -2,6 +2,8 @@ package gradepost.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gradepost.app.store.Lock;
+import gradepost.app.store.Store;
 import gradepost.reissue.register.Register;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -9,7 +11,10 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -53,6 +58,43 @@ class HeldRegisterTest {
                         .formatted(holder.pid(), System.getProperty("user.name")))
                 : List.of("another program holds the register: it is waited for, up to 10 s"));
     assertThat(holder.waitFor()).isZero();
+  }
+
+  @Test
+  void whoIsAtWorkIsSaidBeforeAnotherRunWaitsForHim() throws Exception {
+    String file = folder.resolve("register.db").toString();
+    Register.open("jdbc:sqlite:" + file).close();
+    Store store = Store.of(file, Optional.empty());
+    StringWriter out = new StringWriter();
+    Lock turn = store.take("B Clerk (process 1) since noon", Duration.ZERO);
+    AtomicBoolean held = new AtomicBoolean(true);
+    StringWriter err =
+        new StringWriter() {
+          @Override
+          public void flush() {
+            if (toString().contains("\n") && held.getAndSet(false)) {
+              letGo(turn);
+            }
+          }
+        };
+    String[] backup = {
+      "register", "backup", folder.resolve("backup.zip").toString(), "--register", file
+    };
+    int code = Main.run(new PrintWriter(out), new PrintWriter(err), backup);
+    assertThat(code).as(err::toString).isZero();
+    assertThat(held).isFalse();
+    assertThat(err.toString())
+        .startsWith(
+            store.lock() + " is held by B Clerk (process 1) since noon: it is waited for, up to ");
+    assertThat(out.toString()).contains("wrote ");
+  }
+
+  private static void letGo(Lock lock) {
+    try {
+      lock.close();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   private static void letGo(Process holder) {

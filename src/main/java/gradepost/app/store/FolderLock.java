@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.Duration;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /** A lock by a file: the operating system frees it; who has it stands in the file. */
 final class FolderLock implements Lock {
@@ -26,8 +27,10 @@ final class FolderLock implements Lock {
    * Takes the lock, or waits so long for it.
    *
    * @param holder who takes it, in words, for whoever finds it taken
+   * @param told is told who has it, before it is waited for
    */
-  static Lock take(Path file, String holder, Duration patience) throws IOException {
+  static Lock take(Path file, String holder, Duration patience, Consumer<String> told)
+      throws IOException {
     Files.createDirectories(Disk.folder(file));
     FileChannel channel =
         FileChannel.open(
@@ -36,6 +39,9 @@ final class FolderLock implements Lock {
     try {
       long end = System.nanoTime() + patience.toNanos();
       Optional<FileLock> lock = tried(channel);
+      if (lock.isEmpty() && !patience.isZero()) {
+        told.accept(Lock.waiting(file.toString(), Files.readString(file).strip(), patience));
+      }
       while (lock.isEmpty()) {
         if (System.nanoTime() - end >= 0) {
           throw new Lock.Held(file.toString(), Files.readString(file).strip());

@@ -3,7 +3,6 @@ package gradepost.app.store;
 import gradepost.reissue.register.Register.By;
 import gradepost.units.MomentStyle;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.time.Duration;
 
 /** Keeps two runs apart. It is freed when its holder ends, however he ends. */
@@ -14,11 +13,7 @@ public interface Lock extends AutoCloseable {
     private static final long serialVersionUID = 1L;
 
     Held(String lock, String holder) {
-      super(
-          lock
-              + " is held by "
-              + (holder.isBlank() ? "another process" : holder)
-              + "; nothing was done\n  Maybe wait with --wait SECONDS");
+      super(StoreText.HELD.with(lock, holder).inWords());
     }
   }
 
@@ -29,12 +24,12 @@ public interface Lock extends AutoCloseable {
   }
 
   /**
-   * Takes a lock by its file, or waits so long for it.
+   * What is said before a lock is waited for.
    *
-   * @param holder who takes it, in words, for whoever finds it taken
+   * @param holder who has it, in words; blank where that is not known
    */
-  static Lock take(Path file, String holder, Duration patience) throws IOException {
-    return FolderLock.take(file, holder, patience);
+  static String waiting(String lock, String holder, Duration patience) {
+    return StoreText.WAITING.of(new StoreText.Wait(lock, holder, patience));
   }
 
   /** Throws where the lock was given back: what needs it must not go on. */

@@ -5,6 +5,7 @@ import gradepost.reissue.register.Turn;
 import java.io.IOException;
 import java.time.Duration;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /** A lock in the database of the register: freed when the connection ends. */
 final class RegisterLock implements Lock {
@@ -14,13 +15,17 @@ final class RegisterLock implements Lock {
     this.turn = turn;
   }
 
-  static Lock take(String url, String holder, Duration patience) throws IOException {
+  static Lock take(String url, String holder, Duration patience, Consumer<String> told)
+      throws IOException {
     long end = System.nanoTime() + patience.toNanos();
     try {
       Optional<Turn> turn = Turn.tried(url, holder);
+      if (turn.isEmpty() && !patience.isZero()) {
+        told.accept(Lock.waiting(StoreText.THE_REGISTER, Turn.holder(url), patience));
+      }
       while (turn.isEmpty()) {
         if (System.nanoTime() - end >= 0) {
-          throw new Lock.Held("the register", Turn.holder(url));
+          throw new Lock.Held(StoreText.THE_REGISTER, Turn.holder(url));
         }
         Lock.pause();
         turn = Turn.tried(url, holder);

@@ -179,7 +179,7 @@ public record Store(
    */
   public Lock take(String holder, Duration patience) throws IOException {
     return holdsItsArchive()
-        ? RegisterLock.take(url, holder, patience)
-        : Lock.take(lock(), holder, patience);
+        ? RegisterLock.take(url, holder, patience, waits)
+        : FolderLock.take(lock(), holder, patience, waits);
   }
 }

@@ -9,6 +9,7 @@ import gradepost.text.Mistakes.Three;
 import gradepost.text.Mistakes.Two;
 import gradepost.text.Phrase;
 import java.nio.file.Path;
+import java.time.Duration;
 
 /** What is said of register, archive, backup and papers. Its sentences stand beside it. */
 final class StoreText {
@@ -29,6 +30,22 @@ final class StoreText {
       MISTAKES.declare("empty-register-but", WHERE, ARCHIVE);
   static final Mistake NO_FILE = MISTAKES.declare("no-file");
   static final One<String> NO_ISSUE = MISTAKES.declare("no-issue", ISSUE);
+
+  /** How long a lock is waited for that somebody has. */
+  record Wait(String lock, String holder, Duration most) {}
+
+  static final String THE_REGISTER = MISTAKES.phrase("the-register");
+  private static final String OTHER_PROCESS = MISTAKES.phrase("another-process");
+  private static final Hole<String> HOLDER =
+      new Hole<>("holder", words -> words.isBlank() ? OTHER_PROCESS : words);
+  static final Two<String, String> HELD = MISTAKES.declare("held", Hole.word("lock"), HOLDER);
+  static final Phrase<Wait> WAITING =
+      MISTAKES.phrase(
+          "waiting",
+          HOLDER
+              .<Wait>of(Wait::holder)
+              .and(new Hole<>("lock", Wait::lock))
+              .and(new Hole<>("seconds", wait -> String.valueOf(wait.most().toSeconds()))));
 
   /** A paper that is genuine, of which issue, and when that was issued. */
   record Genuine(Path file, String paper, String issue, String issued) {}

@@ -340,7 +340,7 @@ class ReissueTest {
 
   @Test
   void aSecondRunWaitsOrIsToldWhoIsAtWork() throws Exception {
-    try (Lock lock = Lock.take(store.lock(), "B Clerk (process 1)", Duration.ZERO)) {
+    try (Lock lock = store.take("B Clerk (process 1)", Duration.ZERO)) {
       lock.require();
       assertThat(reissue().problems())
           .containsExactly(

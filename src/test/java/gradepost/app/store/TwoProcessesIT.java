@@ -63,8 +63,7 @@ class TwoProcessesIT {
   void whoMayNotWaitIsToldWhoIsAtWorkAndWhoMayGetsItsTurn() throws Exception {
     Path notice = RealRuns.notice(folder, 1, LINES);
     Process patient;
-    try (Lock lock =
-        Lock.take(runs.store().lock(), "B Clerk (process 1) since noon", Duration.ZERO)) {
+    try (Lock lock = runs.store().take("B Clerk (process 1) since noon", Duration.ZERO)) {
       lock.require();
       Path log = folder.resolve("log-0");
       Process refused = runs.start(log, runs.command(notice, "--wait", "0"));
