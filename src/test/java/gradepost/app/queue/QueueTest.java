@@ -178,7 +178,7 @@ class QueueTest {
     assertThat(asked.said()).contains("2 packs: 2 asked of the workers");
     assertThat(nation.resolve("out")).doesNotExist();
     assertThat(reissue(nation, notice, Optional.of(new Queue(true)), "").problems().get(0))
-        .startsWith("error: the workers have still 2 issues to make");
+        .startsWith("error: the workers have not yet made what was asked for before: 2 in all");
     Path other =
         Files.writeString(
             folder.resolve("b.yaml"), SyntheticNetwork.notice("T 2", 0, "Out", 900, 30));
@@ -187,7 +187,7 @@ class QueueTest {
                 .problems()
                 .get(0))
         .startsWith(
-            "error: workers have still to make 2 issues that a clerk asked for, such as 0000/2");
+            "error: workers have not yet made what a clerk asked for: 2 in all, such as 0000/2");
 
     // What the archive lost cannot be made; nobody tries it again.
     String pack = Files.readString(nation.resolve("routes/line-000/pack-0001.yaml"));
