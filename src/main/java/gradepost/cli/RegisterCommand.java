@@ -5,7 +5,6 @@ import gradepost.app.Enter;
 import gradepost.cli.terminal.Saying;
 import gradepost.cli.terminal.TerminalProgress;
 import gradepost.reissue.register.Question;
-import gradepost.reissue.register.Signature;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -32,13 +31,14 @@ import picocli.CommandLine.Spec;
       NoticesCommand.class,
       PrintBatchCommand.class,
       RestoreCommand.class,
+      SignOffCommand.class,
       StaffCommand.class,
       UndoCommand.class
     })
 final class RegisterCommand implements Runnable {
-  private static final String ISSUE =
+  static final String ISSUE =
       "The issue: \"valley/4\", or eight digits or more of its fingerprint, from the first.";
-  private static final String LATIN_NAME =
+  static final String LATIN_NAME =
       "The name in Latin letters, if it is written in a script that the papers cannot print.";
   private static final String COPY = "The number of the copy, as written on its cover.";
 
@@ -54,7 +54,7 @@ final class RegisterCommand implements Runnable {
     return Saying.exitCode(register.command(), desk(register).act(issue, done, act));
   }
 
-  private static Desk desk(RegisterOptions register) {
+  static Desk desk(RegisterOptions register) {
     return new Desk(register.store(), Main.clock(register.command()), register.who());
   }
 
@@ -166,72 +166,6 @@ final class RegisterCommand implements Runnable {
       @Mixin RegisterOptions register) {
     return Saying.exitCode(
         register.command(), desk(register).acknowledge(issue, person, Optional.ofNullable(latin)));
-  }
-
-  @Command(
-      name = "sign-off",
-      mixinStandardHelpOptions = true,
-      description = "Notes that a driver was signed off for one direction.")
-  int signOff(
-      @Parameters(paramLabel = "ISSUE", description = ISSUE) String issue,
-      @Option(names = "--person", paramLabel = "NAME", required = true, description = "The driver.")
-          String person,
-      @Option(names = "--latin-name", paramLabel = "NAME", description = LATIN_NAME)
-          @Nullable String latin,
-      @Option(
-              names = "--direction",
-              paramLabel = "NAME",
-              required = true,
-              description = "A direction of the pack. Each is signed separately.")
-          String direction,
-      @Option(
-              names = "--formation",
-              paramLabel = "NAME",
-              description = "A formation of the pack. Each is signed separately.")
-          @Nullable String formation,
-      @Option(
-              names = "--score",
-              paramLabel = "WORDS",
-              description = "Of the knowledge paper, such as \"21 of 24\".")
-          @Nullable String score,
-      @Option(
-              names = "--paper",
-              paramLabel = "N",
-              description = "The number printed on the knowledge paper.")
-          @Nullable String paper,
-      @Option(
-              names = "--conditions",
-              paramLabel = "WORDS",
-              description = "Of the assessed ride: day or night, weather, rail.")
-          @Nullable String conditions,
-      @Option(
-              names = "--assessor",
-              paramLabel = "NAME",
-              required = true,
-              description = "Who signed the driver off.")
-          String assessor,
-      @Option(
-              names = "--lapses",
-              paramLabel = "DATE",
-              required = true,
-              description = "The day on which it lapses, such as 2027-05-25.")
-          LocalDate lapses,
-      @Mixin RegisterOptions register) {
-    return Saying.exitCode(
-        register.command(),
-        desk(register)
-            .signOff(
-                issue,
-                Optional.ofNullable(latin),
-                new Signature(
-                    person,
-                    direction,
-                    formation == null ? "" : formation,
-                    assessor,
-                    lapses,
-                    score == null ? "" : score,
-                    paper == null ? "" : paper,
-                    conditions == null ? "" : conditions)));
   }
 
   @Command(
