@@ -178,7 +178,7 @@ class QueueTest {
     assertThat(asked.said()).contains("2 packs: 2 asked of the workers");
     assertThat(nation.resolve("out")).doesNotExist();
     assertThat(reissue(nation, notice, Optional.of(new Queue(true)), "").problems().get(0))
-        .startsWith("error: the workers have not yet made what was asked for before: 2 in all");
+        .startsWith("error: the workers have not yet made all of an earlier run; left to make: 2");
     Path other =
         Files.writeString(
             folder.resolve("b.yaml"), SyntheticNetwork.notice("T 2", 0, "Out", 900, 30));
