@@ -36,7 +36,6 @@ public final class RealRuns {
   public RealRuns(Path routes, Path work) {
     this.routes = routes;
     this.depot = new Depot(work);
-    Depot.begun(depot.store());
   }
 
   public Path out() {
@@ -47,7 +46,9 @@ public final class RealRuns {
     return depot.store();
   }
 
+  /** A reissue of a depot that has a register. */
   public List<String> command(Path notice, String... more) {
+    Depot.begun(depot.store());
     String classes =
         System.getProperty("surefire.test.class.path", System.getProperty("java.class.path", ""));
     List<String> command =
