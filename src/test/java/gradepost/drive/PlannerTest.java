@@ -32,7 +32,7 @@ class PlannerTest {
   private static final double EDGE_M = 0.2;
 
   static List<Assignment> assignments() {
-    List<Assignment> all = new ArrayList<>(DemoPlans.assignments());
+    List<Assignment> all = new ArrayList<>(DemoPlans.tried());
     for (Direction direction : Direction.values()) {
       all.add(Mill.assignment(direction, "4-car"));
       all.add(Mill.assignment(direction, "8-car"));

@@ -106,7 +106,7 @@ class RulesOfTheRoadTest {
   @Test
   void theMagnetsOfTheDemoRoutesLieWhereTheyUsuallyDo() {
     int magnets = 0;
-    for (Assignment assignment : DemoPlans.assignments()) {
+    for (Assignment assignment : DemoPlans.tried()) {
       for (Signal signal : assignment.route().signals()) {
         if (signal.aws().isPresent() && signal.direction() == assignment.direction()) {
           Path path = assignment.path();

@@ -27,7 +27,7 @@ class TerminalApproachTest {
   private static final double ROOT_M = 0.02;
 
   static List<Approach> terminals() {
-    return DemoPlans.assignments().stream()
+    return DemoPlans.tried().stream()
         .map(DemoPlans::plan)
         .flatMap(p -> p.approaches().stream())
         .filter(a -> a.target() instanceof Target.Stop stop && stop.terminal())

@@ -17,7 +17,7 @@ class TrainFiguresTest {
   /** With power off a train rolls at the speed at which a + bv + cv² is the pull of the grade. */
   @Test
   void onAFallItRollsAtTheRootOfItsResistance() {
-    for (Assignment assignment : DemoPlans.assignments()) {
+    for (Assignment assignment : DemoPlans.tried()) {
       TrainModels bench = new TrainModels(assignment);
       Train train = bench.plannedTrain();
       RunningResistance r = train.resistance();

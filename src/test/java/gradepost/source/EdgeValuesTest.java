@@ -62,7 +62,7 @@ class EdgeValuesTest {
   private int refused;
   private int rejected;
 
-  /** Each key once, where it is first met; in an ordinary run every third of its edges. */
+  /** Each key once, where it is first met; in an ordinary run every sixth of its edges. */
   @Test
   void whatEachKeyTakesAtItsEdgesEndsInAPaperOrAMessage() {
     Set<Key<?>> done = new HashSet<>();
@@ -70,15 +70,15 @@ class EdgeValuesTest {
     for (KeyWalk.Met met : all()) {
       if (done.add(met.key()) && Edges.bounded(met.kind())) {
         for (String edge : Edges.of(met)) {
-          if (edges++ % Examples.of(3, 1) == 0) {
+          if (edges++ % Examples.of(6, 1) == 0) {
             tried(met, edge);
           }
         }
       }
     }
     assertThat(faults).isEmpty();
-    assertThat(papers).isGreaterThan(30);
-    assertThat(refused + rejected).isGreaterThan(6);
+    assertThat(papers).isGreaterThan(15);
+    assertThat(refused + rejected).isGreaterThan(3);
   }
 
   /** Wherever a key is met, words and dates too, in both directions. */

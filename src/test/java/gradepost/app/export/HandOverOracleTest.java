@@ -36,16 +36,17 @@ class HandOverOracleTest {
 
   @Test
   void everyBrakingAndEveryLatestPointComesOutOfTheFileAlone() throws IOException {
-    for (Assignment assignment : DemoPlans.assignments()) {
+    for (Assignment assignment : DemoPlans.tried()) {
       Plan plan = DemoPlans.plan(assignment);
       compare(plan, file(plan));
     }
     report();
     assertThat(wrong).isEmpty();
-    assertThat(brakings).isGreaterThan(57);
-    assertThat(rungs).isGreaterThan(600);
-    assertThat(answers).isGreaterThan(300);
-    assertThat(needs).isGreaterThan(20);
+    int papers = DemoPlans.tried().size();
+    assertThat(brakings).isGreaterThan(4 * papers);
+    assertThat(rungs).isGreaterThan(50 * papers);
+    assertThat(answers).isGreaterThan(25 * papers);
+    assertThat(needs).isGreaterThan(papers);
   }
 
   /**

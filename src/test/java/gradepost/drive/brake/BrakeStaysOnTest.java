@@ -33,7 +33,7 @@ class BrakeStaysOnTest {
   @Test
   void theBrakeComesOffBehindTheBoardAndStaysOff() {
     int seen = 0;
-    for (Assignment assignment : DemoPlans.assignments()) {
+    for (Assignment assignment : DemoPlans.tried()) {
       TrainModels bench = new TrainModels(assignment);
       Band band = new Band(assignment.policy().run(), assignment.route().units().speedUnitMps());
       Plan plan = DemoPlans.plan(assignment);
@@ -64,7 +64,7 @@ class BrakeStaysOnTest {
         Practice.USUAL.with(
             Changed.in(BrakePractice.USUAL, "brakedLowerFrom", new Acceleration(0.5)));
     int lower = 0;
-    for (Assignment assignment : DemoPlans.assignments()) {
+    for (Assignment assignment : DemoPlans.tried()) {
       TrainModels bench = new TrainModels(assignment);
       Assignment other = assignment.with(assignment.policy().with(never));
       for (Target target : Targets.of(assignment, Ceiling.of(assignment))) {

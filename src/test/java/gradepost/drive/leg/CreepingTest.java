@@ -80,7 +80,7 @@ class CreepingTest {
   @Test
   void noPlanCoastsAlongAtAWalk() {
     List<String> creeping = new ArrayList<>();
-    for (Assignment assignment : DemoPlans.assignments()) {
+    for (Assignment assignment : DemoPlans.tried()) {
       Plan plan = DemoPlans.plan(assignment);
       long count = Creeping.count(plan.trace().points(), ceiling(assignment), Practice.USUAL);
       if (count > 0) {
