@@ -13,10 +13,9 @@ import java.util.stream.Stream;
  * Finds the parts of a validity that need a paper of their own.
  *
  * <p>A paper is planned for all restrictions that stand at some time of its validity, so it is
- * right for the strictest state. Where one covers another, or a lower permanent speed, the other
- * has no approach on it, or one from a lower speed. When the first ends, or before it begins, the
- * train meets the other at speed: that state is planned for itself. Restrictions that hold by hours
- * count as standing all day.
+ * right for the strictest state. Where one covers another, the other has no approach on it. When
+ * the first ends, or before it begins, the train meets the other at speed: that state is planned
+ * for itself. Restrictions that hold by hours count as standing all day.
  */
 public final class PaperPeriods {
   private static final double SAME_M = 0.01;
@@ -115,6 +114,7 @@ public final class PaperPeriods {
                         step -> Optional.<Target.Reduction>empty(),
                         signal -> Optional.<Target.Reduction>empty())
                     .stream())
+        .filter(r -> r.kind() == Target.Reduction.Kind.TEMPORARY)
         .toList();
   }
 

@@ -71,36 +71,4 @@ class RestrictionsEndTest {
         .contains("Temporary restrictions: 40 km/h, 0.90 km to 1.40 km, until 2026-12-24 04:00")
         .doesNotContain("30 km/h, 0.80 km", "put this paper away");
   }
-
-  /**
-   * Thirty ends where a permanent forty begins: until it ends, nobody has to brake for the forty.
-   */
-  @Test
-  void aPermanentSpeedThatIsCoveredKeepsAPaperOfItsOwn() throws Exception {
-    clerk.edit(
-        clerk.pack.resolveSibling("route.yaml"),
-        "stations:\n",
-        "  - {name: the curve, from: 1.100 km, to: 1.400 km, speed: 40 km/h}\nstations:\n");
-    clerk.enter();
-    String over = Clerk.entry("T 15", 800, 1100, 30, "2026-11-28 04:00", "2026-11-30 04:00");
-    String said = clerk.notice(0, "over", over);
-    assertThat(said)
-        .contains(
-            "approach removed, sheet the curve: covered for a time; its sheet is in the paper")
-        .doesNotContain("nothing to brake for now");
-    String stem = "-from-2026-11-30-04-00";
-    assertThat(text(issue(2, ".pdf")))
-        .contains("valid 2026-11-29 09:00 to 2026-11-30 04:00")
-        .contains("“from 2026-11-30 04:00”", "it has the approach to the curve");
-    assertThat(text(issue(2, stem + ".pdf")))
-        .contains("T 15 has ended. Brake for the curve by this paper.");
-
-    // A paper that keeps its name is brought up to date by exchanging sheets, as any other.
-    clerk.notice(
-        0, "more", Clerk.entry("T 16", 2500, 2700, 30, "2026-11-28 04:00", "2027-05-31 04:00"));
-    assertThat(text(issue(3, stem + "-supplement.pdf")))
-        .contains("T 16", "from 2026-11-30 04:00")
-        .doesNotContain("T 15: 30 km/h");
-    assertThat(issue(3, "-supplement.pdf")).exists();
-  }
 }
