@@ -2,6 +2,7 @@ package gradepost.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gradepost.Examples;
 import gradepost.drive.Planner;
 import gradepost.plan.Action;
 import gradepost.plan.Command;
@@ -15,7 +16,7 @@ import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Property: a low restriction close to where the train starts or stops gives a plan that stands its
@@ -53,15 +54,7 @@ class CloseRestrictionTest extends Changes {
    * had when the brake came off told the driver to take power, long before he was meant to.
    */
   @ParameterizedTest
-  @ValueSource(
-      strings = {
-        "from: 4m 20ch, to: 4m 40ch, lines: [Down Main], reference: A, speed: 10 mph",
-        "from: 13m 20ch, to: 13m 04ch, lines: [Single], reference: T 26/104, speed: 15 mph,"
-            + " boards: none",
-        // Braked for the higher speed behind it only, the train passed its board at 32 mph.
-        "from: 5m 77ch, to: 6m 15ch, reference: Z, speed: 20 mph",
-        "from: 13m 51ch, to: 13m 34ch, reference: Z, speed: 20 mph"
-      })
+  @MethodSource("notices")
   void everyFormationComesToIt(String notice) throws IOException {
     PackFile slow = with(valley(), "status: in force, " + notice);
     for (Formation formation : slow.formations()) {
@@ -69,6 +62,18 @@ class CloseRestrictionTest extends Changes {
         assertStands(Planner.plan(slow.assignment(part, formation)));
       }
     }
+  }
+
+  /** In an ordinary run the first of them. */
+  private static List<String> notices() {
+    return List.of(
+            "from: 4m 20ch, to: 4m 40ch, lines: [Down Main], reference: A, speed: 10 mph",
+            "from: 13m 20ch, to: 13m 04ch, lines: [Single], reference: T 26/104, speed: 15 mph,"
+                + " boards: none",
+            // Braked for the higher speed behind it only, the train passed its board at 32 mph.
+            "from: 5m 77ch, to: 6m 15ch, reference: Z, speed: 20 mph",
+            "from: 13m 51ch, to: 13m 34ch, reference: Z, speed: 20 mph")
+        .subList(0, Examples.of(1, 4));
   }
 
   private static void assertStands(Plan plan) {

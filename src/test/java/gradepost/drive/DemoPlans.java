@@ -22,8 +22,7 @@ import java.util.stream.Stream;
 public final class DemoPlans {
   private static final Path DEMO = Path.of("routes");
   private static final List<Assignment> ALL = all();
-  private static final List<Assignment> TRIED =
-      Stream.of(0, 3, 4, 7, 9, 10).map(ALL::get).toList();
+  private static final List<Assignment> TRIED = Stream.of(0, 3, 4, 7, 9, 10).map(ALL::get).toList();
   private static final Map<Assignment, Plan> PLANS = new ConcurrentHashMap<>();
 
   /** All of them. */

@@ -157,8 +157,7 @@ class QueueTest {
     }
     String reason = "reaction time of December";
     reissue(plain, Optional.empty(), Optional.empty(), reason);
-    assertThat(queued(nation, Optional.empty(), reason).said())
-        .contains("2 packs: 2 issued");
+    assertThat(queued(nation, Optional.empty(), reason).said()).contains("2 packs: 2 issued");
     assertThat(files(nation.resolve("out"))).isEqualTo(files(plain.resolve("out")));
     try (Register register = Register.again(url)) {
       assertThat(register.list(Question.acts()).rows())
