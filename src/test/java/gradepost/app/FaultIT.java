@@ -158,7 +158,7 @@ class FaultIT {
     try {
       assertThat(run(runs.command(notice))).isEqualTo(1);
       assertThat(log())
-          .contains(out + "/", ": error: Read-only file system")
+          .contains(out + "/", ": error: the disk can only be read")
           .contains("Maybe run it again when the cause is removed: 0000/2 is registered")
           .doesNotContain("Exception");
       assertThat(Files.readString(routes().resolve("line-000/pack-0000.yaml")))
@@ -172,13 +172,13 @@ class FaultIT {
 
   /**
    * Everything lies on a small disk of its own, which has a little more room each time: it fills at
-   * the register, the archive, the papers, until it holds all.
+   * the archive, the register, the papers, until it holds all.
    */
   @Test
   @EnabledIf("canMount")
   void aDiskThatFillsAnywhereLeavesEverythingWhole() throws Exception {
     Path disk = Files.createDirectory(folder.resolve("disk"));
-    assertThat(quietly("mount", "-t", "tmpfs", "-o", "size=160k", "tmpfs", disk.toString()))
+    assertThat(quietly("mount", "-t", "tmpfs", "-o", "size=400k", "tmpfs", disk.toString()))
         .isTrue();
     try {
       Path packs = disk.resolve("routes");
@@ -187,7 +187,7 @@ class FaultIT {
       Path notice = RealRuns.notice(folder, 1, 1);
       int full = 0;
       int code = 1;
-      for (int size = 160; code != 0 && size < 20_000; size += size / 4) {
+      for (int size = 400; code != 0 && size < 20_000; size += size / 4) {
         assertThat(quietly("mount", "-o", "remount,size=" + size + "k", disk.toString())).isTrue();
         code = run(runs.command(notice));
         assertThat(log()).doesNotContain("Exception").doesNotContain("\tat ");
