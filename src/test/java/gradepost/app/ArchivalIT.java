@@ -23,7 +23,8 @@ import org.verapdf.pdfa.flavours.PDFAFlavour;
 
 /**
  * Validation by veraPDF: every kind of paper is PDF/A-2a and PDF/UA-1; sheets to cut PDF/A-2b.
- * Property: every text has the size that is promised and stands clear of all others.
+ * Property: every text has the size that is promised and stands clear of all others. In an ordinary
+ * run of one line, a paper of each kind.
  */
 class ArchivalIT {
   @TempDir Path folder;
@@ -36,14 +37,14 @@ class ArchivalIT {
     int papers = 0;
     Set<String> judged = new HashSet<>();
     for (Path pdf : pdfs) {
-      Glyphs.apart(Files.readAllBytes(pdf));
-      if (!pdf.toString().contains("-cards")) {
-        Glyphs.legible(Files.readAllBytes(pdf));
-      }
       String name = pdf.getFileName().toString();
       boolean another = judged.add(kind(name, kinds));
       if (!another && Examples.of(0, 1) == 0) {
         continue;
+      }
+      Glyphs.apart(Files.readAllBytes(pdf));
+      if (!pdf.toString().contains("-cards")) {
+        Glyphs.legible(Files.readAllBytes(pdf));
       }
       if (name.endsWith("-to-cut.pdf")) {
         PdfTest.complies(Files.readAllBytes(pdf), PDFAFlavour.PDFA_2_B);
@@ -78,8 +79,9 @@ class ArchivalIT {
                 Progress.SILENT)
             .of(
                 List.of(
-                    Path.of("routes/ormel-coast/pack-ormel.yaml"),
-                    Path.of("routes/thrumble-valley/pack-thrumble.yaml")),
+                        Path.of("routes/ormel-coast/pack-ormel.yaml"),
+                        Path.of("routes/thrumble-valley/pack-thrumble.yaml"))
+                    .subList(0, Examples.of(1, 2)),
                 folder);
     allComply(
         answer.written(),
