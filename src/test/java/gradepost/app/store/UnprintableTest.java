@@ -40,7 +40,7 @@ class UnprintableTest {
   private static final List<String> BAD =
       List.of("\\U0001F682", "\\u202E", "\\e", "\\u65E5", "\\n");
 
-  private static final int BRIEFED_OF = Examples.of(599, 197);
+  private static final int BRIEFED_OF = Examples.of(199, 197);
 
   private static final Map<String, String> FIXTURE = new LinkedHashMap<>();
 
@@ -116,6 +116,7 @@ class UnprintableTest {
   void everyValueOfEveryKindOfFileIsRefusedAtItsPlace() throws IOException {
     layOut();
     List<String> missed = new ArrayList<>();
+    int each = 0;
     int tried = 0;
     int sentences = 0;
     for (String name : FIXTURE.keySet()) {
@@ -123,6 +124,9 @@ class UnprintableTest {
       String text = Files.readString(file);
       for (ScalarNode value : values(text)) {
         for (String bad : BAD) {
+          if (each++ % Examples.of(3, 1) != 0) {
+            continue;
+          }
           Files.writeString(file, with(text, value, bad));
           String place =
               "%s:%d:%d: error: "
@@ -151,8 +155,8 @@ class UnprintableTest {
       Files.writeString(file, text);
     }
     assertThat(missed).isEmpty();
-    assertThat(tried).isGreaterThan(1000);
-    assertThat(sentences).isGreaterThan(10);
+    assertThat(tried).isGreaterThan(Examples.of(330, 1000));
+    assertThat(sentences).isGreaterThan(Examples.of(3, 10));
   }
 
   /** The names of ways are keys, and the name of a pack is that of its file. */
