@@ -33,6 +33,7 @@ final class CliText {
   static final Mistake NO_ARCHIVE_IN_FILE = MISTAKES.declare("no-archive-in-file");
 
   static final Mistake NO_WORKERS = MISTAKES.declare("no-workers");
+  static final Phrase<Integer> WAITS = MISTAKES.phrase("waits", Hole.count("count"));
   static final Mistake DETACH_ALONE = MISTAKES.declare("detach-alone");
 
   private CliText() {}

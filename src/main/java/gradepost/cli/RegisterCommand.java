@@ -243,6 +243,14 @@ final class RegisterCommand implements Runnable {
   }
 
   @Command(
+      name = "to-make",
+      mixinStandardHelpOptions = true,
+      description = "Lists the issues that workers are still to make (see work).")
+  int toMake(@Mixin RegisterOptions register, @Mixin ListFormat format) {
+    return list(register, format, Question.toMake());
+  }
+
+  @Command(
       name = "log",
       mixinStandardHelpOptions = true,
       description = "Lists every act: when, who, what.")

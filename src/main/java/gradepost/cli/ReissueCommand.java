@@ -8,6 +8,7 @@ import gradepost.app.store.Disk;
 import gradepost.app.store.Store;
 import gradepost.cli.terminal.Saying;
 import gradepost.cli.terminal.TerminalProgress;
+import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
@@ -156,7 +157,7 @@ final class ReissueCommand implements Callable<Integer> {
       throw new ParameterException(spec.commandLine(), CliText.DETACH_ALONE.inWords());
     }
     Store store = queue ? register.storeOfWorkers() : register.store();
-    Optional<Workers> workers = queue ? Optional.of(new Queue(detach)) : Optional.empty();
+    Optional<Workers> workers = queue ? Optional.of(workers()) : Optional.empty();
     try (TerminalProgress progress = TerminalProgress.forThisTerminal()) {
       Order order =
           new Order(
@@ -176,5 +177,16 @@ final class ReissueCommand implements Callable<Integer> {
       Reissue reissue = new Reissue(clock, register.who(), progress, Disk.sources(), workers);
       return Saying.exitCode(spec, reissue.of(order));
     }
+  }
+
+  private Workers workers() {
+    PrintWriter err = spec.commandLine().getErr();
+    return detach
+        ? Queue.detached()
+        : Queue.awaited(
+            left -> {
+              err.print(CliText.WAITS.of(left) + "\n");
+              err.flush();
+            });
   }
 }

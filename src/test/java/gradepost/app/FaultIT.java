@@ -2,6 +2,7 @@ package gradepost.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gradepost.Examples;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -171,8 +172,9 @@ class FaultIT {
   }
 
   /**
-   * Everything lies on a small disk of its own, which has a little more room each time: it fills at
-   * the archive, the register, the papers, until it holds all.
+   * Everything lies on a small disk of its own, which has a little more room each time (half as
+   * much again in an ordinary run, a tenth where all examples are tried): it fills at the archive,
+   * the register, the papers, until it holds all.
    */
   @Test
   @EnabledIf("canMount")
@@ -187,7 +189,8 @@ class FaultIT {
       Path notice = RealRuns.notice(folder, 1, 1);
       int full = 0;
       int code = 1;
-      for (int size = 400; code != 0 && size < 20_000; size += size / 4) {
+      int step = Examples.of(2, 10);
+      for (int size = 400; code != 0 && size < 20_000; size += size / step) {
         assertThat(quietly("mount", "-o", "remount,size=" + size + "k", disk.toString())).isTrue();
         code = run(runs.command(notice));
         assertThat(log()).doesNotContain("Exception").doesNotContain("\tat ");

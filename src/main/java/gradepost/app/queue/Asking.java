@@ -28,6 +28,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
+import java.util.function.IntConsumer;
 
 /** Has workers make the issues of one run, and waits for them unless nobody wants to. */
 final class Asking implements Making {
@@ -35,15 +36,18 @@ final class Asking implements Making {
   private final By by;
   private final Register register;
   private final boolean detached;
+  private final IntConsumer waits;
 
   /**
    * @param detached whether nobody waits for the workers
+   * @param waits is told how many issues are waited for
    */
-  Asking(Order order, By by, Register register, boolean detached) {
+  Asking(Order order, By by, Register register, boolean detached, IntConsumer waits) {
     this.order = order;
     this.by = by;
     this.register = register;
     this.detached = detached;
+    this.waits = waits;
   }
 
   @Override
@@ -108,6 +112,9 @@ final class Asking implements Making {
   private List<Outcome> awaited(Map<String, Due> asked, Consumer<Path> done)
       throws IOException, RegisterException {
     List<Outcome> outcomes = new ArrayList<>();
+    if (!asked.isEmpty()) {
+      waits.accept(asked.size());
+    }
     while (outcomes.size() < asked.size()) {
       for (Ended ended : register.jobs().take(order.cause())) {
         Due due = asked.get(ended.job().name());

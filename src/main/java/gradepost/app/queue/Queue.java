@@ -12,17 +12,31 @@ import gradepost.reissue.register.Register.By;
 import gradepost.reissue.register.RegisterException;
 import java.io.IOException;
 import java.util.List;
+import java.util.function.IntConsumer;
 
 /** The workers of a register in PostgreSQL, as whoever asks for issues sees them. */
 public final class Queue implements Workers {
   private static final long STEP_MS = 250;
   private final boolean detached;
+  private final IntConsumer waits;
+
+  private Queue(boolean detached, IntConsumer waits) {
+    this.detached = detached;
+    this.waits = waits;
+  }
+
+  /** Nobody waits for the workers. */
+  public static Queue detached() {
+    return new Queue(true, left -> {});
+  }
 
   /**
-   * @param detached whether nobody waits for the workers
+   * Whoever asks waits for the workers.
+   *
+   * @param waits is told, when the waiting begins, how many issues are to be made
    */
-  public Queue(boolean detached) {
-    this.detached = detached;
+  public static Queue awaited(IntConsumer waits) {
+    return new Queue(false, waits);
   }
 
   @Override
@@ -37,6 +51,9 @@ public final class Queue implements Workers {
       return Answer.refused("error: " + QueueText.STILL.with(open.size()).inWords());
     }
     Answer answer = told(jobs.take(cause));
+    if (!open.isEmpty()) {
+      waits.accept(open.size());
+    }
     while (jobs.waiting() > 0) {
       pause();
       answer = answer.and(told(jobs.take(cause)));
@@ -58,7 +75,7 @@ public final class Queue implements Workers {
 
   @Override
   public Making making(Order order, By by, Register register) {
-    return new Asking(order, by, register, detached);
+    return new Asking(order, by, register, detached, waits);
   }
 
   static void pause() throws IOException {

@@ -72,6 +72,14 @@ public final class Question {
         digest);
   }
 
+  /** Issues that workers were asked to make and have not ended; how often each was begun. */
+  public static Question toMake() {
+    return new Question(
+        List.of("issue", "who", "begun", "failed"),
+        "SELECT pack || '/' || number, who, begun, failed FROM job WHERE state = ''"
+            + " ORDER BY pack, number");
+  }
+
   /** Copies that are in someone's hands. */
   public static Question out() {
     return new Question(

@@ -25,7 +25,7 @@ final class NoonAsker {
     Path work = Path.of(args[1]);
     Store store =
         queued ? Store.of(args[0], Optional.of(Path.of(Store.REGISTER))) : new Depot(work).store();
-    Optional<Queue> queue = queued ? Optional.of(new Queue(false)) : Optional.empty();
+    Optional<Queue> queue = queued ? Optional.of(Queue.awaited(left -> {})) : Optional.empty();
     Answer answer = reissue(store, work, Path.of(args[2]), queue);
     answer.said().forEach(System.out::println);
     answer.problems().forEach(System.out::println);

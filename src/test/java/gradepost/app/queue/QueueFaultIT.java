@@ -117,6 +117,27 @@ class QueueFaultIT {
         packs, kinds[0], kinds[1], kinds[2]);
   }
 
+  /** The worker lives; one that has enough makes the issues when they are asked for again. */
+  @Test
+  @Tag("long")
+  void whatNeedsMoreMemoryThanAWorkerHasIsGivenUpAfterThreeTries() throws Exception {
+    Path nation = office("nation", 2);
+    Path notice = notice(1);
+    try (Own server = PostgresServer.own(folder.resolve("data"))) {
+      Depot.begun(Store.of(server.url(), Optional.empty()));
+      Process small = worker(server.url(), 0, "-Xmx30m");
+      assertThat(asker(server.url(), nation, notice).waitFor()).as(() -> log("asker")).isEqualTo(1);
+      assertThat(log("asker"))
+          .contains("0000/2: a worker ran out of memory at it 3 times")
+          .contains("0001/2: a worker ran out of memory at it 3 times");
+      assertThat(small.isAlive()).as(() -> log("worker-0")).isTrue();
+      small.destroyForcibly().waitFor();
+      worker(server.url(), 1, "-Xmx512m");
+      assertThat(asker(server.url(), nation, notice).waitFor()).as(() -> log("asker")).isZero();
+      issuedOnce(server.url(), 2);
+    }
+  }
+
   private Path office(String name, int packs) throws IOException {
     new SyntheticNetwork(folder.resolve(name + "/routes"), 2).packs(packs, 3);
     return folder.resolve(name);
@@ -132,8 +153,13 @@ class QueueFaultIT {
   }
 
   private Process worker(String url, int number) throws IOException {
+    return worker(url, number, "-Xmx512m");
+  }
+
+  private Process worker(String url, int number, String memory) throws IOException {
     return started(
         "worker-" + number,
+        memory,
         "gradepost.cli.Main",
         "work",
         "--register",

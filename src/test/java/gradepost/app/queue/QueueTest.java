@@ -85,7 +85,7 @@ class QueueTest {
     ExecutorService asker = Executors.newSingleThreadExecutor();
     try {
       Future<Answer> answer =
-          asker.submit(() -> reissue(work, notice, Optional.of(new Queue(false)), reason));
+          asker.submit(() -> reissue(work, notice, Optional.of(Queue.awaited(left -> {})), reason));
       while (!answer.isDone()) {
         if (waiting() > 0) {
           work();
@@ -173,20 +173,26 @@ class QueueTest {
   void whoeverDoesNotWaitComesBackAndBadDataFailByThemselves() throws Exception {
     Path nation = office("nation");
     Optional<Path> notice = Optional.of(notice(true));
-    Answer asked = reissue(nation, notice, Optional.of(new Queue(true)), "");
+    Answer asked = reissue(nation, notice, Optional.of(Queue.detached()), "");
     assertThat(asked.said()).contains("2 packs: 2 asked of the workers");
     assertThat(nation.resolve("out")).doesNotExist();
-    assertThat(reissue(nation, notice, Optional.of(new Queue(true)), "").problems().get(0))
+    assertThat(reissue(nation, notice, Optional.of(Queue.detached()), "").problems().get(0))
         .startsWith("error: the workers have not yet made all of an earlier run; left to make: 2");
     Path other =
         Files.writeString(
             folder.resolve("b.yaml"), SyntheticNetwork.notice("T 2", 0, "Out", 900, 30));
     assertThat(
-            reissue(nation, Optional.of(other), Optional.of(new Queue(false)), "")
+            reissue(nation, Optional.of(other), Optional.of(Queue.awaited(left -> {})), "")
                 .problems()
                 .get(0))
         .startsWith(
             "error: workers have not yet made what a clerk asked for: 2 in all, such as 0000/2");
+
+    try (Register register = Register.again(url)) {
+      assertThat(register.list(Question.toMake()).rows())
+          .containsExactly(
+              List.of("0000/2", "a clerk", "0", "0"), List.of("0001/2", "a clerk", "0", "0"));
+    }
 
     // What the archive lost cannot be made; nobody tries it again.
     String pack = Files.readString(nation.resolve("routes/line-000/pack-0001.yaml"));
