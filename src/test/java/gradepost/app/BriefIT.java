@@ -75,7 +75,8 @@ class BriefIT {
     Path own = Files.createDirectory(folder.resolve("own"));
     String css = Files.readString(Path.of("templates/screen.css"));
     Files.writeString(own.resolve("screen.css"), css + "\n/* the depot's own */\n");
-    Answer answer = brief(Optional.of(own)).of(List.of(downFourCar()), folder.resolve("papers"));
+    List<Path> small = new SyntheticNetwork(folder.resolve("small"), 1).packs(1, 5);
+    Answer answer = brief(Optional.of(own)).of(small, folder.resolve("papers"));
     assertThat(answer.good()).isTrue();
     assertThat(Files.readString(answer.written().get(1))).contains("/* the depot's own */");
   }

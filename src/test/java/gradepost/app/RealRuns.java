@@ -57,6 +57,7 @@ public final class RealRuns {
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-XX:-UsePerfData",
                 "-XX:TieredStopAtLevel=1",
+                "-XX:+UseSerialGC",
                 "-cp",
                 classes,
                 "gradepost.cli.Main",

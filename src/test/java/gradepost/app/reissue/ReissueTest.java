@@ -195,6 +195,7 @@ class ReissueTest {
 
   /** A restriction changes its tables: they go out with the supplement, as of the reference. */
   @Test
+  @Tag("long")
   void aChangedSheetOfTheReferenceGoesOutAsOne() throws IOException {
     reissue();
     String supplement =
@@ -241,6 +242,7 @@ class ReissueTest {
   }
 
   @Test
+  @Tag("long")
   void aClockThatJumpsBackBetweenTwoIssuesKeepsTheirOrder() throws Exception {
     reissue();
     Clock early = Clock.fixed(Instant.parse("2026-10-01T08:00:00Z"), ZoneOffset.UTC);
@@ -264,6 +266,7 @@ class ReissueTest {
   }
 
   @Test
+  @Tag("long")
   void anEmergencyThatIsThoughtOfLateIsToldWhereItStands() throws IOException {
     new Depot(folder).reissue(NOON, List.of(routes), Optional.of(notice), false, false);
     Answer late = reissue();
@@ -339,6 +342,7 @@ class ReissueTest {
   }
 
   @Test
+  @Tag("long")
   void aSecondRunWaitsOrIsToldWhoIsAtWork() throws Exception {
     try (Lock lock = store.take("B Clerk (process 1)", Duration.ZERO)) {
       lock.require();

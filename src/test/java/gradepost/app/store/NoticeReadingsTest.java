@@ -126,6 +126,7 @@ class NoticeReadingsTest {
 
   /** Another pack's issue has altered a file that both name: the last issue is in the archive. */
   @Test
+  @Tag("long")
   void aLastIssueThatIsNoLongerInPlaceIsReadOnceToo() throws IOException {
     readings("T 1", "Out", false);
     assertThat(readings("T 2", "In", false)).containsEntry("0001", 3);
@@ -141,6 +142,7 @@ class NoticeReadingsTest {
 
   /** What belongs in place is then neither what lies there nor what the pack's last issue had. */
   @Test
+  @Tag("long")
   void anEditOfAFileThatAnotherPackHasAlteredIsReadNoMore() throws IOException {
     readings("T 1", "Out", false);
     readings("T 2", "In", false);
@@ -151,6 +153,7 @@ class NoticeReadingsTest {
 
   /** The files that are replaced are not read: the notice is held against their route alone. */
   @Test
+  @Tag("long")
   void afterARestorationOnlyTheRestoredFilesAreRead() throws IOException {
     readings("T 1", "Out", false);
     Map<Path, byte[]> older = files();

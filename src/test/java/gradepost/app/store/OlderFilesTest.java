@@ -136,6 +136,7 @@ class OlderFilesTest {
   }
 
   @Test
+  @Tag("long")
   void whatADryRunWouldLayInPlaceIsReadAndNotWritten() throws Exception {
     issued("T 1", 20);
     Map<Path, byte[]> copy = copy();
@@ -152,6 +153,7 @@ class OlderFilesTest {
 
   /** A checkout in which somebody has worked since is no issue's, and its number tells. */
   @Test
+  @Tag("long")
   void anOlderCopyThatWasEditedIsToldByItsNumber() throws Exception {
     Map<Path, byte[]> copy = copy();
     issued("T 1", 20);
@@ -238,6 +240,7 @@ class OlderFilesTest {
   }
 
   @Test
+  @Tag("long")
   void anEndThatHasComeCountsAsNamed() throws Exception {
     Path notice = notice("T 1", 20);
     typed(notice, "until: further notice", "until: 2026-12-20 04:00");
@@ -255,6 +258,7 @@ class OlderFilesTest {
   }
 
   @Test
+  @Tag("long")
   void aCommentIsNoDifferenceThatMatters() throws Exception {
     issued("T 1", 20);
     Files.writeString(restrictions, "# looked through\n" + Files.readString(restrictions));
@@ -294,6 +298,7 @@ class OlderFilesTest {
 
   /** The other pack's drivers know it only from the file that both name. */
   @Test
+  @Tag("long")
   void aFileThatANeighbourWasReissuedWithBelongsToBoth() throws Exception {
     byte[] none = Files.readAllBytes(restrictions);
     List<Path> second = all.subList(1, 2);

@@ -124,7 +124,7 @@ class UnprintableTest {
       String text = Files.readString(file);
       for (ScalarNode value : values(text)) {
         for (String bad : BAD) {
-          if (each++ % Examples.of(3, 1) != 0) {
+          if (each++ % Examples.of(7, 1) != 0) {
             continue;
           }
           Files.writeString(file, with(text, value, bad));
@@ -155,8 +155,8 @@ class UnprintableTest {
       Files.writeString(file, text);
     }
     assertThat(missed).isEmpty();
-    assertThat(tried).isGreaterThan(Examples.of(330, 1000));
-    assertThat(sentences).isGreaterThan(Examples.of(3, 10));
+    assertThat(tried).isGreaterThan(Examples.of(140, 1000));
+    assertThat(sentences).isGreaterThan(Examples.of(2, 10));
   }
 
   /** The names of ways are keys, and the name of a pack is that of its file. */
