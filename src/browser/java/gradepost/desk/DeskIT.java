@@ -12,9 +12,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -28,6 +32,7 @@ import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.print.PrintOptions;
 
 /**
  * The desk in a real browser, without a script of its own: a learner's evening, an instructor's
@@ -164,25 +169,48 @@ class DeskIT {
     assertThat(text()).contains("1 of ").doesNotContain("Behind you");
   }
 
-  /** By keyboard alone; what was tried is in the address, and another browser would see the same. */
+  /**
+   * By keyboard alone, answered as it is typed. What was tried is in the address: it can be gone
+   * back to, another browser would see the same, and it is printed as what it is.
+   */
   @Test
-  void anInstructorsLesson() {
+  void anInstructorsLesson() throws IOException {
     screen(1280, 900);
     go("/packs/0000");
     driver.findElement(By.linkText("What if")).sendKeys(Keys.ENTER);
     assertThat(text()).contains("Teaching example, not a briefing");
     String planned = driver.findElement(By.className("answers")).getText();
-    WebElement later = driver.findElement(By.name("later"));
-    later.sendKeys(Keys.chord(Keys.CONTROL, "a"), "250", Keys.ENTER);
-    driver.findElement(By.cssSelector("input[name=later][value='250']"));
-    String tried = driver.findElement(By.className("answers")).getText();
-    assertThat(tried).isNotEqualTo(planned).contains("Passes the ");
+    driver.findElement(By.name("later")).sendKeys(Keys.chord(Keys.CONTROL, "a"), "250");
+    tried("later by (m): 250.");
+    String late = driver.findElement(By.className("answers")).getText();
+    assertThat(late).isNotEqualTo(planned).contains("Passes the ");
+    driver.findElement(By.name("isolated")).sendKeys("2");
+    tried("isolated on vehicles: 2.");
     String address = driver.getCurrentUrl();
-    assertThat(address).contains("later=250");
+    assertThat(address).contains("later=250").contains("isolated=2");
+    String fewer = driver.findElement(By.className("answers")).getText();
+    assertThat(fewer).isNotEqualTo(late);
     go("/");
     driver.get(address);
-    assertThat(driver.findElement(By.className("answers")).getText()).isEqualTo(tried);
+    assertThat(driver.findElement(By.className("answers")).getText()).isEqualTo(fewer);
     assertThat(driver.findElements(By.cssSelector("svg polyline"))).hasSizeGreaterThan(3);
+    assertThat(printed())
+        .contains("Teaching example, not a briefing")
+        .contains("later by (m): 250.")
+        .contains("Brake isolated on vehicles: 2.");
+    go("/bench/" + address.replaceFirst(".*/bench/", "").replace("isolated=2", "isolated=9"));
+    assertThat(text()).contains("names no vehicles");
+  }
+
+  private static void tried(String words) {
+    driver.findElement(By.xpath("//p[@class='printed'][contains(., '" + words + "')]"));
+  }
+
+  private static String printed() throws IOException {
+    byte[] pdf = Base64.getDecoder().decode(driver.print(new PrintOptions()).getContent());
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+    }
   }
 
   /** A paper is shown within the page, as it was made. */

@@ -27,8 +27,9 @@ public final class DeskServer implements AutoCloseable {
   private static final int LARGEST_BYTES = 1 << 20;
   private static final int LAST_PORT = 65_535;
   private static final String STYLE = "/desk.css";
-  private static final Set<String> OPEN = Set.of(STYLE);
-  private static final String STYLE_FILE = "/gradepost/templates/desk/desk.css";
+  private static final String LIVE = "/live.js";
+  private static final Set<String> OPEN = Set.of(STYLE, LIVE);
+  private static final String KEPT = "/gradepost/templates/desk";
 
   private final Javalin javalin;
   private final Gate gate;
@@ -119,7 +120,8 @@ public final class DeskServer implements AutoCloseable {
     RoutesConfig routes = config.routes;
     routes.before(ctx -> gate.check(ctx));
     routes.get(Gate.ENTER, this::enter);
-    routes.get(STYLE, DeskServer::style);
+    routes.get(STYLE, ctx -> kept(ctx, STYLE, "text/css; charset=utf-8"));
+    routes.get(LIVE, ctx -> kept(ctx, LIVE, "text/javascript; charset=utf-8"));
     routes.exception(Refused.class, this::refused);
     routes.exception(
         Exception.class,
@@ -158,11 +160,12 @@ public final class DeskServer implements AutoCloseable {
     javalin.stop();
   }
 
-  private static void style(Context ctx) throws IOException {
+  /** A file that the program brings. */
+  private static void kept(Context ctx, String name, String type) throws IOException {
     try (InputStream in =
-        Optional.ofNullable(DeskServer.class.getResourceAsStream(STYLE_FILE))
-            .orElseThrow(() -> new IOException(STYLE_FILE))) {
-      ctx.contentType("text/css; charset=utf-8").result(in.readAllBytes());
+        Optional.ofNullable(DeskServer.class.getResourceAsStream(KEPT + name))
+            .orElseThrow(() -> new IOException(name))) {
+      ctx.contentType(type).result(in.readAllBytes());
     }
   }
 

@@ -9,7 +9,9 @@ import gradepost.route.place.Direction;
 import gradepost.stock.Formation;
 import gradepost.stock.LoadCase;
 import gradepost.stock.Stock;
+import gradepost.stock.WorkingBrakes;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -110,6 +112,15 @@ public record Assignment(
         degraded,
         period,
         elsewhere);
+  }
+
+  /**
+   * The same run with the brakes of some vehicles isolated, besides those that do not work already.
+   *
+   * @param numbers of those vehicles, the leading one is 1
+   */
+  public Assignment withIsolated(Collection<Integer> numbers) {
+    return with(stock, formation.with(WorkingBrakes.NONE, numbers), policy, restrictions, degraded);
   }
 
   /**

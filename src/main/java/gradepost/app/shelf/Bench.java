@@ -17,6 +17,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * What if: one braking of one paper, tried with another speed, place, gauge, load or rail, or with
@@ -98,6 +99,7 @@ public final class Bench {
     int rail = typed.choice("rail", rails.size());
     int gives = typed.choice("gives", 3);
     double noticed = typed.number("noticed", assignment.policy().noticing().seconds(), 0, 60, "s");
+    List<Integer> isolated = typed.vehicles("isolated", assignment.formation().cars());
     List<Field> fields =
         List.of(
             new Field("braking", "Braking", "" + number, options(brakings)),
@@ -108,7 +110,8 @@ public final class Bench {
             new Field("load", "Load", "" + load, loads()),
             new Field("rail", "Rail", "" + rail, rails(rails)),
             new Field("gives", "The service brake gives", "" + gives, GIVES),
-            new Field("noticed", "Seen after (s)", text(noticed), List.of()));
+            new Field("noticed", "Seen after (s)", text(noticed), List.of()),
+            new Field("isolated", "Brake isolated on vehicles", numbers(isolated), List.of()));
     if (!typed.problems().isEmpty()) {
       return new BenchShown(
           fields, "", typed.problems(), List.of(), List.of(), 0, "", 1, units.speedUnit());
@@ -122,7 +125,8 @@ public final class Bench {
             rails.get(rail),
             1 - gives / 2.0,
             noticed);
-    WhatIf.Answer answer = new WhatIf(assignment.with(loads[load])).of(tried, of.target());
+    Assignment train = assignment.with(loads[load]).withIsolated(isolated);
+    WhatIf.Answer answer = new WhatIf(train).of(tried, of.target());
     return new BenchTold(plan, of, tried, answer).shown(fields);
   }
 
@@ -160,6 +164,10 @@ public final class Bench {
       out.add(new Option("" + i, loads[i].name().toLowerCase(Locale.ROOT)));
     }
     return out;
+  }
+
+  private static String numbers(List<Integer> vehicles) {
+    return vehicles.stream().map(n -> "" + n).collect(Collectors.joining(", "));
   }
 
   static String text(double number) {

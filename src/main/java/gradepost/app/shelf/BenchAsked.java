@@ -7,7 +7,7 @@ import java.util.Optional;
  * What is typed at the bench, as it is typed; what is not typed is as planned.
  *
  * @param typed by the names of the fields: braking, later, speed, gauge, load, rail, gives,
- *     noticed; and of, the braking that the others were shown for
+ *     noticed, isolated; and of, the braking that the others were shown for
  */
 public record BenchAsked(Map<String, String> typed) {
   /** Copies the map. */

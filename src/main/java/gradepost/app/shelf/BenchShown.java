@@ -45,6 +45,15 @@ public record BenchShown(
     public Field {
       options = List.copyOf(options);
     }
+
+    /** What stands in it, as a reader sees it. */
+    public String seen() {
+      return options.stream()
+          .filter(option -> option.value().equals(value))
+          .findFirst()
+          .map(Option::label)
+          .orElse(value);
+    }
   }
 
   /** One choice of a field. */

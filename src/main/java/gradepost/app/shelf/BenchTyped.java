@@ -1,6 +1,7 @@
 package gradepost.app.shelf;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -35,6 +36,27 @@ final class BenchTyped {
     }
     problems.add(ShelfText.CHOICE.with(field, typed.get()).inWords());
     return usual;
+  }
+
+  /** Numbers of vehicles, with commas or spaces between them; one vehicle at least is left out. */
+  List<Integer> vehicles(String field, int cars) {
+    Optional<String> typed = asked.of(field);
+    if (typed.isEmpty()) {
+      return List.of();
+    }
+    if (typed.get().matches("\\d{1,2}([ ,]+\\d{1,2})*")) {
+      List<Integer> numbers =
+          Arrays.stream(typed.get().split("[ ,]+"))
+              .map(Integer::valueOf)
+              .distinct()
+              .sorted()
+              .toList();
+      if (numbers.get(0) >= 1 && numbers.get(numbers.size() - 1) <= cars && numbers.size() < cars) {
+        return numbers;
+      }
+    }
+    problems.add(ShelfText.VEHICLES.with(field, typed.get(), cars).inWords());
+    return List.of();
   }
 
   /** A number within bounds, both allowed. */

@@ -3,6 +3,7 @@ package gradepost.app.shelf;
 import gradepost.text.Hole;
 import gradepost.text.Mistakes;
 import gradepost.text.Mistakes.Five;
+import gradepost.text.Mistakes.Three;
 import gradepost.text.Mistakes.Two;
 import gradepost.units.PrintedText;
 
@@ -16,6 +17,9 @@ final class ShelfText {
   static final Five<String, String, String, String, String> NUMBER =
       MISTAKES.declare(
           "number", FIELD, TYPED, Hole.word("least"), Hole.word("most"), Hole.word("unit"));
+
+  static final Three<String, String, Integer> VEHICLES =
+      MISTAKES.declare("vehicles", FIELD, TYPED, Hole.count("cars"));
 
   private ShelfText() {}
 }

@@ -135,4 +135,25 @@ class WhatIfTest {
       assertThat(answer.planned().points().get(0).atM()).isEqualTo(one.atM());
     }
   }
+
+  /**
+   * As with the brakes of a train that is short of them: fewer brake, and so it ends further on.
+   */
+  @Test
+  void isolatedBrakesEndFurtherOn() {
+    Plan plan = DemoPlans.plan(0);
+    Application a = plan.approaches().get(0).applications().get(0);
+    Asked as = asked(plan, a, a.cases().get(0), 1);
+    double before = Double.POSITIVE_INFINITY;
+    for (List<Integer> isolated : List.of(List.<Integer>of(), List.of(2), List.of(2, 3))) {
+      Assignment train = plan.assignment().withIsolated(isolated);
+      WhatIf.Answer answer = new WhatIf(train).of(as, a.target());
+      double least = shortM(answer.safe().met());
+      for (WhatIf.Rescue rescue : answer.rescues()) {
+        least = Math.min(least, shortM(rescue.run().met()));
+      }
+      assertThat(least).as("isolated " + isolated).isLessThan(before - 5);
+      before = least;
+    }
+  }
 }
