@@ -33,9 +33,11 @@ public final class Batch {
         store,
         register -> {
           BatchTable table = new BatchTable(act, file);
-          return table.problems().isEmpty()
-              ? entered(act, table, register)
-              : new Answer(List.of(), List.of(), table.problems(), false);
+          Answer read = new Answer(List.of(), List.of(), table.notes(), true);
+          return read.and(
+              table.problems().isEmpty()
+                  ? entered(act, table, register)
+                  : new Answer(List.of(), List.of(), table.problems(), false));
         });
   }
 

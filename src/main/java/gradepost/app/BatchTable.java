@@ -1,9 +1,10 @@
 package gradepost.app;
 
+import gradepost.app.store.Disk;
 import gradepost.source.table.CsvText;
+import gradepost.source.table.TableText;
 import gradepost.units.Nearest;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -13,16 +14,21 @@ import java.util.Map;
 
 /** A table of people and packs: its headings looked at, its rows by column. */
 final class BatchTable {
+  private static final int LARGEST_MB = 16;
   private final BatchAct act;
   private final Path file;
   private final List<String> problems = new ArrayList<>();
+  private final List<String> notes = new ArrayList<>();
   private final List<List<CsvText.Cell>> rows;
   private final List<String> headings;
 
   BatchTable(BatchAct act, Path file) throws IOException {
     this.act = act;
     this.file = file;
-    this.rows = CsvText.rows(Files.readString(file).replaceFirst("^\uFEFF", ""));
+    String text =
+        TableText.of(
+            Disk.name(file), Disk.bytes(file, LARGEST_MB), problem -> notes.add(problem.text()));
+    this.rows = CsvText.rows(text);
     if (rows.size() < 2) {
       problems.add(told(1, 1, AppText.EMPTY_TABLE.inWords()));
       this.headings = List.of();
@@ -34,6 +40,11 @@ final class BatchTable {
   /** What is wrong with its headings. */
   List<String> problems() {
     return problems;
+  }
+
+  /** What is told of it besides: how it was read. */
+  List<String> notes() {
+    return notes;
   }
 
   /** Below the headings. */

@@ -25,6 +25,7 @@ final class TableFolder {
   static List<Table> tables(Path folder, List<Problem> problems) throws IOException {
     List<Table> tables = new ArrayList<>();
     List<Path> files = new ArrayList<>();
+    Disk.requireFolder(folder);
     try (Stream<Path> all = Files.list(folder)) {
       all.filter(f -> String.valueOf(f.getFileName()).endsWith(END)).sorted().forEach(files::add);
     }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.Comparator;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -68,10 +69,67 @@ class InputWithoutEndTest {
   }
 
   @Test
+  void asARide() {
+    refused("ride", "FILE", "--pack", clerk.pack.toString());
+  }
+
+  @Test
+  void asAFolderOfTables() {
+    String route = clerk.pack.resolveSibling("route.yaml").toString();
+    for (Path input : List.of(pipe, ZERO)) {
+      assertTimeoutPreemptively(
+          BOUND, () -> clerk.types(1, "import", input.toString(), "--into", route));
+      assertThat(clerk.err).contains(input + ": error: it is not a folder");
+    }
+  }
+
+  @Test
   void asAPaperOrABackup() {
     String register = folder.resolve("reg/register.db").toString();
     refused("verify", "FILE", "--pack", clerk.pack.toString(), "--register", register);
     refused("register", "restore", "FILE", "--register", register);
+  }
+
+  @Test
+  void whereThereIsARegister() throws Exception {
+    clerk.enter();
+    String register = folder.resolve("register.db").toString();
+    String archive = folder.resolve("archive").toString();
+    refused("register", "batch", "hand-out", "FILE", "--register", register, "--archive", archive);
+    String routes = clerk.routes.toString();
+    refused("reissue", routes, "--notice", "FILE", "--register", register, "--archive", archive);
+    for (Path made : List.of(folder.resolve("papers"), folder.resolve("archive"))) {
+      delete(made);
+    }
+    try (var files = Files.list(folder)) {
+      for (Path file : files.filter(f -> f.toString().contains("register.db")).toList()) {
+        Files.delete(file);
+      }
+    }
+  }
+
+  @Test
+  void asATemplate() throws Exception {
+    Path own = Files.createDirectory(folder.resolve("own"));
+    Files.move(pipe, own.resolve("pack.ftlh"));
+    String papers = folder.resolve("papers").toString();
+    String templates = own.toString();
+    assertTimeoutPreemptively(
+        BOUND,
+        () ->
+            clerk.types(
+                1, "brief", clerk.pack.toString(), "--templates", templates, "--out", papers));
+    assertThat(clerk.err).contains("pack.ftlh: error: it is not a regular file");
+    Files.move(own.resolve("pack.ftlh"), pipe);
+    delete(own);
+  }
+
+  private static void delete(Path made) throws Exception {
+    try (var files = Files.walk(made)) {
+      for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
+        Files.delete(file);
+      }
+    }
   }
 
   @Test

@@ -18,6 +18,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
 import java.util.List;
@@ -169,7 +170,7 @@ public final class Layout {
   private static TemplateSource own(Path folder) {
     return name -> {
       Path file = folder.resolve(name);
-      if (!Files.isRegularFile(file)) {
+      if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
         return Optional.empty();
       } else if (!file.toRealPath().startsWith(folder.toRealPath())) {
         throw new TemplateFault("the template %s is a link out of %s".formatted(name, folder));

@@ -43,6 +43,13 @@ public final class Disk {
     }
   }
 
+  /** Refuses what is there and is no folder: a pipe would be waited for. */
+  public static void requireFolder(Path folder) throws IOException {
+    if (Files.exists(folder) && !Files.isDirectory(folder)) {
+      throw new FileSystemException(folder.toString(), null, "it is not a folder");
+    }
+  }
+
   /** A file by a name with slashes, on every operating system. */
   public static String name(Path file) {
     return file.toString().replace('\\', '/');
