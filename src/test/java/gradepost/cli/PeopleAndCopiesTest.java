@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import gradepost.app.SyntheticNetwork;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -84,6 +85,17 @@ class PeopleAndCopiesTest {
 
   private String batch(int code, String act, String text) throws Exception {
     return run(code, "batch", act, table(text).toString());
+  }
+
+  /** As a spreadsheet saves it: with ";" between the cells, and not in UTF-8. */
+  @Test
+  void aTableOfASpreadsheetIsRead() throws Exception {
+    Path table = folder.resolve("table.csv");
+    Files.write(
+        table, "issue;person\r\n0000;Zo\u00eb\r\n".getBytes(Charset.forName("windows-1252")));
+    assertThat(run(0, "batch", "hand-out", table.toString()))
+        .isEqualTo("0000/1: copy 1 handed out to Zo\u00eb\n");
+    assertThat(err).contains("table.csv:1:1: note: ").contains("Windows-1252");
   }
 
   @Test
