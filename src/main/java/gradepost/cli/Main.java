@@ -52,7 +52,8 @@ public final class Main implements Runnable {
           ReproduceCommand.class,
           ImportCommand.class,
           ExportCommand.class,
-          DeskCommand.class);
+          DeskCommand.class,
+          AccountCommand.class);
 
   @Spec private CommandSpec spec = CommandSpec.create();
   private final Clock clock;

@@ -6,6 +6,11 @@ import gradepost.app.shelf.BenchShown;
 import gradepost.app.shelf.Shelf;
 import gradepost.app.shelf.ShelfPack;
 import gradepost.app.shelf.ShelfPaper;
+import gradepost.desk.page.Asked;
+import gradepost.desk.page.DeskText;
+import gradepost.desk.page.Refused;
+import gradepost.desk.page.Screens;
+import gradepost.desk.page.Standing;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.io.IOException;
@@ -27,8 +32,8 @@ final class BenchPage {
   }
 
   void show(Context ctx) throws IOException {
-    ShelfPack pack = PackPages.asked(shelf, ctx);
-    ShelfPaper paper = PackPages.paper(pack, ctx);
+    ShelfPack pack = Asked.pack(shelf, ctx);
+    ShelfPaper paper = Asked.paper(pack, ctx);
     Map<String, String> typed = new HashMap<>();
     ctx.queryParamMap().forEach((name, values) -> typed.put(name, values.get(0)));
     BenchShown shown =

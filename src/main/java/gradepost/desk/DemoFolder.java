@@ -1,5 +1,7 @@
 package gradepost.desk;
 
+import gradepost.desk.entry.DeskFault;
+import gradepost.desk.page.DeskText;
 import java.io.IOException;
 import java.net.URI;
 import java.net.URISyntaxException;

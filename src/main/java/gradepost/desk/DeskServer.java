@@ -1,11 +1,26 @@
 package gradepost.desk;
 
+import gradepost.app.account.AccountDesk;
+import gradepost.app.account.SignIn;
 import gradepost.app.shelf.Bench;
 import gradepost.app.shelf.NoticeDesk;
 import gradepost.app.shelf.OpenPapers;
 import gradepost.app.shelf.PeopleDesk;
 import gradepost.app.shelf.Shelf;
 import gradepost.app.store.Store;
+import gradepost.desk.entry.DeskFault;
+import gradepost.desk.entry.Door;
+import gradepost.desk.entry.ElseWhere;
+import gradepost.desk.entry.Gate;
+import gradepost.desk.entry.Sessions;
+import gradepost.desk.entry.SignInPage;
+import gradepost.desk.entry.Tls;
+import gradepost.desk.page.DeskText;
+import gradepost.desk.page.Refused;
+import gradepost.desk.page.Screens;
+import gradepost.desk.page.Standing;
+import gradepost.reissue.register.Account;
+import gradepost.reissue.register.RegisterException;
 import gradepost.text.Mistake;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
@@ -18,21 +33,22 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.IntSupplier;
 
 /** The server of the desk. It keeps nothing: all that lasts is on disk and in the register. */
 public final class DeskServer implements AutoCloseable {
   private static final int LARGEST_BYTES = 1 << 20;
-  private static final int LAST_PORT = 65_535;
-  private static final String STYLE = "/desk.css";
-  private static final String LIVE = "/live.js";
-  private static final Set<String> OPEN = Set.of(STYLE, LIVE);
   private static final String KEPT = "/gradepost/templates/desk";
+
+  private static final Set<String> KNOWN = Set.of("GET", "HEAD", "POST", "PUT", "PATCH", "DELETE");
 
   private final Javalin javalin;
   private final Gate gate;
+  private final IntSupplier port;
   private final Screens screens = new Screens();
 
   /**
@@ -52,39 +68,46 @@ public final class DeskServer implements AutoCloseable {
    * @throws DeskFault where there is nothing to serve, or the port is another's
    */
   public static DeskServer start(Served served, int port) throws DeskFault {
+    return start(served, Door.here(port));
+  }
+
+  /**
+   * Starts to listen.
+   *
+   * @throws DeskFault where there is nothing to serve, nobody who could come in, or the port is
+   *     another's
+   */
+  public static DeskServer start(Served served, Door door) throws DeskFault {
     if (!Files.isDirectory(served.folder())) {
       throw new DeskFault(DeskText.NO_FOLDER.with(served.folder().toString()));
     }
+    String at = door.host() + ":" + door.port();
     try {
-      DeskServer desk = new DeskServer(served);
-      desk.javalin.start("127.0.0.1", port);
+      requireClerk(served, door);
+      DeskServer desk = new DeskServer(served, door);
+      if (door.tls().isPresent()) {
+        desk.javalin.start();
+      } else {
+        desk.javalin.start(door.host(), door.port());
+      }
       return desk;
     } catch (JavalinBindException e) {
-      throw new DeskFault(
-          DeskText.PORT_TAKEN.with("127.0.0.1:" + port, String.valueOf(e.getMessage())));
-    } catch (IOException e) {
+      throw new DeskFault(DeskText.PORT_TAKEN.with(at, String.valueOf(e.getMessage())));
+    } catch (IOException | RegisterException e) {
       throw new DeskFault(DeskText.WENT_WRONG.with(String.valueOf(e.getMessage())));
     }
   }
 
-  /**
-   * The port of an address at which the desk may listen.
-   *
-   * @param listen such as {@code 127.0.0.1:8384}
-   * @throws DeskFault for any address but this machine's own
-   */
-  public static int port(String listen) throws DeskFault {
-    String digits = listen.replaceFirst("^(127\\.0\\.0\\.1|localhost):", "");
-    if (!digits.equals(listen) && digits.matches("\\d{1,5}")) {
-      int port = Integer.parseInt(digits);
-      if (port <= LAST_PORT) {
-        return port;
-      }
+  /** Where people come in by accounts, somebody must be able to work. */
+  private static void requireClerk(Served served, Door door) throws DeskFault, RegisterException {
+    if (door.accounts()
+        && new AccountDesk(served.store(), served.clock(), "desk")
+            .all().stream().noneMatch(a -> a.role() == Account.Role.CLERK && !a.shut())) {
+      throw new DeskFault(DeskText.NO_CLERK);
     }
-    throw new DeskFault(DeskText.LISTEN.with(listen));
   }
 
-  private DeskServer(Served served) throws IOException {
+  private DeskServer(Served served, Door door) throws IOException, DeskFault {
     Shelf shelf = new Shelf(served.folder(), served.clock());
     OpenPapers papers = new OpenPapers(shelf);
     Standing standing = new Standing(shelf, served.store());
@@ -97,9 +120,15 @@ public final class DeskServer implements AutoCloseable {
     NoticePage notice =
         new NoticePage(
             screens, new NoticeDesk(served.folder(), served.store(), served.out(), served.clock()));
+    SignIn signIn = new SignIn(served.store(), served.clock());
+    Sessions sessions = new Sessions(door.secure(), served.clock());
+    SignInPage people =
+        new SignInPage(screens, door, signIn, sessions, served.store(), served.clock());
+    Optional<Tls> tls = door.tls().isPresent() ? Optional.of(Tls.of(door)) : Optional.empty();
     javalin =
         Javalin.create(
             config -> {
+              tls.ifPresent(t -> t.at(config.jetty));
               configure(config);
               routes(config.routes, today, packs, learn, bench);
               config.routes.get("/register", register::show);
@@ -109,8 +138,20 @@ public final class DeskServer implements AutoCloseable {
               config.routes.get("/notice", notice::empty);
               config.routes.post("/notice", notice::look);
               config.routes.post("/notice/issue", notice::issue);
+              if (door.accounts()) {
+                people(config.routes, people);
+              }
             });
-    gate = new Gate(javalin::port);
+    port = () -> tls.map(Tls::port).orElseGet(javalin::port);
+    gate = new Gate(door, signIn, sessions, port);
+  }
+
+  private static void people(RoutesConfig routes, SignInPage people) {
+    routes.get(Gate.SIGN_IN, people::form);
+    routes.post(Gate.SIGN_IN, people::enter);
+    routes.post("/sign-out", people::leave);
+    routes.get("/account", people::account);
+    routes.post("/account", people::change);
   }
 
   private void configure(JavalinConfig config) {
@@ -120,9 +161,10 @@ public final class DeskServer implements AutoCloseable {
     RoutesConfig routes = config.routes;
     routes.before(ctx -> gate.check(ctx));
     routes.get(Gate.ENTER, this::enter);
-    routes.get(STYLE, ctx -> kept(ctx, STYLE, "text/css; charset=utf-8"));
-    routes.get(LIVE, ctx -> kept(ctx, LIVE, "text/javascript; charset=utf-8"));
+    routes.get(Gate.STYLE, ctx -> kept(ctx, Gate.STYLE, "text/css; charset=utf-8"));
+    routes.get(Gate.LIVE, ctx -> kept(ctx, Gate.LIVE, "text/javascript; charset=utf-8"));
     routes.exception(Refused.class, this::refused);
+    routes.exception(ElseWhere.class, (e, ctx) -> ctx.redirect(e.path(), HttpStatus.SEE_OTHER));
     routes.exception(
         Exception.class,
         (e, ctx) ->
@@ -145,14 +187,23 @@ public final class DeskServer implements AutoCloseable {
     routes.get("/bench/{pack}/{paper}", bench::show);
   }
 
-  /** Whether a path is the same for everybody, and shown to whoever asks. */
-  static boolean isOpen(String path) {
-    return OPEN.contains(path);
-  }
-
-  /** The address that lets in whoever has it. */
+  /** The address that lets in whoever has it, or that asks for name and password. */
   public String address() {
     return gate.address();
+  }
+
+  /** The port on which it listens. */
+  int port() {
+    return port.getAsInt();
+  }
+
+  /** Everything that it answers to, such as {@code GET /packs}, but for the style of pages. */
+  List<String> ways() {
+    return javalin.unsafe.internalRouter.allHttpHandlers().stream()
+        .map(e -> e.endpoint)
+        .filter(e -> KNOWN.contains(e.method.name()) && !Gate.isOpen(e.path))
+        .map(e -> e.method.name() + " " + e.path)
+        .toList();
   }
 
   @Override

@@ -6,6 +6,9 @@ import gradepost.app.shelf.RoadStep;
 import gradepost.app.shelf.Shelf;
 import gradepost.app.shelf.ShelfPack;
 import gradepost.app.shelf.ShelfPaper;
+import gradepost.desk.page.Asked;
+import gradepost.desk.page.Screens;
+import gradepost.desk.page.Standing;
 import io.javalin.http.Context;
 import java.io.IOException;
 import java.util.List;
@@ -30,9 +33,9 @@ final class LearnPage {
   }
 
   void show(Context ctx) throws IOException {
-    ShelfPack pack = PackPages.asked(shelf, ctx);
-    ShelfPaper paper = PackPages.paper(pack, ctx);
-    OpenPaper open = PackPages.open(papers, pack, paper);
+    ShelfPack pack = Asked.pack(shelf, ctx);
+    ShelfPaper paper = Asked.paper(pack, ctx);
+    OpenPaper open = Asked.open(papers, pack, paper);
     List<RoadStep> steps = open.road().stream().filter(s -> !s.todo().isEmpty()).toList();
     int at = Math.min(number(ctx, "at"), Math.max(1, steps.size()));
     screens.show(

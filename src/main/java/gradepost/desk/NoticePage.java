@@ -2,6 +2,9 @@ package gradepost.desk;
 
 import gradepost.app.shelf.NoticeDesk;
 import gradepost.app.store.Answer;
+import gradepost.desk.page.DeskText;
+import gradepost.desk.page.Screens;
+import gradepost.desk.page.Session;
 import io.javalin.http.Context;
 import java.io.IOException;
 import java.util.HashMap;
@@ -47,10 +50,8 @@ final class NoticePage {
     model.put("problems", answer.problems());
     model.put("good", answer.good());
     model.put("state", state);
-    model.put("by", field(ctx, "by"));
     model.put("confirm", field(ctx, "confirm"));
     model.put("emergency", ctx.formParam("emergency") != null);
-    model.put("token", Gate.of(ctx).token());
     screens.show(ctx, "notice", "Notice", model);
   }
 
@@ -63,7 +64,7 @@ final class NoticePage {
     return new NoticeDesk.Typed(
         field(ctx, "text").replace("\r\n", "\n"),
         confirmed,
-        field(ctx, "by"),
+        Session.of(ctx).by(ctx),
         ctx.formParam("emergency") != null);
   }
 

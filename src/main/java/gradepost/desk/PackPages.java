@@ -8,9 +8,12 @@ import gradepost.app.shelf.ShelfPaper;
 import gradepost.app.store.Paper;
 import gradepost.app.store.RegisteredFiles;
 import gradepost.app.store.Store;
+import gradepost.desk.entry.Headers;
+import gradepost.desk.page.Asked;
+import gradepost.desk.page.Screens;
+import gradepost.desk.page.Standing;
 import gradepost.reissue.register.Listing;
 import io.javalin.http.Context;
-import io.javalin.http.HttpStatus;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -50,7 +53,7 @@ final class PackPages {
   }
 
   void one(Context ctx) throws IOException {
-    ShelfPack pack = asked(shelf, ctx);
+    ShelfPack pack = Asked.pack(shelf, ctx);
     screens.show(
         ctx,
         "pack",
@@ -60,9 +63,9 @@ final class PackPages {
 
   /** A paper in the frame of the desk, which says what it is. */
   void paper(Context ctx) throws IOException {
-    ShelfPack pack = asked(shelf, ctx);
-    ShelfPaper paper = paper(pack, ctx);
-    OpenPaper open = open(papers, pack, paper);
+    ShelfPack pack = Asked.pack(shelf, ctx);
+    ShelfPaper paper = Asked.paper(pack, ctx);
+    OpenPaper open = Asked.open(papers, pack, paper);
     screens.show(
         ctx,
         "paper",
@@ -72,13 +75,13 @@ final class PackPages {
 
   /** The paper itself: {@code pdf} or {@code html}. */
   void face(Context ctx) throws IOException {
-    ShelfPack pack = asked(shelf, ctx);
+    ShelfPack pack = Asked.pack(shelf, ctx);
     String face = ctx.pathParam("face");
     Paper file =
         Optional.of(face)
             .filter(f -> f.equals("pdf") || f.equals("html"))
             .flatMap(f -> openFile(pack, ctx, "." + f))
-            .orElseThrow(PackPages::nothing);
+            .orElseThrow(Asked::nothing);
     serve(ctx, file.name(), file.bytes());
   }
 
@@ -86,20 +89,20 @@ final class PackPages {
   void registered(Context ctx) throws IOException {
     String issue = ctx.pathParam("pack") + "/" + ctx.pathParam("issue");
     String name = ctx.pathParam("file");
-    byte[] bytes = new RegisteredFiles(store).bytes(issue, name).orElseThrow(PackPages::nothing);
+    byte[] bytes = new RegisteredFiles(store).bytes(issue, name).orElseThrow(Asked::nothing);
     serve(ctx, name, bytes);
   }
 
   private Optional<Paper> openFile(ShelfPack pack, Context ctx, String ending) {
     try {
-      return open(papers, pack, paper(pack, ctx)).file(ending);
+      return Asked.open(papers, pack, Asked.paper(pack, ctx)).file(ending);
     } catch (IOException e) {
       throw new java.io.UncheckedIOException(e);
     }
   }
 
   private static void serve(Context ctx, String name, byte[] bytes) {
-    Gate.paper(ctx);
+    Headers.paper(ctx);
     boolean html = name.endsWith(".html");
     boolean pdf = name.endsWith(".pdf");
     ctx.contentType(
@@ -113,28 +116,6 @@ final class PackPages {
               + '"');
     }
     ctx.result(bytes);
-  }
-
-  /** The pack that the address names; whatever else it names is not looked for. */
-  static ShelfPack asked(Shelf shelf, Context ctx) throws IOException {
-    return shelf.pack(ctx.pathParam("pack")).orElseThrow(PackPages::nothing);
-  }
-
-  static ShelfPaper paper(ShelfPack pack, Context ctx) {
-    String stem = ctx.pathParam("paper");
-    return pack.whole().stream()
-        .flatMap(whole -> whole.papers().stream())
-        .filter(p -> p.stem().equals(stem))
-        .findFirst()
-        .orElseThrow(PackPages::nothing);
-  }
-
-  static OpenPaper open(OpenPapers papers, ShelfPack pack, ShelfPaper paper) throws IOException {
-    return papers.of(pack, paper.stem()).orElseThrow(PackPages::nothing);
-  }
-
-  private static Refused nothing() {
-    return new Refused(HttpStatus.NOT_FOUND, DeskText.NOTHING_THERE);
   }
 
   private List<OfRegister> issues(ShelfPack pack) {

@@ -7,6 +7,10 @@ import gradepost.app.export.ListingCsv;
 import gradepost.app.shelf.PeopleDesk;
 import gradepost.app.store.Answer;
 import gradepost.app.store.Store;
+import gradepost.desk.page.DeskText;
+import gradepost.desk.page.Refused;
+import gradepost.desk.page.Screens;
+import gradepost.desk.page.Session;
 import gradepost.reissue.register.Listing;
 import gradepost.reissue.register.Question;
 import io.javalin.http.Context;
@@ -62,9 +66,9 @@ final class RegisterPage {
         ctx,
         names.isEmpty()
             ? Answer.refused(DeskText.NO_PEOPLE.inWords())
-            : form(ctx, "by").isEmpty()
+            : Session.of(ctx).by(ctx).isEmpty()
                 ? Answer.refused(DeskText.NO_NAME.inWords())
-                : people.enter(act, form(ctx, "issue"), names, form(ctx, "by")));
+                : people.enter(act, form(ctx, "issue"), names, Session.of(ctx).by(ctx)));
   }
 
   /** Takes an entry back. */
@@ -74,9 +78,9 @@ final class RegisterPage {
         ctx,
         !entry.matches("\\d{1,9}")
             ? Answer.refused(DeskText.NO_ENTRY.with(entry).inWords())
-            : form(ctx, "by").isEmpty()
+            : Session.of(ctx).by(ctx).isEmpty()
                 ? Answer.refused(DeskText.NO_NAME.inWords())
-                : people.undo(Long.parseLong(entry), form(ctx, "reason"), form(ctx, "by")));
+                : people.undo(Long.parseLong(entry), form(ctx, "reason"), Session.of(ctx).by(ctx)));
   }
 
   private static String form(Context ctx, String name) {
@@ -93,12 +97,10 @@ final class RegisterPage {
         Map.ofEntries(
             Map.entry("lists", List.copyOf(LISTS.keySet())),
             Map.entry("acts", ACTS.stream().map(BatchAct::toString).toList()),
-            Map.entry("token", Gate.of(ctx).token()),
             Map.entry("said", done.said()),
             Map.entry("faults", done.problems()),
             Map.entry("people", done.good() ? "" : form(ctx, "people")),
             Map.entry("issue", form(ctx, "issue")),
-            Map.entry("by", form(ctx, "by")),
             Map.entry("list", list),
             Map.entry("pack", param(ctx, "pack").orElse("")),
             Map.entry("person", param(ctx, "person").orElse("")),

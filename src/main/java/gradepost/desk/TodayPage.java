@@ -4,6 +4,7 @@ import gradepost.app.Lists;
 import gradepost.app.NoticeList;
 import gradepost.app.shelf.Shelf;
 import gradepost.app.shelf.ShelfPack;
+import gradepost.desk.page.Screens;
 import gradepost.reissue.register.Listing;
 import gradepost.reissue.register.Question;
 import io.javalin.http.Context;

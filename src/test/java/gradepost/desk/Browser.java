@@ -5,6 +5,7 @@ import java.net.CookieManager;
 import java.net.InetAddress;
 import java.net.Socket;
 import java.net.URI;
+import java.net.URLEncoder;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
@@ -15,6 +16,7 @@ import java.time.Duration;
 /** Asks a desk as a browser does, cookies and all; and as no browser would. */
 final class Browser {
   private final URI desk;
+  private final int port;
   private final HttpClient client =
       HttpClient.newBuilder()
           .cookieHandler(new CookieManager())
@@ -22,7 +24,13 @@ final class Browser {
           .build();
 
   Browser(DeskServer desk) {
+    this(desk, URI.create(desk.address()).getPort());
+  }
+
+  /** One that finds it elsewhere than its address says. */
+  Browser(DeskServer desk, int port) {
     this.desk = URI.create(desk.address());
+    this.port = port;
   }
 
   /** Goes in by the key. */
@@ -64,11 +72,28 @@ final class Browser {
 
   /** Lines as they are, which a client of good manners would not send. */
   String raw(String... lines) throws IOException {
-    try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), desk.getPort())) {
+    try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), port)) {
       socket
           .getOutputStream()
           .write((String.join("\r\n", lines) + "\r\n\r\n").getBytes(StandardCharsets.UTF_8));
       return new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
     }
+  }
+
+  /** Signs in by an account, from the form that the desk gives. */
+  HttpResponse<String> signIn(String name, String password)
+      throws IOException, InterruptedException {
+    return post(
+        "/sign-in",
+        "token=%s&name=%s&password=%s".formatted(token("/sign-in"), coded(name), coded(password)));
+  }
+
+  /** The token that stands in the forms of a page. */
+  String token(String page) throws IOException, InterruptedException {
+    return get(page).body().replaceFirst("(?s).*?name=\"token\" value=\"([^\"]+)\".*", "$1");
+  }
+
+  static String coded(String text) {
+    return URLEncoder.encode(text, StandardCharsets.UTF_8);
   }
 }

@@ -23,6 +23,7 @@ public final class Dump {
           "acknowledgement_entry",
           "sign_off_entry",
           "recall_entry",
+          "account",
           "counter");
 
   /** Columns of acts that name a later act. */

@@ -176,6 +176,14 @@ public final class Question {
             + " ORDER BY s.name");
   }
 
+  /** Who may use the desk. */
+  public static Question accounts() {
+    return new Question(
+        List.of("person", "role", "state", "password of"),
+        "SELECT name, role, CASE WHEN shut = 1 THEN 'shut' WHEN first = 1 THEN 'first password'"
+            + " ELSE 'open' END, since FROM account ORDER BY name");
+  }
+
   /** Everything that was entered, in its order; what was taken back has the entry that did it. */
   public static Question acts() {
     return new Question(

@@ -76,6 +76,11 @@ public final class Register implements AutoCloseable {
     return new Staff(ledger);
   }
 
+  /** Who may use the desk. */
+  public Accounts accounts() {
+    return new Accounts(ledger);
+  }
+
   /** What is kept of people who left. */
   public Leavers leavers() {
     return new Leavers(ledger);

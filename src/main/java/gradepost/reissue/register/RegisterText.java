@@ -127,6 +127,9 @@ final class RegisterText {
   static final One<String> NO_LIST = MISTAKES.declare("no-list", Hole.word("person"));
   static final Two<String, Optional<String>> NOT_ON_LIST =
       MISTAKES.declare("not-on-list", Hole.word("person"), Hole.perhaps("near"));
+  static final One<String> ACCOUNT_THERE = MISTAKES.declare("account-there", Hole.word("person"));
+  static final Two<String, Optional<String>> NO_ACCOUNT =
+      MISTAKES.declare("no-account", Hole.word("person"), Hole.perhaps("near"));
   static final One<String> NO_ACT = MISTAKES.declare("no-act", Hole.word("number"));
   static final Three<String, String, String> FORGOTTEN =
       MISTAKES.declare("forgotten", Hole.word("number"), Hole.word("act"), Hole.word("by"));

@@ -327,4 +327,38 @@ abstract class RegisterContract {
               "entry " + returned + " (took back copy 1) cannot be taken back:");
     }
   }
+
+  @Test
+  void anAccountIsKeptWithAHashAlone() throws Exception {
+    try (Register register = Register.open(url())) {
+      Accounts accounts = register.accounts();
+      accounts.add(CLERK, "R Clerk", Account.Role.CLERK, "hash 1");
+      assertThatThrownBy(() -> accounts.add(CLERK, "r  clerk", Account.Role.LEARNER, "hash 2"))
+          .hasMessageContaining("already has an account");
+      assertThat(accounts.called("R CLERK"))
+          .contains(
+              new Accounts.Hashed(
+                  new Account("R Clerk", Account.Role.CLERK, true, NOON, false, 1), "hash 1"));
+      accounts.password(new By("R Clerk", NOON.plusDays(1)), "hash 3");
+      accounts.endSessions(CLERK, "R Clerk");
+      accounts.shut(CLERK, "R Clerk");
+      assertThat(accounts.all())
+          .containsExactly(
+              new Account("R Clerk", Account.Role.CLERK, false, NOON.plusDays(1), true, 4));
+      accounts.reset(CLERK, "r clerk", "hash 4");
+      assertThat(accounts.called("R Clerk"))
+          .contains(
+              new Accounts.Hashed(
+                  new Account("R Clerk", Account.Role.CLERK, true, NOON, false, 5), "hash 4"));
+      assertThatThrownBy(() -> accounts.shut(CLERK, "R Clark"))
+          .hasMessageContaining("R Clark has no account")
+          .hasMessageContaining("R Clerk");
+      assertThat(register.list(Question.acts()).rows().toString())
+          .contains("added the account of R Clerk, clerk", "changed the password of R Clerk")
+          .contains("signed R Clerk out everywhere", "shut the account", "reset the password")
+          .doesNotContain("hash");
+      assertThat(register.list(Question.accounts()).rows().get(0))
+          .startsWith("R Clerk", "clerk", "first password");
+    }
+  }
 }

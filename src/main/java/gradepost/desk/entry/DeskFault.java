@@ -1,4 +1,4 @@
-package gradepost.desk;
+package gradepost.desk.entry;
 
 import gradepost.text.Mistake;
 
@@ -6,7 +6,7 @@ import gradepost.text.Mistake;
 public final class DeskFault extends Exception {
   private static final long serialVersionUID = 1;
 
-  DeskFault(Mistake why) {
+  public DeskFault(Mistake why) {
     super(why.inWords());
   }
 }

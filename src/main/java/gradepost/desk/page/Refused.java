@@ -1,26 +1,29 @@
-package gradepost.desk;
+package gradepost.desk.page;
 
 import gradepost.text.Mistake;
 import io.javalin.http.HttpStatus;
 
 /** A request that is not answered as it was asked. */
-final class Refused extends RuntimeException {
+public final class Refused extends RuntimeException {
   private static final long serialVersionUID = 1;
 
   private final HttpStatus status;
   private final transient Mistake why;
 
-  Refused(HttpStatus status, Mistake why) {
+  /** Answers with this status, and says why. */
+  public Refused(HttpStatus status, Mistake why) {
     super(why.inWords());
     this.status = status;
     this.why = why;
   }
 
-  HttpStatus status() {
+  /** The status of the answer. */
+  public HttpStatus status() {
     return status;
   }
 
-  Mistake why() {
+  /** What is said. */
+  public Mistake why() {
     return why;
   }
 }

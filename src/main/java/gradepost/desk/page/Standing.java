@@ -1,4 +1,4 @@
-package gradepost.desk;
+package gradepost.desk.page;
 
 import gradepost.app.Lists;
 import gradepost.app.shelf.Shelf;
@@ -9,7 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Why a paper is not one to drive by: marks for every page that shows anything of it. */
-final class Standing {
+public final class Standing {
   private static final int RECALLED = 5;
   private static final int FINGERPRINT = 6;
   private static final int CHECKED = 7;
@@ -17,13 +17,13 @@ final class Standing {
   private final Shelf shelf;
   private final Store store;
 
-  Standing(Shelf shelf, Store store) {
+  public Standing(Shelf shelf, Store store) {
     this.shelf = shelf;
     this.store = store;
   }
 
   /** The rows of the register's list of issues that are of a pack, the first issue first. */
-  List<List<String>> issues(ShelfPack pack) {
+  public List<List<String>> issues(ShelfPack pack) {
     if (!store.exists()) {
       return List.of();
     }
@@ -36,7 +36,7 @@ final class Standing {
   }
 
   /** What is said above the papers of a pack as its files are; none where they are in use. */
-  List<String> marks(ShelfPack pack) {
+  public List<String> marks(ShelfPack pack) {
     if (pack.whole().isEmpty()) {
       return List.of();
     }

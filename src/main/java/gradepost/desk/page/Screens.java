@@ -1,4 +1,4 @@
-package gradepost.desk;
+package gradepost.desk.page;
 
 import freemarker.cache.ClassTemplateLoader;
 import freemarker.core.HTMLOutputFormat;
@@ -8,6 +8,7 @@ import freemarker.template.DefaultObjectWrapper;
 import freemarker.template.DefaultObjectWrapperBuilder;
 import freemarker.template.TemplateException;
 import freemarker.template.TemplateExceptionHandler;
+import gradepost.reissue.register.Account;
 import io.javalin.http.Context;
 import java.io.IOException;
 import java.io.StringWriter;
@@ -15,12 +16,14 @@ import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 
 /** Fills the templates of pages. Whatever stands in a value is shown as text, never as markup. */
-final class Screens {
+public final class Screens {
   private final Configuration configuration;
 
-  Screens() {
+  public Screens() {
     configuration = new Configuration(Configuration.VERSION_2_3_34);
     configuration.setTemplateLoader(
         new ClassTemplateLoader(Screens.class, "/gradepost/templates/desk"));
@@ -50,10 +53,21 @@ final class Screens {
    * @param title of the page
    * @param model what the template shows
    */
-  void show(Context ctx, String name, String title, Map<String, ?> model) {
+  public void show(Context ctx, String name, String title, Map<String, ?> model) {
     Map<String, Object> root = new HashMap<>(model);
     root.put("page", name);
     root.put("title", title);
+    Optional<Session> session = Session.perhaps(ctx);
+    Optional<Account> account = session.flatMap(Session::account);
+    root.put("token", session.map(Session::token).orElse(""));
+    root.put("who", account.map(Account::name).orElse(""));
+    root.put("by", session.map(s -> s.by(ctx)).orElse(""));
+    root.put(
+        "may",
+        new Rights.For(
+            account.filter(Account::first).isPresent()
+                ? Set.of()
+                : session.map(Session::roles).orElse(Set.of())));
     StringWriter out = new StringWriter();
     try {
       configuration.getTemplate(name + ".ftlh").process(root, out);

@@ -1,0 +1,118 @@
+package gradepost.app.account;
+
+import gradepost.app.store.Store;
+import gradepost.reissue.register.Account;
+import gradepost.reissue.register.Accounts;
+import gradepost.reissue.register.Register;
+import gradepost.reissue.register.RegisterException;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDateTime;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/**
+ * Who signs in, and who is signed in still. May be asked by many at once.
+ *
+ * <p>The answer to a wrong password is the same, and takes as long, whether or not there is such an
+ * account, and whether or not it is shut.
+ */
+public final class SignIn {
+  /** A first password that nobody used is not taken any more after this. */
+  private static final int FIRST_DAYS = 14;
+
+  /** A change made elsewhere is seen after this at the latest. */
+  private static final Duration SEEN_AFTER = Duration.ofSeconds(2);
+
+  private final Store store;
+  private final Clock clock;
+  private final Slowing slowing;
+  private Map<String, Account> known = Map.of();
+  private Instant read = Instant.MIN;
+
+  /**
+   * What came of a try.
+   *
+   * @param account that came in
+   * @param waitS seconds before another try is looked at; 0 where there is none to wait
+   * @param lapsed whether the password is right, and a first one that was not used in time
+   */
+  public record Tried(Optional<Account> account, int waitS, boolean lapsed) {}
+
+  /** Over the accounts of this register. */
+  public SignIn(Store store, Clock clock) {
+    this.store = store;
+    this.clock = clock;
+    this.slowing = new Slowing(clock);
+  }
+
+  /**
+   * Tries a password.
+   *
+   * @param address of the machine from which it is tried
+   */
+  public Tried tried(String name, String password, String address) throws RegisterException {
+    int waitS = slowing.begins(name, address);
+    if (waitS > 0) {
+      return new Tried(Optional.empty(), waitS, false);
+    }
+    Optional<Accounts.Hashed> found =
+        password.length() > 4 * Passwords.LONGEST
+            ? Optional.empty()
+            : store.exists() ? hashed(name) : Optional.empty();
+    if (found.isEmpty()) {
+      Passwords.isNobodys(password.substring(0, Math.min(password.length(), Passwords.LONGEST)));
+      return new Tried(Optional.empty(), 0, false);
+    }
+    Account account = found.get().account();
+    if (!Passwords.is(password, found.get().hash()) || account.shut()) {
+      return new Tried(Optional.empty(), 0, false);
+    }
+    slowing.good(name, address);
+    if (account.first()
+        && account.since().plusDays(FIRST_DAYS).isBefore(LocalDateTime.now(clock))) {
+      return new Tried(Optional.empty(), 0, true);
+    }
+    return new Tried(Optional.of(account), 0, false);
+  }
+
+  private Optional<Accounts.Hashed> hashed(String name) throws RegisterException {
+    try (Register register = store.open()) {
+      return register.accounts().called(name);
+    }
+  }
+
+  /**
+   * The account as it is now, if whoever came in by it is in still: it is not shut, and its
+   * sessions have not ended.
+   *
+   * @param now whether a change that was made elsewhere a moment ago must be seen
+   */
+  public Optional<Account> still(Account then, boolean now) throws RegisterException {
+    return Optional.ofNullable(known(now).get(then.name()))
+        .filter(a -> !a.shut() && a.sessions() == then.sessions());
+  }
+
+  private synchronized Map<String, Account> known(boolean now) throws RegisterException {
+    Instant moment = clock.instant();
+    if (now || read.plus(SEEN_AFTER).isBefore(moment) || read.isAfter(moment)) {
+      known = all();
+      read = moment;
+    }
+    return known;
+  }
+
+  private Map<String, Account> all() throws RegisterException {
+    if (!store.exists()) {
+      return Map.of();
+    }
+    try (Register register =
+        read.equals(Instant.MIN) ? store.open() : Register.again(store.url())) {
+      return register.accounts().all().stream()
+          .collect(Collectors.toMap(Account::name, Function.identity()));
+    }
+  }
+}
