@@ -38,7 +38,9 @@ class AccountCommandTest {
         .containsPattern("first password: ([a-z2-9]{5}-?){4}");
     String password = said.replaceFirst("(?s).*first password: (\\S+).*", "$1");
     assertThat(gp("add", "r clerk", "--role", "learner")).isEqualTo(1);
-    assertThat(wrong).contains("already has an account").doesNotContainPattern("first password: [a-z2-9]{5}-");
+    assertThat(wrong)
+        .contains("already has an account")
+        .doesNotContainPattern("first password: [a-z2-9]{5}-");
     assertThat(gp("list")).isZero();
     assertThat(said).contains("R Clerk", "clerk", "first password").doesNotContain(password);
     assertThat(gp("reset", "R Clerk")).isZero();

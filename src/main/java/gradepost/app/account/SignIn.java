@@ -92,6 +92,12 @@ public final class SignIn {
    * @param now whether a change that was made elsewhere a moment ago must be seen
    */
   public Optional<Account> still(Account then, boolean now) throws RegisterException {
+    Optional<Account> found = now ? Optional.empty() : in(then, false);
+    // What was changed here a moment ago is not in what was read before.
+    return found.isPresent() ? found : in(then, true);
+  }
+
+  private Optional<Account> in(Account then, boolean now) throws RegisterException {
     return Optional.ofNullable(known(now).get(then.name()))
         .filter(a -> !a.shut() && a.sessions() == then.sessions());
   }
