@@ -33,6 +33,12 @@ final class Browser {
     this.port = port;
   }
 
+  /** Of a desk in another process. */
+  Browser(String address) {
+    this.desk = URI.create(address);
+    this.port = desk.getPort();
+  }
+
   /** Goes in by the key. */
   Browser letIn() throws IOException, InterruptedException {
     get(desk.getPath() + "?" + desk.getQuery());
