@@ -157,5 +157,32 @@ final class AppText {
               .and(new Hole<>("until", kept -> kept.until().toString())));
   static final String NO_RECORDS = MISTAKES.phrase("record.none");
 
+  private static final Hole<String> ISSUE = Hole.word("issue");
+  private static final Hole<String> PERSON = Hole.word("person");
+  static final One<String> NOT_MADE_AGAIN = MISTAKES.declare("again.not", ISSUE);
+  static final Two<String, String> OTHER_INPUTS =
+      MISTAKES.declare("again.other-inputs", Hole.word("fingerprint"), Hole.word("registered"));
+  static final One<String> TAKEN_IN = MISTAKES.declare("again.taken-in", ISSUE);
+  static final Two<String, String> PAPER_DIFFERS =
+      MISTAKES.declare("again.differs", ISSUE, Hole.word("paper"));
+  static final Two<String, Integer> MADE_AGAIN =
+      MISTAKES.declare("again.same", ISSUE, Hole.count("papers"));
+  static final One<String> SAME_MAKER = MISTAKES.declare("again.same-maker", Hole.word("maker"));
+  static final Two<String, String> OTHER_MAKER =
+      MISTAKES.declare("again.other-maker", Hole.word("maker"), Hole.word("this"));
+  static final Two<String, String> HANDED_OUT =
+      MISTAKES.declare("entered.handed-out", Hole.word("copy"), PERSON);
+  static final One<String> ACKNOWLEDGED = MISTAKES.declare("entered.acknowledged", PERSON);
+  static final Three<String, String, LocalDate> SIGNED_OFF =
+      MISTAKES.declare(
+          "entered.signed-off",
+          PERSON,
+          Hole.word("covers"),
+          new Hole<>("until", LocalDate::toString));
+  static final Two<String, String> TAKEN_BACK =
+      MISTAKES.declare("entered.taken-back", Hole.word("entry"), Hole.word("what"));
+  static final One<Integer> JOINED = MISTAKES.declare("entered.joined", Hole.count("people"));
+  static final One<Integer> LEFT = MISTAKES.declare("entered.left", Hole.count("people"));
+
   private AppText() {}
 }

@@ -7,10 +7,12 @@ import gradepost.reissue.register.Register;
 import gradepost.reissue.register.Register.By;
 import gradepost.reissue.register.RegisterException;
 import gradepost.reissue.register.Signature;
+import gradepost.text.Mistake;
 import java.io.IOException;
 import java.time.Clock;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Function;
 import java.util.function.Supplier;
 
 /** What a clerk does with the register. */
@@ -61,11 +63,16 @@ public final class Desk {
   /**
    * What is entered is the name in Latin letters, where there is one; the other goes in the log.
    */
-  private Answer act(String called, String name, Optional<String> latin, String done, ActFor act) {
+  private Answer act(
+      String called,
+      String name,
+      Optional<String> latin,
+      Function<String, Mistake> done,
+      ActFor act) {
     String entered = latin.orElse(name);
     return act(
         called,
-        done.formatted(entered),
+        done.apply(entered).inWords(),
         (register, by, issue) -> {
           act.on(register, by, issue, entered);
           if (!entered.equals(name)) {
@@ -91,7 +98,7 @@ public final class Desk {
     AtomicReference<String> number = new AtomicReference<>(copy.orElse(""));
     return act(
         called,
-        () -> "copy %s handed out to %s".formatted(number.get(), entered),
+        () -> AppText.HANDED_OUT.with(number.get(), entered).inWords(),
         (register, by, issue) -> {
           if (!confirmed) {
             InUse.require(register, issue, by.when());
@@ -109,7 +116,7 @@ public final class Desk {
 
   /** A slip came back signed. */
   public Answer acknowledge(String called, String person, Optional<String> latin) {
-    return act(called, person, latin, "acknowledged by %s", Register::acknowledge);
+    return act(called, person, latin, AppText.ACKNOWLEDGED::with, Register::acknowledge);
   }
 
   /** A driver is signed off for a direction of the pack, for no longer than its policy lets him. */
@@ -118,8 +125,7 @@ public final class Desk {
         called,
         signature.person(),
         latin,
-        "%%s signed off, %s, until %s"
-            .formatted(signature.covers().replace("%", "%%"), signature.lapses()),
+        name -> AppText.SIGNED_OFF.with(name, signature.covers(), signature.lapses()),
         (register, by, issue, name) -> {
           SignOffTerms.of(store, issue, by.when().toLocalDate()).require(issue, signature);
           register.signOff(by, issue, signature.by(name));

@@ -24,9 +24,11 @@ public final class Entries {
         store,
         register ->
             Answer.said(
-                "took back entry %d, %s"
-                    .formatted(
-                        entry, register.undoing().undo(store.by(who, clock), entry, reason))));
+                AppText.TAKEN_BACK
+                    .with(
+                        String.valueOf(entry),
+                        register.undoing().undo(store.by(who, clock), entry, reason))
+                    .inWords()));
   }
 
   /**
@@ -63,8 +65,7 @@ public final class Entries {
                   }
                 }
               });
-          return Answer.said(
-              "%d %s the list of staff".formatted(names.size(), leave ? "left" : "joined"));
+          return Answer.said((leave ? AppText.LEFT : AppText.JOINED).with(names.size()).inWords());
         });
   }
 }

@@ -24,6 +24,7 @@ import gradepost.reissue.register.Register;
 import gradepost.reissue.register.RegisterException;
 import gradepost.source.Sources;
 import gradepost.source.pack.PackFile;
+import gradepost.text.Mistake;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -95,14 +96,13 @@ public final class Reproduce {
           ArchivedInputs.pack(sources, archive, then).map(p -> new LastIssue(p, then.sheets()));
     }
     if (pack.isEmpty() || before.isPresent() != base.isPresent()) {
-      damaged.add("error: %s cannot be made again".formatted(entry.name()));
+      damaged.add("error: " + AppText.NOT_MADE_AGAIN.with(entry.name()).inWords());
       return new Answer(List.of(), List.of(), damaged, false);
     }
     String fingerprint = Issue.fingerprint(pack.get().inputs());
     if (!fingerprint.equals(entry.fingerprint())) {
       damaged.add(
-          "error: the fingerprint of the inputs is %s, registered is %s"
-              .formatted(fingerprint, entry.fingerprint()));
+          "error: " + AppText.OTHER_INPUTS.with(fingerprint, entry.fingerprint()).inWords());
     }
     Layout layout = new Layout(templates);
     Path file = Path.of("pack-" + entry.pack() + ".yaml");
@@ -130,24 +130,22 @@ public final class Reproduce {
     Map<String, String> kept = new LinkedHashMap<>();
     entry.papers().forEach(p -> kept.put(p.name(), p.digest()));
     if (kept.isEmpty()) {
-      return Answer.said(
-          "%s was taken in without papers: made from its inputs, nothing to compare with"
-              .formatted(entry.name()));
+      return Answer.said(AppText.TAKEN_IN.with(entry.name()).inWords());
     }
     List<String> differ = new ArrayList<>();
     for (Paper paper : made) {
       if (!Digest.of(paper.bytes()).equals(kept.getOrDefault(paper.name(), ""))) {
-        differ.add("error: %s: %s differs".formatted(entry.name(), paper.name()));
+        differ.add("error: " + AppText.PAPER_DIFFERS.with(entry.name(), paper.name()).inWords());
       }
     }
     if (differ.isEmpty()) {
-      return Answer.said(
-          "%s reproduced byte for byte: %d papers".formatted(entry.name(), made.size()));
+      return Answer.said(AppText.MADE_AGAIN.with(entry.name(), made.size()).inWords());
     }
-    differ.add(
+    Mistake why =
         maker.equals(entry.maker())
-            ? "error: the same version made them: " + maker
-            : "error: made by %s; this is %s".formatted(entry.maker(), maker));
+            ? AppText.SAME_MAKER.with(maker)
+            : AppText.OTHER_MAKER.with(entry.maker(), maker);
+    differ.add("error: " + why.inWords());
     return new Answer(List.of(), List.of(), differ, false);
   }
 }

@@ -140,12 +140,12 @@ final class RegisterCommand implements Runnable {
         ? act(
             register,
             issue,
-            "copy %s is destroyed".formatted(copy),
+            CliText.COPY_DESTROYED.with(copy).inWords(),
             (r, by, entry) -> r.destroyed(by, entry, copy))
         : act(
             register,
             issue,
-            "copy %s is back".formatted(copy),
+            CliText.COPY_BACK.with(copy).inWords(),
             (r, by, entry) -> r.takeBack(by, entry, copy));
   }
 
@@ -182,7 +182,10 @@ final class RegisterCommand implements Runnable {
           String reason,
       @Mixin RegisterOptions register) {
     return act(
-        register, issue, "recalled: " + reason, (r, by, entry) -> r.recall(by, entry, reason));
+        register,
+        issue,
+        CliText.RECALLED.with(reason).inWords(),
+        (r, by, entry) -> r.recall(by, entry, reason));
   }
 
   @Command(
@@ -192,7 +195,8 @@ final class RegisterCommand implements Runnable {
   int placed(
       @Parameters(paramLabel = "ISSUE", description = ISSUE) String issue,
       @Mixin RegisterOptions register) {
-    return act(register, issue, "put in place", (r, by, entry) -> r.delivered(by, entry));
+    return act(
+        register, issue, CliText.PUT_IN_PLACE.inWords(), (r, by, entry) -> r.delivered(by, entry));
   }
 
   @Command(name = "issues", mixinStandardHelpOptions = true, description = "Lists every issue.")

@@ -58,8 +58,10 @@ public final class ArchivedInputs {
     for (Kept kept : files) {
       if (archive.read(kept.digest()).isEmpty()) {
         out.add(
-            "error: %s: the archive does not hold the %s %s whole (%s)"
-                .formatted(entry.name(), what, kept.name(), kept.digest()));
+            "error: "
+                + IssueText.NOT_WHOLE
+                    .with(entry.name(), what, kept.name(), kept.digest())
+                    .inWords());
       }
     }
     return out;

@@ -4,6 +4,7 @@ import gradepost.reissue.register.Entry;
 import gradepost.source.file.FileNames;
 import gradepost.text.Hole;
 import gradepost.text.Mistakes;
+import gradepost.text.Mistakes.Four;
 import gradepost.text.Mistakes.Three;
 
 /** Why an issue is not made. Its sentences stand in {@code mistakes.properties}. */
@@ -18,6 +19,14 @@ final class IssueText {
           new Hole<>("own", OtherLine.Lines::own)
               .and(new Hole<>("other", OtherLine.Lines::other))
               .and(new Hole<>("free", lines -> FileNames.asName(lines.own()))));
+
+  static final Four<String, String, String, String> NOT_WHOLE =
+      MISTAKES.declare(
+          "not-whole",
+          Hole.word("issue"),
+          Hole.word("what"),
+          Hole.word("file"),
+          Hole.word("digest"));
 
   private IssueText() {}
 }

@@ -13,6 +13,7 @@ import gradepost.reissue.register.Register;
 import gradepost.reissue.register.RegisterException;
 import gradepost.source.file.Input;
 import gradepost.source.file.LineEnds;
+import gradepost.text.Mistake;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -99,8 +100,8 @@ final class FromArchive {
     Set<Path> done = new HashSet<>();
     for (Path pack : packs) {
       if (!all.containsKey(pack)) {
-        String said = "%s: no issue is registered, so its files stay as they are";
-        answer = answer.and(Answer.said(said.formatted(PackFiles.id(pack))));
+        answer =
+            answer.and(Answer.said(ReissueText.NOT_REGISTERED.with(PackFiles.id(pack)).inWords()));
       }
       for (Input input : all.getOrDefault(pack, List.of())) {
         if (done.add(place(pack, input.name()))) {
@@ -120,19 +121,18 @@ final class FromArchive {
       return Answer.GOOD;
     }
     if (dryRun) {
-      return Answer.said(file + " would be restored from the archive");
+      return Answer.said(ReissueText.WOULD_RESTORE.with(file).inWords());
     }
-    String kept = "";
+    Mistake done = ReissueText.RESTORED.with(file);
     if (there.isPresent()) {
       String digest = Digest.of(LineEnds.plain(there.get()));
       if (register.list(Question.madeFrom(digest)).rows().isEmpty()) {
-        kept = "; the replaced file is kept as " + archive.place(archive.keep(there.get()));
+        done = ReissueText.RESTORED_KEPT.with(file, archive.place(archive.keep(there.get())));
       }
     }
     Files.createDirectories(Disk.folder(file));
     new FileInPlace(file).put(input.bytes());
-    return Answer.wrote(List.of(file))
-        .and(Answer.said("%s restored from the archive%s".formatted(file, kept)));
+    return Answer.wrote(List.of(file)).and(Answer.said(done.inWords()));
   }
 
   /** Files outside the folder of the packs may belong to somebody else. */
@@ -147,8 +147,6 @@ final class FromArchive {
     }
     return same || file.startsWith(data)
         ? Optional.empty()
-        : Optional.of(
-            "%s: error: %s lies outside of %s; no file there is changed\n  Maybe restore it by hand"
-                .formatted(pack, file, data));
+        : Optional.of(pack + ": error: " + ReissueText.OUTSIDE.with(file, data).inWords());
   }
 }

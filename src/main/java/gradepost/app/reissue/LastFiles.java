@@ -186,7 +186,8 @@ final class LastFiles {
   }
 
   private String missing(Path pack, Held held) {
-    return "%s: error: the archive %s does not hold %s of %s whole\n  Maybe it was issued with another archive: name that one with --archive, or copy its files into this one, or lay %s of %s in place by hand"
-        .formatted(pack, archive.where(), held.name(), held.issue(), held.name(), held.issue());
+    return pack
+        + ": error: "
+        + ReissueText.ARCHIVE_LOST.with(archive.where(), held.name(), held.issue()).inWords();
   }
 }

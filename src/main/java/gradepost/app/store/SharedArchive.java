@@ -27,8 +27,10 @@ public final class SharedArchive {
     }
     return Optional.of(
         Answer.refused(
-            "error: the archive %s has nothing of the issues in the register, such as %s by %s; nothing was done\n  Maybe it is another depot's register: share its archive, and name that with --archive"
-                .formatted(archive.where(), issues.get(0).get(0), issues.get(0).get(4))));
+            "error: "
+                + StoreText.OTHER_ARCHIVE
+                    .with(archive.where(), issues.get(0).get(0), issues.get(0).get(4))
+                    .inWords()));
   }
 
   private SharedArchive() {}

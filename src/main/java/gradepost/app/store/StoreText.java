@@ -28,6 +28,8 @@ final class StoreText {
       MISTAKES.declare("no-register-but", WHERE, ARCHIVE);
   static final Two<String, String> EMPTY_REGISTER_BUT =
       MISTAKES.declare("empty-register-but", WHERE, ARCHIVE);
+  static final Three<String, String, String> OTHER_ARCHIVE =
+      MISTAKES.declare("other-archive", ARCHIVE, ISSUE, Hole.word("by"));
   static final Mistake NO_FILE = MISTAKES.declare("no-file");
   static final One<String> NO_ISSUE = MISTAKES.declare("no-issue", ISSUE);
 
