@@ -62,7 +62,7 @@ final class RideText {
     String line = text.lines().filter(RideText::looksLikeHeadings).findFirst().orElse("");
     List<List<Cell>> rows =
         (line.isEmpty() ? CsvText.rows(text) : CsvText.rows(text, line))
-            .stream().map(row -> row.stream().map(this::cell).toList()).toList();
+            .stream().map(this::cells).toList();
     if (!rows.isEmpty() && text.chars().filter(c -> c == '"').count() % 2 == 1) {
       List<Cell> last = rows.get(rows.size() - 1);
       in.error(last.get(last.size() - 1).spot(), RideMistakes.OPEN_QUOTATION);
@@ -78,6 +78,25 @@ final class RideText {
     List<Cell> headings = rows.get(at);
     return new Table(
         rows.subList(0, at), headings, rows.subList(at + 1, rows.size()), recorded(headings));
+  }
+
+  /** What stands above the headings; the rows below them are not looked at. */
+  List<List<Cell>> before() {
+    int end = 0;
+    for (String line : (Iterable<String>) text.lines()::iterator) {
+      if (looksLikeHeadings(line)) {
+        List<List<CsvText.Cell>> rows = CsvText.rows(line, line);
+        if (!rows.isEmpty() && isHeading(cells(rows.get(0)))) {
+          return CsvText.rows(text.substring(0, end), line).stream().map(this::cells).toList();
+        }
+      }
+      end = text.indexOf(line, end) + line.length();
+    }
+    return List.of();
+  }
+
+  private List<Cell> cells(List<CsvText.Cell> row) {
+    return row.stream().map(this::cell).toList();
   }
 
   private static boolean recorded(List<Cell> headings) {
