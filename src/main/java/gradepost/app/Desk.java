@@ -47,7 +47,7 @@ public final class Desk {
         register -> {
           Optional<Entry> issue = register.find(called);
           if (issue.isEmpty()) {
-            return Store.unknown(called);
+            return Store.unknown(register, called);
           }
           act.on(register, by(), issue.get());
           return Answer.said(issue.get().name() + ": " + done.get());

@@ -80,7 +80,7 @@ public final class FinalPapers {
   private Answer one(String called, Register register) throws IOException {
     try {
       Optional<Entry> found = register.find(called);
-      return found.isEmpty() ? Store.unknown(called) : checked(found.get(), register);
+      return found.isEmpty() ? Store.unknown(register, called) : checked(found.get(), register);
     } catch (RegisterException e) {
       return Answer.refused("error: " + e.getMessage());
     }

@@ -58,7 +58,7 @@ public final class Reproduce {
     try (Register register = store.open()) {
       Optional<Entry> entry = register.find(called);
       if (entry.isEmpty()) {
-        return Store.unknown(called);
+        return Store.unknown(register, called);
       }
       Optional<Answer> elsewhere = SharedArchive.elsewhere(store, register);
       if (elsewhere.isPresent()) {

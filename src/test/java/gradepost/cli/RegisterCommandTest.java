@@ -62,7 +62,11 @@ class RegisterCommandTest {
         .isEqualTo("error: 0000/1 is already recalled: misprint\n");
     assertThat(refused(1, "acknowledge 971e --person Elm"))
         .isEqualTo(
-            "error: the register has no issue 971e; allowed: an issue, such as valley/4, or eight digits of its fingerprint or more\n  Maybe see: gradepost register issues\n");
+            "error: the register has no issue 971e; allowed: an issue as gradepost register issues"
+                + " lists it, such as valley/4, or eight digits of its fingerprint or more\n");
+    assertThat(refused(1, "acknowledge 0001 --person Elm"))
+        .contains("the register has no issue 0001")
+        .endsWith("\n  Maybe 0001/1\n");
     String signOff = "sign-off 0000/1 --person Elm --direction Out --assessor Rowe --lapses ";
     assertThat(refused(2, signOff + "25.11.2027"))
         .startsWith(

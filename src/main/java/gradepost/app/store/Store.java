@@ -1,5 +1,6 @@
 package gradepost.app.store;
 
+import gradepost.reissue.register.Entry;
 import gradepost.reissue.register.Register;
 import gradepost.reissue.register.Register.By;
 import gradepost.reissue.register.RegisterException;
@@ -162,9 +163,10 @@ public record Store(
     }
   }
 
-  /** What is said where it does not know an issue. */
-  public static Answer unknown(String called) {
-    return Answer.refused(StoreText.error(StoreText.NO_ISSUE.with(called)));
+  /** What is said where it does not know an issue; the name of a pack has a latest one. */
+  public static Answer unknown(Register register, String called) throws RegisterException {
+    Optional<String> latest = register.latest(called).map(Entry::name);
+    return Answer.refused(StoreText.error(StoreText.NO_ISSUE.with(called, latest)));
   }
 
   /** The file by which two runs are kept apart, where the archive is a folder. */

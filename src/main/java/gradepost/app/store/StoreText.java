@@ -10,6 +10,7 @@ import gradepost.text.Mistakes.Two;
 import gradepost.text.Phrase;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.Optional;
 
 /** What is said of register, archive, backup and papers. Its sentences stand beside it. */
 final class StoreText {
@@ -31,7 +32,8 @@ final class StoreText {
   static final Three<String, String, String> OTHER_ARCHIVE =
       MISTAKES.declare("other-archive", ARCHIVE, ISSUE, Hole.word("by"));
   static final Mistake NO_FILE = MISTAKES.declare("no-file");
-  static final One<String> NO_ISSUE = MISTAKES.declare("no-issue", ISSUE);
+  static final Two<String, Optional<String>> NO_ISSUE =
+      MISTAKES.declare("no-issue", ISSUE, Hole.perhaps("latest"));
 
   /** How long a lock is waited for that somebody has. */
   record Wait(String lock, String holder, Duration most) {}
