@@ -33,10 +33,7 @@ public final class Desk {
     void on(Register register, By by, Entry issue) throws RegisterException, IOException;
   }
 
-  /**
-   * Does one act for the issue that is called so; {@code done} is what is said of it, with its
-   * name.
-   */
+  /** Does one act for the issue that is called so; {@code done} is said of it, with its name. */
   public Answer act(String called, String done, Act act) {
     return act(called, () -> done, act);
   }

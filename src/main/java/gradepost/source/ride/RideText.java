@@ -80,7 +80,7 @@ final class RideText {
         rows.subList(0, at), headings, rows.subList(at + 1, rows.size()), recorded(headings));
   }
 
-  /** What stands above the headings; the rows below them are not looked at. */
+  /** The lines above the headings; the rows below them are not looked at. */
   List<List<Cell>> before() {
     int end = 0;
     for (String line : (Iterable<String>) text.lines()::iterator) {
