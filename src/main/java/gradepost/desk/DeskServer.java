@@ -2,12 +2,14 @@ package gradepost.desk;
 
 import gradepost.app.account.AccountDesk;
 import gradepost.app.account.SignIn;
+import gradepost.app.author.LinesDesk;
 import gradepost.app.shelf.Bench;
 import gradepost.app.shelf.NoticeDesk;
 import gradepost.app.shelf.OpenPapers;
 import gradepost.app.shelf.PeopleDesk;
 import gradepost.app.shelf.Shelf;
 import gradepost.app.store.Store;
+import gradepost.desk.author.AuthorRoutes;
 import gradepost.desk.entry.DeskFault;
 import gradepost.desk.entry.Door;
 import gradepost.desk.entry.ElseWhere;
@@ -125,6 +127,8 @@ public final class DeskServer implements AutoCloseable {
     SignInPage people =
         new SignInPage(screens, door, signIn, sessions, served.store(), served.clock());
     Optional<Tls> tls = door.tls().isPresent() ? Optional.of(Tls.of(door)) : Optional.empty();
+    AuthorRoutes author = new AuthorRoutes(screens, shelf, papers);
+    LinesDesk lines = new LinesDesk(served.folder(), served.store(), served.clock());
     javalin =
         Javalin.create(
             config -> {
@@ -141,6 +145,7 @@ public final class DeskServer implements AutoCloseable {
               if (door.accounts()) {
                 people(config.routes, people);
               }
+              author.add(config.routes, lines);
             });
     port = () -> tls.map(Tls::port).orElseGet(javalin::port);
     gate = new Gate(door, signIn, sessions, port);
@@ -159,6 +164,7 @@ public final class DeskServer implements AutoCloseable {
     config.http.maxRequestSize = LARGEST_BYTES;
     config.http.strictContentTypes = true;
     RoutesConfig routes = config.routes;
+    AuthorRoutes.bound(config);
     routes.before(ctx -> gate.check(ctx));
     routes.get(Gate.ENTER, this::enter);
     routes.get(Gate.STYLE, ctx -> kept(ctx, Gate.STYLE, "text/css; charset=utf-8"));
@@ -173,6 +179,7 @@ public final class DeskServer implements AutoCloseable {
                 HttpStatus.INTERNAL_SERVER_ERROR,
                 DeskText.WENT_WRONG.with(String.valueOf(e.getMessage()))));
     routes.error(404, ctx -> notFound(ctx));
+    routes.error(413, ctx -> fault(ctx, HttpStatus.CONTENT_TOO_LARGE, DeskText.TOO_LONG));
   }
 
   private static void routes(

@@ -62,6 +62,23 @@ final class Browser {
             .POST(HttpRequest.BodyPublishers.ofString(form)));
   }
 
+  /**
+   * A form with files, as a browser sends it: names, texts of files; fields without a file name.
+   */
+  HttpResponse<String> upload(String path, String... parts)
+      throws IOException, InterruptedException {
+    StringBuilder body = new StringBuilder();
+    for (int i = 0; i < parts.length; i += 3) {
+      String file = parts[i + 1].isEmpty() ? "" : "; filename=\"" + parts[i + 1] + '"';
+      body.append("--edge\r\nContent-Disposition: form-data; name=\"" + parts[i] + '"' + file)
+          .append("\r\n\r\n" + parts[i + 2] + "\r\n");
+    }
+    return send(
+        request(path)
+            .header("Content-Type", "multipart/form-data; boundary=edge")
+            .POST(HttpRequest.BodyPublishers.ofString(body + "--edge--\r\n")));
+  }
+
   private HttpRequest.Builder request(String path, String... headers) {
     HttpRequest.Builder request =
         HttpRequest.newBuilder(URI.create("http://" + desk.getAuthority() + path));

@@ -44,8 +44,8 @@ public final class OpenPapers {
     idle.add(new Layout(Optional.empty()));
   }
 
-  /** A paper, and the plan that it is of; none where there is no plan. */
-  record Made(OpenPaper paper, Optional<Plan> plan) {}
+  /** A paper, its plan and what it says; neither where there is no plan that is fit for issue. */
+  record Made(OpenPaper paper, Optional<Plan> plan, Optional<Briefing> briefing) {}
 
   /**
    * The paper of a pack whose files are called so; empty where there is none.
@@ -110,10 +110,12 @@ public final class OpenPapers {
               done.failures(),
               done.papers(),
               done.briefing().map(b -> road(b, file.route().units())).orElse(List.of()));
-      return new Made(paper, Optional.of(done.plan()).filter(p -> done.failures().isEmpty()));
+      return new Made(
+          paper, Optional.of(done.plan()).filter(p -> done.failures().isEmpty()), done.briefing());
     } catch (Unplanned e) {
       return new Made(
           new OpenPaper(List.of(String.valueOf(e.getMessage())), List.of(), List.of()),
+          Optional.empty(),
           Optional.empty());
     }
   }

@@ -28,8 +28,12 @@ public final class SpeedCurves {
 
   /** One on which every permissible speed between two places has room. */
   public Axis axis(double from, double to) {
+    return axis(plan.ceiling(), words, from, to);
+  }
+
+  static Axis axis(List<CeilingStep> ceiling, Words words, double from, double to) {
     double most = 10;
-    for (CeilingStep s : plan.ceiling()) {
+    for (CeilingStep s : ceiling) {
       if (s.toM() > from && s.fromM() < to) {
         most = Math.max(most, words.speedValue(s.speedMps()));
       }

@@ -30,6 +30,7 @@ public final class DeskText {
   public static final Two<String, String> KEY_STORE =
       MISTAKES.declare("key-store", PrintedText.quoted("file"), PrintedText.quoted("why"));
   public static final Mistake NOTHING_THERE = MISTAKES.declare("nothing-there");
+  public static final Mistake TOO_LONG = MISTAKES.declare("too-long");
   public static final Mistake NO_NAME = MISTAKES.declare("no-name");
   public static final Mistake NO_PEOPLE = MISTAKES.declare("no-people");
   public static final One<String> NO_ENTRY =

@@ -1,0 +1,77 @@
+package gradepost.desk.author;
+
+import gradepost.app.author.LinesDesk;
+import gradepost.app.shelf.OpenPapers;
+import gradepost.app.shelf.Practice;
+import gradepost.app.shelf.Shelf;
+import gradepost.desk.page.Screens;
+import io.javalin.config.JavalinConfig;
+import io.javalin.config.RoutesConfig;
+import io.javalin.config.SizeUnit;
+import io.javalin.http.ContentTooLargeResponse;
+import io.javalin.http.Context;
+import java.util.Optional;
+
+/** Where these pages are found. */
+public final class AuthorRoutes {
+  private static final String RIDES = "/rides";
+  private static final int LARGEST_FORM_BYTES = 1 << 20;
+  private static final int LARGEST_RIDE_BYTES = 8 << 20;
+
+  private final Screens screens;
+  private final Shelf shelf;
+  private final OpenPapers papers;
+
+  /** Over the packs of a shelf and their papers. */
+  public AuthorRoutes(Screens screens, Shelf shelf, OpenPapers papers) {
+    this.screens = screens;
+    this.shelf = shelf;
+    this.papers = papers;
+  }
+
+  /** Turns away what is too long before any of it is read; comes before everything else. */
+  public static void bound(JavalinConfig config) {
+    config.jetty.multipartConfig.maxTotalRequestSize(LARGEST_RIDE_BYTES, SizeUnit.BYTES);
+    // Nothing that is handed in lies on the disk meanwhile.
+    config.jetty.multipartConfig.maxInMemoryFileSize(LARGEST_RIDE_BYTES, SizeUnit.BYTES);
+    config.routes.before(AuthorRoutes::bound);
+  }
+
+  private static void bound(Context ctx) {
+    int most = ctx.path().equals(RIDES) ? LARGEST_RIDE_BYTES : LARGEST_FORM_BYTES;
+    String type = Optional.ofNullable(ctx.contentType()).orElse("");
+    boolean endless = ctx.contentLength() < 0 && type.startsWith("multipart/");
+    if (endless || ctx.contentLength() > most) {
+      throw new ContentTooLargeResponse();
+    }
+  }
+
+  /** Adds them to the routes of the desk. */
+  public void add(RoutesConfig routes, LinesDesk desk) {
+    routes.get("/assets/{file}", Assets::get);
+    LinesPages lines = new LinesPages(screens, desk);
+    routes.get("/lines", lines::list);
+    routes.get("/lines/keys", lines::keys);
+    routes.get("/lines/keys.json", lines::keysAsJson);
+    routes.get("/lines/file", lines::open);
+    routes.post("/lines/check", lines::check);
+    routes.post("/lines/typed", lines::typed);
+    routes.post("/lines/save", lines::save);
+    routes.post("/lines/cells", lines::cells);
+    routes.post("/lines/paste", lines::paste);
+    SavesPages saves = new SavesPages(screens, lines, desk);
+    routes.get("/lines/saves", saves::list);
+    routes.get("/lines/saves/{text}", saves::one);
+    routes.post("/lines/saves/{text}", saves::back);
+    RidesPages rides = new RidesPages(screens, shelf);
+    routes.get(RIDES, rides::empty);
+    routes.post(RIDES, rides::assess);
+    routes.get(RIDES + "/{ride}", rides::report);
+    routes.get(RIDES + "/{ride}/{paper}", rides::paper);
+    PracticePages practice = new PracticePages(screens, shelf, new Practice(shelf, papers));
+    routes.get("/learn", practice::learn);
+    routes.get("/bench", practice::bench);
+    routes.get("/learn/{pack}/{paper}/practice", practice::show);
+    routes.post("/learn/{pack}/{paper}/practice", practice::mark);
+  }
+}
