@@ -129,7 +129,7 @@ public final class RealRuns {
   }
 
   /** Everything that can be looked at is as it was or as it shall be. */
-  void whole() throws Exception {
+  public void whole() throws Exception {
     Archive archive = store().kept();
     if (store().exists()) {
       try (Register register = store().open()) {
