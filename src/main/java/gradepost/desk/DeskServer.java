@@ -4,6 +4,7 @@ import gradepost.app.account.AccountDesk;
 import gradepost.app.account.SignIn;
 import gradepost.app.author.LinesDesk;
 import gradepost.app.shelf.Bench;
+import gradepost.app.shelf.IssueDesk;
 import gradepost.app.shelf.NoticeDesk;
 import gradepost.app.shelf.OpenPapers;
 import gradepost.app.shelf.PeopleDesk;
@@ -135,6 +136,9 @@ public final class DeskServer implements AutoCloseable {
               tls.ifPresent(t -> t.at(config.jetty));
               configure(config);
               routes(config.routes, today, packs, learn, bench);
+              new PackActs(
+                      packs, shelf, new IssueDesk(served.store(), served.out(), served.clock()))
+                  .at(config.routes);
               config.routes.get("/register", register::show);
               config.routes.post("/register", register::enter);
               config.routes.post("/register/undo", register::undo);

@@ -5,6 +5,7 @@ import gradepost.app.shelf.OpenPapers;
 import gradepost.app.shelf.Shelf;
 import gradepost.app.shelf.ShelfPack;
 import gradepost.app.shelf.ShelfPaper;
+import gradepost.app.store.Answer;
 import gradepost.app.store.Paper;
 import gradepost.app.store.RegisteredFiles;
 import gradepost.app.store.Store;
@@ -14,11 +15,13 @@ import gradepost.desk.page.Screens;
 import gradepost.desk.page.Standing;
 import gradepost.reissue.register.Listing;
 import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Every pack, its papers, and the issues that the register has of it. */
 final class PackPages {
@@ -31,10 +34,19 @@ final class PackPages {
   /**
    * An issue of the register.
    *
+   * @param by who entered it
+   * @param checker who checked it; empty text where nobody has
    * @param state that it is recalled, a draft, superseded; empty text where it is in use
    */
   public record OfRegister(
-      String number, String issued, String from, String to, String state, List<String> files) {}
+      String number,
+      String issued,
+      String from,
+      String to,
+      String by,
+      String checker,
+      String state,
+      List<String> files) {}
 
   PackPages(Screens screens, Shelf shelf, OpenPapers papers, Store store, Standing standing) {
     this.screens = screens;
@@ -53,12 +65,35 @@ final class PackPages {
   }
 
   void one(Context ctx) throws IOException {
+    one(ctx, Answer.GOOD);
+  }
+
+  /** The same, below what came of an act. */
+  void one(Context ctx, Answer done) throws IOException {
     ShelfPack pack = Asked.pack(shelf, ctx);
+    if (!done.good()) {
+      ctx.status(HttpStatus.BAD_REQUEST);
+    }
     screens.show(
         ctx,
         "pack",
         pack.whole().map(ShelfPack.Whole::title).orElse(pack.id()),
-        Map.of("pack", pack, "marks", standing.marks(pack), "issues", issues(pack)));
+        Map.of(
+            "pack",
+            pack,
+            "marks",
+            standing.marks(pack),
+            "issues",
+            issues(pack),
+            "said",
+            done.said(),
+            "faults",
+            done.good() ? List.of() : done.problems(),
+            "typed",
+            done.good()
+                ? Map.of()
+                : ctx.formParamMap().entrySet().stream()
+                    .collect(Collectors.toMap(Map.Entry::getKey, e -> e.getValue().get(0)))));
   }
 
   /** A paper in the frame of the desk, which says what it is. */
@@ -134,6 +169,8 @@ final class PackPages {
               Listing.moment(row.get(1)),
               Listing.moment(row.get(2)),
               Listing.moment(row.get(3)),
+              row.get(4),
+              row.get(7).equals("DRAFT") ? "" : row.get(7),
               state,
               files.names(row.get(0))));
     }

@@ -130,6 +130,9 @@ public final class Shelf {
             pack.issue().validFrom(),
             pack.issue().validTo(),
             Issue.fingerprint(pack.inputs()),
+            pack.issue().preparedBy(),
+            pack.directions().stream().map(d -> pack.route().nameOf(d.direction())).toList(),
+            pack.formations().stream().map(f -> f.name()).toList(),
             papers);
     return new ShelfPack(pack.id(), file, problems, Optional.of(whole));
   }

@@ -27,6 +27,9 @@ public record ShelfPack(String id, Path file, List<String> problems, Optional<Wh
    * @param validFrom its first moment
    * @param validTo its last moment
    * @param fingerprint of all its files
+   * @param preparedBy who prepared the data
+   * @param directions as the route calls them
+   * @param formations by name
    * @param papers in the order in which they are made
    */
   public record Whole(
@@ -36,9 +39,14 @@ public record ShelfPack(String id, Path file, List<String> problems, Optional<Wh
       LocalDateTime validFrom,
       LocalDateTime validTo,
       String fingerprint,
+      String preparedBy,
+      List<String> directions,
+      List<String> formations,
       List<ShelfPaper> papers) {
-    /** Copies the list. */
+    /** Copies the lists. */
     public Whole {
+      directions = List.copyOf(directions);
+      formations = List.copyOf(formations);
       papers = List.copyOf(papers);
     }
   }

@@ -48,6 +48,7 @@ public final class Rights {
           new Row("GET", "/packs/{pack}/papers/{paper}", ALL),
           new Row("GET", "/packs/{pack}/papers/{paper}/{face}", ALL),
           new Row("GET", "/packs/{pack}/issues/{issue}/{file}", ALL),
+          new Row("POST", "/packs/{pack}/enter", CLERK),
           new Row("POST", "/packs/{pack}/checked", STAFF),
           new Row("POST", "/packs/{pack}/recall", CLERK),
           new Row("POST", "/packs/{pack}/sign-off", INSTRUCTOR),

@@ -1,0 +1,74 @@
+package gradepost.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import gradepost.app.Depot;
+import gradepost.app.SyntheticNetwork;
+import gradepost.app.store.Store;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** One issue at the page of its pack: entered, checked by another, signed off on, recalled. */
+class PackActsTest {
+  @TempDir private Path folder = Path.of("");
+
+  @Test
+  void oneEntersAnotherChecksAndNothingIsHandedOutBefore() throws Exception {
+    Path routes = folder.resolve("routes");
+    Path file = new SyntheticNetwork(routes, 1).packs(1, 3).get(0);
+    Files.writeString(file, Files.readString(file).replaceFirst("(?m)^  checked-by:.*\\R", ""));
+    Store store = Store.of(folder.resolve("reg/register.db").toString(), Optional.empty());
+    try (DeskServer desk =
+        DeskServer.start(
+            new DeskServer.Served(routes, store, folder.resolve("papers"), Depot.NOON), 0)) {
+      Browser browser = new Browser(desk).letIn();
+      String pack = "/packs/0000";
+      String before = browser.get(pack).body();
+      assertThat(before).contains("Enter it as the first issue").doesNotContain("Recall an issue");
+      String form = "token=" + browser.token(pack);
+
+      assertThat(browser.post(pack + "/enter", form + "&by=").body()).contains("there is no name");
+      String entered = browser.post(pack + "/enter", form + "&by=A+Clerk").body();
+      assertThat(entered)
+          .contains("0000/1 registered", "DRAFT: nobody has checked it", "I have checked issue 1")
+          .contains("Prepared by", "gradepost register checked 0000/1");
+      assertThat(
+              browser
+                  .post("/register", form + "&by=A+Clerk&act=hand-out&issue=0000/1&people=D+Driver")
+                  .body())
+          .contains("is a DRAFT");
+      // The name is kept with the session, and is the one who entered it.
+      assertThat(browser.post(pack + "/checked", form + "&issue=1").body())
+          .contains("A Clerk prepared or entered 0000/1 and cannot check it", "DRAFT");
+      String checked = browser.post(pack + "/checked", form + "&issue=1&by=C+Checker").body();
+      assertThat(checked)
+          .contains("0000/1: checked by C Checker", "<td>C Checker</td>")
+          .doesNotContain("DRAFT", "I have checked");
+
+      String direction =
+          checked.replaceFirst("(?s).*?<select name=\"direction\"><option>([^<]+)<.*", "$1");
+      String signature =
+          form
+              + "&issue=1&person=D+Driver&by=T+Hale&formation=3-car&score=21+of+24&direction="
+              + Browser.coded(direction);
+      assertThat(browser.post(pack + "/sign-off", signature + "&lapses=soon").body())
+          .contains("is not a day", "value=\"21 of 24\"");
+      assertThat(browser.post(pack + "/sign-off", signature + "&lapses=2026-11-24").body())
+          .contains("role=\"alert\"", "2026-11-24");
+      assertThat(browser.post(pack + "/sign-off", signature + "&lapses=2026-12-24").body())
+          .contains("D Driver signed off");
+      assertThat(browser.get("/register?list=signed").body())
+          .contains("D Driver", "T Hale", "21 of 24");
+
+      assertThat(browser.post(pack + "/recall", form + "&issue=1&by=A+Clerk&reason=").body())
+          .contains("role=\"alert\"");
+      assertThat(
+              browser.post(pack + "/recall", form + "&issue=1&by=A+Clerk&reason=misprint").body())
+          .contains("RECALLED: misprint", "recalled: misprint");
+      assertThat(browser.post("/packs/none/recall", form).statusCode()).isEqualTo(404);
+    }
+  }
+}
