@@ -9,6 +9,7 @@ import gradepost.app.shelf.NoticeDesk;
 import gradepost.app.shelf.OpenPapers;
 import gradepost.app.shelf.PeopleDesk;
 import gradepost.app.shelf.Shelf;
+import gradepost.app.shelf.Works;
 import gradepost.app.store.Store;
 import gradepost.desk.author.AuthorRoutes;
 import gradepost.desk.entry.DeskFault;
@@ -52,6 +53,7 @@ public final class DeskServer implements AutoCloseable {
   private final Javalin javalin;
   private final Gate gate;
   private final IntSupplier port;
+  private final Works works;
   private final Screens screens = new Screens();
 
   /**
@@ -120,9 +122,10 @@ public final class DeskServer implements AutoCloseable {
     BenchPage bench = new BenchPage(screens, shelf, new Bench(papers), standing);
     RegisterPage register =
         new RegisterPage(screens, served.store(), new PeopleDesk(served.store(), served.clock()));
-    NoticePage notice =
-        new NoticePage(
-            screens, new NoticeDesk(served.folder(), served.store(), served.out(), served.clock()));
+    NoticeDesk notices =
+        new NoticeDesk(served.folder(), served.store(), served.out(), served.clock());
+    works = new Works(notices, served.out().resolve(".at-work"), served.clock());
+    NoticePage notice = new NoticePage(screens, shelf, notices, works);
     SignIn signIn = new SignIn(served.store(), served.clock());
     Sessions sessions = new Sessions(door.secure(), served.clock());
     SignInPage people =
@@ -145,7 +148,9 @@ public final class DeskServer implements AutoCloseable {
               config.routes.get("/register.csv", register::csv);
               config.routes.get("/notice", notice::empty);
               config.routes.post("/notice", notice::look);
+              config.routes.post("/notice/filled", notice::filled);
               config.routes.post("/notice/issue", notice::issue);
+              config.routes.get("/notice/work/{work}", notice::work);
               if (door.accounts()) {
                 people(config.routes, people);
               }
@@ -220,6 +225,7 @@ public final class DeskServer implements AutoCloseable {
   @Override
   public void close() {
     javalin.stop();
+    works.close();
   }
 
   /** A file that the program brings. */

@@ -1,5 +1,6 @@
 package gradepost.desk;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.net.CookieManager;
 import java.net.InetAddress;
@@ -118,5 +119,33 @@ final class Browser {
 
   static String coded(String text) {
     return URLEncoder.encode(text, StandardCharsets.UTF_8);
+  }
+
+  /** Waits for the end of an issue that was begun, and gives the page that says so. */
+  String ended(HttpResponse<String> begun) throws IOException, InterruptedException {
+    String work = begun.headers().firstValue("Location").orElse("nowhere");
+    String page = get(work).body();
+    while (page.contains("are being made")) {
+      Thread.sleep(100);
+      page = get(work).body();
+    }
+    return page;
+  }
+
+  /** Hands a file in, as a form with a file does. */
+  HttpResponse<String> upload(String path, String token, String name, byte[] bytes)
+      throws IOException, InterruptedException {
+    ByteArrayOutputStream body = new ByteArrayOutputStream();
+    String part = "--cut\r\nContent-Disposition: form-data; name=\"%s\"%s\r\n\r\n";
+    body.writeBytes(
+        (part.formatted("token", "") + token + "\r\n").getBytes(StandardCharsets.UTF_8));
+    body.writeBytes(
+        part.formatted("file", "; filename=\"" + name + "\"").getBytes(StandardCharsets.UTF_8));
+    body.writeBytes(bytes);
+    body.writeBytes("\r\n--cut--\r\n".getBytes(StandardCharsets.UTF_8));
+    return send(
+        request(path)
+            .header("Content-Type", "multipart/form-data; boundary=cut")
+            .POST(HttpRequest.BodyPublishers.ofByteArray(body.toByteArray())));
   }
 }

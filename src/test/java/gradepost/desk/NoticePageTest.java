@@ -7,6 +7,8 @@ import gradepost.app.Depot;
 import gradepost.app.SyntheticNetwork;
 import gradepost.app.store.Store;
 import java.net.URLEncoder;
+import java.net.http.HttpResponse;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -75,14 +77,18 @@ class NoticePageTest {
         .doesNotContain("/notice/issue", "/tmp", folder.toString() + "/notice");
     String looked = browser.post("/notice", form(right, "")).body();
     assertThat(looked).contains("What it touches", "/notice/issue").doesNotContain("/tmp/notice");
+    assertThat(looked).contains("class=\"before\" points=", "class=\"now\" points=", ", new<");
+    String[] runs = looked.split("class=\"now\" points=\"", 2);
+    assertThat(runs[1].substring(0, runs[1].indexOf('"')))
+        .isNotEqualTo(looked.replaceFirst("(?s).*?class=\"before\" points=\"([^\"]+)\".*", "$1"));
     assertThat(written()).isZero();
 
     String nameless = browser.post("/notice/issue", form(right, "")).body();
     assertThat(nameless).contains("there is no name for the register");
     assertThat(written()).isZero();
 
-    String issued = browser.post("/notice/issue", form(right, "B Clerk")).body();
-    assertThat(issued).contains("Issued and registered");
+    String issued = browser.ended(browser.post("/notice/issue", form(right, "B Clerk")));
+    assertThat(issued).contains("Issued and registered", "Begun by B Clerk", "supplement");
     assertThat(written()).isGreaterThan(4);
     assertThat(browser.get("/register?list=acts").body()).contains("B Clerk", "issued");
     String pack = browser.get("/packs/0000").body();
@@ -154,5 +160,80 @@ class NoticePageTest {
       assertThat(page).contains("role=\"alert\"").doesNotContain("<script>");
     }
     assertThat(browser.get("/").statusCode()).isEqualTo(200);
+  }
+
+  /** The fields of the form are read and checked like a file, and places are picked from a list. */
+  @Test
+  void aFormIsReadAsANoticeWouldBe() throws Exception {
+    String page = browser.get("/notice?route=Line+0").body();
+    assertThat(page).contains("datalist id=\"places\"", "platform 1", "value=\"Out\"");
+    String route = page.replaceFirst("(?s).*name=\"route\" value=\"([^\"]+)\".*", "$1");
+    String fields =
+        "token=%s&route=%s&reference=T+7&type=temporary&status=in+force&directions=Out"
+            + "&reason=wet+%%22bed%%22&imposed=2026-11-26T04:00&until=further+notice"
+            + "&from=0.900+km&to=1.100+km&speed=";
+    String form = fields.formatted(coded(token), coded(route));
+    String right = browser.post("/notice/filled", form + "30+km/h").body();
+    assertThat(right)
+        .contains("What it touches", "would take the place of 1", "wet \\&quot;bed\\&quot;")
+        .contains("formaction=\"/notice/issue\"");
+    assertThat(browser.post("/notice/filled", form + "30+leagues").body())
+        .contains("role=\"alert\"", "leagues")
+        .doesNotContain("formaction=\"/notice/issue\"");
+    String planted = form + coded("30 km/h\"\n    boards: []\n  - {reference: \"X");
+    assertThat(browser.post("/notice/filled", planted).body()).contains("role=\"alert\"");
+    assertThat(browser.post("/notice/filled", "token=" + coded(token) + "&route=x").statusCode())
+        .isEqualTo(404);
+    assertThat(written()).isZero();
+  }
+
+  /** A spreadsheet writes semicolons, a byte order mark, or the code page of its country. */
+  @Test
+  void aFileIsTakenAsASpreadsheetWritesIt() throws Exception {
+    String table =
+        "reference;type;status;route;from;to;directions;speed;reason;imposed;until\r\n"
+            + "T 8;temporary;in force;%s;0.900 km;1.100 km;Out;30 km/h;caf\u00e9 works;"
+            + "2026-11-26 04:00;further notice\r\n";
+    String route =
+        browser
+            .get("/notice")
+            .body()
+            .replaceFirst("(?s).*name=\"route\" value=\"([^\"]+)\".*", "$1");
+    String text = table.formatted(route);
+    for (byte[] bytes :
+        List.of(
+            ("\uFEFF" + text).getBytes(StandardCharsets.UTF_8),
+            ("\uFEFF" + text).getBytes(StandardCharsets.UTF_16LE),
+            text.getBytes(Charset.forName("windows-1252")))) {
+      String page = browser.upload("/notice", token, "notice.csv", bytes).body();
+      assertThat(page).contains("caf\u00e9 works", "would take the place of 1");
+    }
+    assertThat(browser.upload("/notice", token, "x.csv", new byte[3_000_000]).statusCode())
+        .isBetween(400, 499);
+    assertThat(browser.upload("/notice", "wrong", "x.csv", new byte[10]).statusCode())
+        .isEqualTo(403);
+  }
+
+  /** What was broken off by the end of the desk is found again, and is issued again as a whole. */
+  @Test
+  void aWorkIsFoundAgainByAnotherRunOfTheDesk() throws Exception {
+    String right = SyntheticNetwork.notice("T 9", 0, "Out", 900, 30);
+    HttpResponse<String> begun = browser.post("/notice/issue", form(right, "B Clerk"));
+    String work = begun.headers().firstValue("Location").orElse("");
+    browser.ended(begun);
+    Path file = papers.resolve(".at-work").resolve(work.replaceFirst(".*/", "") + ".work");
+    Files.writeString(file, Files.readString(file).replace("state=DONE", "state=AT_WORK"));
+    desk.close();
+    desk =
+        DeskServer.start(
+            new DeskServer.Served(folder.resolve("routes"), store, papers, Depot.NOON), 0);
+    browser = new Browser(desk).letIn();
+    token = browser.token("/notice");
+    assertThat(browser.get("/notice").body()).contains("was broken off", work);
+    assertThat(browser.get(work).body())
+        .contains("was stopped before this was done", "T 9", "See again what it touches");
+    assertThat(browser.post("/notice", form(right, "")).body()).contains("has this notice");
+    assertThat(browser.get("/notice/work/..%2f..%2fsecret").statusCode()).isBetween(400, 404);
+    assertThat(browser.get("/notice/work/none").statusCode()).isEqualTo(404);
   }
 }

@@ -40,7 +40,7 @@ public record Differences(
    * @param sheets of this issue, each with the issue in which it last changed
    * @param registered the same sheets as the register keeps them
    */
-  record OfPaper(
+  public record OfPaper(
       Task task,
       Plan plan,
       Optional<Plan> before,
@@ -50,7 +50,8 @@ public record Differences(
       List<Aged> sheetsBefore,
       List<Aged> sheets,
       List<Entry.Sheet> registered) {
-    OfPaper {
+    /** Copies the lists. */
+    public OfPaper {
       changes = List.copyOf(changes);
       sheetsBefore = List.copyOf(sheetsBefore);
       sheets = List.copyOf(sheets);
@@ -58,12 +59,12 @@ public record Differences(
     }
 
     /** Whether any sheet has to be exchanged. */
-    boolean sheetsDiffer() {
+    public boolean sheetsDiffer() {
       return anyOf(sheets, briefing.issue());
     }
 
     /** Whether whoever holds it has to be told anything. */
-    boolean differs() {
+    public boolean differs() {
       return sheetsDiffer() || !comparison.isEmpty();
     }
   }
@@ -77,20 +78,21 @@ public record Differences(
    * @param sheets of this issue, each with the issue in which it last changed
    * @param registered the same sheets as the register keeps them
    */
-  record OfReference(
+  public record OfReference(
       boolean known,
       Reference reference,
       List<Aged> sheetsBefore,
       List<Aged> sheets,
       List<Entry.Sheet> registered) {
-    OfReference {
+    /** Copies the lists. */
+    public OfReference {
       sheetsBefore = List.copyOf(sheetsBefore);
       sheets = List.copyOf(sheets);
       registered = List.copyOf(registered);
     }
 
     /** Whether any sheet has to be exchanged. */
-    boolean sheetsDiffer() {
+    public boolean sheetsDiffer() {
       return anyOf(sheets, reference.issue());
     }
   }

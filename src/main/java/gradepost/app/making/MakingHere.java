@@ -1,5 +1,6 @@
 package gradepost.app.making;
 
+import gradepost.app.issue.Differences;
 import gradepost.app.issue.Layout;
 import gradepost.app.making.Outcome.State;
 import java.io.IOException;
@@ -13,11 +14,25 @@ public final class MakingHere implements Making {
   private final Optional<Registry> registry;
   private final Optional<Path> templates;
   private final int threads;
+  private final Consumer<Differences> watching;
 
   /**
    * @param registry empty for a dry run
    */
   public MakingHere(Optional<Registry> registry, Optional<Path> templates, int threads) {
+    this(registry, templates, threads, differences -> {});
+  }
+
+  /**
+   * @param registry empty for a dry run
+   * @param watching is shown what differs, by any of the threads
+   */
+  public MakingHere(
+      Optional<Registry> registry,
+      Optional<Path> templates,
+      int threads,
+      Consumer<Differences> watching) {
+    this.watching = watching;
     this.registry = registry;
     this.templates = templates;
     this.threads = threads;
@@ -33,7 +48,8 @@ public final class MakingHere implements Making {
           if (layouts.get().isEmpty()) {
             layouts.set(Optional.of(new Layout(templates)));
           }
-          Outcome outcome = new PackReissue(layouts.get().orElseThrow(), registry).of(one);
+          Outcome outcome =
+              new PackReissue(layouts.get().orElseThrow(), registry, watching).of(one);
           done.accept(outcome.file());
           return outcome;
         },

@@ -17,19 +17,30 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /** The way of one touched pack through a reissue: compare, lay out, keep, register. */
 public final class PackReissue {
   private final Layout layout;
   private final Optional<Registry> registry;
+  private final Consumer<Differences> watching;
 
   /**
    * @param layout that no other thread uses meanwhile
    * @param registry empty for a dry run; then nothing is kept
    */
   public PackReissue(Layout layout, Optional<Registry> registry) {
+    this(layout, registry, differences -> {});
+  }
+
+  /**
+   * @param registry empty for a dry run; then nothing is kept
+   * @param watching is shown what differs, of every pack that is fit for issue
+   */
+  public PackReissue(Layout layout, Optional<Registry> registry, Consumer<Differences> watching) {
     this.layout = layout;
     this.registry = registry;
+    this.watching = watching;
   }
 
   /** A pack that cannot be laid out does not stop the others. */
@@ -54,6 +65,7 @@ public final class PackReissue {
       return Outcome.of(
           due.file(), State.UNTOUCHED, due.told().and(Answer.said(name + ": not touched")));
     }
+    watching.accept(differences);
     Answer told = due.told().and(new Answer(told(name, differences), List.of(), List.of(), true));
     return Outcome.of(
         due.file(),

@@ -59,6 +59,10 @@ final class DueIssues {
 
   private Making making() throws IOException {
     if (register.isEmpty() || order.put().dryRun()) {
+      Optional<Making> own = workers.flatMap(w -> w.dry(order));
+      if (own.isPresent()) {
+        return own.get();
+      }
       return new MakingHere(Optional.empty(), order.tell().templates(), order.pace().threads());
     } else if (workers.isPresent()) {
       return workers.get().making(order, by, register.get());

@@ -22,6 +22,11 @@ public interface Workers {
   /** What they make for this run. */
   Making making(Order order, By by, Register register) throws IOException;
 
+  /** What works out a run that only says what would happen; empty where this process does. */
+  default Optional<Making> dry(Order order) {
+    return Optional.empty();
+  }
+
   /** What workers have still to do is done before a run begins, or is in its way. */
   static Answer earlier(Optional<Workers> workers, Order order, Register register)
       throws IOException, RegisterException {

@@ -2,10 +2,15 @@ package gradepost.app.shelf;
 
 import gradepost.app.reissue.Order;
 import gradepost.app.reissue.Reissue;
+import gradepost.app.reissue.Workers;
 import gradepost.app.store.Answer;
+import gradepost.app.store.Disk;
 import gradepost.app.store.Progress;
 import gradepost.app.store.Store;
 import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -55,24 +60,61 @@ public final class NoticeDesk {
     }
   }
 
+  /**
+   * What a notice would touch.
+   *
+   * @param answer in words
+   * @param runs of the approaches that would differ
+   */
+  public record Looked(Answer answer, List<TouchedRun> runs) {
+    /** Copies the list. */
+    public Looked {
+      runs = List.copyOf(runs);
+    }
+  }
+
+  /**
+   * The text of a file that was handed in. Spreadsheets write UTF-8 or UTF-16 with a byte order
+   * mark, or the code page of their country; the mark is left out.
+   */
+  public static String text(byte[] bytes) {
+    boolean utf16 =
+        bytes.length > 1
+            && ((bytes[0] == (byte) 0xFE && bytes[1] == (byte) 0xFF)
+                || (bytes[0] == (byte) 0xFF && bytes[1] == (byte) 0xFE));
+    String text;
+    try {
+      text =
+          utf16
+              ? new String(bytes, StandardCharsets.UTF_16)
+              : StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+    } catch (CharacterCodingException e) {
+      text = new String(bytes, Charset.forName("windows-1252"));
+    }
+    return text.replaceFirst("^\\uFEFF", "").replace("\r\n", "\n");
+  }
+
   /** What it would touch; nothing is written. */
-  public Answer look(Typed typed) throws IOException {
-    return run(typed, true);
+  public Looked look(Typed typed) throws IOException {
+    TouchedRuns runs = new TouchedRuns();
+    Answer answer = run(typed, true, Progress.SILENT, Optional.of(runs));
+    return new Looked(answer, runs.runs());
   }
 
   /** Makes and registers the issues. */
-  public Answer issue(Typed typed) throws IOException {
-    return run(typed, false);
+  public Answer issue(Typed typed, Progress progress) throws IOException {
+    return run(typed, false, progress, Optional.empty());
   }
 
-  private Answer run(Typed typed, boolean dry) throws IOException {
+  private Answer run(Typed typed, boolean dry, Progress progress, Optional<Workers> watching)
+      throws IOException {
     Path work = Files.createTempDirectory("notice");
     boolean yaml = typed.text().strip().startsWith("gradepost:");
     Path file = work.resolve(yaml ? "notice.yaml" : "notice.csv");
     try {
       Files.writeString(file, typed.text(), StandardCharsets.UTF_8);
       Answer answer =
-          new Reissue(clock, typed.by(), Progress.SILENT)
+          new Reissue(clock, typed.by(), progress, Disk.sources(), watching)
               .of(
                   new Order(
                       new Order.Read(
