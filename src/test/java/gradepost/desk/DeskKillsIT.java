@@ -119,7 +119,14 @@ class DeskKillsIT {
       return browser.post("/register", form + "&act=staff&people=" + driver(number));
     }
     String notice = SyntheticNetwork.notice("T " + number, 0, "Out", 900, 20 + 5 * (number % 4));
-    return browser.post("/notice/issue", form + "&text=" + Browser.coded(notice));
+    HttpResponse<String> answer =
+        browser.post("/notice/issue", form + "&text=" + Browser.coded(notice));
+    String work = answer.headers().firstValue("Location").orElse("/nowhere");
+    while (answer.headers().firstValue("Refresh").isPresent() || answer.statusCode() == 303) {
+      Thread.sleep(100);
+      answer = browser.get(work);
+    }
+    return answer;
   }
 
   private static String driver(int number) {
