@@ -53,9 +53,11 @@ final class TouchedRuns implements Workers {
   private void note(Differences differences) {
     for (OfPaper paper : differences.papers()) {
       if (paper.before().isPresent()) {
-        for (ApproachChange change : paper.comparison().approaches()) {
-          run(differences.now().id(), paper, paper.before().get(), change).ifPresent(this::add);
-        }
+        paper.comparison().approaches().stream()
+            .filter(change -> !change.renumberedOnly())
+            .flatMap(
+                change -> run(differences.now().id(), paper, paper.before().get(), change).stream())
+            .forEach(this::add);
       }
     }
   }
@@ -75,7 +77,7 @@ final class TouchedRuns implements Workers {
                     pack,
                     paper.task().stem(),
                     shown.target().name(),
-                    then.isEmpty() ? "new" : now.isEmpty() ? "falls away" : "differs",
+                    then.isEmpty() ? "new" : now.isEmpty() ? "removed" : "differs",
                     drawn(before, paper.plan(), shown, then, now)));
   }
 
