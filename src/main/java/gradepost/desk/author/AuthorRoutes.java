@@ -10,6 +10,8 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.config.SizeUnit;
 import io.javalin.http.ContentTooLargeResponse;
 import io.javalin.http.Context;
+import java.io.IOException;
+import java.io.OutputStream;
 import java.util.Optional;
 
 /** Where these pages are found. */
@@ -17,6 +19,9 @@ public final class AuthorRoutes {
   private static final String RIDES = "/rides";
   private static final int LARGEST_FORM_BYTES = 1 << 20;
   private static final int LARGEST_RIDE_BYTES = 8 << 20;
+
+  /** So much of what is too long is read and dropped. */
+  private static final int LARGEST_DROPPED_BYTES = 32 << 20;
 
   private final Screens screens;
   private final Shelf shelf;
@@ -37,11 +42,15 @@ public final class AuthorRoutes {
     config.routes.before(AuthorRoutes::bound);
   }
 
-  private static void bound(Context ctx) {
+  private static void bound(Context ctx) throws IOException {
     int most = ctx.path().equals(RIDES) ? LARGEST_RIDE_BYTES : LARGEST_FORM_BYTES;
     String type = Optional.ofNullable(ctx.contentType()).orElse("");
     boolean endless = ctx.contentLength() < 0 && type.startsWith("multipart/");
     if (endless || ctx.contentLength() > most) {
+      if (!endless && ctx.contentLength() <= LARGEST_DROPPED_BYTES) {
+        // A browser that is cut off while it sends shows its own words, not ours.
+        ctx.req().getInputStream().transferTo(OutputStream.nullOutputStream());
+      }
       throw new ContentTooLargeResponse();
     }
   }
