@@ -14,12 +14,15 @@
   let notes = [], round = 0, timer = 0, leaving = false;
 
   const cm = CodeMirror.fromTextArea(area, {
-    mode: 'yaml', readOnly: area.readOnly, lineNumbers: true, lineWrapping: true, indentUnit: 2, gutters: ['CodeMirror-linenumbers', 'marks'],
+    mode: 'yaml', inputStyle: 'contenteditable', readOnly: area.readOnly, lineNumbers: true, lineWrapping: true, indentUnit: 2, gutters: ['CodeMirror-linenumbers', 'marks'],
     // The tabulator goes on to the next field, as everywhere on a page.
     extraKeys: {Tab: false, 'Shift-Tab': false, 'Ctrl-Space': 'autocomplete'}
   });
   const name = document.querySelector('label[for=text]').textContent;
-  cm.getInputField().setAttribute('aria-label', name + '. Control and space: the keys that fit here.');
+  const input = cm.getInputField();
+  input.setAttribute('role', 'textbox');
+  input.setAttribute('aria-multiline', 'true');
+  input.setAttribute('aria-label', name + '. Control and space: the keys that fit here.');
   help.hidden = false;
 
   const make = (tag, text, className) => {

@@ -6,15 +6,11 @@ import gradepost.app.Depot;
 import gradepost.app.SyntheticNetwork;
 import gradepost.app.store.Store;
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -27,11 +23,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
-import org.openqa.selenium.OutputType;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
-import org.openqa.selenium.chrome.ChromeDriverService;
-import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.print.PrintOptions;
 
 /**
@@ -39,13 +32,10 @@ import org.openqa.selenium.print.PrintOptions;
  * lesson, and each page by the rules of WCAG 2.1 as axe-core checks them.
  */
 class DeskIT {
-  private static final Path PICTURES = Path.of("target", "browser");
-  private static final String AXE = "/META-INF/resources/webjars/axe-core/4.6.3/axe.min.js";
-
   @TempDir private static Path folder = Path.of("");
   private static DeskServer desk;
+  private static Chromium browser;
   private static ChromeDriver driver;
-  private static String home = "";
 
   @BeforeAll
   static void open() throws Exception {
@@ -54,51 +44,26 @@ class DeskIT {
     Files.writeString(routes.resolve("pack-broken.yaml"), "gradepost: pack\n");
     Store store = Store.of(folder.resolve("reg/register.db").toString(), Optional.empty());
     desk = DeskServer.start(new DeskServer.Served(routes, store, folder.resolve("papers"), Depot.NOON), 0);
-    home = desk.address().replaceFirst("/enter.*", "");
-    Files.createDirectories(PICTURES);
-    System.setProperty("SE_OFFLINE", "true");
-    ChromeOptions options = new ChromeOptions();
-    options.setBinary("/usr/bin/chromium");
-    options.addArguments(
-        "--headless=new",
-        "--no-sandbox",
-        "--disable-dev-shm-usage",
-        "--disable-gpu",
-        "--user-data-dir=" + folder.resolve("profile"));
-    driver =
-        new ChromeDriver(
-            new ChromeDriverService.Builder()
-                .usingDriverExecutable(Path.of("/usr/bin/chromedriver").toFile())
-                .build(),
-            options);
-    driver.manage().timeouts().implicitlyWait(Duration.ofSeconds(20));
-    driver.manage().timeouts().pageLoadTimeout(Duration.ofMinutes(3));
-    driver.get(desk.address());
-    driver.findElement(By.linkText("Packs"));
+    browser = Chromium.at(desk, folder.resolve("profile"));
+    driver = browser.driver();
   }
 
   @AfterAll
   static void close() {
-    driver.quit();
+    browser.close();
     desk.close();
   }
 
   private static void screen(int width, int height) {
-    driver.executeCdpCommand(
-        "Emulation.setDeviceMetricsOverride",
-        Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", width < 500));
+    browser.screen(width, height);
   }
 
   private static void go(String path) {
-    driver.get(home + path);
+    browser.go(path);
   }
 
   private static String text() {
-    return driver.findElement(By.tagName("main")).getText();
-  }
-
-  private static void picture(String name) throws IOException {
-    Files.write(PICTURES.resolve(name + ".png"), driver.getScreenshotAs(OutputType.BYTES));
+    return browser.text();
   }
 
   private static List<String> pages() {
@@ -126,25 +91,7 @@ class DeskIT {
     List<String> found = new ArrayList<>();
     for (String page : pages()) {
       go(page);
-      picture("desk-" + width + page.replaceAll("\\W+", "-"));
-      long wide = (Long) driver.executeScript("return document.documentElement.scrollWidth");
-      if (wide > width) {
-        found.add(page + " is " + wide + " wide");
-      }
-      try (InputStream axe = DeskIT.class.getResourceAsStream(AXE)) {
-        assertThat(axe).isNotNull();
-        driver.executeScript(new String(axe.readAllBytes(), StandardCharsets.UTF_8));
-      }
-      driver.manage().timeouts().scriptTimeout(Duration.ofMinutes(3));
-      Object faults =
-          driver.executeAsyncScript(
-              "const done = arguments[arguments.length - 1];"
-                  + "axe.run({iframes: false, runOnly: ['wcag2a', 'wcag2aa', 'wcag21a',"
-                  + " 'wcag21aa', 'best-practice']})"
-                  + ".then(r => done(r.violations.filter(v => ['serious', 'critical', 'moderate']"
-                  + ".includes(v.impact)).map(v => v.id + ': '"
-                  + " + v.nodes[0].html.slice(0, 200) + ' ' + v.nodes[0].failureSummary)));");
-      ((List<?>) faults).forEach(f -> found.add(page + " " + f));
+      found.addAll(browser.faults(page, width));
     }
     assertThat(found).isEmpty();
   }
