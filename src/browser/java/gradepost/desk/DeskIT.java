@@ -102,7 +102,7 @@ class DeskIT {
     screen(390, 800);
     go("/packs");
     driver.findElement(By.linkText("0000")).click();
-    driver.findElement(By.linkText("Learn")).click();
+    driver.findElement(By.cssSelector("main a[href^='/learn/']")).click();
     assertThat(text()).contains("1 of ");
     WebElement answer = driver.findElement(By.className("answer"));
     assertThat(answer.isDisplayed()).isFalse();
