@@ -148,7 +148,7 @@ public final class DeskServer implements AutoCloseable {
               config.routes.get("/register.csv", register::csv);
               config.routes.get("/notice", notice::empty);
               config.routes.post("/notice", notice::look);
-              config.routes.post("/notice/filled", notice::filled);
+              config.routes.post(NoticePage.FILLED, notice::filled);
               config.routes.post("/notice/issue", notice::issue);
               config.routes.get("/notice/work/{work}", notice::work);
               if (door.accounts()) {

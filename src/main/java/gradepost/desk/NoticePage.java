@@ -27,6 +27,8 @@ import java.util.stream.Stream;
 
 /** Takes in a notice: first what it touches, then the issues, which are made while nobody waits. */
 final class NoticePage {
+  static final String FILLED = "/notice/filled";
+
   private final Screens screens;
   private final NoticeDesk desk;
   private final Works works;
@@ -113,6 +115,7 @@ final class NoticePage {
     model.put("problems", answer.problems());
     model.put("good", answer.good());
     model.put("state", state);
+    model.put("filled", ctx.path().equals(FILLED));
     model.put("confirm", Asked.field(ctx, "confirm"));
     model.put("emergency", ctx.formParam("emergency") != null);
     model.put("open", works.open());
