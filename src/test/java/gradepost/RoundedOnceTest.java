@@ -50,7 +50,6 @@ class RoundedOnceTest {
           entry("ReadingWriter", "the law of adhesion on the page of the method"),
           entry("LineTeller", "where in the rows something comes: the words are the grid's"),
           entry("Course", "the share of a course that is needed"),
-          entry("KnowledgePapers", "how many answers are needed to pass"),
           entry("RideFindings", "what was recorded on a ride"),
           entry("TrainItems", "which wrong pressure a question has"),
           entry("RideReport", "a speed that was recorded on a ride"),

@@ -91,6 +91,7 @@ class AuthorIT {
             "/lines/keys?kind=restrictions",
             "/lines/saves?name=line-000/route.yaml",
             paper + "/practice",
+            paper + "/pace",
             "/rides")) {
       browser.go(page);
       found.addAll(browser.faults(page, width));
@@ -129,6 +130,28 @@ class AuthorIT {
     assertThat(second).isNotEqualTo(first);
     driver.switchTo().activeElement().sendKeys(Keys.TAB);
     assertThat(driver.switchTo().activeElement().getDomAttribute("name")).isEqualTo("by");
+  }
+
+  /** One place after another by the clock, with what is to be done hidden until asked for. */
+  @Test
+  void aLearnerGoesAtThePaceOfTheRun() {
+    browser.screen(390, 800);
+    browser.go("/learn");
+    driver.findElement(By.cssSelector("main li a")).click();
+    driver.findElement(By.linkText("At the pace of the run")).click();
+    WebElement go = driver.findElement(By.id("go"));
+    WebElement first = driver.findElement(By.cssSelector("#steps > li:not([hidden])"));
+    go.sendKeys(Keys.ENTER);
+    driver.findElement(By.cssSelector("#steps > li:first-child[hidden]"));
+    assertThat(first.isDisplayed()).isFalse();
+    go.sendKeys(Keys.SPACE);
+    assertThat(go.getText()).isEqualTo("Start");
+    WebElement now = driver.findElement(By.cssSelector("#steps > li:not([hidden])"));
+    assertThat(now.findElement(By.className("answer")).isDisplayed()).isFalse();
+    now.findElement(By.tagName("summary")).sendKeys(Keys.ENTER);
+    assertThat(now.findElement(By.className("answer")).isDisplayed()).isTrue();
+    driver.findElement(By.id("back")).sendKeys(Keys.ENTER);
+    assertThat(first.isDisplayed()).isTrue();
   }
 
   /** Both texts are shown and none is lost; each save can be taken back. */

@@ -45,7 +45,6 @@ import java.util.function.IntSupplier;
 
 /** The server of the desk. It keeps nothing: all that lasts is on disk and in the register. */
 public final class DeskServer implements AutoCloseable {
-  private static final int LARGEST_BYTES = 1 << 20;
   private static final String KEPT = "/gradepost/templates/desk";
 
   private static final Set<String> KNOWN = Set.of("GET", "HEAD", "POST", "PUT", "PATCH", "DELETE");
@@ -131,7 +130,7 @@ public final class DeskServer implements AutoCloseable {
     SignInPage people =
         new SignInPage(screens, door, signIn, sessions, served.store(), served.clock());
     Optional<Tls> tls = door.tls().isPresent() ? Optional.of(Tls.of(door)) : Optional.empty();
-    AuthorRoutes author = new AuthorRoutes(screens, shelf, papers);
+    AuthorRoutes author = new AuthorRoutes(screens, shelf, papers, standing);
     LinesDesk lines = new LinesDesk(served.folder(), served.store(), served.clock());
     javalin =
         Javalin.create(
@@ -170,7 +169,6 @@ public final class DeskServer implements AutoCloseable {
 
   private void configure(JavalinConfig config) {
     config.startup.showJavalinBanner = false;
-    config.http.maxRequestSize = LARGEST_BYTES;
     config.http.strictContentTypes = true;
     RoutesConfig routes = config.routes;
     AuthorRoutes.bound(config);

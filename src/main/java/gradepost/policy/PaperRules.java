@@ -20,4 +20,9 @@ public record PaperRules(
       throw new IllegalArgumentException("there is a paper, and it asks something");
     }
   }
+
+  /** How many right answers pass a paper of so many questions. */
+  public int needed(int asked) {
+    return (int) Math.ceil(passMark * asked - 1e-9);
+  }
 }

@@ -156,7 +156,8 @@ class LinesPagesTest {
     HttpResponse<String> refused = save(name, base, his, "by", "Bo");
     assertThat(refused.statusCode()).isEqualTo(409);
     assertThat(refused.body())
-        .contains("somebody else has saved", "# hers", "# &lt;b&gt;his&lt;/b&gt;")
+        .contains(
+            "somebody else has saved", "saved by Ada, 20", "# hers", "# &lt;b&gt;his&lt;/b&gt;")
         .doesNotContain("<b>his");
     assertThat(text(name)).isEqualTo(hers);
     assertThat(save(name, hidden(refused.body(), "base"), his, "by", "Bo").statusCode())
@@ -175,6 +176,19 @@ class LinesPagesTest {
     assertThat(save(name, base(name), hers).statusCode()).isEqualTo(303);
     assertThat(browser.post("/lines/saves/" + first, back).statusCode()).isEqualTo(409);
     assertThat(text(name)).isEqualTo(hers);
+  }
+
+  /** Who typed for an hour into a file that is gone has his text. */
+  @Test
+  void aTextWhoseFileIsGoneIsGivenBack() throws Exception {
+    Path file = routes.resolve("line-005/notes.yaml");
+    Files.writeString(file, "gradepost: route\n");
+    String base = base("line-005/notes.yaml");
+    Files.delete(file);
+    HttpResponse<String> answer = save("line-005/notes.yaml", base, "an hour & more");
+    assertThat(answer.statusCode()).isEqualTo(410);
+    assertThat(answer.body()).contains("Nothing was written", "an hour &amp; more");
+    assertThat(file).doesNotExist();
   }
 
   @Test
@@ -278,7 +292,7 @@ class LinesPagesTest {
       HttpResponse<String> answer =
           browser.post(
               "/lines/" + page, form("name", name, "text", "x", "base", none, "list", "curves"));
-      assertThat(answer.statusCode()).isEqualTo(404);
+      assertThat(answer.statusCode()).isEqualTo(page.equals("save") ? 410 : 404);
       assertThat(answer.body()).doesNotContain("secret");
     }
     assertThat(Files.readString(folder.resolve("secret.yaml"))).contains("name: secret");

@@ -109,6 +109,22 @@ class RidesAndPracticeTest {
     assertThat(browser.upload("/rides", foreign).statusCode()).isEqualTo(403);
   }
 
+  /** Each place has its time of the run; they rise. */
+  @Test
+  void theRoadHasItsPace() throws Exception {
+    String page = browser.get("/learn/" + first() + "/pace").body();
+    List<Integer> seconds =
+        Pattern.compile("data-at=\"(\\d+)\"")
+            .matcher(page)
+            .results()
+            .map(found -> Integer.parseInt(found.group(1)))
+            .toList();
+    assertThat(seconds).hasSizeGreaterThan(3).isSorted();
+    assertThat(seconds.get(0)).isZero();
+    assertThat(seconds.get(seconds.size() - 1)).isBetween(60, 600);
+    assertThat(page).contains("<details><summary>").doesNotContain("<details open");
+  }
+
   /** Drawn by the number in its address; marked with what teaches the answer. */
   @Test
   void aPracticePaperIsMarked() throws Exception {

@@ -5,11 +5,14 @@ import gradepost.app.issue.PaperMaker;
 import gradepost.app.issue.Task;
 import gradepost.app.store.Unplanned;
 import gradepost.briefing.Briefing;
+import gradepost.briefing.LineSheet;
 import gradepost.pack.PaperKind;
 import gradepost.plan.Plan;
+import gradepost.plan.Run;
 import gradepost.source.pack.PackFile;
 import gradepost.units.UnitStyle;
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -109,7 +112,9 @@ public final class OpenPapers {
           new OpenPaper(
               done.failures(),
               done.papers(),
-              done.briefing().map(b -> road(b, file.route().units())).orElse(List.of()));
+              done.briefing()
+                  .map(b -> road(b, file.route().units(), new Run(done.plan().trace())))
+                  .orElse(List.of()));
       return new Made(
           paper, Optional.of(done.plan()).filter(p -> done.failures().isEmpty()), done.briefing());
     } catch (Unplanned e) {
@@ -120,18 +125,27 @@ public final class OpenPapers {
     }
   }
 
-  private static List<RoadStep> road(Briefing briefing, UnitStyle units) {
-    return briefing.parts().stream()
+  private static List<RoadStep> road(Briefing briefing, UnitStyle units, Run run) {
+    List<RoadStep> out = new ArrayList<>();
+    briefing.parts().stream()
         .flatMap(part -> part.line().stream())
-        .flatMap(sheet -> sheet.rows().stream())
-        .map(
-            row ->
-                new RoadStep(
-                    row.place(),
-                    row.speed().isEmpty() ? "" : row.speed() + " " + units.speedUnit(),
-                    row.what(),
-                    row.todo(),
-                    row.heading()))
-        .toList();
+        .forEach(
+            sheet -> {
+              for (int i = 0; i < sheet.rows().size(); i++) {
+                double atM = sheet.chart().levels().get(i).atM();
+                out.add(step(sheet.rows().get(i), units, run.timeAt(atM)));
+              }
+            });
+    return out;
+  }
+
+  private static RoadStep step(LineSheet.Row row, UnitStyle units, double atS) {
+    return new RoadStep(
+        row.place(),
+        row.speed().isEmpty() ? "" : row.speed() + " " + units.speedUnit(),
+        row.what(),
+        row.todo(),
+        row.heading(),
+        atS);
   }
 }

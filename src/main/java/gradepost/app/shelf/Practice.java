@@ -19,14 +19,18 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Practice papers, drawn from the questions of a paper. Nothing about whoever answers is kept. */
 public final class Practice {
   private static final int KEPT = 16;
+  private static final Pattern ANCHOR = Pattern.compile(" id=\"([^\"]+)\"");
 
   private final Shelf shelf;
   private final OpenPapers papers;
@@ -71,15 +75,15 @@ public final class Practice {
    * What can be asked of a paper.
    *
    * @param rows the sheet of the line that has a row, by the anchor of the row
-   * @param html in which anchors stand
+   * @param anchors that the paper has
    */
   private record Bank(
-      QuestionBank questions, PaperRules rules, Map<String, String> rows, String html) {
+      QuestionBank questions, PaperRules rules, Map<String, String> rows, Set<String> anchors) {
     /** Where the paper teaches it; empty text where it does not itself. */
     String anchor(Item.Reference taught) {
       String sheet =
           rows.getOrDefault(taught.anchor(), rows.getOrDefault(taught.sheet(), taught.sheet()));
-      return html.contains("id=\"" + sheet + "\"") ? sheet : "";
+      return anchors.contains(sheet) ? sheet : "";
     }
   }
 
@@ -112,8 +116,7 @@ public final class Practice {
               taught.what(),
               bank.anchor(taught)));
     }
-    int needed = (int) Math.ceil(bank.rules().passMark() * questions.size() - 1e-9);
-    return new Sheet(questions, needed);
+    return new Sheet(questions, bank.rules().needed(questions.size()));
   }
 
   private Optional<Bank> bank(ShelfPack pack, String stem) throws IOException {
@@ -139,13 +142,13 @@ public final class Practice {
             new Issued(file.orElseThrow().notices(), briefing.changes()),
             rules.orElseThrow(),
             others(pack, file.orElseThrow(), stem));
-    String html =
-        made.get()
-            .paper()
-            .file(".html")
-            .map(paper -> new String(paper.bytes(), StandardCharsets.UTF_8))
-            .orElse("");
-    Bank bank = new Bank(questions, rules.orElseThrow(), rows(briefing), html);
+    Set<String> anchors = new HashSet<>();
+    made.get()
+        .paper()
+        .file(".html")
+        .map(paper -> ANCHOR.matcher(new String(paper.bytes(), StandardCharsets.UTF_8)))
+        .ifPresent(found -> found.results().forEach(id -> anchors.add(id.group(1))));
+    Bank bank = new Bank(questions, rules.orElseThrow(), rows(briefing), anchors);
     synchronized (banks) {
       banks.put(key, bank);
     }

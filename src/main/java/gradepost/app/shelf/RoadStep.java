@@ -10,9 +10,10 @@ import java.util.List;
  * @param what is there
  * @param todo what to do there
  * @param heading whether it is a station
+ * @param atS seconds of the planned run at which it is met, without the time at stands
  */
 public record RoadStep(
-    String place, String speed, List<String> what, List<String> todo, boolean heading) {
+    String place, String speed, List<String> what, List<String> todo, boolean heading, double atS) {
   /** Copies the lists. */
   public RoadStep {
     what = List.copyOf(what);

@@ -46,11 +46,6 @@ final class KnowledgePapers {
     return course.text(key, holes);
   }
 
-  /** How many right answers pass. */
-  private int needed(int questions) {
-    return (int) Math.ceil(rules().passMark() * questions - 1e-9);
-  }
-
   private String name(int variant) {
     return text("signoff.paper.name", variant + 1);
   }
@@ -76,7 +71,7 @@ final class KnowledgePapers {
                       text(
                           "signoff.paper.says",
                           asked.size(),
-                          needed(asked.size()),
+                          rules().needed(asked.size()),
                           course.taught().assignment().formation().name())),
                   new Quiz(questions),
                   new Fields(
@@ -135,7 +130,7 @@ final class KnowledgePapers {
                 taught(a.item().taught())));
       }
       List<Block> blocks = new ArrayList<>();
-      blocks.add(new Words(text("signoff.key.says", needed(asked.size()), asked.size())));
+      blocks.add(new Words(text("signoff.key.says", rules().needed(asked.size()), asked.size())));
       blocks.add(new Grid(course.table("key", rows), false));
       String missing =
           bank.notAsked().stream()

@@ -5,6 +5,7 @@ import gradepost.app.shelf.OpenPapers;
 import gradepost.app.shelf.Practice;
 import gradepost.app.shelf.Shelf;
 import gradepost.desk.page.Screens;
+import gradepost.desk.page.Standing;
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.RoutesConfig;
 import io.javalin.config.SizeUnit;
@@ -23,19 +24,25 @@ public final class AuthorRoutes {
   /** So much of what is too long is read and dropped. */
   private static final int LARGEST_DROPPED_BYTES = 32 << 20;
 
+  /** A text of 1 MB, in a form that spells some of its letters with three. */
+  private static final int LARGEST_TEXT_BYTES = 4 << 20;
+
   private final Screens screens;
   private final Shelf shelf;
   private final OpenPapers papers;
+  private final Standing standing;
 
   /** Over the packs of a shelf and their papers. */
-  public AuthorRoutes(Screens screens, Shelf shelf, OpenPapers papers) {
+  public AuthorRoutes(Screens screens, Shelf shelf, OpenPapers papers, Standing standing) {
     this.screens = screens;
     this.shelf = shelf;
     this.papers = papers;
+    this.standing = standing;
   }
 
   /** Turns away what is too long before any of it is read; comes before everything else. */
   public static void bound(JavalinConfig config) {
+    config.http.maxRequestSize = LARGEST_TEXT_BYTES;
     config.jetty.multipartConfig.maxTotalRequestSize(LARGEST_RIDE_BYTES, SizeUnit.BYTES);
     // Nothing that is handed in lies on the disk meanwhile.
     config.jetty.multipartConfig.maxInMemoryFileSize(LARGEST_RIDE_BYTES, SizeUnit.BYTES);
@@ -43,7 +50,11 @@ public final class AuthorRoutes {
   }
 
   private static void bound(Context ctx) throws IOException {
-    int most = ctx.path().equals(RIDES) ? LARGEST_RIDE_BYTES : LARGEST_FORM_BYTES;
+    boolean text = ctx.path().startsWith("/lines/");
+    int most =
+        ctx.path().equals(RIDES)
+            ? LARGEST_RIDE_BYTES
+            : text ? LARGEST_TEXT_BYTES : LARGEST_FORM_BYTES;
     String type = Optional.ofNullable(ctx.contentType()).orElse("");
     boolean endless = ctx.contentLength() < 0 && type.startsWith("multipart/");
     if (endless || ctx.contentLength() > most) {
@@ -77,9 +88,11 @@ public final class AuthorRoutes {
     routes.post(RIDES, rides::assess);
     routes.get(RIDES + "/{ride}", rides::report);
     routes.get(RIDES + "/{ride}/{paper}", rides::paper);
-    PracticePages practice = new PracticePages(screens, shelf, new Practice(shelf, papers));
+    PracticePages practice =
+        new PracticePages(screens, shelf, new Practice(shelf, papers), standing);
     routes.get("/learn", practice::learn);
     routes.get("/bench", practice::bench);
+    routes.get("/learn/{pack}/{paper}/pace", new PacePage(screens, shelf, papers, standing)::show);
     routes.get("/learn/{pack}/{paper}/practice", practice::show);
     routes.post("/learn/{pack}/{paper}/practice", practice::mark);
   }

@@ -23,6 +23,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** The files of the folder: each as a text that is checked while it is typed, and saved. */
 final class LinesPages {
@@ -98,6 +99,16 @@ final class LinesPages {
   }
 
   void save(Context ctx) throws IOException {
+    String name = field(ctx, "name");
+    if (desk.file(name).isEmpty()) {
+      // Somebody took the file away meanwhile: what was typed is still there to be copied.
+      screens.show(
+          ctx.status(HttpStatus.GONE),
+          "lines-gone",
+          "Not saved",
+          Map.of("text", LinesDesk.plain(field(ctx, "text"))));
+      return;
+    }
     Form form = form(ctx);
     Saved saved;
     try {
@@ -138,7 +149,16 @@ final class LinesPages {
         ctx.status(HttpStatus.CONFLICT),
         new Form(file, text, now.digest()),
         desk.typed(file, text),
-        Map.of("changed", true, "rows", Sides.of(now.text(), text)));
+        Map.of("changed", whose(file, now), "rows", Sides.of(now.text(), text)));
+  }
+
+  /** Who saved what the file says now, and when; empty text where it was not saved at the desk. */
+  private String whose(LineFile file, OpenText now) throws IOException {
+    return desk.saves(file).stream()
+        .limit(1)
+        .filter(s -> s.digest().equals(now.digest()) && !s.by().isEmpty())
+        .map(s -> s.by() + ", " + s.when().toString().replace('T', ' '))
+        .collect(Collectors.joining());
   }
 
   void cells(Context ctx) throws IOException {

@@ -6,6 +6,7 @@ import gradepost.app.shelf.ShelfPack;
 import gradepost.app.shelf.ShelfPaper;
 import gradepost.desk.page.Asked;
 import gradepost.desk.page.Screens;
+import gradepost.desk.page.Standing;
 import io.javalin.http.Context;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -20,6 +21,7 @@ final class PracticePages {
   private final Screens screens;
   private final Shelf shelf;
   private final Practice practice;
+  private final Standing standing;
 
   /**
    * A question as it was answered.
@@ -33,10 +35,11 @@ final class PracticePages {
     }
   }
 
-  PracticePages(Screens screens, Shelf shelf, Practice practice) {
+  PracticePages(Screens screens, Shelf shelf, Practice practice, Standing standing) {
     this.screens = screens;
     this.shelf = shelf;
     this.practice = practice;
+    this.standing = standing;
   }
 
   void learn(Context ctx) throws IOException {
@@ -83,6 +86,7 @@ final class PracticePages {
     Map<String, Object> model = new HashMap<>();
     model.put("pack", pack);
     model.put("paper", paper);
+    model.put("marks", standing.marks(pack));
     model.put(
         "number",
         number(Optional.ofNullable(ctx.formParam("number")).orElse(ctx.queryParam("number"))));

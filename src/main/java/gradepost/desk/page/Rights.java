@@ -54,6 +54,7 @@ public final class Rights {
           new Row("POST", "/packs/{pack}/sign-off", INSTRUCTOR),
           new Row("GET", "/learn", ALL),
           new Row("GET", "/learn/{pack}/{paper}", ALL),
+          new Row("GET", "/learn/{pack}/{paper}/pace", ALL),
           new Row("GET", "/learn/{pack}/{paper}/practice", ALL),
           new Row("POST", "/learn/{pack}/{paper}/practice", ALL),
           new Row("GET", "/bench", INSTRUCTOR),
