@@ -64,6 +64,7 @@ class RolesTest {
           entry("POST /rides", "i"),
           entry("GET /learn", "cil"),
           entry("GET /bench", "i"),
+          entry("GET /learn/{pack}/{paper}/pace", "cil"),
           entry("GET /learn/{pack}/{paper}/practice", "cil"),
           entry("POST /learn/{pack}/{paper}/practice", "cil"),
           entry("GET /account", "cil"),
