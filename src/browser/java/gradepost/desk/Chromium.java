@@ -35,6 +35,17 @@ final class Chromium implements AutoCloseable {
    * @param profile a folder for what it keeps
    */
   static Chromium at(DeskServer desk, Path profile) throws IOException {
+    Chromium browser = before(desk, profile);
+    browser.driver.findElement(By.linkText("Packs"));
+    return browser;
+  }
+
+  /**
+   * Opens it at the address that the desk tells, whether or not that lets in.
+   *
+   * @param profile a folder for what it keeps
+   */
+  static Chromium before(DeskServer desk, Path profile) throws IOException {
     Files.createDirectories(PICTURES);
     System.setProperty("SE_OFFLINE", "true");
     ChromeOptions options = new ChromeOptions();
@@ -55,8 +66,7 @@ final class Chromium implements AutoCloseable {
     driver.manage().timeouts().pageLoadTimeout(Duration.ofMinutes(3));
     driver.manage().timeouts().scriptTimeout(Duration.ofMinutes(3));
     driver.get(desk.address());
-    driver.findElement(By.linkText("Packs"));
-    return new Chromium(driver, desk.address().replaceFirst("/enter.*", ""));
+    return new Chromium(driver, desk.address().replaceFirst("/(enter.*)?$", ""));
   }
 
   ChromeDriver driver() {

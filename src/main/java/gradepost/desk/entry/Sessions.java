@@ -98,8 +98,12 @@ public final class Sessions {
     ctx.removeCookie(cookie, "/");
   }
 
-  /** The token of a form for somebody who is not let in yet. */
+  /** The token of a form for somebody who is not let in yet; one for all forms of a browser. */
   String guestToken(Context ctx) {
+    String given = Optional.ofNullable(ctx.cookie(guest)).orElse("");
+    if (given.matches("[\\w-]{43}")) {
+      return sealed(given);
+    }
     String name = secret();
     set(ctx, guest, name);
     return sealed(name);
