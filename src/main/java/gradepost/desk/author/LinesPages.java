@@ -194,7 +194,7 @@ final class LinesPages {
   }
 
   private void cells(Context ctx, Form form, String list, String cells, List<Checked.Found> found) {
-    Map<String, Object> model = model(ctx, form);
+    Map<String, Object> model = model(form);
     model.put("list", list);
     model.put("cells", cells);
     model.put("found", found);
@@ -208,7 +208,7 @@ final class LinesPages {
   }
 
   private void show(Context ctx, Form form, Checked checked, Map<String, ?> more) {
-    Map<String, Object> model = model(ctx, form);
+    Map<String, Object> model = model(form);
     model.put("checked", checked);
     model.put("lists", desk.lists(form.file()));
     model.put("places", checked.strip().map(s -> text(s.places())).orElse("[]"));
@@ -224,7 +224,7 @@ final class LinesPages {
     }
   }
 
-  private Map<String, Object> model(Context ctx, Form form) {
+  private Map<String, Object> model(Form form) {
     Map<String, Object> model = new HashMap<>();
     model.put("file", form.file());
     model.put("text", form.text());
