@@ -10,6 +10,7 @@ import gradepost.reissue.register.Signature;
 import gradepost.text.Mistake;
 import java.io.IOException;
 import java.time.Clock;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Function;
@@ -95,7 +96,7 @@ public final class Desk {
     AtomicReference<String> number = new AtomicReference<>(copy.orElse(""));
     return act(
         called,
-        () -> AppText.HANDED_OUT.with(number.get(), entered).inWords(),
+        () -> AppText.HANDED_OUT.with(Objects.requireNonNull(number.get()), entered).inWords(),
         (register, by, issue) -> {
           if (!confirmed) {
             InUse.require(register, issue, by.when());

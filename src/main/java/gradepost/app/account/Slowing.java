@@ -93,8 +93,8 @@ final class Slowing {
   private void count(String key) {
     Instant now = clock.instant();
     Count before = counts.get(key);
-    boolean old = before == null || before.last().plus(FORGOTTEN).isBefore(now);
-    counts.put(key, new Count(old ? 1 : before.tries() + 1, now));
+    int tries = before == null || before.last().plus(FORGOTTEN).isBefore(now) ? 0 : before.tries();
+    counts.put(key, new Count(tries + 1, now));
   }
 
   private static String account(String name) {
