@@ -32,6 +32,7 @@ public final class SignIn {
   private final Slowing slowing;
   private Map<String, Account> known = Map.of();
   private Instant read = Instant.MIN;
+  private volatile boolean seen;
 
   /**
    * What came of a try.
@@ -80,9 +81,19 @@ public final class SignIn {
   }
 
   private Optional<Accounts.Hashed> hashed(String name) throws RegisterException {
-    try (Register register = store.open()) {
+    try (Register register = opened()) {
       return register.accounts().called(name);
     }
+  }
+
+  /** The first time its schema is looked at; that costs more than all the rest. */
+  private Register opened() throws RegisterException {
+    if (seen) {
+      return Register.again(store.url());
+    }
+    Register register = store.open();
+    seen = true;
+    return register;
   }
 
   /**
@@ -115,8 +126,7 @@ public final class SignIn {
     if (!store.exists()) {
       return Map.of();
     }
-    try (Register register =
-        read.equals(Instant.MIN) ? store.open() : Register.again(store.url())) {
+    try (Register register = opened()) {
       return register.accounts().all().stream()
           .collect(Collectors.toMap(Account::name, Function.identity()));
     }

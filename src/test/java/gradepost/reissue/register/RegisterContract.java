@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.tuple;
 import gradepost.reissue.register.Entry.Kept;
 import gradepost.reissue.register.Entry.Sheet;
 import gradepost.reissue.register.Register.By;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -17,6 +18,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** Property: what the register promises, whatever database it is in. */
 abstract class RegisterContract {
@@ -329,7 +331,7 @@ abstract class RegisterContract {
   }
 
   @Test
-  void anAccountIsKeptWithAHashAlone() throws Exception {
+  void anAccountIsKeptWithAHashAlone(@TempDir Path folder) throws Exception {
     try (Register register = Register.open(url())) {
       Accounts accounts = register.accounts();
       accounts.add(CLERK, "R Clerk", Account.Role.CLERK, "hash 1");
@@ -359,6 +361,10 @@ abstract class RegisterContract {
           .doesNotContain("hash");
       assertThat(register.list(Question.accounts()).rows().get(0))
           .startsWith("R Clerk", "clerk", "first password");
+      try (Register restored = Register.open("jdbc:sqlite:" + folder.resolve("restored.db"))) {
+        restored.dump().fill(register.dump().tables());
+        assertThat(restored.accounts().called("R Clerk")).isEqualTo(accounts.called("R Clerk"));
+      }
     }
   }
 }
