@@ -19,7 +19,8 @@
 
   function show() {
     const now = next();
-    clock.textContent = Math.floor(seconds / 60) + ':' + String(Math.floor(seconds % 60)).padStart(2, '0');
+    const told = Math.max(0, Math.floor(seconds));
+    clock.textContent = Math.floor(told / 60) + ':' + String(told % 60).padStart(2, '0');
     const left = Math.ceil(at[now] - seconds);
     coming.textContent = left > 0 ? 'You are there in ' + left + ' s.' : 'You are there.';
     if (now === shown) return;
