@@ -77,7 +77,7 @@ public final class Passwords {
       return Optional.of(AccountText.LENGTH.with(length, SHORTEST, LONGEST));
     }
     String left = folded(password);
-    for (String part : name.split("[^\\p{L}\\p{N}]+")) {
+    for (String part : name.split("[^\\p{L}\\p{N}]+", -1)) {
       if (part.length() > 2) {
         left = left.replace(folded(part), "");
       }
