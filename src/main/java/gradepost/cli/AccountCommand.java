@@ -58,6 +58,8 @@ final class AccountCommand implements Runnable {
   }
 
   /** Without echo where it is a terminal; else one line. */
+  @SuppressWarnings(
+      "SystemConsoleNull") // where there is one without a terminal, it reads a line too
   private static String typed() {
     Console console = System.console();
     if (console != null) {
