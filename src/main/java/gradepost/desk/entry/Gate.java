@@ -105,10 +105,10 @@ public final class Gate {
     if (changes && !Sessions.same(session.get().token(), token(ctx))) {
       throw new Refused(HttpStatus.FORBIDDEN, DeskText.FORM);
     }
-    mayDo(ctx, session.get(), method, path);
+    mayDo(session.get(), method, path);
   }
 
-  private static void mayDo(Context ctx, Session session, String method, String path) {
+  private static void mayDo(Session session, String method, String path) {
     if (session.account().filter(Account::first).isPresent() && !FIRST.contains(path)) {
       throw new ElseWhere(ACCOUNT);
     }
