@@ -21,6 +21,7 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -28,6 +29,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Files of data edited at the desk: by one, by two at once, and by somebody who means ill. */
+@Tag("slow")
 class LinesPagesTest {
   @TempDir private static Path folder = Path.of("");
   private static Path routes = Path.of("");
