@@ -8,6 +8,7 @@ import gradepost.app.store.Store;
 import gradepost.desk.entry.DeskFault;
 import gradepost.desk.entry.Door;
 import java.io.InputStream;
+import java.net.InetAddress;
 import java.net.Socket;
 import java.net.URI;
 import java.net.http.HttpClient;
@@ -98,7 +99,7 @@ class TlsTest {
           .startsWith("__Host-gradepost-guest=")
           .contains("Secure");
       assertThat(answer.headers().firstValue("Strict-Transport-Security")).isPresent();
-      try (Socket plain = new Socket("127.0.0.1", desk.port())) {
+      try (Socket plain = new Socket(InetAddress.getLoopbackAddress(), desk.port())) {
         plain
             .getOutputStream()
             .write("GET /sign-in HTTP/1.1\r\nHost: x\r\n\r\n".getBytes(StandardCharsets.UTF_8));
