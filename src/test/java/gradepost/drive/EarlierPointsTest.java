@@ -2,6 +2,7 @@ package gradepost.drive;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gradepost.Examples;
 import gradepost.plan.Application;
 import gradepost.plan.Approach;
 import gradepost.plan.CaseResult;
@@ -33,9 +34,15 @@ class EarlierPointsTest {
   /** Of how many runs a few may be late. */
   private static final int RUNS = 700;
 
+  /** In an ordinary run each direction and each formation once. */
   static Stream<Assignment> lines() {
     return Stream.of(Direction.values())
-        .flatMap(d -> Stream.of("4-car", "8-car").map(f -> Mill.assignment(d, f)));
+        .flatMap(
+            d ->
+                Stream.of("4-car", "8-car")
+                    .filter(
+                        f -> Examples.of(0, 1) == 1 || d == Direction.FORWARD == f.equals("4-car"))
+                    .map(f -> Mill.assignment(d, f)));
   }
 
   private static Assignment by(Assignment line, double share, boolean leavesNext, double much) {
@@ -173,7 +180,7 @@ class EarlierPointsTest {
   void onTheFrozenPacksAPointLeavesTheNextBrakeAndNobodyRunsIntoTheBuffers() {
     long buffers = 0;
     long byNextBrake = 0;
-    for (Assignment assignment : FrozenPlans.assignments()) {
+    for (Assignment assignment : FrozenPlans.assignments().subList(0, Examples.of(1, 4))) {
       Plan plan = DemoPlans.plan(assignment);
       assertThat(plan.failures()).isEmpty();
       assertLeavesTheNextBrake(plan);

@@ -14,10 +14,20 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
-/** The invented plan as papers. */
+/** The invented plan as papers, each made once for all tests. */
 public final class Papers {
+  private static final Map<UnitStyle, Briefing> BRIEFINGS = new ConcurrentHashMap<>();
+  private static final Map<UnitStyle, byte[]> PDFS = new ConcurrentHashMap<>();
+  private static final Map<UnitStyle, byte[]> REFERENCE_PDFS = new ConcurrentHashMap<>();
+
   public static Briefing briefing(UnitStyle units) {
+    return BRIEFINGS.computeIfAbsent(units, Papers::composed);
+  }
+
+  private static Briefing composed(UnitStyle units) {
     return new Composer(Messages.english())
         .compose("", List.of(SamplePlan.of(units)), SampleIssue.issue(), List.of());
   }
@@ -27,7 +37,12 @@ public final class Papers {
   }
 
   static byte[] pdf(UnitStyle units) throws IOException {
-    return pdf(briefing(units));
+    byte[] made = PDFS.get(units);
+    if (made == null) {
+      made = pdf(briefing(units));
+      PDFS.put(units, made);
+    }
+    return made.clone();
   }
 
   static byte[] pdf(Printable document) throws IOException {
@@ -51,7 +66,12 @@ public final class Papers {
   }
 
   static byte[] referencePdf(UnitStyle units) throws IOException {
-    return pdf(reference(units));
+    byte[] made = REFERENCE_PDFS.get(units);
+    if (made == null) {
+      made = pdf(reference(units));
+      REFERENCE_PDFS.put(units, made);
+    }
+    return made.clone();
   }
 
   static String html(Renderer renderer, Printable briefing) throws IOException {
