@@ -201,7 +201,7 @@ class FaultIT {
         }
       }
       assertThat(code).as(() -> log()).isZero();
-      assertThat(full).isGreaterThan(5);
+      assertThat(full).isGreaterThan(Examples.of(3, 10));
       runs.completed(1, 1);
     } finally {
       quietly("umount", disk.toString());
