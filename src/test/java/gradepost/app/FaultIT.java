@@ -46,8 +46,8 @@ class FaultIT {
   }
 
   @Test
-  void tenKillsLeaveEverythingWhole() throws Exception {
-    kills(10, 4, 17);
+  void sixKillsLeaveEverythingWhole() throws Exception {
+    kills(6, 4, 17);
   }
 
   @Test

@@ -51,8 +51,8 @@ class QueueFaultIT {
   }
 
   @Test
-  void fiveKillsLeaveEveryPackIssuedOnce() throws Exception {
-    kills(5, 2, 19);
+  void aKillOfEachKindLeavesEveryPackIssuedOnce() throws Exception {
+    kills(3, 2, 19);
   }
 
   @Test
@@ -82,7 +82,7 @@ class QueueFaultIT {
       for (int kill = 0; kill < wanted; kill++) {
         Thread.sleep(500 + random.nextInt(4000));
         int kind = kill % 5;
-        if (kind % 2 == 0) {
+        if (kind == 0 || kind > 2) {
           int one = random.nextInt(WORKERS);
           workers.get(one).destroyForcibly().waitFor();
           workers.set(one, worker(server.url(), one));
