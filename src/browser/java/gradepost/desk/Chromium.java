@@ -2,6 +2,7 @@ package gradepost.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gradepost.HeadlessChromium;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -14,8 +15,6 @@ import java.util.Map;
 import org.openqa.selenium.By;
 import org.openqa.selenium.OutputType;
 import org.openqa.selenium.chrome.ChromeDriver;
-import org.openqa.selenium.chrome.ChromeDriverService;
-import org.openqa.selenium.chrome.ChromeOptions;
 
 /** A real browser that a desk has let in. */
 final class Chromium implements AutoCloseable {
@@ -47,21 +46,7 @@ final class Chromium implements AutoCloseable {
    */
   static Chromium before(DeskServer desk, Path profile) throws IOException {
     Files.createDirectories(PICTURES);
-    System.setProperty("SE_OFFLINE", "true");
-    ChromeOptions options = new ChromeOptions();
-    options.setBinary("/usr/bin/chromium");
-    options.addArguments(
-        "--headless=new",
-        "--no-sandbox",
-        "--disable-dev-shm-usage",
-        "--disable-gpu",
-        "--user-data-dir=" + profile);
-    ChromeDriver driver =
-        new ChromeDriver(
-            new ChromeDriverService.Builder()
-                .usingDriverExecutable(Path.of("/usr/bin/chromedriver").toFile())
-                .build(),
-            options);
+    ChromeDriver driver = HeadlessChromium.with(profile);
     driver.manage().timeouts().implicitlyWait(Duration.ofSeconds(20));
     driver.manage().timeouts().pageLoadTimeout(Duration.ofMinutes(3));
     driver.manage().timeouts().scriptTimeout(Duration.ofMinutes(3));

@@ -3,6 +3,7 @@ package gradepost.render;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import gradepost.Examples;
+import gradepost.HeadlessChromium;
 import gradepost.units.UnitStyle;
 import java.io.IOException;
 import java.io.InputStream;
@@ -23,8 +24,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.OutputType;
 import org.openqa.selenium.chrome.ChromeDriver;
-import org.openqa.selenium.chrome.ChromeDriverService;
-import org.openqa.selenium.chrome.ChromeOptions;
 
 /**
  * The HTML in a real browser: from telephone to desk, light and dark, by keyboard, offline, and by
@@ -53,21 +52,7 @@ class BrowserIT {
     Files.writeString(
         reference, Papers.html(Papers.renderer(), Papers.reference(UnitStyle.MILES)));
     Files.createDirectories(PICTURES);
-    System.setProperty("SE_OFFLINE", "true");
-    ChromeOptions options = new ChromeOptions();
-    options.setBinary("/usr/bin/chromium");
-    options.addArguments(
-        "--headless=new",
-        "--no-sandbox",
-        "--disable-dev-shm-usage",
-        "--disable-gpu",
-        "--user-data-dir=" + folder.resolve("profile"));
-    driver =
-        new ChromeDriver(
-            new ChromeDriverService.Builder()
-                .usingDriverExecutable(Path.of("/usr/bin/chromedriver").toFile())
-                .build(),
-            options);
+    driver = HeadlessChromium.with(folder.resolve("profile"));
   }
 
   @AfterAll
