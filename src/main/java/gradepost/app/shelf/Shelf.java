@@ -16,11 +16,9 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /** The packs of one folder. May be asked by many at once. */
 public final class Shelf {
@@ -52,13 +50,15 @@ public final class Shelf {
 
   /** Every pack, by its id. */
   public synchronized List<ShelfPack> packs() throws IOException {
+    List<Path> files = PackFiles.packs(List.of(folder));
+    // At the start all are read at once; nothing is put among those that are kept meanwhile.
+    List<Kept> all = files.parallelStream().map(this::known).toList();
+    kept.clear();
     List<ShelfPack> out = new ArrayList<>();
-    Set<Path> there = new HashSet<>();
-    for (Path file : PackFiles.packs(List.of(folder))) {
-      there.add(file);
-      out.add(today(at(file)));
+    for (int i = 0; i < files.size(); i++) {
+      kept.put(files.get(i), all.get(i));
+      out.add(today(all.get(i)));
     }
-    kept.keySet().retainAll(there);
     out.sort(Comparator.comparing(ShelfPack::id).thenComparing(ShelfPack::file));
     return out;
   }
@@ -83,12 +83,15 @@ public final class Shelf {
   }
 
   private Kept at(Path file) {
-    Kept known = kept.get(file);
-    if (known == null || !known.stamps().stand()) {
-      known = read(file);
-      kept.put(file, known);
-    }
+    Kept known = known(file);
+    kept.put(file, known);
     return known;
+  }
+
+  /** What is kept of a pack, if its files are still as they were; else what they say now. */
+  private Kept known(Path file) {
+    Kept known = kept.get(file);
+    return known == null || !known.stamps().stand() ? read(file) : known;
   }
 
   private Kept read(Path file) {
