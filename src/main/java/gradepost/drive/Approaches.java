@@ -3,10 +3,8 @@ package gradepost.drive;
 import gradepost.drive.brake.TrainModels;
 import gradepost.drive.check.RuleBreaches;
 import gradepost.drive.fallback.EarlierPoints;
-import gradepost.drive.fallback.Ladder;
 import gradepost.drive.fallback.RechargeCaution;
 import gradepost.drive.fallback.Recharges;
-import gradepost.drive.fallback.SpeedRows;
 import gradepost.drive.fallback.Spreads;
 import gradepost.drive.grid.Places;
 import gradepost.drive.leg.ApproachSolution;
@@ -14,14 +12,11 @@ import gradepost.plan.Action;
 import gradepost.plan.Application;
 import gradepost.plan.Approach;
 import gradepost.plan.BrakeTest;
-import gradepost.plan.CaseResult;
-import gradepost.plan.Cues;
 import gradepost.plan.Finding;
 import gradepost.plan.IfFaster;
 import gradepost.plan.Spread;
 import gradepost.plan.Telling;
 import gradepost.plan.Trace;
-import gradepost.policy.AdhesionCase;
 import gradepost.task.Assignment;
 import gradepost.task.Ceiling;
 import gradepost.task.Target;
@@ -46,13 +41,11 @@ final class Approaches {
   private final List<BrakeTest> tests;
   private final List<RuleBreaches.Breach> breaches;
   private final List<Recharges.Full> recharges;
-  private final Ladder ladder;
-  private final SpeedRows speedRows;
-  private final Places places;
-  private final CueFinder cueFinder;
+  private final Applications applications;
   private final PermittedRun permitted;
   private final Map<Target, EarlierPoints.Earlier> earlier;
   private final EarlierPoints points;
+  private final Spreads spreads;
 
   /**
    * @param numbers the approach that each target belongs to
@@ -60,6 +53,8 @@ final class Approaches {
    * @param breaches of rules of driving in it
    * @param recharges of its releases
    * @param earlier where the brake is on before the computed point
+   * @param applications of all runs of this plan, as they are known
+   * @param spreads the same
    */
   Approaches(
       Assignment assignment,
@@ -70,7 +65,11 @@ final class Approaches {
       List<BrakeTest> tests,
       List<RuleBreaches.Breach> breaches,
       List<Recharges.Full> recharges,
-      Map<Target, EarlierPoints.Earlier> earlier) {
+      Map<Target, EarlierPoints.Earlier> earlier,
+      Applications applications,
+      Spreads spreads) {
+    this.applications = applications;
+    this.spreads = spreads;
     this.earlier = earlier;
     this.points = new EarlierPoints(assignment, bench, ceiling);
     this.assignment = assignment;
@@ -81,11 +80,7 @@ final class Approaches {
     this.tests = tests;
     this.breaches = breaches;
     this.recharges = recharges;
-    this.ladder = new Ladder(assignment, bench);
-    this.speedRows = new SpeedRows(assignment, bench, ceiling);
-    this.places = new Places(assignment);
-    this.cueFinder = new CueFinder(places);
-    this.permitted = new PermittedRun(assignment, bench, ceiling, places);
+    this.permitted = new PermittedRun(assignment, bench, ceiling, new Places(assignment));
   }
 
   /**
@@ -122,10 +117,10 @@ final class Approaches {
     }
     List<Approach> plain = drafts.stream().map(d -> approach(d, Optional.empty())).toList();
     InstructionSet told = new Telling(assignment, plain, actions, trace).all();
-    List<Optional<Spread>> spreads = new Spreads(assignment, bench, ceiling).of(told);
+    List<Optional<Spread>> drawn = spreads.of(told);
     List<Approach> approaches = new ArrayList<>();
     for (int i = 0; i < drafts.size(); i++) {
-      approaches.add(approach(drafts.get(i), spreads.get(i)));
+      approaches.add(approach(drafts.get(i), drawn.get(i)));
     }
     return approaches;
   }
@@ -140,7 +135,7 @@ final class Approaches {
         braked,
         afterM,
         page.get(0).fromM(),
-        applications(braked, last.target(), number),
+        applications.of(braked, last.target(), number, earlier),
         braked.isEmpty() ? ifFaster(last, number) : Optional.empty());
   }
 
@@ -148,8 +143,8 @@ final class Approaches {
     ApproachSolution last = draft.last();
     ApproachSolution first = draft.braked().isEmpty() ? last : draft.braked().get(0);
     int number = Objects.requireNonNull(numbers.get(last.target()));
-    List<Application> applications = draft.applications();
-    List<Finding> findings = new ArrayList<>(Findings.of(assignment, last, applications));
+    List<Application> own = draft.applications();
+    List<Finding> findings = new ArrayList<>(Findings.of(assignment, last, own));
     spread.ifPresent(
         s ->
             findings.addAll(
@@ -158,8 +153,7 @@ final class Approaches {
         .filter(points::tooOftenLate)
         .ifPresent(s -> findings.add(new Finding.LateThough(s.corrected().lateAtMost())));
     findings.addAll(Findings.brakeTests(tests, draft.afterM(), draft.target().atM()));
-    findings.addAll(
-        Findings.testsOnOtherRails(tests, draft.afterM(), draft.target().atM(), applications));
+    findings.addAll(Findings.testsOnOtherRails(tests, draft.afterM(), draft.target().atM(), own));
     RechargeCaution caution = new RechargeCaution(assignment, bench);
     draft.braked().stream()
         .flatMap(piece -> caution.of(piece, actions).stream())
@@ -181,7 +175,7 @@ final class Approaches {
         first.brakingMps(),
         last.endM(),
         actions.stream().filter(a -> a.approach() == number).toList(),
-        applications,
+        own,
         draft.ifFaster(),
         spread,
         findings);
@@ -198,7 +192,7 @@ final class Approaches {
         new IfFaster(
             permitted.mostMps(unbraked),
             run.nowhere(),
-            braked.map(p -> applications(List.of(p), target, number).get(0)),
+            braked.map(p -> applications.of(List.of(p), target, number, earlier).get(0)),
             braked.map(p -> permitted.actions(p, number)).orElse(List.of())));
   }
 
@@ -210,55 +204,5 @@ final class Approaches {
     return actions.stream()
         .anyMatch(
             a -> a.approach() > number && a.atM() <= target.atM() && a.command().brakesForTarget());
-  }
-
-  /**
-   * @param target of the whole approach
-   */
-  private List<Application> applications(List<ApproachSolution> braked, Target target, int number) {
-    List<List<Ladder.Cases>> rails = new ArrayList<>();
-    List<Ladder.Cases> better = List.of();
-    for (AdhesionCase adhesion : assignment.policy().adhesion()) {
-      better = ladder.on(adhesion, braked, target, number, better);
-      rails.add(better);
-    }
-    List<Application> out = new ArrayList<>();
-    for (int i = 0; i < braked.size(); i++) {
-      int index = i;
-      List<Ladder.Cases> cases = rails.stream().map(r -> r.get(index)).toList();
-      out.add(application(braked.get(i), target, number, cases));
-    }
-    return out;
-  }
-
-  private Application application(
-      ApproachSolution piece, Target target, int number, List<Ladder.Cases> rails) {
-    double point = piece.brakingM().orElseThrow();
-    Cues cues = cueFinder.at(point);
-    List<CaseResult> cases = rails.stream().map(Ladder.Cases::own).toList();
-    List<CaseResult> toStand = rails.stream().flatMap(r -> r.toStand().stream()).toList();
-    return new Application(
-        piece.target(),
-        piece.exactBrakingM().orElseThrow(),
-        point,
-        setBy(piece, cues),
-        places.lastLandmark(point),
-        cues,
-        piece.brakingMps(),
-        piece.braking().orElseThrow().mainPa(),
-        piece.endM(),
-        cases,
-        toStand,
-        target.stop().flatMap(Target.Stop::buffersM).flatMap(b -> ladder.atBuffersMps(piece, b)),
-        ladder.curves(piece, cases.get(0)),
-        speedRows.of(piece, cases, number));
-  }
-
-  private Application.SetBy setBy(ApproachSolution piece, Cues cues) {
-    double onM = piece.exactBrakingM().orElseThrow() - piece.brakingM().orElseThrow();
-    boolean cue = cues.anchor().isPresent() && onM >= assignment.path().units().lengthUnitM();
-    return Optional.ofNullable(earlier.get(piece.target()))
-        .map(EarlierPoints.Earlier::why)
-        .orElse(cue ? Application.SetBy.CUE : Application.SetBy.COMPUTED);
   }
 }

@@ -9,6 +9,7 @@ import gradepost.drive.check.PlanVerifier;
 import gradepost.drive.check.Signals;
 import gradepost.drive.fallback.EarlierPoints;
 import gradepost.drive.fallback.Recharges;
+import gradepost.drive.fallback.Spreads;
 import gradepost.drive.leg.ApproachSolution;
 import gradepost.drive.leg.RunChooser;
 import gradepost.plan.Approach;
@@ -68,6 +69,8 @@ public final class Planner {
   private final List<Target> targets;
   private final double startM;
   private final TestPlaces testPlaces;
+  private final Applications applications;
+  private final Spreads spreads;
 
   private Planner(Assignment assignment, PlannerSettings settings) {
     this.assignment = assignment;
@@ -76,6 +79,8 @@ public final class Planner {
     this.targets = Targets.of(assignment, ceiling);
     this.startM = Stops.markM(assignment, assignment.calls().get(0));
     this.testPlaces = new TestPlaces(assignment, bench, ceiling);
+    this.applications = new Applications(assignment, bench, ceiling);
+    this.spreads = new Spreads(assignment, bench, ceiling);
   }
 
   private Plan plan() {
@@ -190,7 +195,9 @@ public final class Planner {
                 tests,
                 new PlanVerifier(assignment, bench, ceiling).breaches(rerun),
                 Recharges.of(assignment.stock().service(), rerun.made(), rerun.refillS(), trace),
-                earlier)
+                earlier,
+                applications,
+                spreads)
             .of(pieces, trace);
     return new Worked(chosen, pieces, rerun, trace, tests, approaches);
   }

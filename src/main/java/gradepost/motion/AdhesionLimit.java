@@ -7,8 +7,8 @@ import java.util.Arrays;
 
 /** What adhesion lets each vehicle and the driven axles use, poor stretches included. */
 final class AdhesionLimit {
-  private final AdhesionLaw law;
-  private final AdhesionLaw poorLaw;
+  private final Grip law;
+  private final Grip poorLaw;
   private final double leastMu;
   private final double ampleForMotorsN;
   private final PiecewiseLinear met;
@@ -29,13 +29,19 @@ final class AdhesionLimit {
   private double fromM;
   private int nextCorner;
 
+  /** A speed, and the coefficient there; at a lower one it is no less. */
+  private double hereMps;
+
+  private double hereMu;
+
   /** No vehicle is on poor rail within the present piece. */
   private boolean even = true;
 
   AdhesionLimit(Train train, AdhesionLaw law, LowAdhesionRail poor) {
-    this.law = law;
+    this.law = Grip.of(law);
     this.leastMu = law.least();
-    this.poorLaw = poor.law();
+    this.hereMu = this.law.mu(0);
+    this.poorLaw = Grip.of(poor.law());
     this.met = poor.metLength();
     int n = train.vehicles();
     this.weightN = new double[n];
@@ -76,7 +82,12 @@ final class AdhesionLimit {
     return weightN[vehicle];
   }
 
-  void select(double at) {
+  /** Picks what holds from this place on, for a train that gathers no speed. */
+  void select(double at, double speed) {
+    if (speed != hereMps) {
+      hereMps = speed;
+      hereMu = law.mu(speed);
+    }
     if (cornerM.length == 0) {
       return;
     }
@@ -108,9 +119,9 @@ final class AdhesionLimit {
     return even;
   }
 
-  /** Whether so much of its weight is there for every vehicle at any speed: spares the law. */
-  boolean ample(double share) {
-    return even && share <= leastMu;
+  /** Whether so much of its weight is there for every vehicle at this speed: spares the law. */
+  boolean ample(double share, double speed) {
+    return even && (share <= leastMu || (speed <= hereMps && share <= hereMu));
   }
 
   double mu(double speed) {

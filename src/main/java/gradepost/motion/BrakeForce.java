@@ -201,7 +201,7 @@ final class BrakeForce {
   private double forceN(BlockCurve present, double time, double at, double speed) {
     double friction = present.friction(blockPiece, speed);
     double after = time - fromS;
-    if (grip.ample(greatest * friction)) {
+    if (grip.ample(greatest * friction, speed)) {
       return friction * (sumN + sumNPerS * after);
     }
     double mu = grip.mu(speed);
@@ -229,7 +229,7 @@ final class BrakeForce {
       return 0;
     }
     double friction = present.friction(blockPiece, speed);
-    if (grip.ample(greatest * friction)) {
+    if (grip.ample(greatest * friction, speed)) {
       return 0;
     }
     double mu = grip.mu(speed);

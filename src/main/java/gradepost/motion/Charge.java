@@ -25,6 +25,11 @@ final class Charge {
     charging = true;
   }
 
+  /** Whether nothing was ever taken from them. */
+  boolean untouched() {
+    return charging && heldPa == FULL;
+  }
+
   /** Takes over everything from another. */
   void copyFrom(Charge other) {
     heldPa = other.heldPa;

@@ -64,7 +64,7 @@ final class Forces {
   /** Picks the pieces that hold from this state on; gives the acceleration there. */
   double select(double time, double at, double speed) {
     selectTrack(at);
-    grip.select(at);
+    grip.select(at, speed);
     brake.select(time, speed);
     if (notch >= 0) {
       selectEffort(speed + ON_CORNER_MPS);

@@ -45,4 +45,13 @@ public final class Snapshot {
   public int notch() {
     return notch;
   }
+
+  /**
+   * Whether no brake is on, coming on or going off, and none has taken from its reservoirs: such a
+   * train is known by its place, its speed and its notch.
+   */
+  public boolean unbraked() {
+    boolean settled = rig == null || cylinder.settled(timeS, rig.lastDelayS());
+    return demandPa() == 0 && settled && charge.untouched();
+  }
 }

@@ -4,6 +4,8 @@ import gradepost.drive.brake.TrainModels;
 import gradepost.drive.check.InstructionRun;
 import gradepost.drive.check.ToldInstructions;
 import gradepost.motion.Snapshot;
+import gradepost.motion.Stepper;
+import gradepost.plan.Instruction;
 import gradepost.plan.Spread;
 import gradepost.policy.Scatter;
 import gradepost.task.Assignment;
@@ -17,14 +19,24 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 
-/** Draws runs of one braking by the policy's scatter, as printed and corrected by the driver. */
+/**
+ * Draws runs of one braking by the policy's scatter, as printed and corrected by the driver. What
+ * was drawn of a braking is kept: where the run is worked out again, most of its brakings are as
+ * they were.
+ */
 public final class Spreads {
   private final Assignment assignment;
   private final TrainModels bench;
   private final Ceiling ceiling;
   private final Lateness lateness;
+  private final Map<Begun, Spread> drawn = new ConcurrentHashMap<>();
+
+  /** A braking by a train on which no brake is on yet. */
+  private record Begun(
+      Target target, List<Instruction> told, double atM, double speedMps, int notch) {}
 
   /** For a train and its track. */
   public Spreads(Assignment assignment, TrainModels bench, Ceiling ceiling) {
@@ -57,7 +69,25 @@ public final class Spreads {
   }
 
   private Optional<Spread> of(ToldInstructions.Braking braking, Snapshot planned) {
-    return assignment.policy().scatter().map(scatter -> of(scatter, braking, planned));
+    return assignment.policy().scatter().map(scatter -> known(scatter, braking, planned));
+  }
+
+  private Spread known(Scatter scatter, ToldInstructions.Braking braking, Snapshot planned) {
+    if (!planned.unbraked()) {
+      return of(scatter, braking, planned);
+    }
+    Begun begun =
+        new Begun(
+            braking.target(), braking.told(), planned.atM(), planned.speedMps(), planned.notch());
+    return drawn.computeIfAbsent(begun, b -> of(scatter, braking, clockAtNought(planned)));
+  }
+
+  /** The same train, whenever it comes there: its runs are the same to the last digit. */
+  private Snapshot clockAtNought(Snapshot unbraked) {
+    Stepper stepper = bench.plannedStepper();
+    stepper.place(0, unbraked.atM(), unbraked.speedMps());
+    stepper.power(unbraked.notch());
+    return stepper.save();
   }
 
   /** A run as printed, and the same corrected. */
