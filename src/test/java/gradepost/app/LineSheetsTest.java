@@ -14,6 +14,7 @@ import gradepost.drive.DemoPlans;
 import gradepost.plan.Plan;
 import gradepost.plan.Step;
 import gradepost.plan.Telling;
+import gradepost.task.Assignment;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -32,16 +33,18 @@ class LineSheetsTest {
 
   private static final int ROW_PX = 2;
 
+  private static final List<Told> PAPERS = papers();
+
   private static List<Told> papers() {
     List<Told> out = new ArrayList<>();
-    for (int i : new int[] {0, 3, 4, 7, 8, 11}) {
-      Plan plan = DemoPlans.plan(i);
+    for (Assignment assignment : DemoPlans.tried()) {
+      Plan plan = DemoPlans.plan(assignment);
       Part part =
           new Composer(Messages.english())
               .compose("", List.of(plan), SampleIssue.issue(), List.of())
               .parts()
               .get(0);
-      out.add(new Told("demo " + i, plan, part));
+      out.add(new Told("demo " + assignment.direction(), plan, part));
     }
     SmallLines.papers().forEach(p -> out.add(new Told(p.name(), p.plan(), p.part())));
     return out;
@@ -63,7 +66,7 @@ class LineSheetsTest {
 
   @Test
   void everyInstructionStandsOnTheLineOnce() {
-    for (Told told : papers()) {
+    for (Told told : PAPERS) {
       Words words = new Words(Messages.english(), told.plan().assignment().path());
       ActionWords orders = new ActionWords(words, told.plan().assignment().stock());
       List<String> asked =
@@ -80,7 +83,7 @@ class LineSheetsTest {
   /** What is a state is not told as an order. */
   @Test
   void aStateIsNoOrder() {
-    for (Told told : papers()) {
+    for (Told told : PAPERS) {
       assertThat(rows(told).stream().flatMap(r -> r.todo().stream()))
           .as(told.name())
           .noneMatch(t -> t.contains("rear clear") || t.contains("power is off"))
@@ -90,7 +93,7 @@ class LineSheetsTest {
 
   @Test
   void everyRowHasTheHeightOfItsLinesAndTheSheetIsFilled() {
-    for (Told told : papers()) {
+    for (Told told : PAPERS) {
       for (LineSheet sheet : told.part().line()) {
         assertThat(sheet.rows()).as(sheet.title()).isNotEmpty();
         int top = 0;
@@ -117,7 +120,7 @@ class LineSheetsTest {
 
   @Test
   void sheetsFollowOneAnotherAndAreNamedOnce() {
-    for (Told told : papers()) {
+    for (Told told : PAPERS) {
       double at = 0;
       Set<String> titles = new HashSet<>();
       for (LineSheet sheet : told.part().line()) {
@@ -141,7 +144,7 @@ class LineSheetsTest {
   @Test
   void brakingPointsHaveTheNumbersOfTheirRows() {
     int points = 0;
-    for (Told told : papers()) {
+    for (Told told : PAPERS) {
       for (LineSheet sheet : told.part().line()) {
         List<String> numbers =
             sheet.rows().stream()
@@ -162,7 +165,7 @@ class LineSheetsTest {
   /** An approach is a step away: its rows lead to its plate, or to the lower speeds. */
   @Test
   void instructionsLeadToTheirPage() {
-    for (Told told : papers()) {
+    for (Told told : PAPERS) {
       Set<String> pages = new HashSet<>();
       told.part().plates().forEach(a -> pages.add(a.id()));
       told.part().lower().ifPresent(t -> pages.add(told.part().id() + "-lower"));

@@ -45,7 +45,7 @@ class PlanPropertyTest {
   @Test
   void everyMadeUpLineIsPlannedWithinTheRules() {
     int first = Integer.getInteger("gradepost.first", 1);
-    int lines = Integer.getInteger("gradepost.lines", Examples.of(25, 400));
+    int lines = Integer.getInteger("gradepost.lines", Examples.of(12, 400));
     List<String> wrong = new ArrayList<>();
     BySpeedJudge bySpeed = new BySpeedJudge();
     SheetsDriven driven = new SheetsDriven();

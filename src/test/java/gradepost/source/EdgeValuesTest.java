@@ -70,7 +70,7 @@ class EdgeValuesTest {
     for (KeyWalk.Met met : all()) {
       if (done.add(met.key()) && Edges.bounded(met.kind())) {
         for (String edge : Edges.of(met)) {
-          if (edges++ % Examples.of(6, 1) == 0) {
+          if (edges++ % Examples.of(12, 1) == 0) {
             tried(met, edge);
           }
         }

@@ -37,7 +37,7 @@ import org.yaml.snakeyaml.nodes.SequenceNode;
 @Tag("slow")
 class MutationTest {
   private static final int MUTANTS =
-      Integer.getInteger("gradepost.mutants", Examples.of(500, 100_000));
+      Integer.getInteger("gradepost.mutants", Examples.of(300, 100_000));
   private static final long A_SECOND_NS = 1_000_000_000L;
 
   /** One in so many is of a demo pack, which is ten times as long as the fixture. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import gradepost.Examples;
 import gradepost.drive.DemoPlans;
 import gradepost.drive.HeldLines;
 import gradepost.drive.MadeUp;
@@ -112,7 +113,8 @@ class PrintedFromHandOverTest {
 
   @Test
   void everyFigureOfEverySheetComesOutOfTheFileAlone() throws IOException {
-    for (int i : new int[] {0, 1, 2, 3, 5, 6}) {
+    boolean all = Examples.of(0, 1) == 1;
+    for (int i : all ? new int[] {0, 1, 2, 3, 5, 6} : new int[] {0, 7}) {
       look("pack " + i, DemoPlans.plan(i));
     }
     for (Plan plan : HeldLines.plans()) {
@@ -120,10 +122,10 @@ class PrintedFromHandOverTest {
     }
     look("two pipes", Planner.plan(DemoPlans.twoPipe().get(0)));
     look("steep", Planner.plan(MadeUp.steep(0.5)));
-    for (Assignment leaning : DemoPlans.leaning().subList(0, 2)) {
+    for (Assignment leaning : DemoPlans.leaning().subList(0, Examples.of(1, 2))) {
       look("late", Planner.plan(MadeUp.notLeavingNextBrake(leaning)));
     }
-    for (long seed = 1; seed <= 8; seed++) {
+    for (long seed = 1; seed <= Examples.of(4, 8); seed++) {
       look("line " + seed, Planner.plan(MadeUp.random(seed)));
     }
     assertThat(wrong).isEmpty();

@@ -26,7 +26,7 @@ import org.junit.jupiter.api.Test;
  */
 @Tag("slow")
 class ComparisonFoundTest extends Changes {
-  private static final int ROUNDS = Integer.getInteger("gradepost.rounds", Examples.of(5, 20));
+  private static final int ROUNDS = Integer.getInteger("gradepost.rounds", Examples.of(3, 20));
 
   @Test
   void equalInputsGiveNoChange() {

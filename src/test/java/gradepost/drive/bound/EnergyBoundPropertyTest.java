@@ -29,7 +29,7 @@ class EnergyBoundPropertyTest {
 
   @Test
   void noRunDoesLessWork() {
-    runs(3);
+    runs(2);
   }
 
   @Test
