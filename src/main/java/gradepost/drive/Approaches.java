@@ -35,7 +35,6 @@ import java.util.Optional;
 final class Approaches {
   private final Assignment assignment;
   private final TrainModels bench;
-  private final Ceiling ceiling;
   private final Map<Target, Integer> numbers;
   private final List<Action> actions;
   private final List<BrakeTest> tests;
@@ -74,7 +73,6 @@ final class Approaches {
     this.points = new EarlierPoints(assignment, bench, ceiling);
     this.assignment = assignment;
     this.bench = bench;
-    this.ceiling = ceiling;
     this.numbers = numbers;
     this.actions = actions;
     this.tests = tests;
