@@ -1,14 +1,15 @@
 package gradepost.motion;
 
 import gradepost.route.Stretch;
+import gradepost.stock.law.AdhesionCurve;
 import gradepost.stock.law.AdhesionLaw;
 import gradepost.units.Exact;
 import java.util.Arrays;
 
 /** What adhesion lets each vehicle and the driven axles use, poor stretches included. */
 final class AdhesionLimit {
-  private final Grip law;
-  private final Grip poorLaw;
+  private final AdhesionCurve law;
+  private final AdhesionCurve poorLaw;
   private final double leastMu;
   private final double ampleForMotorsN;
   private final PiecewiseLinear met;
@@ -38,10 +39,10 @@ final class AdhesionLimit {
   private boolean even = true;
 
   AdhesionLimit(Train train, AdhesionLaw law, LowAdhesionRail poor) {
-    this.law = Grip.of(law);
+    this.law = law.curve();
     this.leastMu = law.least();
     this.hereMu = this.law.mu(0);
-    this.poorLaw = Grip.of(poor.law());
+    this.poorLaw = poor.law().curve();
     this.met = poor.metLength();
     int n = train.vehicles();
     this.weightN = new double[n];

@@ -9,12 +9,7 @@ public record ConstantAdhesion(double coefficient) implements AdhesionLaw {
   }
 
   @Override
-  public double least() {
-    return coefficient;
-  }
-
-  @Override
-  public double mu(double speedMps) {
-    return coefficient;
+  public AdhesionCurve curve() {
+    return AdhesionCurve.level(coefficient);
   }
 }

@@ -9,12 +9,7 @@ public record ShareOf(AdhesionLaw dry, double share) implements AdhesionLaw {
   }
 
   @Override
-  public double least() {
-    return share * dry.least();
-  }
-
-  @Override
-  public double mu(double speedMps) {
-    return share * dry.mu(speedMps);
+  public AdhesionCurve curve() {
+    return dry.curve().times(share);
   }
 }
