@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -36,6 +37,11 @@ public final class DemoPlans {
    */
   public static List<Assignment> tried() {
     return Examples.of(0, 1) == 1 ? ALL : TRIED;
+  }
+
+  /** The numbers of the same. */
+  public static IntStream numbers() {
+    return tried().stream().mapToInt(ALL::indexOf);
   }
 
   /** The plan of one of them, made once for all tests. */

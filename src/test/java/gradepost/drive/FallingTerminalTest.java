@@ -2,6 +2,7 @@ package gradepost.drive;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gradepost.Examples;
 import gradepost.plan.Action;
 import gradepost.plan.Approach;
 import gradepost.plan.Command;
@@ -15,11 +16,12 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Property: on a terminal road that falls towards the buffer stops, where a train that is let go
@@ -35,8 +37,12 @@ class FallingTerminalTest {
 
   @TempDir Path folder;
 
+  static IntStream slopes() {
+    return IntStream.of(100, 150, 260).limit(Examples.of(1, 3));
+  }
+
   @ParameterizedTest
-  @ValueSource(ints = {260, 150, 100})
+  @MethodSource("slopes")
   void thePlanStandsItsRerunAndKeepsTheBrakeOn(int slope) throws IOException {
     copy(Frozen.FOLDER, folder);
     Path route = folder.resolve("thrumble-valley/route.yaml");

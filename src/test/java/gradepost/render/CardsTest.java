@@ -29,7 +29,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.junit.jupiter.params.provider.ValueSource;
 import org.verapdf.pdfa.flavours.PDFAFlavour;
 
 /** Properties of the cab cards. */
@@ -228,7 +227,7 @@ class CardsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(ints = {0, 4, 9})
+  @MethodSource("gradepost.drive.DemoPlans#numbers")
   void aBrakingPointHasAllThatThereIsToGoByOnItsOwnCard(int paper) throws IOException {
     Briefing demo = demo(paper);
     int facts = 0;

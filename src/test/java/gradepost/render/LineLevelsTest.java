@@ -22,7 +22,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** Property: a sheet of the line is one page, and each row stands where its leader ends. */
 @Tag("slow")
@@ -79,7 +79,7 @@ class LineLevelsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(ints = {0, 5, 10})
+  @MethodSource("gradepost.drive.DemoPlans#numbers")
   void onTheDemoLines(int assignment) throws IOException {
     level(
         new Composer(Messages.english())

@@ -29,7 +29,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Property: a plate is one page, and each of its boxes begins at the same place on every plate of
@@ -74,7 +74,7 @@ class PlateGridTest {
   }
 
   @ParameterizedTest
-  @ValueSource(ints = {0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11})
+  @MethodSource("gradepost.drive.DemoPlans#numbers")
   void onTheDemoPapers(int assignment) throws IOException {
     assertThat(look(briefing(DemoPlans.plan(assignment)))).isGreaterThan(6);
   }

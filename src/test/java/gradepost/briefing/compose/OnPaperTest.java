@@ -62,7 +62,7 @@ class OnPaperTest {
   @Tag("long")
   @Test
   void theDemoPacksSayAlikeWhatDiffers() {
-    for (int i : new int[] {0, 4, 9}) {
+    for (int i : DemoPlans.numbers().toArray()) {
       Plan plan = DemoPlans.plan(i);
       for (Approach approach : plan.approaches()) {
         look("demo " + i, plan, approach, leaves(approach));

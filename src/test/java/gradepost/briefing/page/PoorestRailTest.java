@@ -7,8 +7,8 @@ import gradepost.briefing.Messages;
 import gradepost.briefing.SampleIssue;
 import gradepost.briefing.Table;
 import gradepost.briefing.compose.Composer;
+import gradepost.drive.DemoPlans;
 import gradepost.drive.FrozenPlans;
-import gradepost.drive.Planner;
 import gradepost.motion.LowAdhesionRail;
 import gradepost.plan.Application;
 import gradepost.plan.Approach;
@@ -45,7 +45,7 @@ class PoorestRailTest {
     int named = 0;
     int elsewhere = 0;
     for (Assignment assignment : FrozenPlans.assignments()) {
-      Plan plan = Planner.plan(assignment);
+      Plan plan = DemoPlans.plan(assignment);
       List<ApproachPage> pages =
           new Composer(Messages.english())
               .compose("", List.of(plan), SampleIssue.issue(), List.of())

@@ -12,7 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** Property: every numbered action of an approach page is on its chart, once. */
 @Tag("slow")
@@ -54,7 +54,7 @@ class PinsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(ints = {0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11})
+  @MethodSource("gradepost.drive.DemoPlans#numbers")
   void everyActionIsOnTheChart(int assignment) throws Exception {
     Briefing briefing =
         new Composer(Messages.english())

@@ -18,7 +18,7 @@ import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Property: no line of a chart runs through a label; a hair of the pale grid may. What lies under a
@@ -172,7 +172,7 @@ class StruckTest {
   }
 
   @ParameterizedTest
-  @ValueSource(ints = {0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11})
+  @MethodSource("gradepost.drive.DemoPlans#numbers")
   void onTheDemoLines(int assignment) throws Exception {
     clear(
         new Composer(Messages.english())
