@@ -34,7 +34,12 @@ final class Chromium implements AutoCloseable {
    * @param profile a folder for what it keeps
    */
   static Chromium at(DeskServer desk, Path profile) throws IOException {
-    Chromium browser = before(desk, profile);
+    return at(desk.address(), profile);
+  }
+
+  /** The same for a desk that told this address. */
+  static Chromium at(String address, Path profile) throws IOException {
+    Chromium browser = before(address, profile);
     browser.driver.findElement(By.linkText("Packs"));
     return browser;
   }
@@ -45,13 +50,17 @@ final class Chromium implements AutoCloseable {
    * @param profile a folder for what it keeps
    */
   static Chromium before(DeskServer desk, Path profile) throws IOException {
+    return before(desk.address(), profile);
+  }
+
+  private static Chromium before(String address, Path profile) throws IOException {
     Files.createDirectories(PICTURES);
     ChromeDriver driver = HeadlessChromium.with(profile);
     driver.manage().timeouts().implicitlyWait(Duration.ofSeconds(20));
     driver.manage().timeouts().pageLoadTimeout(Duration.ofMinutes(3));
     driver.manage().timeouts().scriptTimeout(Duration.ofMinutes(3));
-    driver.get(desk.address());
-    return new Chromium(driver, desk.address().replaceFirst("/(enter.*)?$", ""));
+    driver.get(address);
+    return new Chromium(driver, address.replaceFirst("/(enter.*)?$", ""));
   }
 
   ChromeDriver driver() {

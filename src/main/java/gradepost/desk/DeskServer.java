@@ -22,6 +22,7 @@ import gradepost.desk.entry.Tls;
 import gradepost.desk.page.DeskText;
 import gradepost.desk.page.Refused;
 import gradepost.desk.page.Screens;
+import gradepost.desk.page.SentAgain;
 import gradepost.desk.page.Standing;
 import gradepost.reissue.register.Account;
 import gradepost.reissue.register.RegisterException;
@@ -241,7 +242,12 @@ public final class DeskServer implements AutoCloseable {
   }
 
   private void refused(Refused e, Context ctx) {
-    fault(ctx, e.status(), e.why());
+    if (e.maySendAgain() && SentAgain.canBe(ctx)) {
+      ctx.status(e.status());
+      SentAgain.show(ctx, screens, e.why());
+    } else {
+      fault(ctx, e.status(), e.why());
+    }
   }
 
   private void notFound(Context ctx) {

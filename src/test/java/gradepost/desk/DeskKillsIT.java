@@ -54,7 +54,9 @@ class DeskKillsIT {
     Random random = new Random(23);
     int[] during = new int[3];
     for (int kill = 0; kill < KILLS; kill++) {
-      Process desk = begun(kill);
+      Process desk =
+          DeskProcess.begun(
+              runs, folder, "127.0.0.1:0", folder.resolve("err-" + kill % 2).toFile());
       try (BufferedReader words = desk.inputReader(StandardCharsets.UTF_8)) {
         Browser browser = new Browser(words.readLine().replaceFirst("^desk: ", "")).letIn();
         everythingSaidIsThere(browser);
@@ -157,26 +159,5 @@ class DeskKillsIT {
     if (done) {
       said = Math.max(said, asked);
     }
-  }
-
-  private Process begun(int number) throws IOException {
-    return new ProcessBuilder(
-            Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-            "-XX:TieredStopAtLevel=1",
-            "-XX:+UseSerialGC",
-            "-cp",
-            System.getProperty(
-                "surefire.test.class.path", System.getProperty("java.class.path", "")),
-            "gradepost.cli.Main",
-            "desk",
-            routes.toString(),
-            "--listen",
-            "127.0.0.1:0",
-            "--out",
-            runs.out().toString(),
-            "--register",
-            folder.resolve("reg/register.db").toString())
-        .redirectError(folder.resolve("err-" + number % 2).toFile())
-        .start();
   }
 }

@@ -7,6 +7,7 @@ import gradepost.desk.page.Rights;
 import gradepost.desk.page.Session;
 import gradepost.reissue.register.Account;
 import gradepost.reissue.register.RegisterException;
+import gradepost.text.Mistake;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.util.Optional;
@@ -99,11 +100,12 @@ public final class Gate {
       if (door.accounts() && method.equals("GET")) {
         throw new ElseWhere(SIGN_IN + SignInPage.backTo(ctx));
       }
-      throw new Refused(HttpStatus.FORBIDDEN, door.accounts() ? DeskText.SIGNED_OUT : DeskText.KEY);
+      Mistake why = door.accounts() ? DeskText.SIGNED_OUT : DeskText.KEY;
+      throw changes ? Refused.tooLate(why) : new Refused(HttpStatus.FORBIDDEN, why);
     }
     session.get().asks(ctx);
     if (changes && !Sessions.same(session.get().token(), token(ctx))) {
-      throw new Refused(HttpStatus.FORBIDDEN, DeskText.FORM);
+      throw Refused.tooLate(DeskText.FORM);
     }
     mayDo(session.get(), method, path);
   }
