@@ -72,6 +72,13 @@ class KilledDeskIT {
     browser.driver().switchTo().window(mine);
   }
 
+  private static void tries(String metres) {
+    browser
+        .driver()
+        .findElement(By.name("later"))
+        .sendKeys(Keys.chord(Keys.CONTROL, "a"), metres);
+  }
+
   private static void press(String words) {
     browser.driver().findElement(By.xpath("//button[.='" + words + "']")).click();
   }
@@ -137,8 +144,16 @@ class KilledDeskIT {
     browser.go("/packs/0000");
     browser.driver().findElement(By.cssSelector("main a[href^='/learn/']")).click();
     String road = browser.driver().getCurrentUrl();
+    browser.driver().get(address);
     kill();
+    tries("300");
+    shows("No answer: the desk does not answer");
+    assertThat(browser.text()).doesNotContain(answers);
     beginAgainAndComeIn();
+    tries("250");
+    shows("later by (m): 250.");
+    assertThat(browser.driver().findElement(By.className("answers")).getText())
+        .isEqualTo(answers);
     browser.driver().get(address);
     assertThat(browser.driver().findElement(By.className("answers")).getText())
         .isEqualTo(answers);
