@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import gradepost.app.Depot;
 import gradepost.app.SyntheticNetwork;
 import gradepost.app.store.Store;
+import gradepost.reissue.register.Account.Role;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -69,6 +71,31 @@ class PackActsTest {
               browser.post(pack + "/recall", form + "&issue=1&by=A+Clerk&reason=misprint").body())
           .contains("RECALLED: misprint", "recalled: misprint");
       assertThat(browser.post("/packs/none/recall", form).statusCode()).isEqualTo(404);
+    }
+  }
+
+  /** Where files lie on the machine, and what a clerk would type there, is nothing to a learner. */
+  @Test
+  void aLearnerSeesNoPathOfTheMachine() throws Exception {
+    Path routes = folder.resolve("routes");
+    new SyntheticNetwork(routes, 1).packs(1, 3);
+    Files.writeString(routes.resolve("pack-broken.yaml"), "gradepost: pack\n");
+    Store store = People.with(folder, Depot.NOON);
+    try (DeskServer desk =
+        DeskServer.start(
+            new DeskServer.Served(routes, store, folder.resolve("papers"), Depot.NOON),
+            People.BY_ACCOUNT)) {
+      for (Role role : List.of(Role.LEARNER, Role.INSTRUCTOR)) {
+        Browser browser = new Browser(desk);
+        browser.signIn(People.NAMES.get(role), People.PASSWORD);
+        for (String page : List.of("/packs", "/packs/0000", "/packs/broken")) {
+          String body = browser.get(page).body();
+          assertThat(body).as(page).contains("</main>");
+          assertThat(body.contains(folder.toString()) || body.contains("<code>gradepost "))
+              .as(role + " at " + page)
+              .isEqualTo(role == Role.INSTRUCTOR);
+        }
+      }
     }
   }
 }
