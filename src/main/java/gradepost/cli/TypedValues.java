@@ -22,6 +22,7 @@ final class TypedValues {
     commandLine.registerConverter(LocalDateTime.class, TypedValues::moment);
     commandLine.registerConverter(int.class, text -> Math.toIntExact(number(text)));
     commandLine.registerConverter(long.class, TypedValues::number);
+    commandLine.registerConverter(Long.class, TypedValues::number);
   }
 
   private static LocalDate day(String text) {

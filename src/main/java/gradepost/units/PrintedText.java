@@ -85,9 +85,9 @@ public final class PrintedText {
     }
   }
 
-  /** The first character that cannot be printed, if any. */
+  /** The first character that cannot be printed or would not be seen, if any. */
   public static Optional<Obstacle> obstacle(String text) {
-    OptionalInt bad = text.codePoints().filter(c -> !prints(c)).findFirst();
+    OptionalInt bad = text.codePoints().filter(c -> !prints(c) || unseen(c)).findFirst();
     return bad.isEmpty() ? Optional.empty() : Optional.of(new Obstacle(bad.getAsInt()));
   }
 

@@ -87,11 +87,14 @@ class IssuesInUseTest {
         "--valid-from",
         "2026-12-07 04:00");
     assertThat(clerk.register(0, "issues")).contains("superseded by issue 2 from 2026-12-07 04:00");
+    assertThat(clerk.register(0, "issues", "--in-force")).contains("0000/1");
     handOut(0, "0000/1", "1");
+    assertThat(clerk.register(0, "out", "--in-force")).contains("0000/1");
     clerk.register(0, "checked", "0000/2", "--by", "Another Clerk", "--out", clerk.papers());
     handOut(0, "0000/2", "1");
     clerk.at("2026-12-07T04:00");
     handOut(1, "0000/1", "2");
+    assertThat(clerk.register(0, "issues", "--in-force")).doesNotContain("0000/1");
     clerk.at("2027-06-01T09:00");
     handOut(1, "0000/2", "2");
     assertThat(clerk.err).contains("0000/2 expired on 2027-05-31 04:00, and is not to be handed");

@@ -36,6 +36,10 @@ class NoticesCommandTest {
         .doesNotContain("T 1", "T 2");
     assertThat(clerk.register(0, "notices", "--days", "2")).contains("T 4").doesNotContain("T 3");
 
+    clerk.register(2, "notices", "--days", "x");
+    assertThat(clerk.err).contains("\"x\" is not a number; allowed: a whole number, such as 28");
+    clerk.register(2, "notices", "--days", "-1");
+
     String calendar = clerk.register(0, "notices", "--ical");
     assertThat(calendar).isEqualTo(clerk.register(0, "notices", "--ical"));
     assertThat(calendar).contains("DTSTART:20261224T040000\r\n").doesNotContain("TZID");

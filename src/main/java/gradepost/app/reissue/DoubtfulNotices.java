@@ -81,7 +81,8 @@ final class DoubtfulNotices {
   private static String refusal(String file, Map<String, String> doubts) {
     StringBuilder out = new StringBuilder(file).append(": error: the notice may be a mistake");
     doubts.forEach((key, why) -> out.append("\n  ").append(key).append(": ").append(why));
-    out.append("\n  Maybe add its route to the notice; or, if it is right, confirm each by name:");
+    out.append(
+        "\n  Maybe correct its reference, or add its route; or, if it is right, confirm each by name:");
     doubts.keySet().forEach(key -> out.append(" --confirm \"%s\"".formatted(key)));
     return out.toString();
   }

@@ -84,7 +84,7 @@ public record Listing(List<String> columns, List<List<String>> rows) {
   private boolean inForce(List<String> row, String now) {
     return OUT_OF_FORCE.stream()
             .filter(columns::contains)
-            .allMatch(column -> cell(row, column).isEmpty())
+            .noneMatch(column -> Recalls.hasCome(cell(row, column), LocalDateTime.parse(now)))
         && ENDS.stream()
             .filter(columns::contains)
             .map(column -> cell(row, column).replace('T', ' '))

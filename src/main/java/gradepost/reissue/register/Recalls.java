@@ -5,11 +5,15 @@ import java.sql.SQLException;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * From when an issue is recalled: one that is superseded stays in force until the next is valid.
  */
 final class Recalls {
+  private static final Pattern LATER =
+      Pattern.compile("superseded by issue \\d+ from (\\d{4}-\\d\\d-\\d\\d \\d\\d:\\d\\d)");
 
   /** Why the issues before this one are recalled, with the hour where that is still to come. */
   static String superseded(Entry by, LocalDateTime now) {
@@ -17,6 +21,14 @@ final class Recalls {
     return by.validFrom().isAfter(now)
         ? reason + " from " + MomentStyle.MOMENT.format(by.validFrom())
         : reason;
+  }
+
+  /** Whether what a list says of a recall holds at a moment; not where nothing is said. */
+  static boolean hasCome(String said, LocalDateTime when) {
+    Matcher later = LATER.matcher(said);
+    return later.matches()
+        ? !LocalDateTime.parse(later.group(1), MomentStyle.MOMENT).isAfter(when)
+        : !said.isEmpty();
   }
 
   /** From when they are; empty text where that is at once. */

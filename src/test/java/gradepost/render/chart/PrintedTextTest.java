@@ -37,6 +37,8 @@ class PrintedTextTest {
     assertThat(obstacle("Dvořák, Ελένη, Жанна, Nguyễn – 4½ \"m\"")).isEmpty();
     assertThat(obstacle("a 日")).contains("has 日 (U+65E5) in it, which the papers cannot print");
     assertThat(obstacle("a\u202eb")).contains("has the invisible character U+202E in it");
+    assertThat(obstacle("a\u200b")).contains("has the invisible character U+200B in it");
+    assertThat(obstacle("a\u00adb")).contains("has the invisible character U+00AD in it");
     assertThat(obstacle("a\u001bb")).contains("has the invisible character U+001B in it");
     assertThat(obstacle("a\nb")).contains("has a line break or a tab in it");
   }
