@@ -14,6 +14,7 @@ import gradepost.source.pack.PackFile;
 import gradepost.units.Rounding;
 import gradepost.units.UnitStyle;
 import java.io.IOException;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -23,14 +24,16 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 
-/** Reads which restrictions are on the papers of the last issues. */
+/** Reads which restrictions are on the papers of issues in force, and of those to come. */
 final class KnownNotices {
   private final Store store;
   private final Register register;
+  private final LocalDateTime now;
 
-  KnownNotices(Store store, Register register) {
+  KnownNotices(Store store, Register register, LocalDateTime now) {
     this.store = store;
     this.register = register;
+    this.now = now;
   }
 
   /**
@@ -45,13 +48,14 @@ final class KnownNotices {
     Archive archive = store.kept();
     Map<KnownNotice, List<String>> issues = new LinkedHashMap<>();
     for (String pack : new TreeSet<>(packs)) {
-      Entry latest = register.latest(pack).orElseThrow();
-      Optional<PackFile> read = ArchivedInputs.pack(sources, archive, latest);
-      if (read.isEmpty()) {
-        lost.add("error: " + AppText.INPUTS_LOST.with(latest.name()).inWords());
-      } else {
-        met(read.get())
-            .forEach(k -> issues.computeIfAbsent(k, none -> new ArrayList<>()).add(latest.name()));
+      for (Entry issue : inUse(pack)) {
+        Optional<PackFile> read = ArchivedInputs.pack(sources, archive, issue);
+        if (read.isEmpty()) {
+          lost.add("error: " + AppText.INPUTS_LOST.with(issue.name()).inWords());
+        } else {
+          met(read.get())
+              .forEach(k -> issues.computeIfAbsent(k, none -> new ArrayList<>()).add(issue.name()));
+        }
       }
     }
     return issues.entrySet().stream()
@@ -64,6 +68,24 @@ final class KnownNotices {
                     e.getKey().speed(),
                     e.getValue()))
         .toList();
+  }
+
+  /** The issues of a pack that are in force, or to come, in their order; none that is recalled. */
+  private List<Entry> inUse(String pack) throws RegisterException {
+    List<Entry> inUse = new ArrayList<>();
+    for (int number = register.latest(pack).orElseThrow().number(); number > 0; number--) {
+      Optional<Entry> issue = register.issue(pack, number);
+      if (issue.isPresent()) {
+        Optional<String> recalled = register.recalled(issue.get(), now);
+        if (recalled.isEmpty()) {
+          inUse.add(0, issue.get());
+        } else if (recalled.get().startsWith("superseded by")) {
+          // So are all before it.
+          break;
+        }
+      }
+    }
+    return inUse;
   }
 
   /** Those on the papers of an issue; its trains can meet them. */

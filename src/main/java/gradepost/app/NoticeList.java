@@ -62,7 +62,7 @@ public final class NoticeList {
   private Answer read(Register register, Optional<Long> days, Taker taker)
       throws IOException, RegisterException {
     List<String> lost = new ArrayList<>();
-    List<KnownNotice> all = new KnownNotices(store, register).all(lost);
+    List<KnownNotice> all = new KnownNotices(store, register, now).all(lost);
     if (!lost.isEmpty()) {
       return new Answer(List.of(), List.of(), lost, false);
     }

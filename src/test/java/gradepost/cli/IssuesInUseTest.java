@@ -69,6 +69,36 @@ class IssuesInUseTest {
     assertThat(clerk.out).contains("0000: issue 2 takes the place of 1");
   }
 
+  /** Nor is a notice listed that is on no other paper. */
+  @Test
+  void nobodyIsBriefedOnAnIssueThatWasCalledBack() throws Exception {
+    clerk.register(0, "hand-out", "0000/1", "--to", "Elm");
+    clerk.notice(0, "n1", Clerk.entry("T 1", 900, 1100, 30, "2026-11-28 04:00", "further notice"));
+    assertThat(clerk.register(0, "to-brief")).contains("Elm", "0000/2");
+    assertThat(clerk.register(0, "notices")).contains("T 1", "0000/2");
+    clerk.register(0, "recall", "0000/2", "--reason", "wrong mileage");
+    assertThat(clerk.register(0, "to-brief")).isEqualTo("NONE\n");
+    assertThat(clerk.register(0, "notices")).isEqualTo("NONE\n");
+  }
+
+  /** What is in force today stands on the issue of today, though the next is made already. */
+  @Test
+  void noticesOfTheIssueInForceAndOfTheOneToComeAreListed() throws Exception {
+    clerk.notice(
+        0, "n0", Clerk.entry("T 0", 900, 1100, 30, "2026-11-28 04:00", "2026-12-02 04:00"));
+    clerk.notice(
+        0,
+        "n1",
+        Clerk.entry("T 1", 1500, 1600, 30, "2026-12-07 04:00", "further notice"),
+        "--valid-from",
+        "2026-12-07 04:00");
+    assertThat(clerk.register(0, "notices", "--csv").lines())
+        .anyMatch(l -> l.startsWith("T 0,") && l.contains(",in force,0000/2"))
+        .anyMatch(l -> l.startsWith("T 1,") && l.endsWith(",begins,0000/3"));
+    clerk.register(0, "recall", "0000/3", "--reason", "not on that day");
+    assertThat(clerk.register(0, "notices")).contains("T 0").doesNotContain("T 1");
+  }
+
   @Test
   void anIssueIsInForceUntilTheNextIsValid() throws Exception {
     Path file = folder.resolve("n1.yaml");

@@ -10,8 +10,8 @@ import java.util.Optional;
 
 /**
  * Somebody who has to be briefed on an issue: who holds a copy of it or of an earlier one, and who
- * signed for an earlier one; not who has signed for this one. This is the one rule, for every list
- * and paper.
+ * signed for an earlier one; not who has signed for this one, and nobody for one that was called
+ * back. This is the one rule, for every list and paper.
  *
  * @param issue the latest of the pack, such as "valley/4"
  * @param since when that was issued, as the register writes it
@@ -29,6 +29,8 @@ public record ToBrief(
     copies = List.copyOf(copies);
   }
 
+  private static final List<String> NONE = List.of("", "0", "", "");
+
   private record Key(String person, String pack) {}
 
   private static final class Links {
@@ -38,20 +40,33 @@ public record ToBrief(
 
   /** By person, then by pack. */
   static List<ToBrief> due(Database db) throws SQLException {
-    Map<String, List<String>> latest = new HashMap<>();
-    for (List<String> row : db.rows("SELECT pack, number, issued FROM issue ORDER BY number")) {
-      latest.put(row.get(0), row);
-    }
+    Map<String, List<String>> latest = latest(db);
     List<ToBrief> due = new ArrayList<>();
     links(db, "", "")
         .forEach(
             (key, links) -> {
-              List<String> issue = latest.getOrDefault(key.pack(), List.of(key.pack(), "0", ""));
-              if (links.known < Integer.parseInt(issue.get(1))) {
+              List<String> issue = latest.getOrDefault(key.pack(), NONE);
+              if (issue.get(3).isEmpty() && links.known < Integer.parseInt(issue.get(1))) {
                 due.add(of(key, issue.get(1), issue.get(2), links));
               }
             });
     return due;
+  }
+
+  /**
+   * Of each pack the last issue that nobody has called back: number, when it was issued, and
+   * whether a later one that was called back had taken its place already. Nobody is briefed on that
+   * one: nothing of the pack is in force.
+   */
+  private static Map<String, List<String>> latest(Database db) throws SQLException {
+    Map<String, List<String>> latest = new HashMap<>();
+    String sql =
+        "SELECT i.pack, i.number, i.issued,"
+            + " CASE WHEN r.issue IS NOT NULL AND r.effective = '' THEN 'over' ELSE '' END"
+            + " FROM issue i LEFT JOIN recall r ON r.issue = i.id"
+            + " WHERE r.issue IS NULL OR r.reason LIKE 'superseded by issue %' ORDER BY i.number";
+    db.rows(sql).forEach(row -> latest.put(row.get(0), row));
+    return latest;
   }
 
   /** All whom another issue of a pack will concern. */
