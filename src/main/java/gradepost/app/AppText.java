@@ -64,6 +64,9 @@ final class AppText {
   static final Three<String, String, Optional<String>> NOT_IN_USE =
       MISTAKES.declare(
           "not-in-use", Hole.word("issue"), Hole.word("reason"), Hole.perhaps("latest"));
+  static final Three<String, String, Optional<String>> CALLED_BACK =
+      MISTAKES.declare(
+          "called-back", Hole.word("issue"), Hole.word("reason"), Hole.perhaps("latest"));
   static final Two<String, LocalDateTime> ISSUE_EXPIRED =
       MISTAKES.declare(
           "issue-expired", Hole.word("issue"), new Hole<>("to", MomentStyle.MOMENT::format));

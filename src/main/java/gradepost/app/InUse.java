@@ -26,10 +26,14 @@ final class InUse {
       throws RegisterException {
     Optional<String> recalled = register.recalled(issue, now);
     if (recalled.isPresent()) {
-      Optional<Entry> latest =
+      Optional<Entry> later =
           register.latest(issue.pack()).filter(last -> last.number() > issue.number());
+      boolean good = later.isPresent() && register.recalled(later.get(), now).isEmpty();
+      Optional<String> instead = later.filter(last -> good).map(Entry::name);
       return Optional.of(
-          AppText.NOT_IN_USE.with(issue.name(), recalled.get(), latest.map(Entry::name)));
+          recalled.get().startsWith("superseded by")
+              ? AppText.NOT_IN_USE.with(issue.name(), recalled.get(), instead)
+              : AppText.CALLED_BACK.with(issue.name(), recalled.get(), instead));
     }
     return issue.validTo().isAfter(now)
         ? Optional.empty()

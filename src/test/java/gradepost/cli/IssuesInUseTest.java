@@ -36,12 +36,14 @@ class IssuesInUseTest {
     handOut(1, "0000/2", "1");
     assertThat(clerk.err)
         .isEqualTo(
-            "error: 0000/2 is not to be handed out: notice 1 was wrong; allowed: an issue that is"
-                + " in use; or, if this one is meant, the same with --confirm\n");
+            "error: 0000/2 is recalled and not to be handed out: notice 1 was wrong; allowed: an"
+                + " issue that is in use; or, if this one is meant, the same with --confirm\n");
     assertThat(handOut(0, "0000/2", "1", "--confirm")).contains("copy 1 handed out to Elm");
     handOut(1, "0000/1", "1");
     assertThat(clerk.err)
-        .contains("0000/1 is not to be handed out: superseded by issue 2", "Maybe 0000/2");
+        .contains("0000/1 is not to be handed out: superseded by issue 2")
+        .as("that one is recalled")
+        .doesNotContain("Maybe");
 
     clerk.notice(0, "n2", Clerk.entry("T 2", 1500, 1600, 30, "2026-11-28 04:00", "further notice"));
     assertThat(clerk.out)
@@ -124,6 +126,7 @@ class IssuesInUseTest {
     handOut(0, "0000/2", "1");
     clerk.at("2026-12-07T04:00");
     handOut(1, "0000/1", "2");
+    assertThat(clerk.err).contains("Maybe 0000/2");
     assertThat(clerk.register(0, "issues", "--in-force")).doesNotContain("0000/1");
     clerk.at("2027-06-01T09:00");
     handOut(1, "0000/2", "2");
