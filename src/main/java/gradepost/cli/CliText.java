@@ -17,6 +17,7 @@ final class CliText {
   static final Phrase<Collection<String>> NO_COMMAND =
       MISTAKES.phrase("no-command", Hole.list("commands"));
   static final Phrase<Collection<String>> NO_ACT = MISTAKES.phrase("no-act", Hole.list("commands"));
+  static final Phrase<String> HELP = MISTAKES.phrase("help", Hole.word("command"));
   static final Mistake NOT_SAID = MISTAKES.declare("not-said");
   static final One<String> NO_DAY = MISTAKES.declare("no-day", TEXT);
   static final One<String> NO_MOMENT = MISTAKES.declare("no-moment", TEXT);

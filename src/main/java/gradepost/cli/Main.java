@@ -11,6 +11,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The command {@code gradepost}. */
 @Command(
@@ -115,7 +116,18 @@ public final class Main implements Runnable {
   private static CommandLine commandLine(Clock clock, String... args) {
     CommandLine commandLine = new CommandLine(new Main(clock));
     asked(args).forEach(commandLine::addSubcommand);
-    return commandLine;
+    return commandLine.setParameterExceptionHandler(Main::refused);
+  }
+
+  /** What is wrong, and in a line where to look: the whole help would push it off the screen. */
+  private static int refused(ParameterException wrong, String... args) {
+    CommandLine command = wrong.getCommandLine();
+    PrintWriter err = command.getErr();
+    err.print(wrong.getMessage() + "\n");
+    UnmatchedArgumentException.printSuggestions(wrong, err);
+    err.print(CliText.HELP.of(command.getCommandSpec().qualifiedName()) + "\n");
+    err.flush();
+    return command.getCommandSpec().exitCodeOnInvalidInput();
   }
 
   /**

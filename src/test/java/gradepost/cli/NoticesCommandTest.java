@@ -38,6 +38,7 @@ class NoticesCommandTest {
 
     clerk.register(2, "notices", "--days", "x");
     assertThat(clerk.err).contains("\"x\" is not a number; allowed: a whole number, such as 28");
+    assertThat(clerk.err).endsWith("For help: gradepost register notices --help\n").hasLineCount(2);
     clerk.register(2, "notices", "--days", "-1");
 
     String calendar = clerk.register(0, "notices", "--ical");
