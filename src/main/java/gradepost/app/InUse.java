@@ -31,7 +31,7 @@ final class InUse {
       boolean good = later.isPresent() && register.recalled(later.get(), now).isEmpty();
       Optional<String> instead = later.filter(last -> good).map(Entry::name);
       return Optional.of(
-          recalled.get().startsWith("superseded by")
+          Register.isSuperseded(recalled.get())
               ? AppText.NOT_IN_USE.with(issue.name(), recalled.get(), instead)
               : AppText.CALLED_BACK.with(issue.name(), recalled.get(), instead));
     }

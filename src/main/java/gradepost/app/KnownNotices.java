@@ -79,7 +79,7 @@ final class KnownNotices {
         Optional<String> recalled = register.recalled(issue.get(), now);
         if (recalled.isEmpty()) {
           inUse.add(0, issue.get());
-        } else if (recalled.get().startsWith("superseded by")) {
+        } else if (Register.isSuperseded(recalled.get())) {
           // So are all before it.
           break;
         }

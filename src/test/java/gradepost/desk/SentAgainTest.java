@@ -78,6 +78,9 @@ class SentAgainTest {
     HttpResponse<String> foreign = browser.post("/notice", NOTICE, "Origin", "http://evil.example");
     assertThat(foreign.statusCode()).isEqualTo(403);
     assertThat(foreign.body()).doesNotContain("a &lt;b", "Send it again");
+    for (String elsewhere : new String[] {"//evil.example/notice", "/nothing"}) {
+      assertThat(browser.post(elsewhere, NOTICE).body()).doesNotContain("Send it again");
+    }
   }
 
   @Test

@@ -23,11 +23,12 @@ public final class SentAgain {
 
   private SentAgain() {}
 
-  /** Whether what was sent can be held by a page. Files have to be chosen again. */
+  /** Whether it was sent to a page of this desk, which can hold it; files are chosen again. */
   public static boolean canBe(Context ctx) {
     String type = Optional.ofNullable(ctx.contentType()).orElse("");
     return (type.startsWith(FIELDS) || type.startsWith(FIELDS_AND_FILES))
         && !ctx.path().equals(NOT_KEPT)
+        && Rights.roles(ctx.method().name(), ctx.path()).isPresent()
         && Optional.ofNullable(ctx.header("X-Form-Token")).isEmpty();
   }
 

@@ -12,12 +12,15 @@ import java.util.regex.Pattern;
  * From when an issue is recalled: one that is superseded stays in force until the next is valid.
  */
 final class Recalls {
+  /** How the reason begins where a later issue has taken the place of one. */
+  static final String SUPERSEDED = "superseded by issue ";
+
   private static final Pattern LATER =
-      Pattern.compile("superseded by issue \\d+ from (\\d{4}-\\d\\d-\\d\\d \\d\\d:\\d\\d)");
+      Pattern.compile(SUPERSEDED + "\\d+ from (\\d{4}-\\d\\d-\\d\\d \\d\\d:\\d\\d)");
 
   /** Why the issues before this one are recalled, with the hour where that is still to come. */
   static String superseded(Entry by, LocalDateTime now) {
-    String reason = "superseded by issue " + by.number();
+    String reason = SUPERSEDED + by.number();
     return by.validFrom().isAfter(now)
         ? reason + " from " + MomentStyle.MOMENT.format(by.validFrom())
         : reason;

@@ -348,6 +348,11 @@ public final class Register implements AutoCloseable {
     return ledger.reading(db -> Recalls.of(db, issues.known(issue), when));
   }
 
+  /** Whether this is why an issue is recalled: a later one has taken its place. */
+  public static boolean isSuperseded(String reason) {
+    return reason.startsWith(Recalls.SUPERSEDED);
+  }
+
   /** Who has to be briefed: one answer for lists and papers. */
   public List<ToBrief> toBrief() throws RegisterException {
     return ledger.reading(ToBrief::due);

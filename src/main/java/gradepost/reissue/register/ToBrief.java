@@ -64,8 +64,8 @@ public record ToBrief(
         "SELECT i.pack, i.number, i.issued,"
             + " CASE WHEN r.issue IS NOT NULL AND r.effective = '' THEN 'over' ELSE '' END"
             + " FROM issue i LEFT JOIN recall r ON r.issue = i.id"
-            + " WHERE r.issue IS NULL OR r.reason LIKE 'superseded by issue %' ORDER BY i.number";
-    db.rows(sql).forEach(row -> latest.put(row.get(0), row));
+            + " WHERE r.issue IS NULL OR r.reason LIKE ? ORDER BY i.number";
+    db.rows(sql, Recalls.SUPERSEDED + "%").forEach(row -> latest.put(row.get(0), row));
     return latest;
   }
 
