@@ -6,8 +6,8 @@ package gradepost.stock.law;
  *
  * @param share of the whole, above 0 and up to 1
  * @param level what is left at any speed
- * @param fall times km/h, what falls with speed; 0 where nothing does
- * @param fromKmh above 0
+ * @param fall km/h, over the sum of both speeds what falls with speed; 0 where nothing does
+ * @param fromKmh added to the speed, km/h; above 0
  */
 public record AdhesionCurve(double share, double level, double fall, double fromKmh) {
   /** A coefficient that does not fall. */
