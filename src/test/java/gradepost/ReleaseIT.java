@@ -177,14 +177,4 @@ class ReleaseIT {
       assertThat(windows).contains("\r\n:" + jump.group(1) + "\r\n");
     }
   }
-
-  /** Whoever takes a new version reads whether a braking point moves by it. */
-  @Test
-  void theListOfChangesSaysOfEachWhetherPointsMove() throws IOException {
-    String changes = Files.readString(Path.of("src/site/changes.md"));
-    assertThat(changes).contains("\n## " + version() + "\n");
-    assertThat(changes.lines().filter(line -> line.startsWith("|")).skip(2))
-        .isNotEmpty()
-        .allMatch(line -> line.matches("\\| .+ \\| (stay|may move: .+) \\|"));
-  }
 }
