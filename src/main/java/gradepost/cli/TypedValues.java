@@ -8,6 +8,7 @@ import java.time.LocalDateTime;
 import java.time.format.DateTimeParseException;
 import java.time.temporal.ChronoUnit;
 import picocli.CommandLine;
+import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.TypeConversionException;
@@ -21,8 +22,10 @@ final class TypedValues {
     commandLine.registerConverter(LocalDate.class, TypedValues::day);
     commandLine.registerConverter(LocalDateTime.class, TypedValues::moment);
     commandLine.registerConverter(int.class, text -> Math.toIntExact(number(text)));
-    commandLine.registerConverter(long.class, TypedValues::number);
-    commandLine.registerConverter(Long.class, TypedValues::number);
+    // One lambda for both: a Java runtime that stores two alike of so old a type crashes.
+    ITypeConverter<Long> number = TypedValues::number;
+    commandLine.registerConverter(long.class, number);
+    commandLine.registerConverter(Long.class, number);
   }
 
   private static LocalDate day(String text) {
