@@ -340,11 +340,16 @@ public final class RunChooser {
     for (int seed = 0; seed < settings.seeds() && !left.isEmpty(); seed++) {
       LegChooser.Way from = LegImprover.best(left.get(0), left, allowedS);
       left.removeIf(w -> w.movements() == from.movements());
+      if (from.timeS() <= allowedS && from.dear() > best.dear() + settings.seedDearer()) {
+        continue;
+      }
       LegChooser.Way improved = improver.improved(from);
       near.add(improved);
       best = LegImprover.best(best, List.of(improved), allowedS);
     }
-    near.add(best);
+    if (!near.contains(best)) {
+      near.add(best);
+    }
     LegChooser.Way held =
         LegImprover.best(best, held(chooser, improver, near, best, allowedS), allowedS);
     return new Leg(targets, limits, tests, best, held, fastest, allowedS);
