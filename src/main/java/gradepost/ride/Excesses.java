@@ -77,15 +77,30 @@ final class Excesses {
 
   private Look look(double atM, double atS, double mps, double withinMps, double withinM) {
     CeilingStep highest = null;
-    for (CeilingStep s : ceiling) {
-      boolean maybe = s.fromM() <= atM + withinM && s.toM() >= atM - withinM;
-      if (maybe && (highest == null || s.speedMps() > highest.speedMps())) {
-        highest = s;
-      }
+    for (int i = firstTo(atM - withinM);
+        i < ceiling.size() && ceiling.get(i).fromM() <= atM + withinM;
+        i++) {
+      CeilingStep s = ceiling.get(i);
+      highest = highest == null || s.speedMps() > highest.speedMps() ? s : highest;
     }
     CeilingStep step = highest == null ? ceiling.get(ceiling.size() - 1) : highest;
     double over = mps - step.speedMps();
     return new Look(atM, atS, over, over - withinMps, step);
+  }
+
+  /** The first step that reaches as far as this; one more than there are where none does. */
+  private int firstTo(double atM) {
+    int low = 0;
+    int high = ceiling.size();
+    while (low < high) {
+      int middle = (low + high) / 2;
+      if (ceiling.get(middle).toM() < atM) {
+        low = middle + 1;
+      } else {
+        high = middle;
+      }
+    }
+    return low;
   }
 
   private Excess excess(List<Look> looks, int from, int to) {

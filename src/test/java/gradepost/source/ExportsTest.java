@@ -25,7 +25,7 @@ class ExportsTest {
             "1",
             "Down",
             "4-car",
-            List.of(),
+            List::of,
             Optional.of(from).filter(f -> !f.isEmpty()),
             Optional.of(to).filter(t -> !t.isEmpty()));
     return new Sources(name -> new SourceFiles.Bytes(bytes)).ride("ride.csv", PLAN, asked);

@@ -25,7 +25,7 @@ class RideProblemsTest {
           "1",
           "Down",
           "4-car",
-          PLAN.approaches().stream().map(a -> "Approach " + a.number()).toList(),
+          () -> PLAN.approaches().stream().map(a -> "Approach " + a.number()).toList(),
           Optional.empty(),
           Optional.empty());
 

@@ -27,6 +27,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 
 /** Rides of one course of a pack: each is read, judged, and put on paper. */
 final class RideOf {
@@ -35,7 +36,9 @@ final class RideOf {
   private final List<Task> courses;
   private final SignOffRules rules;
   private final Plan plan;
-  private final Course course;
+
+  /** Written while the ride is read. */
+  private final CompletableFuture<Course> course;
 
   /**
    * @param file of the pack, for messages
@@ -48,17 +51,21 @@ final class RideOf {
     this.courses = courses;
     this.rules = rules;
     plan = task.plan(file);
+    course = CompletableFuture.supplyAsync(() -> course(layout));
+  }
+
+  private Course course(Layout layout) {
     Briefing briefing =
         new Composer(layout.messages())
             .compose(task.title(), List.of(plan), Issue.of(pack, task.assignment()), List.of());
-    course = new Course(new BriefingFacts(plan, layout.messages()), briefing, rules);
+    return new Course(new BriefingFacts(plan, layout.messages()), briefing, rules);
   }
 
   /** A ride as it was judged; the answer alone where it cannot be. */
   record Judged(Answer answer, Optional<RideResult> result) {}
 
   Course course() {
-    return course;
+    return course.join();
   }
 
   PackFile pack() {
@@ -110,7 +117,7 @@ final class RideOf {
             Integer.toString(pack.issue().number()),
             AssessRide.direction(task),
             AssessRide.formation(task),
-            names(),
+            this::names,
             details.from(),
             details.to()));
   }
@@ -130,6 +137,6 @@ final class RideOf {
   }
 
   List<String> names() {
-    return plan.approaches().stream().map(course.taught()::title).toList();
+    return plan.approaches().stream().map(course().taught()::title).toList();
   }
 }

@@ -3,6 +3,7 @@ package gradepost.briefing.line;
 import gradepost.plan.Approach;
 import gradepost.plan.Plan;
 import gradepost.told.InstructionSheet;
+import java.util.List;
 
 /**
  * Which approaches are a page of their own: stops, where the brake is worked, where something is
@@ -11,17 +12,18 @@ import gradepost.told.InstructionSheet;
 public final class PlateRule {
   private final Plan plan;
   private final Lineside lineside;
+  private final List<InstructionSheet> sheets;
 
   /** For one plan. */
   public PlateRule(Plan plan, Lineside lineside) {
     this.plan = plan;
     this.lineside = lineside;
+    this.sheets = plan.told().sheets();
   }
 
   /** Whether this approach is one. */
   public boolean holds(Approach approach) {
-    return plan.told().sheets().stream()
-        .anyMatch(s -> s.number() == approach.number() && holds(approach, s));
+    return sheets.stream().anyMatch(s -> s.number() == approach.number() && holds(approach, s));
   }
 
   /**

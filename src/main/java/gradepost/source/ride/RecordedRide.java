@@ -23,6 +23,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
@@ -30,7 +31,7 @@ import java.util.regex.Pattern;
  * were noted as passed, the unit of each in its heading. Distances count from anywhere.
  */
 final class RecordedRide {
-  private static final Pattern NUMBER = Pattern.compile("[+-]?\\d{1,9}(\\.\\d{1,9})?");
+  private static final Pattern NUMBER = Pattern.compile("[+-]?\\d{1,9}([.,]\\d{1,9})?");
   private static final Pattern NOTCH_NUMBER = Pattern.compile("\\d{1,2}");
   private static final int MOST_PROBLEMS = 100;
 
@@ -52,6 +53,7 @@ final class RecordedRide {
   private final RidePlaces places;
   private final List<String> notches;
   private final Reader in;
+  private final Matcher number = NUMBER.matcher("");
   private final List<Sample> out = new ArrayList<>();
   private double zeroM = Double.NaN;
   private double lastM;
@@ -189,9 +191,8 @@ final class RecordedRide {
   }
 
   private Optional<Double> number(Cell cell, String name) {
-    String text = cell.text().replace(',', '.');
-    if (NUMBER.matcher(text).matches()) {
-      return Optional.of(Double.parseDouble(text));
+    if (number.reset(cell.text()).matches()) {
+      return Optional.of(Double.parseDouble(cell.text().replace(',', '.')));
     }
     in.error(cell.spot(), RideMistakes.NO_NUMBER.with(name, cell.text()));
     return Optional.empty();

@@ -2,6 +2,7 @@ package gradepost.source.ride;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * What a ride is said to be by whoever asks for its report.
@@ -9,7 +10,7 @@ import java.util.Optional;
  * @param issue that the driver was briefed with
  * @param direction by the route's own name
  * @param formation by its name
- * @param names of the approaches, by their order
+ * @param names of the approaches, by their order; only a filled-in form has need of them
  * @param from where the run begins in an export, by its clock; empty for all of it
  * @param to where it ends
  */
@@ -17,11 +18,6 @@ public record RideAsked(
     String issue,
     String direction,
     String formation,
-    List<String> names,
+    Supplier<List<String>> names,
     Optional<String> from,
-    Optional<String> to) {
-  /** Copies the names. */
-  public RideAsked {
-    names = List.copyOf(names);
-  }
-}
+    Optional<String> to) {}

@@ -109,7 +109,8 @@ final class TypedRide {
 
   /** The numbers of the approaches change with an issue; their names do not. */
   private void checkName(Cell cell, int number) {
-    String name = asked.names().get(plan.approaches().indexOf(byNumber(number).orElseThrow()));
+    String name =
+        asked.names().get().get(plan.approaches().indexOf(byNumber(number).orElseThrow()));
     if (!RideReader.plain(cell.text()).equals(RideReader.plain(name))) {
       in.error(cell.spot(), RideMistakes.OTHER_NAME.with(number, cell.text(), name));
     }
