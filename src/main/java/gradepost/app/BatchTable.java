@@ -2,7 +2,9 @@ package gradepost.app;
 
 import gradepost.app.store.Disk;
 import gradepost.source.table.CsvText;
+import gradepost.source.table.TableSize;
 import gradepost.source.table.TableText;
+import gradepost.text.Mistake;
 import gradepost.units.Nearest;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -11,10 +13,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /** A table of people and packs: its headings looked at, its rows by column. */
 final class BatchTable {
-  private static final int LARGEST_MB = 16;
   private final BatchAct act;
   private final Path file;
   private final List<String> problems = new ArrayList<>();
@@ -27,9 +29,13 @@ final class BatchTable {
     this.file = file;
     String text =
         TableText.of(
-            Disk.name(file), Disk.bytes(file, LARGEST_MB), problem -> notes.add(problem.text()));
+            Disk.name(file), Disk.typed(file), problem -> notes.add(problem.text()));
     this.rows = CsvText.rows(text);
-    if (rows.size() < 2) {
+    Optional<Mistake> size = TableSize.beyond(rows);
+    if (size.isPresent()) {
+      problems.add(told(1, 1, size.get().inWords()));
+      this.headings = List.of();
+    } else if (rows.size() < 2) {
       problems.add(told(1, 1, AppText.EMPTY_TABLE.inWords()));
       this.headings = List.of();
     } else {

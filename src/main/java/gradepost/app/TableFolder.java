@@ -18,7 +18,6 @@ import java.util.stream.Stream;
 
 /** Tables of lists, as files in a folder. */
 final class TableFolder {
-  private static final int LARGEST_MB = 4;
   private static final String END = ".csv";
 
   /** Every table of a folder, each called after its list. */
@@ -55,7 +54,7 @@ final class TableFolder {
 
   /** One table. */
   static Table table(RouteList list, Path file) throws IOException {
-    return new Table(list, Disk.name(file), Disk.bytes(file, LARGEST_MB));
+    return new Table(list, Disk.name(file), Disk.typed(file));
   }
 
   private TableFolder() {}

@@ -11,6 +11,8 @@ import gradepost.source.table.InlineYaml;
 import gradepost.source.table.ListEdit;
 import gradepost.source.table.TableMistakes;
 import gradepost.source.table.TableRefused;
+import gradepost.source.table.TableSize;
+import gradepost.text.Mistake;
 import gradepost.units.Nearest;
 import gradepost.yaml.Problem;
 import gradepost.yaml.Reader;
@@ -31,7 +33,6 @@ import org.yaml.snakeyaml.nodes.SequenceNode;
 
 /** One list of a file as rows of cells: out of its text, out of a table, and into its text. */
 final class ListTable {
-  private static final int MOST_ROWS = 20_000;
   private final RouteList list;
 
   ListTable(RouteList list) {
@@ -106,8 +107,10 @@ final class ListTable {
     List<List<String>> typed = Csv.rows(table);
     if (typed.isEmpty()) {
       throw new TableRefused(TableMistakes.NO_COLUMN_NAMES);
-    } else if (typed.size() > MOST_ROWS) {
-      throw new TableRefused(TableMistakes.TOO_MANY_ROWS.with(MOST_ROWS));
+    }
+    Optional<Mistake> size = TableSize.beyond(typed);
+    if (size.isPresent()) {
+      throw new TableRefused(size.get());
     }
     List<String> columns = list.columns();
     List<String> head = typed.get(0).stream().map(c -> c.toLowerCase(Locale.ROOT)).toList();

@@ -20,7 +20,8 @@ import org.yaml.snakeyaml.nodes.SequenceNode;
  */
 public record ListOf<T>(ValueType<T> element, int least, int most, List<String> unique)
     implements ValueType<List<T>> {
-  static final int MOST = 20_000;
+  /** So many entries a list has at most. */
+  public static final int MOST = 20_000;
 
   /** What is wholly out of step need not be told to its end. */
   static final int MOST_ERRORS = 1000;

@@ -108,15 +108,22 @@ public record ObjectSchema<T>(
     return value.isPresent();
   }
 
+  /** Whether a group has no more keys than anybody typed; reported otherwise. */
+  public boolean bounded(Node node, Reader in) {
+    int count = node instanceof MappingNode mapping ? mapping.getValue().size() : 0;
+    if (count > MOST_KEYS) {
+      in.error(node, YamlMistakes.TOO_MANY_KEYS.with(noun, count, MOST_KEYS));
+    }
+    return count <= MOST_KEYS;
+  }
+
   /** The group itself: that it is one, that its keys are known, given once, and none is missing. */
   public Optional<Values> open(Node node, String label, Reader in) {
     if (!(node instanceof MappingNode mapping)) {
       in.error(node, YamlMistakes.NOT_THIS.with(label, node, this, Optional.empty()));
       return Optional.empty();
     }
-    int count = mapping.getValue().size();
-    if (count > MOST_KEYS) {
-      in.error(node, YamlMistakes.TOO_MANY_KEYS.with(noun, count, MOST_KEYS));
+    if (!bounded(node, in)) {
       return Optional.empty();
     }
     List<String> free = free(mapping);

@@ -22,8 +22,13 @@ import org.yaml.snakeyaml.reader.StreamReader;
 
 /** From the bytes of a file to its tree of nodes; no value is made, no type is guessed. */
 public final class YamlText {
-  /** A route of a thousand miles has a tenth of it. */
-  static final int MOST_BYTES = 4_000_000;
+  /**
+   * How large a text may be that people type, in MB: a file of data or a table. A route of a thousand
+   * miles has a tenth of it.
+   */
+  public static final int MOST_MB = 4;
+
+  private static final int MOST_BYTES = MOST_MB * 1_000_000;
 
   /** The parser copies the rest of a line again and again while it looks for the end of a word. */
   static final int LONGEST_LINE = 20_000;
@@ -53,7 +58,7 @@ public final class YamlText {
     if (bytes.length > MOST_BYTES) {
       problems.accept(
           Problem.error(
-              new SourcePosition(file, 1, 1), YamlMistakes.LONG_FILE.with(MOST_BYTES / 1_000_000)));
+              new SourcePosition(file, 1, 1), YamlMistakes.LONG_FILE.with(MOST_MB)));
       return Optional.empty();
     }
     Optional<String> text = decode(file, bytes, problems);

@@ -3,6 +3,8 @@ package gradepost.source;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import gradepost.source.file.SourceFiles;
+import gradepost.source.pack.NoticeFile;
+import gradepost.yaml.Problems;
 import gradepost.yaml.Reading;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -56,6 +58,31 @@ class EndlessInputTest {
     assertThat(reading.problems().all()).hasSizeBetween(1000, 1100);
     assertThat(reading.problems().all())
         .anyMatch(p -> p.what().equals("after 1000 errors the rest of gradients was not read"));
+  }
+
+  private static Problems ofNotice(String name, String text) {
+    byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+    return new NoticeFile(new SourceFiles.Bytes(bytes), name).ofFile();
+  }
+
+  /** A notice is looked at by itself: a pack need not be read to refuse it. */
+  @Test
+  void aNoticeWithoutEndIsRefusedByItself() {
+    StringBuilder keys = new StringBuilder();
+    for (int i = 0; i < 20_000; i++) {
+      keys.append("    key").append(i).append(": 1\n");
+    }
+    String one = "gradepost: restrictions\nnotices:\n  - reference: T 1\n" + keys;
+    assertThat(ofNotice("n.yaml", one).text())
+        .isEqualTo("n.yaml:3:5: error: a notice has 20001 keys; allowed: 1000 at most\n");
+    String many = "gradepost: restrictions\nnotices:\n" + "  - {}\n".repeat(20_001);
+    assertThat(ofNotice("n.yaml", many).text())
+        .isEqualTo("n.yaml:3:3: error: notices has 20001 entries; allowed: 20000 at most\n");
+    assertThat(ofNotice("n.csv", "reference\n" + "x\n".repeat(20_001)).text())
+        .isEqualTo("n.csv:1:1: error: the table has too many rows; allowed: 20000 at most\n");
+    assertThat(ofNotice("n.csv", "x,".repeat(1000) + "x\n").text())
+        .isEqualTo("n.csv:1:1: error: the table has too many columns; allowed: 1000 at most\n");
+    assertThat(ofNotice("n.csv", "reference\n" + "x\n".repeat(20_000)).all()).isEmpty();
   }
 
   @Test

@@ -108,7 +108,7 @@ final class DataFolder {
 
   /** By its text alone: a pack that cannot be read still names its files. */
   private static Set<Path> files(Path pack) throws IOException {
-    String text = new String(Disk.bytes(pack, 4), StandardCharsets.UTF_8);
+    String text = new String(Disk.typed(pack), StandardCharsets.UTF_8);
     Set<Path> out = new HashSet<>();
     Matcher names = NAMED.matcher(COMMENT.matcher(text).replaceAll(""));
     while (names.find()) {

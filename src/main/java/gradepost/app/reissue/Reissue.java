@@ -14,6 +14,7 @@ import gradepost.reissue.register.Register.By;
 import gradepost.reissue.register.RegisterException;
 import gradepost.source.Sources;
 import gradepost.source.pack.NoticeFile;
+import gradepost.yaml.Problems;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -62,13 +63,17 @@ public final class Reissue {
   /** Does it, or says why not. */
   public Answer of(Order order) {
     try {
+      Optional<NoticeFile> notice =
+          order.read().notice().map(file -> sources.noticeFile(Disk.name(file)));
+      Problems ofNotice = notice.map(NoticeFile::ofFile).orElse(Problems.NONE);
+      if (ofNotice.hasErrors()) {
+        return Answer.of(ofNotice).and(Answer.refused(ReissueTold.UNREADABLE));
+      }
       List<Path> packs = PackFiles.packs(order.read().packs());
       Optional<String> obstacle = PackFiles.obstacle(order.read().packs(), packs);
       if (obstacle.isPresent()) {
         return Answer.refused(obstacle.get());
       }
-      Optional<NoticeFile> notice =
-          order.read().notice().map(file -> sources.noticeFile(Disk.name(file)));
       Store store = order.put().store();
       if (!store.exists() && (store.hasArchive() || !order.put().dryRun())) {
         return store.missing();

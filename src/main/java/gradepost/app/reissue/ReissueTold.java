@@ -12,6 +12,9 @@ final class ReissueTold {
   /** Of so many packs each is told of, though nothing happens to it. */
   private static final int FEW = 20;
 
+  static final String UNREADABLE =
+      "error: nothing was issued: the notice and every pack have to be readable";
+
   static final String EARLIER_FIRST =
       "error: stopped: finish delivering what an earlier run registered";
 
@@ -39,9 +42,7 @@ final class ReissueTold {
       return answer.and(Answer.refused("error: no pack here is of a route that the notice names"));
     }
     if (count(outcomes, State.UNREADABLE) > 0) {
-      return answer.and(
-          Answer.refused(
-              "error: nothing was issued: the notice and every pack have to be readable"));
+      return answer.and(Answer.refused(UNREADABLE));
     }
     if (count(outcomes, State.STALE) > 0) {
       return answer.and(

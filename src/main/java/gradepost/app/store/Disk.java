@@ -2,6 +2,7 @@ package gradepost.app.store;
 
 import gradepost.source.Sources;
 import gradepost.source.file.DiskFiles;
+import gradepost.yaml.YamlText;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.FileSystemException;
@@ -11,11 +12,16 @@ import java.util.Optional;
 
 /** The disk as {@code source} sees it: names with slashes, as the user typed them. */
 public final class Disk {
-  private static final int MB = 1 << 20;
+  private static final int MB = 1_000_000;
 
   /** A reader of files on this disk; names are relative to the working folder. */
   public static Sources sources() {
     return new Sources(new DiskFiles(Path.of("")));
+  }
+
+  /** The bytes of a table or another text that people type, which is not larger than those are. */
+  public static byte[] typed(Path file) throws IOException {
+    return bytes(file, YamlText.MOST_MB);
   }
 
   /**

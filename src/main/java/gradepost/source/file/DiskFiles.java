@@ -1,5 +1,6 @@
 package gradepost.source.file;
 
+import gradepost.yaml.YamlText;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -10,8 +11,8 @@ import java.util.Optional;
 
 /** Files of a disk, by names relative to a folder. */
 public final class DiskFiles implements SourceFiles {
-  /** A route of a thousand miles stays far below it. */
-  static final int LARGEST_BYTES = 16 * 1024 * 1024;
+  /** A recorder writes some hundred lines for each second: this is a day of driving. */
+  private static final int MOST_MB_RECORDED = 16;
 
   private final Path folder;
 
@@ -21,7 +22,12 @@ public final class DiskFiles implements SourceFiles {
 
   @Override
   public Content read(String name) {
-    return read(name, path -> Files.isSymbolicLink(path) && !within(held(path), path));
+    return read(name, YamlText.MOST_MB, DiskFiles::leadsOut);
+  }
+
+  @Override
+  public Content recorded(String name) {
+    return read(name, MOST_MB_RECORDED, DiskFiles::leadsOut);
   }
 
   /**
@@ -32,6 +38,7 @@ public final class DiskFiles implements SourceFiles {
   public Content namedBy(String by, String name) {
     return read(
         name,
+        YamlText.MOST_MB,
         path -> {
           Path tree = held(folder.resolve(by));
           Path named = path.toAbsolutePath().normalize();
@@ -49,13 +56,13 @@ public final class DiskFiles implements SourceFiles {
     boolean test(Path path) throws IOException;
   }
 
-  private Content read(String name, Astray astray) {
+  private Content read(String name, int mostMb, Astray astray) {
     try {
       Path path = folder.resolve(name);
       if (Files.exists(path) && astray.test(path)) {
         return new Unreadable(FileMistakes.A_LINK_OUT);
       }
-      return read(path);
+      return read(path, mostMb);
     } catch (InvalidPathException e) {
       return new Unreadable(FileMistakes.NO_NAME_OF_A_FILE);
     } catch (IOException e) {
@@ -63,7 +70,7 @@ public final class DiskFiles implements SourceFiles {
     }
   }
 
-  private static Content read(Path path) throws IOException {
+  private static Content read(Path path, int mostMb) throws IOException {
     if (Files.isDirectory(path)) {
       return new Unreadable(FileMistakes.A_FOLDER);
     }
@@ -72,9 +79,10 @@ public final class DiskFiles implements SourceFiles {
       return new Unreadable(FileMistakes.NOT_A_REGULAR_FILE);
     }
     try (InputStream in = Files.newInputStream(path)) {
-      byte[] bytes = in.readNBytes(LARGEST_BYTES + 1);
-      return bytes.length > LARGEST_BYTES
-          ? new Unreadable(FileMistakes.TOO_LARGE)
+      int most = mostMb * 1_000_000;
+      byte[] bytes = in.readNBytes(most + 1);
+      return bytes.length > most
+          ? new Unreadable(FileMistakes.TOO_LARGE.with(mostMb))
           : new Bytes(bytes);
     } catch (NoSuchFileException e) {
       return new Unreadable(FileMistakes.NO_SUCH_FILE);
@@ -87,6 +95,10 @@ public final class DiskFiles implements SourceFiles {
    */
   private static Path held(Path file) {
     return above(above(file.toAbsolutePath().normalize()));
+  }
+
+  private static boolean leadsOut(Path path) throws IOException {
+    return Files.isSymbolicLink(path) && !within(held(path), path);
   }
 
   private static boolean within(Path tree, Path path) throws IOException {

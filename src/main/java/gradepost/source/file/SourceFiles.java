@@ -10,6 +10,11 @@ public interface SourceFiles {
   /** The contents of a file by its name, parts separated by slashes. */
   Content read(String name);
 
+  /** The same of a file that a recorder wrote: it may be larger than what people type. */
+  default Content recorded(String name) {
+    return read(name);
+  }
+
   /**
    * The contents of a file that another file names: nobody has looked at that name, so it must not
    * lead astray.

@@ -4,6 +4,8 @@ import gradepost.source.route.RouteKeys;
 import gradepost.source.route.SpeedTables;
 import gradepost.source.table.CsvText;
 import gradepost.source.table.TableMistakes;
+import gradepost.source.table.TableSize;
+import gradepost.text.Mistake;
 import gradepost.units.Nearest;
 import gradepost.yaml.Reader;
 import gradepost.yaml.SourcePosition;
@@ -60,6 +62,11 @@ public final class NoticeCsv {
     List<List<CsvText.Cell>> rows = CsvText.rows(text);
     if (rows.isEmpty()) {
       in.error(new SourcePosition(in.file(), 1, 1), NoticeMistakes.EMPTY_TABLE);
+      return Optional.empty();
+    }
+    Optional<Mistake> size = TableSize.beyond(rows);
+    if (size.isPresent()) {
+      in.error(new SourcePosition(in.file(), 1, 1), size.get());
       return Optional.empty();
     }
     Optional<List<Heading>> headings = headings(rows.get(0), in);

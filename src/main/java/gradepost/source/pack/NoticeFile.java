@@ -11,6 +11,8 @@ import gradepost.source.notice.NoticeCsv;
 import gradepost.source.notice.NoticeRoutes;
 import gradepost.source.notice.NoticesTable;
 import gradepost.source.route.RouteFrame;
+import gradepost.source.route.SpeedTables;
+import gradepost.yaml.ListOf;
 import gradepost.yaml.Problems;
 import gradepost.yaml.Reader;
 import gradepost.yaml.Reading;
@@ -38,6 +40,13 @@ public final class NoticeFile {
     this.name = name;
     this.list = list(content, name, in);
     this.ofFile = in.problems();
+  }
+
+  /**
+   * What is wrong with the file itself, whatever packs it is for: known before any of them is read.
+   */
+  public Problems ofFile() {
+    return ofFile;
   }
 
   /** Whether it can be read and has no restriction in it. */
@@ -101,7 +110,16 @@ public final class NoticeFile {
       NoticesTable.NOTICES.kind().read(list.get(), "notices", in);
       return Optional.empty();
     }
-    return list.map(SequenceNode.class::cast);
+    return list.map(SequenceNode.class::cast).filter(all -> bounded(all, in));
+  }
+
+  private static boolean bounded(SequenceNode all, Reader in) {
+    if (all.getValue().size() > ListOf.MOST) {
+      // The list itself says so, and reads no further.
+      NoticesTable.NOTICES.kind().read(all, NoticesTable.NOTICES.name(), in);
+      return false;
+    }
+    return all.getValue().stream().allMatch(each -> SpeedTables.NOTICE.bounded(each, in));
   }
 
   private static SequenceNode of(Route route, SequenceNode all) {

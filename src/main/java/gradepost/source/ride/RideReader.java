@@ -33,7 +33,7 @@ public final class RideReader {
    * @param asked what the ride is said to be
    */
   public RideReader(SourceFiles files, String name, Plan plan, RideAsked asked) {
-    this.content = files.read(name);
+    this.content = files.recorded(name);
     this.plan = plan;
     this.asked = asked;
     this.in = new Reader(name, RouteFrame.of(plan.assignment().route()));

@@ -27,7 +27,9 @@ public final class TableMistakes {
       MISTAKES.declare("column-twice", Holes.quoted("column"));
   public static final Two<Collection<String>, Collection<String>> MISSING_COLUMNS =
       MISTAKES.declare("missing-columns", Hole.list("missing"), Hole.list("columns"));
-  public static final One<Integer> TOO_MANY_ROWS =
+  static final One<Integer> TOO_MANY_COLUMNS =
+      MISTAKES.declare("too-many-columns", Hole.count("most"));
+  static final One<Integer> TOO_MANY_ROWS =
       MISTAKES.declare("too-many-rows", Hole.count("most"));
   public static final Two<String, Collection<String>> UNKNOWN_TABLE =
       MISTAKES.declare("unknown-table", Holes.quoted("file"), Hole.list("tables"));

@@ -27,11 +27,21 @@ class DiskFilesTest {
 
   @Test
   void saysWhyNot() throws IOException {
-    Files.write(folder.resolve("large.yaml"), new byte[DiskFiles.LARGEST_BYTES + 1]);
+    Files.write(folder.resolve("large.yaml"), new byte[4_000_001]);
     assertThat(why("none.yaml")).isEqualTo("there is no such file");
     assertThat(why("")).isEqualTo("it is a folder");
     assertThat(why("a\0b")).isEqualTo("it is not a valid file name");
-    assertThat(why("large.yaml")).isEqualTo("it is larger than 16 MB");
+    assertThat(why("large.yaml")).isEqualTo("it is larger than 4 MB");
+  }
+
+  @Test
+  void aRecorderMayWriteMoreThanPeopleType() throws IOException {
+    Files.write(folder.resolve("ride.csv"), new byte[16_000_000]);
+    Files.write(folder.resolve("long.csv"), new byte[16_000_001]);
+    SourceFiles files = new DiskFiles(folder);
+    assertThat(files.recorded("ride.csv").held()).isPresent();
+    assertThat(((SourceFiles.Unreadable) files.recorded("long.csv")).why())
+        .isEqualTo("it is larger than 16 MB");
   }
 
   @Test
