@@ -1,5 +1,6 @@
 package gradepost.app;
 
+import gradepost.app.issue.Layout;
 import gradepost.app.issue.LayoutPool;
 import gradepost.app.issue.PaperMaker;
 import gradepost.app.store.Answer;
@@ -82,6 +83,7 @@ public final class Brief {
   /** Makes the papers of these packs, or of every pack below these folders. */
   public Answer of(List<Path> named, Path out) {
     try {
+      Layout.requireFit(templates);
       List<Path> packs = PackFiles.packs(named);
       Optional<String> obstacle = PackFiles.obstacle(named, packs);
       if (obstacle.isPresent()) {

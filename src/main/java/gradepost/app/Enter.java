@@ -66,6 +66,7 @@ public final class Enter {
    */
   public Answer of(List<Path> named, Duration patience, Progress progress) {
     try {
+      Layout.requireFit(templates);
       List<Path> packs = PackFiles.packs(named);
       Optional<String> obstacle = PackFiles.obstacle(named, packs);
       if (obstacle.isPresent()) {

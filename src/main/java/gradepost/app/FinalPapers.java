@@ -62,6 +62,7 @@ public final class FinalPapers {
     }
     try (Lock lock = store.take(Lock.holder(by), patience);
         Register register = store.open()) {
+      Layout.requireFit(templates);
       lock.require();
       progress.expect(issues.size());
       Answer answer = Answer.GOOD;

@@ -56,6 +56,7 @@ public final class Reproduce {
       return store.missing();
     }
     try (Register register = store.open()) {
+      Layout.requireFit(templates);
       Optional<Entry> entry = register.find(called);
       if (entry.isEmpty()) {
         return Store.unknown(register, called);

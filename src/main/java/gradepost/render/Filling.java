@@ -24,8 +24,8 @@ import java.util.concurrent.TimeoutException;
  * @param longest how many characters it may make
  */
 record Filling(Duration most, int longest) {
-  /** A paper takes a hundredth of both. */
-  static final Filling USUAL = new Filling(Duration.ofMinutes(1), 64_000_000);
+  /** A paper takes well under a second, and a hundredth of the length. */
+  static final Filling USUAL = new Filling(Duration.ofSeconds(10), 64_000_000);
 
   /** Where a template comes from: reading it may fail as filling it may. */
   interface Source {

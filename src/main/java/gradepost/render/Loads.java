@@ -1,7 +1,9 @@
 package gradepost.render;
 
 import gradepost.render.chart.TemplateFault;
+import java.util.LinkedHashMap;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.MatchResult;
@@ -31,14 +33,30 @@ final class Loads {
   /** Refuses an element that loads. */
   static void refuse(Element element) throws TemplateFault {
     String name = element.getNodeName().toLowerCase(Locale.ROOT);
-    if (NEVER.contains(name) || (element.hasAttribute("http-equiv") && !policy(element))) {
+    Map<String, String> attributes = new LinkedHashMap<>();
+    NamedNodeMap all = element.getAttributes();
+    for (int i = 0; i < all.getLength(); i++) {
+      Node attribute = all.item(i);
+      attributes.put(attribute.getNodeName().toLowerCase(Locale.ROOT), attribute.getNodeValue());
+    }
+    refuse(name, attributes);
+    if (name.equals("style")) {
+      refuse(element.getTextContent());
+    }
+  }
+
+  /**
+   * Refuses an element of this name with these attributes, if it loads.
+   *
+   * @param attributes by their names in lower case
+   */
+  static void refuse(String name, Map<String, String> attributes) throws TemplateFault {
+    if (NEVER.contains(name) || (attributes.containsKey("http-equiv") && !policy(attributes))) {
       throw fault("<" + name + ">");
     }
-    NamedNodeMap attributes = element.getAttributes();
-    for (int i = 0; i < attributes.getLength(); i++) {
-      Node attribute = attributes.item(i);
-      String key = attribute.getNodeName().toLowerCase(Locale.ROOT);
-      String value = attribute.getNodeValue().strip();
+    for (Map.Entry<String, String> attribute : attributes.entrySet()) {
+      String key = attribute.getKey();
+      String value = attribute.getValue().strip();
       boolean address = ADDRESSES.contains(key) && !(key.equals("href") && LINKS.contains(name));
       if (address && !within(value)) {
         throw fault(value);
@@ -48,13 +66,10 @@ final class Loads {
         refuse(value);
       }
     }
-    if (name.equals("style")) {
-      refuse(element.getTextContent());
-    }
   }
 
   /** Refuses styles that load. */
-  private static void refuse(String styles) throws TemplateFault {
+  static void refuse(String styles) throws TemplateFault {
     Matcher plain = ESCAPE.matcher(styles.replaceAll("(?s)/\\*.*?\\*/", ""));
     Optional<String> found =
         STYLE
@@ -73,8 +88,8 @@ final class Loads {
   }
 
   /** A rule of what may be loaded can only make it less. */
-  private static boolean policy(Element element) {
-    return element.getAttribute("http-equiv").equalsIgnoreCase("Content-Security-Policy");
+  private static boolean policy(Map<String, String> attributes) {
+    return "Content-Security-Policy".equalsIgnoreCase(attributes.get("http-equiv"));
   }
 
   /** Whether an address is of the page itself. */

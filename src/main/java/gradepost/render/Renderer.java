@@ -51,6 +51,17 @@ public final class Renderer {
     this.pdf = new PdfWriter(fonts, tagged);
   }
 
+  /**
+   * Looks at a template or a style sheet before anything is printed.
+   *
+   * @param name of the file
+   * @throws gradepost.render.chart.TemplateFault where it is no template, or would load from outside
+   *     the paper as far as its text shows
+   */
+  public void look(String name, String text) throws IOException {
+    templates.look(name, text);
+  }
+
   /** One self-contained file, in UTF-8. */
   public void html(Printable briefing, OutputStream out) throws IOException {
     String page = ScreenText.whole(templates.markup(briefing, "screen", this::svg));

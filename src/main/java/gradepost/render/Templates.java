@@ -1,6 +1,7 @@
 package gradepost.render;
 
 import freemarker.core.HTMLOutputFormat;
+import freemarker.core.ParseException;
 import freemarker.core.TemplateClassResolver;
 import freemarker.template.Configuration;
 import freemarker.template.SimpleScalar;
@@ -57,6 +58,18 @@ final class Templates {
     configuration.setTemplateExceptionHandler(TemplateExceptionHandler.RETHROW_HANDLER);
     configuration.setLogTemplateExceptions(false);
     configuration.setWrapUncheckedExceptions(true);
+  }
+
+  /** Refuses a file that cannot be read as a template or would load from outside the paper. */
+  void look(String name, String text) throws IOException {
+    TemplateLook.at(name, text);
+    if (!name.endsWith(".css")) {
+      try {
+        configuration.getTemplate(name);
+      } catch (ParseException e) {
+        throw new TemplateFault(Filling.oneLine(String.valueOf(e.getMessage())), e);
+      }
+    }
   }
 
   /**

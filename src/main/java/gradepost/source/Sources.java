@@ -168,6 +168,11 @@ public final class Sources {
     return new RideReader(files, name, plan, asked).read();
   }
 
+  /** Why the file of a ride cannot be read at all: known before there is a plan to lay it against. */
+  public Problems rideFile(String name) {
+    return RideReader.unreadable(files, name);
+  }
+
   /** What the lines above the headings of a ride's file say. */
   public RideHeading rideHeading(String name) {
     return RideHeading.of(files, name);

@@ -11,9 +11,13 @@ import gradepost.units.UnitStyle;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -71,6 +75,45 @@ class LoadsTest {
     assertThatThrownBy(() -> MARKUP.read(page))
         .isInstanceOf(TemplateFault.class)
         .hasMessageContaining("from outside the paper")
+        .hasMessageNotContaining("\n");
+    // Its text alone shows it: no paper is made first.
+    assertThatThrownBy(() -> TemplateLook.at("own.ftlh", "<#if doc.a gt 1>" + evil + "</#if>"))
+        .isInstanceOf(TemplateFault.class)
+        .hasMessageStartingWith("own.ftlh: the templates load from outside the paper");
+  }
+
+  @Test
+  void theTemplatesOfTheProgramArePassed() throws IOException {
+    for (Map.Entry<String, String> each : bundled().entrySet()) {
+      TemplateLook.at(each.getKey(), each.getValue());
+    }
+  }
+
+  private static Map<String, String> bundled() throws IOException {
+    Map<String, String> texts = new TreeMap<>();
+    try (Stream<Path> files = Files.list(Path.of("templates"))) {
+      for (Path file : files.filter(Files::isRegularFile).toList()) {
+        texts.put(file.getFileName().toString(), Files.readString(file));
+      }
+    }
+    assertThat(texts).containsKeys("paper.css", "pack.ftlh");
+    return texts;
+  }
+
+  @Test
+  void aTemplateOrAStyleIsLookedAtBeforeAnythingIsPrinted() throws IOException {
+    for (String styles :
+        List.of("@import 'a.css';", "p { background: url(../a.png) }", "p { src: url(//a) }")) {
+      assertThatThrownBy(() -> TemplateLook.at("paper.css", styles))
+          .isInstanceOf(TemplateFault.class)
+          .hasMessageStartingWith("paper.css: ");
+    }
+    TemplateLook.at("own.ftlh", "<img src=\"${x.data}\" alt=\"http://a.invalid\"/>");
+    Renderer renderer =
+        new Renderer(with("own.ftlh", "<p><#if></p>"), Messages.english());
+    assertThatThrownBy(() -> renderer.look("own.ftlh", "<p><#if></p>"))
+        .isInstanceOf(TemplateFault.class)
+        .hasMessageContaining("own.ftlh")
         .hasMessageNotContaining("\n");
   }
 

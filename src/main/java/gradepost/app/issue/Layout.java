@@ -58,6 +58,9 @@ public final class Layout {
 
   public Layout(Optional<Path> folder) throws IOException {
     this(source(folder));
+    if (folder.isPresent()) {
+      look(texts(folder.get()));
+    }
   }
 
   /**
@@ -67,11 +70,30 @@ public final class Layout {
    */
   public Layout(Map<String, String> texts) throws IOException {
     this(own(texts).orElse(TemplateSource.bundled()));
+    look(texts);
   }
 
   private Layout(TemplateSource source) throws IOException {
     renderer = new Renderer(source, messages);
     digest = digest(source, messages);
+  }
+
+  /**
+   * Refuses a depot's own templates that cannot be used, before there is anything to lay out: what
+   * they are, and what they would load from outside the paper.
+   *
+   * @param folder empty where there are none
+   */
+  public static void requireFit(Optional<Path> folder) throws IOException {
+    if (folder.isPresent()) {
+      new Layout(folder);
+    }
+  }
+
+  private void look(Map<String, String> texts) throws IOException {
+    for (Map.Entry<String, String> each : texts.entrySet()) {
+      renderer.look(each.getKey(), each.getValue());
+    }
   }
 
   private static TemplateSource source(Optional<Path> folder) throws IOException {

@@ -1,5 +1,6 @@
 package gradepost.app.reissue;
 
+import gradepost.app.issue.Layout;
 import gradepost.app.making.Outcome;
 import gradepost.app.store.Answer;
 import gradepost.app.store.Disk;
@@ -63,6 +64,7 @@ public final class Reissue {
   /** Does it, or says why not. */
   public Answer of(Order order) {
     try {
+      Layout.requireFit(order.tell().templates());
       Optional<NoticeFile> notice =
           order.read().notice().map(file -> sources.noticeFile(Disk.name(file)));
       Problems ofNotice = notice.map(NoticeFile::ofFile).orElse(Problems.NONE);

@@ -13,6 +13,7 @@ import gradepost.source.Sources;
 import gradepost.source.pack.PackFile;
 import gradepost.source.ride.RideHeading;
 import gradepost.text.Mistake;
+import gradepost.yaml.Problems;
 import gradepost.yaml.Reading;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -38,7 +39,13 @@ public final class AssessRide {
    */
   public Answer of(Path ride, Path pack, Path out) {
     try {
+      Layout.requireFit(templates);
       Sources sources = Disk.sources();
+      Problems ofRide =
+          Files.isDirectory(ride) ? Problems.NONE : sources.rideFile(Disk.name(ride));
+      if (ofRide.hasErrors()) {
+        return Answer.of(ofRide);
+      }
       Reading<PackFile> reading = sources.pack(Disk.name(pack));
       Answer answer = Answer.of(reading.problems(), FailOn.ERRORS);
       if (reading.found().isEmpty()) {

@@ -6,6 +6,7 @@ import gradepost.source.file.FileMistakes;
 import gradepost.source.file.SourceFiles;
 import gradepost.source.file.SourceFiles.Content;
 import gradepost.source.route.RouteFrame;
+import gradepost.yaml.Problems;
 import gradepost.yaml.Reader;
 import gradepost.yaml.Reading;
 import gradepost.yaml.SourcePosition;
@@ -37,6 +38,19 @@ public final class RideReader {
     this.plan = plan;
     this.asked = asked;
     this.in = new Reader(name, RouteFrame.of(plan.assignment().route()));
+  }
+
+  /** Why a file cannot be read, if so; what stands in it is not looked at. */
+  public static Problems unreadable(SourceFiles files, String name) {
+    return files
+        .recorded(name)
+        .match(
+            held -> Problems.NONE,
+            unreadable -> {
+              Reader in = new Reader(name, RouteFrame.UNKNOWN);
+              in.error(new SourcePosition(name, 1, 1), FileMistakes.UNREADABLE.with(unreadable));
+              return in.problems();
+            });
   }
 
   /** The ride, or what is wrong. */
