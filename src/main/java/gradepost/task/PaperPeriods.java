@@ -1,8 +1,10 @@
 package gradepost.task;
 
+import gradepost.pack.DailyHours;
 import gradepost.pack.TemporaryRestriction;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -15,7 +17,7 @@ import java.util.stream.Stream;
  * <p>A paper is planned for all restrictions that stand at some time of its validity, so it is
  * right for the strictest state. Where one covers another, the other has no approach on it. When
  * the first ends, or before it begins, the train meets the other at speed: that state is planned
- * for itself. Restrictions that hold by hours count as standing all day.
+ * for itself. So is the state at the hours of the day at which the first does not stand.
  */
 public final class PaperPeriods {
   private static final double SAME_M = 0.01;
@@ -31,7 +33,10 @@ public final class PaperPeriods {
     this.to = to;
   }
 
-  /** The periods within a validity, in their order; they do not overlap. Most papers have none. */
+  /**
+   * The periods within a validity, in their order; they do not overlap. Those of hours come last, and
+   * lie within others. Most papers have none.
+   */
   public static List<PaperPeriod> of(Assignment all, LocalDateTime from, LocalDateTime to) {
     return new PaperPeriods(all, from, to).found();
   }
@@ -42,10 +47,12 @@ public final class PaperPeriods {
   private List<PaperPeriod> found() {
     List<Span> spans = spans();
     List<PaperPeriod> out = new ArrayList<>();
-    if (spans.size() < 2) {
+    boolean byHours = met().anyMatch(r -> r.hours().isPresent());
+    if (spans.size() < 2 && !byHours) {
       return out;
     }
     List<Target.Reduction> whole = reductions(all.restrictions());
+    List<List<Target.Reduction>> printed = new ArrayList<>(Collections.nCopies(spans.size(), whole));
     for (int i = 0; i < spans.size(); i++) {
       Span first = spans.get(i);
       List<Target.Reduction> own = reductions(first.standing());
@@ -60,19 +67,85 @@ public final class PaperPeriods {
         last++;
       }
       out.add(period(first, spans.get(last).to(), uncovered));
+      Collections.fill(printed.subList(i, last + 1), own);
       i = last;
     }
+    if (byHours) {
+      out.addAll(ofHours(spans, printed));
+    }
     return out;
+  }
+
+  /**
+   * The hours of the day that need a paper of their own.
+   *
+   * @param printed what the paper of each span brakes for
+   */
+  private List<PaperPeriod> ofHours(List<Span> spans, List<List<Target.Reduction>> printed) {
+    List<PaperPeriod> out = new ArrayList<>();
+    for (int i = 0; i < spans.size(); i++) {
+      Span span = spans.get(i);
+      List<Target.Reduction> paper = printed.get(i);
+      StatesOfTheDay.of(span.standing())
+          .forEach(
+              (standing, hours) -> {
+                List<Target.Reduction> own = reductions(standing);
+                List<Target.Reduction> uncovered = lacking(own, paper);
+                if (!uncovered.isEmpty()) {
+                  add(out, ofHours(span, hours, standing, uncovered), own);
+                }
+              });
+    }
+    return out;
+  }
+
+  /** Adds a period, or lets the one before it, which brakes for all that it does, last longer. */
+  private void add(List<PaperPeriod> out, PaperPeriod next, List<Target.Reduction> own) {
+    for (int i = 0; i < out.size(); i++) {
+      PaperPeriod before = out.get(i);
+      if (before.hours().equals(next.hours())
+          && before.to().equals(next.from())
+          && before.restrictions().containsAll(next.restrictions())
+          && lacking(own, reductions(before.restrictions())).isEmpty()) {
+        out.set(i, before.upTo(next.to(), next.last()));
+        return;
+      }
+    }
+    out.add(next);
+  }
+
+  private PaperPeriod ofHours(
+      Span span,
+      List<DailyHours> hours,
+      List<TemporaryRestriction> standing,
+      List<Target.Reduction> uncovered) {
+    return new PaperPeriod(
+        span.from(),
+        span.to(),
+        hours,
+        span.from().equals(from),
+        span.to().equals(to),
+        standing,
+        references(uncovered),
+        span.standing().stream()
+            .filter(r -> !standing.contains(r))
+            .map(TemporaryRestriction::reference)
+            .toList());
+  }
+
+  private static List<String> references(List<Target.Reduction> uncovered) {
+    return uncovered.stream().map(Target.Reduction::reference).distinct().toList();
   }
 
   private PaperPeriod period(Span first, LocalDateTime end, List<Target.Reduction> uncovered) {
     return new PaperPeriod(
         first.from(),
         end,
+        List.of(),
         first.from().equals(from),
         end.equals(to),
         first.standing(),
-        uncovered.stream().map(Target.Reduction::reference).distinct().toList(),
+        references(uncovered),
         met()
             .filter(r -> !first.standing().contains(r))
             .map(TemporaryRestriction::reference)

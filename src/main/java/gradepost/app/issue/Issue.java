@@ -35,6 +35,9 @@ public final class Issue {
     LocalDateTime from = pack.validFrom();
     LocalDateTime to = pack.validTo();
     for (PaperPeriod other : assignment.elsewhere()) {
+      if (!other.hours().isEmpty()) {
+        continue;
+      }
       from = other.first() ? other.to() : from;
       to = other.last() ? other.from() : to;
     }

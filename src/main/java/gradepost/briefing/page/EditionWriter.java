@@ -32,6 +32,15 @@ public final class EditionWriter {
   }
 
   private Fact only(PaperPeriod part) {
+    if (!part.hours().isEmpty()) {
+      return new Fact(
+          words.text("edition.period.label"),
+          words.text(
+              "edition.period.only.hours",
+              hours(part),
+              String.join(", ", part.absent()),
+              String.join(", ", part.uncovered())));
+    }
     String key = part.first() ? "until" : part.last() ? "from" : "between";
     return new Fact(
         words.text("edition.period.label"),
@@ -43,7 +52,23 @@ public final class EditionWriter {
             String.join(", ", part.uncovered())));
   }
 
+  private String hours(PaperPeriod part) {
+    return part.hours().stream()
+        .map(h -> words.text("notice.hours-only", h.from(), h.to()))
+        .collect(Collectors.joining(", "));
+  }
+
   private Fact elsewhere(PaperPeriod part) {
+    if (!part.hours().isEmpty()) {
+      return new Fact(
+          words.text("edition.elsewhere.label"),
+          words.text(
+              "edition.elsewhere.hours",
+              hours(part),
+              part.name(),
+              String.join(", ", part.uncovered()),
+              String.join(", ", part.absent())));
+    }
     String key = part.first() ? "until" : part.last() ? "from" : "between";
     return new Fact(
         words.text("edition.elsewhere.label"),
