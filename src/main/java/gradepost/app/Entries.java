@@ -33,7 +33,8 @@ public final class Entries {
 
   /**
    * What is kept of people who left the list of staff is removed when its time is over: so many
-   * months after they left as the policy of the latest issue of the pack has it.
+   * months after they left as the policy of the latest issue of the pack has it. Archived slips and
+   * lists that name them go too, unless they are of the latest issue.
    *
    * @param dryRun whether it is only told
    */
@@ -43,10 +44,15 @@ public final class Entries {
         register -> {
           LocalDate today = store.by(who, clock).when().toLocalDate();
           Retention retention = new Retention(store, register, today);
+          NamedPapers papers = new NamedPapers(store.kept(), register, retention.due());
           if (!dryRun && !retention.due().isEmpty()) {
+            // The papers first: by the register a run that was killed finds them again.
+            papers.remove();
             register.leavers().forget(store.by(who, clock), retention.due());
           }
-          return retention.told(dryRun);
+          return retention
+              .told(dryRun)
+              .and(new Answer(papers.told(dryRun), List.of(), List.of(), true));
         });
   }
 

@@ -15,6 +15,7 @@ import gradepost.app.store.Delivery;
 import gradepost.app.store.Digest;
 import gradepost.app.store.Disk;
 import gradepost.app.store.IoErrorText;
+import gradepost.app.store.OfficePaper;
 import gradepost.app.store.Paper;
 import gradepost.app.store.Progress;
 import gradepost.app.store.SharedArchive;
@@ -82,7 +83,8 @@ public final class Reproduce {
     Archive archive = store.kept();
     List<String> damaged =
         new ArrayList<>(ArchivedInputs.damaged(archive, entry, entry.inputs(), "input"));
-    damaged.addAll(ArchivedInputs.damaged(archive, entry, entry.papers(), "paper"));
+    damaged.addAll(ArchivedInputs.damaged(
+            archive, entry, OfficePaper.wanted(entry, archive), "paper"));
     if (base.isPresent()) {
       damaged.addAll(ArchivedInputs.damaged(archive, base.get(), base.get().inputs(), "input"));
     }

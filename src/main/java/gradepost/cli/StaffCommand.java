@@ -59,7 +59,8 @@ final class StaffCommand implements Runnable {
         "Removes scores, sign-offs and acknowledgements of people who left, when they are due.",
         "They are kept for the months of keep-months in the policy of the latest issue.",
         "The log keeps its entries without the names. Copies that are out are kept.",
-        "Backups and archived papers made before still have the names: after a restore, run it again."
+        "Archived slips and lists that name them go too, unless they are of the latest issue.",
+        "Backups made before still have the names: after a restore, run it again."
       })
   int forget(
       @Option(names = "--dry-run", description = "Only tells what it would remove.") boolean dryRun,

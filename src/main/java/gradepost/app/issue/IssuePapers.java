@@ -3,6 +3,7 @@ package gradepost.app.issue;
 import gradepost.app.export.HandOver;
 import gradepost.app.issue.Differences.OfPaper;
 import gradepost.app.issue.Differences.OfReference;
+import gradepost.app.store.OfficePaper;
 import gradepost.app.store.Paper;
 import gradepost.briefing.Briefing;
 import gradepost.briefing.Reference;
@@ -109,7 +110,7 @@ public final class IssuePapers {
     if (!paper.comparison().isEmpty()) {
       office.add(
           layout.pdf(
-              stem + "-slips",
+              stem + OfficePaper.SLIPS,
               beside.slips(
                   paper.briefing(),
                   concern.people(),
@@ -117,7 +118,7 @@ public final class IssuePapers {
                   writer.questions(paper.comparison()))));
       office.add(
           layout.pdf(
-              stem + "-affected",
+              stem + OfficePaper.AFFECTED,
               beside.affected(paper.briefing(), concern.people(), concern.out())));
     }
   }

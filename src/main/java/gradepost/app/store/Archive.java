@@ -7,7 +7,7 @@ import java.util.Optional;
 
 /**
  * Files by the digest of their content, in a folder or in the register. Under its digest a content
- * is whole or absent; nothing is ever changed or taken away.
+ * is whole or absent; nothing is ever changed, and only what names people is ever taken away.
  */
 public interface Archive {
   /** One that is a folder. */
@@ -20,6 +20,9 @@ public interface Archive {
 
   /** The content; empty where it is not there or is not what its digest says. */
   Optional<byte[]> read(String digest) throws IOException;
+
+  /** Takes a content away for good: one that may no longer be kept. */
+  void remove(String digest) throws IOException;
 
   /** The digests of what it holds, sorted; what a digest stands for may be damaged. */
   List<String> digests() throws IOException;

@@ -67,7 +67,7 @@ public final class Backup {
         Map<String, Dump.Table> tables = register.dump().tables();
         Map<String, String> digests = written(part, tables);
         Files.move(part, file, StandardCopyOption.ATOMIC_MOVE);
-        List<String> lost = lost(tables, digests);
+        List<String> lost = lost(tables, digests, store.kept().digests());
         return new Answer(
             List.of(StoreText.BACKED_UP.of(digests.size())), List.of(file), lost, lost.isEmpty());
       } finally {
@@ -137,14 +137,18 @@ public final class Backup {
   }
 
   /** What the register knows, and the archive does not hold as it was. */
-  private static List<String> lost(Map<String, Dump.Table> tables, Map<String, String> digests) {
+  private static List<String> lost(
+      Map<String, Dump.Table> tables, Map<String, String> digests, List<String> held) {
     Dump.Table kept = Optional.ofNullable(tables.get("issue_file")).orElseThrow();
     Set<String> lost = new TreeSet<>();
     for (List<?> row : kept.rows()) {
       String digest = String.valueOf(row.get(kept.columns().indexOf("digest")));
       String role = String.valueOf(row.get(kept.columns().indexOf("role")));
       boolean there = digest.equals(digests.get(ARCHIVE + digest));
-      if (!there && !role.equals("found")) {
+      boolean removed =
+          OfficePaper.is(String.valueOf(row.get(kept.columns().indexOf("name"))))
+              && !held.contains(digest);
+      if (!there && !removed && !role.equals("found")) {
         lost.add(
             StoreText.error(
                 StoreText.LOST.with(

@@ -61,6 +61,11 @@ final class FolderArchive implements Archive {
   }
 
   @Override
+  public void remove(String digest) throws IOException {
+    Files.deleteIfExists(file(digest));
+  }
+
+  @Override
   public void tidy(Lock lock) throws IOException {
     lock.require();
     Files.createDirectories(folder);

@@ -46,6 +46,15 @@ final class RegisterArchive implements Archive {
     }
   }
 
+  @Override
+  public void remove(String digest) throws IOException {
+    try {
+      contents.remove(digest);
+    } catch (RegisterException e) {
+      throw new IOException(e.getMessage(), e);
+    }
+  }
+
   /** A transaction that was not finished has left nothing. */
   @Override
   public void tidy(Lock lock) {

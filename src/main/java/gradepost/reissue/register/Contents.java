@@ -47,6 +47,16 @@ public final class Contents implements AutoCloseable {
         });
   }
 
+  /** Keeps nothing more under a digest. */
+  public void remove(String digest) throws RegisterException {
+    asked(
+        db -> {
+          db.change("DELETE FROM content WHERE digest = ?", digest);
+          db.commit();
+          return true;
+        });
+  }
+
   /** Under which digests anything is kept, sorted. */
   public List<String> digests() throws RegisterException {
     return asked(
