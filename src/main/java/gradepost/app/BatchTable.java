@@ -28,8 +28,7 @@ final class BatchTable {
     this.act = act;
     this.file = file;
     String text =
-        TableText.of(
-            Disk.name(file), Disk.typed(file), problem -> notes.add(problem.text()));
+        TableText.of(Disk.name(file), Disk.typed(file), problem -> notes.add(problem.text()));
     this.rows = CsvText.rows(text);
     Optional<Mistake> size = TableSize.beyond(rows);
     if (size.isPresent()) {

@@ -83,8 +83,8 @@ public final class Reproduce {
     Archive archive = store.kept();
     List<String> damaged =
         new ArrayList<>(ArchivedInputs.damaged(archive, entry, entry.inputs(), "input"));
-    damaged.addAll(ArchivedInputs.damaged(
-            archive, entry, OfficePaper.wanted(entry, archive), "paper"));
+    damaged.addAll(
+        ArchivedInputs.damaged(archive, entry, OfficePaper.wanted(entry, archive), "paper"));
     if (base.isPresent()) {
       damaged.addAll(ArchivedInputs.damaged(archive, base.get(), base.get().inputs(), "input"));
     }

@@ -55,8 +55,8 @@ public final class Renderer {
    * Looks at a template or a style sheet before anything is printed.
    *
    * @param name of the file
-   * @throws gradepost.render.chart.TemplateFault where it is no template, or would load from outside
-   *     the paper as far as its text shows
+   * @throws gradepost.render.chart.TemplateFault where it is no template, or would load from
+   *     outside the paper as far as its text shows
    */
   public void look(String name, String text) throws IOException {
     templates.look(name, text);

@@ -8,8 +8,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * What a template or a style sheet would load, seen from its text alone: before there is a plan to be
- * printed. What only shows when the template is filled is refused then, by {@link Loads}.
+ * What a template or a style sheet would load, seen from its text alone: before there is a plan to
+ * be printed. What only shows when the template is filled is refused then, by {@link Loads}.
  */
 final class TemplateLook {
   private static final Pattern COMMENT = Pattern.compile("(?s)<#--.*?-->");

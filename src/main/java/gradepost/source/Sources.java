@@ -168,7 +168,9 @@ public final class Sources {
     return new RideReader(files, name, plan, asked).read();
   }
 
-  /** Why the file of a ride cannot be read at all: known before there is a plan to lay it against. */
+  /**
+   * Why the file of a ride cannot be read at all: known before there is a plan to lay it against.
+   */
   public Problems rideFile(String name) {
     return RideReader.unreadable(files, name);
   }

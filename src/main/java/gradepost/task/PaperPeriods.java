@@ -34,8 +34,8 @@ public final class PaperPeriods {
   }
 
   /**
-   * The periods within a validity, in their order; they do not overlap. Those of hours come last, and
-   * lie within others. Most papers have none.
+   * The periods within a validity, in their order; they do not overlap. Those of hours come last,
+   * and lie within others. Most papers have none.
    */
   public static List<PaperPeriod> of(Assignment all, LocalDateTime from, LocalDateTime to) {
     return new PaperPeriods(all, from, to).found();
@@ -52,7 +52,8 @@ public final class PaperPeriods {
       return out;
     }
     List<Target.Reduction> whole = reductions(all.restrictions());
-    List<List<Target.Reduction>> printed = new ArrayList<>(Collections.nCopies(spans.size(), whole));
+    List<List<Target.Reduction>> printed =
+        new ArrayList<>(Collections.nCopies(spans.size(), whole));
     for (int i = 0; i < spans.size(); i++) {
       Span first = spans.get(i);
       List<Target.Reduction> own = reductions(first.standing());

@@ -23,8 +23,8 @@ import org.yaml.snakeyaml.reader.StreamReader;
 /** From the bytes of a file to its tree of nodes; no value is made, no type is guessed. */
 public final class YamlText {
   /**
-   * How large a text may be that people type, in MB: a file of data or a table. A route of a thousand
-   * miles has a tenth of it.
+   * How large a text may be that people type, in MB: a file of data or a table. A route of a
+   * thousand miles has a tenth of it.
    */
   public static final int MOST_MB = 4;
 
@@ -57,8 +57,7 @@ public final class YamlText {
       String file, byte[] bytes, Allowed wanted, Consumer<Problem> problems) {
     if (bytes.length > MOST_BYTES) {
       problems.accept(
-          Problem.error(
-              new SourcePosition(file, 1, 1), YamlMistakes.LONG_FILE.with(MOST_MB)));
+          Problem.error(new SourcePosition(file, 1, 1), YamlMistakes.LONG_FILE.with(MOST_MB)));
       return Optional.empty();
     }
     Optional<String> text = decode(file, bytes, problems);

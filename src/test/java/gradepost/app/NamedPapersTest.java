@@ -90,8 +90,7 @@ class NamedPapersTest {
             new Kept("back-slips.pdf", others),
             new Kept("out-affected.pdf", list));
     Entry three = issue(3, new Kept("out-slips.pdf", last));
-    try (Register register =
-        Register.open("jdbc:sqlite:" + folder.resolve("register.db"))) {
+    try (Register register = Register.open("jdbc:sqlite:" + folder.resolve("register.db"))) {
       register.takeIn(CLERK, one);
       register.issue(CLERK, two);
       register.issue(CLERK, three);

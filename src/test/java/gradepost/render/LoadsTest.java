@@ -109,8 +109,7 @@ class LoadsTest {
           .hasMessageStartingWith("paper.css: ");
     }
     TemplateLook.at("own.ftlh", "<img src=\"${x.data}\" alt=\"http://a.invalid\"/>");
-    Renderer renderer =
-        new Renderer(with("own.ftlh", "<p><#if></p>"), Messages.english());
+    Renderer renderer = new Renderer(with("own.ftlh", "<p><#if></p>"), Messages.english());
     assertThatThrownBy(() -> renderer.look("own.ftlh", "<p><#if></p>"))
         .isInstanceOf(TemplateFault.class)
         .hasMessageContaining("own.ftlh")

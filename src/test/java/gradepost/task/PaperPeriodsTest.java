@@ -19,7 +19,9 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
-/** Property: what another restriction covers for some hours of the day has a paper for the others. */
+/**
+ * Property: what another restriction covers for some hours of the day has a paper for the others.
+ */
 class PaperPeriodsTest {
   private static final Assignment DOWN = Mill.assignment(Direction.FORWARD, "4-car");
   private static final LocalDateTime FROM = LocalDateTime.of(2026, 11, 29, 4, 0);
@@ -92,9 +94,7 @@ class PaperPeriodsTest {
     // The sheet of the ordinary paper is that of T 15, which does not stand in the afternoon.
     assertThat(
             periods(
-                DAY,
-                at("T 15", 15, 30, 20, hours(9, 11)),
-                at("T 16", 15, 30, 20, hours(14, 16))))
+                DAY, at("T 15", 15, 30, 20, hours(9, 11)), at("T 16", 15, 30, 20, hours(14, 16))))
         .extracting(PaperPeriod::name)
         .containsExactly(
             "between 11:00 and 14:00, between 16:00 and 09:00", "between 14:00 and 16:00");
@@ -116,8 +116,7 @@ class PaperPeriodsTest {
     List<PaperPeriod> periods = periods(DAY, until("T 15", 15, 30, 20, NIGHT, end));
     assertThat(periods)
         .extracting(PaperPeriod::name)
-        .containsExactly(
-            "from 2026-12-10 05:00", "between 05:00 and 22:00 until 2026-12-10 05:00");
+        .containsExactly("from 2026-12-10 05:00", "between 05:00 and 22:00 until 2026-12-10 05:00");
   }
 
   @Test

@@ -41,8 +41,7 @@ public final class AssessRide {
     try {
       Layout.requireFit(templates);
       Sources sources = Disk.sources();
-      Problems ofRide =
-          Files.isDirectory(ride) ? Problems.NONE : sources.rideFile(Disk.name(ride));
+      Problems ofRide = Files.isDirectory(ride) ? Problems.NONE : sources.rideFile(Disk.name(ride));
       if (ofRide.hasErrors()) {
         return Answer.of(ofRide);
       }

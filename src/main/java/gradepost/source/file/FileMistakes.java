@@ -36,8 +36,7 @@ public final class FileMistakes {
   public static final Mistake A_FOLDER = MISTAKES.declare("a-folder");
   public static final Mistake NOT_A_REGULAR_FILE = MISTAKES.declare("not-a-regular-file");
   public static final Mistake A_LINK_OUT = MISTAKES.declare("a-link-out");
-  static final One<Integer> TOO_LARGE =
-      MISTAKES.declare("too-large", Hole.count("most"));
+  static final One<Integer> TOO_LARGE = MISTAKES.declare("too-large", Hole.count("most"));
   public static final Mistake NO_SUCH_FILE = MISTAKES.declare("no-such-file");
   public static final Mistake NO_NAME_OF_A_FILE = MISTAKES.declare("no-name-of-a-file");
   public static final Mistake CANNOT_BE_OPENED = MISTAKES.declare("cannot-be-opened");

@@ -7,6 +7,7 @@ import gradepost.source.table.TableMistakes;
 import gradepost.source.table.TableSize;
 import gradepost.text.Mistake;
 import gradepost.units.Nearest;
+import gradepost.yaml.Key;
 import gradepost.yaml.Reader;
 import gradepost.yaml.SourcePosition;
 import gradepost.yaml.YamlText;
@@ -111,7 +112,25 @@ public final class NoticeCsv {
       }
       headings.add(new Heading(key, unit));
     }
-    return in.count() > before ? Optional.empty() : Optional.of(headings);
+    if (in.count() > before) {
+      return Optional.empty();
+    }
+    complete(headings, row.get(0), in);
+    return Optional.of(headings);
+  }
+
+  /** Every row would lack what has no column: that is told once. */
+  private static void complete(List<Heading> headings, CsvText.Cell first, Reader in) {
+    List<String> missing =
+        SpeedTables.NOTICE.keys().stream()
+            .filter(k -> k.required() && headings.stream().noneMatch(h -> h.key().equals(k.name())))
+            .map(Key::name)
+            .toList();
+    if (!missing.isEmpty()) {
+      in.error(
+          new SourcePosition(in.file(), first.line(), 1),
+          TableMistakes.MISSING_COLUMNS.with(missing, SpeedTables.NOTICE.keyNames()));
+    }
   }
 
   private static String bare(String heading) {

@@ -19,7 +19,9 @@ public final class RideHeading {
   public static RideHeading of(SourceFiles files, String name) {
     Reader in = new Reader(name, RouteFrame.UNKNOWN);
     return new RideHeading(
-        files.recorded(name).match(held -> new RideText(held.bytes(), in).before(), bad -> List.of()));
+        files
+            .recorded(name)
+            .match(held -> new RideText(held.bytes(), in).before(), bad -> List.of()));
   }
 
   /** The value behind a name. */

@@ -29,8 +29,7 @@ public final class TableMistakes {
       MISTAKES.declare("missing-columns", Hole.list("missing"), Hole.list("columns"));
   static final One<Integer> TOO_MANY_COLUMNS =
       MISTAKES.declare("too-many-columns", Hole.count("most"));
-  static final One<Integer> TOO_MANY_ROWS =
-      MISTAKES.declare("too-many-rows", Hole.count("most"));
+  static final One<Integer> TOO_MANY_ROWS = MISTAKES.declare("too-many-rows", Hole.count("most"));
   public static final Two<String, Collection<String>> UNKNOWN_TABLE =
       MISTAKES.declare("unknown-table", Holes.quoted("file"), Hole.list("tables"));
   public static final One<Collection<String>> NO_TABLES =
