@@ -1,6 +1,7 @@
 package gradepost.app;
 
 import gradepost.app.store.Store;
+import gradepost.pack.PersonName;
 import gradepost.reissue.register.Entry;
 import gradepost.reissue.register.Question;
 import gradepost.reissue.register.Register;
@@ -90,7 +91,7 @@ final class BatchRow {
   private String held(Entry issue, String person) throws RowRefused, RegisterException {
     List<String> copies =
         register.list(Question.outOf(issue.pack())).rows().stream()
-            .filter(row -> row.get(0).equals(issue.name()) && row.get(2).equals(person))
+            .filter(row -> row.get(0).equals(issue.name()) && PersonName.same(row.get(2), person))
             .map(row -> row.get(1))
             .toList();
     if (!cell("copy").isEmpty() && copies.contains(cell("copy"))) {

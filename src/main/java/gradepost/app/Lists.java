@@ -2,8 +2,8 @@ package gradepost.app;
 
 import gradepost.app.store.Answer;
 import gradepost.app.store.Store;
+import gradepost.pack.PersonName;
 import gradepost.reissue.register.Listing;
-import gradepost.reissue.register.Names;
 import gradepost.reissue.register.Question;
 import gradepost.reissue.register.Register;
 import gradepost.reissue.register.RegisterException;
@@ -46,7 +46,7 @@ public final class Lists {
     if (wish.person().isPresent()) {
       String person = wish.person().get();
       List<String> known = register.staff().known();
-      if (known.stream().noneMatch(name -> Names.same(name, person))) {
+      if (known.stream().noneMatch(name -> PersonName.same(name, person))) {
         throw new RegisterException(AppText.UNKNOWN_PERSON.with(person, Nearest.to(person, known)));
       }
     }

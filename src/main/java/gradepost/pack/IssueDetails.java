@@ -35,7 +35,7 @@ public record IssueDetails(
 
   /** Who checked the data, another than who prepared them; empty where they are a draft. */
   public Optional<String> checker() {
-    return checkedBy.filter(name -> !name.strip().equalsIgnoreCase(preparedBy.strip()));
+    return checkedBy.filter(name -> !PersonName.same(name, preparedBy));
   }
 
   /** The same, checked by somebody. */

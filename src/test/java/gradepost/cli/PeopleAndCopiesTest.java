@@ -84,7 +84,7 @@ class PeopleAndCopiesTest extends BegunRegister {
     batch(1, "return", "issue,person\n0000,Elm\n");
     assertThat(err).contains(":2:1: error: Elm holds no copy of 0000/1\n");
     batch(1, "sign-off", "issue,person,direction,assessor,lapses\n0000,Elm,Out,ELM,2027-01-04\n");
-    assertThat(err).contains(":2:1: error: Elm cannot sign off Elm");
+    assertThat(err).contains(":2:1: error: ELM cannot sign off Elm: they are the same person");
     assertThat(run(0, "log")).isEqualTo(log);
   }
 
@@ -101,6 +101,8 @@ class PeopleAndCopiesTest extends BegunRegister {
     run(0, "hand-out", "0000/1", "--to", "A Brannok");
     run(0, "acknowledge", "0000/1", "--person", "R Elm");
     assertThat(run(0, "to-brief", "--csv")).contains("A Brannok,0000/1,");
+    run(1, "hand-out", "0000/1", "--to", "Elm, R.");
+    assertThat(err).endsWith("Maybe R Elm\n");
     run(0, "staff", "leave", "A Brannok");
     assertThat(run(0, "to-brief")).isEqualTo("NONE\n");
     assertThat(run(0, "out")).contains("A Brannok");

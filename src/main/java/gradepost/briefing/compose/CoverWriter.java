@@ -147,7 +147,7 @@ final class CoverWriter {
   }
 
   private String checkedBy() {
-    return issue.details().checkedBy().orElse(messages.text("cover.to-check"));
+    return issue.details().checker().orElse(messages.text("cover.to-check"));
   }
 
   /** A number that the register gives is written in by hand: the paper is the same for all. */

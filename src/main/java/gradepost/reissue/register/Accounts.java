@@ -1,5 +1,6 @@
 package gradepost.reissue.register;
 
+import gradepost.pack.PersonName;
 import gradepost.reissue.register.Register.By;
 import gradepost.units.Nearest;
 import java.sql.SQLException;
@@ -41,7 +42,7 @@ public final class Accounts {
 
   private static Optional<Hashed> called(Database db, String name) throws SQLException {
     return db.rows(COLUMNS).stream()
-        .filter(row -> Names.same(row.get(0), name))
+        .filter(row -> PersonName.same(row.get(0), name))
         .findFirst()
         .map(Accounts::of);
   }

@@ -1,5 +1,6 @@
 package gradepost.reissue.register;
 
+import gradepost.pack.PersonName;
 import gradepost.reissue.register.Entry.Kept;
 import gradepost.reissue.register.Register.By;
 import java.util.List;
@@ -37,7 +38,7 @@ public final class Checks {
     Names.require(Names.Entered.CHECKER, checker);
     new Staff(ledger).require(checker);
     String entered = ledger.reading(db -> issues.enteredBy(entry));
-    if (Names.same(preparer, checker) || Names.same(entered, checker)) {
+    if (PersonName.same(preparer, checker) || PersonName.same(entered, checker)) {
       throw new RegisterException(RegisterText.OWN_CHECKER.with(checker, entry));
     }
     if (!draft(entry)) {

@@ -1,5 +1,6 @@
 package gradepost.reissue.register;
 
+import gradepost.pack.PersonName;
 import gradepost.reissue.register.Register.By;
 import java.sql.SQLException;
 import java.time.LocalDate;
@@ -73,16 +74,16 @@ public final class Leavers {
     List<String> staff = db.rows("SELECT name FROM staff").stream().map(row -> row.get(0)).toList();
     Map<String, LocalDate> left = new LinkedHashMap<>();
     for (List<String> row : db.rows(LEFT)) {
-      if (staff.stream().noneMatch(name -> Names.same(name, row.get(0)))) {
+      if (staff.stream().noneMatch(name -> PersonName.same(name, row.get(0)))) {
         left.merge(
-            Names.folded(row.get(0)),
+            PersonName.folded(row.get(0)),
             LocalDate.parse(row.get(1).substring(0, 10)),
             (one, other) -> one.isAfter(other) ? one : other);
       }
     }
     List<Held> held = new ArrayList<>();
     for (List<String> row : db.rows(RECORDS)) {
-      LocalDate day = left.get(Names.folded(row.get(2)));
+      LocalDate day = left.get(PersonName.folded(row.get(2)));
       if (day != null) {
         held.add(
             new Held(
@@ -115,9 +116,9 @@ public final class Leavers {
             people.add(each.person());
           }
           Set<String> kept = new LinkedHashSet<>();
-          held(db).forEach(each -> kept.add(Names.folded(each.person())));
+          held(db).forEach(each -> kept.add(PersonName.folded(each.person())));
           for (String person : people) {
-            if (!kept.contains(Names.folded(person))) {
+            if (!kept.contains(PersonName.folded(person))) {
               leaveList(db, act, person);
             }
           }
@@ -154,7 +155,7 @@ public final class Leavers {
   /** Nothing is kept of this person any more: the list of staff does not name him either. */
   private static void leaveList(Database db, long act, String person) throws SQLException {
     for (List<String> row : db.rows("SELECT joined, gone, name FROM staff_entry")) {
-      if (Names.same(row.get(2), person)) {
+      if (PersonName.same(row.get(2), person)) {
         close(db, act, Long.parseLong(row.get(0)), row.get(2));
         if (!row.get(1).isEmpty()) {
           close(db, act, Long.parseLong(row.get(1)), row.get(2));
@@ -173,7 +174,7 @@ public final class Leavers {
     what(db, act, without(row.get(0), person));
     db.change(
         "UPDATE act SET who = ?, forgotten = ? WHERE id = ?",
-        Names.same(row.get(1), person) ? RegisterText.NAME_REMOVED : row.get(1),
+        PersonName.same(row.get(1), person) ? RegisterText.NAME_REMOVED : row.get(1),
         by,
         act);
     if (!row.get(2).isEmpty()) {

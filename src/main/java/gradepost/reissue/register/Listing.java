@@ -1,5 +1,6 @@
 package gradepost.reissue.register;
 
+import gradepost.pack.PersonName;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -70,7 +71,8 @@ public record Listing(List<String> columns, List<List<String>> rows) {
         .filter(columns::contains)
         .map(column -> cell(row, column))
         .anyMatch(
-            text -> Names.same(text, person) || (" " + text + " ").contains(" " + person + " "));
+            text ->
+                PersonName.same(text, person) || (" " + text + " ").contains(" " + person + " "));
   }
 
   private boolean since(List<String> row, String since) {

@@ -2,7 +2,6 @@ package gradepost.reissue.register;
 
 import gradepost.text.Mistake;
 import gradepost.units.PrintedText;
-import java.util.Locale;
 import java.util.Optional;
 
 /** What may be entered as the name of a person or place, or as other words that papers print. */
@@ -62,16 +61,6 @@ public final class Names {
     if (obstacle.isPresent()) {
       throw new RegisterException(obstacle.get());
     }
-  }
-
-  /** Whether two names are one, but for capitals and spaces. */
-  public static boolean same(String one, String other) {
-    return folded(one).equals(folded(other));
-  }
-
-  /** A name without what two spellings of it may differ in. */
-  static String folded(String name) {
-    return name.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
   }
 
   /** A name as its bearer writes it, in any script, for the log alone: seen, and on one line. */

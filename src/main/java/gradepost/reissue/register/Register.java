@@ -1,5 +1,6 @@
 package gradepost.reissue.register;
 
+import gradepost.pack.PersonName;
 import java.sql.SQLException;
 import java.time.LocalDateTime;
 import java.util.List;
@@ -133,7 +134,7 @@ public final class Register implements AutoCloseable {
    */
   public void issue(By by, Entry entry, Optional<String> checker, Optional<String> reason)
       throws RegisterException {
-    if (checker.isPresent() && Names.same(checker.get(), by.who())) {
+    if (checker.isPresent() && PersonName.same(checker.get(), by.who())) {
       throw new RegisterException(RegisterText.OWN_CHECKER.with(by.who(), entry));
     }
     if (reason.isPresent()) {
@@ -301,8 +302,8 @@ public final class Register implements AutoCloseable {
         issue.name(),
         (db, act) -> {
           long id = issues.known(issue);
-          if (!db.rows("SELECT 1 FROM acknowledgement WHERE issue = ? AND person = ?", id, person)
-              .isEmpty()) {
+          if (db.rows("SELECT person FROM acknowledgement WHERE issue = ?", id).stream()
+              .anyMatch(row -> PersonName.same(row.get(0), person))) {
             throw new RegisterException(RegisterText.ACKNOWLEDGED.with(person, issue));
           }
           db.change(

@@ -139,7 +139,8 @@ final class RegisterText {
       MISTAKES.declare("stands", Hole.word("number"), Hole.word("act"));
   static final Three<String, String, String> CAME_BACK =
       MISTAKES.declare("came-back", Hole.word("number"), Hole.word("act"), Hole.word("by"));
-  static final One<String> OWN_ASSESSOR = MISTAKES.declare("own-assessor", Hole.word("person"));
+  static final Two<String, String> OWN_ASSESSOR =
+      MISTAKES.declare("own-assessor", Hole.word("assessor"), Hole.word("person"));
   static final One<String> NOT_READ = MISTAKES.declare("not-read", WHY);
   static final One<String> NOT_WRITTEN = MISTAKES.declare("not-written", WHY);
   static final One<String> NOT_CLOSED = MISTAKES.declare("not-closed", WHY);

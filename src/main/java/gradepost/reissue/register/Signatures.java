@@ -1,5 +1,6 @@
 package gradepost.reissue.register;
 
+import gradepost.pack.PersonName;
 import gradepost.reissue.register.Register.By;
 import java.sql.SQLException;
 import java.util.List;
@@ -25,8 +26,9 @@ final class Signatures {
         Names.require(Names.Entered.REMARK, words);
       }
     }
-    if (Names.same(signature.assessor(), signature.person())) {
-      throw new RegisterException(RegisterText.OWN_ASSESSOR.with(signature.person()));
+    if (PersonName.same(signature.assessor(), signature.person())) {
+      throw new RegisterException(
+          RegisterText.OWN_ASSESSOR.with(signature.assessor(), signature.person()));
     }
     ledger.acting(
         by,
@@ -56,17 +58,20 @@ final class Signatures {
   /** The same signature on the same day is a slip of the hand. */
   private void requireNew(Database db, Entry issue, Signature signature, By by)
       throws SQLException, RegisterException {
-    if (!db.rows(
-            "SELECT 1 FROM sign_off WHERE issue = ? AND person = ? AND direction = ?"
-                + " AND formation = ? AND signed = ? AND lapses = ? AND assessor = ?",
+    if (db
+        .rows(
+            "SELECT person, assessor FROM sign_off WHERE issue = ? AND direction = ?"
+                + " AND formation = ? AND signed = ? AND lapses = ?",
             issues.known(issue),
-            signature.person(),
             signature.direction(),
             signature.formation(),
             by.when().toLocalDate(),
-            signature.lapses(),
-            signature.assessor())
-        .isEmpty()) {
+            signature.lapses())
+        .stream()
+        .anyMatch(
+            row ->
+                PersonName.same(row.get(0), signature.person())
+                    && PersonName.same(row.get(1), signature.assessor()))) {
       throw new RegisterException(
           RegisterText.SIGNED_OFF.with(signature.person(), issue, signature.covers()));
     }

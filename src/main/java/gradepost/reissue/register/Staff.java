@@ -1,9 +1,11 @@
 package gradepost.reissue.register;
 
+import gradepost.pack.PersonName;
 import gradepost.reissue.register.Register.By;
 import gradepost.units.Nearest;
 import java.sql.SQLException;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeSet;
 
 /**
@@ -28,7 +30,7 @@ public final class Staff {
         name + " joined the list",
         SUBJECT,
         (db, act) -> {
-          if (on(db).stream().anyMatch(other -> Names.same(other, name))) {
+          if (on(db).stream().anyMatch(other -> PersonName.same(other, name))) {
             throw new RegisterException(RegisterText.ON_LIST.with(name));
           }
           db.change(
@@ -86,7 +88,9 @@ public final class Staff {
   void require(String name) throws RegisterException {
     List<String> names = names();
     if (!names.isEmpty() && !names.contains(name)) {
-      throw new RegisterException(RegisterText.NOT_ON_LIST.with(name, Nearest.to(name, names)));
+      Optional<String> meant = names.stream().filter(n -> PersonName.same(n, name)).findFirst();
+      throw new RegisterException(
+          RegisterText.NOT_ON_LIST.with(name, meant.or(() -> Nearest.to(name, names))));
     }
   }
 }

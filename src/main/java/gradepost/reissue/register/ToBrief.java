@@ -1,12 +1,15 @@
 package gradepost.reissue.register;
 
+import gradepost.pack.PersonName;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Somebody who has to be briefed on an issue: who holds a copy of it or of an earlier one, and who
@@ -31,11 +34,19 @@ public record ToBrief(
 
   private static final List<String> NONE = List.of("", "0", "", "");
 
+  /**
+   * @param person the name without what its spellings differ in
+   */
   private record Key(String person, String pack) {}
 
   private static final class Links {
+    private final String person;
     private final List<Copy> copies = new ArrayList<>();
     private int known;
+
+    Links(String person) {
+      this.person = person;
+    }
   }
 
   /** By person, then by pack. */
@@ -78,7 +89,7 @@ public record ToBrief(
 
   private static ToBrief of(Key key, String number, String since, Links links) {
     return new ToBrief(
-        key.person(),
+        links.person,
         key.pack() + "/" + number,
         since,
         links.copies,
@@ -96,23 +107,27 @@ public record ToBrief(
             + " ORDER BY x.person, i.pack, i.number, length(x.copy), x.copy";
     Map<Key, Links> all = new LinkedHashMap<>();
     for (List<String> row : where.isEmpty() ? db.rows(sql) : db.rows(sql, pack)) {
-      Links links = all.computeIfAbsent(new Key(row.get(0), row.get(1)), k -> new Links());
+      Key key = new Key(PersonName.folded(row.get(0)), row.get(1));
+      Links links = all.computeIfAbsent(key, k -> new Links(row.get(0)));
       if (row.get(3).isEmpty()) {
         links.known = Math.max(links.known, Integer.parseInt(row.get(2)));
       } else {
         links.copies.add(new Copy(row.get(1) + "/" + row.get(2), row.get(3)));
       }
     }
-    List<String> gone =
-        db
-            .rows(
-                "SELECT name FROM staff_entry s JOIN act a ON a.id = s.gone"
-                    + " WHERE a.undone IS NULL AND name NOT IN (SELECT name FROM staff)")
-            .stream()
-            .map(row -> row.get(0))
-            .toList();
+    Set<String> gone =
+        names(
+            db,
+            "SELECT name FROM staff_entry s JOIN act a ON a.id = s.gone WHERE a.undone IS NULL");
+    gone.removeAll(names(db, "SELECT name FROM staff"));
     all.keySet().removeIf(key -> gone.contains(key.person()));
     return all;
+  }
+
+  private static Set<String> names(Database db, String sql) throws SQLException {
+    Set<String> names = new HashSet<>();
+    db.rows(sql).forEach(row -> names.add(PersonName.folded(row.get(0))));
+    return names;
   }
 
   /** As the cells of a list. */

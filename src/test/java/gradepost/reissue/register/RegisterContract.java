@@ -142,6 +142,8 @@ abstract class RegisterContract {
       register.acknowledge(CLERK, one, "T Rowan");
       assertThatThrownBy(() -> register.acknowledge(CLERK, one, "T Rowan"))
           .hasMessage("T Rowan has already acknowledged valley/1");
+      assertThatThrownBy(() -> register.acknowledge(CLERK, one, "Rowan, T."))
+          .hasMessage("Rowan, T. has already acknowledged valley/1");
       register.signOff(
           CLERK, one, new Signature("M Ash", "Down", "R Ames", LocalDate.of(2026, 12, 1)));
       register.signOff(
@@ -168,7 +170,7 @@ abstract class RegisterContract {
               List.of("M Ash", "valley/2", made, "", "1"),
               List.of("N Thorne", "valley/2", made, "copy 2 of valley/1", ""),
               List.of("T Rowan", "valley/2", made, "", "1"));
-      register.acknowledge(CLERK, two, "M Ash");
+      register.acknowledge(CLERK, two, "Ash, M");
       assertThat(register.toBrief())
           .extracting(ToBrief::person)
           .containsExactly("N Thorne", "T Rowan");
@@ -198,8 +200,10 @@ abstract class RegisterContract {
       assertThatThrownBy(
               () ->
                   register.signOff(
-                      CLERK, one, new Signature("M Ash", "Up", "M Ash", day(2027, 5, 1))))
-          .hasMessage("M Ash cannot sign off M Ash");
+                      CLERK, one, new Signature("M Ash", "Up", "Ash, M.", day(2027, 5, 1))))
+          .hasMessage(
+              "Ash, M. cannot sign off M Ash: they are the same person; allowed: another person as"
+                  + " assessor");
       assertThat(register.list(Question.signed()).rows())
           .extracting(row -> row.get(3) + ", " + row.get(7) + ", " + row.get(8) + ", " + row.get(9))
           .containsExactly("4-car, 21 of 24, 3, night", "8-car, 21 of 24, 3, night");
