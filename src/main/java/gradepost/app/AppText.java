@@ -71,6 +71,18 @@ final class AppText {
       MISTAKES.declare(
           "issue-expired", Hole.word("issue"), new Hole<>("to", MomentStyle.MOMENT::format));
 
+  static final Three<String, String, Collection<String>> HAS_COPY =
+      MISTAKES.declare("has-copy", Hole.word("person"), Hole.word("issue"), Hole.list("copies"));
+  static final Two<String, LocalDateTime> SIGNED_EXPIRED =
+      MISTAKES.declare(
+          "signed-expired", Hole.word("issue"), new Hole<>("to", MomentStyle.MOMENT::format));
+  static final Three<String, String, Optional<String>> SIGNED_CALLED_BACK =
+      MISTAKES.declare(
+          "signed-called-back", Hole.word("issue"), Hole.word("reason"), Hole.perhaps("latest"));
+  static final Two<String, LocalDateTime> ENTER_EXPIRED =
+      MISTAKES.declare(
+          "enter-expired", Hole.word("pack"), new Hole<>("to", MomentStyle.MOMENT::format));
+
   static final Two<String, Optional<String>> UNKNOWN_PACK =
       MISTAKES.declare("unknown-pack", Hole.word("pack"), Hole.perhaps("near"));
   static final Two<String, Optional<String>> UNKNOWN_PERSON =
@@ -92,6 +104,8 @@ final class AppText {
       MISTAKES.declare("several-held", Hole.word("person"), Hole.list("copies"));
 
   static final Mistake NO_FINGERPRINT = MISTAKES.declare("no-fingerprint");
+  static final Mistake NO_FINGERPRINT_IN_JSON = MISTAKES.declare("no-fingerprint-in-json");
+  static final Mistake NO_SUCH_JSON = MISTAKES.declare("no-such-json");
   static final String NEVER_REGISTERED = MISTAKES.phrase("never-registered");
   static final String NO_REGISTER_ASKED = MISTAKES.phrase("no-register-asked");
   static final Phrase<Verify.Made> MADE_FROM =
@@ -183,6 +197,13 @@ final class AppText {
       MISTAKES.declare("again.other-maker", Hole.word("maker"), Hole.word("this"));
   static final Two<String, String> HANDED_OUT =
       MISTAKES.declare("entered.handed-out", Hole.word("copy"), PERSON);
+  static final One<String> RECALLED = MISTAKES.declare("entered.recalled", Hole.word("reason"));
+  private static final Hole<String> PACK = Hole.word("pack");
+  private static final Hole<LocalDateTime> FROM = new Hole<>("from", MomentStyle.MOMENT::format);
+  static final One<String> NOTHING_NOW = MISTAKES.declare("gap.now", PACK);
+  static final Two<String, LocalDateTime> NOTHING_FROM = MISTAKES.declare("gap.from", PACK, FROM);
+  static final Three<String, LocalDateTime, LocalDateTime> NOTHING_BETWEEN =
+      MISTAKES.declare("gap.between", PACK, FROM, new Hole<>("to", MomentStyle.MOMENT::format));
   static final One<String> ACKNOWLEDGED = MISTAKES.declare("entered.acknowledged", PERSON);
   static final Three<String, String, LocalDate> SIGNED_OFF =
       MISTAKES.declare(

@@ -20,11 +20,17 @@ public final class Batch {
   private final Store store;
   private final Clock clock;
   private final String who;
+  private final boolean confirmed;
 
-  public Batch(Store store, Clock clock, String who) {
+  /**
+   * @param confirmed whether the clerk knows that issues are not in use, or that people have copies
+   *     of them; else such a row is refused
+   */
+  public Batch(Store store, Clock clock, String who, boolean confirmed) {
     this.store = store;
     this.clock = clock;
     this.who = who;
+    this.confirmed = confirmed;
   }
 
   /** Enters a table. */
@@ -51,7 +57,7 @@ public final class Batch {
           () -> {
             for (List<CsvText.Cell> row : table.rows()) {
               try {
-                said.add(new BatchRow(store, register, by, table.cells(row)).done(act));
+                said.add(new BatchRow(store, register, by, confirmed, table.cells(row)).done(act));
               } catch (RowRefused | RegisterException | IOException e) {
                 problems.add(table.told(row, String.valueOf(e.getMessage())));
               }

@@ -23,12 +23,14 @@ final class BatchRow {
   private final Store store;
   private final Register register;
   private final By by;
+  private final boolean confirmed;
   private final Map<String, String> cells;
 
-  BatchRow(Store store, Register register, By by, Map<String, String> cells) {
+  BatchRow(Store store, Register register, By by, boolean confirmed, Map<String, String> cells) {
     this.store = store;
     this.register = register;
     this.by = by;
+    this.confirmed = confirmed;
     this.cells = cells;
   }
 
@@ -46,7 +48,9 @@ final class BatchRow {
     String name = issue.name();
     switch (act) {
       case HAND_OUT -> {
-        InUse.require(register, issue, by.when());
+        if (!confirmed) {
+          InUse.toHandOut(register, issue, person, by.when());
+        }
         String copy = cell("copy");
         if (copy.isEmpty()) {
           copy = register.handOutNext(by, issue, person);
@@ -70,6 +74,9 @@ final class BatchRow {
       }
       default -> {
         Signature signature = signature(person);
+        if (!confirmed) {
+          InUse.toSignOff(register, issue, by.when());
+        }
         SignOffTerms.of(store, issue, by.when().toLocalDate()).require(issue, signature);
         register.signOff(by, issue, signature);
         return "%s: %s signed off, %s, until %s"

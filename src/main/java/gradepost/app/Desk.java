@@ -3,6 +3,7 @@ package gradepost.app;
 import gradepost.app.store.Answer;
 import gradepost.app.store.Store;
 import gradepost.reissue.register.Entry;
+import gradepost.reissue.register.Gap;
 import gradepost.reissue.register.Register;
 import gradepost.reissue.register.Register.By;
 import gradepost.reissue.register.RegisterException;
@@ -10,6 +11,7 @@ import gradepost.reissue.register.Signature;
 import gradepost.text.Mistake;
 import java.io.IOException;
 import java.time.Clock;
+import java.time.LocalDateTime;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
@@ -83,8 +85,9 @@ public final class Desk {
    * A copy is handed out.
    *
    * @param copy its number; the next one of the issue where empty
-   * @param confirmed whether the clerk knows that the issue is not in use; else one that is
-   *     recalled, superseded, expired or not in force yet is not handed out
+   * @param confirmed whether the clerk knows that the issue is not in use, or that the holder has a
+   *     copy of it; else one that is recalled, superseded or expired is not handed out, nor a
+   *     second copy
    */
   public Answer handOut(
       String called,
@@ -99,7 +102,7 @@ public final class Desk {
         () -> AppText.HANDED_OUT.with(Objects.requireNonNull(number.get()), entered).inWords(),
         (register, by, issue) -> {
           if (!confirmed) {
-            InUse.require(register, issue, by.when());
+            InUse.toHandOut(register, issue, entered, by.when());
           }
           if (copy.isPresent()) {
             register.handOut(by, issue, copy.get(), entered);
@@ -117,17 +120,60 @@ public final class Desk {
     return act(called, person, latin, AppText.ACKNOWLEDGED::with, Register::acknowledge);
   }
 
-  /** A driver is signed off for a direction of the pack, for no longer than its policy lets him. */
-  public Answer signOff(String called, Optional<String> latin, Signature signature) {
+  /**
+   * A driver is signed off for a direction of the pack, for no longer than its policy lets him.
+   *
+   * @param confirmed whether the clerk knows that the issue was called back or has expired; else
+   *     nobody is signed off on such a one
+   */
+  public Answer signOff(
+      String called, Optional<String> latin, Signature signature, boolean confirmed) {
     return act(
         called,
         signature.person(),
         latin,
         name -> AppText.SIGNED_OFF.with(name, signature.covers(), signature.lapses()),
         (register, by, issue, name) -> {
+          if (!confirmed) {
+            InUse.toSignOff(register, issue, by.when());
+          }
           SignOffTerms.of(store, issue, by.when().toLocalDate()).require(issue, signature);
           register.signOff(by, issue, signature.by(name));
         });
+  }
+
+  /**
+   * An issue is called back though nothing supersedes it. The issue before it, which it has
+   * superseded, does not come into force again: where nothing is in force then, that is told.
+   */
+  public Answer recall(String called, String reason) {
+    return OnRegister.of(
+        store,
+        register -> {
+          Optional<Entry> issue = register.find(called);
+          if (issue.isEmpty()) {
+            return Store.unknown(register, called);
+          }
+          String pack = issue.get().pack();
+          LocalDateTime now = by().when();
+          Gap before = register.gap(pack, now);
+          register.recall(by(), issue.get(), reason);
+          Gap after = register.gap(pack, now);
+          Answer done =
+              Answer.said(issue.get().name() + ": " + AppText.RECALLED.with(reason).inWords());
+          return after.from().isBefore(before.from())
+              ? done.and(Answer.said(nothingInForce(pack, after, now)))
+              : done;
+        });
+  }
+
+  private static String nothingInForce(String pack, Gap gap, LocalDateTime now) {
+    Optional<LocalDateTime> to = gap.to();
+    return to.isPresent()
+        ? AppText.NOTHING_BETWEEN.with(pack, gap.from(), to.get()).inWords()
+        : gap.from().equals(now)
+            ? AppText.NOTHING_NOW.with(pack).inWords()
+            : AppText.NOTHING_FROM.with(pack, gap.from()).inWords();
   }
 
   private By by() {

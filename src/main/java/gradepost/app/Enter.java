@@ -43,6 +43,7 @@ public final class Enter {
   private final Path out;
   private final Optional<Path> templates;
   private final By by;
+  private final boolean confirmed;
 
   /**
    * Makes ready for a clerk.
@@ -50,12 +51,15 @@ public final class Enter {
    * @param out folder of the papers
    * @param templates folder of a depot's own templates
    * @param who does it, for the log of the register
+   * @param confirmed whether the clerk knows that a pack has expired; else such a one is refused
    */
-  public Enter(Store store, Path out, Optional<Path> templates, Clock clock, String who) {
+  public Enter(
+      Store store, Path out, Optional<Path> templates, Clock clock, String who, boolean confirmed) {
     this.store = store;
     this.out = out;
     this.templates = templates;
     this.by = store.by(who, clock);
+    this.confirmed = confirmed;
   }
 
   /**
@@ -118,6 +122,10 @@ public final class Enter {
       return Answer.refused(
           "%s: error: %s is registered already\n  Maybe use reissue, which counts on from it"
               .formatted(file, latest.get().name()));
+    }
+    if (!confirmed && !found.issue().validTo().isAfter(by.when())) {
+      return Answer.refused(
+          AppText.ENTER_EXPIRED.with(file.toString(), found.issue().validTo()).inWords());
     }
     Differences differences =
         new DifferenceFinder(layout.messages()).of(file, found, Optional.empty());

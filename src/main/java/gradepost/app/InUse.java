@@ -1,43 +1,77 @@
 package gradepost.app;
 
+import gradepost.pack.PersonName;
 import gradepost.reissue.register.Entry;
+import gradepost.reissue.register.Question;
 import gradepost.reissue.register.Register;
 import gradepost.reissue.register.RegisterException;
 import gradepost.text.Mistake;
 import java.time.LocalDateTime;
+import java.util.List;
 import java.util.Optional;
 
-/** Whether an issue is fit to be put into somebody's hands. */
+/** Whether an issue is fit to be put into somebody's hands, or to be signed for. */
 final class InUse {
 
   /**
-   * Requires that an issue is in use, or will be.
+   * Requires that an issue is in use, or will be, and that nobody gets a second copy of it.
    *
-   * @throws RegisterException if it was recalled or superseded, or has expired
+   * @throws RegisterException if it was recalled or superseded, or has expired, or if the holder
+   *     has a copy of it
    */
-  static void require(Register register, Entry issue, LocalDateTime now) throws RegisterException {
-    Optional<Mistake> obstacle = obstacle(register, issue, now);
-    if (obstacle.isPresent()) {
-      throw new RegisterException(obstacle.get());
-    }
-  }
-
-  private static Optional<Mistake> obstacle(Register register, Entry issue, LocalDateTime now)
+  static void toHandOut(Register register, Entry issue, String holder, LocalDateTime now)
       throws RegisterException {
     Optional<String> recalled = register.recalled(issue, now);
     if (recalled.isPresent()) {
-      Optional<Entry> later =
-          register.latest(issue.pack()).filter(last -> last.number() > issue.number());
-      boolean good = later.isPresent() && register.recalled(later.get(), now).isEmpty();
-      Optional<String> instead = later.filter(last -> good).map(Entry::name);
-      return Optional.of(
+      Optional<String> instead = instead(register, issue, now);
+      throw new RegisterException(
           Register.isSuperseded(recalled.get())
               ? AppText.NOT_IN_USE.with(issue.name(), recalled.get(), instead)
               : AppText.CALLED_BACK.with(issue.name(), recalled.get(), instead));
     }
-    return issue.validTo().isAfter(now)
-        ? Optional.empty()
-        : Optional.of(AppText.ISSUE_EXPIRED.with(issue.name(), issue.validTo()));
+    require(issue, now, AppText.ISSUE_EXPIRED.with(issue.name(), issue.validTo()));
+    List<String> copies =
+        register.list(Question.outOf(issue.pack())).rows().stream()
+            .filter(row -> row.get(0).equals(issue.name()) && PersonName.same(row.get(2), holder))
+            .map(row -> row.get(1))
+            .toList();
+    if (!copies.isEmpty()) {
+      throw new RegisterException(AppText.HAS_COPY.with(holder, issue.name(), copies));
+    }
+  }
+
+  /**
+   * Requires that an issue may still be signed off on. One that is superseded may: the ride may
+   * have been before, and whoever is signed off on it is briefed on the later one.
+   *
+   * @throws RegisterException if it was called back, or has expired
+   */
+  static void toSignOff(Register register, Entry issue, LocalDateTime now)
+      throws RegisterException {
+    Optional<String> recalled =
+        register.recalled(issue, now).filter(reason -> !Register.isSuperseded(reason));
+    if (recalled.isPresent()) {
+      throw new RegisterException(
+          AppText.SIGNED_CALLED_BACK.with(
+              issue.name(), recalled.get(), instead(register, issue, now)));
+    }
+    require(issue, now, AppText.SIGNED_EXPIRED.with(issue.name(), issue.validTo()));
+  }
+
+  private static void require(Entry issue, LocalDateTime now, Mistake expired)
+      throws RegisterException {
+    if (!issue.validTo().isAfter(now)) {
+      throw new RegisterException(expired);
+    }
+  }
+
+  /** A later issue of the pack that is not recalled. */
+  private static Optional<String> instead(Register register, Entry issue, LocalDateTime now)
+      throws RegisterException {
+    Optional<Entry> later =
+        register.latest(issue.pack()).filter(last -> last.number() > issue.number());
+    boolean good = later.isPresent() && register.recalled(later.get(), now).isEmpty();
+    return later.filter(last -> good).map(Entry::name);
   }
 
   private InUse() {}

@@ -46,7 +46,11 @@ final class PackBrief {
       return Answer.of(early);
     }
     Optional<PackDates> dates = wish.now().map(moment -> new PackDates(pack, moment));
-    Answer told = dates.map(d -> Answer.of(d.problems())).orElse(Answer.GOOD);
+    Answer told =
+        dates
+            .map(d -> wish.expiredToo() ? d.problemsOfWanted() : d.problems())
+            .map(problems -> Answer.of(problems, wish.failOn()))
+            .orElse(Answer.GOOD);
     if (dates.filter(PackDates::over).isPresent() && !wish.expiredToo()) {
       return told.and(Answer.refused(AppText.BRIEF_EXPIRED.with(file.toString()).inWords()));
     }

@@ -12,10 +12,12 @@ import gradepost.app.store.Store;
 import gradepost.reissue.register.RegisterException;
 import gradepost.render.Fingerprints;
 import gradepost.source.pack.PackFile;
+import gradepost.text.Mistake;
 import gradepost.yaml.Reading;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -29,6 +31,7 @@ import java.util.Optional;
 public final class Verify {
   private static final int LARGEST_MB = 64;
   private final Optional<Store> store;
+  private final LocalDateTime now;
 
   /** A paper that was made from these data. */
   record Made(Path paper, Path pack, int issue) {}
@@ -39,11 +42,17 @@ public final class Verify {
   /** Without a register. */
   public Verify() {
     this.store = Optional.empty();
+    this.now = LocalDateTime.MIN;
   }
 
-  /** With a register, if there is one there. */
-  public Verify(Store store) {
+  /**
+   * With a register, if there is one there.
+   *
+   * @param now when an issue is to be in force
+   */
+  public Verify(Store store, LocalDateTime now) {
     this.store = Optional.of(store).filter(Store::exists);
+    this.now = now;
   }
 
   /** Compares a PDF, HTML or JSON file with the register, and with these packs or folders. */
@@ -52,18 +61,18 @@ public final class Verify {
       byte[] bytes = Disk.bytes(paper, LARGEST_MB);
       Optional<Answer> registered =
           store.isPresent()
-              ? new RegisteredPaper(store.get(), paper).with(bytes)
+              ? new RegisteredPaper(store.get(), paper, now).with(bytes)
               : Optional.empty();
       if (registered.isPresent()) {
         return registered.get();
       }
       Optional<String> printed = printed(paper, bytes);
       if (printed.isEmpty()) {
-        return Answer.refused(paper + ": error: " + AppText.NO_FINGERPRINT.inWords());
+        return Answer.refused(paper + ": error: " + noFingerprint(paper).inWords());
       }
       Optional<Answer> changed =
           store.isPresent()
-              ? new RegisteredPaper(store.get(), paper).changed(printed.get())
+              ? new RegisteredPaper(store.get(), paper, now).changed(printed.get())
               : Optional.empty();
       if (changed.isPresent()) {
         return changed.get();
@@ -75,6 +84,20 @@ public final class Verify {
     } catch (RegisterException e) {
       return Answer.refused("error: " + e.getMessage());
     }
+  }
+
+  private Mistake noFingerprint(Path paper) {
+    return !isJson(paper)
+        ? AppText.NO_FINGERPRINT
+        : store.isPresent() ? AppText.NO_SUCH_JSON : AppText.NO_FINGERPRINT_IN_JSON;
+  }
+
+  private static boolean isJson(Path paper) {
+    return name(paper).endsWith(".json");
+  }
+
+  private static String name(Path paper) {
+    return String.valueOf(paper.getFileName()).toLowerCase(Locale.ROOT);
   }
 
   private String notLookedAt() {
@@ -108,10 +131,9 @@ public final class Verify {
   }
 
   private static Optional<String> printed(Path paper, byte[] bytes) throws IOException {
-    String name = String.valueOf(paper.getFileName()).toLowerCase(Locale.ROOT);
-    if (name.endsWith(".pdf")) {
+    if (name(paper).endsWith(".pdf")) {
       return Fingerprints.ofPdf(bytes);
-    } else if (name.endsWith(".json")) {
+    } else if (isJson(paper)) {
       return json(bytes);
     }
     return Fingerprints.ofHtml(new String(bytes, StandardCharsets.UTF_8));

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code gradepost register batch}. */
@@ -31,12 +32,19 @@ final class BatchCommand implements Callable<Integer> {
   @Parameters(index = "1", paramLabel = "FILE", description = "The table, as CSV.")
   private Path file = Path.of("");
 
+  @Option(
+      names = "--confirm",
+      description =
+          "Enter it though an issue is not in use, or somebody holds a copy of it already.")
+  private boolean confirmed;
+
   @Mixin private RegisterOptions register = new RegisterOptions();
 
   @Override
   public Integer call() {
     return Saying.exitCode(
         register.command(),
-        new Batch(register.store(), Main.clock(register.command()), register.who()).of(act, file));
+        new Batch(register.store(), Main.clock(register.command()), register.who(), confirmed)
+            .of(act, file));
   }
 }

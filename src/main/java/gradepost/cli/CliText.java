@@ -40,7 +40,6 @@ final class CliText {
   private static final Hole<String> COPY = Hole.word("copy");
   static final One<String> COPY_BACK = MISTAKES.declare("copy-back", COPY);
   static final One<String> COPY_DESTROYED = MISTAKES.declare("copy-destroyed", COPY);
-  static final One<String> RECALLED = MISTAKES.declare("recalled", Hole.word("reason"));
   static final Mistake PUT_IN_PLACE = MISTAKES.declare("put-in-place");
 
   private CliText() {}

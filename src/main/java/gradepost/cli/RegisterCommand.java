@@ -80,6 +80,8 @@ final class RegisterCommand implements Runnable {
               paramLabel = "DIR",
               description = "Lay out with the depot's own templates instead of those in the jar.")
           @Nullable Path templates,
+      @Option(names = "--confirm", description = "Register a pack though it has expired.")
+          boolean confirmed,
       @Mixin RegisterOptions register) {
     try (TerminalProgress progress = TerminalProgress.forThisTerminal()) {
       return Saying.exitCode(
@@ -89,7 +91,8 @@ final class RegisterCommand implements Runnable {
                   out,
                   Optional.ofNullable(templates),
                   Main.clock(register.command()),
-                  register.who())
+                  register.who(),
+                  confirmed)
               .of(packs, Duration.ofSeconds(10), progress));
     }
   }
@@ -115,7 +118,8 @@ final class RegisterCommand implements Runnable {
           @Nullable String latin,
       @Option(
               names = "--confirm",
-              description = "Hand it out though it is recalled, superseded or expired.")
+              description =
+                  "Hand it out though it is recalled, superseded or expired, or HOLDER has a copy.")
           boolean confirmed,
       @Mixin RegisterOptions register) {
     return Saying.exitCode(
@@ -181,11 +185,7 @@ final class RegisterCommand implements Runnable {
               description = "The reason, for the lists.")
           String reason,
       @Mixin RegisterOptions register) {
-    return act(
-        register,
-        issue,
-        CliText.RECALLED.with(reason).inWords(),
-        (r, by, entry) -> r.recall(by, entry, reason));
+    return Saying.exitCode(register.command(), desk(register).recall(issue, reason));
   }
 
   @Command(

@@ -75,6 +75,11 @@ final class SignOffCommand implements Callable<Integer> {
       description = "The day on which it lapses, such as 2027-05-25.")
   private LocalDate lapses = LocalDate.MIN;
 
+  @Option(
+      names = "--confirm",
+      description = "Sign the driver off though the issue is recalled or expired.")
+  private boolean confirmed;
+
   @Mixin private RegisterOptions register = new RegisterOptions();
 
   @Override
@@ -86,6 +91,7 @@ final class SignOffCommand implements Callable<Integer> {
                 issue,
                 Optional.ofNullable(latin),
                 new Signature(
-                    person, direction, formation, assessor, lapses, score, paper, conditions)));
+                    person, direction, formation, assessor, lapses, score, paper, conditions),
+                confirmed));
   }
 }

@@ -4,6 +4,7 @@ import gradepost.app.Verify;
 import gradepost.app.store.Store;
 import gradepost.cli.terminal.Saying;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -42,6 +43,9 @@ final class VerifyCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    return Saying.exitCode(spec, new Verify(Store.of(register, Optional.empty())).of(paper, packs));
+    return Saying.exitCode(
+        spec,
+        new Verify(Store.of(register, Optional.empty()), LocalDateTime.now(Main.clock(spec)))
+            .of(paper, packs));
   }
 }

@@ -32,7 +32,9 @@ final class PackActs {
   }
 
   void at(RoutesConfig routes) {
-    routes.post("/packs/{pack}/enter", ctx -> act(ctx, (pack, issue, by) -> desk.enter(pack, by)));
+    routes.post(
+        "/packs/{pack}/enter",
+        ctx -> act(ctx, (pack, issue, by) -> desk.enter(pack, by, confirmed(ctx))));
     routes.post(
         "/packs/{pack}/checked", ctx -> act(ctx, (pack, issue, by) -> desk.checked(issue, by)));
     routes.post(
@@ -50,6 +52,10 @@ final class PackActs {
         by.isEmpty()
             ? Answer.refused(DeskText.NO_NAME.inWords())
             : act.on(pack, pack.id() + "/" + Asked.field(ctx, "issue"), by));
+  }
+
+  private static boolean confirmed(Context ctx) {
+    return !Asked.field(ctx, "confirm").isEmpty();
   }
 
   /** Whoever signs off is the assessor. */
@@ -71,6 +77,7 @@ final class PackActs {
             Asked.field(ctx, "score"),
             Asked.field(ctx, "paper"),
             Asked.field(ctx, "conditions")),
-        by);
+        by,
+        confirmed(ctx));
   }
 }

@@ -161,7 +161,7 @@ final class PackPages {
       List<String> row = rows.get(i);
       String state =
           !row.get(5).isEmpty()
-              ? "recalled: " + row.get(5)
+              ? row.get(5)
               : i < rows.size() - 1 ? "superseded" : row.get(7).equals("DRAFT") ? "DRAFT" : "";
       out.add(
           new OfRegister(

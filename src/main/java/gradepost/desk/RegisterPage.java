@@ -68,7 +68,12 @@ final class RegisterPage {
             ? Answer.refused(DeskText.NO_PEOPLE.inWords())
             : Session.of(ctx).by(ctx).isEmpty()
                 ? Answer.refused(DeskText.NO_NAME.inWords())
-                : people.enter(act, form(ctx, "issue"), names, Session.of(ctx).by(ctx)));
+                : people.enter(
+                    act,
+                    form(ctx, "issue"),
+                    names,
+                    Session.of(ctx).by(ctx),
+                    !form(ctx, "confirm").isEmpty()));
   }
 
   /** Takes an entry back. */
@@ -101,6 +106,7 @@ final class RegisterPage {
             Map.entry("faults", done.problems()),
             Map.entry("people", done.good() ? "" : form(ctx, "people")),
             Map.entry("issue", form(ctx, "issue")),
+            Map.entry("act", done.good() ? "" : form(ctx, "act")),
             Map.entry("list", list),
             Map.entry("pack", param(ctx, "pack").orElse("")),
             Map.entry("person", param(ctx, "person").orElse("")),

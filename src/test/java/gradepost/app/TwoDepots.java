@@ -104,7 +104,7 @@ abstract class TwoDepots {
         new Reproduce(south, Optional.empty(), Progress.SILENT).of("0000/2", Optional.of(papers)),
         elsewhere);
     refused(
-        new Enter(south, papers, Optional.empty(), NOON, "Birch")
+        new Enter(south, papers, Optional.empty(), NOON, "Birch", false)
             .of(List.of(folder.resolve("south/routes")), Duration.ofSeconds(1), Progress.SILENT),
         elsewhere);
     assertThat(papers).doesNotExist();

@@ -28,6 +28,19 @@ class IssuesInUseTest {
     return clerk.register(code, all);
   }
 
+  private String signOff(int code, String issue, String... more) {
+    String words =
+        "sign-off %s --person Elm --direction Out --assessor Rowe --lapses 2027-07-01 %s";
+    return clerk.register(code, words.formatted(issue, String.join(" ", more)).strip().split(" "));
+  }
+
+  /** The paper of an issue beside the register. */
+  private String verify(int code, int issue) {
+    String paper = clerk.papers() + "/0000-issue-" + issue + "/0000-out-3-car.html";
+    String register = folder.resolve("register.db").toString();
+    return clerk.types(code, "verify", paper, "--register", register);
+  }
+
   @Test
   void whatIsRecalledIsToldWhereItIsHandedOutAndWhereItIsBuiltOn() throws Exception {
     clerk.notice(0, "n1", Clerk.entry("T 1", 900, 1100, 30, "2026-11-28 04:00", "further notice"));
@@ -39,6 +52,10 @@ class IssuesInUseTest {
             "error: 0000/2 is recalled and not to be handed out: notice 1 was wrong; allowed: an"
                 + " issue that is in use; or, if this one is meant, the same with --confirm\n");
     assertThat(handOut(0, "0000/2", "1", "--confirm")).contains("copy 1 handed out to Elm");
+    signOff(1, "0000/2");
+    assertThat(clerk.err)
+        .startsWith(
+            "error: 0000/2 is recalled, and nobody is to be signed off on it: notice 1 was");
     handOut(1, "0000/1", "1");
     assertThat(clerk.err)
         .contains("0000/1 is not to be handed out: superseded by issue 2")
@@ -78,7 +95,8 @@ class IssuesInUseTest {
     clerk.notice(0, "n1", Clerk.entry("T 1", 900, 1100, 30, "2026-11-28 04:00", "further notice"));
     assertThat(clerk.register(0, "to-brief")).contains("Elm", "0000/2");
     assertThat(clerk.register(0, "notices")).contains("T 1", "0000/2");
-    clerk.register(0, "recall", "0000/2", "--reason", "wrong mileage");
+    assertThat(clerk.register(0, "recall", "0000/2", "--reason", "wrong mileage"))
+        .contains("warning: nothing of 0000 is in force now\n  Maybe issue it anew: gradepost");
     assertThat(clerk.register(0, "to-brief")).isEqualTo("NONE\n");
     assertThat(clerk.register(0, "notices")).isEqualTo("NONE\n");
   }
@@ -97,7 +115,12 @@ class IssuesInUseTest {
     assertThat(clerk.register(0, "notices", "--csv").lines())
         .anyMatch(l -> l.startsWith("T 0,") && l.contains(",in force,0000/2"))
         .anyMatch(l -> l.startsWith("T 1,") && l.endsWith(",begins,0000/3"));
-    clerk.register(0, "recall", "0000/3", "--reason", "not on that day");
+    assertThat(clerk.register(0, "recall", "0000/3", "--reason", "not on that day"))
+        .as("what it superseded ends all the same")
+        .isEqualTo(
+            "0000/3: recalled: not on that day\n"
+                + "warning: from 2026-12-07 04:00 nothing of 0000 is in force\n"
+                + "  Maybe issue it anew before then: gradepost reissue FOLDER --notice FILE\n");
     assertThat(clerk.register(0, "notices")).contains("T 0").doesNotContain("T 1");
   }
 
@@ -121,16 +144,28 @@ class IssuesInUseTest {
     assertThat(clerk.register(0, "issues")).contains("superseded by issue 2 from 2026-12-07 04:00");
     assertThat(clerk.register(0, "issues", "--in-force")).contains("0000/1");
     handOut(0, "0000/1", "1");
+    assertThat(verify(0, 1))
+        .contains("genuine, ")
+        .endsWith("  0000/1 is still in force: superseded by issue 2 from 2026-12-07 04:00\n");
     assertThat(clerk.register(0, "out", "--in-force")).contains("0000/1");
     clerk.register(0, "checked", "0000/2", "--by", "Another Clerk", "--out", clerk.papers());
     handOut(0, "0000/2", "1");
+    assertThat(verify(0, 2)).endsWith("  0000/2 is in force only from 2026-12-07 04:00\n");
     clerk.at("2026-12-07T04:00");
+    verify(1, 1);
+    assertThat(clerk.err).contains("error: 0000/1 is not in force any more: superseded by issue 2");
     handOut(1, "0000/1", "2");
     assertThat(clerk.err).contains("Maybe 0000/2");
     assertThat(clerk.register(0, "issues", "--in-force")).doesNotContain("0000/1");
     clerk.at("2027-06-01T09:00");
     handOut(1, "0000/2", "2");
     assertThat(clerk.err).contains("0000/2 expired on 2027-05-31 04:00, and is not to be handed");
+    signOff(1, "0000/2");
+    assertThat(clerk.err)
+        .contains("0000/2 expired on 2027-05-31 04:00, and nobody is to be signed off on it");
+    assertThat(signOff(0, "0000/2", "--confirm")).contains("Elm signed off, Out");
+    verify(1, 2);
+    assertThat(clerk.err).contains("error: 0000/2 expired on 2027-05-31 04:00");
     assertThat(clerk.types(2, "reissue", "x", "--valid-from", "2027-02-30 04:00")).isEmpty();
     assertThat(clerk.err).contains("2027-02-30 04:00\" is not a date and hour");
   }

@@ -55,7 +55,7 @@ class KeptRegisterTest extends BegunRegister {
         .startsWith(
             seventy
                 + ": error: its fingerprint is that of 0000/1, but it is none of the 5 papers"
-                + " registered for it. It was changed, or made apart from them");
+                + " registered for it. Somebody changed it, or brief made it outside the register");
     byte[] pdf = Files.readAllBytes(issue.resolve("0000-out-3-car.pdf"));
     pdf[pdf.length - 2] ^= 1;
     Path flipped = Files.write(folder.resolve("other.pdf"), pdf);
@@ -63,6 +63,20 @@ class KeptRegisterTest extends BegunRegister {
     assertThat(verify(0, seventy, "no/register.db"))
         .endsWith(
             "  without a register: only its fingerprint was compared, not its other content\n");
+    Path json = issue.resolve("0000-out-3-car.json");
+    assertThat(verify(0, json, here)).contains(": genuine, byte for byte 0000-out-3-car.json of");
+    String handOver = Files.readString(json);
+    Path changed =
+        Files.writeString(folder.resolve("other.json"), handOver.replaceFirst("\\d\\.\\d", "7.7"));
+    assertThat(verify(1, changed, here))
+        .contains("error: its fingerprint is that of 0000/1, but it is none of the 5 papers");
+    Files.writeString(changed, handOver.replaceFirst("(?m)\\{", ""));
+    assertThat(verify(1, changed, here))
+        .contains(
+            "error: its content is that of no file in the register, and no fingerprint can be")
+        .doesNotContain("page");
+    assertThat(verify(1, changed, "no/register.db"))
+        .contains("error: no fingerprint can be read in it: it was changed, or it is no hand-over");
     run(0, "recall", "0000/1", "--reason", "misprint");
     assertThat(verify(1, paper, here)).contains("genuine, ", "error: 0000/1 is recalled: misprint");
   }

@@ -36,7 +36,7 @@ class PackDatesTest {
         .contains("note: T 4 ended on 2026-11-20 04:00, and the papers leave it out")
         .contains(
             "note: T 5 was imposed on 2026-11-26 04:00, but the pack was known up to 2026-11");
-    clerk.types(1, "brief", clerk.pack.toString(), "--out", clerk.papers());
+    clerk.types(0, "brief", clerk.pack.toString(), "--out", clerk.papers());
     assertThat(clerk.err).contains("restrictions.yaml:3:", "T 1 ended on 2026-11-28 04:00");
     assertThat(Path.of(clerk.papers(), "0000-out-3-car.pdf")).exists();
   }
@@ -50,7 +50,17 @@ class PackDatesTest {
     clerk.types(1, "brief", clerk.pack.toString(), "--out", clerk.papers());
     assertThat(clerk.err).contains("the pack has expired, and no paper was made");
     assertThat(Path.of(clerk.papers())).doesNotExist();
-    clerk.types(1, "brief", clerk.pack.toString(), "--out", clerk.papers(), "--expired");
+    clerk.register(1, "enter", clerk.routes.toString(), "--out", clerk.papers());
+    assertThat(clerk.err)
+        .contains("error: the pack expired on 2027-05-31 04:00, and was not registered; allowed: a")
+        .contains(
+            "or, if this one is meant, the same with --confirm\n  Maybe set a later valid-to");
+    assertThat(clerk.register(0, "issues")).isEqualTo("NONE\n");
+    String routes = clerk.routes.toString();
+    clerk.register(0, "enter", routes, "--out", clerk.papers(), "--confirm");
+    assertThat(clerk.out).contains("0000/1 registered");
+    clerk.types(0, "brief", clerk.pack.toString(), "--out", clerk.papers(), "--expired");
+    assertThat(clerk.err).contains("warning: the pack expired on 2027-05-31 04:00; it is now 2027");
     assertThat(Path.of(clerk.papers(), "0000-out-3-car.pdf")).exists();
   }
 

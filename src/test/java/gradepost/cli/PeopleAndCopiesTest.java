@@ -54,6 +54,33 @@ class PeopleAndCopiesTest extends BegunRegister {
   }
 
   @Test
+  void aTableThatIsEnteredTwiceGivesNobodyASecondCopyUnlessThatIsMeant() throws Exception {
+    String table = "issue,person\n0000,Elm\n0000,Bob Rowan\n";
+    batch(0, "hand-out", table);
+    String out = run(0, "out");
+    batch(1, "hand-out", table + "0000,Sallow\n");
+    String file = folder.resolve("table.csv").toString();
+    assertThat(err)
+        .isEqualTo(
+            file
+                + ":2:1: error: Elm already holds copy 1 of 0000/1; allowed: one copy of an issue"
+                + " for each person; or, if one more is meant, the same with --confirm\n"
+                + file
+                + ":3:1: error: Bob Rowan already holds copy 2 of 0000/1; allowed: one copy of an"
+                + " issue for each person; or, if one more is meant, the same with --confirm\n"
+                + "error: nothing was entered\n");
+    run(1, "hand-out", "0000/1", "--to", "Rowan, Bob");
+    assertThat(err).startsWith("error: Rowan, Bob already holds copy 2 of 0000/1; allowed: one");
+    assertThat(run(0, "out")).isEqualTo(out);
+    assertThat(run(0, "hand-out", "0000/1", "--to", "Rowan, Bob", "--confirm")).contains("copy 3");
+    assertThat(run(0, "batch", "hand-out", table(table).toString(), "--confirm"))
+        .isEqualTo("0000/1: copy 4 handed out to Elm\n0000/1: copy 5 handed out to Bob Rowan\n");
+    batch(1, "hand-out", "issue,person\n0001,Ash\n0001,ASH\n");
+    assertThat(err).contains(":3:1: error: ASH already holds copy 1 of 0001/1");
+    assertThat(run(0, "out", "--pack", "0001")).isEqualTo("NONE\n");
+  }
+
+  @Test
   void allThatIsWrongInATableIsToldAndThenNothingIsEntered() throws Exception {
     String log = run(0, "log");
     Path file = folder.resolve("table.csv");

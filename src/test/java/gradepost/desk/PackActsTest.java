@@ -50,6 +50,14 @@ class PackActsTest {
           .contains("0000/1: checked by C Checker", "<td>C Checker</td>")
           .doesNotContain("DRAFT", "I have checked");
 
+      String handOut = form + "&by=A+Clerk&act=hand-out&issue=0000/1&people=D+Driver";
+      assertThat(browser.post("/register", handOut).body()).contains("copy 1 handed out");
+      assertThat(browser.post("/register", handOut).body())
+          .contains("D Driver already holds copy 1 of 0000/1", "name=\"confirm\"");
+      assertThat(browser.post("/register", handOut + "&confirm=yes").body())
+          .contains("copy 2 handed out")
+          .doesNotContain("name=\"confirm\"");
+
       String direction =
           checked.replaceFirst("(?s).*?<select name=\"direction\"><option>([^<]+)<.*", "$1");
       String signature =
@@ -69,7 +77,8 @@ class PackActsTest {
           .contains("role=\"alert\"");
       assertThat(
               browser.post(pack + "/recall", form + "&issue=1&by=A+Clerk&reason=misprint").body())
-          .contains("RECALLED: misprint", "recalled: misprint");
+          .contains("RECALLED: misprint", "recalled: misprint")
+          .contains("warning: nothing of 0000 is in force now");
       assertThat(browser.post("/packs/none/recall", form).statusCode()).isEqualTo(404);
     }
   }

@@ -39,7 +39,8 @@ final class ReissueTold {
       answer = answer.and(Answer.said(summary(outcomes, dryRun)));
     }
     if (count(outcomes, State.ELSEWHERE) == outcomes.size()) {
-      return answer.and(Answer.refused("error: no pack here is of a route that the notice names"));
+      return new Answer(List.of(), answer.written(), answer.problems(), false)
+          .and(Answer.refused("error: no pack here is of a route that the notice names"));
     }
     if (count(outcomes, State.UNREADABLE) > 0) {
       return answer.and(Answer.refused(UNREADABLE));

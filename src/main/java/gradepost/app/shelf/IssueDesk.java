@@ -31,9 +31,13 @@ public final class IssueDesk {
     this.clock = clock;
   }
 
-  /** Registers a pack as its files are: later issues follow it. */
-  public Answer enter(ShelfPack pack, String by) {
-    return new Enter(store, out, Optional.empty(), clock, by)
+  /**
+   * Registers a pack as its files are: later issues follow it.
+   *
+   * @param confirmed whether the clerk knows that it has expired
+   */
+  public Answer enter(ShelfPack pack, String by, boolean confirmed) {
+    return new Enter(store, out, Optional.empty(), clock, by, confirmed)
         .of(List.of(pack.file()), PATIENCE, Progress.SILENT);
   }
 
@@ -49,15 +53,15 @@ public final class IssueDesk {
 
   /** An issue is recalled that no other replaces. */
   public Answer recall(String issue, String reason, String by) {
-    return new Desk(store, clock, by)
-        .act(
-            issue,
-            "recalled: " + reason,
-            (register, who, entry) -> register.recall(who, entry, reason));
+    return new Desk(store, clock, by).recall(issue, reason);
   }
 
-  /** A driver is signed off. */
-  public Answer signOff(String issue, Signature signature, String by) {
-    return new Desk(store, clock, by).signOff(issue, Optional.empty(), signature);
+  /**
+   * A driver is signed off.
+   *
+   * @param confirmed whether the assessor knows that the issue was called back or has expired
+   */
+  public Answer signOff(String issue, Signature signature, String by, boolean confirmed) {
+    return new Desk(store, clock, by).signOff(issue, Optional.empty(), signature, confirmed);
   }
 }

@@ -30,8 +30,10 @@ public final class PeopleDesk {
    *     staff
    * @param people their names
    * @param by who enters it
+   * @param confirmed whether the clerk knows that the issue is not in use, or that people have
+   *     copies of it
    */
-  public Answer enter(BatchAct act, String issue, List<String> people, String by)
+  public Answer enter(BatchAct act, String issue, List<String> people, String by, boolean confirmed)
       throws IOException {
     StringBuilder table = new StringBuilder("issue,person\n");
     if (act == BatchAct.STAFF) {
@@ -47,7 +49,7 @@ public final class PeopleDesk {
     Path file = work.resolve("people.csv");
     try {
       Files.writeString(file, table, StandardCharsets.UTF_8);
-      Answer answer = new Batch(store, clock, by).of(act, file);
+      Answer answer = new Batch(store, clock, by, confirmed).of(act, file);
       return new Answer(
           answer.said(),
           answer.written(),

@@ -1,9 +1,11 @@
 package gradepost.app.store;
 
+import gradepost.reissue.register.Entry;
 import gradepost.reissue.register.Question;
 import gradepost.reissue.register.Register;
 import gradepost.reissue.register.RegisterException;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 
@@ -11,10 +13,15 @@ import java.util.Optional;
 public final class RegisteredPaper {
   private final Store store;
   private final Path paper;
+  private final LocalDateTime now;
 
-  public RegisteredPaper(Store store, Path paper) {
+  /**
+   * @param now when its issue is to be in force
+   */
+  public RegisteredPaper(Store store, Path paper, LocalDateTime now) {
     this.store = store;
     this.paper = paper;
+    this.now = now;
   }
 
   /** What the register says of a file with exactly this content, if it has one. */
@@ -35,14 +42,35 @@ public final class RegisteredPaper {
             genuine.and(
                 Answer.refused(StoreText.error(paper, StoreText.FORMER_DRAFT.with(row.get(0))))));
       }
-      if (!row.get(4).isEmpty()) {
-        return Optional.of(
-            genuine.and(
-                Answer.refused(
-                    StoreText.error(paper, StoreText.RECALLED.with(row.get(0), row.get(4))))));
-      }
-      return Optional.of(genuine);
+      Optional<Entry> issue = register.find(row.get(0));
+      return Optional.of(
+          issue.isEmpty() ? genuine : genuine.and(inForce(register, issue.get(), row.get(4))));
     }
+  }
+
+  /**
+   * @param over why the issue is not in force any more, or will not be
+   */
+  private Answer inForce(Register register, Entry issue, String over) throws RegisterException {
+    Optional<String> recalled = register.recalled(issue, now);
+    if (recalled.isPresent()) {
+      return Answer.refused(
+          StoreText.error(
+              paper,
+              Register.isSuperseded(recalled.get())
+                  ? StoreText.SUPERSEDED.with(issue.name(), recalled.get())
+                  : StoreText.RECALLED.with(issue.name(), recalled.get())));
+    }
+    if (!issue.validTo().isAfter(now)) {
+      return Answer.refused(
+          StoreText.error(paper, StoreText.EXPIRED.with(issue.name(), issue.validTo())));
+    }
+    if (issue.validFrom().isAfter(now)) {
+      return Answer.said(StoreText.BEGINS.of(issue));
+    }
+    return over.isEmpty()
+        ? Answer.GOOD
+        : Answer.said(StoreText.STILL_IN_FORCE.of(new StoreText.Until(issue.name(), over)));
   }
 
   /** A paper that says which issue it is, and is none of that issue's papers. */

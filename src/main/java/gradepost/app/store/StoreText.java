@@ -8,8 +8,10 @@ import gradepost.text.Mistakes.One;
 import gradepost.text.Mistakes.Three;
 import gradepost.text.Mistakes.Two;
 import gradepost.text.Phrase;
+import gradepost.units.MomentStyle;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.time.LocalDateTime;
 import java.util.Optional;
 
 /** What is said of register, archive, backup and papers. Its sentences stand beside it. */
@@ -64,6 +66,23 @@ final class StoreText {
   static final One<String> FORMER_DRAFT = MISTAKES.declare("former-draft", ISSUE);
   static final Two<String, String> RECALLED =
       MISTAKES.declare("recalled", ISSUE, Hole.word("reason"));
+  static final Two<String, String> SUPERSEDED =
+      MISTAKES.declare("superseded", ISSUE, Hole.word("reason"));
+  static final Two<String, LocalDateTime> EXPIRED =
+      MISTAKES.declare("expired", ISSUE, new Hole<>("to", MomentStyle.MOMENT::format));
+
+  /** An issue that a later one will supersede, with the words that say so. */
+  record Until(String issue, String reason) {}
+
+  static final Phrase<Until> STILL_IN_FORCE =
+      MISTAKES.phrase(
+          "still-in-force",
+          new Hole<>("issue", Until::issue).and(new Hole<>("reason", Until::reason)));
+  static final Phrase<Entry> BEGINS =
+      MISTAKES.phrase(
+          "begins",
+          new Hole<>("issue", Entry::name)
+              .and(new Hole<>("from", e -> MomentStyle.MOMENT.format(e.validFrom()))));
   static final One<Entry> CHANGED =
       MISTAKES.declare(
           "changed",

@@ -7,6 +7,7 @@ import gradepost.app.store.Store;
 import gradepost.reissue.register.Question;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** Why a paper is not one to drive by: marks for every page that shows anything of it. */
 public final class Standing {
@@ -52,17 +53,23 @@ public final class Standing {
     List<String> last = issues.get(issues.size() - 1);
     String name = pack.id() + "/" + whole.number();
     List<List<String>> same = issues.stream().filter(row -> row.get(0).equals(name)).toList();
-    if (!last.get(0).equals(name)) {
+    List<String> over =
+        same.stream().map(row -> row.get(RECALLED)).filter(why -> !why.isEmpty()).toList();
+    over.forEach(why -> marks.add(loud(why)));
+    if (over.isEmpty() && !last.get(0).equals(name)) {
       marks.add("SUPERSEDED by " + last.get(0));
     }
-    same.stream()
-        .filter(row -> !row.get(RECALLED).isEmpty())
-        .forEach(row -> marks.add("RECALLED: " + row.get(RECALLED)));
     if (same.stream().noneMatch(row -> row.get(FINGERPRINT).equals(whole.fingerprint()))) {
       marks.add("NOT ISSUED: the files were changed since " + last.get(0));
     } else if (same.stream().anyMatch(row -> row.get(CHECKED).equals("DRAFT"))) {
       marks.add("DRAFT: nobody has checked it yet");
     }
     return marks;
+  }
+
+  /** With its first word in capitals: superseded, or recalled. */
+  private static String loud(String why) {
+    int word = why.split("\\W", 2)[0].length();
+    return why.substring(0, word).toUpperCase(Locale.ROOT) + why.substring(word);
   }
 }

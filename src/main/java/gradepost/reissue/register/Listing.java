@@ -14,7 +14,7 @@ public record Listing(List<String> columns, List<List<String>> rows) {
   private static final List<String> WHEN =
       List.of("issued", "handed out", "signed", "when", "joined", "lapses", "from");
   private static final List<String> ENDS = List.of("valid to", "lapses", "until");
-  private static final List<String> OUT_OF_FORCE = List.of("recalled", "taken back by");
+  private static final List<String> OUT_OF_FORCE = List.of(Question.OUT_OF_FORCE, "taken back by");
 
   public Listing {
     columns = List.copyOf(columns);

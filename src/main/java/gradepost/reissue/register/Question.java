@@ -12,6 +12,14 @@ public final class Question {
   private static final String LATEST =
       " i.number = (SELECT MAX(l.number) FROM issue l WHERE l.pack = i.pack) ";
 
+  /** Heading of why an issue is not in force any more, or will not be. */
+  static final String OUT_OF_FORCE = "superseded or recalled";
+
+  private static final String WHY_OUT =
+      "CASE WHEN r.reason IS NULL THEN '' WHEN r.reason LIKE '"
+          + Recalls.SUPERSEDED
+          + "%' THEN r.reason ELSE 'recalled: ' || r.reason END";
+
   private final List<String> columns;
   private final Ledger.Work<List<List<String>>> rows;
 
@@ -37,13 +45,15 @@ public final class Question {
             "valid from",
             "valid to",
             "by",
-            "recalled",
+            OUT_OF_FORCE,
             "fingerprint",
             "checked by",
             "depot"),
         "SELECT "
             + NAME
-            + ", i.issued, i.valid_from, i.valid_to, a.who, COALESCE(r.reason, ''), i.fingerprint,"
+            + ", i.issued, i.valid_from, i.valid_to, a.who, "
+            + WHY_OUT
+            + ", i.fingerprint,"
             + " CASE WHEN i.draft = 1 THEN 'DRAFT' ELSE i.checker END, a.depot"
             + " FROM issue i JOIN act a ON a.id = i.act LEFT JOIN recall r ON r.issue = i.id"
             + " ORDER BY i.pack, i.number");
@@ -83,10 +93,12 @@ public final class Question {
   /** Copies that are in someone's hands. */
   public static Question out() {
     return new Question(
-        List.of("issue", "copy", "holder", "handed out", "by", "recalled", "depot"),
+        List.of("issue", "copy", "holder", "handed out", "by", OUT_OF_FORCE, "depot"),
         "SELECT "
             + NAME
-            + ", c.number, c.holder, a.moment, a.who, COALESCE(r.reason, ''), a.depot"
+            + ", c.number, c.holder, a.moment, a.who, "
+            + WHY_OUT
+            + ", a.depot"
             + " FROM copy c JOIN issue i ON i.id = c.issue JOIN act a ON a.id = c.handed_out"
             + " LEFT JOIN recall r ON r.issue = i.id WHERE c.returned IS NULL"
             + " ORDER BY i.pack, i.number, length(c.number), c.number");
@@ -95,10 +107,11 @@ public final class Question {
   /** Copies of recalled issues of one pack that are still out. */
   public static Question toRecall(String pack) {
     return new Question(
-        List.of("issue", "copy", "holder", "handed out", "recalled"),
+        List.of("issue", "copy", "holder", "handed out", OUT_OF_FORCE),
         "SELECT "
             + NAME
-            + ", c.number, c.holder, a.moment, r.reason"
+            + ", c.number, c.holder, a.moment, "
+            + WHY_OUT
             + " FROM copy c JOIN issue i ON i.id = c.issue JOIN act a ON a.id = c.handed_out"
             + " JOIN recall r ON r.issue = i.id WHERE c.returned IS NULL AND i.pack = ?"
             + " ORDER BY i.number, c.number",
@@ -199,10 +212,12 @@ public final class Question {
   /** The issues that have a paper with this content, or that have these inputs. */
   public static Question paper(String digest) {
     return new Question(
-        List.of("issue", "paper", "role", "issued", "recalled", "latest"),
+        List.of("issue", "paper", "role", "issued", OUT_OF_FORCE, "latest"),
         "SELECT "
             + NAME
-            + ", f.name, f.role, i.issued, COALESCE(r.reason, ''),"
+            + ", f.name, f.role, i.issued, "
+            + WHY_OUT
+            + ","
             + " (SELECT MAX(l.number) FROM issue l WHERE l.pack = i.pack)"
             + " FROM issue i JOIN issue_file f ON f.issue = i.id"
             + " LEFT JOIN recall r ON r.issue = i.id"

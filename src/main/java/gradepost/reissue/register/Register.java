@@ -344,6 +344,11 @@ public final class Register implements AutoCloseable {
         });
   }
 
+  /** The first time, from a moment on, in which nothing of a pack is in force. */
+  public Gap gap(String pack, LocalDateTime at) throws RegisterException {
+    return ledger.reading(db -> Gap.next(db, pack, at));
+  }
+
   /** Why an issue may not be used any more at a moment, if it was recalled or superseded. */
   public Optional<String> recalled(Entry issue, LocalDateTime when) throws RegisterException {
     return ledger.reading(db -> Recalls.of(db, issues.known(issue), when));

@@ -32,12 +32,21 @@ public final class PackDates {
 
   /** An expired pack is an error; what has ended, or stands outside the validity, a warning. */
   public Problems problems() {
+    return problems(Severity.ERROR);
+  }
+
+  /** The same where an expired pack is wanted: a warning too. */
+  public Problems problemsOfWanted() {
+    return problems(Severity.WARNING);
+  }
+
+  private Problems problems(Severity expired) {
     List<Problem> out = new ArrayList<>();
     if (over()) {
       out.add(
           new Problem(
               pack.origins().spot(pack.issue(), PackTable.VALID_TO.name()),
-              Severity.ERROR,
+              expired,
               PackMistakes.EXPIRED.with(pack.issue().validTo(), now)));
     }
     for (TemporaryRestriction notice : pack.notices()) {

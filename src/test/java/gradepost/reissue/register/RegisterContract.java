@@ -74,6 +74,30 @@ abstract class RegisterContract {
     }
   }
 
+  /** What was superseded ends at its hour, whatever becomes of the issue that supersedes it. */
+  @Test
+  void aRecallLeavesATimeInWhichNothingIsInForce() throws Exception {
+    try (Register register = Register.open(url())) {
+      LocalDateTime first = NOON.plusDays(1);
+      register.issue(CLERK, entry("valley", 1, Optional.empty()));
+      assertThat(register.gap("valley", first))
+          .isEqualTo(new Gap(NOON.plusDays(30), Optional.empty()));
+      assertThat(register.gap("valley", NOON)).isEqualTo(new Gap(NOON, Optional.of(first)));
+      Entry two = entry("valley", 2, Optional.of(1));
+      register.issue(CLERK, two);
+      assertThat(register.gap("valley", first).from()).isEqualTo(NOON.plusDays(30));
+      register.recall(CLERK, two, "wrong mileage");
+      assertThat(register.gap("valley", first))
+          .isEqualTo(new Gap(NOON.plusDays(2), Optional.empty()));
+      register.issue(CLERK, entry("valley", 3, Optional.of(2)));
+      assertThat(register.gap("valley", first))
+          .isEqualTo(new Gap(NOON.plusDays(2), Optional.of(NOON.plusDays(3))));
+      register.recall(CLERK, entry("valley", 1, Optional.empty()), "misprint");
+      assertThat(register.gap("valley", first))
+          .isEqualTo(new Gap(first, Optional.of(NOON.plusDays(3))));
+    }
+  }
+
   /** An act that enters some words. */
   private interface Entering {
     void of(Register register, Entry issue, String words) throws RegisterException;
