@@ -148,7 +148,7 @@ public final class Reproduce {
         maker.equals(entry.maker())
             ? AppText.SAME_MAKER.with(maker)
             : AppText.OTHER_MAKER.with(entry.maker(), maker);
-    differ.add("error: " + why.inWords());
+    differ.add(why.inWords());
     return new Answer(List.of(), List.of(), differ, false);
   }
 }

@@ -40,7 +40,7 @@ final class CliText {
   private static final Hole<String> COPY = Hole.word("copy");
   static final One<String> COPY_BACK = MISTAKES.declare("copy-back", COPY);
   static final One<String> COPY_DESTROYED = MISTAKES.declare("copy-destroyed", COPY);
-  static final Mistake PUT_IN_PLACE = MISTAKES.declare("put-in-place");
+  static final Mistake PLACED = MISTAKES.declare("placed");
 
   private CliText() {}
 }

@@ -191,12 +191,12 @@ final class RegisterCommand implements Runnable {
   @Command(
       name = "placed",
       mixinStandardHelpOptions = true,
-      description = "Notes that an issue was put in place by hand, where a file had been edited.")
+      description =
+          "Notes that you wrote the files of an issue by hand, where one had been edited.")
   int placed(
       @Parameters(paramLabel = "ISSUE", description = ISSUE) String issue,
       @Mixin RegisterOptions register) {
-    return act(
-        register, issue, CliText.PUT_IN_PLACE.inWords(), (r, by, entry) -> r.delivered(by, entry));
+    return act(register, issue, CliText.PLACED.inWords(), (r, by, entry) -> r.delivered(by, entry));
   }
 
   @Command(name = "issues", mixinStandardHelpOptions = true, description = "Lists every issue.")

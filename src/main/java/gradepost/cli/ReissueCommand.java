@@ -102,7 +102,7 @@ final class ReissueCommand implements Callable<Integer> {
   @Option(
       names = "--detach",
       description =
-          "Do not wait for the workers. The same command without it puts in place what they made.")
+          "Do not wait for the workers. The same command without it writes what they made.")
   private boolean detach;
 
   @Option(names = "--dry-run", description = "Only say what would happen.")

@@ -145,7 +145,14 @@ class KeptRegisterTest extends BegunRegister {
     run(0, "undo", number, "--reason", "wrong pack");
     String zip = folder.resolve("backup.zip").toString();
     String routes = begun.resolve("routes").toString();
-    assertThat(run(0, "backup", zip, "--data", routes)).contains("wrote " + zip);
+    assertThat(run(0, "backup", zip, "--data", routes))
+        .startsWith("backed up the register and ")
+        .doesNotContain("--data")
+        .contains("wrote " + zip);
+    assertThat(run(0, "backup", folder.resolve("small.zip").toString()))
+        .contains("  packs, routes, stock and policies are not in it; to keep them too: --data F");
+    assertThat(moved(0, "second/register.db", "restore", zip))
+        .matches("restored the register and \\d+ files, each by its digest\n  not restored: .*\n");
     run(1, "backup", zip);
     String data = folder.resolve("moved/routes").toString();
     assertThat(moved(0, "moved/register.db", "restore", zip, "--data", data))

@@ -153,7 +153,7 @@ class RegisterCommandTest {
     assertThat(good("lapsing --days 10")).contains("Elm", soon);
     assertThat(good("to-brief")).isEqualTo("NONE\n");
     assertThat(good("acknowledge 0000/1 --person Elm")).contains("acknowledged by Elm");
-    assertThat(good("placed 0000/1")).contains("put in place");
+    assertThat(good("placed 0000/1")).contains("noted that its files are written");
     assertThat(good("recall 0000/1 --reason misprint")).contains("recalled: misprint");
     assertThat(good("issues --csv")).contains("0000/1", "0001/1").contains("recalled");
     assertThat(good("log --json")).contains("Ash", "Thorne", "Elm", "misprint");

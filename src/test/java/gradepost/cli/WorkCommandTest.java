@@ -81,7 +81,8 @@ class WorkCommandTest {
     assertThat(worked.err()).isEmpty();
     assertThat(worked.out()).contains("0000: issue 2 takes the place of 1");
     Said back = run(java.util.Arrays.copyOf(reissue, reissue.length - 1));
-    assertThat(back.out()).contains("0000/2 put in place: an earlier run had not finished");
+    assertThat(back.out())
+        .contains("0000/2 papers and files written: an earlier run had not finished");
     assertThat(folder.resolve("out/0000-issue-2/0000-out-3-car.pdf")).exists();
     assertThat(run("register", "log", "--register", url).out())
         .contains("issued: policy of December");

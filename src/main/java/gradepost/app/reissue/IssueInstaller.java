@@ -63,7 +63,7 @@ public final class IssueInstaller {
       return placed(pack, entry);
     } catch (IOException e) {
       return Answer.refused(
-          "%s\n  Maybe run it again when the cause is removed: %s is registered, and will be put in place"
+          "%s\n  Maybe run it again when the cause is removed: %s is registered, and its files will be written then"
               .formatted(IoErrorText.inWords(e), entry.name()));
     }
   }

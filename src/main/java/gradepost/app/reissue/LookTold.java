@@ -25,7 +25,7 @@ final class LookTold {
   }
 
   static String waits(Entry latest) {
-    return "%s: %s is registered but not in place: the next run begins with that"
+    return "%s: %s is registered, but its files are not written yet: the next run begins with that"
         .formatted(latest.pack(), latest.name());
   }
 

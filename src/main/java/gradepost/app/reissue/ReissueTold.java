@@ -16,12 +16,14 @@ final class ReissueTold {
       "error: nothing was issued: the notice and every pack have to be readable";
 
   static final String EARLIER_FIRST =
-      "error: stopped: finish delivering what an earlier run registered";
+      "error: nothing else was done: first the files that an earlier run left unwritten";
 
   /** What becomes of an issue that an earlier run registered and did not put in place. */
   static Answer late(Entry issue, Answer placed) {
     return placed.good()
-        ? placed.and(Answer.said(issue.name() + " put in place: an earlier run had not finished"))
+        ? placed.and(
+            Answer.said(
+                issue.name() + " papers and files written: an earlier run had not finished"))
         : placed;
   }
 
@@ -59,7 +61,7 @@ final class ReissueTold {
           Answer.refused(
               "error: the run ended before all packs were done\n"
                   + "  Maybe run it again when the cause is removed: what is registered is kept, and"
-                  + " will be put in place"));
+                  + " its files will be written then"));
     }
     return answer;
   }

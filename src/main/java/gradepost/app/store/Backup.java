@@ -68,8 +68,14 @@ public final class Backup {
         Map<String, String> digests = written(part, tables);
         Files.move(part, file, StandardCopyOption.ATOMIC_MOVE);
         List<String> lost = lost(tables, digests, store.kept().digests());
-        return new Answer(
-            List.of(StoreText.BACKED_UP.of(digests.size())), List.of(file), lost, lost.isEmpty());
+        List<String> said = new ArrayList<>();
+        said.add(
+            StoreText.BACKED_UP.of(
+                (int) digests.keySet().stream().filter(n -> !n.startsWith(REGISTER)).count()));
+        if (data.isEmpty()) {
+          said.add(StoreText.NO_DATA_IN_IT);
+        }
+        return new Answer(said, List.of(file), lost, lost.isEmpty());
       } finally {
         Files.deleteIfExists(part);
       }
@@ -252,12 +258,15 @@ public final class Backup {
       store.begin().close();
     }
     int files = 0;
+    int left = 0;
     for (ZipEntry entry : Collections.list(zip.entries())) {
       String name = entry.getName();
       if (name.startsWith(ARCHIVE)) {
         archive.keep(bytes(zip, entry));
         files++;
-      } else if (name.startsWith(DATA) && data.isPresent()) {
+      } else if (name.startsWith(DATA) && data.isEmpty()) {
+        left++;
+      } else if (name.startsWith(DATA)) {
         Path place = data.get().resolve(name.substring(DATA.length()));
         Files.createDirectories(Disk.folder(place));
         Files.write(place, bytes(zip, entry));
@@ -271,7 +280,8 @@ public final class Backup {
     try (Register register = store.begin()) {
       register.dump().fill(read);
     }
-    return Answer.said(StoreText.RESTORED.of(files));
+    Answer restored = Answer.said(StoreText.RESTORED.of(files));
+    return left == 0 ? restored : restored.and(Answer.said(StoreText.DATA_LEFT.of(left)));
   }
 
   private static Dump.Table table(byte[] json) throws IOException {

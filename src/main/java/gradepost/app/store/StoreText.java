@@ -95,6 +95,8 @@ final class StoreText {
   static final One<Path> FILE_THERE = MISTAKES.declare("file-there", FILE);
   static final Mistake THERE = MISTAKES.declare("there");
   static final Phrase<Integer> BACKED_UP = MISTAKES.phrase("backed-up", Hole.count("count"));
+  static final String NO_DATA_IN_IT = MISTAKES.phrase("backed-up.no-data");
+  static final Phrase<Integer> DATA_LEFT = MISTAKES.phrase("data-left", Hole.count("count"));
   static final Phrase<Integer> RESTORED = MISTAKES.phrase("restored", Hole.count("count"));
   static final Two<String, String> LOST = MISTAKES.declare("lost", NAME, DIGEST);
   static final Mistake NOTHING_RESTORED = MISTAKES.declare("nothing-restored");

@@ -209,7 +209,10 @@ public final class Question {
     return new Question(List.of("pack"), "SELECT DISTINCT pack FROM issue ORDER BY pack");
   }
 
-  /** The issues that have a paper with this content, or that have these inputs. */
+  /**
+   * The issues that have a paper with this content, the latest first. One that the check did not
+   * change is no draft's any more.
+   */
   public static Question paper(String digest) {
     return new Question(
         List.of("issue", "paper", "role", "issued", OUT_OF_FORCE, "latest"),
@@ -221,7 +224,7 @@ public final class Question {
             + " (SELECT MAX(l.number) FROM issue l WHERE l.pack = i.pack)"
             + " FROM issue i JOIN issue_file f ON f.issue = i.id"
             + " LEFT JOIN recall r ON r.issue = i.id"
-            + " WHERE f.role IN ('paper', 'draft') AND f.digest = ? ORDER BY i.id DESC",
+            + " WHERE f.role IN ('paper', 'draft') AND f.digest = ? ORDER BY i.id DESC, f.role DESC",
         digest);
   }
 }

@@ -39,6 +39,11 @@ final class Recalls {
     return by.validFrom().isAfter(now) ? by.validFrom().toString() : "";
   }
 
+  /** The same as a moment: what is to end before it ends by itself. */
+  static LocalDateTime from(Entry by, LocalDateTime now) {
+    return by.validFrom().isAfter(now) ? by.validFrom() : now;
+  }
+
   /** Why an issue is recalled at a moment; empty where it is not, or not yet. */
   static Optional<String> of(Database db, long issue, LocalDateTime when) throws SQLException {
     return db.rows("SELECT reason, effective FROM recall WHERE issue = ?", issue).stream()

@@ -119,7 +119,7 @@ public final class Register implements AutoCloseable {
 
   /**
    * Registers an issue. Those that it supersedes are recalled by the same act, from the hour at
-   * which it is valid.
+   * which it is valid; also those that another was to supersede only later.
    *
    * @param checker who checked it; empty for a draft, which is not handed out
    */
@@ -151,13 +151,15 @@ public final class Register implements AutoCloseable {
           if (entry.base().isPresent()) {
             db.change(
                 "INSERT INTO recall_entry (issue, reason, act, effective) SELECT id, ?, ?, ? FROM issue"
-                    + " WHERE pack = ? AND number < ? AND id NOT IN (SELECT r.issue FROM recall_entry r"
-                    + " JOIN issue later ON later.act = r.act)",
+                    + " WHERE pack = ? AND number < ? AND NOT EXISTS (SELECT 1 FROM recall_entry r"
+                    + " JOIN issue later ON later.act = r.act"
+                    + " WHERE r.issue = issue.id AND r.effective <= ?)",
                 Recalls.superseded(entry, by.when()),
                 act,
                 Recalls.effective(entry, by.when()),
                 entry.pack(),
-                entry.number());
+                entry.number(),
+                Recalls.from(entry, by.when()));
           }
         });
   }
@@ -193,7 +195,7 @@ public final class Register implements AutoCloseable {
   public void delivered(By by, Entry entry) throws RegisterException {
     ledger.acting(
         by,
-        "put in place",
+        "papers and files written",
         entry.name(),
         (db, act) ->
             db.change(

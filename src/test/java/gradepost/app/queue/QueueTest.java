@@ -205,7 +205,8 @@ class QueueTest {
 
     // It is told, and then made again from the files.
     Answer back = queued(nation, notice, "");
-    assertThat(back.said()).contains("0000/2 put in place: an earlier run had not finished");
+    assertThat(back.said())
+        .contains("0000/2 papers and files written: an earlier run had not finished");
     assertThat(nation.resolve("out/0000-issue-2/0000-out-3-car.pdf")).exists();
     assertThat(nation.resolve("out/0001-issue-2")).exists();
     assertThat(

@@ -346,7 +346,7 @@ class OlderFilesTest {
     Answer answer = reissue(Optional.of(notice("T 3", 40)), true);
     assertThat(answer.problems()).isEmpty();
     assertThat(answer.said())
-        .contains("0000/3 put in place: an earlier run had not finished")
+        .contains("0000/3 papers and files written: an earlier run had not finished")
         .noneMatch(s -> s.contains("withdrawn") || s.contains("eased"));
     assertThat(out.resolve("0000-issue-3")).isDirectory();
     assertThat(Files.readString(restrictions)).contains("T 1", "T 2", "T 3");

@@ -119,7 +119,8 @@ class ReissueAgainTest {
   void whatWasRegisteredIsKeptAndTheRestIsWorkedOut() throws Exception {
     Path first = notice("T 1", 20);
     Answer cut = interrupted(first, packs.get(0));
-    assertThat(cut.problems().get(0)).contains("0000/2 is registered, and will be put in place");
+    assertThat(cut.problems().get(0))
+        .contains("0000/2 is registered, and its files will be written then");
     assertThat(Files.readString(packs.get(0))).contains("number: 1");
     Entry made = latest("0000");
 
@@ -147,11 +148,12 @@ class ReissueAgainTest {
     interrupted(notice("T 1", 20));
     Answer dry = reissue(notice("T 2", 40), true);
     assertThat(dry.said())
-        .contains("0000: 0000/2 is registered but not in place: the next run begins with that");
+        .contains(
+            "0000: 0000/2 is registered, but its files are not written yet: the next run begins with that");
     Answer other = reissue(notice("T 2", 40));
     assertThat(other.problems()).isEmpty();
     assertThat(other.said())
-        .contains("0000/2 put in place: an earlier run had not finished")
+        .contains("0000/2 papers and files written: an earlier run had not finished")
         .anyMatch(s -> s.startsWith("0000: issue 3 takes the place of 2: "))
         .noneMatch(s -> s.contains("withdrawn"));
     assertThat(folder.resolve("out/0000-issue-2")).isDirectory();
@@ -204,7 +206,8 @@ class ReissueAgainTest {
     Answer stuck = reissue(notice("T 2", 40));
     assertThat(stuck.problems())
         .anyMatch(p -> p.contains("edited since it was read for 0000/2; it was not overwritten"))
-        .contains("error: stopped: finish delivering what an earlier run registered");
+        .contains(
+            "error: nothing else was done: first the files that an earlier run left unwritten");
     assertThat(latest("0000").number()).isEqualTo(2);
     assertThat(Files.readString(restrictions)).endsWith("# mine\n");
 

@@ -98,6 +98,63 @@ abstract class RegisterContract {
     }
   }
 
+  /** A hand-over says nothing of a draft: it is the same before and after the check. */
+  @Test
+  void aPaperThatTheCheckDidNotChangeIsNoDraft() throws Exception {
+    try (Register register = Register.open(url())) {
+      Entry one = entry("valley", 1, Optional.empty());
+      register.issue(CLERK, one, Optional.empty());
+      register.checks().checked(new By("another", NOON), one, one.papers());
+      assertThat(register.list(Question.paper("dd")).rows())
+          .extracting(row -> row.get(2))
+          .containsExactly("paper", "draft");
+    }
+  }
+
+  /** One that was to end later, by an issue that is recalled, does not go on beside the next. */
+  @Test
+  void anEarlierIssueEndsAnIssueEarlier() throws Exception {
+    try (Register register = Register.open(url())) {
+      Entry one = entry("valley", 1, Optional.empty());
+      Entry two = entry("valley", 2, Optional.of(1));
+      register.issue(CLERK, one);
+      register.issue(CLERK, two);
+      register.recall(CLERK, two, "wrong mileage");
+      LocalDateTime hour = NOON.plusHours(1);
+      Entry three = entry("valley", 3, Optional.of(2));
+      register.issue(CLERK, validFrom(three, hour));
+      assertThat(register.recalled(one, NOON)).isEmpty();
+      assertThat(register.recalled(one, hour))
+          .contains("superseded by issue 3 from 2026-11-25 13:00");
+      assertThat(register.list(Question.issues()).rows())
+          .extracting(row -> row.get(0) + " " + row.get(5))
+          .containsExactly(
+              "valley/1 superseded by issue 3 from 2026-11-25 13:00",
+              "valley/2 recalled: wrong mileage",
+              "valley/3 ");
+      register.issue(new By("a clerk", hour), entry("valley", 4, Optional.of(3)));
+      assertThat(register.recalled(one, hour)).as("as before").get().asString().contains("issue 3");
+    }
+  }
+
+  private static Entry validFrom(Entry e, LocalDateTime from) {
+    return new Entry(
+        e.pack(),
+        e.number(),
+        e.fingerprint(),
+        e.maker(),
+        e.issued(),
+        from,
+        e.validTo(),
+        e.base(),
+        e.notice(),
+        e.urgent(),
+        e.inputs(),
+        e.found(),
+        e.papers(),
+        e.sheets());
+  }
+
   /** An act that enters some words. */
   private interface Entering {
     void of(Register register, Entry issue, String words) throws RegisterException;
