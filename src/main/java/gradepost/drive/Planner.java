@@ -11,6 +11,8 @@ import gradepost.drive.fallback.EarlierPoints;
 import gradepost.drive.fallback.Recharges;
 import gradepost.drive.fallback.Spreads;
 import gradepost.drive.leg.ApproachSolution;
+import gradepost.drive.leg.ChosenRun;
+import gradepost.drive.leg.DrivenLeg;
 import gradepost.drive.leg.RunChooser;
 import gradepost.plan.Approach;
 import gradepost.plan.BrakeTest;
@@ -43,7 +45,7 @@ public final class Planner {
    * @param pieces with those that are met without a brake
    */
   private record Worked(
-      RunChooser.Chosen chosen,
+      ChosenRun chosen,
       List<ApproachSolution> pieces,
       InstructionRun rerun,
       Trace trace,
@@ -110,7 +112,7 @@ public final class Planner {
    */
   private Worked held(RunChooser chooser) {
     Worked with = moved(chooser);
-    if (with.chosen().driven().stream().noneMatch(RunChooser.Driven::holds)) {
+    if (with.chosen().driven().stream().noneMatch(DrivenLeg::holds)) {
       return with;
     }
     Worked without = moved(chooser.without(Set.copyOf(targets)));
@@ -126,17 +128,17 @@ public final class Planner {
   }
 
   /** The stops of legs that hold a speed at too much energy, the dearest first. */
-  private Set<Target> dear(List<RunChooser.Driven> with, List<RunChooser.Driven> without) {
+  private Set<Target> dear(List<DrivenLeg> with, List<DrivenLeg> without) {
     Map<Target, Double> plainJ = new HashMap<>();
     without.forEach(leg -> plainJ.put(leg.stop(), leg.energyJ()));
     double mostJ =
         bench.settings().choice().runHoldEnergy()
-            * without.stream().mapToDouble(RunChooser.Driven::energyJ).sum();
-    double isJ = with.stream().mapToDouble(RunChooser.Driven::energyJ).sum();
+            * without.stream().mapToDouble(DrivenLeg::energyJ).sum();
+    double isJ = with.stream().mapToDouble(DrivenLeg::energyJ).sum();
     Set<Target> dear = new HashSet<>();
-    for (RunChooser.Driven leg :
+    for (DrivenLeg leg :
         with.stream()
-            .filter(RunChooser.Driven::holds)
+            .filter(DrivenLeg::holds)
             .sorted(
                 Comparator.comparingDouble(d -> plainJ.getOrDefault(d.stop(), 0.0) - d.energyJ()))
             .toList()) {
@@ -163,7 +165,7 @@ public final class Planner {
       }
       Map<Target, EarlierPoints.Earlier> before = Map.copyOf(earlier);
       earlier.putAll(more);
-      RunChooser.Chosen run = chooser.within(EarlierPoints.limits(earlier), worked.chosen());
+      ChosenRun run = chooser.within(EarlierPoints.limits(earlier), worked.chosen());
       if (!run.limits().byM().keySet().containsAll(more.keySet())) {
         // Where the rules of driving do not bear it, the point stays as it was.
         more.keySet().removeAll(run.limits().byM().keySet());
@@ -177,7 +179,7 @@ public final class Planner {
     return worked;
   }
 
-  private Worked worked(RunChooser.Chosen chosen, Map<Target, EarlierPoints.Earlier> earlier) {
+  private Worked worked(ChosenRun chosen, Map<Target, EarlierPoints.Earlier> earlier) {
     InstructionRun first = rerun(chosen.pieces());
     List<ApproachSolution> pieces =
         Unbraked.with(chosen.pieces(), targets, first.actions(), new Trace(first.points()));

@@ -4,8 +4,9 @@ import gradepost.drive.brake.PointLimits;
 import gradepost.drive.brake.TrainModels;
 import gradepost.drive.check.TestRoom;
 import gradepost.drive.grid.RunningTest;
+import gradepost.drive.leg.ChosenRun;
+import gradepost.drive.leg.DrivenLeg;
 import gradepost.drive.leg.LegChooser;
-import gradepost.drive.leg.RunChooser;
 import gradepost.plan.Action;
 import gradepost.plan.BrakeTest.Instead;
 import gradepost.plan.BrakeTest.NoRoom;
@@ -41,9 +42,9 @@ final class TestPlaces {
   }
 
   /** Why each test that a run does not make has no room, by the distance run of its place. */
-  Map<Double, NoRoom> without(RunChooser.Chosen run) {
+  Map<Double, NoRoom> without(ChosenRun run) {
     Map<Double, NoRoom> out = new HashMap<>();
-    for (RunChooser.Driven leg : run.driven()) {
+    for (DrivenLeg leg : run.driven()) {
       for (TestRoom.Missing missing : leg.tests().without()) {
         RunningTest test = missing.test();
         Optional<Instead> instead =
@@ -55,7 +56,7 @@ final class TestPlaces {
     return out;
   }
 
-  private Optional<Instead> instead(RunChooser.Driven leg, RunningTest test) {
+  private Optional<Instead> instead(DrivenLeg leg, RunningTest test) {
     double endM = leg.targets().get(leg.targets().size() - 1).atM();
     double last = test.atM();
     for (double from = last + APART_M; from < endM; from += APART_M) {
@@ -71,7 +72,7 @@ final class TestPlaces {
     return Optional.empty();
   }
 
-  private Optional<Instead> room(RunChooser.Driven leg, RunningTest test) {
+  private Optional<Instead> room(DrivenLeg leg, RunningTest test) {
     List<RunningTest> tests = new ArrayList<>(leg.tests().made());
     if (tests.stream().anyMatch(t -> t.atM() < test.overM() && test.offM() < t.overM())) {
       return Optional.empty();

@@ -295,7 +295,7 @@ public record PlannerSettings(
     return new PlannerSettings(
         new Choice(
             6,
-            0.4,
+            0.5,
             14,
             List.of(0.05, 0.5, 2.0, 6.0, 18.0, 100.0),
             3,

@@ -38,87 +38,6 @@ public final class RunChooser {
   private final Map<Double, List<Leg>> fromMarks;
 
   /**
-   * A run that was chosen.
-   *
-   * @param stallsM where the train comes to a stand for want of power
-   * @param fastest what the fastest run costs
-   * @param driven its legs, in order
-   * @param limits that it keeps
-   */
-  public record Chosen(
-      List<ApproachSolution> pieces,
-      Optional<Double> stallsM,
-      Plan.Cost fastest,
-      List<Driven> driven,
-      PointLimits limits) {
-    public Chosen {
-      pieces = List.copyOf(pieces);
-      driven = List.copyOf(driven);
-    }
-  }
-
-  /**
-   * A leg as it is driven.
-   *
-   * @param fromM where it begins: the mark at which the train stands, distance run
-   * @param limits that it keeps
-   * @param allowedS the time that is allowed for it
-   * @param fastest what the fastest way costs
-   * @param tests running brake tests that it makes
-   */
-  public record Driven(
-      double fromM,
-      List<Target> targets,
-      LegChooser.Way way,
-      PointLimits limits,
-      double allowedS,
-      Plan.Cost fastest,
-      Tests tests) {
-    /** The stop that it leads to. */
-    public Target stop() {
-      return targets.get(targets.size() - 1);
-    }
-
-    /** Whether a speed is held on it as one instruction. */
-    public boolean holds() {
-      return !way.manner().holds().isEmpty();
-    }
-
-    /** Work that traction does on it, joules. */
-    public double energyJ() {
-      return way.rerun().energyJ();
-    }
-
-    /** Its approaches, as they are told. */
-    List<ApproachSolution> told() {
-      return LegPlanner.told(way.leg());
-    }
-
-    /** Its own braking points: what moves one of them leaves none of the others later. */
-    PointLimits points() {
-      Map<Target, Double> points = new HashMap<>();
-      told().forEach(p -> p.brakingM().ifPresent(m -> points.put(p.target(), m)));
-      return new PointLimits(points);
-    }
-  }
-
-  /** The running brake tests of a leg: those that it makes, and those without room. */
-  public record Tests(List<RunningTest> made, List<TestRoom.Missing> without) {
-    public Tests {
-      made = List.copyOf(made);
-      without = List.copyOf(without);
-    }
-
-    /** One of them is not made. */
-    private Tests without(TestRoom.Missing one) {
-      List<RunningTest> others = made.stream().filter(t -> t != one.test()).toList();
-      List<TestRoom.Missing> more = new ArrayList<>(without);
-      more.add(one);
-      return new Tests(others, more);
-    }
-  }
-
-  /**
    * The way to the next stop that was taken, the fastest one, and the time that is allowed.
    *
    * @param plain the way that is taken where no speed is held
@@ -127,7 +46,7 @@ public final class RunChooser {
   private record Leg(
       List<Target> targets,
       PointLimits limits,
-      Tests tests,
+      LegTests tests,
       LegChooser.Way plain,
       LegChooser.Way held,
       LegChooser.Way fastest,
@@ -168,11 +87,11 @@ public final class RunChooser {
   }
 
   /** From a stand over all targets, of which the last is a stop. */
-  public Chosen choose(double startM, List<Target> targets) {
-    List<Driven> driven = new ArrayList<>();
+  public ChosenRun choose(double startM, List<Target> targets) {
+    List<DrivenLeg> driven = new ArrayList<>();
     double at = startM;
     for (Leg leg : fromMarks.computeIfAbsent(startM, at0 -> legs(at0, targets))) {
-      Driven next = driven(leg, PointLimits.NONE, at);
+      DrivenLeg next = driven(leg, PointLimits.NONE, at);
       driven.add(next);
       if (next.way().leg().stalled()) {
         return chosen(driven, Optional.of(at), PointLimits.NONE);
@@ -182,13 +101,14 @@ public final class RunChooser {
     return chosen(driven, Optional.empty(), PointLimits.NONE);
   }
 
-  private static Chosen chosen(List<Driven> driven, Optional<Double> stallsM, PointLimits limits) {
+  private static ChosenRun chosen(
+      List<DrivenLeg> driven, Optional<Double> stallsM, PointLimits limits) {
     List<ApproachSolution> pieces = driven.stream().flatMap(d -> d.told().stream()).toList();
     Plan.Cost fastest =
         driven.stream()
-            .map(Driven::fastest)
+            .map(DrivenLeg::fastest)
             .reduce(new Plan.Cost(0, 0, 0, List.of()), Plan.Cost::and);
-    return new Chosen(pieces, stallsM, fastest, driven, limits);
+    return new ChosenRun(pieces, stallsM, fastest, driven, limits);
   }
 
   /**
@@ -196,18 +116,18 @@ public final class RunChooser {
    * driven. A limit with which a leg cannot be driven by the rules is left out; the run tells which
    * it keeps.
    */
-  public Chosen within(PointLimits limits, Chosen run) {
-    List<Driven> driven = new ArrayList<>();
+  public ChosenRun within(PointLimits limits, ChosenRun run) {
+    List<DrivenLeg> driven = new ArrayList<>();
     Map<Target, Double> kept = new HashMap<>();
-    for (Driven leg : run.driven()) {
-      Driven next = within(limits.among(leg.targets()), leg, leg.fromM());
+    for (DrivenLeg leg : run.driven()) {
+      DrivenLeg next = within(limits.among(leg.targets()), leg, leg.fromM());
       kept.putAll(next.limits().byM());
       driven.add(next);
     }
     return chosen(driven, run.stallsM(), new PointLimits(kept));
   }
 
-  private Driven within(Map<Target, Double> own, Driven leg, double fromM) {
+  private DrivenLeg within(Map<Target, Double> own, DrivenLeg leg, double fromM) {
     PointLimits limits = new PointLimits(own);
     if (limits.equals(leg.limits())) {
       return leg;
@@ -216,7 +136,7 @@ public final class RunChooser {
     LegChooser.Way all = chooser.way(leg.way().manner().within(limits.and(leg.points())));
     boolean good = (own.isEmpty() ? all.asGoodAs(leg.way()) : all.stands()) && chooser.holds(all);
     if (good && all.timeS() <= leg.allowedS()) {
-      return new Driven(
+      return new DrivenLeg(
           fromM, leg.targets(), all, limits, leg.allowedS(), leg.fastest(), leg.tests());
     }
     Leg noLater = leg(fromM, leg.targets(), limits.and(leg.points()));
@@ -228,13 +148,13 @@ public final class RunChooser {
     return driven(some, some.limits(), fromM);
   }
 
-  private Driven driven(Leg leg, PointLimits limits, double fromM) {
-    return new Driven(
+  private DrivenLeg driven(Leg leg, PointLimits limits, double fromM) {
+    return new DrivenLeg(
         fromM, leg.targets(), taken(leg), limits, leg.allowedS(), leg.fastestCost(), leg.tests());
   }
 
   /** The limits one after the other, without those with which the leg cannot be driven. */
-  private Leg withSome(Map<Target, Double> own, Driven leg, double fromM) {
+  private Leg withSome(Map<Target, Double> own, DrivenLeg leg, double fromM) {
     Leg best = leg(fromM, leg.targets(), PointLimits.NONE);
     Map<Target, Double> some = new HashMap<>();
     for (Map.Entry<Target, Double> limit : own.entrySet()) {
@@ -268,7 +188,8 @@ public final class RunChooser {
         .toList();
   }
 
-  private LegChooser chooser(double startM, List<Target> targets, PointLimits limits, Tests tests) {
+  private LegChooser chooser(
+      double startM, List<Target> targets, PointLimits limits, LegTests tests) {
     return new LegChooser(assignment, bench, ceiling, startM, targets, limits, tests.made());
   }
 
@@ -276,9 +197,9 @@ public final class RunChooser {
    * Which running brake tests have room, before anything is spared: by the rules alone or as fast
    * as they allow. Those that have none are left out one after the other, the first one first.
    */
-  private Tests tests(double startM, List<Target> targets, PointLimits limits) {
+  private LegTests tests(double startM, List<Target> targets, PointLimits limits) {
     double endM = targets.get(targets.size() - 1).atM();
-    Tests tests = new Tests(RunningTest.of(assignment, bench, startM, endM), List.of());
+    LegTests tests = new LegTests(RunningTest.of(assignment, bench, startM, endM), List.of());
     Optional<TestRoom.Missing> missing = Optional.empty();
     do {
       missing = missing(startM, targets, limits, tests);
@@ -288,7 +209,7 @@ public final class RunChooser {
   }
 
   private Optional<TestRoom.Missing> missing(
-      double startM, List<Target> targets, PointLimits limits, Tests tests) {
+      double startM, List<Target> targets, PointLimits limits, LegTests tests) {
     if (tests.made().isEmpty()) {
       return Optional.empty();
     }
@@ -301,7 +222,7 @@ public final class RunChooser {
 
   /** With as many running brake tests as there is room for, and a way that stands with them. */
   private Leg leg(double startM, List<Target> targets, PointLimits limits) {
-    Tests tests = tests(startM, targets, limits);
+    LegTests tests = tests(startM, targets, limits);
     Leg leg = leg(startM, targets, limits, tests);
     while (!leg.plain().stands() && !tests.made().isEmpty()) {
       RunningTest first = tests.made().get(0);
@@ -311,7 +232,7 @@ public final class RunChooser {
     return leg;
   }
 
-  private Leg leg(double startM, List<Target> targets, PointLimits limits, Tests tests) {
+  private Leg leg(double startM, List<Target> targets, PointLimits limits, LegTests tests) {
     LegChooser chooser = chooser(startM, targets, limits, tests);
     List<LegChooser.Way> ways = new ArrayList<>();
     ways.add(chooser.own());

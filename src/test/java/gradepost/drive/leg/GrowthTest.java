@@ -30,7 +30,7 @@ class GrowthTest {
     Ceiling ceiling = Ceiling.of(assignment);
     TrainModels models = new TrainModels(assignment);
     double startM = Stops.markM(assignment, assignment.calls().get(0));
-    RunChooser.Chosen chosen =
+    ChosenRun chosen =
         new RunChooser(assignment, models, ceiling).choose(startM, Targets.of(assignment, ceiling));
     assertThat(chosen.stallsM()).isEmpty();
     return models.odometer().metres();
