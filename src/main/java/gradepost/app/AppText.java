@@ -172,14 +172,6 @@ final class AppText {
           RECORD
               .of(Retention.Kept::held)
               .and(new Hole<>("until", kept -> kept.until().toString())));
-  private static final Hole<NamedPapers.Named> NAMED =
-      new Hole<NamedPapers.Named>("paper", named -> named.paper().name())
-          .and(new Hole<>("issue", named -> named.issue().name()));
-  static final Phrase<NamedPapers.Named> PAPER_DUE = MISTAKES.phrase("paper.due", NAMED);
-  static final Phrase<NamedPapers.Named> PAPER_REMOVED = MISTAKES.phrase("paper.removed", NAMED);
-  static final Phrase<NamedPapers.Named> PAPER_LEFT =
-      MISTAKES.phrase("paper.left", NAMED.and(new Hole<>("place", NamedPapers.Named::place)));
-  static final String PAPERS_ELSEWHERE = MISTAKES.phrase("paper.elsewhere");
   static final String NO_RECORDS = MISTAKES.phrase("record.none");
 
   private static final Hole<String> ISSUE = Hole.word("issue");

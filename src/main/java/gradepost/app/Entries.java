@@ -1,5 +1,6 @@
 package gradepost.app;
 
+import gradepost.app.issue.NamedPapers;
 import gradepost.app.store.Answer;
 import gradepost.app.store.Store;
 import java.time.Clock;

@@ -6,6 +6,7 @@ import gradepost.text.Hole;
 import gradepost.text.Mistakes;
 import gradepost.text.Mistakes.Four;
 import gradepost.text.Mistakes.Three;
+import gradepost.text.Phrase;
 
 /** Why an issue is not made. Its sentences stand in {@code mistakes.properties}. */
 final class IssueText {
@@ -27,6 +28,15 @@ final class IssueText {
           Hole.word("what"),
           Hole.word("file"),
           Hole.word("digest"));
+
+  private static final Hole<NamedPapers.Named> NAMED =
+      new Hole<NamedPapers.Named>("paper", named -> named.paper().name())
+          .and(new Hole<>("issue", named -> named.issue().name()));
+  static final Phrase<NamedPapers.Named> PAPER_DUE = MISTAKES.phrase("paper.due", NAMED);
+  static final Phrase<NamedPapers.Named> PAPER_REMOVED = MISTAKES.phrase("paper.removed", NAMED);
+  static final Phrase<NamedPapers.Named> PAPER_LEFT =
+      MISTAKES.phrase("paper.left", NAMED.and(new Hole<>("place", NamedPapers.Named::place)));
+  static final String PAPERS_ELSEWHERE = MISTAKES.phrase("paper.elsewhere");
 
   private IssueText() {}
 }

@@ -1,4 +1,4 @@
-package gradepost.app;
+package gradepost.app.issue;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -99,8 +99,8 @@ class NamedPapersTest {
           .containsExactly(
               "to be removed from the archive, as it names them: out-slips.pdf of valley/2",
               "to be removed from the archive, as it names them: out-affected.pdf of valley/2",
-              "still in the archive, as valley/3 is the latest issue: out-slips.pdf names them;"
-                  + " delete it when all are briefed: "
+              "out-slips.pdf still names them, as valley/3 is the latest issue; delete it when all"
+                  + " are briefed: "
                   + archive.place(last),
               "copies of these papers in folders, on paper and in backups still name them: destroy"
                   + " those yourself");

@@ -1,4 +1,4 @@
-package gradepost.app;
+package gradepost.app.issue;
 
 import gradepost.app.store.Archive;
 import gradepost.app.store.OfficePaper;
@@ -21,7 +21,7 @@ import java.util.stream.Collectors;
  * Archived papers that name people of whom nothing is to be kept: slips and lists of the issues of
  * a pack. Those of the latest issue may still be needed to brief others; the rest can go.
  */
-final class NamedPapers {
+public final class NamedPapers {
   /**
    * A paper that names somebody.
    *
@@ -38,7 +38,7 @@ final class NamedPapers {
    *
    * @param due what is to be removed
    */
-  NamedPapers(Archive archive, Register register, List<Held> due)
+  public NamedPapers(Archive archive, Register register, List<Held> due)
       throws RegisterException, IOException {
     this.archive = archive;
     for (String pack : due.stream().map(Held::pack).collect(Collectors.toSet())) {
@@ -84,19 +84,23 @@ final class NamedPapers {
   }
 
   /** Takes those of earlier issues out of the archive. */
-  void remove() throws IOException {
+  public void remove() throws IOException {
     for (Named each : old) {
       archive.remove(each.paper().digest());
     }
   }
 
-  /** What is removed, and what is left, a line each. */
-  List<String> told(boolean dryRun) {
+  /**
+   * What is removed, and what is left, a line each.
+   *
+   * @param dryRun whether it only would be
+   */
+  public List<String> told(boolean dryRun) {
     List<String> said = new ArrayList<>();
-    old.forEach(n -> said.add((dryRun ? AppText.PAPER_DUE : AppText.PAPER_REMOVED).of(n)));
-    latest.forEach(n -> said.add(AppText.PAPER_LEFT.of(n)));
+    old.forEach(n -> said.add((dryRun ? IssueText.PAPER_DUE : IssueText.PAPER_REMOVED).of(n)));
+    latest.forEach(n -> said.add(IssueText.PAPER_LEFT.of(n)));
     if (!said.isEmpty()) {
-      said.add(AppText.PAPERS_ELSEWHERE);
+      said.add(IssueText.PAPERS_ELSEWHERE);
     }
     return said;
   }
