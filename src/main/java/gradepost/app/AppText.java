@@ -16,6 +16,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.Collection;
+import java.util.List;
 import java.util.Optional;
 
 /** What a use case refuses. Its sentences stand in {@code mistakes.properties}. */
@@ -206,6 +207,12 @@ final class AppText {
   static final Two<String, String> TAKEN_BACK =
       MISTAKES.declare("entered.taken-back", Hole.word("entry"), Hole.word("what"));
   static final One<Integer> JOINED = MISTAKES.declare("entered.joined", Hole.count("people"));
+  static final Phrase<List<String>> STILL_HELD =
+      MISTAKES.phrase(
+          "entered.still-held",
+          new Hole<List<String>>("issue", row -> row.get(0))
+              .and(new Hole<>("copy", row -> row.get(1)))
+              .and(new Hole<>("person", row -> row.get(2))));
   static final One<Integer> LEFT = MISTAKES.declare("entered.left", Hole.count("people"));
 
   private AppText() {}

@@ -3,6 +3,10 @@ package gradepost.app;
 import gradepost.app.issue.NamedPapers;
 import gradepost.app.store.Answer;
 import gradepost.app.store.Store;
+import gradepost.pack.PersonName;
+import gradepost.reissue.register.Question;
+import gradepost.reissue.register.Register;
+import gradepost.reissue.register.RegisterException;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
@@ -72,7 +76,20 @@ public final class Entries {
                   }
                 }
               });
-          return Answer.said((leave ? AppText.LEFT : AppText.JOINED).with(names.size()).inWords());
+          Answer done =
+              Answer.said((leave ? AppText.LEFT : AppText.JOINED).with(names.size()).inWords());
+          return leave ? done.and(stillOut(register, names)) : done;
         });
+  }
+
+  /** What those who left have to give back. */
+  private static Answer stillOut(Register register, List<String> names) throws RegisterException {
+    Answer out = Answer.GOOD;
+    for (List<String> row : register.list(Question.out()).rows()) {
+      if (names.stream().anyMatch(name -> PersonName.same(name, row.get(2)))) {
+        out = out.and(Answer.said(AppText.STILL_HELD.of(row)));
+      }
+    }
+    return out;
   }
 }

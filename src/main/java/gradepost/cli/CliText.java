@@ -4,10 +4,12 @@ import gradepost.text.Hole;
 import gradepost.text.Mistake;
 import gradepost.text.Mistakes;
 import gradepost.text.Mistakes.One;
+import gradepost.text.Mistakes.Three;
 import gradepost.text.Mistakes.Two;
 import gradepost.text.Phrase;
 import gradepost.units.PrintedText;
 import java.util.Collection;
+import java.util.Optional;
 
 /** What a command line refuses. Its sentences stand in {@code mistakes.properties}. */
 final class CliText {
@@ -17,6 +19,9 @@ final class CliText {
   static final Phrase<Collection<String>> NO_COMMAND =
       MISTAKES.phrase("no-command", Hole.list("commands"));
   static final Phrase<Collection<String>> NO_ACT = MISTAKES.phrase("no-act", Hole.list("commands"));
+  static final Three<String, Collection<String>, Optional<String>> NO_SUCH_COMMAND =
+      MISTAKES.declare("no-such-command", TEXT, Hole.list("commands"), Hole.perhaps("near"));
+  static final One<String> TOO_MANY = MISTAKES.declare("too-many", TEXT);
   static final Phrase<String> HELP = MISTAKES.phrase("help", Hole.word("command"));
   static final Mistake NOT_SAID = MISTAKES.declare("not-said");
   static final One<String> NO_DAY = MISTAKES.declare("no-day", TEXT);

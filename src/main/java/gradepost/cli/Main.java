@@ -1,11 +1,13 @@
 package gradepost.cli;
 
+import gradepost.units.Nearest;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -123,8 +125,23 @@ public final class Main implements Runnable {
   private static int refused(ParameterException wrong, String... args) {
     CommandLine command = wrong.getCommandLine();
     PrintWriter err = command.getErr();
-    err.print(wrong.getMessage() + "\n");
-    UnmatchedArgumentException.printSuggestions(wrong, err);
+    Optional<String> word =
+        wrong instanceof UnmatchedArgumentException unmatched && !unmatched.isUnknownOption()
+            ? unmatched.getUnmatched().stream().findFirst()
+            : Optional.empty();
+    if (word.isPresent()) {
+      Set<String> known = command.getSubcommands().keySet();
+      err.print(
+          (known.isEmpty()
+                      ? CliText.TOO_MANY.with(word.get())
+                      : CliText.NO_SUCH_COMMAND.with(
+                          word.get(), known, Nearest.to(word.get(), known)))
+                  .inWords()
+              + "\n");
+    } else {
+      err.print(wrong.getMessage() + "\n");
+      UnmatchedArgumentException.printSuggestions(wrong, err);
+    }
     err.print(CliText.HELP.of(command.getCommandSpec().qualifiedName()) + "\n");
     err.flush();
     return command.getCommandSpec().exitCodeOnInvalidInput();

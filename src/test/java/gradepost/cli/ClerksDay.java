@@ -209,7 +209,7 @@ abstract class ClerksDay {
         .endsWith(",,");
 
     register("recall", "0000/2", "--reason", "misprint");
-    assertThat(register("out", "--csv")).endsWith(",misprint,\n");
+    assertThat(register("out", "--csv")).endsWith(",recalled: misprint,\n");
     register("return", "0000/2", "--copy", "1");
     assertThat(register("out")).isEqualTo(NOBODY);
     assertThat(register("issues", "--csv").lines())

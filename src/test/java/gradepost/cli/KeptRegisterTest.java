@@ -73,7 +73,7 @@ class KeptRegisterTest extends BegunRegister {
     Files.writeString(changed, handOver.replaceFirst("(?m)\\{", ""));
     assertThat(verify(1, changed, here))
         .contains(
-            "error: its content is that of no file in the register, and no fingerprint can be")
+            "error: no file in the register has its content, and it has no fingerprint: it was changed")
         .doesNotContain("page");
     assertThat(verify(1, changed, "no/register.db"))
         .contains("error: no fingerprint can be read in it: it was changed, or it is no hand-over");

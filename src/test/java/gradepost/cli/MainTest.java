@@ -35,7 +35,10 @@ class MainTest {
     assertThat(run("brief")).isEqualTo(2);
     assertThat(run("check")).isEqualTo(2);
     assertThat(run("breif", "x")).isEqualTo(2);
-    assertThat(err.toString()).contains("Did you mean: gradepost ", "gradepost brief");
+    assertThat(err.toString())
+        .contains("there is no command \"breif\"; allowed: ", "\n  Maybe brief\n");
+    assertThat(run("new", "pack", "a.yaml", "b.yaml")).isEqualTo(2);
+    assertThat(err.toString()).contains("\"b.yaml\" is one word too many; allowed: words with sp");
     assertThat(out.toString()).isEmpty();
   }
 
