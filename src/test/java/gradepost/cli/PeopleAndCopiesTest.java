@@ -131,8 +131,7 @@ class PeopleAndCopiesTest extends BegunRegister {
     run(1, "hand-out", "0000/1", "--to", "Elm, R.");
     assertThat(err).endsWith("Maybe R Elm\n");
     assertThat(run(0, "staff", "leave", "A Brannok"))
-        .isEqualTo(
-            "1 left the list of staff\nwarning: A Brannok still holds copy 1 of 0000/1\n");
+        .isEqualTo("1 left the list of staff\nwarning: A Brannok still holds copy 1 of 0000/1\n");
     assertThat(run(0, "to-brief")).isEqualTo("NONE\n");
     assertThat(run(0, "out")).contains("A Brannok");
     assertThat(run(0, "staff", "list", "--csv"))
