@@ -58,7 +58,7 @@ public final class Batch {
             for (List<CsvText.Cell> row : table.rows()) {
               try {
                 said.add(new BatchRow(store, register, by, confirmed, table.cells(row)).done(act));
-              } catch (RowRefused | RegisterException | IOException e) {
+              } catch (RegisterException | IOException e) {
                 problems.add(table.told(row, String.valueOf(e.getMessage())));
               }
             }

@@ -38,7 +38,7 @@ final class BatchRow {
     return cells.getOrDefault(column, "");
   }
 
-  String done(BatchAct act) throws RowRefused, RegisterException, IOException {
+  String done(BatchAct act) throws RegisterException, IOException {
     String person = cell("person");
     if (act == BatchAct.STAFF) {
       register.staff().add(by, person);
@@ -86,16 +86,16 @@ final class BatchRow {
   }
 
   /** By its name, or the latest of a pack by the name of the pack. */
-  private Entry issue() throws RowRefused, RegisterException {
+  private Entry issue() throws RegisterException {
     String called = cell("issue");
     Optional<Entry> found = register.find(called);
     if (found.isEmpty()) {
       found = register.latest(called);
     }
-    return found.orElseThrow(() -> new RowRefused(AppText.NO_SUCH_ISSUE.with(called)));
+    return found.orElseThrow(() -> new RegisterException(AppText.NO_SUCH_ISSUE.with(called)));
   }
 
-  private String held(Entry issue, String person) throws RowRefused, RegisterException {
+  private String held(Entry issue, String person) throws RegisterException {
     List<String> copies =
         register.list(Question.outOf(issue.pack())).rows().stream()
             .filter(row -> row.get(0).equals(issue.name()) && PersonName.same(row.get(2), person))
@@ -105,23 +105,23 @@ final class BatchRow {
       return cell("copy");
     }
     if (copies.isEmpty() || !cell("copy").isEmpty()) {
-      throw new RowRefused(AppText.NOT_HELD.with(issue.name(), person));
+      throw new RegisterException(AppText.NOT_HELD.with(issue.name(), person));
     }
     if (copies.size() > 1) {
-      throw new RowRefused(AppText.SEVERAL_HELD.with(person, copies));
+      throw new RegisterException(AppText.SEVERAL_HELD.with(person, copies));
     }
     return copies.get(0);
   }
 
-  private boolean yes(String column) throws RowRefused {
+  private boolean yes(String column) throws RegisterException {
     String word = cell(column).toLowerCase(Locale.ROOT);
     if (!word.isEmpty() && !YES.contains(word)) {
-      throw new RowRefused(AppText.NO_YES.with(word, YES));
+      throw new RegisterException(AppText.NO_YES.with(word, YES));
     }
     return word.equals(YES.get(0));
   }
 
-  private Signature signature(String person) throws RowRefused {
+  private Signature signature(String person) throws RegisterException {
     try {
       return new Signature(
           person,
@@ -133,7 +133,7 @@ final class BatchRow {
           cell("paper"),
           cell("conditions"));
     } catch (DateTimeParseException e) {
-      throw new RowRefused(AppText.NO_DATE.with(cell("lapses")));
+      throw new RegisterException(AppText.NO_DATE.with(cell("lapses")));
     }
   }
 }

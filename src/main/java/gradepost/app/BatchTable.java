@@ -1,6 +1,7 @@
 package gradepost.app;
 
 import gradepost.app.store.Disk;
+import gradepost.reissue.register.RegisterException;
 import gradepost.source.table.CsvText;
 import gradepost.source.table.TableSize;
 import gradepost.source.table.TableText;
@@ -94,14 +95,14 @@ final class BatchTable {
   }
 
   /** The cells of a row by their columns; all that must be there are. */
-  Map<String, String> cells(List<CsvText.Cell> row) throws RowRefused {
+  Map<String, String> cells(List<CsvText.Cell> row) throws RegisterException {
     Map<String, String> cells = new LinkedHashMap<>();
     for (int i = 0; i < headings.size(); i++) {
       cells.put(headings.get(i), i < row.size() ? row.get(i).text().strip() : "");
     }
     for (String needed : act.needed()) {
       if (cells.getOrDefault(needed, "").isEmpty()) {
-        throw new RowRefused(AppText.EMPTY_CELL.with(needed));
+        throw new RegisterException(AppText.EMPTY_CELL.with(needed));
       }
     }
     return cells;
