@@ -13,6 +13,8 @@ if not "%~1"=="brief" goto start
 "%java%" -Xshare:on -version >nul 2>&1 || goto start
 rem Under a name of its own until it is whole: several may start at once.
 set "new=%stored%.%RANDOM%%RANDOM%"
+(type nul >"%new%") 2>nul || goto start
+del "%new%"
 "%java%" -XX:ArchiveClassesAtExit="%new%" ^
   -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xshare:auto -Xlog:disable -Xlog:all=error:stderr ^
   -jar "%home%\gradepost.jar" %*

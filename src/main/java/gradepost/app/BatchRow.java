@@ -88,11 +88,9 @@ final class BatchRow {
   /** By its name, or the latest of a pack by the name of the pack. */
   private Entry issue() throws RegisterException {
     String called = cell("issue");
-    Optional<Entry> found = register.find(called);
-    if (found.isEmpty()) {
-      found = register.latest(called);
-    }
-    return found.orElseThrow(() -> new RegisterException(AppText.NO_SUCH_ISSUE.with(called)));
+    Optional<Entry> named = register.find(called);
+    return (named.isPresent() ? named : register.latest(called))
+        .orElseThrow(() -> new RegisterException(AppText.NO_SUCH_ISSUE.with(called)));
   }
 
   private String held(Entry issue, String person) throws RegisterException {
