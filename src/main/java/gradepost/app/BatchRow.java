@@ -87,10 +87,9 @@ final class BatchRow {
 
   /** By its name, or the latest of a pack by the name of the pack. */
   private Entry issue() throws RegisterException {
-    String called = cell("issue");
-    Optional<Entry> named = register.find(called);
-    return (named.isPresent() ? named : register.latest(called))
-        .orElseThrow(() -> new RegisterException(AppText.NO_SUCH_ISSUE.with(called)));
+    Optional<Entry> named = register.find(cell("issue"));
+    return (named.isPresent() ? named : register.latest(cell("issue")))
+        .orElseThrow(() -> new RegisterException(AppText.NO_SUCH_ISSUE.with(cell("issue"))));
   }
 
   private String held(Entry issue, String person) throws RegisterException {
@@ -99,10 +98,11 @@ final class BatchRow {
             .filter(row -> row.get(0).equals(issue.name()) && PersonName.same(row.get(2), person))
             .map(row -> row.get(1))
             .toList();
-    if (!cell("copy").isEmpty() && copies.contains(cell("copy"))) {
-      return cell("copy");
+    String named = cell("copy");
+    if (copies.contains(named)) {
+      return named;
     }
-    if (copies.isEmpty() || !cell("copy").isEmpty()) {
+    if (copies.isEmpty() || !named.isEmpty()) {
       throw new RegisterException(AppText.NOT_HELD.with(issue.name(), person));
     }
     if (copies.size() > 1) {
