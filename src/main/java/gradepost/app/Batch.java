@@ -50,6 +50,7 @@ public final class Batch {
   private Answer entered(BatchAct act, BatchTable table, Register register)
       throws RegisterException {
     By by = store.by(who, clock);
+    InUse use = new InUse(register, by.when(), confirmed);
     List<String> said = new ArrayList<>();
     List<String> problems = new ArrayList<>();
     try {
@@ -57,7 +58,7 @@ public final class Batch {
           () -> {
             for (List<CsvText.Cell> row : table.rows()) {
               try {
-                said.add(new BatchRow(store, register, by, confirmed, table.cells(row)).done(act));
+                said.add(new BatchRow(store, register, by, use, table.cells(row)).done(act));
               } catch (RegisterException | IOException e) {
                 problems.add(table.told(row, String.valueOf(e.getMessage())));
               }

@@ -23,14 +23,14 @@ final class BatchRow {
   private final Store store;
   private final Register register;
   private final By by;
-  private final boolean confirmed;
+  private final InUse use;
   private final Map<String, String> cells;
 
-  BatchRow(Store store, Register register, By by, boolean confirmed, Map<String, String> cells) {
+  BatchRow(Store store, Register register, By by, InUse use, Map<String, String> cells) {
     this.store = store;
     this.register = register;
     this.by = by;
-    this.confirmed = confirmed;
+    this.use = use;
     this.cells = cells;
   }
 
@@ -48,9 +48,7 @@ final class BatchRow {
     String name = issue.name();
     switch (act) {
       case HAND_OUT -> {
-        if (!confirmed) {
-          InUse.toHandOut(register, issue, person, by.when());
-        }
+        use.toHandOut(issue, person);
         String copy = cell("copy");
         if (copy.isEmpty()) {
           copy = register.handOutNext(by, issue, person);
@@ -74,9 +72,7 @@ final class BatchRow {
       }
       default -> {
         Signature signature = signature(person);
-        if (!confirmed) {
-          InUse.toSignOff(register, issue, by.when());
-        }
+        use.toSignOff(issue);
         SignOffTerms.of(store, issue, by.when().toLocalDate()).require(issue, signature);
         register.signOff(by, issue, signature);
         return "%s: %s signed off, %s, until %s"

@@ -3,7 +3,6 @@ package gradepost.app;
 import gradepost.app.store.Answer;
 import gradepost.app.store.Store;
 import gradepost.reissue.register.Entry;
-import gradepost.reissue.register.Gap;
 import gradepost.reissue.register.Register;
 import gradepost.reissue.register.Register.By;
 import gradepost.reissue.register.RegisterException;
@@ -11,7 +10,6 @@ import gradepost.reissue.register.Signature;
 import gradepost.text.Mistake;
 import java.io.IOException;
 import java.time.Clock;
-import java.time.LocalDateTime;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
@@ -101,9 +99,7 @@ public final class Desk {
         called,
         () -> AppText.HANDED_OUT.with(Objects.requireNonNull(number.get()), entered).inWords(),
         (register, by, issue) -> {
-          if (!confirmed) {
-            InUse.toHandOut(register, issue, entered, by.when());
-          }
+          new InUse(register, by.when(), confirmed).toHandOut(issue, entered);
           if (copy.isPresent()) {
             register.handOut(by, issue, copy.get(), entered);
           } else {
@@ -134,46 +130,10 @@ public final class Desk {
         latin,
         name -> AppText.SIGNED_OFF.with(name, signature.covers(), signature.lapses()),
         (register, by, issue, name) -> {
-          if (!confirmed) {
-            InUse.toSignOff(register, issue, by.when());
-          }
+          new InUse(register, by.when(), confirmed).toSignOff(issue);
           SignOffTerms.of(store, issue, by.when().toLocalDate()).require(issue, signature);
           register.signOff(by, issue, signature.by(name));
         });
-  }
-
-  /**
-   * An issue is called back though nothing supersedes it. The issue before it, which it has
-   * superseded, does not come into force again: where nothing is in force then, that is told.
-   */
-  public Answer recall(String called, String reason) {
-    return OnRegister.of(
-        store,
-        register -> {
-          Optional<Entry> issue = register.find(called);
-          if (issue.isEmpty()) {
-            return Store.unknown(register, called);
-          }
-          String pack = issue.get().pack();
-          LocalDateTime now = by().when();
-          Gap before = register.gap(pack, now);
-          register.recall(by(), issue.get(), reason);
-          Gap after = register.gap(pack, now);
-          Answer done =
-              Answer.said(issue.get().name() + ": " + AppText.RECALLED.with(reason).inWords());
-          return after.from().isBefore(before.from())
-              ? done.and(Answer.said(nothingInForce(pack, after, now)))
-              : done;
-        });
-  }
-
-  private static String nothingInForce(String pack, Gap gap, LocalDateTime now) {
-    Optional<LocalDateTime> to = gap.to();
-    return to.isPresent()
-        ? AppText.NOTHING_BETWEEN.with(pack, gap.from(), to.get()).inWords()
-        : gap.from().equals(now)
-            ? AppText.NOTHING_NOW.with(pack).inWords()
-            : AppText.NOTHING_FROM.with(pack, gap.from()).inWords();
   }
 
   private By by() {

@@ -4,14 +4,19 @@ import gradepost.app.issue.NamedPapers;
 import gradepost.app.store.Answer;
 import gradepost.app.store.Store;
 import gradepost.pack.PersonName;
+import gradepost.reissue.register.Entry;
+import gradepost.reissue.register.Gap;
 import gradepost.reissue.register.Question;
 import gradepost.reissue.register.Register;
+import gradepost.reissue.register.Register.By;
 import gradepost.reissue.register.RegisterException;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.List;
+import java.util.Optional;
 
-/** Entries of the log that are taken back, and the list of staff. */
+/** Entries of the log that are taken back, issues that are called back, and the list of staff. */
 public final class Entries {
   private final Store store;
   private final Clock clock;
@@ -91,5 +96,40 @@ public final class Entries {
       }
     }
     return out;
+  }
+
+  /**
+   * An issue is called back though nothing supersedes it. The issue before it, which it has
+   * superseded, does not come into force again: where nothing is in force then, that is told.
+   */
+  public Answer recall(String called, String reason) {
+    return OnRegister.of(
+        store,
+        register -> {
+          Optional<Entry> issue = register.find(called);
+          if (issue.isEmpty()) {
+            return Store.unknown(register, called);
+          }
+          String pack = issue.get().pack();
+          By by = store.by(who, clock);
+          LocalDateTime now = by.when();
+          Gap before = register.gap(pack, now);
+          register.recall(by, issue.get(), reason);
+          Gap after = register.gap(pack, now);
+          Answer done =
+              Answer.said(issue.get().name() + ": " + AppText.RECALLED.with(reason).inWords());
+          return after.from().isBefore(before.from())
+              ? done.and(Answer.said(nothingInForce(pack, after, now)))
+              : done;
+        });
+  }
+
+  private static String nothingInForce(String pack, Gap gap, LocalDateTime now) {
+    Optional<LocalDateTime> to = gap.to();
+    return to.isPresent()
+        ? AppText.NOTHING_BETWEEN.with(pack, gap.from(), to.get()).inWords()
+        : gap.from().equals(now)
+            ? AppText.NOTHING_NOW.with(pack).inWords()
+            : AppText.NOTHING_FROM.with(pack, gap.from()).inWords();
   }
 }

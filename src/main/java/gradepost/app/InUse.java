@@ -12,6 +12,18 @@ import java.util.Optional;
 
 /** Whether an issue is fit to be put into somebody's hands, or to be signed for. */
 final class InUse {
+  private final Register register;
+  private final LocalDateTime now;
+  private final boolean confirmed;
+
+  /**
+   * @param confirmed whether the clerk knows what is unusual, so that nothing is refused
+   */
+  InUse(Register register, LocalDateTime now, boolean confirmed) {
+    this.register = register;
+    this.now = now;
+    this.confirmed = confirmed;
+  }
 
   /**
    * Requires that an issue is in use, or will be, and that nobody gets a second copy of it.
@@ -19,17 +31,19 @@ final class InUse {
    * @throws RegisterException if it was recalled or superseded, or has expired, or if the holder
    *     has a copy of it
    */
-  static void toHandOut(Register register, Entry issue, String holder, LocalDateTime now)
-      throws RegisterException {
+  void toHandOut(Entry issue, String holder) throws RegisterException {
+    if (confirmed) {
+      return;
+    }
     Optional<String> recalled = register.recalled(issue, now);
     if (recalled.isPresent()) {
-      Optional<String> instead = instead(register, issue, now);
+      Optional<String> instead = instead(issue);
       throw new RegisterException(
           Register.isSuperseded(recalled.get())
               ? AppText.NOT_IN_USE.with(issue.name(), recalled.get(), instead)
               : AppText.CALLED_BACK.with(issue.name(), recalled.get(), instead));
     }
-    require(issue, now, AppText.ISSUE_EXPIRED.with(issue.name(), issue.validTo()));
+    require(issue, AppText.ISSUE_EXPIRED.with(issue.name(), issue.validTo()));
     List<String> copies =
         register.list(Question.outOf(issue.pack())).rows().stream()
             .filter(row -> row.get(0).equals(issue.name()) && PersonName.same(row.get(2), holder))
@@ -46,33 +60,30 @@ final class InUse {
    *
    * @throws RegisterException if it was called back, or has expired
    */
-  static void toSignOff(Register register, Entry issue, LocalDateTime now)
-      throws RegisterException {
+  void toSignOff(Entry issue) throws RegisterException {
+    if (confirmed) {
+      return;
+    }
     Optional<String> recalled =
         register.recalled(issue, now).filter(reason -> !Register.isSuperseded(reason));
     if (recalled.isPresent()) {
       throw new RegisterException(
-          AppText.SIGNED_CALLED_BACK.with(
-              issue.name(), recalled.get(), instead(register, issue, now)));
+          AppText.SIGNED_CALLED_BACK.with(issue.name(), recalled.get(), instead(issue)));
     }
-    require(issue, now, AppText.SIGNED_EXPIRED.with(issue.name(), issue.validTo()));
+    require(issue, AppText.SIGNED_EXPIRED.with(issue.name(), issue.validTo()));
   }
 
-  private static void require(Entry issue, LocalDateTime now, Mistake expired)
-      throws RegisterException {
+  private void require(Entry issue, Mistake expired) throws RegisterException {
     if (!issue.validTo().isAfter(now)) {
       throw new RegisterException(expired);
     }
   }
 
   /** A later issue of the pack that is not recalled. */
-  private static Optional<String> instead(Register register, Entry issue, LocalDateTime now)
-      throws RegisterException {
+  private Optional<String> instead(Entry issue) throws RegisterException {
     Optional<Entry> later =
         register.latest(issue.pack()).filter(last -> last.number() > issue.number());
     boolean good = later.isPresent() && register.recalled(later.get(), now).isEmpty();
     return later.filter(last -> good).map(Entry::name);
   }
-
-  private InUse() {}
 }

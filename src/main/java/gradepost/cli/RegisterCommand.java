@@ -2,6 +2,7 @@ package gradepost.cli;
 
 import gradepost.app.Desk;
 import gradepost.app.Enter;
+import gradepost.app.Entries;
 import gradepost.cli.terminal.Saying;
 import gradepost.cli.terminal.TerminalProgress;
 import gradepost.reissue.register.Question;
@@ -185,7 +186,10 @@ final class RegisterCommand implements Runnable {
               description = "The reason, for the lists.")
           String reason,
       @Mixin RegisterOptions register) {
-    return Saying.exitCode(register.command(), desk(register).recall(issue, reason));
+    return Saying.exitCode(
+        register.command(),
+        new Entries(register.store(), Main.clock(register.command()), register.who())
+            .recall(issue, reason));
   }
 
   @Command(

@@ -2,6 +2,7 @@ package gradepost.app.shelf;
 
 import gradepost.app.Desk;
 import gradepost.app.Enter;
+import gradepost.app.Entries;
 import gradepost.app.FinalPapers;
 import gradepost.app.store.Answer;
 import gradepost.app.store.Progress;
@@ -53,7 +54,7 @@ public final class IssueDesk {
 
   /** An issue is recalled that no other replaces. */
   public Answer recall(String issue, String reason, String by) {
-    return new Desk(store, clock, by).recall(issue, reason);
+    return new Entries(store, clock, by).recall(issue, reason);
   }
 
   /**
