@@ -47,7 +47,7 @@ public final class Desk {
           if (issue.isEmpty()) {
             return Store.unknown(register, called);
           }
-          act.on(register, by(), issue.get());
+          act.on(register, store.by(who, clock), issue.get());
           return Answer.said(issue.get().name() + ": " + done.get());
         });
   }
@@ -83,9 +83,7 @@ public final class Desk {
    * A copy is handed out.
    *
    * @param copy its number; the next one of the issue where empty
-   * @param confirmed whether the clerk knows that the issue is not in use, or that the holder has a
-   *     copy of it; else one that is recalled, superseded or expired is not handed out, nor a
-   *     second copy
+   * @param confirmed whether it may be an issue that is not in use, or a second copy
    */
   public Answer handOut(
       String called,
@@ -119,8 +117,7 @@ public final class Desk {
   /**
    * A driver is signed off for a direction of the pack, for no longer than its policy lets him.
    *
-   * @param confirmed whether the clerk knows that the issue was called back or has expired; else
-   *     nobody is signed off on such a one
+   * @param confirmed whether the issue may have been called back or have expired
    */
   public Answer signOff(
       String called, Optional<String> latin, Signature signature, boolean confirmed) {
@@ -134,9 +131,5 @@ public final class Desk {
           SignOffTerms.of(store, issue, by.when().toLocalDate()).require(issue, signature);
           register.signOff(by, issue, signature.by(name));
         });
-  }
-
-  private By by() {
-    return store.by(who, clock);
   }
 }
