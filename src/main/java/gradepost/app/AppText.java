@@ -215,5 +215,10 @@ final class AppText {
               .and(new Hole<>("person", row -> row.get(2))));
   static final One<Integer> LEFT = MISTAKES.declare("entered.left", Hole.count("people"));
 
+  /** What a file lacks by which it could be known. */
+  static Mistake noFingerprint(boolean json, boolean register) {
+    return !json ? NO_FINGERPRINT : register ? NO_SUCH_JSON : NO_FINGERPRINT_IN_JSON;
+  }
+
   private AppText() {}
 }

@@ -12,7 +12,6 @@ import gradepost.app.store.Store;
 import gradepost.reissue.register.RegisterException;
 import gradepost.render.Fingerprints;
 import gradepost.source.pack.PackFile;
-import gradepost.text.Mistake;
 import gradepost.yaml.Reading;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -30,6 +29,7 @@ import java.util.Optional;
  */
 public final class Verify {
   private static final int LARGEST_MB = 64;
+  private static final String JSON = ".json";
   private final Optional<Store> store;
   private final LocalDateTime now;
 
@@ -68,7 +68,10 @@ public final class Verify {
       }
       Optional<String> printed = printed(paper, bytes);
       if (printed.isEmpty()) {
-        return Answer.refused(paper + ": error: " + noFingerprint(paper).inWords());
+        return Answer.refused(
+            paper
+                + ": error: "
+                + AppText.noFingerprint(name(paper).endsWith(JSON), store.isPresent()).inWords());
       }
       Optional<Answer> changed =
           store.isPresent()
@@ -84,16 +87,6 @@ public final class Verify {
     } catch (RegisterException e) {
       return Answer.refused("error: " + e.getMessage());
     }
-  }
-
-  private Mistake noFingerprint(Path paper) {
-    return !isJson(paper)
-        ? AppText.NO_FINGERPRINT
-        : store.isPresent() ? AppText.NO_SUCH_JSON : AppText.NO_FINGERPRINT_IN_JSON;
-  }
-
-  private static boolean isJson(Path paper) {
-    return name(paper).endsWith(".json");
   }
 
   private static String name(Path paper) {
@@ -133,7 +126,7 @@ public final class Verify {
   private static Optional<String> printed(Path paper, byte[] bytes) throws IOException {
     if (name(paper).endsWith(".pdf")) {
       return Fingerprints.ofPdf(bytes);
-    } else if (isJson(paper)) {
+    } else if (name(paper).endsWith(JSON)) {
       return json(bytes);
     }
     return Fingerprints.ofHtml(new String(bytes, StandardCharsets.UTF_8));
