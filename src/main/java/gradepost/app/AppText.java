@@ -104,9 +104,9 @@ final class AppText {
   static final Two<String, Collection<String>> SEVERAL_HELD =
       MISTAKES.declare("several-held", Hole.word("person"), Hole.list("copies"));
 
-  static final Mistake NO_FINGERPRINT = MISTAKES.declare("no-fingerprint");
-  static final Mistake NO_FINGERPRINT_IN_JSON = MISTAKES.declare("no-fingerprint-in-json");
-  static final Mistake NO_SUCH_JSON = MISTAKES.declare("no-such-json");
+  private static final Mistake NO_FINGERPRINT = MISTAKES.declare("no-fingerprint");
+  private static final Mistake NO_FINGERPRINT_IN_JSON = MISTAKES.declare("no-fingerprint-in-json");
+  private static final Mistake NO_SUCH_JSON = MISTAKES.declare("no-such-json");
   static final String NEVER_REGISTERED = MISTAKES.phrase("never-registered");
   static final String NO_REGISTER_ASKED = MISTAKES.phrase("no-register-asked");
   static final Phrase<Verify.Made> MADE_FROM =
