@@ -31,7 +31,6 @@ public record PlannerSettings(
    * How many ways of driving a leg are tried.
    *
    * @param seeds from so many ways, of different movements, a better one is looked for near by
-   * @param seedDearer but not from one in time that is dearer than the best by more than this share
    * @param rounds so often the ways near the one taken are looked at
    * @param timePricesW what a second is worth, W for each kg, rising: from a run that saves all it
    *     can to the fastest
@@ -52,7 +51,6 @@ public record PlannerSettings(
    */
   public record Choice(
       int seeds,
-      double seedDearer,
       int rounds,
       List<Double> timePricesW,
       int halvings,
@@ -79,7 +77,6 @@ public record PlannerSettings(
     Choice holding(int most) {
       return new Choice(
           seeds,
-          seedDearer,
           rounds,
           timePricesW,
           halvings,
@@ -295,20 +292,19 @@ public record PlannerSettings(
     return new PlannerSettings(
         new Choice(
             6,
-            0.5,
             14,
             List.of(0.05, 0.5, 2.0, 6.0, 18.0, 100.0),
             3,
             List.of(3.0, 25.0),
             0.3,
             5,
-            1,
+            3,
             0.004,
             15,
             0.1,
             20_000,
             6,
-            1,
+            2,
             1.03,
             1.01),
         new Grid(50, 0.3, List.of(1.4, 2.8), 0.2, 0.5, 60, 4),

@@ -261,9 +261,6 @@ public final class RunChooser {
     for (int seed = 0; seed < settings.seeds() && !left.isEmpty(); seed++) {
       LegChooser.Way from = LegImprover.best(left.get(0), left, allowedS);
       left.removeIf(w -> w.movements() == from.movements());
-      if (from.timeS() <= allowedS && from.dear() > best.dear() + settings.seedDearer()) {
-        continue;
-      }
       LegChooser.Way improved = improver.improved(from);
       near.add(improved);
       best = LegImprover.best(best, List.of(improved), allowedS);
