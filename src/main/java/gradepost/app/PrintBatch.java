@@ -18,6 +18,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -32,10 +33,15 @@ import java.util.Optional;
  */
 public final class PrintBatch {
   private final Store store;
+  private final LocalDateTime now;
   private final PrintedFor given;
 
-  public PrintBatch(Store store) {
+  /**
+   * @param now who is to be briefed is asked for this moment
+   */
+  public PrintBatch(Store store, LocalDateTime now) {
     this.store = store;
+    this.now = now;
     this.given = new PrintedFor(store.kept());
   }
 
@@ -88,11 +94,11 @@ public final class PrintBatch {
   /** Who is given something, of which issues by name, and what is not printed. */
   private record Wanted(List<ToBrief> people, Map<String, Entry> issues, Answer answer) {}
 
-  private static Wanted wanted(Register register, List<String> packs) throws RegisterException {
+  private Wanted wanted(Register register, List<String> packs) throws RegisterException {
     Answer answer = Answer.GOOD;
     List<ToBrief> people = new ArrayList<>();
     Map<String, Entry> issues = new LinkedHashMap<>();
-    for (ToBrief each : register.toBrief()) {
+    for (ToBrief each : register.toBrief(now)) {
       Entry issue = register.find(each.issue()).orElseThrow();
       if (!packs.isEmpty() && !packs.contains(issue.pack())) {
         continue;

@@ -3,6 +3,7 @@ package gradepost.cli;
 import gradepost.app.PrintBatch;
 import gradepost.cli.terminal.Saying;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -69,7 +70,8 @@ final class PrintBatchCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    PrintBatch batch = new PrintBatch(register.store());
+    PrintBatch batch =
+        new PrintBatch(register.store(), LocalDateTime.now(Main.clock(register.command())));
     return Saying.exitCode(
         register.command(),
         labels

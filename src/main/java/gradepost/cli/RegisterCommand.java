@@ -9,6 +9,7 @@ import gradepost.reissue.register.Question;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -247,7 +248,8 @@ final class RegisterCommand implements Runnable {
       description =
           "Lists who holds a copy or knows an earlier issue, and has not signed for the latest.")
   int toBrief(@Mixin RegisterOptions register, @Mixin ListFormat format) {
-    return list(register, format, Question.toBrief());
+    return list(
+        register, format, Question.toBrief(LocalDateTime.now(Main.clock(register.command()))));
   }
 
   @Command(

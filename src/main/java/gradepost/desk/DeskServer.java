@@ -121,7 +121,11 @@ public final class DeskServer implements AutoCloseable {
     LearnPage learn = new LearnPage(screens, shelf, papers, standing);
     BenchPage bench = new BenchPage(screens, shelf, new Bench(papers), standing);
     RegisterPage register =
-        new RegisterPage(screens, served.store(), new PeopleDesk(served.store(), served.clock()));
+        new RegisterPage(
+            screens,
+            served.store(),
+            new PeopleDesk(served.store(), served.clock()),
+            served.clock());
     NoticeDesk notices =
         new NoticeDesk(served.folder(), served.store(), served.out(), served.clock());
     works = new Works(notices, served.out().resolve(".at-work"), served.clock());

@@ -16,36 +16,40 @@ import gradepost.reissue.register.Question;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.io.IOException;
+import java.time.Clock;
+import java.time.LocalDateTime;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Supplier;
+import java.util.function.Function;
 
 /** The lists of the register, each to be narrowed, and to be had as CSV. */
 final class RegisterPage {
-  private static final Map<String, Supplier<Question>> LISTS = lists();
+  private static final Map<String, Function<LocalDateTime, Question>> LISTS = lists();
   private static final List<BatchAct> ACTS =
       List.of(BatchAct.HAND_OUT, BatchAct.ACKNOWLEDGE, BatchAct.RETURN, BatchAct.STAFF);
 
   private final Screens screens;
   private final Store store;
   private final PeopleDesk people;
+  private final Clock clock;
 
-  RegisterPage(Screens screens, Store store, PeopleDesk people) {
+  RegisterPage(Screens screens, Store store, PeopleDesk people, Clock clock) {
     this.screens = screens;
     this.store = store;
     this.people = people;
+    this.clock = clock;
   }
 
-  private static Map<String, Supplier<Question>> lists() {
-    Map<String, Supplier<Question>> lists = new LinkedHashMap<>();
-    lists.put("issues", Question::issues);
-    lists.put("out", Question::out);
+  private static Map<String, Function<LocalDateTime, Question>> lists() {
+    Map<String, Function<LocalDateTime, Question>> lists = new LinkedHashMap<>();
+    lists.put("issues", now -> Question.issues());
+    lists.put("out", now -> Question.out());
     lists.put("to-brief", Question::toBrief);
-    lists.put("signed", Question::signed);
-    lists.put("staff", Question::staff);
-    lists.put("acts", Question::acts);
+    lists.put("signed", now -> Question.signed());
+    lists.put("staff", now -> Question.staff());
+    lists.put("acts", now -> Question.acts());
     return lists;
   }
 
@@ -144,7 +148,7 @@ final class RegisterPage {
     Question question =
         Optional.ofNullable(LISTS.get(list))
             .orElseThrow(() -> new Refused(HttpStatus.NOT_FOUND, DeskText.NOTHING_THERE))
-            .get();
+            .apply(LocalDateTime.now(clock));
     return new Lists(store)
         .list(
             question,

@@ -50,7 +50,11 @@ final class TodayPage {
     if (kept) {
       notices(todo);
       register(
-          Question.toBrief(), todo, "must be briefed", "gradepost register to-brief", "to-brief");
+          Question.toBrief(now),
+          todo,
+          "must be briefed",
+          "gradepost register to-brief",
+          "to-brief");
       register(
           Question.lapsing(now.toLocalDate().plusDays(SIGN_OFF_DAYS)),
           todo,

@@ -2,6 +2,7 @@ package gradepost.reissue.register;
 
 import java.sql.SQLException;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.List;
 
 /** What a depot asks its register. */
@@ -174,11 +175,15 @@ public final class Question {
             + " ORDER BY i.pack, s.person, s.direction, s.formation");
   }
 
-  /** Who has to be briefed, by person over all packs. */
-  public static Question toBrief() {
+  /**
+   * Who has to be briefed, by person over all packs.
+   *
+   * @param now when an issue is to be in force, or to come
+   */
+  public static Question toBrief(LocalDateTime now) {
     return new Question(
         List.of("person", "issue", "issued", "holds", "last known issue"),
-        db -> ToBrief.due(db).stream().map(ToBrief::row).toList());
+        db -> ToBrief.due(db, now).stream().map(ToBrief::row).toList());
   }
 
   /** The people and places on the list of staff. */

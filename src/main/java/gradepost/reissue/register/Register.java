@@ -361,9 +361,13 @@ public final class Register implements AutoCloseable {
     return reason.startsWith(Recalls.SUPERSEDED);
   }
 
-  /** Who has to be briefed: one answer for lists and papers. */
-  public List<ToBrief> toBrief() throws RegisterException {
-    return ledger.reading(ToBrief::due);
+  /**
+   * Who has to be briefed: one answer for lists and papers.
+   *
+   * @param now when an issue is to be in force, or to come
+   */
+  public List<ToBrief> toBrief(LocalDateTime now) throws RegisterException {
+    return ledger.reading(db -> ToBrief.due(db, now));
   }
 
   /** Whom the next issue of a pack will concern, by the same rule. */

@@ -2,6 +2,7 @@ package gradepost.reissue.register;
 
 import gradepost.pack.PersonName;
 import java.sql.SQLException;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -49,9 +50,13 @@ public record ToBrief(
     }
   }
 
-  /** By person, then by pack. */
-  static List<ToBrief> due(Database db) throws SQLException {
-    Map<String, List<String>> latest = latest(db);
+  /**
+   * By person, then by pack.
+   *
+   * @param now when an issue is to be in force, or to come
+   */
+  static List<ToBrief> due(Database db, LocalDateTime now) throws SQLException {
+    Map<String, List<String>> latest = latest(db, now);
     List<ToBrief> due = new ArrayList<>();
     links(db, "", "")
         .forEach(
@@ -69,14 +74,15 @@ public record ToBrief(
    * whether a later one that was called back had taken its place already. Nobody is briefed on that
    * one: nothing of the pack is in force.
    */
-  private static Map<String, List<String>> latest(Database db) throws SQLException {
+  private static Map<String, List<String>> latest(Database db, LocalDateTime now)
+      throws SQLException {
     Map<String, List<String>> latest = new HashMap<>();
     String sql =
         "SELECT i.pack, i.number, i.issued,"
-            + " CASE WHEN r.issue IS NOT NULL AND r.effective = '' THEN 'over' ELSE '' END"
+            + " CASE WHEN r.issue IS NOT NULL AND r.effective <= ? THEN 'over' ELSE '' END"
             + " FROM issue i LEFT JOIN recall r ON r.issue = i.id"
             + " WHERE r.issue IS NULL OR r.reason LIKE ? ORDER BY i.number";
-    db.rows(sql, Recalls.SUPERSEDED + "%").forEach(row -> latest.put(row.get(0), row));
+    db.rows(sql, now, Recalls.SUPERSEDED + "%").forEach(row -> latest.put(row.get(0), row));
     return latest;
   }
 

@@ -229,7 +229,9 @@ abstract class RegisterContract {
           CLERK, one, new Signature("M Ash", "Down", "R Ames", LocalDate.of(2026, 12, 1)));
       register.signOff(
           CLERK, one, new Signature("M Ash", "Up", "R Ames", LocalDate.of(2027, 12, 1)));
-      assertThat(register.toBrief()).extracting(ToBrief::person).containsExactly("N Thorne");
+      assertThat(register.toBrief(CLERK.when()))
+          .extracting(ToBrief::person)
+          .containsExactly("N Thorne");
 
       Entry two = entry("valley", 2, Optional.of(1));
       register.issue(CLERK, two);
@@ -246,13 +248,13 @@ abstract class RegisterContract {
       assertThat(register.list(Question.toRecall("valley")).rows()).hasSize(1);
       assertThat(register.list(Question.outOf("valley")).rows()).hasSize(1);
       String made = two.issued().toString();
-      assertThat(register.list(Question.toBrief()).rows())
+      assertThat(register.list(Question.toBrief(CLERK.when())).rows())
           .containsExactly(
               List.of("M Ash", "valley/2", made, "", "1"),
               List.of("N Thorne", "valley/2", made, "copy 2 of valley/1", ""),
               List.of("T Rowan", "valley/2", made, "", "1"));
       register.acknowledge(CLERK, two, "Ash, M");
-      assertThat(register.toBrief())
+      assertThat(register.toBrief(CLERK.when()))
           .extracting(ToBrief::person)
           .containsExactly("N Thorne", "T Rowan");
       assertThat(register.list(Question.lapsing(LocalDate.of(2026, 12, 1))).rows())
@@ -261,6 +263,11 @@ abstract class RegisterContract {
       register.recall(CLERK, two, "wrong stop mark");
       assertThatThrownBy(() -> register.recall(CLERK, two, "again"))
           .hasMessage("valley/2 is already recalled: wrong stop mark");
+      assertThat(register.toBrief(CLERK.when()))
+          .extracting(each -> each.person() + " " + each.issue())
+          .containsExactly("N Thorne valley/1");
+      // The first one ends then all the same: there is nothing to be briefed on.
+      assertThat(register.toBrief(two.validFrom())).isEmpty();
       assertThat(register.list(Question.acts()).rows()).hasSize(10);
     }
   }
