@@ -47,7 +47,7 @@ class FaultIT {
 
   @Test
   void aFewKillsLeaveEverythingWhole() throws Exception {
-    kills(4, 4, 17);
+    kills(4, 2, 17);
   }
 
   @Test
