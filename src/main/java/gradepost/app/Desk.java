@@ -42,13 +42,10 @@ public final class Desk {
   private Answer act(String called, Supplier<String> done, Act act) {
     return OnRegister.of(
         store,
-        register -> {
-          Optional<Entry> issue = register.find(called);
-          if (issue.isEmpty()) {
-            return Store.unknown(register, called);
-          }
-          act.on(register, store.by(who, clock), issue.get());
-          return Answer.said(issue.get().name() + ": " + done.get());
+        called,
+        (register, issue) -> {
+          act.on(register, store.by(who, clock), issue);
+          return Answer.said(issue.name() + ": " + done.get());
         });
   }
 

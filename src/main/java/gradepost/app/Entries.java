@@ -4,7 +4,6 @@ import gradepost.app.issue.NamedPapers;
 import gradepost.app.store.Answer;
 import gradepost.app.store.Store;
 import gradepost.pack.PersonName;
-import gradepost.reissue.register.Entry;
 import gradepost.reissue.register.Gap;
 import gradepost.reissue.register.Question;
 import gradepost.reissue.register.Register;
@@ -105,19 +104,15 @@ public final class Entries {
   public Answer recall(String called, String reason) {
     return OnRegister.of(
         store,
-        register -> {
-          Optional<Entry> issue = register.find(called);
-          if (issue.isEmpty()) {
-            return Store.unknown(register, called);
-          }
-          String pack = issue.get().pack();
+        called,
+        (register, issue) -> {
+          String pack = issue.pack();
           By by = store.by(who, clock);
           LocalDateTime now = by.when();
           Gap before = register.gap(pack, now);
-          register.recall(by, issue.get(), reason);
+          register.recall(by, issue, reason);
           Gap after = register.gap(pack, now);
-          Answer done =
-              Answer.said(issue.get().name() + ": " + AppText.RECALLED.with(reason).inWords());
+          Answer done = Answer.said(issue.name() + ": " + AppText.RECALLED.with(reason).inWords());
           return after.from().isBefore(before.from())
               ? done.and(Answer.said(nothingInForce(pack, after, now)))
               : done;
