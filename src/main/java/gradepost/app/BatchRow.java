@@ -1,9 +1,7 @@
 package gradepost.app;
 
 import gradepost.app.store.Store;
-import gradepost.pack.PersonName;
 import gradepost.reissue.register.Entry;
-import gradepost.reissue.register.Question;
 import gradepost.reissue.register.Register;
 import gradepost.reissue.register.Register.By;
 import gradepost.reissue.register.RegisterException;
@@ -89,11 +87,7 @@ final class BatchRow {
   }
 
   private String held(Entry issue, String person) throws RegisterException {
-    List<String> copies =
-        register.list(Question.outOf(issue.pack())).rows().stream()
-            .filter(row -> row.get(0).equals(issue.name()) && PersonName.same(row.get(2), person))
-            .map(row -> row.get(1))
-            .toList();
+    List<String> copies = register.held(issue, person);
     String named = cell("copy");
     if (copies.contains(named)) {
       return named;

@@ -1,8 +1,6 @@
 package gradepost.app;
 
-import gradepost.pack.PersonName;
 import gradepost.reissue.register.Entry;
-import gradepost.reissue.register.Question;
 import gradepost.reissue.register.Register;
 import gradepost.reissue.register.RegisterException;
 import gradepost.text.Mistake;
@@ -44,11 +42,7 @@ final class InUse {
               : AppText.CALLED_BACK.with(issue.name(), recalled.get(), instead));
     }
     require(issue, AppText.ISSUE_EXPIRED.with(issue.name(), issue.validTo()));
-    List<String> copies =
-        register.list(Question.outOf(issue.pack())).rows().stream()
-            .filter(row -> row.get(0).equals(issue.name()) && PersonName.same(row.get(2), holder))
-            .map(row -> row.get(1))
-            .toList();
+    List<String> copies = register.held(issue, holder);
     if (!copies.isEmpty()) {
       throw new RegisterException(AppText.HAS_COPY.with(holder, issue.name(), copies));
     }

@@ -361,6 +361,14 @@ public final class Register implements AutoCloseable {
     return reason.startsWith(Recalls.SUPERSEDED);
   }
 
+  /** The numbers of the copies of an issue that somebody holds, however the name is spelt. */
+  public List<String> held(Entry issue, String person) throws RegisterException {
+    return list(Question.outOf(issue.pack())).rows().stream()
+        .filter(row -> row.get(0).equals(issue.name()) && PersonName.same(row.get(2), person))
+        .map(row -> row.get(1))
+        .toList();
+  }
+
   /**
    * Who has to be briefed: one answer for lists and papers.
    *
