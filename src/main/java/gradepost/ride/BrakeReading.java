@@ -105,9 +105,10 @@ final class BrakeReading {
     double point = a.brakingPointM().get();
     double on = onPa(a);
     int best = -1;
-    for (int i = read + 1; i + 1 < run.size(); i++) {
+    int first = Math.max(read + 1, run.firstAt(fromM) - 1);
+    for (int i = first; i + 1 < run.size() && run.atM(i) < toM; i++) {
       boolean told = run.pressurePa(i).isPresent() && run.pressurePa(i + 1).isPresent();
-      boolean here = run.atM(i + 1) > fromM && run.atM(i) < toM;
+      boolean here = run.atM(i + 1) > fromM;
       boolean rises = pressure(i) < on && pressure(i + 1) >= on;
       if (told
           && here

@@ -1,9 +1,7 @@
 package gradepost.source;
 
 import gradepost.pack.TemporaryRestriction;
-import gradepost.plan.Plan;
 import gradepost.policy.Policy;
-import gradepost.ride.Ride;
 import gradepost.route.Route;
 import gradepost.route.audit.CantLimits;
 import gradepost.source.file.FileHeading;
@@ -20,9 +18,7 @@ import gradepost.source.pack.NoticeFile;
 import gradepost.source.pack.PackFile;
 import gradepost.source.pack.PackReader;
 import gradepost.source.policy.PolicyTable;
-import gradepost.source.ride.RideAsked;
-import gradepost.source.ride.RideHeading;
-import gradepost.source.ride.RideReader;
+import gradepost.source.ride.RideFile;
 import gradepost.source.route.RouteFrame;
 import gradepost.source.route.RouteTable;
 import gradepost.source.stock.StockTable;
@@ -163,21 +159,9 @@ public final class Sources {
     return new PackReader(from, shelves, name).read();
   }
 
-  /** What was observed of a ride over this plan, as it is said to be. */
-  public Reading<Ride> ride(String name, Plan plan, RideAsked asked) {
-    return new RideReader(files, name, plan, asked).read();
-  }
-
-  /**
-   * Why the file of a ride cannot be read at all: known before there is a plan to lay it against.
-   */
-  public Problems rideFile(String name) {
-    return RideReader.unreadable(files, name);
-  }
-
-  /** What the lines above the headings of a ride's file say. */
-  public RideHeading rideHeading(String name) {
-    return RideHeading.of(files, name);
+  /** The file of a ride: what can be known of it before there is a plan to lay it against. */
+  public RideFile rideFile(String name) {
+    return RideFile.of(files, name);
   }
 
   /** What kind of file it says that it is. */

@@ -28,7 +28,7 @@ class ExportsTest {
             List::of,
             Optional.of(from).filter(f -> !f.isEmpty()),
             Optional.of(to).filter(t -> !t.isEmpty()));
-    return new Sources(name -> new SourceFiles.Bytes(bytes)).ride("ride.csv", PLAN, asked);
+    return new Sources(name -> new SourceFiles.Bytes(bytes)).rideFile("ride.csv").over(PLAN, asked);
   }
 
   private static List<Ride.Sample> samples(String text) {

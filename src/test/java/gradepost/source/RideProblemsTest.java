@@ -30,7 +30,7 @@ class RideProblemsTest {
           Optional.empty());
 
   private static Reading<Ride> read(byte[] bytes) {
-    return new Sources(name -> new SourceFiles.Bytes(bytes)).ride("ride.csv", PLAN, ASKED);
+    return new Sources(name -> new SourceFiles.Bytes(bytes)).rideFile("ride.csv").over(PLAN, ASKED);
   }
 
   private static Reading<Ride> read(String text) {

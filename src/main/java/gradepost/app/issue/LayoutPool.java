@@ -56,7 +56,12 @@ public final class LayoutPool implements AutoCloseable {
 
   /** Waits for the first layout, which fails where the templates cannot be used. */
   public void ready() throws IOException {
-    idle.add(result(first));
+    idle.add(first());
+  }
+
+  /** The first layout, for somebody who lays out by himself. */
+  public Layout first() throws IOException {
+    return result(first);
   }
 
   private static <T> T result(Future<T> future) throws IOException {

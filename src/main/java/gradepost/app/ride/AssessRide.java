@@ -1,6 +1,7 @@
 package gradepost.app.ride;
 
 import gradepost.app.issue.Layout;
+import gradepost.app.issue.LayoutPool;
 import gradepost.app.issue.Task;
 import gradepost.app.store.Answer;
 import gradepost.app.store.Delivery;
@@ -11,6 +12,7 @@ import gradepost.policy.SignOffRules;
 import gradepost.ride.RideResult;
 import gradepost.source.Sources;
 import gradepost.source.pack.PackFile;
+import gradepost.source.ride.RideFile;
 import gradepost.source.ride.RideHeading;
 import gradepost.text.Mistake;
 import gradepost.yaml.Problems;
@@ -38,12 +40,16 @@ public final class AssessRide {
    * @param ride a file, or a folder of them: then what their drivers have in common is written too
    */
   public Answer of(Path ride, Path pack, Path out) {
-    try {
+    try (LayoutPool layouts = new LayoutPool(templates)) {
       Layout.requireFit(templates);
       Sources sources = Disk.sources();
-      Problems ofRide = Files.isDirectory(ride) ? Problems.NONE : sources.rideFile(Disk.name(ride));
-      if (ofRide.hasErrors()) {
-        return Answer.of(ofRide);
+      Optional<RideFile> file =
+          Files.isDirectory(ride)
+              ? Optional.empty()
+              : Optional.of(sources.rideFile(Disk.name(ride)));
+      Problems unreadable = file.map(RideFile::unreadable).orElse(Problems.NONE);
+      if (unreadable.hasErrors()) {
+        return Answer.of(unreadable);
       }
       Reading<PackFile> reading = sources.pack(Disk.name(pack));
       Answer answer = Answer.of(reading.problems(), FailOn.ERRORS);
@@ -56,20 +62,20 @@ public final class AssessRide {
         return answer.and(refused(pack, RideText.NO_RIDE_RULES));
       }
       List<Task> courses = Task.of(found).stream().filter(t -> t.assignment().ordinary()).toList();
-      Layout layout = new Layout(templates);
-      if (Files.isDirectory(ride)) {
+      Layout layout = layouts.first();
+      if (file.isEmpty()) {
         return answer.and(
             new RideClass(pack, found, courses, rules.get(), layout, details)
                 .of(ride, sources, new Delivery(out)));
       }
-      RideHeading heading = sources.rideHeading(Disk.name(ride));
+      RideHeading heading = file.get().heading();
       List<Task> tasks = courses.stream().filter(t -> isAsked(t, heading)).toList();
       RideDetails own = details.by(heading);
       if (tasks.size() != 1) {
         return answer.and(refused(pack, choose(found, tasks.isEmpty())));
       }
       RideOf rides = new RideOf(ride, found, tasks.get(0), courses, rules.get(), layout);
-      RideOf.Judged judged = rides.judge(ride, own, sources);
+      RideOf.Judged judged = rides.judge(ride, file.get(), own, sources);
       answer = answer.and(judged.answer());
       if (judged.result().isEmpty()) {
         return answer;

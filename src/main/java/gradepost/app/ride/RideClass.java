@@ -11,6 +11,7 @@ import gradepost.policy.SignOffRules;
 import gradepost.ride.RideResult;
 import gradepost.source.Sources;
 import gradepost.source.pack.PackFile;
+import gradepost.source.ride.RideFile;
 import gradepost.source.ride.RideHeading;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -64,7 +65,8 @@ final class RideClass {
     List<Paper> papers = new ArrayList<>();
     List<ClassReport.Driven> driven = new ArrayList<>();
     for (Path file : files) {
-      RideHeading heading = sources.rideHeading(Disk.name(file));
+      RideFile ride = sources.rideFile(Disk.name(file));
+      RideHeading heading = ride.heading();
       List<Task> tasks = courses.stream().filter(t -> isOf(t, heading)).toList();
       if (tasks.size() != 1) {
         answer = answer.and(AssessRide.refused(file, AssessRide.choose(found, tasks.isEmpty())));
@@ -72,7 +74,7 @@ final class RideClass {
       }
       RideOf rides = rides(tasks.get(0));
       RideDetails own = details.by(heading);
-      RideOf.Judged judged = rides.judge(file, own, sources);
+      RideOf.Judged judged = rides.judge(file, ride, own, sources);
       answer = answer.and(judged.answer());
       if (judged.result().isPresent()) {
         RideResult result = judged.result().get();

@@ -19,6 +19,7 @@ import gradepost.ride.RideResult;
 import gradepost.source.Sources;
 import gradepost.source.pack.PackFile;
 import gradepost.source.ride.RideAsked;
+import gradepost.source.ride.RideFile;
 import gradepost.text.Mistake;
 import gradepost.yaml.Reading;
 import java.io.IOException;
@@ -76,27 +77,32 @@ final class RideOf {
     return task;
   }
 
-  /** Reads a ride and judges it. */
-  Judged judge(Path file, RideDetails details, Sources sources) {
-    Reading<Ride> reading = read(file, details, sources);
+  /**
+   * Reads a ride and judges it.
+   *
+   * @param file of the ride, for messages
+   */
+  Judged judge(Path file, RideFile ride, RideDetails details, Sources sources) {
+    Reading<Ride> reading = read(ride, details);
     Answer answer = Answer.of(reading.problems(), FailOn.ERRORS);
     Map<Integer, Measured> stops = new HashMap<>();
     if (details.form().isPresent()) {
-      Reading<Ride> form = read(details.form().get(), details, sources);
+      Reading<Ride> form = read(sources.rideFile(Disk.name(details.form().get())), details);
       answer = answer.and(Answer.of(form.problems(), FailOn.ERRORS));
       form.found().ifPresent(f -> stops.putAll(stops(f)));
     }
     if (reading.found().isEmpty() || !answer.good()) {
       return new Judged(answer, Optional.empty());
     }
-    Ride ride = reading.found().get();
+    Ride found = reading.found().get();
     Optional<Mistake> mistake =
-        ride.match(
+        found
+            .match(
                 typed -> Optional.<Mistake>empty(),
                 recorded -> new RideRoad(task, courses, rules.ride()).mistake(recorded))
             .or(() -> noApproach(details));
     Optional<Mistake> doubt =
-        ride.match(
+        found.match(
             typed -> Optional.empty(),
             recorded -> new RideRoad(task, courses, rules.ride()).doubt(recorded));
     if (doubt.isPresent()) {
@@ -106,12 +112,11 @@ final class RideOf {
         ? new Judged(answer.and(AssessRide.refused(file, mistake.get())), Optional.empty())
         : new Judged(
             answer,
-            Optional.of(new RideJudge(plan, rules.ride()).judge(ride, details.leftOut(), stops)));
+            Optional.of(new RideJudge(plan, rules.ride()).judge(found, details.leftOut(), stops)));
   }
 
-  private Reading<Ride> read(Path file, RideDetails details, Sources sources) {
-    return sources.ride(
-        Disk.name(file),
+  private Reading<Ride> read(RideFile file, RideDetails details) {
+    return file.over(
         plan,
         new RideAsked(
             Integer.toString(pack.issue().number()),

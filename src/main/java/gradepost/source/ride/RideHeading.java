@@ -1,9 +1,6 @@
 package gradepost.source.ride;
 
-import gradepost.source.file.SourceFiles;
 import gradepost.source.ride.RideReader.Cell;
-import gradepost.source.route.RouteFrame;
-import gradepost.yaml.Reader;
 import java.util.List;
 import java.util.Optional;
 
@@ -11,17 +8,8 @@ import java.util.Optional;
 public final class RideHeading {
   private final List<List<Cell>> lines;
 
-  private RideHeading(List<List<Cell>> lines) {
+  RideHeading(List<List<Cell>> lines) {
     this.lines = lines;
-  }
-
-  /** Of a file; nothing where it cannot be read, which its reader tells. */
-  public static RideHeading of(SourceFiles files, String name) {
-    Reader in = new Reader(name, RouteFrame.UNKNOWN);
-    return new RideHeading(
-        files
-            .recorded(name)
-            .match(held -> new RideText(held.bytes(), in).before(), bad -> List.of()));
   }
 
   /** The value behind a name. */

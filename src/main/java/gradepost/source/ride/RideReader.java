@@ -2,11 +2,7 @@ package gradepost.source.ride;
 
 import gradepost.plan.Plan;
 import gradepost.ride.Ride;
-import gradepost.source.file.FileMistakes;
-import gradepost.source.file.SourceFiles;
-import gradepost.source.file.SourceFiles.Content;
 import gradepost.source.route.RouteFrame;
-import gradepost.yaml.Problems;
 import gradepost.yaml.Reader;
 import gradepost.yaml.Reading;
 import gradepost.yaml.SourcePosition;
@@ -19,62 +15,41 @@ import java.util.regex.Pattern;
  * Reads what was observed of a ride: an assessor's lines, an approach each, or a recorder's export.
  * The names of the columns tell which it is.
  */
-public final class RideReader {
+final class RideReader {
   /** A cell as typed, without its quotation marks, and where it begins. */
   record Cell(String text, SourcePosition spot) {}
 
   private static final Pattern UNIT = Pattern.compile(".*[(\\[](.*)[)\\]]\\s*");
 
-  private final Content content;
+  private final RideText.Table table;
   private final Plan plan;
   private final RideAsked asked;
   private final Reader in;
 
   /**
+   * @param name of the file
    * @param asked what the ride is said to be
    */
-  public RideReader(SourceFiles files, String name, Plan plan, RideAsked asked) {
-    this.content = files.recorded(name);
+  RideReader(String name, RideText.Table table, Plan plan, RideAsked asked) {
+    this.table = table;
     this.plan = plan;
     this.asked = asked;
     this.in = new Reader(name, RouteFrame.of(plan.assignment().route()));
   }
 
-  /** Why a file cannot be read, if so; what stands in it is not looked at. */
-  public static Problems unreadable(SourceFiles files, String name) {
-    return files
-        .recorded(name)
-        .match(
-            held -> Problems.NONE,
-            unreadable -> {
-              Reader in = new Reader(name, RouteFrame.UNKNOWN);
-              in.error(new SourcePosition(name, 1, 1), FileMistakes.UNREADABLE.with(unreadable));
-              return in.problems();
-            });
-  }
-
   /** The ride, or what is wrong. */
-  public Reading<Ride> read() {
-    return content.match(
-        held -> read(held.bytes()),
-        unreadable -> {
-          in.error(new SourcePosition(in.file(), 1, 1), FileMistakes.UNREADABLE.with(unreadable));
-          return new Reading.Rejected<>(in.problems());
-        });
-  }
-
-  private Reading<Ride> read(byte[] bytes) {
-    RideText.Table table = new RideText(bytes, in).table();
+  Reading<Ride> read() {
+    table.problems().all().forEach(in::add);
     if (in.count() == 0 && table.rows().isEmpty()) {
       in.error(
           new SourcePosition(in.file(), 1, 1),
           table.headings().isEmpty() ? RideMistakes.EMPTY_FILE : RideMistakes.HEADINGS_ONLY);
     }
-    Optional<Ride> ride = in.count() > 0 ? Optional.empty() : read(table);
+    Optional<Ride> ride = in.count() > 0 ? Optional.empty() : ride();
     return Reading.of(ride.filter(r -> in.count() == 0), in.problems());
   }
 
-  private Optional<Ride> read(RideText.Table table) {
+  private Optional<Ride> ride() {
     return table.recorded()
         ? new RecordedRide(plan, asked, in).read(table)
         : new TypedRide(plan, asked, in).read(table);

@@ -1,8 +1,10 @@
 package gradepost.source.ride;
 
 import gradepost.source.ride.RideReader.Cell;
+import gradepost.source.route.RouteFrame;
 import gradepost.source.table.CsvText;
 import gradepost.yaml.Problem;
+import gradepost.yaml.Problems;
 import gradepost.yaml.Reader;
 import gradepost.yaml.Severity;
 import gradepost.yaml.SourcePosition;
@@ -24,9 +26,14 @@ final class RideText {
    *
    * @param before the rows before the headings
    * @param recorded whether it is a recorder's export
+   * @param problems of the text by itself
    */
   record Table(
-      List<List<Cell>> before, List<Cell> headings, List<List<Cell>> rows, boolean recorded) {}
+      List<List<Cell>> before,
+      List<Cell> headings,
+      List<List<Cell>> rows,
+      boolean recorded,
+      Problems problems) {}
 
   private static final String BYTE_ORDER_MARK = "\uFEFF";
   private static final String APPROACH = "approach";
@@ -34,8 +41,8 @@ final class RideText {
   private final Reader in;
   private final String text;
 
-  RideText(byte[] bytes, Reader in) {
-    this.in = in;
+  RideText(byte[] bytes, String name) {
+    in = new Reader(name, RouteFrame.UNKNOWN);
     String decoded = decoded(bytes);
     text = decoded.startsWith(BYTE_ORDER_MARK) ? decoded.substring(1) : decoded;
   }
@@ -68,7 +75,7 @@ final class RideText {
       in.error(last.get(last.size() - 1).spot(), RideMistakes.OPEN_QUOTATION);
     }
     if (rows.isEmpty()) {
-      return new Table(List.of(), List.of(), List.of(), false);
+      return new Table(List.of(), List.of(), List.of(), false, in.problems());
     }
     int at =
         IntStream.range(0, rows.size())
@@ -77,22 +84,11 @@ final class RideText {
             .orElse(0);
     List<Cell> headings = rows.get(at);
     return new Table(
-        rows.subList(0, at), headings, rows.subList(at + 1, rows.size()), recorded(headings));
-  }
-
-  /** The lines above the headings; the rows below them are not looked at. */
-  List<List<Cell>> before() {
-    int end = 0;
-    for (String line : (Iterable<String>) text.lines()::iterator) {
-      if (looksLikeHeadings(line)) {
-        List<List<CsvText.Cell>> rows = CsvText.rows(line, line);
-        if (!rows.isEmpty() && isHeading(cells(rows.get(0)))) {
-          return CsvText.rows(text.substring(0, end), line).stream().map(this::cells).toList();
-        }
-      }
-      end = text.indexOf(line, end) + line.length();
-    }
-    return List.of();
+        rows.subList(0, at),
+        headings,
+        rows.subList(at + 1, rows.size()),
+        recorded(headings),
+        in.problems());
   }
 
   private List<Cell> cells(List<CsvText.Cell> row) {
