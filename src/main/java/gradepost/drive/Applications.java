@@ -14,10 +14,10 @@ import gradepost.task.Assignment;
 import gradepost.task.Ceiling;
 import gradepost.task.Target;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * Works out what belongs to each application of an approach: its cues, the other rails, what is
@@ -26,16 +26,16 @@ import java.util.Optional;
  */
 final class Applications {
   private final Assignment assignment;
-  private final Ladder ladder;
-  private final SpeedRows speedRows;
+  private final TrainModels bench;
+  private final Ceiling ceiling;
   private final Places places;
   private final CueFinder cueFinder;
-  private final Map<Brakings, List<Application>> known = new HashMap<>();
+  private final Map<Brakings, List<Application>> known = new ConcurrentHashMap<>();
 
   Applications(Assignment assignment, TrainModels bench, Ceiling ceiling) {
     this.assignment = assignment;
-    this.ladder = new Ladder(assignment, bench);
-    this.speedRows = new SpeedRows(assignment, bench, ceiling);
+    this.bench = bench;
+    this.ceiling = ceiling;
     this.places = new Places(assignment);
     this.cueFinder = new CueFinder(places);
   }
@@ -52,7 +52,7 @@ final class Applications {
       List<Optional<Application.SetBy>> moved) {}
 
   /**
-   * Those of one approach, in order of travel.
+   * Those of one approach, in order of travel; of several approaches at once, if need be.
    *
    * @param target of the whole approach
    * @param earlier where the brake is on before the computed point
@@ -80,6 +80,7 @@ final class Applications {
     List<ApproachSolution> braked = wanted.braked();
     Target target = wanted.target();
     int number = wanted.number();
+    Ladder ladder = new Ladder(assignment, bench);
     List<List<Ladder.Cases>> rails = new ArrayList<>();
     List<Ladder.Cases> better = List.of();
     for (AdhesionCase adhesion : assignment.policy().adhesion()) {
@@ -90,12 +91,13 @@ final class Applications {
     for (int i = 0; i < braked.size(); i++) {
       int index = i;
       List<Ladder.Cases> cases = rails.stream().map(r -> r.get(index)).toList();
-      out.add(application(wanted, i, cases));
+      out.add(application(wanted, i, ladder, cases));
     }
     return out;
   }
 
-  private Application application(Brakings wanted, int index, List<Ladder.Cases> rails) {
+  private Application application(
+      Brakings wanted, int index, Ladder ladder, List<Ladder.Cases> rails) {
     ApproachSolution piece = wanted.braked().get(index);
     Target target = wanted.target();
     double point = piece.brakingM().orElseThrow();
@@ -116,7 +118,7 @@ final class Applications {
         toStand,
         target.stop().flatMap(Target.Stop::buffersM).flatMap(b -> ladder.atBuffersMps(piece, b)),
         ladder.curves(piece, cases.get(0)),
-        speedRows.of(piece, cases, wanted.number()));
+        new SpeedRows(assignment, bench, ceiling).of(piece, cases, wanted.number()));
   }
 
   private Application.SetBy setBy(

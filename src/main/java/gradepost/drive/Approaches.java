@@ -101,18 +101,7 @@ final class Approaches {
    * @param trace of the whole run
    */
   List<Approach> of(List<ApproachSolution> pieces, Trace trace) {
-    List<Draft> drafts = new ArrayList<>();
-    List<ApproachSolution> page = new ArrayList<>();
-    double afterM = Double.NEGATIVE_INFINITY;
-    for (ApproachSolution piece : pieces) {
-      page.add(piece);
-      Optional<Target.OfApproach> target = piece.target().ofApproach();
-      if (target.isPresent()) {
-        drafts.add(draft(page, target.get(), afterM));
-        afterM = Math.max(afterM, target.get().atM());
-        page.clear();
-      }
-    }
+    List<Draft> drafts = pages(pieces).parallelStream().map(this::draft).toList();
     List<Approach> plain = drafts.stream().map(d -> approach(d, Optional.empty())).toList();
     InstructionSet told = new Telling(assignment, plain, actions, trace).all();
     List<Optional<Spread>> drawn = spreads.of(told);
@@ -123,15 +112,39 @@ final class Approaches {
     return approaches;
   }
 
-  private Draft draft(List<ApproachSolution> page, Target.OfApproach target, double afterM) {
+  /**
+   * The pieces of one approach.
+   *
+   * @param afterM where the target before is, distance run
+   */
+  private record Page(List<ApproachSolution> pieces, Target.OfApproach target, double afterM) {}
+
+  private static List<Page> pages(List<ApproachSolution> pieces) {
+    List<Page> pages = new ArrayList<>();
+    List<ApproachSolution> page = new ArrayList<>();
+    double afterM = Double.NEGATIVE_INFINITY;
+    for (ApproachSolution piece : pieces) {
+      page.add(piece);
+      Optional<Target.OfApproach> target = piece.target().ofApproach();
+      if (target.isPresent()) {
+        pages.add(new Page(List.copyOf(page), target.get(), afterM));
+        afterM = Math.max(afterM, target.get().atM());
+        page.clear();
+      }
+    }
+    return pages;
+  }
+
+  private Draft draft(Page of) {
+    List<ApproachSolution> page = of.pieces();
     ApproachSolution last = page.get(page.size() - 1);
     List<ApproachSolution> braked = page.stream().filter(p -> p.braking().isPresent()).toList();
     int number = Objects.requireNonNull(numbers.get(last.target()));
     return new Draft(
         last,
-        target,
+        of.target(),
         braked,
-        afterM,
+        of.afterM(),
         page.get(0).fromM(),
         applications.of(braked, last.target(), number, earlier),
         braked.isEmpty() ? ifFaster(last, number) : Optional.empty());

@@ -45,12 +45,17 @@ public final class Tying {
 
   /** For the stops of a run. */
   public Tying(Assignment assignment, Ride.Recorded ride, RecorderRules rules) {
+    this(assignment, ride.samples(), rules, new WheelCount(ride.samples(), rules));
+  }
+
+  private Tying(
+      Assignment assignment, List<Sample> samples, RecorderRules rules, WheelCount wheel) {
     this.rules = rules;
-    this.samples = ride.samples();
+    this.samples = samples;
     this.marks = marks(assignment);
     this.magnets = magnets(assignment);
     this.deadGaps = new DeadGaps(assignment);
-    wheel = new WheelCount(samples, rules);
+    this.wheel = wheel;
     stands = wheel.stands();
     double[] counted = new double[stands.size()];
     double[] slips = new double[stands.size()];
@@ -62,6 +67,11 @@ public final class Tying {
     for (int i = 1; i < pairs.size(); i++) {
       legs.add(leg(pairs.get(i - 1), pairs.get(i)));
     }
+  }
+
+  /** What was counted, tied to the stops of another run. */
+  public Tying to(Assignment other) {
+    return new Tying(other, samples, rules, wheel);
   }
 
   private static List<Mark> marks(Assignment assignment) {
@@ -114,7 +124,8 @@ public final class Tying {
     double usual = RoadTie.middle(legs.stream().mapToDouble(Leg::scale).toArray());
     List<Knot> marked = knots();
     Laid plain = new Laid(marked, usual);
-    Laid gapped = new Laid(withGaps(marked), usual);
+    List<Knot> more = withGaps(marked);
+    Laid gapped = more.equals(marked) ? plain : new Laid(more, usual);
     int first = stands.get(pairs.get(0).stand())[0];
     boolean whole = pairs.get(pairs.size() - 1).mark() == marks.size() - 1;
     int end = whole ? lineOf(pairs.get(pairs.size() - 1)) : wheel.size() - 1;
@@ -137,9 +148,7 @@ public final class Tying {
         leg++;
       }
       boolean closed = leg < legs.size();
-      Knot there = plain.at(i);
-      Knot tied = gapped.at(i);
-      Knot here = tied.withinM() < there.withinM() ? tied : there;
+      Knot here = sharper(gapped, plain, i);
       double place = here.atM();
       double within = here.withinM();
       furthest = Math.max(furthest, Math.min(place, lengthM));
@@ -169,6 +178,13 @@ public final class Tying {
         known,
         gap,
         samples.subList(first, end + 1));
+  }
+
+  /** A line where both have it, by the one that knows better. */
+  private static Knot sharper(Laid gapped, Laid plain, int line) {
+    Knot there = plain.at(line);
+    Knot tied = gapped == plain ? there : gapped.at(line);
+    return tied.withinM() < there.withinM() ? tied : there;
   }
 
   /** Every line in its order between the knots about it, or behind the last one. */

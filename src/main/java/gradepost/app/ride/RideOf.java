@@ -95,16 +95,12 @@ final class RideOf {
       return new Judged(answer, Optional.empty());
     }
     Ride found = reading.found().get();
-    Optional<Mistake> mistake =
-        found
-            .match(
-                typed -> Optional.<Mistake>empty(),
-                recorded -> new RideRoad(task, courses, rules.ride()).mistake(recorded))
-            .or(() -> noApproach(details));
-    Optional<Mistake> doubt =
+    Optional<RideRoad> road =
         found.match(
             typed -> Optional.empty(),
-            recorded -> new RideRoad(task, courses, rules.ride()).doubt(recorded));
+            recorded -> Optional.of(new RideRoad(task, courses, rules.ride(), recorded)));
+    Optional<Mistake> mistake = road.flatMap(RideRoad::mistake).or(() -> noApproach(details));
+    Optional<Mistake> doubt = road.flatMap(RideRoad::doubt);
     if (doubt.isPresent()) {
       answer = answer.and(Answer.said(file + ": warning: " + doubt.get().what()));
     }

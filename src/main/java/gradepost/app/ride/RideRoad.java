@@ -20,19 +20,18 @@ final class RideRoad {
 
   private final Task task;
   private final List<Task> courses;
-  private final RideRules rules;
+  private final Tying own;
 
-  RideRoad(Task task, List<Task> courses, RideRules rules) {
+  RideRoad(Task task, List<Task> courses, RideRules rules, Ride.Recorded ride) {
     this.task = task;
     this.courses = courses;
-    this.rules = rules;
+    this.own = new Tying(task.assignment(), ride, rules.recorder());
   }
 
   /** What is wrong with an export, if its stands do not lie as the stops of the course do. */
-  Optional<Mistake> mistake(Ride.Recorded ride) {
-    Tying.Fit own = fit(task, ride);
-    Optional<Task> other = better(ride, own, false);
-    return own.stops() >= LEAST_STOPS && other.isEmpty()
+  Optional<Mistake> mistake() {
+    Optional<Task> other = better(false);
+    return own.fit().stops() >= LEAST_STOPS && other.isEmpty()
         ? Optional.empty()
         : Optional.of(
             RideText.OTHER_ROAD.with(
@@ -43,31 +42,28 @@ final class RideRoad {
    * That the stops of another formation fit better: they lie so near those of this one that a wheel
    * that slips may bring it about, so that it is told and no more.
    */
-  Optional<Mistake> doubt(Ride.Recorded ride) {
-    return better(ride, fit(task, ride), true)
+  Optional<Mistake> doubt() {
+    return better(true)
         .map(
             t ->
                 RideText.OTHER_FORMATION.with(AssessRide.formation(task), AssessRide.formation(t)));
   }
 
   /** Another course that fits better, of the same direction or of another. */
-  private Optional<Task> better(Ride.Recorded ride, Tying.Fit own, boolean sameDirection) {
-    if (own.stops() == task.assignment().calls().size() && own.unlike() <= ALIKE) {
+  private Optional<Task> better(boolean sameDirection) {
+    Tying.Fit fit = own.fit();
+    if (fit.stops() == task.assignment().calls().size() && fit.unlike() <= ALIKE) {
       return Optional.empty();
     }
     return courses.stream()
         .filter(t -> !t.equals(task))
         .filter(t -> (t.assignment().direction() == task.assignment().direction()) == sameDirection)
-        .filter(t -> better(fit(t, ride), own))
+        .filter(t -> better(own.to(t.assignment()).fit(), fit))
         .findFirst();
   }
 
   private static String name(Task course) {
     return AssessRide.direction(course) + ", " + AssessRide.formation(course);
-  }
-
-  private Tying.Fit fit(Task course, Ride.Recorded ride) {
-    return new Tying(course.assignment(), ride, rules.recorder()).fit();
   }
 
   private static boolean better(Tying.Fit other, Tying.Fit own) {
