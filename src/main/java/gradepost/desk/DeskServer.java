@@ -114,6 +114,7 @@ public final class DeskServer implements AutoCloseable {
 
   private DeskServer(Served served, Door door) throws IOException, DeskFault {
     Shelf shelf = new Shelf(served.folder(), served.clock());
+    shelf.readAhead();
     OpenPapers papers = new OpenPapers(shelf);
     Standing standing = new Standing(shelf, served.store());
     TodayPage today = new TodayPage(screens, shelf, served);

@@ -181,6 +181,13 @@ class NoticePageTest {
     assertThat(browser.post("/notice/filled", form + "30+leagues").body())
         .contains("role=\"alert\"", "leagues")
         .doesNotContain("formaction=\"/notice/issue\"");
+    assertThat(browser.post("/notice/filled", form + "30+km/h&hours=22:00+to+05:00").body())
+        .contains("hours: &quot;22:00 to 05:00&quot;", "would take the place of 1")
+        .contains("name=\"hours\"");
+    assertThat(browser.post("/notice/filled", form + "30+km/h&hours=night").body())
+        .contains("role=\"alert\"", "night");
+    assertThat(browser.post("/notice/filled", form + "30+km/h&lines=Nowhere").body())
+        .contains("role=\"alert\"", "Nowhere");
     String planted = form + coded("30 km/h\"\n    boards: []\n  - {reference: \"X");
     assertThat(browser.post("/notice/filled", planted).body()).contains("role=\"alert\"");
     assertThat(browser.post("/notice/filled", "token=" + coded(token) + "&route=x").statusCode())

@@ -54,6 +54,10 @@ class PackActsTest {
       assertThat(browser.post("/register", handOut).body()).contains("copy 1 handed out");
       assertThat(browser.post("/register", handOut).body())
           .contains("D Driver already holds copy 1 of 0000/1", "name=\"confirm\"");
+      assertThat(
+              browser.post("/register", handOut.replace("D+Driver", "E+Driver%0AD+Driver")).body())
+          .contains("line 2: error: D Driver already holds copy 1")
+          .doesNotContain("people.csv");
       assertThat(browser.post("/register", handOut + "&confirm=yes").body())
           .contains("copy 2 handed out")
           .doesNotContain("name=\"confirm\"");

@@ -24,11 +24,13 @@ public record NoticeFields(Map<String, String> typed) {
           "from",
           "to",
           "directions",
+          "lines",
           "speed",
           "normal-speed",
           "reason",
           "imposed",
           "until",
+          "hours",
           "changed-from");
 
   /** Where the warning boards stand, by direction. */
@@ -56,18 +58,21 @@ public record NoticeFields(Map<String, String> typed) {
     for (String key : KEYS) {
       String value = of(key);
       if (!value.isEmpty()) {
-        boolean place = key.equals("from") || key.equals("to");
-        boolean moment = List.of("imposed", "until", "changed-from").contains(key);
-        out.append(begin)
-            .append(key)
-            .append(": ")
-            .append(place ? place(value) : quoted(moment ? value.replace('T', ' ') : value))
-            .append('\n');
+        out.append(begin).append(key).append(": ").append(written(key, value)).append('\n');
         begin = "    ";
       }
     }
     boards(line, out);
     return out.toString();
+  }
+
+  private static String written(String key, String value) {
+    return switch (key) {
+      case "from", "to" -> place(value);
+      case "imposed", "until", "changed-from" -> quoted(value.replace('T', ' '));
+      case "lines" -> "[" + quoted(value) + "]";
+      default -> quoted(value);
+    };
   }
 
   private void boards(NoticeLine line, StringBuilder out) {

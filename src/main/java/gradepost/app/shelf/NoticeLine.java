@@ -9,10 +9,16 @@ import java.util.List;
  * @param forward what trains in the listed order are called
  * @param backward what the others are called
  * @param speedUnit in which its speeds are given
+ * @param lines names of its running lines
  * @param places of its features, in forward order
  */
 public record NoticeLine(
-    String name, String forward, String backward, String speedUnit, List<Place> places) {
+    String name,
+    String forward,
+    String backward,
+    String speedUnit,
+    List<String> lines,
+    List<Place> places) {
 
   /**
    * A place to pick.
@@ -22,8 +28,9 @@ public record NoticeLine(
    */
   public record Place(String at, String what) {}
 
-  /** Copies the list. */
+  /** Copies the lists. */
   public NoticeLine {
+    lines = List.copyOf(lines);
     places = List.copyOf(places);
   }
 }

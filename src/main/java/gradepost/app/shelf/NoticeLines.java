@@ -69,7 +69,12 @@ public final class NoticeLines {
                     new NoticeLine.Place(
                         text(route, e.getKey()), String.join(", ", e.getValue()))));
     return new NoticeLine(
-        route.name(), route.forwardName(), route.backwardName(), route.units().speedUnit(), places);
+        route.name(),
+        route.forwardName(),
+        route.backwardName(),
+        route.units().speedUnit(),
+        route.lines().stream().map(l -> l.name()).toList(),
+        places);
   }
 
   private static void note(Map<Location, List<String>> at, Location place, String what) {

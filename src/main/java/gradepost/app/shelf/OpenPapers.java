@@ -42,9 +42,8 @@ public final class OpenPapers {
       };
 
   /** Papers of this shelf, with the templates of the program. */
-  public OpenPapers(Shelf shelf) throws IOException {
+  public OpenPapers(Shelf shelf) {
     this.shelf = shelf;
-    idle.add(new Layout(Optional.empty()));
   }
 
   /** A paper, its plan and what it says; neither where there is no plan that is fit for issue. */

@@ -11,6 +11,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** What is done with issues and people, for many people at once: all of it, or nothing. */
 public final class PeopleDesk {
@@ -53,12 +55,22 @@ public final class PeopleDesk {
       return new Answer(
           answer.said(),
           answer.written(),
-          answer.problems().stream().map(p -> p.replace(work + "/", "")).toList(),
+          answer.problems().stream().map(p -> byLine(p, file)).toList(),
           answer.good());
     } finally {
       Files.deleteIfExists(file);
       Files.delete(work);
     }
+  }
+
+  /** Who typed people, one a line, knows of no file: the first line of it is that of headings. */
+  private static String byLine(String problem, Path file) {
+    Matcher at = Pattern.compile("(?s):(\\d+):\\d+: (.*)").matcher(problem.replace(file + "", ""));
+    if (!problem.startsWith(file + ":") || !at.matches()) {
+      return problem;
+    }
+    int line = Integer.parseInt(at.group(1)) - 1;
+    return line == 0 ? at.group(2) : "line " + line + ": " + at.group(2);
   }
 
   /**

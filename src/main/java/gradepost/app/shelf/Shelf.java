@@ -5,6 +5,7 @@ import gradepost.app.issue.Task;
 import gradepost.app.store.Answer;
 import gradepost.app.store.Disk;
 import gradepost.app.store.PackFiles;
+import gradepost.source.Sources;
 import gradepost.source.file.Input;
 import gradepost.source.pack.PackDates;
 import gradepost.source.pack.PackFile;
@@ -48,11 +49,29 @@ public final class Shelf {
     return LocalDateTime.now(clock);
   }
 
+  /** Begins to read every pack, so that the first who asks need not wait for all of it. */
+  public void readAhead() {
+    Thread reader =
+        new Thread(
+            () -> {
+              try {
+                packs();
+              } catch (IOException e) {
+                // Whoever asks is told.
+              }
+            },
+            "read ahead");
+    reader.setDaemon(true);
+    reader.start();
+  }
+
   /** Every pack, by its id. */
   public synchronized List<ShelfPack> packs() throws IOException {
     List<Path> files = PackFiles.packs(List.of(folder));
-    // At the start all are read at once; nothing is put among those that are kept meanwhile.
-    List<Kept> all = files.parallelStream().map(this::known).toList();
+    // At the start all are read at once, and what several name is read once; nothing is put among
+    // those that are kept meanwhile.
+    Sources sources = Disk.sources();
+    List<Kept> all = files.parallelStream().map(file -> known(file, sources)).toList();
     kept.clear();
     List<ShelfPack> out = new ArrayList<>();
     for (int i = 0; i < files.size(); i++) {
@@ -83,20 +102,20 @@ public final class Shelf {
   }
 
   private Kept at(Path file) {
-    Kept known = known(file);
+    Kept known = known(file, Disk.sources());
     kept.put(file, known);
     return known;
   }
 
   /** What is kept of a pack, if its files are still as they were; else what they say now. */
-  private Kept known(Path file) {
+  private Kept known(Path file, Sources sources) {
     Kept known = kept.get(file);
-    return known == null || !known.stamps().stand() ? read(file) : known;
+    return known == null || !known.stamps().stand() ? read(file, sources) : known;
   }
 
-  private Kept read(Path file) {
+  private Kept read(Path file, Sources sources) {
     Stamps before = Stamps.of(List.of(file));
-    Reading<PackFile> reading = Disk.sources().pack(Disk.name(file));
+    Reading<PackFile> reading = sources.pack(Disk.name(file));
     Optional<PackFile> pack = reading.found();
     if (pack.isEmpty()) {
       // Nobody knows which files it would have needed: it is read again whenever it is asked for.

@@ -3,6 +3,8 @@ package gradepost.reissue.register;
 import java.sql.SQLException;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /** What a depot asks its register. */
@@ -130,25 +132,40 @@ public final class Question {
         pack);
   }
 
-  /** Issues in use and sign-offs that lapse up to and including a day. */
+  /**
+   * Issues in use and sign-offs that lapse up to and including a day, by the day; not an issue that
+   * was recalled, nor a sign-off behind which the same person has one that lapses later.
+   */
   public static Question lapsing(LocalDate last) {
     return new Question(
         List.of("what", "issue", "who", "lapses"),
-        "SELECT 'issue', "
-            + NAME
-            + ", '', substr(i.valid_to, 1, 10) AS lapses FROM issue i WHERE"
-            + LATEST
-            + "AND substr(i.valid_to, 1, 10) <= ?"
-            + " UNION ALL SELECT 'sign-off, ' || s.direction"
-            + " || CASE WHEN s.formation = '' THEN '' ELSE ', ' || s.formation END, "
-            + NAME
-            + ", s.person, s.lapses FROM sign_off s JOIN issue i ON i.id = s.issue"
-            + " WHERE s.lapses <= ? AND NOT EXISTS (SELECT 1 FROM sign_off t"
-            + " JOIN issue j ON j.id = t.issue WHERE t.person = s.person"
-            + " AND t.direction = s.direction AND t.formation = s.formation AND j.pack = i.pack AND t.lapses > s.lapses)"
-            + " ORDER BY lapses, 2, 3",
-        last,
-        last);
+        db -> {
+          List<List<String>> rows =
+              new ArrayList<>(
+                  db.rows(
+                      "SELECT 'issue', "
+                          + NAME
+                          + ", '', substr(i.valid_to, 1, 10) FROM issue i WHERE"
+                          + LATEST
+                          + "AND substr(i.valid_to, 1, 10) <= ?"
+                          + " AND NOT EXISTS (SELECT 1 FROM recall r WHERE r.issue = i.id)",
+                      last));
+          Signatures.last(db, Comparator.comparing(row -> row.what().lapses())).stream()
+              .filter(row -> !row.what().lapses().isAfter(last))
+              .map(
+                  row ->
+                      List.of(
+                          "sign-off, " + row.what().covers(),
+                          row.issue(),
+                          row.what().person(),
+                          row.what().lapses().toString()))
+              .forEach(rows::add);
+          rows.sort(
+              Comparator.<List<String>, String>comparing(row -> row.get(3))
+                  .thenComparing(row -> row.get(1))
+                  .thenComparing(row -> row.get(2)));
+          return rows;
+        });
   }
 
   /** The class list: who is signed off for what, by the latest signature of each. */
@@ -165,14 +182,10 @@ public final class Question {
             "score",
             "paper",
             "conditions"),
-        "SELECT "
-            + NAME
-            + ", s.person, s.direction, s.formation, s.signed, s.lapses, s.assessor, s.score,"
-            + " s.paper, s.conditions FROM sign_off s JOIN issue i ON i.id = s.issue"
-            + " WHERE NOT EXISTS (SELECT 1 FROM sign_off t JOIN issue j ON j.id = t.issue"
-            + " WHERE t.person = s.person AND t.direction = s.direction"
-            + " AND t.formation = s.formation AND j.pack = i.pack AND t.id > s.id)"
-            + " ORDER BY i.pack, s.person, s.direction, s.formation");
+        db ->
+            Signatures.last(db, Comparator.comparingLong(Signatures.Row::entry)).stream()
+                .map(Signatures.Row::cells)
+                .toList());
   }
 
   /**

@@ -2,6 +2,7 @@ package gradepost.app.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gradepost.Examples;
 import gradepost.app.RealRuns;
 import gradepost.app.SyntheticNetwork;
 import java.nio.file.Files;
@@ -16,7 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Property: of two runs, each a process of its own, one waits or is told who is at work. */
 class TwoProcessesIT {
-  private static final int LINES = 3;
+  private static final int LINES = Examples.of(1, 3);
   @TempDir Path folder;
   private RealRuns runs = new RealRuns(Path.of(""), Path.of(""));
 
@@ -37,12 +38,19 @@ class TwoProcessesIT {
     assertThat(second.waitFor()).as(Files.readString(logs.get(1))).isZero();
     List<String> summaries =
         Stream.of(Files.readString(logs.get(0)), Files.readString(logs.get(1)))
-            .map(log -> log.lines().filter(l -> l.startsWith("6 packs: ")).findFirst().orElse(log))
+            .map(
+                log ->
+                    log.lines()
+                        .filter(l -> l.startsWith(2 * LINES + " packs: "))
+                        .findFirst()
+                        .orElse(log))
             .sorted()
             .toList();
     assertThat(summaries)
         .containsExactly(
-            "6 packs: 3 not touched, 3 had the notice already", "6 packs: 3 not touched, 3 issued");
+            "%d packs: %d not touched, %d had the notice already"
+                .formatted(2 * LINES, LINES, LINES),
+            "%d packs: %d not touched, %d issued".formatted(2 * LINES, LINES, LINES));
     runs.completed(1, LINES);
   }
 

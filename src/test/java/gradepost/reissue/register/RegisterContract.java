@@ -266,6 +266,8 @@ abstract class RegisterContract {
       assertThat(register.toBrief(CLERK.when()))
           .extracting(each -> each.person() + " " + each.issue())
           .containsExactly("N Thorne valley/1");
+      // An issue that was recalled lapses no more.
+      assertThat(register.list(Question.lapsing(LocalDate.of(2027, 1, 1))).rows()).hasSize(1);
       // The first one ends then all the same: there is nothing to be briefed on.
       assertThat(register.toBrief(two.validFrom())).isEmpty();
       assertThat(register.list(Question.acts()).rows()).hasSize(10);
@@ -298,6 +300,16 @@ abstract class RegisterContract {
       assertThat(register.list(Question.lapsing(day(2027, 5, 1))).rows())
           .extracting(row -> row.get(0))
           .contains("sign-off, Down, 4-car", "sign-off, Down, 8-car");
+      // However the name is spelt, the later one stands in for the one before.
+      register.signOff(
+          CLERK,
+          one,
+          new Signature("Ash, M.", "Down", "4-car", "R Ames", day(2027, 8, 1), "", "", ""));
+      assertThat(register.list(Question.signed()).rows()).hasSize(2);
+      assertThat(register.list(Question.lapsing(day(2027, 5, 1))).rows())
+          .extracting(row -> row.get(0))
+          .contains("sign-off, Down, 8-car")
+          .doesNotContain("sign-off, Down, 4-car");
     }
   }
 
