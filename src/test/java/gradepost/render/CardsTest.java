@@ -243,7 +243,7 @@ class CardsTest {
     Briefing demo = demo(paper);
     int facts = 0;
     int answered = 0;
-    for (CabCards.Format format : formats()) {
+    for (CabCards.Format format : formats().subList(Examples.of(1, 0), Examples.of(3, 4))) {
       List<String> pages =
           pages(Papers.renderer().cards(CabCards.of(demo, "Cards of the invented line", format)));
       for (ApproachPage a : demo.parts().get(0).approaches()) {

@@ -2,6 +2,7 @@ package gradepost.render;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gradepost.Examples;
 import gradepost.briefing.ApproachPage;
 import gradepost.briefing.Briefing;
 import gradepost.briefing.Change;
@@ -28,8 +29,10 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
 import org.verapdf.pdfa.Foundries;
 import org.verapdf.pdfa.PDFAParser;
@@ -111,9 +114,19 @@ public class PdfTest {
                 .replaceAll("\\s+", ""));
   }
 
+  static List<Arguments> changes() {
+    return List.of(
+            Arguments.of(9, 30, 8),
+            Arguments.of(9, 150, 4),
+            Arguments.of(3, 900, 0),
+            Arguments.of(8, 30, 8),
+            Arguments.of(40, 30, 8))
+        .subList(0, Examples.of(3, 5));
+  }
+
   /** Up to eight lines, fewer where long ones would push the road off the second page. */
   @ParameterizedTest
-  @CsvSource({"8,30,8", "9,30,8", "40,30,8", "9,150,4", "3,900,0"})
+  @MethodSource("changes")
   void whatTheFirstPageHasNoRoomForStandsInTheReference(int changes, int letters, int here)
       throws IOException {
     List<Change> all = new ArrayList<>();

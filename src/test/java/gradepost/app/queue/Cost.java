@@ -4,6 +4,7 @@ import com.sun.management.OperatingSystemMXBean;
 import java.io.IOException;
 import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
@@ -12,19 +13,20 @@ import java.util.stream.Stream;
 final class Cost {
   private static final String WORDS = "processor time ms ";
 
-  /** A line from which {@link #told} reads it again. */
-  static String ofThisProcess() {
+  /** A line from which {@link #told} reads it again, by what the process is called. */
+  static String ofThisProcess(String process) {
     OperatingSystemMXBean system =
         (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
-    return WORDS + system.getProcessCpuTime() / 1_000_000;
+    return WORDS + process + ' ' + system.getProcessCpuTime() / 1_000_000;
   }
 
-  /** Of all processes that told theirs into a file, in seconds. */
-  static double told(Path log) throws IOException {
+  /** Of the processes of this name that told theirs into a file, in seconds. */
+  static double told(Path log, String process) throws IOException {
+    String words = WORDS + process + ' ';
     try (Stream<String> lines = Files.lines(log)) {
       return lines
-              .filter(line -> line.startsWith(WORDS))
-              .mapToLong(line -> Long.parseLong(line.substring(WORDS.length())))
+              .filter(line -> line.startsWith(words))
+              .mapToLong(line -> Long.parseLong(line.substring(words.length())))
               .sum()
           / 1000.0;
     }
@@ -33,13 +35,17 @@ final class Cost {
   /** Of a server, its ended connections included, in seconds. Linux counts in hundredths. */
   static double ofServer(Path data) throws IOException {
     long first = Long.parseLong(Files.readAllLines(data.resolve("postmaster.pid")).get(0).strip());
-    long ticks = ticks(first, true);
+    long ticks = 0;
     List<ProcessHandle> children =
         ProcessHandle.of(first).map(p -> p.children().toList()).orElse(List.of());
     for (ProcessHandle child : children) {
-      ticks += ticks(child.pid(), false);
+      try {
+        ticks += ticks(child.pid(), false);
+      } catch (NoSuchFileException e) {
+        // It has ended since: the server counts it.
+      }
     }
-    return ticks / 100.0;
+    return (ticks + ticks(first, true)) / 100.0;
   }
 
   private static long ticks(long pid, boolean ended) throws IOException {

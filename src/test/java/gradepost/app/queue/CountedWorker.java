@@ -19,7 +19,7 @@ final class CountedWorker {
     Answer answer =
         new Worker(store, pace, told -> told.problems().forEach(System.out::println)).run();
     answer.problems().forEach(System.out::println);
-    System.out.println(Cost.ofThisProcess());
+    System.out.println(Cost.ofThisProcess("worker"));
     System.exit(answer.good() ? 0 : 1);
   }
 

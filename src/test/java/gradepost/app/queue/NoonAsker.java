@@ -29,7 +29,7 @@ final class NoonAsker {
     Answer answer = reissue(store, work, Path.of(args[2]), queue);
     answer.said().forEach(System.out::println);
     answer.problems().forEach(System.out::println);
-    System.out.println(Cost.ofThisProcess());
+    System.out.println(Cost.ofThisProcess("asker"));
     System.exit(answer.good() ? 0 : 1);
   }
 

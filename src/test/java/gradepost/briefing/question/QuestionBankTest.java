@@ -32,7 +32,7 @@ import org.junit.jupiter.api.Test;
  */
 @Tag("slow")
 class QuestionBankTest {
-  private static final int SEEDS = Examples.of(100, 1000);
+  private static final int SEEDS = Examples.of(60, 1000);
 
   private record Case(
       String name,
