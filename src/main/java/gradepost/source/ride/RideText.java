@@ -66,7 +66,13 @@ final class RideText {
 
   /** The table; where no line looks like headings the first one is taken for them. */
   Table table() {
-    String line = text.lines().filter(RideText::looksLikeHeadings).findFirst().orElse("");
+    String line =
+        text.lines()
+            .filter(RideText::looksLikeHeadings)
+            .filter(this::holdsHeadings)
+            .findFirst()
+            .or(() -> text.lines().filter(RideText::looksLikeHeadings).findFirst())
+            .orElse("");
     List<List<Cell>> rows =
         (line.isEmpty() ? CsvText.rows(text) : CsvText.rows(text, line))
             .stream().map(this::cells).toList();
@@ -102,6 +108,14 @@ final class RideText {
   private static boolean isHeading(List<Cell> row) {
     return RideReader.name(row.get(0).text()).equals(APPROACH)
         || (recorded(row) && row.stream().anyMatch(h -> RideReader.name(h.text()).equals("speed")));
+  }
+
+  private boolean holdsHeadings(String line) {
+    return CsvText.rows(line, line).stream()
+        .findFirst()
+        .map(this::cells)
+        .filter(RideText::isHeading)
+        .isPresent();
   }
 
   private static boolean looksLikeHeadings(String line) {

@@ -26,20 +26,25 @@ final class NoonAsker {
     Store store =
         queued ? Store.of(args[0], Optional.of(Path.of(Store.REGISTER))) : new Depot(work).store();
     Optional<Queue> queue = queued ? Optional.of(Queue.awaited(left -> {})) : Optional.empty();
-    Answer answer = reissue(store, work, Path.of(args[2]), queue);
+    Answer answer = reissue(store, work, Path.of(args[2]), queue, 2);
     answer.said().forEach(System.out::println);
     answer.problems().forEach(System.out::println);
     System.out.println(Cost.ofThisProcess("asker"));
     System.exit(answer.good() ? 0 : 1);
   }
 
-  private static Answer reissue(Store store, Path work, Path notice, Optional<Queue> queue) {
+  /**
+   * The same in this process.
+   *
+   * @param threads of a run without a queue
+   */
+  static Answer reissue(Store store, Path work, Path notice, Optional<Queue> queue, int threads) {
     Order order =
         new Order(
             new Order.Read(List.of(work.resolve("routes")), Optional.of(notice), Order.Edits.NONE),
             new Order.Tell(Optional.empty(), Optional.empty(), false, Optional.empty()),
             new Order.Put(work.resolve("out"), store, false),
-            new Order.Pace(2, Duration.ofSeconds(10)));
+            new Order.Pace(threads, Duration.ofSeconds(10)));
     return new Reissue(Depot.NOON, "a clerk", Progress.SILENT, Disk.sources(), queue.map(q -> q))
         .of(order);
   }

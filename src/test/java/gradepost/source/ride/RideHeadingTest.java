@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 class RideHeadingTest {
   private static Optional<String> value(String text, String name) {
     SourceFiles files = file -> new SourceFiles.Bytes(text.getBytes(StandardCharsets.UTF_8));
-    return RideHeading.of(files, "ride.csv").value(name);
+    return RideFile.of(files, "ride.csv").heading().value(name);
   }
 
   @Test
@@ -23,6 +23,8 @@ class RideHeadingTest {
         .contains("4-car");
     assertThat(value("the distance and speed of;a run\r\ndriver;B Fell\r\n" + rows, "driver"))
         .contains("B Fell");
+    assertThat(value("distance, and speed, of a run\r\ndriver;E Tarn\r\n" + rows, "driver"))
+        .contains("E Tarn");
     assertThat(value(rows + "driver;C Low\r\n", "driver")).isEmpty();
     assertThat(value("driver;D Hill\r\n", "driver")).isEmpty();
     assertThat(value("", "driver")).isEmpty();
