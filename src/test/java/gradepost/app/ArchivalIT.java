@@ -24,7 +24,7 @@ import org.verapdf.pdfa.flavours.PDFAFlavour;
 /**
  * Validation by veraPDF: every kind of paper is PDF/A-2a and PDF/UA-1; sheets to cut PDF/A-2b.
  * Property: every text has the size that is promised and stands clear of all others. In an ordinary
- * run of one line, a paper of each kind.
+ * run of one paper of a line, and one of each kind.
  */
 class ArchivalIT {
   @TempDir Path folder;
@@ -81,10 +81,11 @@ class ArchivalIT {
                 Progress.SILENT)
             .of(
                 List.of(
+                        OneCourse.in(folder.resolve("routes")),
                         Path.of("routes/ormel-coast/pack-ormel.yaml"),
                         Path.of("routes/thrumble-valley/pack-thrumble.yaml"))
-                    .subList(0, Examples.of(1, 2)),
-                folder);
+                    .subList(Examples.of(0, 1), Examples.of(1, 3)),
+                folder.resolve("papers"));
     allComply(
         answer.written(),
         Set.of(),

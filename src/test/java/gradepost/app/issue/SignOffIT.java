@@ -3,6 +3,7 @@ package gradepost.app.issue;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import gradepost.app.Brief;
+import gradepost.app.OneCourse;
 import gradepost.app.ride.AssessRide;
 import gradepost.app.ride.RideDetails;
 import gradepost.app.store.Answer;
@@ -23,7 +24,6 @@ import java.util.Random;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -248,24 +248,7 @@ class SignOffIT {
         .of(csv, pack, folder.resolve("report"));
   }
 
-  /** The demo data with a pack of one direction and formation. */
   private Path oneCourse() throws IOException {
-    Path demo = Path.of("routes");
-    Path copy = folder.resolve("routes");
-    try (Stream<Path> walk = Files.walk(demo)) {
-      for (Path from : walk.sorted().toList()) {
-        Path to = copy.resolve(demo.relativize(from).toString());
-        if (Files.isDirectory(from)) {
-          Files.createDirectories(to);
-        } else {
-          Files.copy(from, to);
-        }
-      }
-    }
-    Path pack = copy.resolve("ormel-coast/pack-ormel.yaml");
-    String text = Files.readString(pack).replace("[3-car, 6-car]", "[3-car]");
-    int in = text.indexOf("  - direction: In");
-    Files.writeString(pack, text.substring(0, in) + text.substring(text.indexOf("formations:")));
-    return pack;
+    return OneCourse.in(folder.resolve("routes"));
   }
 }

@@ -1,0 +1,36 @@
+package gradepost.app;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+
+/** The demo data with a pack of one direction and formation. */
+public final class OneCourse {
+  private static final Path DEMO = Path.of("routes");
+
+  /**
+   * The pack, in a copy of the data.
+   *
+   * @param copy the folder that it goes to
+   */
+  public static Path in(Path copy) throws IOException {
+    try (Stream<Path> walk = Files.walk(DEMO)) {
+      for (Path from : walk.sorted().toList()) {
+        Path to = copy.resolve(DEMO.relativize(from).toString());
+        if (Files.isDirectory(from)) {
+          Files.createDirectories(to);
+        } else {
+          Files.copy(from, to);
+        }
+      }
+    }
+    Path pack = copy.resolve("ormel-coast/pack-ormel.yaml");
+    String text = Files.readString(pack).replace("[3-car, 6-car]", "[3-car]");
+    int in = text.indexOf("  - direction: In");
+    Files.writeString(pack, text.substring(0, in) + text.substring(text.indexOf("formations:")));
+    return pack;
+  }
+
+  private OneCourse() {}
+}
