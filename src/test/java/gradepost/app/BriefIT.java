@@ -15,7 +15,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -119,16 +118,7 @@ class BriefIT {
   /** A copy of the frozen data whose pack asks for one paper, and accepts nothing of the others. */
   private Path downFourCar() throws IOException {
     Path copy = folder.resolve("routes");
-    try (Stream<Path> walk = Files.walk(DEMO)) {
-      for (Path from : walk.sorted().toList()) {
-        Path to = copy.resolve(DEMO.relativize(from).toString());
-        if (Files.isDirectory(from)) {
-          Files.createDirectories(to);
-        } else {
-          Files.copy(from, to);
-        }
-      }
-    }
+    OneCourse.copy(DEMO, copy);
     Path pack = copy.resolve(PACK);
     List<String> lines = new ArrayList<>();
     boolean up = false;

@@ -15,21 +15,26 @@ public final class OneCourse {
    * @param copy the folder that it goes to
    */
   public static Path in(Path copy) throws IOException {
-    try (Stream<Path> walk = Files.walk(DEMO)) {
-      for (Path from : walk.sorted().toList()) {
-        Path to = copy.resolve(DEMO.relativize(from).toString());
-        if (Files.isDirectory(from)) {
-          Files.createDirectories(to);
-        } else {
-          Files.copy(from, to);
-        }
-      }
-    }
+    copy(DEMO, copy);
     Path pack = copy.resolve("ormel-coast/pack-ormel.yaml");
     String text = Files.readString(pack).replace("[3-car, 6-car]", "[3-car]");
     int in = text.indexOf("  - direction: In");
     Files.writeString(pack, text.substring(0, in) + text.substring(text.indexOf("formations:")));
     return pack;
+  }
+
+  /** Everything below a folder, below another. */
+  static void copy(Path from, Path to) throws IOException {
+    try (Stream<Path> walk = Files.walk(from)) {
+      for (Path each : walk.sorted().toList()) {
+        Path there = to.resolve(from.relativize(each).toString());
+        if (Files.isDirectory(each)) {
+          Files.createDirectories(there);
+        } else {
+          Files.copy(each, there);
+        }
+      }
+    }
   }
 
   private OneCourse() {}

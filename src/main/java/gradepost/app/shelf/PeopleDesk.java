@@ -16,6 +16,8 @@ import java.util.regex.Pattern;
 
 /** What is done with issues and people, for many people at once: all of it, or nothing. */
 public final class PeopleDesk {
+  private static final Pattern AT_A_LINE = Pattern.compile("(?s):(\\d+):\\d+: (.*)");
+
   private final Store store;
   private final Clock clock;
 
@@ -65,9 +67,10 @@ public final class PeopleDesk {
 
   /** Who typed people, one a line, knows of no file: the first line of it is that of headings. */
   private static String byLine(String problem, Path file) {
-    Matcher at = Pattern.compile("(?s):(\\d+):\\d+: (.*)").matcher(problem.replace(file + "", ""));
-    if (!problem.startsWith(file + ":") || !at.matches()) {
-      return problem;
+    String bare = problem.replace(file.toString(), "");
+    Matcher at = AT_A_LINE.matcher(bare);
+    if (!at.matches()) {
+      return bare;
     }
     int line = Integer.parseInt(at.group(1)) - 1;
     return line == 0 ? at.group(2) : "line " + line + ": " + at.group(2);
