@@ -243,7 +243,7 @@ class CardsTest {
     Briefing demo = demo(paper);
     int facts = 0;
     int answered = 0;
-    for (CabCards.Format format : formats().subList(Examples.of(1, 0), Examples.of(3, 4))) {
+    for (CabCards.Format format : formats()) {
       List<String> pages =
           pages(Papers.renderer().cards(CabCards.of(demo, "Cards of the invented line", format)));
       for (ApproachPage a : demo.parts().get(0).approaches()) {
@@ -287,8 +287,8 @@ class CardsTest {
         }
       }
     }
-    assertThat(facts).isGreaterThan(Examples.of(20, 40));
-    assertThat(answered).as("on the card of the line").isGreaterThan(Examples.of(10, 20));
+    assertThat(facts).isGreaterThan(40);
+    assertThat(answered).as("on the card of the line").isGreaterThan(20);
   }
 
   private static String plain(String text) {

@@ -47,15 +47,11 @@ class RailTechniqueTest {
 
   @Test
   void onTheKeptValleyPacks() throws IOException {
-    // Each direction and each formation once, in an ordinary run.
-    List<Assignment> kept = FrozenPlans.assignments();
-    List<Assignment> tried =
-        Examples.of(0, 1) == 1 ? kept : List.of(kept.get(0), kept.get(kept.size() - 1));
-    for (Assignment assignment : tried) {
+    for (Assignment assignment : FrozenPlans.assignments()) {
       look(assignment, "valley " + assignment.formation().name() + " " + assignment.direction());
     }
     done("valley");
-    assertThat(driven).isGreaterThan(Examples.of(30, 60));
+    assertThat(driven).isGreaterThan(60);
   }
 
   @Test

@@ -96,6 +96,7 @@ class SignOffIT {
     Files.writeString(other, Files.readString(export) + "\n");
     assertThat(ride(other, pack).written())
         .hasSize(4)
+        .doesNotHaveDuplicates()
         .doesNotContainAnyElementsOf(driven.written());
 
     holds(PDFAFlavour.PDFUA_1, printed.written().get(4));
