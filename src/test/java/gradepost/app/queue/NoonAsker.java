@@ -18,7 +18,7 @@ final class NoonAsker {
    * Exits as the command does, unless it is killed.
    *
    * @param args the address of the register, or empty text for a run without a queue; the folder of
-   *     routes and papers; the notice
+   *     routes and papers; the notice; the threads of a run without a queue, two if not told
    */
   public static void main(String[] args) {
     boolean queued = !args[0].isEmpty();
@@ -26,7 +26,8 @@ final class NoonAsker {
     Store store =
         queued ? Store.of(args[0], Optional.of(Path.of(Store.REGISTER))) : new Depot(work).store();
     Optional<Queue> queue = queued ? Optional.of(Queue.awaited(left -> {})) : Optional.empty();
-    Answer answer = reissue(store, work, Path.of(args[2]), queue, 2);
+    int threads = args.length > 3 ? Integer.parseInt(args[3]) : 2;
+    Answer answer = reissue(store, work, Path.of(args[2]), queue, threads);
     answer.said().forEach(System.out::println);
     answer.problems().forEach(System.out::println);
     System.out.println(Cost.ofThisProcess("asker"));

@@ -8,21 +8,24 @@ import gradepost.app.store.Store;
 import gradepost.reissue.register.PostgresServer;
 import gradepost.reissue.register.PostgresServer.Own;
 import gradepost.reissue.register.Register;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.FutureTask;
 import org.junit.jupiter.api.Tag;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * Measures the cost of a pack through the queue beside that of a plain run: processor time of
- * whoever asks and of the worker, and of the database by itself. Half of the packs first, so that
- * what a process costs to begin is not counted.
+ * Measures what packs cost through the queue beside a plain run of as many threads. Both run at the
+ * same time, so that a slow hour of the machine falls on both alike; all their processor time
+ * counts, from the first instruction of a process to its last.
  */
 @Tag("long")
 @EnabledOnOs(value = OS.LINUX, architectures = "amd64")
@@ -30,54 +33,47 @@ class QueueCostIT {
   private static final int PACKS = Integer.getInteger("gradepost.packs", 1000);
   @TempDir Path folder;
 
-  @Test
-  void aPackByOneThreadAndByTwo() throws Exception {
-    measure("plain, 2 threads", 0);
-    measure("queue, 1 thread", 1);
-    measure("queue, 2 threads", 2);
-  }
-
-  private void measure(String name, int threads) throws Exception {
-    double[] few = run(name, threads, PACKS / 2);
-    double[] all = run(name, threads, PACKS);
-    int packs = PACKS - PACKS / 2;
-    System.out.printf(
-        "%s, %d packs: processor time of whoever asks %.3f s a pack, of the worker %.3f s, of the"
-            + " database %.3f s, clock %.3f s%n",
-        name,
-        PACKS,
-        (all[0] - few[0]) / packs,
-        (all[1] - few[1]) / packs,
-        (all[2] - few[2]) / packs,
-        (all[3] - few[3]) / packs);
-  }
-
   /** Processor time of whoever asks, the worker and the database, and the clock, in seconds. */
-  private double[] run(String name, int threads, int packs) throws Exception {
-    Path office = folder.resolve((name + packs).replaceAll("\\W", ""));
-    new SyntheticNetwork(office.resolve("routes"), 20).packs(packs, 3);
-    StringBuilder text = new StringBuilder("gradepost: restrictions\nnotices:\n");
-    for (int route = 0; route * 20 < packs; route++) {
-      String one = SyntheticNetwork.notice("T 1", route, "both", 900, 20);
-      text.append(one.substring(one.indexOf("  - ")));
+  private record Spent(double asker, double worker, double database, double clock) {
+    void print(String name, int threads) {
+      System.out.printf(
+          "%s, threads: %d, packs: %d: processor time of whoever asks %.1f s, of the worker %.1f s,"
+              + " both %.4f s a pack, of the database %.1f s, clock %.0f s%n",
+          name, threads, PACKS, asker, worker, (asker + worker) / PACKS, database, clock);
     }
-    Path notice = Files.writeString(office.resolve("notice.yaml"), text);
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {1, 2})
+  void packsThroughTheQueueAndPlainAtTheSameTime(int threads) throws Exception {
+    FutureTask<Spent> plain = new FutureTask<>(() -> plain(threads));
+    new Thread(plain).start();
+    Spent queue = queue(threads);
+    plain.get().print("plain", threads);
+    queue.print("queue", threads);
+  }
+
+  private Spent plain(int threads) throws Exception {
+    Path office = office("plain");
     Path log = office.resolve("log");
-    if (threads == 0) {
-      Depot.begun(new Depot(office).store());
-      long start = System.nanoTime();
-      int code = begun(log, "NoonAsker", "", office.toString(), notice.toString()).waitFor();
-      double took = (System.nanoTime() - start) / 1e9;
-      assertThat(code).as(Files.readString(log)).isZero();
-      return new double[] {Cost.told(log, "asker"), 0, 0, took};
-    }
+    Depot.begun(new Depot(office).store());
+    long start = System.nanoTime();
+    int code = asker(log, "", office, String.valueOf(threads)).waitFor();
+    double took = (System.nanoTime() - start) / 1e9;
+    assertThat(code).as(Files.readString(log)).isZero();
+    return new Spent(Cost.told(log, "asker"), 0, 0, took);
+  }
+
+  private Spent queue(int threads) throws Exception {
+    Path office = office("queue");
+    Path log = office.resolve("log");
     Path data = office.resolve("data");
     try (Own server = PostgresServer.own(data)) {
       Depot.begun(Store.of(server.url(), Optional.empty()));
       double before = Cost.ofServer(data);
       long start = System.nanoTime();
-      Process asker = begun(log, "NoonAsker", server.url(), office.toString(), notice.toString());
-      while (waiting(server.url()) < packs && asker.isAlive()) {
+      Process asker = asker(log, server.url(), office);
+      while (waiting(server.url()) < PACKS && asker.isAlive()) {
         Thread.sleep(100);
       }
       Process worker = begun(log, "CountedWorker", server.url(), String.valueOf(threads));
@@ -85,8 +81,29 @@ class QueueCostIT {
       double took = (System.nanoTime() - start) / 1e9;
       assertThat(worker.waitFor() + code).as(Files.readString(log)).isZero();
       double database = Cost.ofServer(data) - before;
-      return new double[] {Cost.told(log, "asker"), Cost.told(log, "worker"), database, took};
+      return new Spent(Cost.told(log, "asker"), Cost.told(log, "worker"), database, took);
     }
+  }
+
+  /** A folder of packs, of which a notice touches each. */
+  private Path office(String name) throws IOException {
+    Path office = folder.resolve(name);
+    new SyntheticNetwork(office.resolve("routes"), 20).packs(PACKS, 3);
+    StringBuilder text = new StringBuilder("gradepost: restrictions\nnotices:\n");
+    for (int route = 0; route * 20 < PACKS; route++) {
+      String one = SyntheticNetwork.notice("T 1", route, "both", 900, 20);
+      text.append(one.substring(one.indexOf("  - ")));
+    }
+    Files.writeString(office.resolve("notice.yaml"), text);
+    return office;
+  }
+
+  private static Process asker(Path log, String url, Path office, String... threads)
+      throws IOException {
+    List<String> words =
+        new ArrayList<>(List.of(url, office.toString(), office.resolve("notice.yaml").toString()));
+    words.addAll(List.of(threads));
+    return begun(log, "NoonAsker", words.toArray(String[]::new));
   }
 
   private static int waiting(String url) throws Exception {
@@ -95,7 +112,7 @@ class QueueCostIT {
     }
   }
 
-  private static Process begun(Path log, String main, String... words) throws Exception {
+  private static Process begun(Path log, String main, String... words) throws IOException {
     List<String> command =
         new ArrayList<>(
             List.of(
