@@ -22,11 +22,10 @@ import java.util.Optional;
 final class Checks {
   private static final int MOST_TOLD = 300;
   private final DataFolder folder;
-  private final StripMaker strips;
+  private final StripMaker strips = new StripMaker();
 
-  Checks(DataFolder folder) throws IOException {
+  Checks(DataFolder folder) {
     this.folder = folder;
-    this.strips = new StripMaker();
   }
 
   /**

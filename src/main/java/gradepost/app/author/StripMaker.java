@@ -42,32 +42,36 @@ final class StripMaker {
   private static final Pattern INK = Pattern.compile(" style=\"fill:(var\\(--[a-z]+\\))\"");
 
   private final Messages messages = Messages.english();
-  private final Fonts fonts;
 
-  StripMaker() throws IOException {
-    fonts = new Fonts();
-  }
+  /** Read when the first strip is drawn: nobody who opens the desk waits for them. */
+  private Optional<Fonts> fonts = Optional.empty();
 
   /**
    * The strip of the first direction and formation of a pack.
    *
    * @param text of a file that the pack uses
    */
-  Strip of(PackFile pack, String text) {
+  Strip of(PackFile pack, String text) throws IOException {
     Assignment assignment = pack.assignment(pack.directions().get(0), pack.formations().get(0));
     Path path = assignment.path();
     int room =
         (int) Math.max(LEAST_PX, Math.min(MOST_PX, path.lengthM() / METRES_PER_100_PX * 100));
     LineChart chart = BareStrip.of("strip", assignment, messages, room);
-    String svg;
-    synchronized (fonts) {
-      svg = SvgCanvas.svg(chart.id(), chart.name(), chart.says(), Drawings.of(chart, fonts), fonts);
-    }
+    String svg = drawn(chart);
     String of =
         "%s, %s, %s"
             .formatted(
                 pack.route().nameOf(assignment.direction()), assignment.trainName(), pack.id());
     return new Strip(of, INK.matcher(svg).replaceAll(" fill=\"$1\""), places(text, path, chart));
+  }
+
+  /** One at a time: fonts serve one thread. */
+  private synchronized String drawn(LineChart chart) throws IOException {
+    if (fonts.isEmpty()) {
+      fonts = Optional.of(new Fonts());
+    }
+    Fonts in = fonts.get();
+    return SvgCanvas.svg(chart.id(), chart.name(), chart.says(), Drawings.of(chart, in), in);
   }
 
   private static List<At> places(String text, Path path, LineChart chart) {

@@ -1,6 +1,5 @@
 package gradepost.app.shelf;
 
-import gradepost.app.issue.Issue;
 import gradepost.app.issue.Task;
 import gradepost.app.store.Answer;
 import gradepost.app.store.Disk;
@@ -151,7 +150,7 @@ public final class Shelf {
             pack.issue().number(),
             pack.issue().validFrom(),
             pack.issue().validTo(),
-            Issue.fingerprint(pack.inputs()),
+            pack.inputs(),
             pack.issue().preparedBy(),
             pack.directions().stream().map(d -> pack.route().nameOf(d.direction())).toList(),
             pack.formations().stream().map(f -> f.name()).toList(),

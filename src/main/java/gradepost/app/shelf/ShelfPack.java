@@ -1,5 +1,7 @@
 package gradepost.app.shelf;
 
+import gradepost.app.issue.Issue;
+import gradepost.source.file.Input;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.List;
@@ -26,7 +28,7 @@ public record ShelfPack(String id, Path file, List<String> problems, Optional<Wh
    * @param number of the issue that the files are
    * @param validFrom its first moment
    * @param validTo its last moment
-   * @param fingerprint of all its files
+   * @param inputs all its files, as they were read
    * @param preparedBy who prepared the data
    * @param directions as the route calls them
    * @param formations by name
@@ -38,16 +40,24 @@ public record ShelfPack(String id, Path file, List<String> problems, Optional<Wh
       int number,
       LocalDateTime validFrom,
       LocalDateTime validTo,
-      String fingerprint,
+      List<Input> inputs,
       String preparedBy,
       List<String> directions,
       List<String> formations,
       List<ShelfPaper> papers) {
     /** Copies the lists. */
     public Whole {
+      inputs = List.copyOf(inputs);
       directions = List.copyOf(directions);
       formations = List.copyOf(formations);
       papers = List.copyOf(papers);
+    }
+
+    /**
+     * Of all its files: worked out when it is asked for, since a list of packs does not show it.
+     */
+    public String fingerprint() {
+      return Issue.fingerprint(inputs);
     }
   }
 }
