@@ -4,13 +4,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import gradepost.app.Depot;
 import gradepost.app.SyntheticNetwork;
+import gradepost.app.issue.Task;
+import gradepost.app.store.Disk;
 import gradepost.app.store.Store;
+import gradepost.ride.Driven;
+import gradepost.source.pack.PackFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Random;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -104,7 +109,38 @@ class AuthorIT {
     driver.findElement(By.xpath("//button[. = 'Show its cells']")).sendKeys(Keys.ENTER);
     driver.findElement(By.id("cells"));
     found.addAll(browser.faults("/cells", width));
+    handInARide();
+    found.addAll(browser.faults("/ride", width));
+    saveAFileThatIsGone();
+    found.addAll(browser.faults("/gone", width));
     assertThat(found).isEmpty();
+  }
+
+  private static void handInARide() throws Exception {
+    Path ride = folder.resolve("ride.csv");
+    if (!Files.exists(ride)) {
+      PackFile pack =
+          Disk.sources()
+              .pack(Disk.name(folder.resolve("routes/line-000/pack-0000.yaml")))
+              .found()
+              .orElseThrow();
+      Driven run = Driven.asPlanned(Task.of(pack).get(0).plan());
+      Files.writeString(ride, Driven.Recorder.exact().csv(run, new Random(1)));
+    }
+    browser.go("/rides");
+    driver.findElement(By.name("ride")).sendKeys(ride.toAbsolutePath().toString());
+    driver.findElement(By.xpath("//button[. = 'Show the report']")).click();
+    waitFor("Another ride");
+    driver.findElement(By.cssSelector("iframe.paper"));
+  }
+
+  private static void saveAFileThatIsGone() throws Exception {
+    Path spare = folder.resolve("routes/line-000/spare.yaml");
+    Files.copy(spare.resolveSibling("restrictions.yaml"), spare);
+    browser.go(EDITOR + "line-000/spare.yaml");
+    Files.delete(spare);
+    save();
+    waitFor("There is no such file in this folder now");
   }
 
   /** Findings beside the lines, the keys that fit, and the strip, which follows the cursor. */
