@@ -14,6 +14,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
@@ -114,6 +115,7 @@ class KilledDeskIT {
 
   /** He has not come in again when he sends his notice: it waits on its page until he has. */
   @Test
+  @Tag("long")
   void aClerksNoticeIsNotLost() throws Exception {
     browser.go("/notice");
     browser
@@ -135,6 +137,7 @@ class KilledDeskIT {
 
   /** What an instructor tried is in the address, and what a learner does not know in no place. */
   @Test
+  @Tag("long")
   void theBenchAnswersTheSameAndTheRoadGoesOn() throws Exception {
     browser.go("/packs/0000");
     browser.driver().findElement(By.linkText("What if")).click();

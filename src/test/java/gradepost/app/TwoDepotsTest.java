@@ -3,7 +3,8 @@ package gradepost.app;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Tag;
 
-@Tag("slow")
+/** In SQLite, on a disk that both see; an ordinary run tries PostgreSQL alone. */
+@Tag("long")
 class TwoDepotsTest extends TwoDepots {
   @Override
   String fresh(Path folder) {

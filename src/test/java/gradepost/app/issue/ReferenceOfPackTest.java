@@ -23,7 +23,6 @@ import gradepost.told.PrintedApplication;
 import gradepost.told.PrintedCommand;
 import gradepost.told.PrintedOrder;
 import gradepost.told.print.PrintGrid;
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -34,8 +33,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.apache.pdfbox.Loader;
-import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -350,31 +347,5 @@ class ReferenceOfPackTest extends Changes {
     PackFile next = good(Disk.sources().pack(inputs));
     assertThat(next.issue().number()).isEqualTo(pack.issue().number() + 1);
     return next;
-  }
-
-  /** Regression: how much paper a pack is; where this turns red a person looks at it. */
-  @Test
-  void fourPapersAndTheirReferenceAreSoManyPages() throws Exception {
-    int papers = 0;
-    int reference = 0;
-    for (Paper paper :
-        new IssuePapers(new Layout(Optional.empty()), false, Concern.NOBODY)
-            .of(valleyAsIssued(), name -> {})
-            .papers()) {
-      if (paper.name().endsWith("-reference.pdf")) {
-        reference += pages(paper);
-      } else if (paper.name().endsWith(".pdf")) {
-        assertThat(pages(paper)).as(paper.name()).isLessThanOrEqualTo(24);
-        papers += pages(paper);
-      }
-    }
-    assertThat(papers).isLessThanOrEqualTo(92);
-    assertThat(reference).isLessThanOrEqualTo(23);
-  }
-
-  private static int pages(Paper paper) throws IOException {
-    try (PDDocument pdf = Loader.loadPDF(paper.bytes())) {
-      return pdf.getNumberOfPages();
-    }
   }
 }

@@ -2,7 +2,6 @@ package gradepost.app.issue;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import gradepost.Examples;
 import gradepost.app.Changes;
 import gradepost.app.issue.Differences.OfPaper;
 import gradepost.app.store.Disk;
@@ -18,7 +17,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** What one new restriction costs: at most six sheets of each paper, those of its own leg. */
-@Tag("slow")
+@Tag("long")
 class SupplementSizeTest extends Changes {
   private static final int MOST_SHEETS = 6;
 
@@ -29,9 +28,8 @@ class SupplementSizeTest extends Changes {
     Differences first = FrozenIssue.first();
     for (String where :
         List.of(
-                "from: 6m 05ch, to: 6m 15ch, lines: [Single]",
-                "from: 0m 30ch, to: 0m 40ch, lines: [Down Harbour, Up Harbour]")
-            .subList(0, Examples.of(1, 2))) {
+            "from: 6m 05ch, to: 6m 15ch, lines: [Single]",
+            "from: 0m 30ch, to: 0m 40ch, lines: [Down Harbour, Up Harbour]")) {
       PackFile after =
           with(
               numbered(before, before.issue().number() + 1),

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -55,6 +56,7 @@ class TwoProcessesIT {
   }
 
   @Test
+  @Tag("long")
   void differentNoticesAtOnceAreBothTakenIn() throws Exception {
     Path one = RealRuns.notice(folder, 1, LINES);
     Path two = RealRuns.notice(folder, 2, LINES);
