@@ -125,7 +125,7 @@ final class Asking implements Making {
         }
       }
       if (outcomes.size() < asked.size()) {
-        Queue.pause();
+        Queue.pause(asked.size() - outcomes.size());
       }
     }
     return outcomes;

@@ -29,7 +29,7 @@ final class Patience {
           throw e;
         }
       }
-      Queue.pause();
+      Queue.pause(0);
     }
   }
 

@@ -17,6 +17,8 @@ import java.util.function.IntConsumer;
 /** The workers of a register in PostgreSQL, as whoever asks for issues sees them. */
 public final class Queue implements Workers {
   private static final long STEP_MS = 250;
+  private static final long STEP_PER_ISSUE_MS = 10;
+  private static final long LONGEST_STEP_MS = 5000;
   private final boolean detached;
   private final IntConsumer waits;
 
@@ -54,9 +56,11 @@ public final class Queue implements Workers {
     if (!open.isEmpty()) {
       waits.accept(open.size());
     }
-    while (jobs.waiting() > 0) {
-      pause();
+    int left = jobs.waiting();
+    while (left > 0) {
+      pause(left);
       answer = answer.and(told(jobs.take(cause)));
+      left = jobs.waiting();
     }
     return answer.and(told(jobs.take(cause)));
   }
@@ -78,9 +82,14 @@ public final class Queue implements Workers {
     return new Asking(order, by, register, detached, waits);
   }
 
-  static void pause() throws IOException {
+  /**
+   * Waits before the workers' register is asked again: the longer, the more there is to be done.
+   *
+   * @param left how many issues are not made yet
+   */
+  static void pause(int left) throws IOException {
     try {
-      Thread.sleep(STEP_MS);
+      Thread.sleep(Math.min(LONGEST_STEP_MS, STEP_MS + STEP_PER_ISSUE_MS * left));
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       throw new IOException(QueueText.STOPPED.inWords(), e);

@@ -9,7 +9,6 @@ import com.zaxxer.hikari.HikariDataSource;
 import gradepost.app.store.Answer;
 import gradepost.app.store.IoErrorText;
 import gradepost.app.store.Store;
-import gradepost.reissue.register.Register;
 import gradepost.reissue.register.RegisterException;
 import java.io.IOException;
 import java.time.Duration;
@@ -77,14 +76,17 @@ public final class Worker {
             .onFailure((done, operations) -> operations.reschedule(done, later(done.getTimeDone())))
             .onDeadExecutionRevive()
             .execute((instance, context) -> work.on(instance.getData()));
-    try (HikariDataSource connections = Connections.to(store.url(), connections(pace))) {
+    try (HikariDataSource connections = Connections.to(store.url(), connections(pace));
+        Unmade unmade = new Unmade(store.url())) {
       Scheduler scheduler = scheduler(connections, task, pace);
       Thread stop = new Thread(scheduler::stop, "stop");
       Runtime.getRuntime().addShutdownHook(stop);
       scheduler.start();
+      int left = 0;
       do {
-        Queue.pause();
-      } while (!pace.untilDone() || isAnythingLeft());
+        Queue.pause(left);
+        left = pace.untilDone() ? unmade.count() : 0;
+      } while (!pace.untilDone() || left > 0);
       scheduler.stop();
       Runtime.getRuntime().removeShutdownHook(stop);
     }
@@ -109,14 +111,5 @@ public final class Worker {
 
   private static Instant later(Instant failed) {
     return failed.plus(AGAIN);
-  }
-
-  /** Where the database does not answer, it is asked again. */
-  private boolean isAnythingLeft() {
-    try (Register register = Register.again(store.url())) {
-      return register.jobs().waiting() > 0;
-    } catch (RegisterException e) {
-      return true;
-    }
   }
 }

@@ -73,9 +73,7 @@ class QueueCostIT {
       double before = Cost.ofServer(data);
       long start = System.nanoTime();
       Process asker = asker(log, server.url(), office);
-      while (waiting(server.url()) < PACKS && asker.isAlive()) {
-        Thread.sleep(100);
-      }
+      waitForAsking(server.url(), asker);
       Process worker = begun(log, "CountedWorker", server.url(), String.valueOf(threads));
       int code = asker.waitFor();
       double took = (System.nanoTime() - start) / 1e9;
@@ -106,9 +104,11 @@ class QueueCostIT {
     return begun(log, "NoonAsker", words.toArray(String[]::new));
   }
 
-  private static int waiting(String url) throws Exception {
+  private static void waitForAsking(String url, Process asker) throws Exception {
     try (Register register = Register.again(url)) {
-      return register.jobs().waiting();
+      while (register.jobs().waiting() < PACKS && asker.isAlive()) {
+        Thread.sleep(100);
+      }
     }
   }
 
