@@ -35,7 +35,7 @@ final class WorkCommand implements Callable<Integer> {
       paramLabel = "SECONDS",
       defaultValue = "15",
       description =
-          "How often to give one (default: ${DEFAULT-VALUE}). Who has not given "
+          "How often to give one (default: ${DEFAULT-VALUE}). A worker that misses "
               + Worker.MISSED
               + " is taken for dead.")
   private int sign = 15;

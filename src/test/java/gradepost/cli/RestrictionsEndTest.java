@@ -40,7 +40,7 @@ class RestrictionsEndTest {
     String said = clerk.notice(0, "over", over);
     assertThat(said)
         .contains("sheet T 12: covered for a time; its sheet is in the paper called “from 2026")
-        .doesNotContain("nothing to brake for now");
+        .doesNotContain("nothing left to brake for here");
 
     Path later = issue(2, "-from-2026-11-30-04-00.pdf");
     assertThat(later).exists();

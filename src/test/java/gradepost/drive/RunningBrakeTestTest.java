@@ -187,7 +187,8 @@ class RunningBrakeTestTest {
     assertThat(findings(plan(5500)))
         .containsExactly(
             "No room for the running brake test at 8.71 km. Braking for the next target begins before the test is over.",
-            "No other place with room was found before the next stop. This page’s figures do not include the test.");
+            "No other place with room was found before the next stop. This page’s figures do not include the"
+                + " test. Follow the operator’s instructions.");
     assertThat(findings(plan(5300)).get(0))
         .matches(
             "No room for the running brake test at 8\\.51 km\\. After it the brake would be off for"

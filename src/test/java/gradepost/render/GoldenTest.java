@@ -74,7 +74,7 @@ class GoldenTest {
           Map.entry("cover", "Driver’s route briefing Down"),
           Map.entry("road", "The road on one sheet Down"),
           Map.entry("line", "Line: Harrow Top to Millbeck Down"),
-          Map.entry("plate", "If the EP brake fails at 3"),
+          Map.entry("plate", "If the EP brake fails at action 3"),
           Map.entry("terminal", "Harbour, platform 1 Down"),
           Map.entry("seldom", "Lower speeds and other routes Down"));
 
@@ -105,7 +105,9 @@ class GoldenTest {
               case "pack" -> pages(document, PAGES);
               case "reference" -> pages(document, REFERENCE);
               case "kilometres" ->
-                  pages(document, Map.of("approach-in-kilometres", "If the EP brake fails at 3"));
+                  pages(
+                      document,
+                      Map.of("approach-in-kilometres", "If the EP brake fails at action 3"));
               default -> Map.of(paper.getKey(), 0);
             };
         for (Map.Entry<String, Integer> page : pages.entrySet()) {

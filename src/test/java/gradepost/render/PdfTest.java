@@ -219,11 +219,11 @@ public class PdfTest {
   void answersWhatIfTheServiceBrakeGivesNothing() throws IOException {
     String all = both(UnitStyle.MILES);
     assertThat(all)
-        .contains("If the EP brake fails at 3")
+        .contains("If the EP brake fails at action 3")
         .contains("Auto full service, immediately.")
         .contains("Emergency, immediately.")
         .contains("last place for Auto full service")
-        .contains("Emergency only if that is too late")
+        .contains("Emergency only where nothing less is enough")
         .containsPattern("people may fall\\s+and\\s+wheels\\s+may\\s+slide")
         .contains("The changes since issue 2 are not recorded")
         .contains("T 26/104");

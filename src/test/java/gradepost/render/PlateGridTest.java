@@ -40,7 +40,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class PlateGridTest {
   /** What the box at the right begins with. */
   private static final String[] HEADS = {
-    "BRAKE AT", "NO BRAKE IN", "CHECK THE SPEED", "BRAKE STILL ON"
+    "BRAKE AT", "NO BRAKE IN", "BRAKE ONLY TO CHECK", "BRAKE STILL ON"
   };
 
   private static final double MM = 25.4 / 72;

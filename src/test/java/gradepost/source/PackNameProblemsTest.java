@@ -78,7 +78,7 @@ class PackNameProblemsTest {
             "way unknown",
             "{Millbeck Junction: Siding}",
             "{Millbeck Junction: «Sidings}",
-            "error: there is no way \"Sidings\" through Millbeck Junction; allowed: Main, Siding"
+            "error: there is no route \"Sidings\" through Millbeck Junction; allowed: Main, Siding"
                 + "\n"
                 + "  Maybe Siding"),
         slip(

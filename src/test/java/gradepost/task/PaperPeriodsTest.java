@@ -135,7 +135,7 @@ class PaperPeriodsTest {
         .containsExactly(
             new Fact(
                 "Use it only",
-                "Each day between 05:00 and 22:00. T 15 does not stand then. Brake for T 12 by this"
+                "Each day between 05:00 and 22:00. Not in force then: T 15. Brake for T 12 by this"
                     + " paper. If the run may last beyond these hours, use the other paper."));
   }
 }

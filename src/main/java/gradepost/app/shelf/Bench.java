@@ -104,7 +104,7 @@ public final class Bench {
         List.of(
             new Field("braking", "Braking", "" + number, options(brakings)),
             new Field(
-                "later", "Asked for later by (" + units.lengthUnit() + ")", text(later), List.of()),
+                "later", "Applied later by (" + units.lengthUnit() + ")", text(later), List.of()),
             new Field("speed", "Speed there (" + units.speedUnit() + ")", text(speed), List.of()),
             new Field("gauge", "Gauge (" + units.pressureUnit() + ")", text(gauge), List.of()),
             new Field("load", "Load", "" + load, loads()),

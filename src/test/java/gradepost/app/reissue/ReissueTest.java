@@ -165,7 +165,7 @@ class ReissueTest {
           .contains("superseded by issue 3");
     }
     assertThat(text(out.resolve("0000-issue-3/0000-out-3-car-affected.pdf")))
-        .contains("Each copy is returned with its reference.");
+        .contains("Return each copy with its reference.");
     Answer again =
         new Reproduce(store, Optional.empty(), Progress.SILENT)
             .of("0000/2", Optional.of(folder.resolve("again")));

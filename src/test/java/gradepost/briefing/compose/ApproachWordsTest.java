@@ -166,12 +166,12 @@ class ApproachWordsTest {
         page.actions().stream().filter(a -> a.number().equals(number)).findFirst().orElseThrow();
     assertThat(line.todo().split(", main ", -1)[0]).isEqualTo("first application " + purpose);
     Table ladder = page.ladders().get(k);
-    assertThat(ladder.title()).isEqualTo("If it fails at " + number + ", " + purpose);
+    assertThat(ladder.title()).isEqualTo("If the brake fails at action " + number + ", " + purpose);
     String stands = application.forStep() ? "to a stand: last place for " : "last place for ";
     assertThat(ladder.rows().stream().map(r -> r.cells().get(0)))
         .contains(stands + "Auto full service", stands + "emergency");
     assertThat(ladder.rows()).allMatch(r -> r.cells().size() == ladder.columns().size());
-    assertThat(page.points().get(k).question()).contains(" fails at " + number + " (");
+    assertThat(page.points().get(k).question()).contains(" fails at action " + number + " (");
   }
 
   /** It is told beside the place too: with its speeds, or that there is no room. */
