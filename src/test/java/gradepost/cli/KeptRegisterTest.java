@@ -78,7 +78,8 @@ class KeptRegisterTest extends BegunRegister {
     assertThat(verify(1, changed, "no/register.db"))
         .contains("error: no fingerprint can be read in it: it was changed, or it is no hand-over");
     run(0, "recall", "0000/1", "--reason", "misprint");
-    assertThat(verify(1, paper, here)).contains("genuine, ", "error: 0000/1 is recalled: misprint");
+    assertThat(verify(1, paper, here))
+        .contains("genuine, ", "error: 0000/1 is recalled; do not use it: misprint");
   }
 
   @Test

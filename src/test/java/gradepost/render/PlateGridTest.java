@@ -152,7 +152,7 @@ class PlateGridTest {
     if (page.plate().get().fails().isPresent()) {
       double fails = rows + grid.rowsMm() + THICKER_MM;
       boolean moreRows = rows(page) > 12;
-      assertThat(top(lines, "If the ", "▲ If the ", "If it fails, braking", "▲If the "))
+      assertThat(top(lines, "If the ", "▲ If the ", "If the brake fails, braking", "▲If the "))
           .as(page.title())
           .satisfies(
               at -> assertThat(moreRows ? Math.min(at, fails) : at).isCloseTo(fails, within()));

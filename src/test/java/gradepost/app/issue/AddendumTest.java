@@ -138,7 +138,7 @@ class AddendumTest extends Changes {
       }
       assertThat(pages).as(count + " restrictions").isEqualTo(1);
       assertThat(made.text())
-          .contains("This holds " + count + " restrictions: do not cut it")
+          .contains("Restrictions on this addendum: " + count + ". Do not cut it.")
           .doesNotContain("half sheet")
           .contains(made.approaches());
       Stream.concat(Stream.of(NOTICES), Stream.of(MORE))
@@ -157,7 +157,7 @@ class AddendumTest extends Changes {
             .toList();
     Made made = made(wordy);
     assertThat(made.text())
-        .contains("This holds 3 restrictions: do not cut it", "item 213", "item 218")
+        .contains("Restrictions on this addendum: 3. Do not cut it.", "item 213", "item 218")
         .doesNotContain("half sheet");
     try (PDDocument pdf = Loader.loadPDF(made.paper().bytes())) {
       assertThat(pdf.getNumberOfPages()).isEqualTo(1);

@@ -21,7 +21,7 @@ import org.junit.jupiter.api.Test;
 @Tag("slow")
 class NotHeldWordsTest {
   private static final Pattern YARDS = Pattern.compile("(\\d+) yd (past|late)");
-  private static final Pattern LONGER = Pattern.compile("(\\d+) s longer");
+  private static final Pattern LONGER = Pattern.compile("(\\d+) s extra time");
 
   private static List<String> told(Plan plan) {
     List<String> out = new ArrayList<>();

@@ -133,7 +133,7 @@ class QuestionBankTest {
       assertThat(each.bank().of(Subject.PROTECTING_SIGNAL)).hasSizeGreaterThanOrEqualTo(4);
       assertThat(each.bank().of(Subject.SIGNAL_KIND)).hasSizeGreaterThanOrEqualTo(4);
       assertThat(asks(each, Subject.PASSED_BEFORE))
-          .contains("current is off", "crossing?", "running brake test");
+          .contains("You coast over", "crossing?", "running brake test");
     }
     assertThat(CASES).anyMatch(c -> asks(c, Subject.PROTECTING_SIGNAL).contains("swing bridge"));
     assertThat(CASES).anyMatch(c -> asks(c, Subject.PROTECTING_SIGNAL).contains("both directions"));
