@@ -25,12 +25,15 @@ import org.junit.jupiter.params.provider.ValueSource;
 /**
  * Measures what packs cost through the queue beside a plain run of as many threads. Both run at the
  * same time, so that a slow hour of the machine falls on both alike; all their processor time
- * counts, from the first instruction of a process to its last.
+ * counts, from the first instruction of a process to its last. Who makes issues is begun with the
+ * options of a worker, who only asks with those of any other command.
  */
 @Tag("long")
 @EnabledOnOs(value = OS.LINUX, architectures = "amd64")
 class QueueCostIT {
   private static final int PACKS = Integer.getInteger("gradepost.packs", 1000);
+  private static final String MAKES = "-XX:TieredStopAtLevel=4";
+  private static final String ASKS = "-XX:TieredStopAtLevel=1";
   @TempDir Path folder;
 
   /** Processor time of whoever asks, the worker and the database, and the clock, in seconds. */
@@ -58,7 +61,7 @@ class QueueCostIT {
     Path log = office.resolve("log");
     Depot.begun(new Depot(office).store());
     long start = System.nanoTime();
-    int code = asker(log, "", office, String.valueOf(threads)).waitFor();
+    int code = asker(MAKES, log, "", office, String.valueOf(threads)).waitFor();
     double took = (System.nanoTime() - start) / 1e9;
     assertThat(code).as(Files.readString(log)).isZero();
     return new Spent(Cost.told(log, "asker"), 0, 0, took);
@@ -72,9 +75,9 @@ class QueueCostIT {
       Depot.begun(Store.of(server.url(), Optional.empty()));
       double before = Cost.ofServer(data);
       long start = System.nanoTime();
-      Process asker = asker(log, server.url(), office);
+      Process asker = asker(ASKS, log, server.url(), office);
       waitForAsking(server.url(), asker);
-      Process worker = begun(log, "CountedWorker", server.url(), String.valueOf(threads));
+      Process worker = begun(MAKES, log, "CountedWorker", server.url(), String.valueOf(threads));
       int code = asker.waitFor();
       double took = (System.nanoTime() - start) / 1e9;
       assertThat(worker.waitFor() + code).as(Files.readString(log)).isZero();
@@ -96,12 +99,12 @@ class QueueCostIT {
     return office;
   }
 
-  private static Process asker(Path log, String url, Path office, String... threads)
-      throws IOException {
+  private static Process asker(
+      String compiler, Path log, String url, Path office, String... threads) throws IOException {
     List<String> words =
         new ArrayList<>(List.of(url, office.toString(), office.resolve("notice.yaml").toString()));
     words.addAll(List.of(threads));
-    return begun(log, "NoonAsker", words.toArray(String[]::new));
+    return begun(compiler, log, "NoonAsker", words.toArray(String[]::new));
   }
 
   private static void waitForAsking(String url, Process asker) throws Exception {
@@ -112,12 +115,15 @@ class QueueCostIT {
     }
   }
 
-  private static Process begun(Path log, String main, String... words) throws IOException {
+  private static Process begun(String compiler, Path log, String main, String... words)
+      throws IOException {
     List<String> command =
         new ArrayList<>(
             List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-Xmx512m",
+                "-XX:+UseSerialGC",
+                compiler,
                 "-Dorg.apache.pdfbox.filter.deflatelevel=4",
                 "-cp",
                 System.getProperty(
