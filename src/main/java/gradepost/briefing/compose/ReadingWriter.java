@@ -57,9 +57,10 @@ final class ReadingWriter {
         holds
             ? List.of(
                 "finding", "dash", "change", "pin", "lines", "hatch", "held", "check", "beside",
-                "later")
+                "later", "past")
             : List.of(
-                "finding", "dash", "change", "pin", "lines", "hatch", "check", "beside", "later");
+                "finding", "dash", "change", "pin", "lines", "hatch", "check", "beside", "later",
+                "past");
     for (String key : keys) {
       symbols.add(new Fact(words.text("symbol." + key), words.text("symbol." + key + ".says")));
     }
