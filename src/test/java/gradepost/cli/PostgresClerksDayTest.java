@@ -5,7 +5,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 
-@Tag("slow")
+@Tag("long")
 @EnabledOnOs(value = OS.LINUX, architectures = "amd64")
 class PostgresClerksDayTest extends ClerksDay {
   @Override

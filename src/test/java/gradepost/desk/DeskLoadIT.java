@@ -109,10 +109,14 @@ class DeskLoadIT {
     }
   }
 
+  /** As the start script of a release begins it, but for the stored classes. */
   private Process begun() throws IOException {
     return new ProcessBuilder(
             Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-            "-Xmx256m",
+            "-Xms48m",
+            "-Xmn32m",
+            System.getProperty("gradepost.compiler", "-XX:TieredStopAtLevel=1"),
+            "-XX:+UseSerialGC",
             "-cp",
             System.getProperty(
                 "surefire.test.class.path", System.getProperty("java.class.path", "")),

@@ -27,6 +27,7 @@ import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.verapdf.core.VeraPDFException;
@@ -106,6 +107,7 @@ class SignOffIT {
 
   /** A folder of rides: by driver and by approach, each of them told by its own file. */
   @Test
+  @Tag("long")
   void theRidesOfAClassAreTakenTogether() throws IOException {
     Path pack = oneCourse();
     Path rides = Files.createDirectories(folder.resolve("class"));
