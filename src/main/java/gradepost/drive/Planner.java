@@ -62,7 +62,12 @@ public final class Planner {
 
   /** The same, searched for with other settings than papers are made with. */
   public static Plan plan(Assignment assignment, PlannerSettings settings) {
-    return new Planner(assignment, settings).plan();
+    return new Planner(assignment, settings, new PlannedBefore()).plan();
+  }
+
+  /** The same, by whoever has planned such runs before: the same plan, sooner. */
+  public static Plan plan(Assignment assignment, PlannedBefore before) {
+    return new Planner(assignment, PlannerSettings.usual(), before).plan();
   }
 
   private final Assignment assignment;
@@ -73,8 +78,10 @@ public final class Planner {
   private final TestPlaces testPlaces;
   private final Applications applications;
   private final Spreads spreads;
+  private final PlannedBefore before;
 
-  private Planner(Assignment assignment, PlannerSettings settings) {
+  private Planner(Assignment assignment, PlannerSettings settings, PlannedBefore before) {
+    this.before = before;
     this.assignment = assignment;
     this.ceiling = Ceiling.of(assignment);
     this.bench = new TrainModels(assignment, settings);
@@ -82,11 +89,11 @@ public final class Planner {
     this.startM = Stops.markM(assignment, assignment.calls().get(0));
     this.testPlaces = new TestPlaces(assignment, bench, ceiling);
     this.applications = new Applications(assignment, bench, ceiling);
-    this.spreads = new Spreads(assignment, bench, ceiling);
+    this.spreads = new Spreads(assignment, bench, ceiling, before.spreads());
   }
 
   private Plan plan() {
-    Worked worked = held(new RunChooser(assignment, bench, ceiling));
+    Worked worked = held(new RunChooser(assignment, bench, before.legs()));
     InstructionRun rerun = worked.rerun();
     return new Plan(
         assignment,

@@ -5,6 +5,8 @@ import gradepost.policy.Policy;
 import gradepost.route.JunctionRoute;
 import gradepost.route.Path;
 import gradepost.route.Route;
+import gradepost.route.RoutePart;
+import gradepost.route.Stretch;
 import gradepost.route.place.Direction;
 import gradepost.stock.Formation;
 import gradepost.stock.LoadCase;
@@ -209,6 +211,28 @@ public record Assignment(
     List<String> names = new ArrayList<>(List.of(formation.name()));
     names.addAll(editionNames());
     return String.join(", ", names);
+  }
+
+  /**
+   * The same run, of which nothing is known but what it meets along a stretch of its path. Places,
+   * calls and the rules stay as they are; there is no restriction, curve or landmark elsewhere.
+   */
+  public Assignment along(Stretch stretch) {
+    Path path = path();
+    return new Assignment(
+        RoutePart.of(path, stretch),
+        direction,
+        lines,
+        junctionRoutes,
+        calls,
+        stock,
+        formation,
+        load,
+        policy,
+        restrictions.stream().filter(r -> stretch.overlaps(path.span(r.extent()))).toList(),
+        degraded,
+        Optional.empty(),
+        List.of());
   }
 
   /** The route as this run meets it. */

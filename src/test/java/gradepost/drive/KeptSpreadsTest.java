@@ -21,7 +21,12 @@ class KeptSpreadsTest {
   void everySpreadIsThatOfItsSheets() {
     for (Assignment assignment : DemoPlans.tried()) {
       Plan plan = DemoPlans.plan(assignment);
-      Spreads afresh = new Spreads(assignment, new TrainModels(assignment), Ceiling.of(assignment));
+      Spreads afresh =
+          new Spreads(
+              assignment,
+              new TrainModels(assignment),
+              Ceiling.of(assignment),
+              new PlannedBefore().spreads());
       assertThat(plan.approaches()).extracting(Approach::spread).isEqualTo(afresh.of(plan.told()));
       assertThat(plan.approaches()).anyMatch(a -> a.spread().isPresent());
     }

@@ -14,6 +14,7 @@ import gradepost.briefing.reissue.ChangeMarks;
 import gradepost.briefing.reissue.ChangeWriter;
 import gradepost.briefing.reissue.ReissuePapers.Aged;
 import gradepost.briefing.reissue.Sheets;
+import gradepost.drive.PlannedBefore;
 import gradepost.plan.Plan;
 import gradepost.reissue.Changeover;
 import gradepost.reissue.Comparison;
@@ -52,8 +53,10 @@ public final class DifferenceFinder {
     List<String> failures = new ArrayList<>();
     now.early().all().forEach(p -> failures.add(p.text()));
     List<Composed> papers = new ArrayList<>();
+    // Where the new run is as the old one was, it is not searched for again.
+    PlannedBefore planned = new PlannedBefore();
     for (PaperPair pair : PaperPair.of(last.map(LastIssue::pack), now)) {
-      Composed paper = paper(file, pair, now, last);
+      Composed paper = paper(file, pair, now, last, planned);
       failures.addAll(Failures.inWords(file, pair.now(), paper.of().plan()));
       papers.add(paper);
     }
@@ -75,14 +78,15 @@ public final class DifferenceFinder {
     }
   }
 
-  private Composed paper(Path file, PaperPair pair, PackFile now, Optional<LastIssue> last)
+  private Composed paper(
+      Path file, PaperPair pair, PackFile now, Optional<LastIssue> last, PlannedBefore planned)
       throws Unplanned {
     Task task = pair.now();
-    Plan plan = task.plan(file);
+    Plan plan = task.plan(file, planned);
     if (last.isEmpty() || pair.before().isEmpty()) {
       return paper(task, plan, now, Optional.empty());
     }
-    Plan then = pair.mayDiffer() ? pair.before().get().plan(file) : plan;
+    Plan then = pair.mayDiffer() ? pair.before().get().plan(file, planned) : plan;
     return paper(task, plan, now, Optional.of(new Then(then, last.get())));
   }
 

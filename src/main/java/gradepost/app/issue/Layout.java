@@ -164,7 +164,7 @@ public final class Layout {
 
   /** PDF and HTML; the latter is made by another core where one is idle. */
   public List<Paper> papers(String stem, Printable briefing) throws IOException {
-    ForkJoinTask<Paper> html = ForkJoinTask.adapt(() -> html(stem, briefing)).fork();
+    ForkJoinTask<Paper> html = ForkJoinTask.adapt(() -> unchecked(stem, briefing)).fork();
     try {
       Paper pdf = pdf(stem, briefing);
       return List.of(pdf, html.join());
@@ -175,13 +175,18 @@ public final class Layout {
     }
   }
 
-  private Paper html(String stem, Printable briefing) {
-    ByteArrayOutputStream html = new ByteArrayOutputStream();
+  private Paper unchecked(String stem, Printable briefing) {
     try {
-      renderer.html(briefing, html);
+      return html(stem, briefing);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /** An HTML page alone. */
+  public Paper html(String stem, Printable briefing) throws IOException {
+    ByteArrayOutputStream html = new ByteArrayOutputStream();
+    renderer.html(briefing, html);
     return new Paper(stem + ".html", html.toByteArray());
   }
 

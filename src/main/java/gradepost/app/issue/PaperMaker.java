@@ -2,10 +2,13 @@ package gradepost.app.issue;
 
 import gradepost.app.export.HandOver;
 import gradepost.app.store.Paper;
+import gradepost.app.store.Unplanned;
 import gradepost.briefing.Briefing;
+import gradepost.briefing.Messages;
 import gradepost.briefing.Reference;
 import gradepost.briefing.compose.Composer;
 import gradepost.briefing.reference.ReferenceWriter;
+import gradepost.drive.PlannedBefore;
 import gradepost.pack.PaperKind;
 import gradepost.plan.Plan;
 import gradepost.policy.SignOffRules;
@@ -82,27 +85,45 @@ public final class PaperMaker {
     return readings.stream().mapToInt(r -> r.found().map(p -> Task.of(p).size()).orElse(0)).sum();
   }
 
-  /** Makes those that need nothing of the other papers. */
-  public Made of(Task task, Layout layout) throws IOException {
-    Plan plan = task.plan(file);
+  /**
+   * Plans and composes a paper, and lays nothing out.
+   *
+   * @param before what is known of runs that were planned before
+   */
+  public Made composed(Task task, Messages messages, PlannedBefore before) throws Unplanned {
+    Plan plan = task.plan(file, before);
     List<String> failures = Failures.inWords(file, task, plan);
-    return failures.isEmpty()
-        ? made(task, plan, layout)
-        : new Made(task, plan, Optional.empty(), List.of(), List.of(), failures);
+    Optional<Briefing> briefing =
+        failures.isEmpty() ? Optional.of(briefing(task, plan, messages)) : Optional.empty();
+    return new Made(task, plan, briefing, List.of(), List.of(), failures);
   }
 
-  private Made made(Task task, Plan plan, Layout layout) throws IOException {
-    Briefing briefing =
-        new Composer(layout.messages())
-            .compose(
-                task.title(),
-                List.of(plan),
-                Issue.of(pack, task.assignment()),
-                List.of(),
-                pack.accepted(),
-                pack.withdrawn(),
-                pack.pictures())
-            .filed(new Reference.Files(task.stem(), reference()));
+  /**
+   * Makes those that need nothing of the other papers.
+   *
+   * @param before what is known of runs that were planned before
+   */
+  public Made of(Task task, Layout layout, PlannedBefore before) throws IOException {
+    Made composed = composed(task, layout.messages(), before);
+    return composed.briefing().isEmpty()
+        ? composed
+        : laidOut(task, composed.plan(), composed.briefing().get(), layout);
+  }
+
+  private Briefing briefing(Task task, Plan plan, Messages messages) {
+    return new Composer(messages)
+        .compose(
+            task.title(),
+            List.of(plan),
+            Issue.of(pack, task.assignment()),
+            List.of(),
+            pack.accepted(),
+            pack.withdrawn(),
+            pack.pictures())
+        .filed(new Reference.Files(task.stem(), reference()));
+  }
+
+  private Made laidOut(Task task, Plan plan, Briefing briefing, Layout layout) throws IOException {
     List<Paper> papers = new ArrayList<>();
     List<Paper> pages = looked() ? layout.papers(task.stem(), briefing) : List.of();
     if (wanted.contains(PaperKind.BRIEFING)) {

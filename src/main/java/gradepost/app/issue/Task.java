@@ -1,6 +1,7 @@
 package gradepost.app.issue;
 
 import gradepost.app.store.Unplanned;
+import gradepost.drive.PlannedBefore;
 import gradepost.drive.Planner;
 import gradepost.motion.NoEnd;
 import gradepost.plan.Plan;
@@ -29,7 +30,11 @@ public record Task(String stem, String title, Assignment assignment) {
    * @throws NoEnd if a search reaches its bound
    */
   public Plan plan() {
-    return Planner.plan(assignment);
+    return plan(new PlannedBefore());
+  }
+
+  private Plan plan(PlannedBefore before) {
+    return Planner.plan(assignment, before);
   }
 
   /**
@@ -38,8 +43,13 @@ public record Task(String stem, String title, Assignment assignment) {
    * @param file of the pack, for the message
    */
   public Plan plan(Path file) throws Unplanned {
+    return plan(file, new PlannedBefore());
+  }
+
+  /** The same by whoever has planned runs before that may be nearly this one. */
+  public Plan plan(Path file, PlannedBefore before) throws Unplanned {
     try {
-      return plan();
+      return plan(before);
     } catch (NoEnd e) {
       throw new Unplanned("%s: error: %s".formatted(file, Failures.of(this, e).what()), e);
     }

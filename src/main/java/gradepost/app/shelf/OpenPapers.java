@@ -3,9 +3,12 @@ package gradepost.app.shelf;
 import gradepost.app.issue.Layout;
 import gradepost.app.issue.PaperMaker;
 import gradepost.app.issue.Task;
+import gradepost.app.store.Paper;
 import gradepost.app.store.Unplanned;
 import gradepost.briefing.Briefing;
 import gradepost.briefing.LineSheet;
+import gradepost.briefing.Messages;
+import gradepost.drive.PlannedBefore;
 import gradepost.pack.PaperKind;
 import gradepost.plan.Plan;
 import gradepost.plan.Run;
@@ -33,6 +36,11 @@ public final class OpenPapers {
 
   private final Shelf shelf;
   private final ConcurrentLinkedQueue<Layout> idle = new ConcurrentLinkedQueue<>();
+  private final Messages messages = Messages.english();
+
+  /** After an edit only what it touches is searched for. */
+  private final PlannedBefore planned = new PlannedBefore();
+
   private final Map<String, CompletableFuture<Made>> made =
       new LinkedHashMap<>(16, 0.75f, true) {
         @Override
@@ -78,7 +86,7 @@ public final class OpenPapers {
     if (paper == mine) {
       try {
         mine.complete(make(pack, file.get(), task.get()));
-      } catch (IOException | RuntimeException e) {
+      } catch (RuntimeException e) {
         synchronized (made) {
           made.remove(key);
         }
@@ -92,36 +100,48 @@ public final class OpenPapers {
     }
   }
 
-  /** On a layout that nobody else uses meanwhile. */
-  private Made make(ShelfPack pack, PackFile file, Task task) throws IOException {
-    Layout free = idle.poll();
-    Layout layout = free == null ? new Layout(Optional.empty()) : free;
-    Made paper = make(pack, file, task, layout);
-    idle.add(layout);
-    return paper;
-  }
-
-  private static Made make(ShelfPack pack, PackFile file, Task task, Layout layout)
-      throws IOException {
+  private Made make(ShelfPack pack, PackFile file, Task task) {
+    PaperMaker maker =
+        new PaperMaker(pack.file(), file, Set.of(PaperKind.BRIEFING), OptionalLong.empty(), false);
+    PaperMaker.Made done;
     try {
-      PaperMaker.Made done =
-          new PaperMaker(pack.file(), file, Set.of(PaperKind.BRIEFING), OptionalLong.empty(), false)
-              .of(task, layout);
-      OpenPaper paper =
-          new OpenPaper(
-              done.failures(),
-              done.papers(),
-              done.briefing()
-                  .map(b -> road(b, file.route().units(), new Run(done.plan().trace())))
-                  .orElse(List.of()));
-      return new Made(
-          paper, Optional.of(done.plan()).filter(p -> done.failures().isEmpty()), done.briefing());
+      done = maker.composed(task, messages, planned);
     } catch (Unplanned e) {
       return new Made(
-          new OpenPaper(List.of(String.valueOf(e.getMessage())), List.of(), List.of()),
+          OpenPaper.failed(List.of(String.valueOf(e.getMessage()))),
           Optional.empty(),
           Optional.empty());
     }
+    Optional<Briefing> briefing = done.briefing();
+    if (briefing.isEmpty()) {
+      return new Made(OpenPaper.failed(done.failures()), Optional.empty(), briefing);
+    }
+    OpenPaper paper =
+        new OpenPaper(
+            List.of(),
+            road(briefing.get(), file.route().units(), new Run(done.plan().trace())),
+            List.of(
+                face(".pdf", layout -> layout.pdf(task.stem(), briefing.get())),
+                face(".html", layout -> layout.html(task.stem(), briefing.get()))));
+    return new Made(paper, Optional.of(done.plan()), briefing);
+  }
+
+  /** Lays out what is told, once somebody looks. */
+  private interface Laying {
+    Paper by(Layout layout) throws IOException;
+  }
+
+  private OpenPaper.Face face(String ending, Laying laying) {
+    return new OpenPaper.Face(ending, () -> laid(laying));
+  }
+
+  /** On a layout that nobody else uses meanwhile. */
+  private Paper laid(Laying laying) throws IOException {
+    Layout free = idle.poll();
+    Layout layout = free == null ? new Layout(Optional.empty()) : free;
+    Paper paper = laying.by(layout);
+    idle.add(layout);
+    return paper;
   }
 
   private static List<RoadStep> road(Briefing briefing, UnitStyle units, Run run) {

@@ -43,7 +43,7 @@ public final class TrainModels {
   private final PiecewiseLinear plannedGradient;
   private final double lightestKg;
   private final Map<AdhesionLaw, LowAdhesionRail> sites = new ConcurrentHashMap<>();
-  private final Odometer odometer = new Odometer();
+  private final Odometer odometer;
   private final TrainBrake stopping;
   private final TrainBrake slowing;
   private final Map<BrakeSystem, TrainBrake> worstStopping = new HashMap<>();
@@ -56,6 +56,16 @@ public final class TrainModels {
 
   /** For one that is searched for in another way. */
   public TrainModels(Assignment assignment, PlannerSettings settings) {
+    this(assignment, settings, new Odometer());
+  }
+
+  /** The same train on a part of its road; what it runs there is counted with the rest. */
+  public TrainModels on(Assignment part) {
+    return new TrainModels(part, settings, odometer);
+  }
+
+  private TrainModels(Assignment assignment, PlannerSettings settings, Odometer odometer) {
+    this.odometer = odometer;
     this.assignment = assignment;
     this.settings = settings;
     Stock stock = assignment.stock();

@@ -1,21 +1,20 @@
 package gradepost.drive.fallback;
 
+import gradepost.drive.brake.Recall;
 import gradepost.drive.brake.TrainModels;
 import gradepost.drive.check.InstructionRun;
 import gradepost.drive.check.ToldInstructions;
 import gradepost.motion.Snapshot;
 import gradepost.motion.Stepper;
-import gradepost.plan.Instruction;
 import gradepost.plan.Spread;
 import gradepost.policy.Scatter;
+import gradepost.route.Stretch;
 import gradepost.task.Assignment;
 import gradepost.task.Ceiling;
 import gradepost.task.Stops;
 import gradepost.task.Target;
 import gradepost.task.Targets;
 import gradepost.told.InstructionSet;
-import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -28,22 +27,37 @@ import java.util.stream.Collectors;
  * they were.
  */
 public final class Spreads {
+  /** So much of the road behind the target is known to a braking that is drawn, m. */
+  private static final double BEYOND_M = 1000;
+
+  /** The same of the road behind the train. */
+  private static final double BEHIND_M = 100;
+
+  /** A train that differs by less than a millionth in place or speed is the same. */
+  private static final double SAME = 1e-6;
+
   private final Assignment assignment;
   private final TrainModels bench;
   private final Ceiling ceiling;
   private final Lateness lateness;
-  private final Map<Begun, Spread> drawn = new ConcurrentHashMap<>();
+  private final Recall<SpreadQuestion, Spread> known;
+  private final Map<SpreadQuestion, Spread> drawn = new ConcurrentHashMap<>();
 
-  /** A braking by a train on which no brake is on yet. */
-  private record Begun(
-      Target target, List<Instruction> told, double atM, double speedMps, int notch) {}
-
-  /** For a train and its track. */
-  public Spreads(Assignment assignment, TrainModels bench, Ceiling ceiling) {
+  /**
+   * For a train and its track.
+   *
+   * @param known what was drawn of brakings that may be among those of this train
+   */
+  public Spreads(
+      Assignment assignment,
+      TrainModels bench,
+      Ceiling ceiling,
+      Recall<SpreadQuestion, Spread> known) {
     this.assignment = assignment;
     this.bench = bench;
     this.ceiling = ceiling;
     this.lateness = new Lateness(assignment, bench.track(), ceiling);
+    this.known = known;
   }
 
   /**
@@ -74,66 +88,47 @@ public final class Spreads {
 
   private Spread known(Scatter scatter, ToldInstructions.Braking braking, Snapshot planned) {
     if (!planned.unbraked()) {
-      return of(scatter, braking, planned);
+      return on(assignment, bench).of(scatter, braking, planned).spread();
     }
-    Begun begun =
-        new Begun(
-            braking.target(), braking.told(), planned.atM(), planned.speedMps(), planned.notch());
-    return drawn.computeIfAbsent(begun, b -> of(scatter, braking, clockAtNought(planned)));
+    return drawn.computeIfAbsent(
+        question(braking, planned), q -> known.of(q).orElseGet(() -> of(scatter, q, braking)));
+  }
+
+  private SpreadQuestion question(ToldInstructions.Braking braking, Snapshot planned) {
+    Target target = braking.target();
+    double behindM = assignment.formation().lengthM() + BEHIND_M;
+    Stretch road = new Stretch(planned.atM() - behindM, target.atM() + BEYOND_M);
+    return new SpreadQuestion(
+        assignment.along(road),
+        bench.settings(),
+        target,
+        braking.told(),
+        Math.rint(planned.atM() / SAME) * SAME,
+        Math.rint(planned.speedMps() / SAME) * SAME,
+        planned.notch(),
+        lateness.noneMayBe(target));
+  }
+
+  /** On the road that the question knows; on the whole, where a run leaves that. */
+  private Spread of(Scatter scatter, SpreadQuestion asked, ToldInstructions.Braking braking) {
+    TrainModels there = bench.on(asked.road());
+    SpreadDrawing.Drawn near = on(asked.road(), there).of(scatter, braking, begun(asked, there));
+    if (near.leastShortM() < -BEYOND_M / 2) {
+      return on(assignment, bench).of(scatter, braking, begun(asked, bench)).spread();
+    }
+    known.keep(asked, near.spread());
+    return near.spread();
+  }
+
+  private SpreadDrawing on(Assignment road, TrainModels train) {
+    return new SpreadDrawing(road, train, lateness);
   }
 
   /** The same train, whenever it comes there: its runs are the same to the last digit. */
-  private Snapshot clockAtNought(Snapshot unbraked) {
-    Stepper stepper = bench.plannedStepper();
-    stepper.place(0, unbraked.atM(), unbraked.speedMps());
-    stepper.power(unbraked.notch());
+  private static Snapshot begun(SpreadQuestion asked, TrainModels on) {
+    Stepper stepper = on.plannedStepper();
+    stepper.place(0, asked.atM(), asked.speedMps());
+    stepper.power(asked.notch());
     return stepper.save();
-  }
-
-  /** A run as printed, and the same corrected. */
-  private record Both(double shortM, DrawnRuns.Met corrected) {}
-
-  private Spread of(Scatter scatter, ToldInstructions.Braking braking, Snapshot planned) {
-    Target target = braking.target();
-    DrawnRuns runs = new DrawnRuns(assignment, bench, scatter, target, planned, braking.told());
-    List<Draw> draws = Draw.of(scatter, bench.settings().fallback(), target);
-    Map<Draw, Both> known = new HashMap<>();
-    double[] shorts = new double[draws.size()];
-    double[] corrected = new double[draws.size()];
-    int late = 0;
-    int full = 0;
-    for (int i = 0; i < shorts.length; i++) {
-      Both both =
-          known.computeIfAbsent(
-              draws.get(i), d -> new Both(runs.uncorrectedShortM(d), runs.corrected(d)));
-      shorts[i] = both.shortM();
-      corrected[i] = both.corrected().shortM();
-      late += lateness.late(target, corrected[i]) ? 1 : 0;
-      full += both.corrected().full() ? 1 : 0;
-    }
-    Arrays.sort(shorts);
-    Arrays.sort(corrected);
-    double all = shorts.length;
-    return new Spread(
-        at(shorts, 0.05),
-        at(shorts, 0.1),
-        at(shorts, 0.5),
-        at(shorts, 0.95),
-        Arrays.stream(shorts).filter(m -> m < 0).count() / all,
-        Arrays.stream(shorts).filter(Double::isInfinite).count() / all,
-        shorts.length,
-        new Spread.Corrected(
-            at(corrected, 0.05),
-            at(corrected, 0.5),
-            at(corrected, 0.95),
-            late / all,
-            BinomialBound.upper(late, shorts.length),
-            lateness.noneMayBe(target),
-            full / all));
-  }
-
-  private static Optional<Double> at(double[] sorted, double share) {
-    double shortM = sorted[(int) (share * sorted.length)];
-    return Double.isInfinite(shortM) ? Optional.empty() : Optional.of(shortM);
   }
 }

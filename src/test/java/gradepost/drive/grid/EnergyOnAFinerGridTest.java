@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 
 import gradepost.drive.Changed;
 import gradepost.drive.DemoPlans;
+import gradepost.drive.PlannedBefore;
 import gradepost.drive.Planner;
 import gradepost.drive.brake.Braking;
 import gradepost.drive.brake.PlannerSettings;
@@ -147,7 +148,7 @@ class EnergyOnAFinerGridTest {
     Ceiling ceiling = Ceiling.of(assignment);
     double start = Stops.markM(assignment, assignment.calls().get(0));
     Map<Target, Braking> all = new HashMap<>();
-    new RunChooser(assignment, new TrainModels(assignment, unheld()), ceiling)
+    new RunChooser(assignment, new TrainModels(assignment, unheld()), new PlannedBefore().legs())
         .choose(start, Targets.of(assignment, ceiling))
         .pieces()
         .forEach(p -> p.braking().ifPresent(b -> all.put(p.target(), b)));

@@ -3,6 +3,7 @@ package gradepost.drive.leg;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import gradepost.drive.OpenLine;
+import gradepost.drive.PlannedBefore;
 import gradepost.drive.brake.TrainModels;
 import gradepost.task.Assignment;
 import gradepost.task.Ceiling;
@@ -31,7 +32,8 @@ class GrowthTest {
     TrainModels models = new TrainModels(assignment);
     double startM = Stops.markM(assignment, assignment.calls().get(0));
     ChosenRun chosen =
-        new RunChooser(assignment, models, ceiling).choose(startM, Targets.of(assignment, ceiling));
+        new RunChooser(assignment, models, new PlannedBefore().legs())
+            .choose(startM, Targets.of(assignment, ceiling));
     assertThat(chosen.stallsM()).isEmpty();
     return models.odometer().metres();
   }
