@@ -36,11 +36,15 @@ public final class Lineside {
   private final Assignment assignment;
   private final Path path;
   private final Words words;
+  private final List<Over<Signal>> signals;
+  private final List<Over<Landmark>> landmarks;
 
   public Lineside(Assignment assignment, Words words) {
     this.assignment = assignment;
     this.path = words.path();
     this.words = words;
+    this.signals = signalsRead();
+    this.landmarks = landmarksPassed();
   }
 
   /**
@@ -132,6 +136,10 @@ public final class Lineside {
 
   /** The signals that this train reads, in the order of travel. */
   public List<Over<Signal>> signals() {
+    return signals;
+  }
+
+  private List<Over<Signal>> signalsRead() {
     return sorted(
         assignment.route().signals().stream()
             .filter(s -> s.direction() == assignment.direction())
@@ -142,6 +150,10 @@ public final class Lineside {
 
   /** The landmarks of this train, in the order of travel. */
   public List<Over<Landmark>> landmarks() {
+    return landmarks;
+  }
+
+  private List<Over<Landmark>> landmarksPassed() {
     return sorted(
         assignment.route().landmarks().stream()
             .filter(l -> applies(l.applies()))
@@ -168,10 +180,10 @@ public final class Lineside {
   boolean namedByLandmark(Over<Structure> structure) {
     String name = structure.what().name().toLowerCase(Locale.ROOT);
     return !name.isBlank()
-        && landmarks().stream()
-            .filter(this::tellsMore)
+        && landmarks.stream()
             .filter(l -> near(l, structure))
-            .anyMatch(l -> l.what().name().toLowerCase(Locale.ROOT).contains(name));
+            .filter(l -> l.what().name().toLowerCase(Locale.ROOT).contains(name))
+            .anyMatch(this::tellsMore);
   }
 
   private static boolean near(Over<?> a, Over<?> b) {

@@ -48,7 +48,11 @@ final class NameAudit {
   }
 
   /** A record with its name, for the comparison of spellings. */
-  private record Spelt(Object element, String key, String name) {}
+  private record Spelt(Object element, String key, String name, String squeezed) {
+    Spelt(Object element, String name) {
+      this(element, "name", name, fold(name).replaceAll("[^\\p{L}\\p{N}]", ""));
+    }
+  }
 
   void run() {
     List<Named> things = things();
@@ -124,10 +128,13 @@ final class NameAudit {
       for (int j = 0; j < i; j++) {
         Landmark first = all.get(j);
         Landmark second = all.get(i);
+        if (!first.name().equals(second.name())) {
+          continue;
+        }
         double apart = Math.abs(ground.at(first.location()) - ground.at(second.location()));
         boolean toOneTrain =
             first.applies().directions().stream().anyMatch(second.applies().directions()::contains);
-        if (first.name().equals(second.name()) && apart > ONE_PLACE_M && toOneTrain) {
+        if (apart > ONE_PLACE_M && toOneTrain) {
           out.add(
               new AuditFinding(
                   AuditText.NAME_PLACE_AGAIN.with(
@@ -202,17 +209,17 @@ final class NameAudit {
   private void spellings() {
     List<Spelt> all = new ArrayList<>();
     Route route = ground.route();
-    route.stations().forEach(s -> all.add(new Spelt(s, "name", s.name())));
-    route.structures().forEach(s -> all.add(new Spelt(s, "name", s.name())));
-    route.junctions().forEach(j -> all.add(new Spelt(j, "name", j.name())));
-    route.restrictions().forEach(r -> all.add(new Spelt(r, "name", r.name())));
-    route.railGaps().forEach(g -> all.add(new Spelt(g, "name", g.name())));
-    route.lowAdhesion().forEach(s -> all.add(new Spelt(s, "name", s.name())));
+    route.stations().forEach(s -> all.add(new Spelt(s, s.name())));
+    route.structures().forEach(s -> all.add(new Spelt(s, s.name())));
+    route.junctions().forEach(j -> all.add(new Spelt(j, j.name())));
+    route.restrictions().forEach(r -> all.add(new Spelt(r, r.name())));
+    route.railGaps().forEach(g -> all.add(new Spelt(g, g.name())));
+    route.lowAdhesion().forEach(s -> all.add(new Spelt(s, s.name())));
     for (int i = 0; i < all.size(); i++) {
       for (int j = 0; j < i; j++) {
         Spelt a = all.get(i);
         Spelt b = all.get(j);
-        if (!a.name().equals(b.name()) && squeezed(a.name()).equals(squeezed(b.name()))) {
+        if (!a.name().equals(b.name()) && a.squeezed().equals(b.squeezed())) {
           out.add(
               new AuditFinding(
                   AuditText.TWO_NAMES_SPELT.with(a.name(), b.name()), a.element(), a.key()));
@@ -231,9 +238,5 @@ final class NameAudit {
 
   private static String fold(String name) {
     return name.toLowerCase(Locale.ROOT);
-  }
-
-  private static String squeezed(String name) {
-    return fold(name).replaceAll("[^\\p{L}\\p{N}]", "");
   }
 }
