@@ -24,7 +24,7 @@ import java.util.Optional;
  */
 final class LegDecider {
   /** So much of the road beside the leg counts as met on it, m. */
-  private static final double BESIDE_M = 1000;
+  private static final double BESIDE_M = 300;
 
   private final Assignment assignment;
   private final TrainModels bench;
