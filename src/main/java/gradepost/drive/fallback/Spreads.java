@@ -90,8 +90,15 @@ public final class Spreads {
     if (!planned.unbraked()) {
       return on(assignment, bench).of(scatter, braking, planned).spread();
     }
-    return drawn.computeIfAbsent(
-        question(braking, planned), q -> known.of(q).orElseGet(() -> of(scatter, q, braking)));
+    SpreadQuestion question = question(braking, planned);
+    Spread before = drawn.get(question);
+    if (before != null) {
+      return before;
+    }
+    // Not within the map: what is drawn on other cores would wait for its lock, and it for them.
+    Spread now = known.of(question).orElseGet(() -> of(scatter, question, braking));
+    drawn.put(question, now);
+    return now;
   }
 
   private SpreadQuestion question(ToldInstructions.Braking braking, Snapshot planned) {
