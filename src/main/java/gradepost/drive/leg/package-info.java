@@ -8,6 +8,10 @@
  * for, with instructions that can be printed. {@link gradepost.drive.leg.RunChooser} does this for
  * every leg of a run, from mark to mark, all legs side by side. How far short of its mark a train
  * stood is nothing to the next leg, so that what is new on one leg changes no sheet of another.
+ * {@link gradepost.drive.leg.LegDecider} sees to it: it knows no more of the road than what lies
+ * along its leg. So a {@link gradepost.drive.leg.LegQuestion} holds all on which a leg depends, and
+ * whoever has its {@link gradepost.drive.leg.LegAnswer} need not search again. An answer is only
+ * the manner in which the leg is driven; every figure is worked out from it again.
  *
  * <h2>The idea</h2>
  *
