@@ -42,6 +42,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.Executor;
 import java.util.function.IntSupplier;
 
 /** The server of the desk. It keeps nothing: all that lasts is on disk and in the register. */
@@ -52,6 +53,7 @@ public final class DeskServer implements AutoCloseable {
 
   private final Javalin javalin;
   private final Gate gate;
+  private final Shelf shelf;
   private final IntSupplier port;
   private final Works works;
   private final Screens screens = new Screens();
@@ -83,6 +85,11 @@ public final class DeskServer implements AutoCloseable {
    *     another's
    */
   public static DeskServer start(Served served, Door door) throws DeskFault {
+    return start(served, door, DeskServer::begin);
+  }
+
+  /** The same; the packs are read ahead by this reader. */
+  static DeskServer start(Served served, Door door, Executor reader) throws DeskFault {
     if (!Files.isDirectory(served.folder())) {
       throw new DeskFault(DeskText.NO_FOLDER.with(served.folder().toString()));
     }
@@ -95,6 +102,8 @@ public final class DeskServer implements AutoCloseable {
       } else {
         desk.javalin.start(door.host(), door.port());
       }
+      // Not before: what is read takes the time of whoever wants a first page.
+      desk.shelf.readAhead(reader);
       return desk;
     } catch (JavalinBindException e) {
       throw new DeskFault(DeskText.PORT_TAKEN.with(at, String.valueOf(e.getMessage())));
@@ -112,9 +121,14 @@ public final class DeskServer implements AutoCloseable {
     }
   }
 
+  private static void begin(Runnable reading) {
+    Thread reader = new Thread(reading, "read ahead");
+    reader.setDaemon(true);
+    reader.start();
+  }
+
   private DeskServer(Served served, Door door) throws IOException, DeskFault {
-    Shelf shelf = new Shelf(served.folder(), served.clock());
-    shelf.readAhead();
+    shelf = new Shelf(served.folder(), served.clock());
     OpenPapers papers = new OpenPapers(shelf);
     Standing standing = new Standing(shelf, served.store());
     TodayPage today = new TodayPage(screens, shelf, served);

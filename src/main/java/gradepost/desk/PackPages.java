@@ -57,11 +57,20 @@ final class PackPages {
   }
 
   void list(Context ctx) throws IOException {
+    Shelf.SoFar found = Asked.packs(shelf, ctx);
     screens.show(
         ctx,
         "packs",
         "Packs",
-        Map.of("packs", shelf.packs(), "now", shelf.now(), "folder", shelf.folder().toString()));
+        Map.of(
+            "packs",
+            found.packs(),
+            "unread",
+            found.unread(),
+            "now",
+            shelf.now(),
+            "folder",
+            shelf.folder().toString()));
   }
 
   void one(Context ctx) throws IOException {

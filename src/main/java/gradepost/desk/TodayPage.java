@@ -4,6 +4,7 @@ import gradepost.app.Lists;
 import gradepost.app.NoticeList;
 import gradepost.app.shelf.Shelf;
 import gradepost.app.shelf.ShelfPack;
+import gradepost.desk.page.Asked;
 import gradepost.desk.page.Screens;
 import gradepost.reissue.register.Listing;
 import gradepost.reissue.register.Question;
@@ -42,7 +43,8 @@ final class TodayPage {
 
   void show(Context ctx) throws IOException {
     List<Todo> todo = new ArrayList<>();
-    List<ShelfPack> packs = shelf.packs();
+    Shelf.SoFar found = Asked.packs(shelf, ctx);
+    List<ShelfPack> packs = found.packs();
     packs.forEach(pack -> faults(pack, todo));
     LocalDateTime now = shelf.now();
     packs.forEach(pack -> validity(pack, now, todo));
@@ -70,7 +72,9 @@ final class TodayPage {
             "todo",
             todo,
             "packs",
-            packs.size(),
+            packs.size() + found.unread(),
+            "unread",
+            found.unread(),
             "folder",
             shelf.folder().toString(),
             "kept",

@@ -41,7 +41,9 @@ class DeskServerTest {
     Store store = Store.of(folder.resolve("reg/register.db").toString(), Optional.empty());
     desk =
         DeskServer.start(
-            new DeskServer.Served(routes, store, folder.resolve("papers"), Depot.NOON), 0);
+            new DeskServer.Served(routes, store, folder.resolve("papers"), Depot.NOON),
+            Door.here(0),
+            Runnable::run);
     browser = new Browser(desk).letIn();
   }
 

@@ -97,7 +97,8 @@ class PackActsTest {
     try (DeskServer desk =
         DeskServer.start(
             new DeskServer.Served(routes, store, folder.resolve("papers"), Depot.NOON),
-            People.BY_ACCOUNT)) {
+            People.BY_ACCOUNT,
+            Runnable::run)) {
       for (Role role : List.of(Role.LEARNER, Role.INSTRUCTOR)) {
         Browser browser = new Browser(desk);
         browser.signIn(People.NAMES.get(role), People.PASSWORD);

@@ -7,6 +7,7 @@ import gradepost.app.SyntheticNetwork;
 import gradepost.app.issue.Task;
 import gradepost.app.store.Disk;
 import gradepost.app.store.Store;
+import gradepost.desk.entry.Door;
 import gradepost.ride.Driven;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
@@ -41,7 +42,9 @@ class RidesAndPracticeTest {
     Store store = Store.of(folder.resolve("none.db").toString(), Optional.empty());
     desk =
         DeskServer.start(
-            new DeskServer.Served(routes, store, folder.resolve("papers"), Depot.NOON), 0);
+            new DeskServer.Served(routes, store, folder.resolve("papers"), Depot.NOON),
+            Door.here(0),
+            Runnable::run);
     browser = new Browser(desk).letIn();
     String form = browser.get("/rides").body();
     token = form.replaceFirst("(?s).*name=\"token\" value=\"([^\"]+)\".*", "$1");

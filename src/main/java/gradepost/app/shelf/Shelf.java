@@ -1,33 +1,45 @@
 package gradepost.app.shelf;
 
-import gradepost.app.issue.Task;
+import gradepost.app.shelf.PackAtHand.AsRead;
 import gradepost.app.store.Answer;
 import gradepost.app.store.Disk;
 import gradepost.app.store.PackFiles;
 import gradepost.source.Sources;
-import gradepost.source.file.Input;
 import gradepost.source.pack.PackDates;
 import gradepost.source.pack.PackFile;
-import gradepost.yaml.Reading;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.Executor;
+import java.util.stream.Stream;
 
 /** The packs of one folder. May be asked by many at once. */
 public final class Shelf {
   private final Path folder;
   private final Clock clock;
-  private final Map<Path, Kept> kept = new HashMap<>();
+  private final Map<Path, PackAtHand> atHand = new ConcurrentHashMap<>();
+  private volatile boolean ahead;
 
-  /** A pack as it was read. */
-  private record Kept(Stamps stamps, ShelfPack shown, Optional<PackFile> pack) {}
+  /**
+   * The packs as far as they are read.
+   *
+   * @param packs those that are read, by id
+   * @param unread how many more there are
+   */
+  public record SoFar(List<ShelfPack> packs, int unread) {
+    /** Copies the list. */
+    public SoFar {
+      packs = List.copyOf(packs);
+    }
+  }
 
   /**
    * @param folder below which the packs lie
@@ -48,113 +60,80 @@ public final class Shelf {
     return LocalDateTime.now(clock);
   }
 
-  /** Begins to read every pack, so that the first who asks need not wait for all of it. */
-  public void readAhead() {
-    Thread reader =
-        new Thread(
-            () -> {
-              try {
-                packs();
-              } catch (IOException e) {
-                // Whoever asks is told.
-              }
-            },
-            "read ahead");
-    reader.setDaemon(true);
-    reader.start();
+  /**
+   * Begins to read every pack, so that the first who asks need not wait for all of it.
+   *
+   * @param reader does the reading, in a thread of its own
+   */
+  public void readAhead(Executor reader) {
+    ahead = true;
+    reader.execute(
+        () -> {
+          try {
+            packs();
+          } catch (IOException e) {
+            // Whoever asks is told.
+          } finally {
+            ahead = false;
+          }
+        });
   }
 
-  /** Every pack, by its id. */
+  /** Every pack, by its id; waits until all are read. */
   public synchronized List<ShelfPack> packs() throws IOException {
-    List<Path> files = PackFiles.packs(List.of(folder));
-    // At the start all are read at once, and what several name is read once; nothing is put among
-    // those that are kept meanwhile.
+    List<PackAtHand> all = all();
+    // What several packs name is read once.
     Sources sources = Disk.sources();
-    List<Kept> all = files.parallelStream().map(file -> known(file, sources)).toList();
-    kept.clear();
-    List<ShelfPack> out = new ArrayList<>();
-    for (int i = 0; i < files.size(); i++) {
-      kept.put(files.get(i), all.get(i));
-      out.add(today(all.get(i)));
-    }
-    out.sort(Comparator.comparing(ShelfPack::id).thenComparing(ShelfPack::file));
-    return out;
+    return shown(all.parallelStream().map(one -> one.now(sources)));
   }
 
-  /** One of them; empty where none is called so. */
+  /** The same; but while they are read ahead, only those that are read. Waits for nothing. */
+  public SoFar soFar() throws IOException {
+    if (!ahead) {
+      return new SoFar(packs(), 0);
+    }
+    List<PackAtHand> all = all();
+    List<ShelfPack> read = shown(all.stream().flatMap(one -> one.last().stream()));
+    return new SoFar(read, all.size() - read.size());
+  }
+
+  /** One of them; empty where none is called so. Of the others no more than the id is read. */
   public Optional<ShelfPack> pack(String id) throws IOException {
-    return packs().stream().filter(p -> p.id().equals(id)).findFirst();
+    return all().stream()
+        .filter(one -> one.id().equals(id))
+        .findFirst()
+        .map(one -> today(one.now(Disk.sources())));
   }
 
   /** What was read of a pack that was shown. */
-  synchronized Optional<PackFile> file(ShelfPack shown) {
-    return at(shown.file()).pack();
+  Optional<PackFile> file(ShelfPack shown) {
+    return at(shown.file()).now(Disk.sources()).pack();
+  }
+
+  /** Each pack that lies in the folder now, by its file; those that are gone are forgotten. */
+  private List<PackAtHand> all() throws IOException {
+    List<Path> files = PackFiles.packs(List.of(folder));
+    atHand.keySet().retainAll(Set.copyOf(files));
+    return files.stream().map(this::at).toList();
+  }
+
+  private PackAtHand at(Path file) {
+    return atHand.computeIfAbsent(file, PackAtHand::new);
+  }
+
+  private List<ShelfPack> shown(Stream<AsRead> packs) {
+    return packs
+        .map(this::today)
+        .sorted(Comparator.comparing(ShelfPack::id).thenComparing(ShelfPack::file))
+        .toList();
   }
 
   /** What the day says of it comes last. */
-  private ShelfPack today(Kept one) {
+  private ShelfPack today(AsRead one) {
     List<String> problems = new ArrayList<>(one.shown().problems());
     one.pack()
         .ifPresent(
             pack -> problems.addAll(Answer.of(new PackDates(pack, now()).problems()).problems()));
     return new ShelfPack(one.shown().id(), one.shown().file(), problems, one.shown().whole());
-  }
-
-  private Kept at(Path file) {
-    Kept known = known(file, Disk.sources());
-    kept.put(file, known);
-    return known;
-  }
-
-  /** What is kept of a pack, if its files are still as they were; else what they say now. */
-  private Kept known(Path file, Sources sources) {
-    Kept known = kept.get(file);
-    return known == null || !known.stamps().stand() ? read(file, sources) : known;
-  }
-
-  private Kept read(Path file, Sources sources) {
-    Stamps before = Stamps.of(List.of(file));
-    Reading<PackFile> reading = sources.pack(Disk.name(file));
-    Optional<PackFile> pack = reading.found();
-    if (pack.isEmpty()) {
-      // Nobody knows which files it would have needed: it is read again whenever it is asked for.
-      Stamps never = new Stamps(Map.of(file, ""));
-      List<String> problems = Answer.of(reading.problems()).problems();
-      return new Kept(
-          never, new ShelfPack(PackFiles.id(file), file, problems, Optional.empty()), pack);
-    }
-    List<Path> inputs = new ArrayList<>();
-    for (Input input : pack.get().inputs()) {
-      inputs.add(Disk.folder(file).resolve(input.name()).normalize());
-    }
-    Map<Path, String> all = new HashMap<>(Stamps.of(inputs).byFile());
-    all.putAll(before.byFile());
-    return new Kept(new Stamps(all), shown(file, reading, pack.get()), pack);
-  }
-
-  private ShelfPack shown(Path file, Reading<PackFile> reading, PackFile pack) {
-    List<String> problems = new ArrayList<>(Answer.of(reading.problems()).problems());
-    List<ShelfPaper> papers =
-        Task.of(pack).stream()
-            .map(
-                task ->
-                    new ShelfPaper(
-                        task.stem(),
-                        pack.route().nameOf(task.assignment().direction()),
-                        task.assignment().trainName()))
-            .toList();
-    ShelfPack.Whole whole =
-        new ShelfPack.Whole(
-            pack.title().orElse(pack.route().name()),
-            pack.route().name(),
-            pack.issue().number(),
-            pack.issue().validFrom(),
-            pack.issue().validTo(),
-            pack.inputs(),
-            pack.issue().preparedBy(),
-            pack.directions().stream().map(d -> pack.route().nameOf(d.direction())).toList(),
-            pack.formations().stream().map(f -> f.name()).toList(),
-            papers);
-    return new ShelfPack(pack.id(), file, problems, Optional.of(whole));
   }
 }

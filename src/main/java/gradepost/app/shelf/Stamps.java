@@ -24,6 +24,11 @@ record Stamps(Map<Path, String> byFile) {
     return new Stamps(out);
   }
 
+  /** Whether one of them is as it was. */
+  boolean stands(Path file) {
+    return one(file).equals(byFile.get(file));
+  }
+
   /** Whether each of them is as it was. */
   boolean stand() {
     return byFile.entrySet().stream().allMatch(e -> one(e.getKey()).equals(e.getValue()));

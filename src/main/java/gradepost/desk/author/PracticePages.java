@@ -51,7 +51,9 @@ final class PracticePages {
   }
 
   private void choose(Context ctx, String what, String title) throws IOException {
-    screens.show(ctx, what + "-choose", title, Map.of("packs", shelf.packs()));
+    Shelf.SoFar found = Asked.packs(shelf, ctx);
+    screens.show(
+        ctx, what + "-choose", title, Map.of("packs", found.packs(), "unread", found.unread()));
   }
 
   /** The paper of the number in the address. */

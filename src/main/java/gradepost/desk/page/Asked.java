@@ -15,6 +15,18 @@ import java.util.Optional;
  * for.
  */
 public final class Asked {
+  /**
+   * The packs for a page that lists them: those that are read so far. While some are not, the page
+   * is loaded again every second.
+   */
+  public static Shelf.SoFar packs(Shelf shelf, Context ctx) throws IOException {
+    Shelf.SoFar found = shelf.soFar();
+    if (found.unread() > 0) {
+      ctx.header("Refresh", "1");
+    }
+    return found;
+  }
+
   /** The pack that the address names. */
   public static ShelfPack pack(Shelf shelf, Context ctx) throws IOException {
     return shelf.pack(ctx.pathParam("pack")).orElseThrow(Asked::nothing);
