@@ -3,6 +3,7 @@ package gradepost;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.FileSystem;
@@ -40,6 +41,12 @@ class ReleaseIT {
   private record Ran(int code, String out) {}
 
   private Ran run(Path in, String... command) throws IOException, InterruptedException {
+    Process process = begun(in, command);
+    String out = new String(process.getInputStream().readAllBytes(), UTF_8);
+    return new Ran(process.waitFor(), out);
+  }
+
+  private Process begun(Path in, String... command) throws IOException {
     ProcessBuilder builder =
         new ProcessBuilder(command).directory(in.toFile()).redirectErrorStream(true);
     if (Files.exists(home.resolve("runtime"))) {
@@ -47,16 +54,18 @@ class ReleaseIT {
     } else {
       builder.environment().put("JAVA_HOME", System.getProperty("java.home"));
     }
-    Process process = builder.start();
-    String out = new String(process.getInputStream().readAllBytes(), UTF_8);
-    return new Ran(process.waitFor(), out);
+    return builder.start();
   }
 
   private Ran gradepost(String... arguments) throws IOException, InterruptedException {
+    return run(folder, command(arguments));
+  }
+
+  private String[] command(String... arguments) {
     String[] command = new String[arguments.length + 1];
     command[0] = home.resolve("bin/gradepost").toString();
     System.arraycopy(arguments, 0, command, 1, arguments.length);
-    return run(folder, command);
+    return command;
   }
 
   private static String version() throws IOException {
@@ -112,7 +121,7 @@ class ReleaseIT {
     try (FileSystem zip = FileSystems.newFileSystem(TARGET.resolve(name + ".zip"))) {
       Map<String, Long> zipped = files(zip.getPath("/" + name));
       Map<String, Long> unpacked = files(home);
-      unpacked.keySet().removeIf(f -> f.equals("gradepost.jsa") || f.startsWith("runtime/"));
+      unpacked.keySet().removeIf(f -> f.endsWith(".jsa") || f.startsWith("runtime/"));
       assertThat(zipped).isEqualTo(unpacked);
       assertThat(zipped)
           .containsKeys(
@@ -148,9 +157,39 @@ class ReleaseIT {
       assertThat(folder.resolve("second").resolve(file))
           .hasSameBinaryContentAs(folder.resolve("first").resolve(file));
     }
+    assertThat(stored("gradepost.jsa")).containsExactly("gradepost.jsa");
+  }
+
+  /** A desk stores what it needed when it is ended; one that could not begin stores nothing. */
+  @Test
+  void theDeskIsBegunAndEnded() throws IOException, InterruptedException {
+    assertThat(gradepost("desk", "no-such-folder").code()).isEqualTo(1);
+    assertThat(stored("gradepost-desk.jsa")).isEmpty();
+    Files.createDirectories(folder.resolve("no packs"));
+    for (int time = 1; time <= 2; time++) {
+      Process desk =
+          begun(
+              folder,
+              command("desk", "no packs", "--listen", "127.0.0.1:0", "--register", "desk.db"));
+      try (BufferedReader said = desk.inputReader(UTF_8)) {
+        assertThat(said.readLine()).startsWith("desk: http://127.0.0.1:");
+        List<ProcessHandle> started = desk.descendants().toList();
+        // The first is Java below the script, which waits for it; the later ones are Java alone.
+        assertThat(started).hasSize(2 - time);
+        desk.destroy();
+        assertThat(desk.waitFor()).isEqualTo(128 + 15);
+        assertThat(started).noneMatch(ProcessHandle::isAlive);
+      } finally {
+        desk.descendants().forEach(ProcessHandle::destroyForcibly);
+        desk.destroyForcibly();
+      }
+      assertThat(stored("gradepost-desk.jsa")).containsExactly("gradepost-desk.jsa");
+    }
+  }
+
+  private List<String> stored(String name) throws IOException {
     try (Stream<Path> left = Files.list(home)) {
-      assertThat(left.filter(p -> p.getFileName().toString().startsWith("gradepost.jsa")))
-          .hasSize(1);
+      return left.map(p -> p.getFileName().toString()).filter(f -> f.startsWith(name)).toList();
     }
   }
 
