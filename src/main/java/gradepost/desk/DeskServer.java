@@ -88,22 +88,22 @@ public final class DeskServer implements AutoCloseable {
     return start(served, door, DeskServer::begin);
   }
 
-  /** The same; the packs are read ahead by this reader. */
-  static DeskServer start(Served served, Door door, Executor reader) throws DeskFault {
+  /** The same; what nobody waits for is done by this one beside the answers. */
+  static DeskServer start(Served served, Door door, Executor beside) throws DeskFault {
     if (!Files.isDirectory(served.folder())) {
       throw new DeskFault(DeskText.NO_FOLDER.with(served.folder().toString()));
     }
     String at = door.host() + ":" + door.port();
     try {
       requireClerk(served, door);
-      DeskServer desk = new DeskServer(served, door);
+      DeskServer desk = new DeskServer(served, door, beside);
       if (door.tls().isPresent()) {
         desk.javalin.start();
       } else {
         desk.javalin.start(door.host(), door.port());
       }
       // Not before: what is read takes the time of whoever wants a first page.
-      desk.shelf.readAhead(reader);
+      desk.shelf.readAhead(beside);
       return desk;
     } catch (JavalinBindException e) {
       throw new DeskFault(DeskText.PORT_TAKEN.with(at, String.valueOf(e.getMessage())));
@@ -121,13 +121,13 @@ public final class DeskServer implements AutoCloseable {
     }
   }
 
-  private static void begin(Runnable reading) {
-    Thread reader = new Thread(reading, "read ahead");
-    reader.setDaemon(true);
-    reader.start();
+  private static void begin(Runnable work) {
+    Thread thread = new Thread(work, "beside");
+    thread.setDaemon(true);
+    thread.start();
   }
 
-  private DeskServer(Served served, Door door) throws IOException, DeskFault {
+  private DeskServer(Served served, Door door, Executor beside) throws IOException, DeskFault {
     shelf = new Shelf(served.folder(), served.clock());
     OpenPapers papers = new OpenPapers(shelf);
     Standing standing = new Standing(shelf, served.store());
@@ -145,7 +145,7 @@ public final class DeskServer implements AutoCloseable {
         new NoticeDesk(served.folder(), served.store(), served.out(), served.clock());
     works = new Works(notices, served.out().resolve(".at-work"), served.clock());
     NoticePage notice = new NoticePage(screens, shelf, notices, works);
-    SignIn signIn = new SignIn(served.store(), served.clock());
+    SignIn signIn = new SignIn(served.store(), served.clock(), beside);
     Sessions sessions = new Sessions(door.secure(), served.clock());
     SignInPage people =
         new SignInPage(screens, door, signIn, sessions, served.store(), served.clock());

@@ -1,8 +1,11 @@
 package gradepost.app.account;
 
+import java.net.InetAddress;
+import java.net.UnknownHostException;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
@@ -48,7 +51,8 @@ final class Slowing {
    *
    * @return seconds to wait before it is looked at; 0 where it may be
    */
-  synchronized int begins(String name, String address) {
+  synchronized int begins(String name, String from) {
+    String address = network(from);
     String account = account(name);
     String pair = account + "\n" + address;
     int waitS = Math.max(wait("pair\n" + pair, PAIR), wait("address\n" + address, ADDRESS));
@@ -68,7 +72,8 @@ final class Slowing {
   }
 
   /** The try was good. */
-  synchronized void good(String name, String address) {
+  synchronized void good(String name, String from) {
+    String address = network(from);
     String account = account(name);
     String pair = account + "\n" + address;
     counts.remove("pair\n" + pair);
@@ -100,6 +105,19 @@ final class Slowing {
   private static String account(String name) {
     String folded = name.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
     return folded.substring(0, Math.min(folded.length(), 200));
+  }
+
+  /** Of an IPv6 address the half that is given to its bearer, who chooses the rest as he likes. */
+  private static String network(String from) {
+    try {
+      byte[] all =
+          from.matches("[0-9a-fA-F]*:[0-9a-fA-F:.]*")
+              ? InetAddress.getByName(from).getAddress()
+              : new byte[0];
+      return all.length == 16 ? HexFormat.ofDelimiter(":").formatHex(all, 0, 8) : from;
+    } catch (UnknownHostException e) {
+      return from;
+    }
   }
 
   private static <T> Map<String, T> lately() {

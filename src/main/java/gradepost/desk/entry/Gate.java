@@ -79,8 +79,7 @@ public final class Gate {
         .isEmpty()) {
       throw new Refused(HttpStatus.MISDIRECTED_REQUEST, DeskText.HOST);
     }
-    if (door.behindProxy()
-        && !Optional.ofNullable(ctx.header("X-Forwarded-Proto")).orElse("https").equals("https")) {
+    if (door.behindProxy() && !Asker.cameByTls(ctx)) {
       throw new Refused(HttpStatus.FORBIDDEN, DeskText.PLAIN_PROXY);
     }
     String method = ctx.method().name();

@@ -63,8 +63,10 @@ public final class SignInPage {
     String name = Asked.field(ctx, "name");
     String password = Optional.ofNullable(ctx.formParam("password")).orElse("");
     String to = own(Asked.field(ctx, TO));
-    SignIn.Tried tried = signIn.tried(name, password, address(ctx));
+    String address = Asker.address(door, ctx);
+    SignIn.Tried tried = signIn.tried(name, password, address);
     if (tried.account().isPresent()) {
+      signIn.comesIn(tried.account().get(), address);
       sessions.begin(ctx, tried.account());
       ctx.redirect(tried.account().get().first() ? "/account" : to, HttpStatus.SEE_OTHER);
       return;
@@ -95,18 +97,11 @@ public final class SignInPage {
         Map.of("guest", sessions.guestToken(ctx), "name", name, "faults", faults, TO, own(to)));
   }
 
-  /** The machine from which it is asked: behind a proxy, the one that the proxy saw. */
-  private String address(Context ctx) {
-    if (door.behindProxy()) {
-      String told = Optional.ofNullable(ctx.header("X-Forwarded-For")).orElse("");
-      return told.substring(told.lastIndexOf(',') + 1).strip();
-    }
-    return ctx.ip();
-  }
-
   /** Signs out. */
-  public void leave(Context ctx) {
+  public void leave(Context ctx) throws RegisterException {
+    Account mine = mine(ctx);
     sessions.end(ctx);
+    signIn.goes(mine);
     ctx.redirect("/", HttpStatus.SEE_OTHER);
   }
 
@@ -119,7 +114,7 @@ public final class SignInPage {
   public void change(Context ctx) throws RegisterException {
     Account mine = mine(ctx);
     String old = raw(ctx, "old");
-    SignIn.Tried tried = signIn.tried(mine.name(), old, address(ctx));
+    SignIn.Tried tried = signIn.tried(mine.name(), old, Asker.address(door, ctx));
     AccountDesk desk = new AccountDesk(store, clock, mine.name());
     Answer answer =
         tried.waitS() > 0

@@ -8,6 +8,8 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * The accounts of the desk. Each act upon one stands in the log, without its password. A hash is
@@ -17,8 +19,13 @@ public final class Accounts {
   /** Subject of the acts upon them. */
   static final String SUBJECT = "accounts";
 
+  /** Subject of what is noted of people who come and go. */
+  static final String SIGN_INS = "sign-ins";
+
   private static final String COLUMNS =
       "SELECT name, role, first, since, shut, sessions, hash FROM account";
+
+  private static final Pattern REFUSED = Pattern.compile("refused (.+) from ");
 
   private final Ledger ledger;
 
@@ -110,6 +117,48 @@ public final class Accounts {
   /** Its sessions end: whoever came in by it comes in again. */
   public void endSessions(By by, String name) throws RegisterException {
     change(by, name, "signed %s out everywhere", "shut = shut");
+  }
+
+  /**
+   * Notes that the bearer of an account came in.
+   *
+   * @param from address of the machine
+   * @param failed tries since somebody last came in by it that failed
+   */
+  public void signedIn(By by, String from, int failed) throws RegisterException {
+    String before = failed == 0 ? "" : ", failed tries before: %d".formatted(failed);
+    note(by, "signed in from " + from + before);
+  }
+
+  /** Notes that the bearer of an account went. */
+  public void signedOut(By by) throws RegisterException {
+    note(by, "signed out");
+  }
+
+  /**
+   * Notes that somebody was not let in.
+   *
+   * @param name of the account; empty where there is none that is called as was typed
+   * @param why in a few words
+   * @param tries that failed so, in a row
+   * @param from address of the machine of the last of them
+   */
+  public void refused(By by, Optional<String> name, String why, int tries, String from)
+      throws RegisterException {
+    note(
+        by,
+        "refused %s from %s: %s (%d in a row)"
+            .formatted(name.orElse("somebody"), from, why, tries));
+  }
+
+  /** Whom such a note says to have been refused. */
+  static Optional<String> refused(String what) {
+    Matcher refused = REFUSED.matcher(what);
+    return refused.lookingAt() ? Optional.of(refused.group(1)) : Optional.empty();
+  }
+
+  private void note(By by, String what) throws RegisterException {
+    ledger.acting(by, what, SIGN_INS, (db, act) -> {});
   }
 
   private void change(By by, String name, String what, String set, Object... values)

@@ -166,6 +166,13 @@ public final class Leavers {
             Long.parseLong(row.get(0)));
       }
     }
+    for (List<String> row :
+        db.rows("SELECT id, what, who FROM act WHERE subject = ?", Accounts.SIGN_INS)) {
+      String name = Accounts.refused(row.get(1)).orElse(row.get(2));
+      if (PersonName.same(name, person)) {
+        close(db, act, Long.parseLong(row.get(0)), name);
+      }
+    }
   }
 
   /** Takes a name out of an act, and out of the one that took it back; it stays as it is. */

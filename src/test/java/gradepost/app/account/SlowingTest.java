@@ -49,6 +49,16 @@ class SlowingTest {
     assertThat(slowing.begins("another", "10.0.0.10")).isZero();
   }
 
+  /** Who is given the first half of an address chooses the other as he likes. */
+  @Test
+  void anotherAddressOfOneNetworkIsNoOtherMachine() {
+    for (int i = 0; i < 5; i++) {
+      assertThat(slowing.begins("R Clerk", "2001:db8:7:1::" + i)).isZero();
+    }
+    assertThat(slowing.begins("R Clerk", "2001:DB8:7:1:ffff::9")).isPositive();
+    assertThat(slowing.begins("R Clerk", "2001:db8:7:2::1")).isZero();
+  }
+
   @Test
   void manyAddressesForOneNameWaitTooButNotWhoCameInBefore() {
     assertThat(slowing.begins("R Clerk", "10.0.0.1")).isZero();

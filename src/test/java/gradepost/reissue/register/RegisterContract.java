@@ -391,6 +391,9 @@ abstract class RegisterContract {
       register.staff().add(CLERK, "M Ashby");
       assertThat(register.leavers().held()).isEmpty();
       register.staff().leave(new By("a clerk", NOON.plusDays(3)), "m  ash");
+      register.accounts().signedIn(new By("M Ash", NOON), "10.0.0.7", 0);
+      register.accounts().refused(CLERK, Optional.of("m ash"), "wrong password", 1, "10.0.0.7");
+      register.accounts().signedOut(new By("M Ashby", NOON));
       List<Leavers.Held> held = register.leavers().held();
       assertThat(held)
           .extracting(Leavers.Held::person, Leavers.Held::left, Leavers.Held::words)
@@ -422,6 +425,9 @@ abstract class RegisterContract {
               "a clerk: (name removed) joined the list",
               "a clerk: M Ashby joined the list",
               "a clerk: (name removed) left the list",
+              "(name removed): signed in from 10.0.0.7",
+              "a clerk: refused (name removed) from 10.0.0.7: wrong password (1 in a row)",
+              "M Ashby: signed out",
               "a clerk: removed records of people who left: 1",
               "a clerk: removed records of people who left: 2");
       assertThat(register.list(Question.signed()).rows())
@@ -431,6 +437,34 @@ abstract class RegisterContract {
       assertThatThrownBy(() -> register.undoing().undo(CLERK, Long.parseLong(returned), "a slip"))
           .hasMessageStartingWith(
               "entry " + returned + " (took back copy 1) cannot be taken back:");
+    }
+  }
+
+  @Test
+  void whoComesAndGoesAndWhoIsRefusedStandsInTheLog() throws Exception {
+    try (Register register = Register.open(url())) {
+      Accounts accounts = register.accounts();
+      By desk = new By("desk", NOON);
+      accounts.refused(desk, Optional.of("L Moss"), "wrong password", 4, "10.0.0.9");
+      accounts.refused(desk, Optional.empty(), "no account of that name", 1, "::1");
+      accounts.signedIn(new By("L Moss", NOON), "10.0.0.7", 5);
+      accounts.signedIn(new By("L Moss", NOON), "10.0.0.7", 0);
+      accounts.signedOut(new By("L Moss", NOON));
+      List<List<String>> log = register.list(Question.acts()).rows();
+      assertThat(log.stream().map(row -> row.subList(1, 4)))
+          .containsExactly(
+              List.of(
+                  "desk", "refused L Moss from 10.0.0.9: wrong password (4 in a row)", "sign-ins"),
+              List.of(
+                  "desk",
+                  "refused somebody from ::1: no account of that name (1 in a row)",
+                  "sign-ins"),
+              List.of("L Moss", "signed in from 10.0.0.7, failed tries before: 5", "sign-ins"),
+              List.of("L Moss", "signed in from 10.0.0.7", "sign-ins"),
+              List.of("L Moss", "signed out", "sign-ins"));
+      assertThatThrownBy(
+              () -> register.undoing().undo(CLERK, Long.parseLong(log.get(0).get(5)), "mistake"))
+          .hasMessageContaining("cannot be taken back");
     }
   }
 
