@@ -4,6 +4,7 @@ import gradepost.desk.DemoFolder;
 import gradepost.desk.DeskServer;
 import gradepost.desk.entry.DeskFault;
 import gradepost.desk.entry.Door;
+import java.awt.AWTError;
 import java.awt.Desktop;
 import java.awt.GraphicsEnvironment;
 import java.io.IOException;
@@ -98,6 +99,7 @@ final class DeskCommand implements Callable<Integer> {
         say.println("desk: " + desk.address());
         say.println("packs: " + served);
         say.println("Open the first line in a browser. Stop with Ctrl+C.");
+        say.flush();
         if (open && !opened(desk.address())) {
           say.println("This machine has no browser that could be opened from here.");
         }
@@ -125,7 +127,8 @@ final class DeskCommand implements Callable<Integer> {
         Desktop.getDesktop().browse(URI.create(address));
         return true;
       }
-    } catch (IOException | UnsupportedOperationException e) {
+    } catch (IOException | RuntimeException | AWTError | LinkageError e) {
+      // A screen that is named but not there is an error to Java, and none to who serves others.
       return false;
     }
     return false;
