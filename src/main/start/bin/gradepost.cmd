@@ -29,8 +29,11 @@ del "%new%"
   -XX:TieredStopAtLevel=1 %own% -XX:+UseSerialGC -Xshare:auto -Xlog:disable -Xlog:all=error:stderr ^
   -jar "%home%\gradepost.jar" %*
 set "code=%ERRORLEVEL%"
-rem A desk that ends by itself had nothing to show, and has few classes.
-if "%~1"=="desk" if %code% geq 0 if %code% leq 2 if exist "%new%" del "%new%"
+rem A brief ends by itself, a desk by Ctrl+C. One that ended otherwise has used few classes.
+set "whole=brief"
+if %code% gtr 2 set "whole=desk"
+if %code% lss 0 set "whole=desk"
+if not "%~1"=="%whole%" if exist "%new%" del "%new%"
 if exist "%new%" move /y "%new%" "%stored%" >nul
 exit /b %code%
 :start
