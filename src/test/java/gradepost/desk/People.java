@@ -6,8 +6,11 @@ import gradepost.app.account.AccountDesk;
 import gradepost.app.store.Store;
 import gradepost.desk.entry.Door;
 import gradepost.reissue.register.Account.Role;
+import gradepost.reissue.register.Question;
+import gradepost.reissue.register.Register;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -39,6 +42,16 @@ final class People {
                 .add(name, role, "first of " + role + " 26187")
                 .problems())
         .isEmpty();
+  }
+
+  /** What stands in the log of somebody, or of all. */
+  static List<String> log(Store store, String name) throws Exception {
+    try (Register register = store.open()) {
+      return register.list(Question.acts()).rows().stream()
+          .map(row -> row.get(1) + ": " + row.get(2))
+          .filter(act -> act.contains(name))
+          .toList();
+    }
   }
 
   private People() {}

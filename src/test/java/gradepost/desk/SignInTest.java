@@ -9,23 +9,17 @@ import gradepost.app.store.Store;
 import gradepost.desk.entry.DeskFault;
 import gradepost.desk.entry.Door;
 import gradepost.reissue.register.Account.Role;
-import gradepost.reissue.register.Question;
-import gradepost.reissue.register.Register;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
 
 /** People come in by their accounts, as a browser would, and as an attacker would. */
 class SignInTest {
@@ -211,25 +205,15 @@ class SignInTest {
     browser.signIn("typed as a name", "typed by mistake");
     browser.signIn("Q Logged", "first of learner 26187");
     browser.post("/sign-out", "token=" + browser.token("/account"));
-    assertThat(log("Q Logged"))
+    assertThat(People.log(store, "Q Logged"))
         .containsExactly(
             "root: added the account of Q Logged, learner",
             "desk: refused Q Logged from 127.0.0.1: wrong password (1 in a row)",
             "Q Logged: signed in from 127.0.0.1, failed tries before: 1",
             "Q Logged: signed out");
-    assertThat(log(""))
+    assertThat(People.log(store, ""))
         .anyMatch(act -> act.startsWith("desk: refused somebody from 127.0.0.1: no account of"))
         .noneMatch(act -> act.contains("typed") || act.contains("first of learner"));
-  }
-
-  /** What stands in the log of somebody, or of all. */
-  private static List<String> log(String name) throws Exception {
-    try (Register register = store.open()) {
-      return register.list(Question.acts()).rows().stream()
-          .map(row -> row.get(1) + ": " + row.get(2))
-          .filter(act -> act.contains(name))
-          .toList();
-    }
   }
 
   @Test
@@ -244,7 +228,7 @@ class SignInTest {
       }
       browser.signIn("Z Shut", "first of learner 26187");
     }
-    assertThat(log("refused W Wanted"))
+    assertThat(People.log(store, "refused W Wanted"))
         .containsExactly(
             "desk: refused W Wanted from 127.0.0.1: wrong password (1 in a row)",
             "desk: refused W Wanted from 127.0.0.1: wrong password (2 in a row)",
@@ -255,7 +239,10 @@ class SignInTest {
             "desk: refused W Wanted from 127.0.0.1: not looked at, too soon after others (8 in a row)",
             "desk: refused W Wanted from 127.0.0.1: not looked at, too soon after others (16 in a row)",
             "desk: refused W Wanted from 127.0.0.1: not looked at, too soon after others (32 in a row)");
-    assertThat(log("refused Z Shut")).singleElement().asString().contains("the account is shut");
+    assertThat(People.log(store, "refused Z Shut"))
+        .singleElement()
+        .asString()
+        .contains("the account is shut");
   }
 
   @Test
@@ -293,120 +280,6 @@ class SignInTest {
     }
     clock.forward(Duration.ofHours(2));
     assertThat(browser.get("/packs").statusCode()).isEqualTo(303);
-  }
-
-  /** What a browser says of where it comes from is nothing to a desk that it reaches itself. */
-  @Test
-  void aForwardedAddressIsNotBelieved() throws Exception {
-    People.add(store, clock, "F Forger", Role.LEARNER);
-    int last = 0;
-    try (DeskServer own = start(People.BY_ACCOUNT)) {
-      Browser browser = new Browser(own);
-      for (int i = 0; i < 6; i++) {
-        String token = browser.token("/sign-in");
-        last =
-            browser
-                .post(
-                    "/sign-in",
-                    "token=" + token + "&name=F+Forger&password=wrong",
-                    "X-Forwarded-For",
-                    "10.0.0." + i,
-                    "Forwarded",
-                    "for=10.0.0." + i,
-                    "X-Forwarded-Proto",
-                    "https")
-                .statusCode();
-      }
-    }
-    assertThat(last).isEqualTo(429);
-    assertThat(log("refused F Forger")).allMatch(act -> act.contains(" from 127.0.0.1: "));
-  }
-
-  /**
-   * Behind a proxy the last value counts, which is the proxy's: added to the field of the browser,
-   * or as a field of its own; with a port or without.
-   */
-  @Test
-  void behindAProxyTheProxyIsBelievedAlone() throws Exception {
-    Map<String, String> fields =
-        Map.of(
-            "X-Forwarded-For: 10.0.0.1, 192.0.2.9", "192.0.2.9",
-            "X-Forwarded-For: 10.0.0.1\r\nX-Forwarded-For: 192.0.2.9", "192.0.2.9",
-            "X-Forwarded-For: 192.0.2.9:4001", "192.0.2.9",
-            "X-Forwarded-For: 10.0.0.1, [2001:db8:7:1::9]:443", "2001:db8:7:1::9",
-            "X-Forwarded-For: 10.0.0.1, nonsense", "an unknown address",
-            "X-Real-IP: 10.0.0.1", "an unknown address");
-    Door door = new Door("127.0.0.1", 0, true, Optional.empty(), true, Set.of("desk.example"));
-    try (DeskServer behind = start(door)) {
-      Browser browser = new Browser(behind, behind.port());
-      int number = 0;
-      for (String field : fields.keySet()) {
-        String name = "B Behind" + number++;
-        People.add(store, clock, name, Role.LEARNER);
-        assertThat(tried(browser, name, field)).startsWith("HTTP/1.1 403");
-        assertThat(log("refused " + name))
-            .containsExactly(
-                "desk: refused %s from %s: wrong password (1 in a row)"
-                    .formatted(name, fields.get(field)));
-      }
-      for (int i = 1; i < 6; i++) {
-        String forged = "X-Forwarded-For: 10.0.0.%d\r\nX-Forwarded-For: 192.0.2.12".formatted(i);
-        assertThat(tried(browser, "L Moss", forged)).startsWith("HTTP/1.1 403");
-      }
-      String forged = "X-Forwarded-For: 10.0.0.6\r\nX-Forwarded-For: 192.0.2.12";
-      assertThat(tried(browser, "L Moss", forged)).startsWith("HTTP/1.1 429");
-    }
-  }
-
-  /** A try to sign in through a proxy that adds this field. */
-  private static String tried(Browser browser, String name, String told) throws Exception {
-    String form = browser.raw("GET /sign-in HTTP/1.1", "Host: desk.example", "Connection: close");
-    String body =
-        "token=%s&name=%s&password=wrong"
-            .formatted(
-                form.replaceFirst("(?s).*?name=\"token\" value=\"([^\"]+)\".*", "$1"),
-                Browser.coded(name));
-    return browser.raw(
-        "POST /sign-in HTTP/1.1",
-        "Host: desk.example",
-        "Cookie: " + form.replaceFirst("(?s).*?Set-Cookie: ([^;]+);.*", "$1"),
-        told,
-        "Content-Type: application/x-www-form-urlencoded",
-        "Content-Length: " + body.length(),
-        "Connection: close",
-        "",
-        body);
-  }
-
-  @ParameterizedTest
-  @ValueSource(
-      strings = {
-        "X-Forwarded-Proto: http",
-        "X-Forwarded-Proto: https, http",
-        "X-Forwarded-Proto: https\r\nX-Forwarded-Proto: http"
-      })
-  void nobodyClaimsTlsWhereTheProxyHadNone(String field) throws Exception {
-    Door door = new Door("127.0.0.1", 0, true, Optional.empty(), true, Set.of("desk.example"));
-    try (DeskServer behind = start(door)) {
-      Browser browser = new Browser(behind, behind.port());
-      assertThat(
-              browser.raw(
-                  "GET /sign-in HTTP/1.1", "Host: desk.example", field, "Connection: close"))
-          .startsWith("HTTP/1.1 403");
-    }
-    // Of a desk that no proxy stands before, no such field makes a cookie that asks for TLS.
-    assertThat(desk(host(), "X-Forwarded-Proto: https", "X-Forwarded-Host: desk.example"))
-        .startsWith("HTTP/1.1 200")
-        .doesNotContain("; Secure", "Strict-Transport-Security");
-    assertThat(desk("Host: desk.example", "X-Forwarded-Host: " + host().substring(6)))
-        .startsWith("HTTP/1.1 421");
-  }
-
-  private static String desk(String... fields) throws Exception {
-    List<String> lines = new ArrayList<>(List.of("GET /sign-in HTTP/1.1"));
-    lines.addAll(List.of(fields));
-    lines.add("Connection: close");
-    return new Browser(desk).raw(lines.toArray(String[]::new));
   }
 
   @Test

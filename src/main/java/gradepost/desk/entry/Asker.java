@@ -33,7 +33,7 @@ final class Asker {
 
   /** Whether the proxy says that the browser came to it by TLS, or says nothing. */
   static boolean cameByTls(Context ctx) {
-    return last(ctx, "X-Forwarded-Proto").orElse("https").equals("https");
+    return last(ctx, "X-Forwarded-Proto").orElse("https").equalsIgnoreCase("https");
   }
 
   /** The last value of the last field that is called so. */
