@@ -3,6 +3,7 @@ package gradepost.briefing;
 import gradepost.briefing.chart.LineChart;
 import java.util.List;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
  * One sheet of the line, drawn and told: to scale on the left, and level with it what is there and
@@ -22,6 +23,7 @@ public record LineSheet(String id, String title, LineChart chart, List<Row> rows
    * @param heading a station
    * @param link the anchor of the approach that it belongs to; empty text where there is none
    * @param changed since the issue before
+   * @param pictures of what is there, but for those on the plates
    */
   public record Row(
       String place,
@@ -31,19 +33,36 @@ public record LineSheet(String id, String title, LineChart chart, List<Row> rows
       boolean heading,
       String link,
       boolean changed,
-      Set set) {
+      Set set,
+      List<Shown> pictures) {
+    /** One without pictures. */
+    public Row(
+        String place,
+        String speed,
+        List<String> what,
+        List<String> todo,
+        boolean heading,
+        String link,
+        boolean changed,
+        Set set) {
+      this(place, speed, what, todo, heading, link, changed, set, List.of());
+    }
+
     public Row {
       what = List.copyOf(what);
       todo = List.copyOf(todo);
+      pictures = List.copyOf(pictures);
     }
 
-    /** All that is read in it. */
+    /** All that is read and seen in it on paper. */
     public List<Object> told() {
-      return List.of(place, speed, what, todo, heading);
+      List<Object> words = List.of(place, speed, what, todo, heading);
+      List<Shown> seen = pictures.stream().filter(Shown::onPaper).toList();
+      return seen.isEmpty() ? words : Stream.concat(words.stream(), Stream.of(seen)).toList();
     }
 
     private Row with(String anchor, boolean differs) {
-      return new Row(place, speed, what, todo, heading, anchor, differs, set);
+      return new Row(place, speed, what, todo, heading, anchor, differs, set, pictures);
     }
   }
 

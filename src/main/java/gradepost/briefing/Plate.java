@@ -19,7 +19,7 @@ import java.util.Optional;
  * @param fails one table: what is left when the service brake gives nothing; empty where the stock
  *     has no other brake
  * @param notes what else a driver has to know here
- * @param pictures of the landmarks that the driver goes by
+ * @param pictures of what the driver goes by
  */
 public record Plate(
     Grid grid,
@@ -33,16 +33,6 @@ public record Plate(
     Optional<Table> fails,
     List<String> notes,
     List<Shown> pictures) {
-
-  /**
-   * A landmark and its picture.
-   *
-   * @param name as its cue names it
-   * @param data the picture as a data address
-   * @param widthMm how wide it is printed
-   * @param heightMm how high; zero where the plate has no room for it
-   */
-  public record Shown(String name, String data, int widthMm, int heightMm) {}
 
   /**
    * How high the boxes of a plate are, in millimetres from the top; together a page.
@@ -118,6 +108,11 @@ public record Plate(
     about = List.copyOf(about);
     notes = List.copyOf(notes);
     pictures = List.copyOf(pictures);
+  }
+
+  /** The pictures that there is room for. */
+  public List<Shown> onPaper() {
+    return pictures.stream().filter(Shown::onPaper).toList();
   }
 
   /** The same with these pictures. */

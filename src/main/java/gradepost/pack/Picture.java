@@ -1,7 +1,7 @@
 package gradepost.pack;
 
 /**
- * What a landmark looks like, small enough to be printed beside its words.
+ * What a landmark, a signal or a station looks like, small enough to be printed beside its words.
  *
  * @param file as the route names it
  * @param data the picture itself as a data address: {@code data:image/png;base64,} and what follows

@@ -3,7 +3,7 @@ package gradepost.pack;
 import java.util.List;
 import java.util.Optional;
 
-/** The pictures that a pack has of landmarks, each once. */
+/** The pictures that a pack has of landmarks, signals and stations, each once. */
 public record Pictures(List<Picture> all) {
   /** A pack without pictures. */
   public static final Pictures NONE = new Pictures(List.of());

@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param id as plated
  * @param line the running line that it stands for
  * @param aws the AWS magnet before it; empty where there is none
+ * @param picture the file that shows it, as the route names it
  */
 public record Signal(
     String id,
@@ -20,7 +21,8 @@ public record Signal(
     String line,
     Optional<Location> aws,
     List<SignalRoute> routes,
-    String note) {
+    String note,
+    Optional<String> picture) {
 
   /** What it can show. */
   public enum Kind {
@@ -37,6 +39,19 @@ public record Signal(
     public boolean stops() {
       return this == STOP || this == STOP_AND_CAUTION;
     }
+  }
+
+  /** One of which there is no picture. */
+  public Signal(
+      String id,
+      Kind kind,
+      Location location,
+      Direction direction,
+      String line,
+      Optional<Location> aws,
+      List<SignalRoute> routes,
+      String note) {
+    this(id, kind, location, direction, line, aws, routes, note, Optional.empty());
   }
 
   public Signal {

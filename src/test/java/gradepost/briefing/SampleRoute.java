@@ -142,7 +142,8 @@ final class SampleRoute {
                       List.of(
                           new StopMark(4, at(end - 60), Direction.FORWARD),
                           new StopMark(8, at(end - 10), Direction.FORWARD)),
-                      i == 2 ? "rear car locked out by the guard" : ""))));
+                      i == 2 ? "rear car locked out by the guard" : "")),
+              Optional.of(STATIONS[i] + ".png")));
       if (i > 0) {
         signals.add(
             new Signal(
@@ -157,7 +158,8 @@ final class SampleRoute {
                         new SignalRoute("Main", "no indicator", Optional.empty()),
                         new SignalRoute("Harbour line", "position 4", Optional.of(Speed.ofMph(20))))
                     : List.of(),
-                i == 4 ? "seen late round the curve" : ""));
+                i == 4 ? "seen late round the curve" : "",
+                Optional.of("WL " + (10 + i) + ".png")));
         landmarks.add(landmark("far parapet of the canal bridge " + i, end - 560, false));
         landmarks.add(landmark("lamp standard " + i, end - 400, true));
         curves.add(

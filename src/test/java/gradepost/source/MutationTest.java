@@ -56,7 +56,9 @@ class MutationTest {
       List.of(
           "thrumble-valley/pictures/drovers-stone.png",
           "thrumble-valley/pictures/sallow-bed.png",
+          "thrumble-valley/pictures/signal-fr-52.png",
           "thrumble-valley/pictures/telephone-post.png",
+          "thrumble-valley/pictures/thrumble-mill.png",
           "thrumble-valley/pictures/tide-gauge-board.png");
 
   @Test

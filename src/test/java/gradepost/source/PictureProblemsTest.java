@@ -19,8 +19,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** A landmark's picture: read once, made small, kept with the pack; or told what is wrong. */
+/**
+ * The picture of a landmark, a signal or a station: read once, made small, kept with the pack; or
+ * told what is wrong.
+ */
 class PictureProblemsTest {
+  private static final String SIGNAL = "kind: stop and caution";
+  private static final String STATION = "code: WLN";
   private static final String SIGHTING = "sighting: 300 yd}";
 
   private static byte[] image(String format, int across, int down) throws IOException {
@@ -65,6 +70,22 @@ class PictureProblemsTest {
         .as("from what was kept")
         .map(PackFile::pictures)
         .contains(pack.pictures());
+  }
+
+  /** Where a signal and a station of the fixture have room for one. */
+  @ParameterizedTest
+  @ValueSource(strings = {SIGNAL, STATION})
+  void aSignalOrAStationMayNameOneToo(String before) throws IOException {
+    String key = "picture: " + Fixture.HERE + "kiln.png\n    ";
+    String route = Fixture.good().marked(Fixture.ROUTE, before, key + before);
+    Fixture fixture = Fixture.good().put(Fixture.ROUTE, route.replace(Fixture.HERE, ""));
+    assertThat(fixture.sources().pack(Fixture.PACK).problems().text())
+        .contains("the file kiln.png cannot be read: there is no such file")
+        .contains(Fixture.place(Fixture.ROUTE, route));
+    fixture.put("line/kiln.png", image("png", 90, 60));
+    PackFile pack = fixture.sources().pack(Fixture.PACK).found().orElseThrow();
+    assertThat(pack.pictures().find("kiln.png")).isPresent();
+    assertThat(pack.inputs()).extracting(Input::name).contains("kiln.png");
   }
 
   @Test

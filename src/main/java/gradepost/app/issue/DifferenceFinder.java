@@ -9,11 +9,14 @@ import gradepost.briefing.Change;
 import gradepost.briefing.Messages;
 import gradepost.briefing.Reference;
 import gradepost.briefing.compose.Composer;
+import gradepost.briefing.line.Lineside;
+import gradepost.briefing.line.Views;
 import gradepost.briefing.reference.ReferenceWriter;
 import gradepost.briefing.reissue.ChangeMarks;
 import gradepost.briefing.reissue.ChangeWriter;
 import gradepost.briefing.reissue.ReissuePapers.Aged;
 import gradepost.briefing.reissue.Sheets;
+import gradepost.briefing.word.Words;
 import gradepost.drive.PlannedBefore;
 import gradepost.plan.Plan;
 import gradepost.reissue.Changeover;
@@ -95,7 +98,12 @@ public final class DifferenceFinder {
 
   private Composed paper(Task task, Plan plan, PackFile now, Optional<Then> then) {
     Comparison comparison = then.map(t -> Comparison.of(t.plan(), plan)).orElse(NOTHING);
-    List<Change> changes = writer(plan, now, messages).changes(comparison);
+    ChangeWriter writer = writer(plan, now, messages);
+    List<Change> changes = new ArrayList<>(writer.changes(comparison));
+    then.ifPresent(
+        t ->
+            changes.addAll(
+                writer.pictures(views(t.plan(), t.issue().pack()).all(), views(plan, now).all())));
     Briefing plain = compose(task, plan, now, changes);
     Optional<Briefing> before = then.map(t -> compose(task, t.plan(), t.issue().pack(), List.of()));
     List<Entry.Sheet> known =
@@ -119,6 +127,11 @@ public final class DifferenceFinder {
         of,
         plain,
         then.map(t -> new ReferenceWriter.Paper(task.stem(), t.plan(), before.orElseThrow())));
+  }
+
+  private Views views(Plan plan, PackFile pack) {
+    Words words = new Words(messages, plan.assignment().path());
+    return new Views(new Lineside(plan.assignment(), words), pack.pictures());
   }
 
   /** The reference is a paper of its own: its sheets are registered under its name. */

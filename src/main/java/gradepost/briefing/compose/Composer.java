@@ -8,11 +8,13 @@ import gradepost.briefing.Fact;
 import gradepost.briefing.Messages;
 import gradepost.briefing.Part;
 import gradepost.briefing.Reference;
+import gradepost.briefing.Shown;
 import gradepost.briefing.Table;
 import gradepost.briefing.line.LineWriter;
 import gradepost.briefing.line.Lineside;
 import gradepost.briefing.line.PlaceTables;
 import gradepost.briefing.line.SpeedTables;
+import gradepost.briefing.line.Views;
 import gradepost.briefing.page.ApproachWriter;
 import gradepost.briefing.page.LowerWriter;
 import gradepost.briefing.page.RoadWriter;
@@ -28,6 +30,8 @@ import gradepost.task.Assignment;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Composes a pack: what is common to it first, then a part for every plan. */
 public final class Composer {
@@ -51,7 +55,7 @@ public final class Composer {
    * @param title empty where the route's name is to stand for it
    * @param changes since the issue before; empty where there was none or nothing is known
    * @param withdrawn notices that stand no more
-   * @param pictures of the landmarks of the route
+   * @param pictures of landmarks, signals and stations of the route
    */
   public Briefing compose(
       String title,
@@ -116,8 +120,10 @@ public final class Composer {
     Words words = new Words(messages, a.path());
     Lineside lineside = new Lineside(a, words);
     Standing standing = new Standing(words, issue.details(), a);
-    ApproachWriter approaches = new ApproachWriter(plan, lineside, standing, pictures);
+    Views views = new Views(lineside, pictures);
+    ApproachWriter approaches = new ApproachWriter(plan, lineside, standing, views);
     List<ApproachPage> pages = plan.approaches().stream().map(p -> approaches.page(id, p)).toList();
+    LineWriter line = new LineWriter(plan, lineside, standing, views.without(onPlates(pages)));
     SpeedTables speeds = new SpeedTables(a, lineside);
     List<Table> tables = new ArrayList<>();
     tables.add(speeds.temporary(id));
@@ -138,7 +144,7 @@ public final class Composer {
         summary(plan, words),
         new RoadWriter(plan, lineside).sheets(id),
         new TrainWriter(plan, words).page(id),
-        new LineWriter(plan, lineside, standing).sheets(id),
+        line.sheets(id),
         pages,
         new LowerWriter(plan, lineside).table(id),
         tables,
@@ -146,6 +152,14 @@ public final class Composer {
         new SeldomWriter(plan, lineside).hazards(id),
         supplied.notSupplied(),
         supplied.answeredFor(accepted));
+  }
+
+  private static Set<String> onPlates(List<ApproachPage> pages) {
+    return pages.stream()
+        .flatMap(p -> p.plate().stream())
+        .flatMap(p -> p.onPaper().stream())
+        .map(Shown::name)
+        .collect(Collectors.toSet());
   }
 
   private static List<Fact> summary(Plan plan, Words words) {

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 
 /**
  * Puts what is told of each place into rows: a row for a place, and at a stop one for the stand and
@@ -24,6 +25,7 @@ final class LineRows {
    * @param begun which of what is to do begins an application for a target; −1 where none does
    * @param approach that it belongs to, by its number; 0 where it belongs to none
    * @param starts whether the train leaves a stop
+   * @param views of what is there
    */
   record Row(
       double atM,
@@ -34,7 +36,15 @@ final class LineRows {
       int begun,
       int approach,
       boolean heading,
-      boolean starts) {}
+      boolean starts,
+      List<Views.View> views) {
+    private Row with(Views.View view) {
+      List<Views.View> all = new ArrayList<>(views);
+      all.add(view);
+      return new Row(
+          atM, place, speed, what, todo, begun, approach, heading, starts, List.copyOf(all));
+    }
+  }
 
   /** What a train does at one place, one after another. */
   private enum Phase {
@@ -66,6 +76,7 @@ final class LineRows {
   private final Stands stands;
   private final double startM;
   private final List<Item> items = new ArrayList<>();
+  private final List<Views.View> views = new ArrayList<>();
 
   LineRows(Plan plan, Words words, Run run) {
     this.words = words;
@@ -82,6 +93,10 @@ final class LineRows {
   /** A lower permissible speed begins. */
   void falls(double atM, String text) {
     add(atM, Phase.PASSES, text, false, true, 0);
+  }
+
+  void show(Views.View view) {
+    views.add(view);
   }
 
   void stands(Approach approach, String text) {
@@ -144,6 +159,19 @@ final class LineRows {
       }
       out.add(row(items.subList(from, i)));
     }
+    return shown(out);
+  }
+
+  /** A picture stands where it is told what is there, nearest to its thing. */
+  private List<Row> shown(List<Row> rows) {
+    List<Row> out = new ArrayList<>(rows);
+    for (Views.View view : views) {
+      IntStream.range(0, out.size())
+          .filter(i -> !out.get(i).what().isEmpty())
+          .boxed()
+          .min(Comparator.comparingDouble(i -> Math.abs(out.get(i).atM() - view.atM())))
+          .ifPresent(i -> out.set(i, out.get(i).with(view)));
+    }
     return out;
   }
 
@@ -176,7 +204,8 @@ final class LineRows {
         here.stream().filter(Item::begins).findFirst().map(i -> todo.indexOf(i.text())).orElse(-1),
         here.stream().mapToInt(Item::approach).filter(a -> a > 0).findFirst().orElse(0),
         here.stream().anyMatch(Item::heading),
-        first.phase() == Phase.STARTS);
+        first.phase() == Phase.STARTS,
+        List.of());
   }
 
   /** Where a lower speed begins, the speed that the train may have there at the worst. */

@@ -38,11 +38,13 @@ final class LineTeller {
   private final Assignment assignment;
   private final Lineside lineside;
   private final Standing standing;
+  private final Views views;
   private final Words words;
   private final Run run;
   private final LineRows rows;
 
-  LineTeller(Plan plan, Lineside lineside, Standing standing) {
+  LineTeller(Plan plan, Lineside lineside, Standing standing, Views views) {
+    this.views = views;
     this.standing = standing;
     this.plan = plan;
     this.assignment = plan.assignment();
@@ -72,6 +74,7 @@ final class LineTeller {
           begun.containsKey(step.first()));
     }
     plan.approaches().forEach(this::stands);
+    views.all().forEach(rows::show);
     return rows.rows();
   }
 

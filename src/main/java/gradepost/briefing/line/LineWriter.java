@@ -4,6 +4,7 @@ import gradepost.briefing.LineSheet;
 import gradepost.briefing.chart.LineChart;
 import gradepost.briefing.word.Standing;
 import gradepost.briefing.word.Words;
+import gradepost.pack.Pictures;
 import gradepost.plan.Plan;
 import gradepost.task.Assignment;
 import gradepost.task.Call;
@@ -22,13 +23,21 @@ public final class LineWriter {
   private final Words words;
   private final Plan plan;
   private final Standing standing;
+  private final Views views;
   private final LineChartWriter charts;
   private final PlateRule rule;
 
+  /** Without pictures. */
+  public LineWriter(Plan plan, Lineside lineside, Standing standing) {
+    this(plan, lineside, standing, new Views(lineside, Pictures.NONE));
+  }
+
   /**
    * @param standing when its notices hold
+   * @param views of what is not shown elsewhere
    */
-  public LineWriter(Plan plan, Lineside lineside, Standing standing) {
+  public LineWriter(Plan plan, Lineside lineside, Standing standing, Views views) {
+    this.views = views;
     this.rule = new PlateRule(plan, lineside);
     this.plan = plan;
     this.assignment = plan.assignment();
@@ -56,7 +65,7 @@ public final class LineWriter {
   }
 
   private LineTeller teller() {
-    return new LineTeller(plan, lineside, standing);
+    return new LineTeller(plan, lineside, standing, views);
   }
 
   private List<Row> rows(List<LineRows.Row> told, int leastPx) {
@@ -67,6 +76,12 @@ public final class LineWriter {
   private Row row(LineRows.Row told, int leastPx) {
     RowSetting.Lines lines = lines(told, todo(told, MOST_DIGITS));
     return new Row(told, Math.max(leastPx, lines.heightPx()));
+  }
+
+  private RowPictures.Bare shown(Row row) {
+    int below = lines(row.told(), todo(row.told(), MOST_DIGITS)).below().heightPx();
+    return new RowPictures.Bare(
+        row.heightPx(), Math.max(row.heightPx(), below), row.told().views());
   }
 
   private RowSetting.Lines lines(LineRows.Row told, List<String> todo) {
@@ -162,10 +177,11 @@ public final class LineWriter {
       List<Row> rows,
       boolean driven,
       int roomPx) {
+    RowPictures pictures = RowPictures.of(rows.stream().map(this::shown).toList(), roomPx);
     List<LineChart.Level> levels =
         RowSetting.levels(
             rows.stream().map(r -> r.told().atM()).toList(),
-            rows.stream().map(Row::heightPx).toList(),
+            pictures.heightsPx(),
             cut.fromM(),
             cut.toM(),
             roomPx);
@@ -187,7 +203,8 @@ public final class LineWriter {
               told.heading(),
               told.approach() > 0 ? rule.anchor(part, told.approach()) : "",
               false,
-              RowSetting.set(lines(told, todo), below - levels.get(i).topPx())));
+              RowSetting.set(pictures.lines(i, lines(told, todo)), below - levels.get(i).topPx()),
+              pictures.rows().get(i)));
     }
     String id = part + "-line" + number;
     return new LineSheet(

@@ -164,16 +164,20 @@ public final class Lineside {
   /** Whether a landmark is more than a signal or structure that stands there anyhow. */
   public boolean tellsMore(Over<Landmark> landmark) {
     String name = landmark.what().name().toLowerCase(Locale.ROOT);
-    boolean signal =
-        signals().stream()
-            .anyMatch(
-                s -> near(s, landmark) && name.endsWith(s.what().id().toLowerCase(Locale.ROOT)));
     boolean structure =
         assignment.route().structures().stream()
             .map(s -> over(s, s.extent()))
             .anyMatch(
                 s -> near(s, landmark) && name.equals(s.what().name().toLowerCase(Locale.ROOT)));
-    return !signal && !structure;
+    return signalOf(landmark).isEmpty() && !structure;
+  }
+
+  /** The signal that a landmark is, where it is one. */
+  Optional<Over<Signal>> signalOf(Over<Landmark> landmark) {
+    String name = landmark.what().name().toLowerCase(Locale.ROOT);
+    return signals().stream()
+        .filter(s -> near(s, landmark) && name.endsWith(s.what().id().toLowerCase(Locale.ROOT)))
+        .findFirst();
   }
 
   /** Whether a landmark beside a structure names it, as its parapet does. */

@@ -52,6 +52,11 @@ public final class RowSetting {
       int told = beside ? Math.max(what.size(), todo.size()) : what.size() + todo.size();
       return ROW_PX + Math.max(1, Math.max(place.size(), told)) * LINE_PX;
     }
+
+    /** The same with nothing beside what there is to do. */
+    Lines below() {
+      return new Lines(place, what, todo, false);
+    }
   }
 
   /**

@@ -7,6 +7,7 @@ import gradepost.briefing.chart.ApproachChart;
 import gradepost.briefing.chart.TrackStrip;
 import gradepost.briefing.line.Lineside;
 import gradepost.briefing.line.PlateRule;
+import gradepost.briefing.line.Views;
 import gradepost.briefing.word.ActionWords;
 import gradepost.briefing.word.SeenWords;
 import gradepost.briefing.word.Standing;
@@ -60,11 +61,11 @@ public final class ApproachWriter {
 
   /** Without pictures. */
   public ApproachWriter(Plan plan, Lineside lineside, Standing standing) {
-    this(plan, lineside, standing, Pictures.NONE);
+    this(plan, lineside, standing, new Views(lineside, Pictures.NONE));
   }
 
-  public ApproachWriter(Plan plan, Lineside lineside, Standing standing, Pictures pictures) {
-    this.shown = new ShownWriter(plan.assignment(), lineside, pictures);
+  public ApproachWriter(Plan plan, Lineside lineside, Standing standing, Views views) {
+    this.shown = new ShownWriter(views, lineside.words().grid());
     this.standing = standing;
     this.plan = plan;
     this.assignment = plan.assignment();
@@ -109,7 +110,9 @@ public final class ApproachWriter {
       Plate boxes = plates.plate(sheet, about(approach, sheet), fails, points);
       List<ApproachPage.ActionLine> own =
           lines.subList(Math.min(boxes.firstLine(), lines.size()), lines.size());
-      plate = Optional.of(boxes.with(shown.of(sheet, own, grid, boxes.section())));
+      plate =
+          Optional.of(
+              boxes.with(shown.of(sheet, approach.target().atM(), own, grid, boxes.section())));
     }
     return new ApproachPage(
         id,

@@ -2,27 +2,20 @@ package gradepost.briefing.page;
 
 import gradepost.briefing.ApproachPage;
 import gradepost.briefing.Plate;
+import gradepost.briefing.Shown;
 import gradepost.briefing.line.LineBreaks;
-import gradepost.briefing.line.Lineside;
-import gradepost.pack.Picture;
-import gradepost.pack.Pictures;
-import gradepost.route.Landmark;
-import gradepost.route.place.Applies;
-import gradepost.route.place.Direction;
-import gradepost.task.Assignment;
+import gradepost.briefing.line.Views;
 import gradepost.told.InstructionSheet;
 import gradepost.told.PrintedApplication;
-import gradepost.told.PrintedCase;
-import gradepost.told.PrintedCues;
 import gradepost.told.Seen;
-import java.util.ArrayList;
+import gradepost.told.print.PrintGrid;
+import gradepost.told.print.PrintedPlace;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * The pictures of the landmarks by which a braking point is found. They stand below the
- * instructions, in what these leave of their box, so that no box of the plate is moved by them.
+ * The pictures of what by which a braking point is found. They stand below the instructions, in
+ * what these leave of their box, so that no box of the plate is moved by them.
  */
 final class ShownWriter {
   /** How many stand side by side. */
@@ -56,83 +49,63 @@ final class ShownWriter {
   /** Smaller ones show nothing. */
   private static final int LEAST_MM = 12;
 
-  private final Lineside lineside;
-  private final Assignment assignment;
-  private final Pictures pictures;
+  private final Views views;
+  private final PrintGrid grid;
 
-  ShownWriter(Assignment assignment, Lineside lineside, Pictures pictures) {
-    this.assignment = assignment;
-    this.lineside = lineside;
-    this.pictures = pictures;
+  ShownWriter(Views views, PrintGrid grid) {
+    this.views = views;
+    this.grid = grid;
   }
 
   /**
    * Those of one sheet.
    *
+   * @param targetM of its approach, metres run
    * @param lines what the box holds beside them
    * @param section as it is written behind a place, and left out in the box
    */
-  List<Plate.Shown> of(
+  List<Shown> of(
       InstructionSheet sheet,
+      double targetM,
       List<ApproachPage.ActionLine> lines,
-      Plate.Grid grid,
+      Plate.Grid boxes,
       String section) {
-    List<String> names =
-        sheet.begun().stream()
-            .flatMap(ShownWriter::cues)
-            .filter(t -> t.kind() == Seen.Kind.LANDMARK)
-            .map(Seen.Thing::name)
-            .distinct()
-            .filter(name -> picture(name).isPresent())
-            .limit(MOST)
-            .toList();
+    List<Views.View> cues =
+        sheet.begun().stream().flatMap(a -> cues(a, targetM)).distinct().limit(MOST).toList();
     double used =
         lines.stream().mapToDouble(line -> heightMm(line, go(sheet, line), section)).sum();
-    double roomMm = grid.rowsMm() - HEADS_MM - used;
-    List<Plate.Shown> out = new ArrayList<>();
-    for (String name : names) {
-      picture(name).ifPresent(p -> out.add(shown(name, p, names.size(), roomMm)));
-    }
-    return out;
+    double roomMm = boxes.rowsMm() - HEADS_MM - used;
+    return cues.stream().map(v -> shown(v, cues.size(), roomMm)).toList();
   }
 
-  private static Plate.Shown shown(String name, Picture picture, int pictures, double roomMm) {
+  private static Shown shown(Views.View view, int pictures, double roomMm) {
     int slotMm = BOX_MM / Math.max(2, pictures);
-    double across = picture.widthPx();
-    double down = picture.heightPx();
+    double across = view.picture().widthPx();
+    double down = view.picture().heightPx();
     double scale = Math.min(WIDE_MM.get(pictures) / across, roomMm / down);
     int widthMm = (int) (across * scale);
     int heightMm = (int) (down * scale);
     int beside = pictures == 1 ? BOX_MM - widthMm : slotMm - widthMm;
-    double words = NAME_MM * LineBreaks.lines(name, false, (beside - AIR_MM) / TYPE_MM);
+    double words = NAME_MM * LineBreaks.lines(view.name(), false, (beside - AIR_MM) / TYPE_MM);
     boolean fits = widthMm >= LEAST_MM && heightMm >= LEAST_MM && words <= roomMm;
-    return new Plate.Shown(name, picture.data(), fits ? widthMm : 0, fits ? heightMm : 0);
+    String data = view.picture().data();
+    return new Shown(view.name(), data, fits ? widthMm : 0, fits ? heightMm : 0);
   }
 
   /** What the driver goes by on each rail, that of the plan first. */
-  private static Stream<Seen.Thing> cues(PrintedApplication a) {
-    PrintedCues planned = a.cues();
-    Stream<Seen> others =
-        a.cases().stream().map(PrintedCase::point).flatMap(Optional::stream).map(p -> p.cue());
-    return Stream.concat(Stream.of(planned.seen()), others)
-        .flatMap(seen -> Stream.concat(seen.day().stream(), seen.night().stream()));
+  private Stream<Views.View> cues(PrintedApplication a, double targetM) {
+    Stream<Views.View> planned = views(a.cues().seen(), a.point(), targetM);
+    Stream<Views.View> others =
+        a.cases().stream()
+            .flatMap(c -> c.point().stream())
+            .flatMap(p -> views(p.cue(), p.place(), targetM));
+    return Stream.concat(planned, others);
   }
 
-  /** Of one that no other is called like. */
-  private Optional<Picture> picture(String name) {
-    List<Landmark> called =
-        assignment.route().landmarks().stream()
-            .filter(l -> l.name().equals(name) && lineside.applies(l.applies()))
-            .toList();
-    return called.size() == 1 && asSeen(called.get(0).applies())
-        ? called.get(0).picture().flatMap(pictures::find)
-        : Optional.empty();
-  }
-
-  /** A picture shows the view forward, but of what stands for the other direction alone. */
-  private boolean asSeen(Applies applies) {
-    return assignment.direction() == Direction.FORWARD
-        || !applies.directions().contains(Direction.FORWARD);
+  private Stream<Views.View> views(Seen seen, PrintedPlace place, double targetM) {
+    double atM = grid.metres(place, targetM);
+    return Stream.concat(seen.day().stream(), seen.night().stream())
+        .flatMap(thing -> views.cue(thing, atM).stream());
   }
 
   /** What stands under "see"; at the first point the box of the point has it. */

@@ -62,7 +62,8 @@ final class IssueItems {
   /** A change by its place, against what is said of other places. */
   private void change(List<Item> out, Table.Row row) {
     List<String> cells = row.cells();
-    if (cells.size() != 3) {
+    // What another picture shows is seen, not asked.
+    if (cells.size() != 3 || cells.get(0).equals(taught.text("change.picture"))) {
       return;
     }
     Distractors near = new Distractors(said(cells));

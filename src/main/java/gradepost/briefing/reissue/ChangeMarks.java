@@ -179,6 +179,7 @@ public final class ChangeMarks {
     parts.put("spread", page.spread());
     parts.put("speeds", page.plate().flatMap(Plate::speeds));
     parts.put("fails", page.plate().flatMap(Plate::fails).map(t -> cells(t)));
+    parts.put("pictures", page.plate().map(Plate::onPaper));
     parts.put("brake-at", page.plate().flatMap(Plate::brakeAt));
     return parts;
   }

@@ -2,6 +2,7 @@ package gradepost.briefing.reissue;
 
 import gradepost.briefing.Change;
 import gradepost.briefing.Messages;
+import gradepost.briefing.line.Views;
 import gradepost.briefing.word.Words;
 import gradepost.pack.TemporaryRestriction;
 import gradepost.reissue.ApproachChange;
@@ -16,8 +17,10 @@ import gradepost.told.InstructionSheet;
 import gradepost.told.PrintedTarget;
 import gradepost.told.print.PrintedPlace;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -60,6 +63,27 @@ public final class ChangeWriter {
         .filter(change -> !change.renumberedOnly())
         .forEach(change -> out.add(approach(change)));
     return out;
+  }
+
+  /** A line for every thing of which there is another picture than before, or no longer one. */
+  public List<Change> pictures(List<Views.View> before, List<Views.View> now) {
+    Map<String, Views.View> old = new LinkedHashMap<>();
+    before.forEach(v -> old.put(v.name(), v));
+    List<Change> out = new ArrayList<>();
+    for (Views.View view : now) {
+      Optional<Views.View> then = Optional.ofNullable(old.remove(view.name()));
+      if (then.isEmpty()) {
+        out.add(picture(view, "change.picture.new"));
+      } else if (!then.get().picture().data().equals(view.picture().data())) {
+        out.add(picture(view, "change.picture.other"));
+      }
+    }
+    old.values().forEach(view -> out.add(picture(view, "change.picture.gone")));
+    return out;
+  }
+
+  private Change picture(Views.View view, String key) {
+    return new Change(words.text("change.picture"), view.name(), words.text(key), false);
   }
 
   private Change restriction(RestrictionChange change) {

@@ -9,6 +9,7 @@ import gradepost.briefing.Plate;
 import gradepost.briefing.Reference;
 import gradepost.briefing.ReferenceSheet;
 import gradepost.briefing.RoadSheet;
+import gradepost.briefing.Shown;
 import gradepost.briefing.Table;
 import gradepost.briefing.chart.Curve;
 import gradepost.briefing.chart.LineChart;
@@ -27,7 +28,7 @@ public final class Sheets {
    * of different formats cannot be compared: whoever changes the content or the order of a text
    * increases this number.
    */
-  public static final int FORMAT = 8;
+  public static final int FORMAT = 9;
 
   private final Messages messages;
 
@@ -124,7 +125,7 @@ public final class Sheets {
   }
 
   private static String plate(ApproachPage page) {
-    List<Plate.Shown> pictures = page.plate().map(Plate::pictures).orElse(List.of());
+    List<Shown> pictures = page.plate().map(Plate::onPaper).orElse(List.of());
     return boxes(page) + (pictures.isEmpty() ? "" : "\n" + CanonicalText.of(pictures));
   }
 

@@ -39,7 +39,7 @@ import java.util.stream.Stream;
  * @param cards size of the cab cards
  * @param papers what is printed of it
  * @param editions what is made beside the ordinary papers
- * @param pictures of landmarks of the route
+ * @param pictures of landmarks, signals and stations of the route
  * @param inputs the pack file first, then each file once in the order in which it is named
  * @param origins where in the files its records stand
  */

@@ -2,22 +2,24 @@ package gradepost.source.pack;
 
 import gradepost.pack.Picture;
 import gradepost.pack.Pictures;
-import gradepost.route.Landmark;
 import gradepost.route.Route;
 import gradepost.source.file.FileMistakes;
 import gradepost.source.file.FileNames;
 import gradepost.source.file.Input;
 import gradepost.source.file.SourceFiles;
 import gradepost.source.route.LinesideTables;
+import gradepost.source.route.StationTables;
+import gradepost.yaml.Key;
 import gradepost.yaml.Reader;
 import gradepost.yaml.SourcePosition;
-import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
-/** Reads the pictures that the landmarks of a route name, each file once. */
+/** Reads the pictures that signals, landmarks and stations of a route name, each file once. */
 final class PictureReader {
   /** A picture that is printed 45 mm wide needs far less. */
   static final int LARGEST_BYTES = 2 * 1024 * 1024;
@@ -26,6 +28,8 @@ final class PictureReader {
   private final Reader route;
   private final String reference;
   private final Map<String, Input> inputs = new LinkedHashMap<>();
+  private final Map<String, Picture> found = new LinkedHashMap<>();
+  private final Set<String> tried = new HashSet<>();
 
   /**
    * @param route where problems go; as it read the route
@@ -42,21 +46,18 @@ final class PictureReader {
     return List.copyOf(inputs.values());
   }
 
+  /** To be asked of once. */
   Pictures of(Route read) {
-    Map<String, Picture> found = new LinkedHashMap<>();
-    List<String> tried = new ArrayList<>();
-    for (Landmark landmark : read.landmarks()) {
-      landmark
-          .picture()
-          .filter(file -> !tried.contains(file))
-          .ifPresent(
-              file -> {
-                tried.add(file);
-                picture(file, route.spot(landmark, LinesideTables.PICTURE))
-                    .ifPresent(p -> found.put(file, p));
-              });
-    }
+    read.signals().forEach(s -> named(s, s.picture(), LinesideTables.SIGNAL_PICTURE));
+    read.landmarks().forEach(l -> named(l, l.picture(), LinesideTables.PICTURE));
+    read.stations().forEach(s -> named(s, s.picture(), StationTables.PICTURE));
     return new Pictures(List.copyOf(found.values()));
+  }
+
+  private void named(Object thing, Optional<String> file, Key<String> key) {
+    if (file.isPresent() && tried.add(file.get())) {
+      picture(file.get(), route.spot(thing, key)).ifPresent(p -> found.put(file.get(), p));
+    }
   }
 
   private Optional<Picture> picture(String file, SourcePosition spot) {

@@ -57,10 +57,13 @@ public final class LinesideTables {
   static final Key<List<SignalRoute>> SIGNAL_ROUTES =
       Key.preset(
           "routes", ListOf.any(SIGNAL_ROUTE), List.of(), "one", "The routes that it can show.");
+  public static final Key<String> SIGNAL_PICTURE =
+      RouteKeys.picture(
+          "A PNG or JPEG file that shows it, in the folder of the route or below it.");
   public static final ObjectSchema<Signal> SIGNAL =
       ObjectSchema.of(
           "a signal",
-          List.of(ID, SIGNAL_KIND, AT, DIRECTION, LINE, AWS, SIGNAL_ROUTES, NOTE),
+          List.of(ID, SIGNAL_KIND, AT, DIRECTION, LINE, AWS, SIGNAL_ROUTES, SIGNAL_PICTURE, NOTE),
           v ->
               new Signal(
                   v.get(ID),
@@ -70,7 +73,8 @@ public final class LinesideTables {
                   v.get(LINE),
                   v.find(AWS),
                   v.get(SIGNAL_ROUTES),
-                  v.get(NOTE)));
+                  v.get(NOTE),
+                  v.find(SIGNAL_PICTURE)));
 
   static final Key<String> LANDMARK_NAME = Common.name("What a driver sees, in words.");
   static final Key<Hand> SIDE =
@@ -80,9 +84,7 @@ public final class LinesideTables {
   static final Key<Length> SIGHTING =
       Key.required("sighting", Common.length("1 m", "5 km"), "From how far off a driver sees it.");
   public static final Key<String> PICTURE =
-      Key.optional(
-          "picture",
-          Common.text("the name of a PNG or JPEG file"),
+      RouteKeys.picture(
           "A PNG or JPEG file that shows it as seen forward, in the folder of the route or below it;"
               + " as seen backward if it stands for that direction alone.");
   public static final ObjectSchema<Landmark> LANDMARK =

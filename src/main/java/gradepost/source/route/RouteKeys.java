@@ -49,6 +49,11 @@ public final class RouteKeys {
   public static final Key<Speed> SPEED =
       Key.required("speed", ROUTE_SPEED, "The permissible speed.");
 
+  /** A file that shows a thing; it is read when the pack is. */
+  static Key<String> picture(String description) {
+    return Key.optional("picture", Common.text("the name of a PNG or JPEG file"), description);
+  }
+
   static Extent extent(Values v) {
     return new Extent(v.get(FROM), v.get(TO));
   }

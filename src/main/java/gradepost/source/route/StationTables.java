@@ -81,13 +81,17 @@ public final class StationTables {
           "code",
           Common.text("a short name of up to six letters"),
           "The short name on charts; unique on the route.");
+  public static final Key<String> PICTURE =
+      RouteKeys.picture(
+          "A PNG or JPEG file that shows it as seen forward, in the folder of the route or below it;"
+              + " as seen backward if its platforms serve that direction alone.");
   public static final Key<List<Platform>> PLATFORMS =
       Key.required("platforms", ListOf.some(PLATFORM).unique("number"), "Its platforms.");
   static final ObjectSchema<Station> STATION =
       ObjectSchema.of(
               "a station",
-              List.of(STATION_NAME, CODE, PLATFORMS),
-              v -> new Station(v.get(STATION_NAME), v.get(CODE), v.get(PLATFORMS)))
+              List.of(STATION_NAME, CODE, PICTURE, PLATFORMS),
+              v -> new Station(v.get(STATION_NAME), v.get(CODE), v.get(PLATFORMS), v.find(PICTURE)))
           .checked(StationTables::shortCode);
 
   private static void shortCode(Values v) {
