@@ -17,6 +17,7 @@ import gradepost.told.InstructionSheet;
 import gradepost.told.PrintedTarget;
 import gradepost.told.print.PrintedPlace;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -61,7 +62,9 @@ public final class ChangeWriter {
     // A sheet has no number: one that only comes earlier or later in the run is the same sheet.
     comparison.approaches().stream()
         .filter(change -> !change.renumberedOnly())
-        .forEach(change -> out.add(approach(change)));
+        .map(this::approach)
+        .sorted(Comparator.comparing(change -> !change.onSlip()))
+        .forEach(out::add);
     return out;
   }
 
