@@ -12,6 +12,7 @@ import gradepost.reissue.Comparison;
 import gradepost.reissue.RestrictionChange;
 import gradepost.route.Path;
 import gradepost.told.InstructionSheet;
+import gradepost.told.PrintedFaster;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -196,6 +197,8 @@ public final class AddendumWriter {
       }
       if (tooLateNow(change) && notes.size() < room) {
         notes.add(writer.pointOnly(change));
+      } else if (mayBeTooFast(change) && notes.size() < room) {
+        notes.add(writer.ifFaster(change));
       } else {
         change.before().map(b -> b.target().name()).ifPresent(others::add);
       }
@@ -212,5 +215,16 @@ public final class AddendumWriter {
     boolean brakes = change.after().flatMap(InstructionSheet::brakingPoint).isPresent();
     boolean braked = change.before().flatMap(InstructionSheet::brakingPoint).isPresent();
     return brakes && (!braked || change.movedM().map(m -> m < 0).orElse(false));
+  }
+
+  /**
+   * Whether the new plan comes to a lower speed without a brake, so that it tells no point, while
+   * whoever still drives by the old one may be too fast for it.
+   */
+  private static boolean mayBeTooFast(ApproachChange change) {
+    Optional<PrintedFaster> faster = change.after().flatMap(InstructionSheet::faster);
+    return change.after().flatMap(InstructionSheet::brakingPoint).isEmpty()
+        && faster.flatMap(PrintedFaster::application).isPresent()
+        && !change.before().flatMap(InstructionSheet::faster).equals(faster);
   }
 }

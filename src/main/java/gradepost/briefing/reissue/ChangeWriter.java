@@ -14,8 +14,11 @@ import gradepost.route.Path;
 import gradepost.route.Stretch;
 import gradepost.task.PaperPeriod;
 import gradepost.told.InstructionSheet;
+import gradepost.told.PrintedApplication;
+import gradepost.told.PrintedFaster;
 import gradepost.told.PrintedTarget;
 import gradepost.told.print.PrintedPlace;
+import gradepost.told.print.PrintedSpeed;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -201,11 +204,29 @@ public final class ChangeWriter {
 
   /** Where the brake goes on now, by the sheet of the old pack where it had one. */
   String pointOnly(ApproachChange change) {
+    return words.text("change.told", which(change), point(change).orElse(""));
+  }
+
+  private String which(ApproachChange change) {
     InstructionSheet old = change.before().orElse(change.any());
-    String sheet = name(old.target());
-    String which =
-        words.text(change.before().isPresent() ? "change.approach" : "addendum.new-sheet", sheet);
-    return words.text("change.told", which, point(change).orElse(""));
+    return words.text(
+        change.before().isPresent() ? "change.approach" : "addendum.new-sheet", name(old.target()));
+  }
+
+  /** Where a train brakes that comes to a lower speed faster than the new plan does. */
+  String ifFaster(ApproachChange change) {
+    InstructionSheet now = change.after().orElseThrow();
+    PrintedTarget target = now.target();
+    PrintedApplication brake = now.faster().flatMap(PrintedFaster::application).orElseThrow();
+    String speed = target.speed().map(PrintedSpeed::text).orElse("");
+    String dry = words.place(brake.point(), target);
+    Optional<String> poor = brake.told().point().map(p -> words.place(p.place(), target));
+    if (poor.isEmpty()) {
+      return words.text("addendum.faster-dry", which(change), speed, dry);
+    }
+    return poor.get().equals(dry)
+        ? words.text("addendum.faster-any", which(change), speed, dry)
+        : words.text("addendum.faster", which(change), speed, dry, poor.get());
   }
 
   private Optional<String> point(ApproachChange change) {

@@ -127,6 +127,15 @@ class AddendumTest extends Changes {
     }
   }
 
+  /** Who still drives by the old plan may be faster there than the new one. */
+  @Test
+  void aRestrictionThatTheNewPlanMeetsWithoutABrakeHasAPointToo() throws IOException {
+    assertThat(made(List.of(standing("T 26/221", "3m 12ch", "3m 18ch", "Down Main"))).text())
+        .contains(
+            "T 26/221, not in your pack: the new plan does not brake."
+                + " If you are faster than 25 mph, brake at 75 yd to board, on any rail.");
+  }
+
   /** Cut at the middle it would lose rows: it says that it is whole, and all is on it. */
   @Test
   void ofMoreIsWholeSheets() throws IOException {
@@ -136,7 +145,7 @@ class AddendumTest extends Changes {
       try (PDDocument pdf = Loader.loadPDF(made.paper().bytes())) {
         pages = pdf.getNumberOfPages();
       }
-      assertThat(pages).as(count + " restrictions").isEqualTo(1);
+      assertThat(pages).as(count + " restrictions").isEqualTo(count > 4 ? 2 : 1);
       assertThat(made.text())
           .contains("Restrictions on this addendum: " + count + ". Do not cut it.")
           .doesNotContain("half sheet")
