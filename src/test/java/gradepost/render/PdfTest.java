@@ -225,7 +225,7 @@ public class PdfTest {
         .contains("last place for Auto full service")
         .contains("Emergency only where nothing less is enough")
         .containsPattern("people may fall\\s+and\\s+wheels\\s+may\\s+slide")
-        .contains("The changes since issue 2 are not recorded")
+        .contains("What changed since issue 2 is not told here")
         .contains("T 26/104");
   }
 
