@@ -133,7 +133,7 @@ class RouteQuantityProblemsTest {
             "platforms: «[]\n    plattforms:\n      - number: \"1\"\n        from: {",
             "error: platforms has 0 entries; allowed: 1 at least"
                 + "\n"
-                + "line/route.yaml:76:5: error: a station has no key \"plattforms\"; allowed: name, code, platforms"));
+                + "line/route.yaml:76:5: error: a station has no key \"plattforms\"; allowed: name, code, picture, platforms"));
   }
 
   private static Arguments slip(String slip, String from, String to, String expected) {
