@@ -47,7 +47,7 @@ class PackActsTest {
           .contains("A Clerk prepared or entered 0000/1 and cannot check it", "DRAFT");
       String checked = browser.post(pack + "/checked", form + "&issue=1&by=C+Checker").body();
       assertThat(checked)
-          .contains("0000/1: checked by C Checker", "<td>C Checker</td>")
+          .contains("0000/1: checked by C Checker", ">C Checker</td>")
           .doesNotContain("DRAFT", "I have checked");
 
       String handOut = form + "&by=A+Clerk&act=hand-out&issue=0000/1&people=D+Driver";
