@@ -105,7 +105,5 @@ class LabelsTest {
             IntStream.rangeClosed(1, 20)
                 .mapToObj("branch-line-%d/3, for copies 1, 2, 3"::formatted)
                 .collect(Collectors.joining(" ")));
-    java.nio.file.Files.write(
-        java.nio.file.Path.of("/tmp/h/clerk/l" + across + ".pdf"), pdf.toByteArray());
   }
 }
