@@ -41,11 +41,20 @@ import org.yaml.snakeyaml.nodes.Node;
 public final class Sources {
   private final SourceFiles files;
   private final Consumer<String> packsRead;
-  private final PackReader.Shelves shelves = new PackReader.Shelves();
+  private final PackReader.Shelves shelves;
   private final Map<String, Reading<PackFile>> packs = new ConcurrentHashMap<>();
 
   public Sources(SourceFiles files) {
     this(files, name -> {});
+  }
+
+  /**
+   * The same; what others with these shelves have read is not read again.
+   *
+   * @param shelves what several of these have in common
+   */
+  public Sources(SourceFiles files, PackReader.Shelves shelves) {
+    this(files, name -> {}, shelves);
   }
 
   /**
@@ -55,8 +64,13 @@ public final class Sources {
    *     is known still holds, nor when only its route or its notices are asked for
    */
   public Sources(SourceFiles files, Consumer<String> packsRead) {
+    this(files, packsRead, new PackReader.Shelves());
+  }
+
+  private Sources(SourceFiles files, Consumer<String> packsRead, PackReader.Shelves shelves) {
     this.files = files;
     this.packsRead = packsRead;
+    this.shelves = shelves;
   }
 
   /** Reads a route by itself, and audits it. */

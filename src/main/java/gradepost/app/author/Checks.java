@@ -6,6 +6,7 @@ import gradepost.app.store.Disk;
 import gradepost.source.Sources;
 import gradepost.source.file.DiskFiles;
 import gradepost.source.pack.PackFile;
+import gradepost.source.pack.PackReader;
 import gradepost.yaml.Problem;
 import gradepost.yaml.Problems;
 import gradepost.yaml.Reading;
@@ -21,8 +22,12 @@ import java.util.Optional;
 /** Reads a file as it would be with another text, with the packs that use it. */
 final class Checks {
   private static final int MOST_TOLD = 300;
+  private static final int MOST_KEPT = 8;
   private final DataFolder folder;
   private final StripMaker strips = new StripMaker();
+
+  /** Of what is typed only the one file is new. */
+  private final PackReader.Shelves shelves = new PackReader.Shelves(MOST_KEPT);
 
   Checks(DataFolder folder) {
     this.folder = folder;
@@ -39,7 +44,8 @@ final class Checks {
     String name = Disk.name(file.at());
     Sources sources =
         new Sources(
-            new Edited(new DiskFiles(Path.of("")), name, text.getBytes(StandardCharsets.UTF_8)));
+            new Edited(new DiskFiles(Path.of("")), name, text.getBytes(StandardCharsets.UTF_8)),
+            shelves);
     Optional<Strip> strip = Optional.empty();
     boolean read = false;
     Problems problems = Problems.NONE;

@@ -2,6 +2,7 @@ package gradepost.app.store;
 
 import gradepost.source.Sources;
 import gradepost.source.file.DiskFiles;
+import gradepost.source.pack.PackReader;
 import gradepost.yaml.YamlText;
 import java.io.IOException;
 import java.io.InputStream;
@@ -17,6 +18,11 @@ public final class Disk {
   /** A reader of files on this disk; names are relative to the working folder. */
   public static Sources sources() {
     return new Sources(new DiskFiles(Path.of("")));
+  }
+
+  /** The same; what others with these shelves have read is not read again. */
+  public static Sources sources(PackReader.Shelves shelves) {
+    return new Sources(new DiskFiles(Path.of("")), shelves);
   }
 
   /** The bytes of a table or another text that people type, which is not larger than those are. */

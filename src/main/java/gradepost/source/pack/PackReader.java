@@ -40,7 +40,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BiFunction;
 import org.yaml.snakeyaml.nodes.Node;
 
@@ -58,20 +57,39 @@ public final class PackReader {
     this.in = new Reader(name, RouteFrame.UNKNOWN);
   }
 
-  /** What packs have in common. */
-  public record Shelves(
-      ReadCache<Route> routes,
-      ReadCache<Stock> stocks,
-      ReadCache<Policy> policies,
-      ReadCache<Notices> notices,
-      Map<Audited, Problems> audits) {
+  /** What packs have in common. May be asked by many threads at once, whatever files they see. */
+  public static final class Shelves {
+    private final Files<Route> routes;
+    private final Files<Stock> stocks;
+    private final Files<Policy> policies;
+    private final Files<Notices> notices;
+    private final ReadCache<Audited, Problems> audits;
+
+    /** For one reading of many packs: all that is read is kept. */
     public Shelves() {
-      this(
-          new ReadCache<>(),
-          new ReadCache<>(),
-          new ReadCache<>(),
-          new ReadCache<>(),
-          new ConcurrentHashMap<>());
+      this(Integer.MAX_VALUE);
+    }
+
+    /**
+     * For packs that are read again and again while one of their files is edited.
+     *
+     * @param most so many files of each kind are kept, those that were last asked for
+     */
+    public Shelves(int most) {
+      routes = new Files<>(most);
+      stocks = new Files<>(most);
+      policies = new Files<>(most);
+      notices = new Files<>(most);
+      audits = new ReadCache<>(most);
+    }
+  }
+
+  /** Files of one kind. */
+  private static final class Files<T> {
+    private final ReadCache<ReadCache.Key, ReadCache.Read<T>> read;
+
+    private Files(int most) {
+      read = new ReadCache<>(most);
     }
   }
 
@@ -170,7 +188,7 @@ public final class PackReader {
   }
 
   private Optional<Read<Route>> route(Values values) {
-    return named(values, PackTable.ROUTE, FileKind.ROUTE, shelves.routes(), RouteTable::read);
+    return named(values, PackTable.ROUTE, FileKind.ROUTE, shelves.routes, RouteTable::read);
   }
 
   private Optional<PackFile> resolve(Values values, Optional<TypedPack> typed) {
@@ -180,14 +198,14 @@ public final class PackReader {
             values,
             PackTable.STOCK,
             FileKind.STOCK,
-            shelves.stocks(),
+            shelves.stocks,
             (root, reader) -> StockTable.STOCK.read(root, "the file", reader));
     Optional<Read<Policy>> policy =
         named(
             values,
             PackTable.POLICY,
             FileKind.POLICY,
-            shelves.policies(),
+            shelves.policies,
             (root, reader) -> PolicyTable.POLICY.read(root, "the file", reader));
     List<Read<Notices>> notices = notices(values, route);
     List<gradepost.stock.Formation> formations =
@@ -256,11 +274,9 @@ public final class PackReader {
   private void audit(Read<Route> route, CantLimits limits) {
     fromFiles =
         fromFiles.and(
-            shelves
-                .audits()
-                .computeIfAbsent(
-                    new Audited(route.in(), limits),
-                    key -> Audit.of(route.value(), limits, route.in())));
+            shelves.audits.get(
+                new Audited(route.in(), limits),
+                key -> Audit.of(route.value(), limits, route.in())));
   }
 
   /** Every reader, the pack's own first, so that any record can be found again in its file. */
@@ -290,7 +306,7 @@ public final class PackReader {
               values.spot(PackTable.RESTRICTIONS, i),
               FileKind.RESTRICTIONS,
               frame,
-              shelves.notices(),
+              shelves.notices,
               (root, reader) -> NoticesTable.NOTICES_FILE.read(root, "the file", reader))
           .ifPresent(
               read -> {
@@ -332,7 +348,7 @@ public final class PackReader {
       Values values,
       Key<String> key,
       FileKind kind,
-      ReadCache<T> shelf,
+      Files<T> shelf,
       BiFunction<Node, Reader, Optional<T>> read) {
     return values
         .find(key)
@@ -344,7 +360,7 @@ public final class PackReader {
       SourcePosition spot,
       FileKind kind,
       RouteFrame frame,
-      ReadCache<T> shelf,
+      Files<T> shelf,
       BiFunction<Node, Reader, Optional<T>> read) {
     Optional<String> tidy = FileNames.tidy(reference);
     if (tidy.isEmpty()) {
@@ -375,7 +391,7 @@ public final class PackReader {
     byte[] bytes = held.get();
     inputs.put(tidy.get(), new Input(tidy.get(), LineEnds.plain(bytes)));
     ReadCache.Read<T> found =
-        shelf.get(
+        shelf.read.get(
             new ReadCache.Key(new Input(name, bytes), frame),
             key -> {
               Reader reader = new Reader(name, frame);

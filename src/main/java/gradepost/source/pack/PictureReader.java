@@ -80,7 +80,9 @@ final class PictureReader {
   private Optional<Picture> shrunk(
       String file, String tidy, byte[] bytes, PictureFormat format, SourcePosition spot) {
     Optional<Picture> picture =
-        bytes.length > LARGEST_BYTES ? Optional.empty() : format.shrunk(file, bytes);
+        bytes.length > LARGEST_BYTES
+            ? Optional.empty()
+            : SmallPictures.KEPT.of(file, format, bytes);
     if (picture.isEmpty()) {
       route.error(spot, PackMistakes.NOT_A_PICTURE.with(file));
     } else {
