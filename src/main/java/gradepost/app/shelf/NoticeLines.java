@@ -2,16 +2,22 @@ package gradepost.app.shelf;
 
 import gradepost.route.Route;
 import gradepost.route.place.Location;
+import gradepost.source.pack.PackFile;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /** The lines of a shelf, each with the places that a notice may name. */
 public final class NoticeLines {
   private final Shelf shelf;
+
+  /** Of the routes as they were read last. */
+  private volatile IdentityHashMap<Route, NoticeLine> known = new IdentityHashMap<>();
 
   /** Of the packs of this shelf. */
   public NoticeLines(Shelf shelf) {
@@ -20,12 +26,23 @@ public final class NoticeLines {
 
   /** By name; those of packs that cannot be read are left out. */
   public List<NoticeLine> all() throws IOException {
+    IdentityHashMap<Route, NoticeLine> before = known;
+    IdentityHashMap<Route, NoticeLine> now = new IdentityHashMap<>();
     Map<String, NoticeLine> out = new TreeMap<>();
     for (ShelfPack pack : shelf.packs()) {
       shelf
           .file(pack)
-          .ifPresent(file -> out.computeIfAbsent(file.route().name(), n -> line(file.route())));
+          .map(PackFile::route)
+          .filter(route -> !out.containsKey(route.name()))
+          .ifPresent(
+              route -> {
+                NoticeLine line =
+                    Optional.ofNullable(before.get(route)).orElseGet(() -> line(route));
+                now.put(route, line);
+                out.put(route.name(), line);
+              });
     }
+    known = now;
     return List.copyOf(out.values());
   }
 

@@ -15,6 +15,7 @@ import gradepost.plan.Run;
 import gradepost.source.pack.PackFile;
 import gradepost.units.UnitStyle;
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -41,13 +42,23 @@ public final class OpenPapers {
   /** After an edit only what it touches is searched for. */
   private final PlannedBefore planned = new PlannedBefore();
 
-  private final Map<String, CompletableFuture<Made>> made =
+  private final Map<Asked, Making> made =
       new LinkedHashMap<>(16, 0.75f, true) {
         @Override
-        protected boolean removeEldestEntry(Map.Entry<String, CompletableFuture<Made>> e) {
+        protected boolean removeEldestEntry(Map.Entry<Asked, Making> e) {
           return size() > KEPT;
         }
       };
+
+  /** A paper of a pack. */
+  private record Asked(Path pack, String stem) {}
+
+  /** A paper as it is made, or was, from files that held this. */
+  private record Making(String fingerprint, CompletableFuture<Made> paper) {
+    boolean isAsNewAs(Making other) {
+      return fingerprint.equals(other.fingerprint);
+    }
+  }
 
   /** Papers of this shelf, with the templates of the program. */
   public OpenPapers(Shelf shelf) {
@@ -77,24 +88,25 @@ public final class OpenPapers {
     if (task.isEmpty()) {
       return Optional.empty();
     }
-    String key = pack.whole().get().fingerprint() + " " + stem;
-    CompletableFuture<Made> mine = new CompletableFuture<>();
-    CompletableFuture<Made> paper;
+    Asked asked = new Asked(pack.file(), stem);
+    Making mine = new Making(pack.whole().get().fingerprint(), new CompletableFuture<>());
+    Making making;
     synchronized (made) {
-      paper = made.computeIfAbsent(key, k -> mine);
+      // Once the files are other ones, nobody opens what was made of the old.
+      making = made.merge(asked, mine, (known, own) -> known.isAsNewAs(own) ? known : own);
     }
-    if (paper == mine) {
+    if (making.paper() == mine.paper()) {
       try {
-        mine.complete(make(pack, file.get(), task.get()));
+        mine.paper().complete(make(pack, file.get(), task.get()));
       } catch (RuntimeException e) {
         synchronized (made) {
-          made.remove(key);
+          made.remove(asked, mine);
         }
-        mine.completeExceptionally(e);
+        mine.paper().completeExceptionally(e);
       }
     }
     try {
-      return Optional.of(paper.join());
+      return Optional.of(making.paper().join());
     } catch (CompletionException e) {
       throw new IOException(e.getCause());
     }

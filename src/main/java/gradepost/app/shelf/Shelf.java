@@ -7,6 +7,7 @@ import gradepost.app.store.PackFiles;
 import gradepost.source.Sources;
 import gradepost.source.pack.PackDates;
 import gradepost.source.pack.PackFile;
+import gradepost.source.pack.PackReader;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -23,9 +24,15 @@ import java.util.stream.Stream;
 
 /** The packs of one folder. May be asked by many at once. */
 public final class Shelf {
+  private static final int MOST_KEPT = 8;
+
   private final Path folder;
   private final Clock clock;
   private final Map<Path, PackAtHand> atHand = new ConcurrentHashMap<>();
+
+  /** Of a pack that is read again after an edit, only the one file is new. */
+  private final PackReader.Shelves shelves = new PackReader.Shelves(MOST_KEPT);
+
   private volatile boolean ahead;
 
   /**
@@ -102,12 +109,13 @@ public final class Shelf {
     return all().stream()
         .filter(one -> one.id().equals(id))
         .findFirst()
-        .map(one -> today(one.now(Disk.sources())));
+        .map(one -> today(one.now(Disk.sources(shelves))));
   }
 
-  /** What was read of a pack that was shown. */
+  /** What was read last of a pack that was shown. */
   Optional<PackFile> file(ShelfPack shown) {
-    return at(shown.file()).now(Disk.sources()).pack();
+    PackAtHand one = at(shown.file());
+    return one.last().orElseGet(() -> one.now(Disk.sources(shelves))).pack();
   }
 
   /** Each pack that lies in the folder now, by its file; those that are gone are forgotten. */
