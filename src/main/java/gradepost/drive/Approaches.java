@@ -6,7 +6,6 @@ import gradepost.drive.fallback.EarlierPoints;
 import gradepost.drive.fallback.RechargeCaution;
 import gradepost.drive.fallback.Recharges;
 import gradepost.drive.fallback.Spreads;
-import gradepost.drive.grid.Places;
 import gradepost.drive.leg.ApproachSolution;
 import gradepost.plan.Action;
 import gradepost.plan.Application;
@@ -53,6 +52,7 @@ final class Approaches {
    * @param recharges of its releases
    * @param earlier where the brake is on before the computed point
    * @param applications of all runs of this plan, as they are known
+   * @param permitted the same
    * @param spreads the same
    */
   Approaches(
@@ -66,6 +66,7 @@ final class Approaches {
       List<Recharges.Full> recharges,
       Map<Target, EarlierPoints.Earlier> earlier,
       Applications applications,
+      PermittedRun permitted,
       Spreads spreads) {
     this.applications = applications;
     this.spreads = spreads;
@@ -78,7 +79,7 @@ final class Approaches {
     this.tests = tests;
     this.breaches = breaches;
     this.recharges = recharges;
-    this.permitted = new PermittedRun(assignment, bench, ceiling, new Places(assignment));
+    this.permitted = permitted;
   }
 
   /**

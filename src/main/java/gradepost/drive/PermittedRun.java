@@ -23,8 +23,10 @@ import gradepost.task.Target;
 import gradepost.units.Rounding;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * The run to a lower speed of a train that is as fast as it may be: full power from the last stand,
@@ -37,6 +39,9 @@ final class PermittedRun {
   private final Ceiling ceiling;
   private final Places places;
   private final PlannerSettings settings;
+
+  /** By where they begin. */
+  private final Map<Double, FromStand> known = new ConcurrentHashMap<>();
 
   PermittedRun(Assignment assignment, TrainModels bench, Ceiling ceiling, Places places) {
     this.assignment = assignment;
@@ -144,24 +149,49 @@ final class PermittedRun {
   }
 
   private RunStates line(double startM, double toM) {
-    int top = assignment.stock().traction().notches().size() - 1;
-    Stepper stepper = bench.plannedStepper();
-    StopConditions until = new StopConditions();
-    SpeedProfile line = new SpeedProfile();
-    stepper.place(0, startM, 0);
-    line.addHeld(stepper);
-    while (stepper.atM() < toM) {
-      stepper.power(top);
-      double next = Math.min(stepper.atM() + settings.fallback().permittedStepM(), toM);
-      stepper.advance(until.clear().place(next).time(stepper.timeS() + 600));
-      if (stepper.atM() < next - Slack.PLACE_M) {
-        return line;
-      }
-      double mps = Math.min(stepper.speedMps(), before(next));
-      stepper.place(stepper.timeS(), next, mps);
-      line.addHeld(stepper);
+    return known.computeIfAbsent(startM, FromStand::new).upTo(toM);
+  }
+
+  /**
+   * The run from one stand, in steps, as far as it was ever asked for: to the last of many targets
+   * it is worked out once. May be asked by many threads at once.
+   */
+  private final class FromStand {
+    private final Stepper stepper = bench.plannedStepper();
+    private final StopConditions until = new StopConditions();
+    private final SpeedProfile steps = new SpeedProfile();
+    private boolean stalled;
+
+    FromStand(double startM) {
+      stepper.place(0, startM, 0);
+      steps.addHeld(stepper);
     }
-    return line;
+
+    synchronized RunStates upTo(double toM) {
+      double stepM = settings.fallback().permittedStepM();
+      while (!stalled && stepper.atM() + stepM <= toM) {
+        stalled = !gets(stepper, stepper.atM() + stepM, steps);
+      }
+      SpeedProfile line = steps.upTo(toM);
+      if (line.endM() < toM && toM < line.endM() + stepM) {
+        Stepper rest = bench.plannedStepper();
+        rest.restore(line.state(line.size() - 1));
+        gets(rest, toM, line);
+      }
+      return line;
+    }
+
+    /** Whether the train comes to a place, as fast as it may be. */
+    private boolean gets(Stepper from, double toM, SpeedProfile line) {
+      from.power(assignment.stock().traction().notches().size() - 1);
+      from.advance(until.clear().place(toM).time(from.timeS() + 600));
+      if (from.atM() < toM - Slack.PLACE_M) {
+        return false;
+      }
+      from.place(from.timeS(), toM, Math.min(from.speedMps(), before(toM)));
+      line.addHeld(from);
+      return true;
+    }
   }
 
   /** What is permissible up to a place; a lower speed that begins there is not yet kept. */

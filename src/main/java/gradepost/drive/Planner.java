@@ -10,6 +10,7 @@ import gradepost.drive.check.Signals;
 import gradepost.drive.fallback.EarlierPoints;
 import gradepost.drive.fallback.Recharges;
 import gradepost.drive.fallback.Spreads;
+import gradepost.drive.grid.Places;
 import gradepost.drive.leg.ApproachSolution;
 import gradepost.drive.leg.ChosenRun;
 import gradepost.drive.leg.DrivenLeg;
@@ -77,6 +78,7 @@ public final class Planner {
   private final double startM;
   private final TestPlaces testPlaces;
   private final Applications applications;
+  private final PermittedRun permitted;
   private final Spreads spreads;
   private final PlannedBefore before;
 
@@ -89,6 +91,7 @@ public final class Planner {
     this.startM = Stops.markM(assignment, assignment.calls().get(0));
     this.testPlaces = new TestPlaces(assignment, bench, ceiling);
     this.applications = new Applications(assignment, bench, ceiling);
+    this.permitted = new PermittedRun(assignment, bench, ceiling, new Places(assignment));
     this.spreads = new Spreads(assignment, bench, ceiling, before.spreads());
   }
 
@@ -206,6 +209,7 @@ public final class Planner {
                 Recharges.of(assignment.stock().service(), rerun.made(), rerun.refillS(), trace),
                 earlier,
                 applications,
+                permitted,
                 spreads)
             .of(pieces, trace);
     return new Worked(chosen, pieces, rerun, trace, tests, approaches);

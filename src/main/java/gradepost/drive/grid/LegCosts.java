@@ -103,7 +103,7 @@ public final class LegCosts {
 
   private double brakings(int kind, int cell) {
     double best = Double.POSITIVE_INFINITY;
-    for (int b = 0; b < table.brakings; b++) {
+    for (int b = 0; b < table.brakings && table.lands(kind + b, cell); b++) {
       int then = table.staysOn(kind + b, cell) ? check : 0;
       best = Math.min(best, cost(kind + b, cell, then));
     }

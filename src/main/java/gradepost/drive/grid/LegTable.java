@@ -97,19 +97,22 @@ final class LegTable {
     put(checking, cell, steps.brakings(k, v, grid.checkPa[k]));
   }
 
+  /** Those that land somewhere, one behind the other. */
   private void put(int kind, int cell, List<LegSteps.Move> moves) {
-    for (int b = 0; b < Math.min(brakings, moves.size()); b++) {
-      put(kind + b, cell, moves.get(b));
+    int next = kind;
+    for (LegSteps.Move move : moves.subList(0, Math.min(brakings, moves.size()))) {
+      next += put(next, cell, move) ? 1 : 0;
     }
   }
 
-  private void put(int kind, int cell, LegSteps.@Nullable Move move) {
+  /** Whether it lands somewhere. */
+  private boolean put(int kind, int cell, LegSteps.@Nullable Move move) {
     if (move == null) {
-      return;
+      return false;
     }
     LegGrid.Landing at = grid.landing(move.place(), move.mps());
     if (at == null) {
-      return;
+      return false;
     }
     int step = cell * kinds + kind;
     low[step] = cell(move.place(), at.low());
@@ -120,6 +123,7 @@ final class LegTable {
     moves[step] = (byte) move.moves();
     came[step] = !move.powered();
     braked[step] = move.braked();
+    return true;
   }
 
   /** Cost of a step and of what follows it. */
@@ -131,6 +135,11 @@ final class LegTable {
     }
     double onward = LegGrid.between(then[at], then[high[step]], share[step]);
     return joules[step] + watts * seconds[step] + perMove * moves[step] + onward;
+  }
+
+  /** Whether a step can be made at all. */
+  boolean lands(int kind, int cell) {
+    return low[cell * kinds + kind] >= 0;
   }
 
   /** Whether a braking leaves the brake on at its end. */

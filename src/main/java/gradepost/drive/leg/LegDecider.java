@@ -63,6 +63,12 @@ final class LegDecider {
     return new LegChooser(assignment, bench, ceiling, startM, targets, limits, tests.made());
   }
 
+  /** Goes from a way of such a chooser to better ones near by. */
+  LegImprover improver(LegChooser chooser, double allowedS) {
+    double unitMps = assignment.route().units().speedUnitMps();
+    return new LegImprover(chooser, bench.settings(), unitMps, allowedS);
+  }
+
   /** With as many running brake tests as there is room for, and a way that stands with them. */
   DecidedLeg leg(PointLimits limits) {
     LegQuestion question = new LegQuestion(assignment, bench.settings(), startM, targets, limits);
@@ -143,9 +149,7 @@ final class LegDecider {
       ways.addAll(between(chooser, moves.get(move), priced.get(move), allowedS));
     }
     LegChooser.Way best = LegImprover.best(ways.get(0), ways, allowedS);
-    LegImprover improver =
-        new LegImprover(
-            chooser, bench.settings(), assignment.route().units().speedUnitMps(), allowedS);
+    LegImprover improver = improver(chooser, allowedS);
     List<LegChooser.Way> left = new ArrayList<>(ways);
     List<LegChooser.Way> near = new ArrayList<>();
     for (int seed = 0; seed < settings.seeds() && !left.isEmpty(); seed++) {

@@ -20,6 +20,9 @@ import java.util.stream.IntStream;
  * a restriction on one leaves the others as they are.
  */
 public final class RunChooser {
+  /** A way that is no more than this dearer than one without limits needs no search for another. */
+  private static final double HARDLY_DEARER = 0.01;
+
   private final Assignment assignment;
   private final TrainModels bench;
   private final Recall<LegQuestion, LegAnswer> known;
@@ -114,8 +117,14 @@ public final class RunChooser {
     LegChooser.Way all = chooser.way(leg.way().manner().within(limits.and(leg.points())));
     boolean good = (own.isEmpty() ? all.asGoodAs(leg.way()) : all.stands()) && chooser.holds(all);
     if (good && all.timeS() <= leg.allowedS()) {
-      return new DrivenLeg(
-          fromM, leg.targets(), all, limits, leg.allowedS(), leg.fastest(), leg.tests());
+      return driven(all, limits, leg);
+    }
+    Optional<LegChooser.Way> near =
+        all.stands() && all.timeS() > leg.allowedS()
+            ? near(leg, all, decider, chooser)
+            : Optional.empty();
+    if (near.isPresent()) {
+      return driven(near.get(), limits, leg);
     }
     DecidedLeg noLater = decider.leg(limits.and(leg.points()));
     DecidedLeg again = taken(noLater).stands() ? noLater : decider.leg(limits);
@@ -124,6 +133,26 @@ public final class RunChooser {
     }
     DecidedLeg some = withSome(own, decider);
     return driven(some, some.limits(), fromM);
+  }
+
+  private static DrivenLeg driven(LegChooser.Way way, PointLimits limits, DrivenLeg leg) {
+    return new DrivenLeg(
+        leg.fromM(), leg.targets(), way, limits, leg.allowedS(), leg.fastest(), leg.tests());
+  }
+
+  /**
+   * A way in time near one that the earlier points have made too slow; empty where a search of the
+   * whole leg could find one that is much better.
+   */
+  private static Optional<LegChooser.Way> near(
+      DrivenLeg leg, LegChooser.Way slow, LegDecider decider, LegChooser chooser) {
+    LegChooser.Way way = decider.improver(chooser, leg.allowedS()).improved(slow);
+    boolean good =
+        way.asGoodAs(leg.way())
+            && way.dear() <= leg.way().dear() + HARDLY_DEARER
+            && way.timeS() <= leg.allowedS()
+            && chooser.holds(way);
+    return good ? Optional.of(way) : Optional.empty();
   }
 
   private DrivenLeg driven(DecidedLeg leg, PointLimits limits, double fromM) {

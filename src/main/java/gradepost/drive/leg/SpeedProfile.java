@@ -21,6 +21,16 @@ public final class SpeedProfile extends RunStates {
     add(stepper.save());
   }
 
+  /** The same run up to a place: where it begins, and what was added up to there. */
+  public SpeedProfile upTo(double toM) {
+    SpeedProfile out = new SpeedProfile();
+    for (int i = 0; i < places.size() && (i == 0 || places.get(i).atM() <= toM); i++) {
+      out.places.add(places.get(i));
+      out.add(state(i));
+    }
+    return out;
+  }
+
   @Override
   public void pickUp(Stepper stepper, double atM) {
     int i = Math.min(indexAt(atM), places.size() - 2);
