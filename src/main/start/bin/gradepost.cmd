@@ -1,6 +1,6 @@
 @echo off
 rem Starts gradepost in half the time of "java -jar": with the classes that the first brief and the first
-rem desk have stored, and a compiler that is soon done. The thorough one would pay only after some hundred packs.
+rem desk have stored, and a compiler that is soon done. The thorough one pays only in what runs for long.
 rem bin/gradepost does the same where there is a sh: change both.
 setlocal
 for %%d in ("%~dp0..") do set "home=%%~fd"
@@ -8,10 +8,10 @@ set "java=java"
 if defined JAVA_HOME set "java=%JAVA_HOME%\bin\java"
 if exist "%home%\runtime\bin\java.exe" set "java=%home%\runtime\bin\java"
 set "stored=%home%\gradepost.jsa"
-rem A desk is open all day: it begins with little memory, and takes more where it needs it. A worker
-rem makes packs by the hundred, for which the thorough compiler pays.
+rem A desk is open all day, and a worker makes packs by the hundred: both have the thorough compiler. A desk
+rem begins with little memory, and takes more where it needs it.
 set "own="
-if "%~1"=="desk" set "own=-Xms48m -Xmn32m"
+if "%~1"=="desk" set "own=-XX:TieredStopAtLevel=4 -Xms48m -Xmn32m"
 if "%~1"=="desk" set "stored=%home%\gradepost-desk.jsa"
 if "%~1"=="work" set "own=-XX:TieredStopAtLevel=4"
 rem Ctrl+C at the first desk may have ended this script too, before it put the classes in place.

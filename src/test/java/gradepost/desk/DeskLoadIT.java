@@ -115,7 +115,7 @@ class DeskLoadIT {
             Path.of(System.getProperty("java.home"), "bin", "java").toString(),
             "-Xms48m",
             "-Xmn32m",
-            System.getProperty("gradepost.compiler", "-XX:TieredStopAtLevel=1"),
+            System.getProperty("gradepost.compiler", "-XX:TieredStopAtLevel=4"),
             "-XX:+UseSerialGC",
             "-cp",
             System.getProperty(
