@@ -8,7 +8,6 @@ import gradepost.app.store.Answer;
 import gradepost.app.store.Delivery;
 import gradepost.app.store.Paper;
 import gradepost.app.store.Progress;
-import gradepost.drive.PlannedBefore;
 import gradepost.pack.PaperKind;
 import gradepost.source.pack.PackDates;
 import gradepost.source.pack.PackFile;
@@ -56,12 +55,11 @@ final class PackBrief {
       return told.and(Answer.refused(AppText.BRIEF_EXPIRED.with(file.toString()).inWords()));
     }
     PaperMaker maker = new PaperMaker(file, pack, wanted, wish.seed(), wish.json());
-    PlannedBefore planned = new PlannedBefore();
     List<LayoutPool.Job<PaperMaker.Made>> jobs = new ArrayList<>();
     for (Task task : Task.of(pack)) {
       jobs.add(
           layout -> {
-            PaperMaker.Made made = maker.of(task, layout, planned);
+            PaperMaker.Made made = maker.of(task, layout);
             done(task);
             return made;
           });

@@ -23,6 +23,13 @@ public record PlannedBefore(
   /** So many brakings. */
   private static final int SPREADS = 400;
 
+  private static final PlannedBefore IN_THIS_PROCESS = new PlannedBefore();
+
+  /** What all of this process remember together: a paper is looked at, then issued. */
+  public static PlannedBefore inThisProcess() {
+    return IN_THIS_PROCESS;
+  }
+
   /** Nothing yet. */
   public PlannedBefore() {
     this(LEGS, SPREADS);

@@ -17,7 +17,6 @@ import gradepost.briefing.reissue.ChangeWriter;
 import gradepost.briefing.reissue.ReissuePapers.Aged;
 import gradepost.briefing.reissue.Sheets;
 import gradepost.briefing.word.Words;
-import gradepost.drive.PlannedBefore;
 import gradepost.plan.Plan;
 import gradepost.reissue.Changeover;
 import gradepost.reissue.Comparison;
@@ -56,10 +55,8 @@ public final class DifferenceFinder {
     List<String> failures = new ArrayList<>();
     now.early().all().forEach(p -> failures.add(p.text()));
     List<Composed> papers = new ArrayList<>();
-    // Where the new run is as the old one was, it is not searched for again.
-    PlannedBefore planned = new PlannedBefore();
     for (PaperPair pair : PaperPair.of(last.map(LastIssue::pack), now)) {
-      Composed paper = paper(file, pair, now, last, planned);
+      Composed paper = paper(file, pair, now, last);
       failures.addAll(Failures.inWords(file, pair.now(), paper.of().plan()));
       papers.add(paper);
     }
@@ -81,15 +78,14 @@ public final class DifferenceFinder {
     }
   }
 
-  private Composed paper(
-      Path file, PaperPair pair, PackFile now, Optional<LastIssue> last, PlannedBefore planned)
+  private Composed paper(Path file, PaperPair pair, PackFile now, Optional<LastIssue> last)
       throws Unplanned {
     Task task = pair.now();
-    Plan plan = task.plan(file, planned);
+    Plan plan = task.plan(file);
     if (last.isEmpty() || pair.before().isEmpty()) {
       return paper(task, plan, now, Optional.empty());
     }
-    Plan then = pair.mayDiffer() ? pair.before().get().plan(file, planned) : plan;
+    Plan then = pair.mayDiffer() ? pair.before().get().plan(file) : plan;
     return paper(task, plan, now, Optional.of(new Then(then, last.get())));
   }
 

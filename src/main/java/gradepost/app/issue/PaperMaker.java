@@ -8,7 +8,6 @@ import gradepost.briefing.Messages;
 import gradepost.briefing.Reference;
 import gradepost.briefing.compose.Composer;
 import gradepost.briefing.reference.ReferenceWriter;
-import gradepost.drive.PlannedBefore;
 import gradepost.pack.PaperKind;
 import gradepost.plan.Plan;
 import gradepost.policy.SignOffRules;
@@ -85,26 +84,18 @@ public final class PaperMaker {
     return readings.stream().mapToInt(r -> r.found().map(p -> Task.of(p).size()).orElse(0)).sum();
   }
 
-  /**
-   * Plans and composes a paper, and lays nothing out.
-   *
-   * @param before what is known of runs that were planned before
-   */
-  public Made composed(Task task, Messages messages, PlannedBefore before) throws Unplanned {
-    Plan plan = task.plan(file, before);
+  /** Plans and composes a paper, and lays nothing out. */
+  public Made composed(Task task, Messages messages) throws Unplanned {
+    Plan plan = task.plan(file);
     List<String> failures = Failures.inWords(file, task, plan);
     Optional<Briefing> briefing =
         failures.isEmpty() ? Optional.of(briefing(task, plan, messages)) : Optional.empty();
     return new Made(task, plan, briefing, List.of(), List.of(), failures);
   }
 
-  /**
-   * Makes those that need nothing of the other papers.
-   *
-   * @param before what is known of runs that were planned before
-   */
-  public Made of(Task task, Layout layout, PlannedBefore before) throws IOException {
-    Made composed = composed(task, layout.messages(), before);
+  /** Makes those that need nothing of the other papers. */
+  public Made of(Task task, Layout layout) throws IOException {
+    Made composed = composed(task, layout.messages());
     return composed.briefing().isEmpty()
         ? composed
         : laidOut(task, composed.plan(), composed.briefing().get(), layout);

@@ -30,11 +30,7 @@ public record Task(String stem, String title, Assignment assignment) {
    * @throws NoEnd if a search reaches its bound
    */
   public Plan plan() {
-    return plan(new PlannedBefore());
-  }
-
-  private Plan plan(PlannedBefore before) {
-    return Planner.plan(assignment, before);
+    return Planner.plan(assignment, PlannedBefore.inThisProcess());
   }
 
   /**
@@ -43,13 +39,8 @@ public record Task(String stem, String title, Assignment assignment) {
    * @param file of the pack, for the message
    */
   public Plan plan(Path file) throws Unplanned {
-    return plan(file, new PlannedBefore());
-  }
-
-  /** The same by whoever has planned runs before that may be nearly this one. */
-  public Plan plan(Path file, PlannedBefore before) throws Unplanned {
     try {
-      return plan(before);
+      return plan();
     } catch (NoEnd e) {
       throw new Unplanned("%s: error: %s".formatted(file, Failures.of(this, e).what()), e);
     }

@@ -8,7 +8,6 @@ import gradepost.app.store.Unplanned;
 import gradepost.briefing.Briefing;
 import gradepost.briefing.LineSheet;
 import gradepost.briefing.Messages;
-import gradepost.drive.PlannedBefore;
 import gradepost.pack.PaperKind;
 import gradepost.plan.Plan;
 import gradepost.plan.Run;
@@ -38,9 +37,6 @@ public final class OpenPapers {
   private final Shelf shelf;
   private final ConcurrentLinkedQueue<Layout> idle = new ConcurrentLinkedQueue<>();
   private final Messages messages = Messages.english();
-
-  /** After an edit only what it touches is searched for. */
-  private final PlannedBefore planned = new PlannedBefore();
 
   private final Map<Asked, Making> made =
       new LinkedHashMap<>(16, 0.75f, true) {
@@ -117,7 +113,7 @@ public final class OpenPapers {
         new PaperMaker(pack.file(), file, Set.of(PaperKind.BRIEFING), OptionalLong.empty(), false);
     PaperMaker.Made done;
     try {
-      done = maker.composed(task, messages, planned);
+      done = maker.composed(task, messages);
     } catch (Unplanned e) {
       return new Made(
           OpenPaper.failed(List.of(String.valueOf(e.getMessage()))),
