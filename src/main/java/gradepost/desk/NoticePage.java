@@ -118,7 +118,8 @@ final class NoticePage {
     model.put("filled", ctx.path().equals(FILLED));
     model.put("confirm", Asked.field(ctx, "confirm"));
     model.put("emergency", ctx.formParam("emergency") != null);
-    model.put("open", works.open());
+    model.put("recent", works.recent());
+    model.put("kept", desk.keepsRegister());
     model.put(
         "drawn",
         looked.runs().stream()

@@ -90,6 +90,9 @@ class NoticePageTest {
 
     String issued = browser.ended(browser.post("/notice/issue", form(right, "B Clerk")));
     assertThat(issued).contains("Issued and registered", "Begun by B Clerk", "supplement");
+    assertThat(browser.get("/notice").body())
+        .contains("A notice of B Clerk was issued: its papers")
+        .doesNotContain("No register is kept here yet");
     assertThat(written()).isGreaterThan(4);
     assertThat(browser.get("/register?list=acts").body()).contains("B Clerk", "issued");
     String pack = browser.get("/packs/0000").body();
@@ -230,6 +233,8 @@ class NoticePageTest {
     HttpResponse<String> begun = browser.post("/notice/issue", form(wrong, "B Clerk"));
     String work = begun.headers().firstValue("Location").orElse("");
     assertThat(browser.ended(begun)).contains("Not done, or not all of it", "leagues");
+    assertThat(browser.get("/notice").body())
+        .contains(work, "A notice of B Clerk was not issued, or not in every pack");
     Path file = papers.resolve(".at-work").resolve(work.replaceFirst(".*/", "") + ".work");
     Files.writeString(file, Files.readString(file).replace("state=NOT_DONE", "state=AT_WORK"));
     desk.close();

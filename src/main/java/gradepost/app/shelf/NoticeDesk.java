@@ -45,6 +45,11 @@ public final class NoticeDesk {
     this.clock = clock;
   }
 
+  /** Whether there is a register; without one nothing can be issued. */
+  public boolean keepsRegister() {
+    return store.exists();
+  }
+
   /**
    * A notice as it was typed.
    *

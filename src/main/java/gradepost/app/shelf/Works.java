@@ -215,10 +215,15 @@ public final class Works implements AutoCloseable {
     }
   }
 
-  /** Those that go on, and those that were broken off, the latest first. */
-  public List<Work> open() {
+  /** Those that go on or were broken off, and those of the last day; the latest first. */
+  public List<Work> recent() {
+    LocalDateTime since = LocalDateTime.now(clock).minusDays(1);
     return all().stream()
-        .filter(w -> w.state() == Work.State.AT_WORK || w.state() == Work.State.BROKEN_OFF)
+        .filter(
+            w ->
+                w.state() == Work.State.AT_WORK
+                    || w.state() == Work.State.BROKEN_OFF
+                    || w.begun().isAfter(since))
         .toList();
   }
 
