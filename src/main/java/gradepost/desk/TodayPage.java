@@ -6,15 +6,17 @@ import gradepost.app.shelf.Shelf;
 import gradepost.app.shelf.ShelfPack;
 import gradepost.desk.page.Asked;
 import gradepost.desk.page.Screens;
-import gradepost.reissue.register.Listing;
 import gradepost.reissue.register.Question;
 import io.javalin.http.Context;
 import java.io.IOException;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /** What wants doing, the most pressing first. */
 final class TodayPage {
@@ -47,22 +49,25 @@ final class TodayPage {
     List<ShelfPack> packs = found.packs();
     packs.forEach(pack -> faults(pack, todo));
     LocalDateTime now = shelf.now();
-    packs.forEach(pack -> validity(pack, now, todo));
     boolean kept = served.store().exists();
     if (kept) {
+      of(Question.issues(), todo, TodayPage::drafts);
       notices(todo);
-      register(
+      of(Question.out(), todo, TodayPage::copies);
+      of(
           Question.toBrief(now),
           todo,
-          "must be briefed",
-          "gradepost register to-brief",
-          "to-brief");
-      register(
+          each("must be briefed", "gradepost register to-brief", "to-brief"));
+    }
+    packs.forEach(pack -> validity(pack, now, todo));
+    if (kept) {
+      of(
           Question.lapsing(now.toLocalDate().plusDays(SIGN_OFF_DAYS)),
           todo,
-          "lapses within %d days".formatted(SIGN_OFF_DAYS),
-          "gradepost register lapsing",
-          "lapsing");
+          each(
+              "lapses within %d days".formatted(SIGN_OFF_DAYS),
+              "gradepost register lapsing",
+              "lapsing"));
     }
     screens.show(
         ctx,
@@ -131,25 +136,67 @@ final class TodayPage {
             });
   }
 
-  private void register(
-      Question question, List<Todo> todo, String what, String command, String list) {
+  private void of(
+      Question question, List<Todo> todo, Function<List<List<String>>, List<Todo>> told) {
     new Lists(served.store())
         .list(question)
         .match(
-            rows -> {
-              Listing found = rows.listing();
-              for (List<String> row : found.rows()) {
-                todo.add(
+            rows -> todo.addAll(told.apply(rows.listing().rows())),
+            nothing -> {
+              nothing.why().problems().forEach(p -> todo.add(new Todo(p, "", "")));
+              return true;
+            });
+  }
+
+  /** One thing to do for each row of a list. */
+  private static Function<List<List<String>>, List<Todo>> each(
+      String what, String command, String list) {
+    return rows ->
+        rows.stream()
+            .map(
+                row ->
                     new Todo(
                         "%s, %s: %s".formatted(row.get(0), row.get(1), what),
                         "/register?list=" + list,
-                        command));
-              }
-              return 0;
-            },
-            nothing -> {
-              nothing.why().problems().forEach(p -> todo.add(new Todo(p, "", "")));
-              return 0;
-            });
+                        command))
+            .toList();
+  }
+
+  /** Issues in force or to come that nobody has checked. */
+  private static List<Todo> drafts(List<List<String>> issues) {
+    return issues.stream()
+        .filter(row -> row.get(5).isEmpty() && row.get(7).equals("DRAFT"))
+        .map(
+            row ->
+                new Todo(
+                    "%s is a draft: somebody other than its preparer must check it"
+                        .formatted(row.get(0)),
+                    "/packs/" + row.get(0).replaceFirst("/\\d+$", ""),
+                    "gradepost register checked " + row.get(0) + " --by NAME"))
+        .toList();
+  }
+
+  /** Copies in somebody's hands of issues that are superseded or recalled, by issue. */
+  private static List<Todo> copies(List<List<String>> out) {
+    Map<String, Long> byIssue =
+        out.stream()
+            .filter(row -> !row.get(5).isEmpty())
+            .collect(
+                Collectors.groupingBy(
+                    row -> "%s, %s".formatted(row.get(0), row.get(5)),
+                    LinkedHashMap::new,
+                    Collectors.counting()));
+    return byIssue.entrySet().stream()
+        .map(
+            one ->
+                new Todo(
+                    "%s: %d %s still out"
+                        .formatted(
+                            one.getKey(),
+                            one.getValue(),
+                            one.getValue() == 1 ? "copy is" : "copies are"),
+                    "/register?list=out",
+                    "gradepost register out"))
+        .toList();
   }
 }

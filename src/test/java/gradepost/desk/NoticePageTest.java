@@ -83,6 +83,7 @@ class NoticePageTest {
     assertThat(runs[1].substring(0, runs[1].indexOf('"')))
         .isNotEqualTo(looked.replaceFirst("(?s).*?class=\"before\" points=\"([^\"]+)\".*", "$1"));
     assertThat(written()).isZero();
+    assertThat(browser.get("/").body()).doesNotContain("is a draft");
 
     String nameless = browser.post("/notice/issue", form(right, "")).body();
     assertThat(nameless).contains("there is no name for the register");
@@ -93,6 +94,8 @@ class NoticePageTest {
     assertThat(browser.get("/notice").body())
         .contains("A notice of B Clerk was issued: its papers")
         .doesNotContain("No register is kept here yet");
+    assertThat(browser.get("/").body())
+        .contains("<a href=\"/packs/0000\">0000/2 is a draft: somebody other than its preparer");
     assertThat(written()).isGreaterThan(4);
     assertThat(browser.get("/register?list=acts").body()).contains("B Clerk", "issued");
     String pack = browser.get("/packs/0000").body();

@@ -37,6 +37,7 @@ class PackActsTest {
       assertThat(entered)
           .contains("0000/1 registered", "DRAFT: nobody has checked it", "I have checked issue 1")
           .contains("Prepared by", "gradepost register checked 0000/1");
+      assertThat(browser.get("/").body()).contains("0000/1 is a draft: ");
       assertThat(
               browser
                   .post("/register", form + "&by=A+Clerk&act=hand-out&issue=0000/1&people=D+Driver")
@@ -49,6 +50,7 @@ class PackActsTest {
       assertThat(checked)
           .contains("0000/1: checked by C Checker", ">C Checker</td>")
           .doesNotContain("DRAFT", "I have checked");
+      assertThat(browser.get("/").body()).doesNotContain("is a draft", "still out");
 
       String handOut = form + "&by=A+Clerk&act=hand-out&issue=0000/1&people=D+Driver";
       assertThat(browser.post("/register", handOut).body()).contains("copy 1 handed out");
@@ -83,6 +85,8 @@ class PackActsTest {
               browser.post(pack + "/recall", form + "&issue=1&by=A+Clerk&reason=misprint").body())
           .contains("RECALLED: misprint", "recalled: misprint")
           .contains("warning: nothing of 0000 is in force now");
+      assertThat(browser.get("/").body())
+          .contains("0000/1, recalled: misprint: 2 copies are still out");
       assertThat(browser.post("/packs/none/recall", form).statusCode()).isEqualTo(404);
     }
   }
