@@ -145,7 +145,7 @@ abstract class ClerksDay {
         .contains("superseded by issue 2");
 
     refused(
-        "0000/2 is a DRAFT: nobody but its preparer has checked it",
+        "0000/2 is a DRAFT: only its preparer has checked it",
         "hand-out",
         "0000/2",
         "--copy",

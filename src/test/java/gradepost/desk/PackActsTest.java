@@ -43,6 +43,10 @@ class PackActsTest {
                   .post("/register", form + "&by=A+Clerk&act=hand-out&issue=0000/1&people=D+Driver")
                   .body())
           .contains("is a DRAFT");
+      String unchecked =
+          "&issue=1&person=D+Driver&by=A+Clerk&formation=3-car&direction=Out&lapses=2026-12-24";
+      assertThat(browser.post(pack + "/sign-off", form + unchecked).body())
+          .contains("nobody is signed off by it");
       // The name is kept with the session, and is the one who entered it.
       assertThat(browser.post(pack + "/checked", form + "&issue=1").body())
           .contains("A Clerk prepared or entered 0000/1 and cannot check it", "DRAFT");

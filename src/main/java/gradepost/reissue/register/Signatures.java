@@ -39,6 +39,9 @@ final class Signatures {
         signature.person() + " signed off, " + signature.covers(),
         issue.name(),
         (db, act) -> {
+          if (issues.draft(issue)) {
+            throw new RegisterException(RegisterText.DRAFT.with(issue));
+          }
           requireNew(db, issue, signature, by);
           db.change(
               "INSERT INTO sign_off_entry (id, issue, person, direction, formation, assessor, signed,"
