@@ -119,10 +119,7 @@ public final class RunChooser {
     if (good && all.timeS() <= leg.allowedS()) {
       return driven(all, limits, leg);
     }
-    Optional<LegChooser.Way> near =
-        all.stands() && all.timeS() > leg.allowedS()
-            ? near(leg, all, decider, chooser)
-            : Optional.empty();
+    Optional<LegChooser.Way> near = near(leg, all, decider, chooser);
     if (near.isPresent()) {
       return driven(near.get(), limits, leg);
     }
@@ -141,11 +138,14 @@ public final class RunChooser {
   }
 
   /**
-   * A way in time near one that the earlier points have made too slow; empty where a search of the
-   * whole leg could find one that is much better.
+   * A way in time near one that the earlier points have made too slow; empty where they have done
+   * worse, or a search of the whole leg could find one that is much better.
    */
   private static Optional<LegChooser.Way> near(
       DrivenLeg leg, LegChooser.Way slow, LegDecider decider, LegChooser chooser) {
+    if (!slow.stands() || slow.timeS() <= leg.allowedS()) {
+      return Optional.empty();
+    }
     LegChooser.Way way = decider.improver(chooser, leg.allowedS()).improved(slow);
     boolean good =
         way.asGoodAs(leg.way())
