@@ -133,6 +133,15 @@
  * A round that gains less than 0.4 % is the last. Each leg keeps its own time, so that a
  * restriction in one does not change another.
  *
+ * <h2>Points that have to be earlier</h2>
+ *
+ * <p>A cue, the automatic brake or the share of late runs may want a brake on before the computed
+ * point. {@link gradepost.drive.leg.RunChooser} then drives the leg in the same manner with the
+ * brake on by there. Where that takes too much time, the local search begins at that way, and what
+ * it finds is taken if it has no more movements than the way without limits and costs no more than
+ * 1 % more: a search of the whole leg could gain no more than that. Else the whole leg is searched
+ * with the limits.
+ *
  * <h2>A speed that is held</h2>
  *
  * <p>Near the best ways {@link gradepost.drive.leg.HoldFinder} looks for the same cycle made again
