@@ -16,7 +16,7 @@ public final class Fixture implements SourceFiles {
   public static final String ROUTE = "line/route.yaml";
   static final String STOCK = "stock/unit.yaml";
   public static final String POLICY = "policy/depot.yaml";
-  static final String NOTICES = "line/restrictions.yaml";
+  public static final String NOTICES = "line/restrictions.yaml";
   public static final String PACK = "line/pack.yaml";
   static final List<String> ALL = List.of(ROUTE, STOCK, POLICY, NOTICES, PACK);
 

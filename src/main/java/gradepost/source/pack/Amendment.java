@@ -216,7 +216,7 @@ public final class Amendment {
     if (list.getFlowStyle() == FlowStyle.FLOW) {
       return new Cut(from, end(text, entry), flow(writer, notice));
     }
-    int hyphen = text.lastIndexOf('-', from - 1);
+    int hyphen = hyphen(text, from);
     int column = hyphen - (text.lastIndexOf('\n', hyphen) + 1);
     String block = writer.yaml(notice, " ".repeat(column)).stripTrailing();
     return new Cut(hyphen, end(text, entry), block.stripLeading());
@@ -236,7 +236,7 @@ public final class Amendment {
       notices.forEach(n -> by.append(", ").append(flow(writer, n)));
       return applied(text, List.of(new Cut(end(text, last), end(text, last), by.toString())));
     }
-    int hyphen = text.lastIndexOf('-', index(text, last.getStartMark()) - 1);
+    int hyphen = hyphen(text, index(text, last.getStartMark()));
     String indent = " ".repeat(hyphen - (text.lastIndexOf('\n', hyphen) + 1));
     int lineEnd = text.indexOf('\n', end(text, last));
     StringBuilder by = new StringBuilder(lineEnd < 0 ? "\n" : "");
@@ -264,6 +264,20 @@ public final class Amendment {
       }
     }
     return applied(text, cuts);
+  }
+
+  /** That of an entry which begins there; a comment between them may have hyphens of its own. */
+  private static int hyphen(String text, int entry) {
+    int line = entry;
+    int at;
+    do {
+      line = text.lastIndexOf('\n', line - 1);
+      at = line + 1;
+      while (text.charAt(at) == ' ') {
+        at++;
+      }
+    } while (text.charAt(at) != '-');
+    return at;
   }
 
   private static String flow(NoticeText writer, TemporaryRestriction notice) {

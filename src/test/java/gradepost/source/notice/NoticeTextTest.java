@@ -219,6 +219,35 @@ class NoticeTextTest {
     assertThat(details.validFrom()).isEqualTo(LocalDateTime.of(2026, 12, 2, 4, 0));
   }
 
+  @Test
+  void aCommentBeforeTheFirstKeyMayHaveHyphens() {
+    String entry =
+        "  - # slip, foot - see notice 46 - and 47\n\n    # - both\n    reference: T 1\n"
+            + "    type: temporary\n    status: in force\n    from: 1m 60ch\n    to: 1m 70ch\n"
+            + "    speed: 20 mph\n    imposed: 2026-11-10 04:00\n    until: further notice\n"
+            + "    reason: >-\n      works\n";
+    for (String indent : List.of("", "  ")) {
+      Fixture fixture = Fixture.good();
+      fixture.put(
+          Fixture.NOTICES,
+          "gradepost: restrictions\nnotices:\n" + entry.replaceAll("(?m)^  ", indent));
+      PackFile pack = ((Reading.Good<PackFile>) fixture.sources().pack(Fixture.PACK)).value();
+      TemporaryRestriction first = pack.notices().get(0);
+      TemporaryRestriction other = notice("T 99", new Random(3));
+      assertThat(amended(pack, List.of(other))).containsExactly(first, other);
+      assertThat(amended(pack, List.of(same(first, "new words"))))
+          .containsExactly(same(first, "new words"));
+    }
+  }
+
+  private static List<TemporaryRestriction> amended(
+      PackFile pack, List<TemporaryRestriction> notices) {
+    List<Input> inputs = Amendment.withNotices(pack, notices);
+    Reading<PackFile> read = new Sources(new MemoryFiles(inputs)).pack(inputs.get(0).name());
+    assertThat(read.problems().hasErrors()).as(read.problems().text()).isFalse();
+    return ((Reading.Good<PackFile>) read).value().notices();
+  }
+
   private static TemporaryRestriction same(TemporaryRestriction n, String reason) {
     return new TemporaryRestriction(
         n.reference(),
