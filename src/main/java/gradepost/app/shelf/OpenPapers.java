@@ -1,5 +1,6 @@
 package gradepost.app.shelf;
 
+import gradepost.app.issue.Issue;
 import gradepost.app.issue.Layout;
 import gradepost.app.issue.PaperMaker;
 import gradepost.app.issue.Task;
@@ -85,7 +86,8 @@ public final class OpenPapers {
       return Optional.empty();
     }
     Asked asked = new Asked(pack.file(), stem);
-    Making mine = new Making(pack.whole().get().fingerprint(), new CompletableFuture<>());
+    // Of the files that it is made of: the pack as it was shown may be an older one by now.
+    Making mine = new Making(Issue.fingerprint(file.get().inputs()), new CompletableFuture<>());
     Making making;
     synchronized (made) {
       // Once the files are other ones, nobody opens what was made of the old.

@@ -6,10 +6,13 @@ import gradepost.app.store.Disk;
 import gradepost.app.store.PackFiles;
 import gradepost.source.Sources;
 import gradepost.source.file.Input;
+import gradepost.source.file.LineEnds;
 import gradepost.source.pack.PackFile;
 import gradepost.yaml.Reading;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -60,13 +63,29 @@ final class PackAtHand {
       return new AsRead(
           never, new ShelfPack(PackFiles.id(file), file, problems, Optional.empty()), pack);
     }
-    List<Path> inputs = new ArrayList<>();
+    Map<Path, Input> inputs = new HashMap<>();
     for (Input input : pack.get().inputs()) {
-      inputs.add(Disk.folder(file).resolve(input.name()).normalize());
+      inputs.put(Disk.folder(file).resolve(input.name()).normalize(), input);
     }
-    Map<Path, String> all = new HashMap<>(Stamps.of(inputs).byFile());
+    Map<Path, String> all = new HashMap<>(Stamps.of(inputs.keySet()).byFile());
+    // Which files there are is known only now: one that was written meanwhile is read again.
+    inputs.forEach(
+        (path, input) -> {
+          if (!isStill(path, input)) {
+            all.put(path, "");
+          }
+        });
     all.putAll(before.byFile());
     return new AsRead(new Stamps(all), shown(reading, pack.get()), pack);
+  }
+
+  private static boolean isStill(Path path, Input read) {
+    try {
+      byte[] now = Disk.typed(path);
+      return Arrays.equals(now, read.bytes()) || Arrays.equals(LineEnds.plain(now), read.bytes());
+    } catch (IOException e) {
+      return false;
+    }
   }
 
   private ShelfPack shown(Reading<PackFile> reading, PackFile pack) {
