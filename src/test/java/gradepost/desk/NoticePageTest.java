@@ -105,6 +105,22 @@ class NoticePageTest {
     assertThat(browser.get(paper).body()).contains("<!DOCTYPE html>", "issue 2");
     String again = browser.post("/notice", form(right, "")).body();
     assertThat(again).contains("already");
+    String twice = browser.ended(browser.post("/notice/issue", form(right, "B Clerk")));
+    assertThat(twice)
+        .contains("No issue was made", "issue 2 has this notice")
+        .doesNotContain("Issued and registered", "checks each new issue");
+  }
+
+  @Test
+  void whatWasTickedIsKeptWhereItIsNotDone() throws Exception {
+    String wrong = SyntheticNetwork.notice("T 1", 0, "Out", 900, 30).replace("30 km/h", "30");
+    String sent = form(wrong, "B Clerk") + "&emergency=on&confirm=T+1";
+    String page = browser.ended(browser.post("/notice/issue", sent));
+    assertThat(page)
+        .contains("Not done, or not all of it", "name=\"confirm\" value=\"T 1\"")
+        .contains("name=\"emergency\" value=\"on\"");
+    assertThat(browser.ended(browser.post("/notice/issue", form(wrong, "B Clerk"))))
+        .doesNotContain("name=\"emergency\"");
   }
 
   /** Twelve people at once, one of them with a slip of the hand; then a mistake is taken back. */
