@@ -242,6 +242,21 @@ class LinesPagesTest {
 
   /** A list goes to a spreadsheet and comes back; what is wrong in it is told, all else stays. */
   @Test
+  void whatCouldNotBeOpenedAgainIsNotSaved() throws Exception {
+    String name = "line-000/route.yaml";
+    String before = text(name);
+    String base = base(name);
+    String large = before + ("# " + "x".repeat(98) + "\n").repeat(10_000);
+    for (String text : List.of(before + "# \0\n", large)) {
+      HttpResponse<String> answer = save(name, base, text, "by", "A Clerk", "faulty", "on");
+      assertThat(answer.statusCode()).isEqualTo(500);
+      assertThat(answer.body()).contains("Not saved", name + ": error: it ");
+      assertThat(text(name)).isEqualTo(before);
+    }
+    assertThat(base(name)).isEqualTo(base);
+  }
+
+  @Test
   void cellsGoOutAndIn() throws Exception {
     String name = "line-004/route.yaml";
     String before = text(name) + "# not saved\n";

@@ -68,7 +68,10 @@ public final class LinesDesk {
    * @throws IOException also where it cannot be shown in a browser and come back as it was
    */
   public OpenText open(LineFile file) throws IOException {
-    byte[] bytes = LineEnds.plain(Disk.bytes(file.at(), LARGEST_MB));
+    return shown(file, LineEnds.plain(Disk.bytes(file.at(), LARGEST_MB)));
+  }
+
+  private static OpenText shown(LineFile file, byte[] bytes) throws IOException {
     String text;
     try {
       text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
@@ -81,6 +84,17 @@ public final class LinesDesk {
     boolean marked = text.startsWith(MARK);
     String shown = marked ? text.substring(MARK.length()) : text;
     return new OpenText(shown, digest(shown), marked);
+  }
+
+  /** What could not be opened again is not written. */
+  private static byte[] written(LineFile file, String text) throws IOException {
+    byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+    if (bytes.length > LARGEST_MB * 1_000_000) {
+      throw new FileSystemException(
+          file.name(), null, "it would be larger than %d MB".formatted(LARGEST_MB));
+    }
+    shown(file, bytes);
+    return bytes;
   }
 
   private static String digest(String text) {
@@ -182,6 +196,7 @@ public final class LinesDesk {
     if (!now.digest().equals(typed.base()) || now.text().equals(typed.text())) {
       return refused(now, typed);
     }
+    byte[] bytes = written(file, (now.marked() ? MARK : "") + typed.text());
     LocalDateTime when = LocalDateTime.now(clock).truncatedTo(ChronoUnit.SECONDS);
     List<SavedText> before = saved.of(file.name());
     boolean known =
@@ -190,8 +205,7 @@ public final class LinesDesk {
       saved.add(file.name(), new SavedText(when, saved.keep(now.text()), How.FOUND, ""));
     }
     saved.add(file.name(), new SavedText(when, saved.keep(typed.text()), how, typed.by()));
-    String text = (now.marked() ? MARK : "") + typed.text();
-    new FileInPlace(file.at()).put(text.getBytes(StandardCharsets.UTF_8));
+    new FileInPlace(file.at()).put(bytes);
     return new Saved(State.SAVED, open(file), Optional.empty());
   }
 
