@@ -36,7 +36,8 @@ final class PackPages {
    *
    * @param by who entered it
    * @param checker who checked it; empty text where nobody has
-   * @param state that it is recalled, a draft, superseded; empty text where it is in use
+   * @param state that it is recalled, a draft, superseded, not in force yet, expired; empty text where it is
+   *     in use
    */
   public record OfRegister(
       String number,
@@ -171,7 +172,9 @@ final class PackPages {
       String state =
           !row.get(5).isEmpty()
               ? row.get(5)
-              : i < rows.size() - 1 ? "superseded" : row.get(7).equals("DRAFT") ? "DRAFT" : "";
+              : i < rows.size() - 1
+                  ? "superseded"
+                  : row.get(7).equals("DRAFT") ? "DRAFT" : byDate(row.get(2), row.get(3));
       out.add(
           new OfRegister(
               row.get(0).substring(pack.id().length() + 1),
@@ -184,5 +187,13 @@ final class PackPages {
               files.names(row.get(0))));
     }
     return out;
+  }
+
+  /** Both as the register writes moments, which sort as texts do. */
+  private String byDate(String from, String to) {
+    String now = shelf.now().toString();
+    return from.compareTo(now) > 0
+        ? "not in force before " + Listing.moment(from)
+        : to.compareTo(now) <= 0 ? "expired" : "";
   }
 }

@@ -95,6 +95,34 @@ class PackActsTest {
     }
   }
 
+  @Test
+  void whatIsNotInForceYetOrNoMoreIsNotSaidToBeInUse() throws Exception {
+    Path routes = folder.resolve("routes");
+    List<Path> packs = new SyntheticNetwork(routes, 1).packs(2, 3);
+    dated(packs.get(0), "valid-from", "2026-12-15 04:00");
+    dated(packs.get(1), "valid-to", "2026-11-24 04:00");
+    Store store = Store.of(folder.resolve("reg/register.db").toString(), Optional.empty());
+    try (DeskServer desk =
+        DeskServer.start(
+            new DeskServer.Served(routes, store, folder.resolve("papers"), Depot.NOON), 0)) {
+      Browser browser = new Browser(desk).letIn();
+      String form = "confirm=yes&by=A+Clerk&token=" + browser.token("/packs/0000");
+      String soon = browser.post("/packs/0000/enter", form).body();
+      assertThat(soon)
+          .contains("0000/1 registered", "NOT IN FORCE before 2026-12-15 04:00. Do not drive by it")
+          .contains("<b>not in force before 2026-12-15 04:00</b>")
+          .doesNotContain("in use");
+      assertThat(browser.post("/packs/0001/enter", form).body())
+          .contains("0001/1 registered", "EXPIRED. Do not drive by it", "<b>expired</b>")
+          .doesNotContain("in use");
+    }
+  }
+
+  private static void dated(Path pack, String key, String day) throws Exception {
+    String text = Files.readString(pack);
+    Files.writeString(pack, text.replaceFirst(key + ": .*", key + ": " + day));
+  }
+
   /** Where files lie on the machine, and what a clerk would type there, is nothing to a learner. */
   @Test
   void aLearnerSeesNoPathOfTheMachine() throws Exception {

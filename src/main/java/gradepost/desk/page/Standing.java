@@ -4,6 +4,7 @@ import gradepost.app.Lists;
 import gradepost.app.shelf.Shelf;
 import gradepost.app.shelf.ShelfPack;
 import gradepost.app.store.Store;
+import gradepost.reissue.register.Listing;
 import gradepost.reissue.register.Question;
 import java.util.ArrayList;
 import java.util.List;
@@ -45,6 +46,9 @@ public final class Standing {
     List<String> marks = new ArrayList<>();
     if (!whole.validTo().isAfter(shelf.now())) {
       marks.add("EXPIRED");
+    }
+    if (whole.validFrom().isAfter(shelf.now())) {
+      marks.add("NOT IN FORCE before " + Listing.moment(whole.validFrom().toString()));
     }
     List<List<String>> issues = issues(pack);
     if (issues.isEmpty()) {
