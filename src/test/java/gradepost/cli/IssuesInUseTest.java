@@ -88,6 +88,26 @@ class IssuesInUseTest {
     assertThat(clerk.out).contains("0000: issue 2 takes the place of 1");
   }
 
+  /** Who mistypes a reference would take out a restriction that the notice is not about. */
+  @Test
+  void aNoticeThatIsForAnotherPlaceThanItsReferenceIsRefusedUntilItIsConfirmed() throws Exception {
+    String hour = "2026-11-28 04:00";
+    clerk.notice(0, "n1", Clerk.entry("T 1", 900, 1100, 30, hour, "further notice"));
+    String over = Clerk.entry("T 1", 1500, 1600, 30, hour, "further notice");
+    String withdrawn = over.replace("in force", "withdrawn");
+    clerk.notice(1, "n2", withdrawn);
+    assertThat(clerk.err)
+        .contains("pack-0000.yaml: error: the notice may be a mistake\n  T 1: it is for 1.50 km to")
+        .contains("1.60 km, but the pack has it for 0.90 km to 1.10 km, which is another place\n")
+        .contains("--confirm \"T 1\"\n", "nothing was issued");
+    clerk.notice(1, "n3", over);
+    assertThat(clerk.register(0, "issues")).contains("0000/2").doesNotContain("0000/3");
+    clerk.notice(0, "n2", withdrawn, "--confirm", "T 1");
+    assertThat(clerk.out).contains("0000: issue 3 takes the place of 2");
+    clerk.notice(0, "n3", over);
+    assertThat(clerk.out).as("withdrawn before").contains("0000: issue 4 takes the place of 3");
+  }
+
   /** Nor is a notice listed that is on no other paper. */
   @Test
   void nobodyIsBriefedOnAnIssueThatWasCalledBack() throws Exception {

@@ -6,7 +6,11 @@ import gradepost.app.store.Answer;
 import gradepost.pack.Particulars;
 import gradepost.pack.TemporaryRestriction;
 import gradepost.pack.TemporaryRestriction.Status;
+import gradepost.route.Path;
 import gradepost.route.Route;
+import gradepost.route.place.Direction;
+import gradepost.route.place.Extent;
+import gradepost.source.pack.PackFile;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -16,7 +20,8 @@ import java.util.stream.Collectors;
 
 /**
  * Notices that a clerk may have been sent by mistake: nothing in one says that it is for this line,
- * or one changes what nobody has. Mileages alone fit many lines. Each has to be confirmed.
+ * or one changes what nobody has, or what lies elsewhere. Mileages alone fit many lines, and
+ * references are mistyped. Each has to be confirmed.
  */
 final class DoubtfulNotices {
   private final Set<String> confirmed;
@@ -41,6 +46,7 @@ final class DoubtfulNotices {
         boolean taken = !each.found().notices().contains(notice);
         if (taken && !confirmed.contains(notice.reference())) {
           doubt(notice, known, each.found().route(), doubts);
+          elsewhere(notice, each.found(), doubts);
         }
       }
       if (!doubts.isEmpty()) {
@@ -68,6 +74,29 @@ final class DoubtfulNotices {
           "it names no route, and no feature or station of %s: its mileage may be another line's"
               .formatted(route.name()));
     }
+  }
+
+  /** A notice whose reference is another's would ease or withdraw what it is not about. */
+  private static void elsewhere(
+      TemporaryRestriction notice, PackFile found, Map<String, String> doubts) {
+    Path path = new Path(found.route(), Direction.FORWARD);
+    found.notices().stream()
+        .filter(had -> had.reference().equals(notice.reference()))
+        .filter(had -> had.status() != Status.WITHDRAWN)
+        .filter(had -> !path.span(had.extent()).overlaps(path.span(notice.extent())))
+        .forEach(
+            had ->
+                doubts.put(
+                    notice.reference(),
+                    "it is for %s, but the pack has it for %s, which is another place"
+                        .formatted(spelt(path, notice.extent()), spelt(path, had.extent()))));
+  }
+
+  private static String spelt(Path path, Extent extent) {
+    return "%s to %s"
+        .formatted(
+            path.units().mileage(extent.from().mileage()),
+            path.units().mileage(extent.to().mileage()));
   }
 
   /** A name of a feature was checked against the route when the notice was read. */
