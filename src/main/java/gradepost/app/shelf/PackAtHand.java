@@ -33,6 +33,11 @@ final class PackAtHand {
     this.file = file;
   }
 
+  /** Where it lies. */
+  Path file() {
+    return file;
+  }
+
   /** What was read last, whatever its files say by now; empty where it has not been read yet. */
   Optional<AsRead> last() {
     return last;

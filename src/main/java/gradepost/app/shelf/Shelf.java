@@ -20,6 +20,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.Executor;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** The packs of one folder. May be asked by many at once. */
@@ -104,12 +105,16 @@ public final class Shelf {
     return new SoFar(read, all.size() - read.size());
   }
 
-  /** One of them; empty where none is called so. Of the others no more than the id is read. */
+  /**
+   * One of them; empty where none is called so. Of the others no more than the id is read. Where
+   * two are, nobody could say which of them is meant: neither can be opened.
+   */
   public Optional<ShelfPack> pack(String id) throws IOException {
-    return all().stream()
-        .filter(one -> one.id().equals(id))
+    List<PackAtHand> called = all().stream().filter(one -> one.id().equals(id)).toList();
+    List<Path> files = called.stream().map(PackAtHand::file).toList();
+    return called.stream()
         .findFirst()
-        .map(one -> today(one.now(Disk.sources(shelves))));
+        .map(one -> apart(today(one.now(Disk.sources(shelves))), files));
   }
 
   /** What was read last of a pack that was shown. */
@@ -130,10 +135,27 @@ public final class Shelf {
   }
 
   private List<ShelfPack> shown(Stream<AsRead> packs) {
-    return packs
-        .map(this::today)
-        .sorted(Comparator.comparing(ShelfPack::id).thenComparing(ShelfPack::file))
-        .toList();
+    List<ShelfPack> all =
+        packs
+            .map(this::today)
+            .sorted(Comparator.comparing(ShelfPack::id).thenComparing(ShelfPack::file))
+            .toList();
+    Map<String, List<Path>> files =
+        all.stream()
+            .collect(
+                Collectors.groupingBy(
+                    ShelfPack::id, Collectors.mapping(ShelfPack::file, Collectors.toList())));
+    return all.stream().map(one -> apart(one, files.getOrDefault(one.id(), List.of()))).toList();
+  }
+
+  /** A pack as it is, if no other of these files is called the same. */
+  private static ShelfPack apart(ShelfPack one, List<Path> files) {
+    if (files.size() < 2) {
+      return one;
+    }
+    List<String> problems = new ArrayList<>(PackFiles.clash(files).stream().toList());
+    problems.addAll(one.problems());
+    return new ShelfPack(one.id(), one.file(), problems, Optional.empty());
   }
 
   /** What the day says of it comes last. */

@@ -69,7 +69,7 @@ public final class PackFiles {
   }
 
   /** Why two of these packs would have the same history and papers of the same names, if so. */
-  static Optional<String> clash(List<Path> packs) {
+  public static Optional<String> clash(List<Path> packs) {
     return sameId(packs).stream()
         .map(
             two ->
