@@ -36,8 +36,8 @@ final class PackPages {
    *
    * @param by who entered it
    * @param checker who checked it; empty text where nobody has
-   * @param state that it is recalled, a draft, superseded, not in force yet, expired; empty text where it is
-   *     in use
+   * @param state that it is recalled, a draft, superseded, not in force yet, expired; empty text
+   *     where it is in use
    */
   public record OfRegister(
       String number,
