@@ -88,6 +88,22 @@ class IssuesInUseTest {
     assertThat(clerk.out).contains("0000: issue 2 takes the place of 1");
   }
 
+  /** Who mistypes the day of an extension would end a restriction that is to go on. */
+  @Test
+  void anExtensionThatEndsSoonerIsRefusedUntilItIsConfirmed() throws Exception {
+    String hour = "2026-11-28 04:00";
+    clerk.notice(0, "n1", Clerk.entry("T 1", 900, 1100, 30, hour, "2027-01-15 04:00"));
+    String sooner =
+        Clerk.entry("T 1", 900, 1100, 30, hour, "2026-12-20 04:00").replace("in force", "extended");
+    clerk.notice(1, "n2", sooner);
+    assertThat(clerk.err)
+        .contains("  T 1: it is extended, but would end on 2026-12-20 04:00, before the pack has")
+        .contains("--confirm \"T 1\"\n", "nothing was issued");
+    clerk.notice(0, "n2", sooner, "--confirm", "T 1");
+    clerk.notice(0, "n3", sooner.replace("2026-12-20", "2027-02-20"));
+    assertThat(clerk.out).contains("0000: issue 4 takes the place of 3");
+  }
+
   /** Who mistypes a reference would take out a restriction that the notice is not about. */
   @Test
   void aNoticeThatIsForAnotherPlaceThanItsReferenceIsRefusedUntilItIsConfirmed() throws Exception {

@@ -11,6 +11,8 @@ import gradepost.route.Route;
 import gradepost.route.place.Direction;
 import gradepost.route.place.Extent;
 import gradepost.source.pack.PackFile;
+import gradepost.units.MomentStyle;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -47,6 +49,7 @@ final class DoubtfulNotices {
         if (taken && !confirmed.contains(notice.reference())) {
           doubt(notice, known, each.found().route(), doubts);
           elsewhere(notice, each.found(), doubts);
+          sooner(notice, each.found(), doubts);
         }
       }
       if (!doubts.isEmpty()) {
@@ -90,6 +93,24 @@ final class DoubtfulNotices {
                     notice.reference(),
                     "it is for %s, but the pack has it for %s, which is another place"
                         .formatted(spelt(path, notice.extent()), spelt(path, had.extent()))));
+  }
+
+  /** A day mistyped in an extension would end a restriction that is to go on. */
+  private static void sooner(
+      TemporaryRestriction notice, PackFile found, Map<String, String> doubts) {
+    if (notice.status() == Status.EXTENDED && notice.until().isPresent()) {
+      LocalDateTime end = notice.until().get();
+      found.notices().stream()
+          .filter(had -> had.reference().equals(notice.reference()))
+          .filter(had -> had.status() != Status.WITHDRAWN)
+          .filter(had -> had.until().map(end::isBefore).orElse(true))
+          .forEach(
+              had ->
+                  doubts.put(
+                      notice.reference(),
+                      "it is extended, but would end on %s, before the pack has it end"
+                          .formatted(MomentStyle.MOMENT.format(end))));
+    }
   }
 
   private static String spelt(Path path, Extent extent) {
