@@ -98,7 +98,8 @@ public final class FinalPapers {
     Layout layout = new Layout(templates);
     Path file = Path.of("pack-" + entry.pack() + ".yaml");
     Differences differences =
-        new DifferenceFinder(layout.messages()).of(file, pack.checked(by.who()), before);
+        new DifferenceFinder(layout.messages())
+            .of(file, pack.checked(Optional.of(by.who())), before);
     List<Paper> made =
         new IssuePapers(layout, entry.urgent(), Concerns.of(register, layout, entry.pack()))
             .of(differences, paper -> {})

@@ -91,7 +91,7 @@ public final class Reproduce {
     Sources sources = Disk.sources();
     Optional<PackFile> pack =
         ArchivedInputs.pack(sources, archive, entry)
-            .map(p -> checker.isEmpty() ? p : p.checked(checker));
+            .map(p -> checker.isEmpty() ? p : p.checked(Optional.of(checker)));
     Optional<LastIssue> before = Optional.empty();
     if (base.isPresent()) {
       Entry then = base.get();

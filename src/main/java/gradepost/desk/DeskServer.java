@@ -129,8 +129,8 @@ public final class DeskServer implements AutoCloseable {
 
   private DeskServer(Served served, Door door, Executor beside) throws IOException, DeskFault {
     shelf = new Shelf(served.folder(), served.clock());
-    OpenPapers papers = new OpenPapers(shelf);
     Standing standing = new Standing(shelf, served.store());
+    OpenPapers papers = new OpenPapers(shelf, standing::edited);
     TodayPage today = new TodayPage(screens, shelf, served);
     PackPages packs = new PackPages(screens, shelf, papers, served.store(), standing);
     LearnPage learn = new LearnPage(screens, shelf, papers, standing);

@@ -38,8 +38,8 @@ public record IssueDetails(
     return checkedBy.filter(name -> !PersonName.same(name, preparedBy));
   }
 
-  /** The same, checked by somebody. */
-  public IssueDetails checked(String name) {
+  /** The same, checked by somebody; a draft where nobody is named. */
+  public IssueDetails checked(Optional<String> name) {
     return new IssueDetails(
         number,
         issued,
@@ -48,7 +48,7 @@ public record IssueDetails(
         supersedes,
         knownUpTo,
         preparedBy,
-        Optional.of(name),
+        name,
         copy,
         holder,
         sources);

@@ -123,6 +123,35 @@ class PackActsTest {
     Files.writeString(pack, text.replaceFirst(key + ": .*", key + ": " + day));
   }
 
+  /** Whoever checked an issue has not checked what was typed since. */
+  @Test
+  void filesEditedSinceAnIssueArePrintedAsADraft() throws Exception {
+    Path routes = folder.resolve("routes");
+    new SyntheticNetwork(routes, 1).packs(1, 3);
+    Store store = Store.of(folder.resolve("reg/register.db").toString(), Optional.empty());
+    try (DeskServer desk =
+        DeskServer.start(
+            new DeskServer.Served(routes, store, folder.resolve("papers"), Depot.NOON), 0)) {
+      Browser browser = new Browser(desk).letIn();
+      String pack = browser.get("/packs/0000").body();
+      String paper = pack.replaceFirst("(?s).*?href=\"(/packs/0000/papers/[^\"/]+)\".*", "$1");
+      String form = "token=" + browser.token("/packs/0000") + "&by=A+Clerk";
+      assertThat(browser.post("/packs/0000/enter", form).body()).contains("0000/1 registered");
+      assertThat(browser.get(paper + "/html").body())
+          .contains("driver instructor")
+          .doesNotContain("DRAFT");
+      Path route = routes.resolve("line-000/route.yaml");
+      String was = Files.readString(route);
+      Files.writeString(route, was + "# one more word\n");
+      assertThat(browser.get(paper).body()).contains("NOT ISSUED");
+      assertThat(browser.get(paper + "/html").body())
+          .contains("DRAFT")
+          .doesNotContain("driver instructor");
+      Files.writeString(route, was);
+      assertThat(browser.get(paper + "/html").body()).doesNotContain("DRAFT");
+    }
+  }
+
   /** Where files lie on the machine, and what a clerk would type there, is nothing to a learner. */
   @Test
   void aLearnerSeesNoPathOfTheMachine() throws Exception {

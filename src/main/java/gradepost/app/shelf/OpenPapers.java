@@ -26,6 +26,7 @@ import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.function.Predicate;
 
 /**
  * Papers of a shelf, made when they are first asked for and kept for as long as the files are as
@@ -36,6 +37,7 @@ public final class OpenPapers {
   private static final int KEPT = 64;
 
   private final Shelf shelf;
+  private final Predicate<ShelfPack> edited;
   private final ConcurrentLinkedQueue<Layout> idle = new ConcurrentLinkedQueue<>();
   private final Messages messages = Messages.english();
 
@@ -57,9 +59,15 @@ public final class OpenPapers {
     }
   }
 
-  /** Papers of this shelf, with the templates of the program. */
-  public OpenPapers(Shelf shelf) {
+  /**
+   * Papers of this shelf, with the templates of the program.
+   *
+   * @param edited whether the files of a pack are other ones than those that were issued: whoever
+   *     checked that issue has not checked these, and their papers are drafts
+   */
+  public OpenPapers(Shelf shelf, Predicate<ShelfPack> edited) {
     this.shelf = shelf;
+    this.edited = edited;
   }
 
   /** A paper, its plan and what it says; neither where there is no plan that is fit for issue. */
@@ -95,7 +103,8 @@ public final class OpenPapers {
     }
     if (making.paper() == mine.paper()) {
       try {
-        mine.paper().complete(make(pack, file.get(), task.get()));
+        PackFile whole = edited.test(pack) ? file.get().checked(Optional.empty()) : file.get();
+        mine.paper().complete(make(pack, whole, task.get()));
       } catch (RuntimeException e) {
         synchronized (made) {
           made.remove(asked, mine);

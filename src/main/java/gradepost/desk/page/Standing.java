@@ -63,12 +63,24 @@ public final class Standing {
     if (over.isEmpty() && !last.get(0).equals(name)) {
       marks.add("SUPERSEDED by " + last.get(0));
     }
-    if (same.stream().noneMatch(row -> row.get(FINGERPRINT).equals(whole.fingerprint()))) {
+    if (edited(same, whole)) {
       marks.add("NOT ISSUED: the files were changed since " + last.get(0));
     } else if (same.stream().anyMatch(row -> row.get(CHECKED).equals("DRAFT"))) {
       marks.add("DRAFT: nobody has checked it yet");
     }
     return marks;
+  }
+
+  /** Whether its files are other ones than those of the issue whose number they have. */
+  public boolean edited(ShelfPack pack) {
+    String name = pack.id() + "/" + pack.whole().map(ShelfPack.Whole::number).orElse(0);
+    List<List<String>> issues = issues(pack);
+    List<List<String>> same = issues.stream().filter(row -> row.get(0).equals(name)).toList();
+    return !issues.isEmpty() && pack.whole().filter(whole -> edited(same, whole)).isPresent();
+  }
+
+  private static boolean edited(List<List<String>> same, ShelfPack.Whole whole) {
+    return same.stream().noneMatch(row -> row.get(FINGERPRINT).equals(whole.fingerprint()));
   }
 
   /** With its first word in capitals: superseded, or recalled. */

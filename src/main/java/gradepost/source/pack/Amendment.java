@@ -268,16 +268,18 @@ public final class Amendment {
 
   /** That of an entry which begins there; a comment between them may have hyphens of its own. */
   private static int hyphen(String text, int entry) {
-    int line = entry;
-    int at;
-    do {
-      line = text.lastIndexOf('\n', line - 1);
-      at = line + 1;
+    for (int line = text.lastIndexOf('\n', entry - 1); ; line = text.lastIndexOf('\n', line - 1)) {
+      int at = line + 1;
       while (text.charAt(at) == ' ') {
         at++;
       }
-    } while (text.charAt(at) != '-');
-    return at;
+      if (text.charAt(at) == '-') {
+        return at;
+      }
+      if (line < 0) {
+        throw new IllegalArgumentException("no entry of a list begins at " + entry);
+      }
+    }
   }
 
   private static String flow(NoticeText writer, TemporaryRestriction notice) {

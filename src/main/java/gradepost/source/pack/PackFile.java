@@ -77,8 +77,8 @@ public record PackFile(
     inputs = List.copyOf(inputs);
   }
 
-  /** The same pack, its issue checked by somebody of whom its files say nothing. */
-  public PackFile checked(String by) {
+  /** The same pack, its issue checked by somebody of whom its files say nothing, or by nobody. */
+  public PackFile checked(Optional<String> by) {
     return new PackFile(
         id,
         title,

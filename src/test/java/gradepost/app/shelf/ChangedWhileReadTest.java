@@ -63,7 +63,7 @@ class ChangedWhileReadTest {
     Path pack = new SyntheticNetwork(folder, 1).packs(1, 3).get(0);
     String id = Disk.name(pack).replaceFirst(".*pack-(.*)\\.yaml", "$1");
     Shelf shelf = new Shelf(folder, Depot.NOON);
-    OpenPapers papers = new OpenPapers(shelf);
+    OpenPapers papers = new OpenPapers(shelf, any -> false);
     ShelfPack old = shelf.pack(id).orElseThrow();
     String stem = old.whole().orElseThrow().papers().get(0).stem();
     String text = Files.readString(pack);
