@@ -132,7 +132,8 @@ class IssuesInUseTest {
     assertThat(clerk.register(0, "to-brief")).contains("Elm", "0000/2");
     assertThat(clerk.register(0, "notices")).contains("T 1", "0000/2");
     assertThat(clerk.register(0, "recall", "0000/2", "--reason", "wrong mileage"))
-        .contains("warning: nothing of 0000 is in force now\n  Maybe issue it again: gradepost");
+        .contains(
+            "warning: nothing of 0000 is in force now\n  Maybe put the data right and reissue. Or raise");
     assertThat(clerk.register(0, "to-brief")).isEqualTo("NONE\n");
     assertThat(clerk.register(0, "notices")).isEqualTo("NONE\n");
   }
@@ -156,7 +157,8 @@ class IssuesInUseTest {
         .isEqualTo(
             "0000/3: recalled: not on that day\n"
                 + "warning: from 2026-12-07 04:00 nothing of 0000 is in force\n"
-                + "  Maybe issue it again before then: gradepost reissue FOLDER --notice FILE\n");
+                + "  Maybe put the data right before then, and reissue. Or raise the number in the pack"
+                + " file, then: gradepost register enter PACK.yaml\n");
     assertThat(clerk.register(0, "notices")).contains("T 0").doesNotContain("T 1");
   }
 
