@@ -104,6 +104,23 @@ class IssuesInUseTest {
     assertThat(clerk.out).contains("0000: issue 4 takes the place of 3");
   }
 
+  /** Who mistypes the speed of a restriction that is eased would tighten it. */
+  @Test
+  void whatIsEasedToALowerSpeedIsRefusedUntilItIsConfirmed() throws Exception {
+    String hour = "2026-11-28 04:00";
+    clerk.notice(0, "n1", Clerk.entry("T 1", 900, 1100, 30, hour, "further notice"));
+    String slower =
+        Clerk.entry("T 1", 900, 1100, 20, hour, "further notice").replace("in force", "eased");
+    clerk.notice(1, "n2", slower);
+    assertThat(clerk.err)
+        .contains("  T 1: it is eased, but its speed is lower than the pack has\n")
+        .contains("--confirm \"T 1\"\n", "nothing was issued");
+    clerk.notice(0, "n2", slower, "--confirm", "T 1");
+    assertThat(clerk.out).contains("0000: issue 3 takes the place of 2");
+    clerk.notice(0, "n3", slower.replace("20 km/h", "60 km/h"));
+    assertThat(clerk.out).contains("0000: issue 4 takes the place of 3");
+  }
+
   /** Who mistypes a reference would take out a restriction that the notice is not about. */
   @Test
   void aNoticeThatIsForAnotherPlaceThanItsReferenceIsRefusedUntilItIsConfirmed() throws Exception {

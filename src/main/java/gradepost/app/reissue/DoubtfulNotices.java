@@ -50,6 +50,7 @@ final class DoubtfulNotices {
           doubt(notice, known, each.found().route(), doubts);
           elsewhere(notice, each.found(), doubts);
           sooner(notice, each.found(), doubts);
+          slower(notice, each.found(), doubts);
         }
       }
       if (!doubts.isEmpty()) {
@@ -111,6 +112,20 @@ final class DoubtfulNotices {
                       "it is extended, but would end on %s, before the pack has it end"
                           .formatted(MomentStyle.MOMENT.format(end))));
     }
+  }
+
+  /** To ease a restriction is to let trains be faster; else a speed may be mistyped. */
+  private static void slower(
+      TemporaryRestriction notice, PackFile found, Map<String, String> doubts) {
+    double now = notice.speed().metresPerSecond();
+    found.notices().stream()
+        .filter(had -> notice.status() == Status.EASED && had.status() != Status.WITHDRAWN)
+        .filter(had -> had.reference().equals(notice.reference()))
+        .filter(had -> now < had.speed().metresPerSecond())
+        .forEach(
+            had ->
+                doubts.put(
+                    notice.reference(), "it is eased, but its speed is lower than the pack has"));
   }
 
   private static String spelt(Path path, Extent extent) {
