@@ -117,14 +117,41 @@ final class NextIssue {
     Reading<PackFile> read = sources.pack(written(amended.inputs(), number, details, stale));
     Answer told = said;
     return read.match(
-        good -> new Reading.Good<>(new Next(good.value(), told, Optional.empty()), good.problems()),
-        rejected ->
-            new Reading.Good<>(
-                new Next(
-                    expected.with(there, expected.notices()),
-                    told,
-                    Optional.of(Answer.of(rejected.problems()))),
-                Problems.NONE));
+        good -> {
+          Optional<Answer> lost = lost(amended.file(), expected.notices(), good.value().notices());
+          return lost.isPresent()
+              ? refused(expected, there, told, lost.get())
+              : new Reading.Good<>(new Next(good.value(), told, Optional.empty()), good.problems());
+        },
+        rejected -> refused(expected, there, told, Answer.of(rejected.problems())));
+  }
+
+  private static Reading<Next> refused(
+      PackFile expected, IssueDetails there, Answer told, Answer why) {
+    PackFile asFound = expected.with(there, expected.notices());
+    return new Reading.Good<>(new Next(asFound, told, Optional.of(why)), Problems.NONE);
+  }
+
+  /**
+   * Whatever the layout of a file does to what is written into it: no notice is lost unseen.
+   *
+   * @param expected notices of the next issue
+   * @param read the notices that its files hold
+   */
+  static Optional<Answer> lost(
+      Path file, List<TemporaryRestriction> expected, List<TemporaryRestriction> read) {
+    List<String> held = read.stream().map(TemporaryRestriction::reference).toList();
+    List<String> lost =
+        expected.stream()
+            .map(TemporaryRestriction::reference)
+            .filter(reference -> !held.contains(reference))
+            .toList();
+    return lost.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            Answer.refused(
+                "%s: error: in its files as they would be written, %s would be lost%n  Maybe write the notice into them by hand, then: gradepost reissue"
+                    .formatted(file, String.join(", ", lost))));
   }
 
   private static List<Input> written(
