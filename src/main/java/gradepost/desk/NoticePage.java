@@ -17,6 +17,8 @@ import io.javalin.http.HttpStatus;
 import io.javalin.http.UploadedFile;
 import java.io.IOException;
 import java.io.InputStream;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeParseException;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -32,6 +34,10 @@ final class NoticePage {
   private final Screens screens;
   private final NoticeDesk desk;
   private final Works works;
+
+  /** The field of the form that says from when the issues are valid. */
+  private static final String VALID = "valid";
+
   private final NoticeLines lines;
 
   NoticePage(Screens screens, Shelf shelf, NoticeDesk desk, Works works) {
@@ -84,16 +90,23 @@ final class NoticePage {
   }
 
   private void look(Context ctx, String text) throws IOException {
-    show(ctx, text, desk.look(typed(ctx, text)), "looked");
+    Optional<String> wrong = wrongMoment(ctx);
+    NoticeDesk.Looked looked =
+        wrong.isPresent() ? refused(wrong.get()) : desk.look(typed(ctx, text));
+    show(ctx, text, looked, "looked");
   }
 
   void issue(Context ctx) throws IOException {
-    NoticeDesk.Typed typed = typed(ctx, text(ctx));
-    if (typed.by().isEmpty()) {
-      Answer why = Answer.refused(DeskText.NO_NAME.inWords());
-      show(ctx, typed.text(), new NoticeDesk.Looked(why, List.of()), "looked");
+    String text = text(ctx);
+    Optional<String> wrong =
+        Session.of(ctx).by(ctx).isEmpty()
+            ? Optional.of(DeskText.NO_NAME.inWords())
+            : wrongMoment(ctx);
+    if (wrong.isPresent()) {
+      show(ctx, text, refused(wrong.get()), "looked");
       return;
     }
+    NoticeDesk.Typed typed = typed(ctx, text);
     ctx.redirect("/notice/work/" + works.begin(typed), HttpStatus.SEE_OTHER);
   }
 
@@ -117,6 +130,7 @@ final class NoticePage {
     model.put("state", state);
     model.put("filled", ctx.path().equals(FILLED));
     model.put("confirm", Asked.field(ctx, "confirm"));
+    model.put("valid", Asked.field(ctx, VALID));
     model.put("emergency", ctx.formParam("emergency") != null);
     model.put("recent", works.recent());
     model.put("kept", desk.keepsRegister());
@@ -164,6 +178,25 @@ final class NoticePage {
     model.put("fields", fields);
   }
 
+  private static NoticeDesk.Looked refused(String why) {
+    return new NoticeDesk.Looked(Answer.refused(why), List.of());
+  }
+
+  private static Optional<String> wrongMoment(Context ctx) {
+    try {
+      validFrom(ctx);
+      return Optional.empty();
+    } catch (DateTimeParseException e) {
+      return Optional.of(DeskText.NO_MOMENT.with(Asked.field(ctx, VALID)).inWords());
+    }
+  }
+
+  private static Optional<LocalDateTime> validFrom(Context ctx) {
+    return Optional.of(Asked.field(ctx, VALID).strip().replace(' ', 'T'))
+        .filter(moment -> !moment.isEmpty())
+        .map(LocalDateTime::parse);
+  }
+
   private static String text(Context ctx) {
     return Asked.field(ctx, "text").replace("\r\n", "\n");
   }
@@ -175,6 +208,10 @@ final class NoticePage {
             .filter(s -> !s.isEmpty())
             .collect(Collectors.toSet());
     return new NoticeDesk.Typed(
-        text, confirmed, Session.of(ctx).by(ctx), ctx.formParam("emergency") != null);
+        text,
+        confirmed,
+        Session.of(ctx).by(ctx),
+        ctx.formParam("emergency") != null,
+        validFrom(ctx));
   }
 }

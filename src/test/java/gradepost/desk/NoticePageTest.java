@@ -105,6 +105,7 @@ class NoticePageTest {
     assertThat(browser.get(paper).body()).contains("<!DOCTYPE html>", "issue 2");
     String again = browser.post("/notice", form(right, "")).body();
     assertThat(again).contains("already");
+
     String twice = browser.ended(browser.post("/notice/issue", form(right, "B Clerk")));
     assertThat(twice)
         .contains("No issue was made", "issue 2 has this notice")
@@ -121,6 +122,21 @@ class NoticePageTest {
         .contains("name=\"emergency\" value=\"on\"");
     assertThat(browser.ended(browser.post("/notice/issue", form(wrong, "B Clerk"))))
         .doesNotContain("name=\"emergency\"");
+  }
+
+  /** Tonight is prepared what changes in a fortnight. */
+  @Test
+  void anIssueMayBeValidFromALaterHour() throws Exception {
+    String right = SyntheticNetwork.notice("T 1", 0, "Out", 900, 30);
+    browser.ended(browser.post("/notice/issue", form(right, "B Clerk")));
+    String later = right.replace("in force", "withdrawn");
+    assertThat(browser.post("/notice/issue", form(later, "B Clerk") + "&valid=soon").body())
+        .contains("&quot;soon&quot; is not a date and hour from which an issue is valid")
+        .contains("value=\"soon\"");
+    browser.ended(
+        browser.post("/notice/issue", form(later, "B Clerk") + "&valid=2026-12-20T04:00"));
+    assertThat(browser.get("/register?list=issues").body())
+        .contains("0000/3</td>", "2026-12-20 04:00</td>");
   }
 
   /** Twelve people at once, one of them with a slip of the hand; then a mistake is taken back. */

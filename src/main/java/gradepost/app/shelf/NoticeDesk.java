@@ -16,6 +16,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -57,8 +58,14 @@ public final class NoticeDesk {
    * @param confirmed references for which a doubt is settled
    * @param by who has it made, for the register
    * @param emergency whether an addendum goes out at once
+   * @param validFrom from when the issues are valid; empty means from the moment of issue
    */
-  public record Typed(String text, Set<String> confirmed, String by, boolean emergency) {
+  public record Typed(
+      String text,
+      Set<String> confirmed,
+      String by,
+      boolean emergency,
+      Optional<LocalDateTime> validFrom) {
     /** Copies the set. */
     public Typed {
       confirmed = Set.copyOf(confirmed);
@@ -127,7 +134,7 @@ public final class NoticeDesk {
                           Optional.of(file),
                           new Order.Edits(false, typed.confirmed())),
                       new Order.Tell(
-                          Optional.empty(), Optional.empty(), typed.emergency(), Optional.empty()),
+                          typed.validFrom(), Optional.empty(), typed.emergency(), Optional.empty()),
                       new Order.Put(out, store, dry),
                       new Order.Pace(Runtime.getRuntime().availableProcessors(), PATIENCE)));
       return named(answer, work + "/");

@@ -244,6 +244,7 @@ public final class Works implements AutoCloseable {
     file.setProperty("text", work.typed().text());
     file.setProperty("confirmed", String.join("\n", work.typed().confirmed()));
     file.setProperty("emergency", String.valueOf(work.typed().emergency()));
+    work.typed().validFrom().ifPresent(from -> file.setProperty("valid-from", from.toString()));
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     file.store(out, "A notice that is issued at the desk, and how far it is.");
     new FileInPlace(folder.resolve(work.id() + ENDING)).put(out.toByteArray());
@@ -279,7 +280,10 @@ public final class Works implements AutoCloseable {
                   file.getProperty("text", ""),
                   Set.copyOf(lines(file, "confirmed")),
                   file.getProperty("by", ""),
-                  Boolean.parseBoolean(file.getProperty("emergency", "false")))));
+                  Boolean.parseBoolean(file.getProperty("emergency", "false")),
+                  Optional.of(file.getProperty("valid-from", ""))
+                      .filter(moment -> !moment.isEmpty())
+                      .map(LocalDateTime::parse))));
     } catch (IOException | RuntimeException e) {
       return Optional.empty();
     }
