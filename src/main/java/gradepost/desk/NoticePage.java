@@ -90,7 +90,7 @@ final class NoticePage {
   }
 
   private void look(Context ctx, String text) throws IOException {
-    Optional<String> wrong = wrongMoment(ctx);
+    Optional<String> wrong = wrong(ctx, text);
     NoticeDesk.Looked looked =
         wrong.isPresent() ? refused(wrong.get()) : desk.look(typed(ctx, text));
     show(ctx, text, looked, "looked");
@@ -101,7 +101,7 @@ final class NoticePage {
     Optional<String> wrong =
         Session.of(ctx).by(ctx).isEmpty()
             ? Optional.of(DeskText.NO_NAME.inWords())
-            : wrongMoment(ctx);
+            : wrong(ctx, text);
     if (wrong.isPresent()) {
       show(ctx, text, refused(wrong.get()), "looked");
       return;
@@ -131,6 +131,7 @@ final class NoticePage {
     model.put("filled", ctx.path().equals(FILLED));
     model.put("confirm", Asked.field(ctx, "confirm"));
     model.put("valid", Asked.field(ctx, VALID));
+    model.put("edits", edits(ctx));
     model.put("emergency", ctx.formParam("emergency") != null);
     model.put("recent", works.recent());
     model.put("kept", desk.keepsRegister());
@@ -178,11 +179,19 @@ final class NoticePage {
     model.put("fields", fields);
   }
 
+  private static boolean edits(Context ctx) {
+    return Asked.field(ctx, "edits").equals("yes");
+  }
+
   private static NoticeDesk.Looked refused(String why) {
     return new NoticeDesk.Looked(Answer.refused(why), List.of());
   }
 
-  private static Optional<String> wrongMoment(Context ctx) {
+  /** Why nothing can be made of what came; that no notice came is meant where files were edited. */
+  private static Optional<String> wrong(Context ctx, String text) {
+    if (text.isBlank() && !edits(ctx)) {
+      return Optional.of(DeskText.NO_NOTICE.inWords());
+    }
     try {
       validFrom(ctx);
       return Optional.empty();
@@ -208,7 +217,7 @@ final class NoticePage {
             .filter(s -> !s.isEmpty())
             .collect(Collectors.toSet());
     return new NoticeDesk.Typed(
-        text,
+        edits(ctx) ? "" : text,
         confirmed,
         Session.of(ctx).by(ctx),
         ctx.formParam("emergency") != null,

@@ -124,6 +124,30 @@ class NoticePageTest {
         .doesNotContain("name=\"emergency\"");
   }
 
+  /** What was edited under Lines is issued where it was edited, without a notice. */
+  @Test
+  void whatWasEditedIsIssuedWithoutANotice() throws Exception {
+    browser.ended(
+        browser.post(
+            "/notice/issue", form(SyntheticNetwork.notice("T 1", 0, "Out", 900, 30), "B Clerk")));
+    assertThat(browser.post("/notice", form(" ", "B Clerk")).body())
+        .contains("there is no notice; nothing was entered");
+    String edits = form("", "B Clerk") + "&edits=yes";
+    assertThat(browser.post("/notice", edits).body())
+        .contains("0000: not touched", "The edited files")
+        .doesNotContain("<textarea");
+    Path route = folder.resolve("routes/line-000/route.yaml");
+    String was = Files.readString(route);
+    String edited = was.replaceFirst("speed: (\\d)0 km/h", "speed: $15 km/h");
+    assertThat(edited).isNotEqualTo(was);
+    Files.writeString(route, edited);
+    assertThat(browser.post("/notice", edits).body())
+        .contains("0000: issue 3 would take the place of 2", "formaction=\"/notice/issue\"");
+    assertThat(browser.ended(browser.post("/notice/issue", edits)))
+        .contains("Issued and registered", "0000: issue 3 takes the place of 2");
+    assertThat(browser.get("/register?list=issues").body()).contains("0000/3</td>");
+  }
+
   /** Tonight is prepared what changes in a fortnight. */
   @Test
   void anIssueMayBeValidFromALaterHour() throws Exception {

@@ -52,9 +52,9 @@ public final class NoticeDesk {
   }
 
   /**
-   * A notice as it was typed.
+   * A notice as it was typed; or none, where the files of packs were edited.
    *
-   * @param text YAML, or CSV with headings
+   * @param text YAML, or CSV with headings; empty means that what was edited is issued
    * @param confirmed references for which a doubt is settled
    * @param by who has it made, for the register
    * @param emergency whether an addendum goes out at once
@@ -125,14 +125,13 @@ public final class NoticeDesk {
     Path file = work.resolve(yaml ? "notice.yaml" : "notice.csv");
     try {
       Files.writeString(file, typed.text(), StandardCharsets.UTF_8);
+      Optional<Path> notice = typed.text().isEmpty() ? Optional.empty() : Optional.of(file);
       Answer answer =
           new Reissue(clock, typed.by(), progress, Disk.sources(), watching)
               .of(
                   new Order(
                       new Order.Read(
-                          List.of(folder),
-                          Optional.of(file),
-                          new Order.Edits(false, typed.confirmed())),
+                          List.of(folder), notice, new Order.Edits(false, typed.confirmed())),
                       new Order.Tell(
                           typed.validFrom(), Optional.empty(), typed.emergency(), Optional.empty()),
                       new Order.Put(out, store, dry),

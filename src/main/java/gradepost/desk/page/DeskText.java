@@ -33,6 +33,7 @@ public final class DeskText {
   public static final Mistake TOO_LONG = MISTAKES.declare("too-long");
   public static final Mistake NO_NAME = MISTAKES.declare("no-name");
   public static final Mistake NO_PEOPLE = MISTAKES.declare("no-people");
+  public static final Mistake NO_NOTICE = MISTAKES.declare("no-notice");
   public static final One<String> NO_MOMENT =
       MISTAKES.declare("no-moment", PrintedText.quoted("moment"));
   public static final One<String> NO_DAY = MISTAKES.declare("no-day", PrintedText.quoted("day"));
