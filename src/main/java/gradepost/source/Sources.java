@@ -17,6 +17,7 @@ import gradepost.source.pack.Audit;
 import gradepost.source.pack.NoticeFile;
 import gradepost.source.pack.PackFile;
 import gradepost.source.pack.PackReader;
+import gradepost.source.pack.Shelves;
 import gradepost.source.policy.PolicyTable;
 import gradepost.source.ride.RideFile;
 import gradepost.source.route.RouteFrame;
@@ -41,7 +42,7 @@ import org.yaml.snakeyaml.nodes.Node;
 public final class Sources {
   private final SourceFiles files;
   private final Consumer<String> packsRead;
-  private final PackReader.Shelves shelves;
+  private final Shelves shelves;
   private final Map<String, Reading<PackFile>> packs = new ConcurrentHashMap<>();
 
   public Sources(SourceFiles files) {
@@ -53,7 +54,7 @@ public final class Sources {
    *
    * @param shelves what several of these have in common
    */
-  public Sources(SourceFiles files, PackReader.Shelves shelves) {
+  public Sources(SourceFiles files, Shelves shelves) {
     this(files, name -> {}, shelves);
   }
 
@@ -64,10 +65,10 @@ public final class Sources {
    *     is known still holds, nor when only its route or its notices are asked for
    */
   public Sources(SourceFiles files, Consumer<String> packsRead) {
-    this(files, packsRead, new PackReader.Shelves());
+    this(files, packsRead, new Shelves());
   }
 
-  private Sources(SourceFiles files, Consumer<String> packsRead, PackReader.Shelves shelves) {
+  private Sources(SourceFiles files, Consumer<String> packsRead, Shelves shelves) {
     this.files = files;
     this.packsRead = packsRead;
     this.shelves = shelves;

@@ -6,7 +6,7 @@ import gradepost.app.store.Disk;
 import gradepost.source.Sources;
 import gradepost.source.file.DiskFiles;
 import gradepost.source.pack.PackFile;
-import gradepost.source.pack.PackReader;
+import gradepost.source.pack.Shelves;
 import gradepost.yaml.Problem;
 import gradepost.yaml.Problems;
 import gradepost.yaml.Reading;
@@ -27,7 +27,7 @@ final class Checks {
   private final StripMaker strips = new StripMaker();
 
   /** Of what is typed only the one file is new. */
-  private final PackReader.Shelves shelves = new PackReader.Shelves(MOST_KEPT);
+  private final Shelves shelves = new Shelves(MOST_KEPT);
 
   Checks(DataFolder folder) {
     this.folder = folder;

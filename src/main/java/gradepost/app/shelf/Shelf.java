@@ -7,7 +7,7 @@ import gradepost.app.store.PackFiles;
 import gradepost.source.Sources;
 import gradepost.source.pack.PackDates;
 import gradepost.source.pack.PackFile;
-import gradepost.source.pack.PackReader;
+import gradepost.source.pack.Shelves;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -32,7 +32,7 @@ public final class Shelf {
   private final Map<Path, PackAtHand> atHand = new ConcurrentHashMap<>();
 
   /** Of a pack that is read again after an edit, only the one file is new. */
-  private final PackReader.Shelves shelves = new PackReader.Shelves(MOST_KEPT);
+  private final Shelves shelves = new Shelves(MOST_KEPT);
 
   private volatile boolean ahead;
 

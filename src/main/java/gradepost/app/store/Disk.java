@@ -2,7 +2,7 @@ package gradepost.app.store;
 
 import gradepost.source.Sources;
 import gradepost.source.file.DiskFiles;
-import gradepost.source.pack.PackReader;
+import gradepost.source.pack.Shelves;
 import gradepost.yaml.YamlText;
 import java.io.IOException;
 import java.io.InputStream;
@@ -21,7 +21,7 @@ public final class Disk {
   }
 
   /** The same; what others with these shelves have read is not read again. */
-  public static Sources sources(PackReader.Shelves shelves) {
+  public static Sources sources(Shelves shelves) {
     return new Sources(new DiskFiles(Path.of("")), shelves);
   }
 

@@ -57,45 +57,6 @@ public final class PackReader {
     this.in = new Reader(name, RouteFrame.UNKNOWN);
   }
 
-  /** What packs have in common. May be asked by many threads at once, whatever files they see. */
-  public static final class Shelves {
-    private final Files<Route> routes;
-    private final Files<Stock> stocks;
-    private final Files<Policy> policies;
-    private final Files<Notices> notices;
-    private final ReadCache<Audited, Problems> audits;
-
-    /** For one reading of many packs: all that is read is kept. */
-    public Shelves() {
-      this(Integer.MAX_VALUE);
-    }
-
-    /**
-     * For packs that are read again and again while one of their files is edited.
-     *
-     * @param most so many files of each kind are kept, those that were last asked for
-     */
-    public Shelves(int most) {
-      routes = new Files<>(most);
-      stocks = new Files<>(most);
-      policies = new Files<>(most);
-      notices = new Files<>(most);
-      audits = new ReadCache<>(most);
-    }
-  }
-
-  /** Files of one kind. */
-  private static final class Files<T> {
-    private final ReadCache<ReadCache.Key, ReadCache.Read<T>> read;
-
-    private Files(int most) {
-      read = new ReadCache<>(most);
-    }
-  }
-
-  /** A route as it was read, and the limits of cant by which it was looked at. */
-  record Audited(Reader in, CantLimits limits) {}
-
   /** One file that the pack names, and how it was read, for checks that come later. */
   private record Read<T>(T value, Reader in) {}
 
@@ -275,7 +236,7 @@ public final class PackReader {
     fromFiles =
         fromFiles.and(
             shelves.audits.get(
-                new Audited(route.in(), limits),
+                new Shelves.Audited(route.in(), limits),
                 key -> Audit.of(route.value(), limits, route.in())));
   }
 
@@ -348,7 +309,7 @@ public final class PackReader {
       Values values,
       Key<String> key,
       FileKind kind,
-      Files<T> shelf,
+      Shelves.Files<T> shelf,
       BiFunction<Node, Reader, Optional<T>> read) {
     return values
         .find(key)
@@ -360,7 +321,7 @@ public final class PackReader {
       SourcePosition spot,
       FileKind kind,
       RouteFrame frame,
-      Files<T> shelf,
+      Shelves.Files<T> shelf,
       BiFunction<Node, Reader, Optional<T>> read) {
     Optional<String> tidy = FileNames.tidy(reference);
     if (tidy.isEmpty()) {
