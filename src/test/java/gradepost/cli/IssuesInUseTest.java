@@ -88,7 +88,7 @@ class IssuesInUseTest {
     assertThat(clerk.out).contains("0000: issue 2 takes the place of 1");
   }
 
-  /** Who mistypes the day of an extension would end a restriction that is to go on. */
+  /** A mistyped day in an extension would end a restriction that is to continue. */
   @Test
   void anExtensionThatEndsSoonerIsRefusedUntilItIsConfirmed() throws Exception {
     String hour = "2026-11-28 04:00";
@@ -104,7 +104,7 @@ class IssuesInUseTest {
     assertThat(clerk.out).contains("0000: issue 4 takes the place of 3");
   }
 
-  /** Who mistypes the speed of a restriction that is eased would tighten it. */
+  /** A mistyped speed in an easing would tighten the restriction. */
   @Test
   void whatIsEasedToALowerSpeedIsRefusedUntilItIsConfirmed() throws Exception {
     String hour = "2026-11-28 04:00";
@@ -121,7 +121,7 @@ class IssuesInUseTest {
     assertThat(clerk.out).contains("0000: issue 4 takes the place of 3");
   }
 
-  /** Who mistypes a reference would take out a restriction that the notice is not about. */
+  /** A mistyped reference would take out a restriction that the notice is not about. */
   @Test
   void aNoticeThatIsForAnotherPlaceThanItsReferenceIsRefusedUntilItIsConfirmed() throws Exception {
     String hour = "2026-11-28 04:00";
