@@ -28,6 +28,7 @@ final class Crossing {
   private double v;
   private What crossed = What.NOTHING;
   private double cornerMps;
+  private boolean bent;
 
   Crossing(Forces forces, DormandPrince54 dopri) {
     this.forces = forces;
@@ -73,7 +74,21 @@ final class Crossing {
     } else if (dopri.endV() < low) {
       first = corner(low, v <= low ? 0 : dopri.timeOfFall(low), first);
     }
-    return kink(first, step);
+    first = kink(first, step);
+    bent = first < step && (crossed == What.NOTHING || kinks(step));
+    return first;
+  }
+
+  /**
+   * Whether the step that was tried runs over a bend of the forces: what it says of the way before
+   * what was met is not good enough then, and it is to be made again up to there.
+   */
+  boolean bent() {
+    return bent;
+  }
+
+  private boolean kinks(double step) {
+    return forces.pullsOrBrakes() && capped(step, 1) != capped(step, 0);
   }
 
   /** Where adhesion begins or ceases to hold a pull back the step ends too. */

@@ -16,7 +16,7 @@ final class Forces {
 
   private static final double ON_CORNER_MPS = 1e-9;
 
-  private final double inertiaKg;
+  private final double perKg;
   private final RunningResistance resistance;
   private final PiecewiseLinear track;
   private final List<PiecewiseLinear> effort;
@@ -41,7 +41,7 @@ final class Forces {
       PiecewiseLinear track,
       AdhesionLaw adhesion,
       LowAdhesionRail poor) {
-    this.inertiaKg = train.inertiaKg();
+    this.perKg = 1 / train.inertiaKg();
     this.resistance = resistance;
     this.track = track;
     this.effort = train.effort();
@@ -175,19 +175,22 @@ final class Forces {
   /** Acceleration at this time, place and speed with the chosen pieces. */
   double acceleration(double time, double at, double speed) {
     return (tractionN(at, speed) - brake.forceN(time, at, speed) - resistanceN(speed) - trackN(at))
-        / inertiaKg;
+        * perKg;
   }
 
   /** The same without the brake. */
   double unbraked(double at, double speed) {
-    return (tractionN(at, speed) - resistanceN(speed) - trackN(at)) / inertiaKg;
+    return (tractionN(at, speed) - resistanceN(speed) - trackN(at)) * perKg;
   }
 
-  /** Adds the work done over the step that {@code dopri} keeps, which began at {@code time}. */
-  void tally(Work sum, DormandPrince54 dopri, double time, double step) {
+  /**
+   * Adds the work done over the step that {@code dopri} keeps, which began at {@code time}, up to
+   * the share {@code to} of it.
+   */
+  void tally(Work sum, DormandPrince54 dopri, double time, double step, double to) {
     for (int i = 0; i < DormandPrince54.GAUSS_AT.length; i++) {
-      double share = DormandPrince54.GAUSS_AT[i];
-      double weight = DormandPrince54.GAUSS_WEIGHT[i] * step;
+      double share = DormandPrince54.GAUSS_AT[i] * to;
+      double weight = DormandPrince54.GAUSS_WEIGHT[i] * step * to;
       double at = dopri.placeAt(share);
       double speed = dopri.speedAt(share);
       sum.tractionJ += weight * tractionN(at, speed) * speed;

@@ -277,24 +277,27 @@ public final class Stepper {
       }
       double tried = step;
       double first = crossing.first(until, t, v, step);
-      if (first < step) {
+      if (first < step && crossing.bent()) {
         step = first;
         dopri.step(t, s, v, a, step, TOLERANCE_M, TOLERANCE_MPS);
       }
       if (work != null) {
-        forces.tally(work, dopri, t, step);
+        forces.tally(work, dopri, t, step, first / step);
       }
-      t += step;
-      s = dopri.endS();
-      v = dopri.endV();
+      t += first;
+      s = first < step ? dopri.placeAt(first / step) : dopri.endS();
+      v = first < step ? dopri.speedAt(first / step) : dopri.endV();
       StopReason ended = land(until);
       tell();
       if (ended != null) {
         return ended;
       }
-      double next = tried * (error < 1e-4 ? 5 : 0.9 * Math.pow(error, -0.2));
       // A step that only a corner made short says nothing against longer ones.
-      h = tried < h && tried == wanted ? Math.max(h, next) : next;
+      boolean cut = tried < h && tried == wanted;
+      if (!cut || h < LONGEST_S) {
+        double next = tried * (error < 1e-4 ? 5 : 0.9 * Math.pow(error, -0.2));
+        h = cut && h > next ? h : next;
+      }
       if (trail != null) {
         // Where the speed may turn, a lower one could be met within a step.
         goesOn = goesOn && reachS < end && a <= 0 && dopri.endA() <= 0;
