@@ -11,7 +11,7 @@ set "stored=%home%\gradepost.jsa"
 rem A desk is open all day, and a worker makes packs by the hundred: both have the thorough compiler. A desk
 rem begins with little memory, and takes more where it needs it.
 set "own="
-if "%~1"=="desk" set "own=-XX:TieredStopAtLevel=4 -Xms48m -Xmn32m"
+if "%~1"=="desk" set "own=-XX:TieredStopAtLevel=4 -Xms48m -Xmn32m -XX:SurvivorRatio=2 -XX:TargetSurvivorRatio=90"
 if "%~1"=="desk" set "stored=%home%\gradepost-desk.jsa"
 if "%~1"=="work" set "own=-XX:TieredStopAtLevel=4"
 rem Ctrl+C at the first desk may have ended this script too, before it put the classes in place.

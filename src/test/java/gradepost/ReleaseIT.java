@@ -208,7 +208,7 @@ class ReleaseIT {
     String unix = Files.readString(START.resolve("gradepost"));
     String windows = Files.readString(START.resolve("gradepost.cmd"));
     assertThat(windows.replace("\r\n", "")).doesNotContain("\n");
-    assertThat(options(windows)).hasSize(20).isEqualTo(options(unix.replace("$stored.$$", "$new")));
+    assertThat(options(windows)).hasSize(22).isEqualTo(options(unix.replace("$stored.$$", "$new")));
     assertThat(windows).contains("%*").contains("exit /b %code%").contains("exit /b %ERRORLEVEL%");
     assertThat(windows.split("%\\*", -1)).hasSize(unix.split("\"\\$@\"", -1).length);
     Matcher jump = Pattern.compile("goto (\\w+)").matcher(windows);

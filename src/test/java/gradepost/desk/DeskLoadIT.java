@@ -115,6 +115,8 @@ class DeskLoadIT {
             Path.of(System.getProperty("java.home"), "bin", "java").toString(),
             "-Xms48m",
             "-Xmn32m",
+            "-XX:SurvivorRatio=2",
+            "-XX:TargetSurvivorRatio=90",
             System.getProperty("gradepost.compiler", "-XX:TieredStopAtLevel=4"),
             "-XX:+UseSerialGC",
             "-cp",
