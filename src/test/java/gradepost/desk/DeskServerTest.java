@@ -89,6 +89,7 @@ class DeskServerTest {
     String bench = "/bench/0000/" + stem(browser.get("/packs/0000").body());
     String planned = browser.get(bench).body();
     assertThat(planned).contains("Teaching example, not a briefing", "<polyline", "On the paper: ");
+    assertThat(planned).contains("Stops ", "Eased as told, it stops at the mark.");
     String speed = planned.replaceFirst("(?s).*name=\"speed\" value=\"([^\"]+)\".*", "$1");
     assertThat(browser.get(bench + "?of=0&braking=0&speed=" + speed).body()).isEqualTo(planned);
     String later = browser.get(bench + "?later=300").body();

@@ -106,7 +106,7 @@ class RolesTest {
         HttpResponse<String> answer =
             way.startsWith("GET") ? browser.get(path) : browser.post(path, "token=" + token);
         boolean refused =
-            answer.body().contains("your account is not for this")
+            answer.body().contains("Your account is not for this")
                 || answer.headers().firstValue("Location").filter("/packs"::equals).isPresent();
         String may = Optional.ofNullable(MAY.get(way)).orElse("nobody has said who may");
         if (refused == may.contains(role.toString().substring(0, 1)) || may.length() > 3) {

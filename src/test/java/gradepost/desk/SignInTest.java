@@ -183,7 +183,7 @@ class SignInTest {
     HttpResponse<String> answer = browser.signIn("P Patient", "wrong");
     while (clock.instant().isBefore(end)) {
       if (answer.statusCode() == 429) {
-        assertThat(answer.body()).contains("too many wrong tries");
+        assertThat(answer.body()).contains("Too many wrong tries");
         String wait = answer.headers().firstValue("Retry-After").orElse("0");
         clock.forward(Duration.ofSeconds(Long.parseLong(wait)));
       } else {

@@ -6,6 +6,7 @@ import gradepost.app.shelf.BenchShown.Said;
 import gradepost.briefing.Messages;
 import gradepost.drive.fallback.WhatIf;
 import gradepost.plan.Application;
+import gradepost.plan.Command;
 import gradepost.plan.Plan;
 import gradepost.plan.Trace;
 import gradepost.told.print.PrintGrid;
@@ -55,7 +56,7 @@ final class BenchTold {
     return new BenchShown(
         fields,
         messages.text(
-            "bench.paper",
+            eased() ? "bench.paper-eased" : "bench.paper",
             grid.place(of.brakingPointM()).match(grid::text, grid::text, b -> ""),
             units.speed(of.brakingSpeedMps(), Rounding.NEAREST),
             units.pressure(of.mainPressurePa())),
@@ -66,6 +67,15 @@ final class BenchTold {
         units.lengthUnit(),
         units.lengthUnitM(),
         units.speedUnit());
+  }
+
+  /** Whether the paper has the brake eased on the way to a stand: held, it stops short. */
+  private boolean eased() {
+    return of.target().standsThere()
+        && plan.actions().stream()
+            .filter(a -> a.atM() >= of.brakingPointM() && a.atM() <= of.target().atM())
+            .anyMatch(
+                a -> a.command() instanceof Command.Brake b && b.stage() == Command.Stage.EASE);
   }
 
   private void add(
