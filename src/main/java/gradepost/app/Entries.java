@@ -99,7 +99,8 @@ public final class Entries {
 
   /**
    * An issue is called back though nothing supersedes it. The issue before it, which it has
-   * superseded, does not come into force again: where nothing is in force then, that is told.
+   * superseded, does not come into force again: where nothing is in force then, that is told, also
+   * where nothing was before.
    */
   public Answer recall(String called, String reason) {
     return OnRegister.of(
@@ -113,7 +114,7 @@ public final class Entries {
           register.recall(by, issue, reason);
           Gap after = register.gap(pack, now);
           Answer done = Answer.said(issue.name() + ": " + AppText.RECALLED.with(reason).inWords());
-          return after.from().isBefore(before.from())
+          return after.from().equals(now) || !after.equals(before)
               ? done.and(Answer.said(nothingInForce(pack, after, now)))
               : done;
         });

@@ -179,6 +179,18 @@ class IssuesInUseTest {
     assertThat(clerk.register(0, "notices")).contains("T 0").doesNotContain("T 1");
   }
 
+  /** Whoever recalls the last of what was to come has to know that nothing is left. */
+  @Test
+  void everyRecallTellsThatNothingIsInForce() throws Exception {
+    String hour = "2026-12-07 04:00";
+    clerk.notice(
+        0, "n1", Clerk.entry("T 1", 900, 1100, 30, hour, "further notice"), "--valid-from", hour);
+    assertThat(clerk.register(0, "recall", "0000/1", "--reason", "misprint"))
+        .contains("warning: from 2026-11-29 09:00 to 2026-12-07 04:00 nothing of 0000 is in force");
+    assertThat(clerk.register(0, "recall", "0000/2", "--reason", "misprint as well"))
+        .contains("warning: nothing of 0000 is in force now\n");
+  }
+
   @Test
   void anIssueIsInForceUntilTheNextIsValid() throws Exception {
     Path file = folder.resolve("n1.yaml");
