@@ -1,15 +1,13 @@
 package gradepost.pack;
 
-import java.text.Normalizer;
-import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
  * When two spellings name one person. This is the one rule, for whoever may not act twice:
- * capitals, spaces, full stops and other marks do not tell people apart, nor does a surname that
- * comes first with a comma behind it. A missing or an added word does: "A Clerk" may be another
- * than "Ann Clerk".
+ * capitals, spaces, full stops and other marks do not tell people apart, nor do letters that look
+ * the same, nor does a surname that comes first with a comma behind it. A missing or an added word
+ * does: "A Clerk" may be another than "Ann Clerk".
  */
 public final class PersonName {
   private static final Pattern SURNAME_FIRST = Pattern.compile("([^,]+),([^,]+)");
@@ -24,14 +22,13 @@ public final class PersonName {
 
   /** A name without what two spellings of it may differ in. */
   public static String folded(String name) {
-    String whole = Normalizer.normalize(name, Normalizer.Form.NFKC).strip();
+    String whole = Lookalike.folded(name);
     Matcher turned = SURNAME_FIRST.matcher(whole);
     if (turned.matches()) {
       whole = turned.group(2) + " " + turned.group(1);
     }
     String words =
         whole
-            .toLowerCase(Locale.ROOT)
             .replaceAll("['\u2018\u2019\u02BC]", "")
             .replaceAll("[^\\p{L}\\p{M}\\p{N}]+", " ")
             .strip();

@@ -3,6 +3,7 @@ package gradepost.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -86,6 +87,31 @@ class IssuesInUseTest {
     assertThat(clerk.register(0, "issues")).doesNotContain("0000/2");
     clerk.notice(0, "n1", astray, "--confirm", "T 1");
     assertThat(clerk.out).contains("0000: issue 2 takes the place of 1");
+  }
+
+  /** Nobody tells them apart on paper: an easing of the one would leave the other in force. */
+  @Test
+  void aReferenceThatLooksLikeAnotherIsRefusedUntilItIsConfirmed() throws Exception {
+    String hour = "2026-11-28 04:00";
+    clerk.notice(0, "n1", Clerk.entry("T 1", 900, 1100, 30, hour, "further notice"));
+    for (String alike : List.of("T  1", "t 1", "\u0422 1")) {
+      clerk.notice(1, "n2", Clerk.entry(alike, 1500, 1600, 30, hour, "further notice"));
+      assertThat(clerk.err)
+          .contains("\n  " + alike + ": it looks like T 1, but is typed otherwise: it would be")
+          .contains("--confirm \"" + alike + "\"\n", "nothing was issued");
+    }
+    String both =
+        Clerk.entry("T 2", 1500, 1600, 30, hour, "further notice")
+            + Clerk.entry("T  2", 1700, 1800, 30, hour, "further notice");
+    clerk.notice(1, "n3", both);
+    assertThat(clerk.err).contains("\n  T 2: it looks like T  2,", "\n  T  2: it looks like T 2,");
+    String extended = Clerk.entry("T  1", 1500, 1600, 30, hour, "further notice");
+    clerk.notice(1, "n4", extended.replace("in force", "extended"));
+    assertThat(clerk.err)
+        .as("one confirmation is for all that is told")
+        .contains("  T  1: it is extended, but no pack has it", "  T  1: it looks like T 1,");
+    clerk.notice(0, "n2", extended, "--confirm", "T  1");
+    assertThat(clerk.out).contains("0000: issue 3 takes the place of 2");
   }
 
   /** A mistyped day in an extension would end a restriction that is to continue. */

@@ -22,6 +22,10 @@ class PersonNameTest {
         "N O’Hara|n o'hara",
         "Zoë Elm|Zoe\u0308 Elm",
         "desk 4|Desk  4",
+        "A Clerk|\u0410 \u0421lerk",
+        "A Clerk|\uFF21 Clerk",
+        "A Clerk|A Cl\u200Berk",
+        "\u0412\u041E\u041B\u041A\u041E\u0412|\u0412\u043E\u043B\u043A\u043E\u0432",
       })
   void oneIsOne(String one, String other) {
     assertThat(PersonName.same(one, other)).isTrue();
