@@ -6,6 +6,7 @@ import gradepost.reissue.register.Register;
 import gradepost.reissue.register.Register.By;
 import gradepost.reissue.register.RegisterException;
 import gradepost.source.table.CsvText;
+import gradepost.text.Mistake;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -50,18 +51,23 @@ public final class Batch {
   private Answer entered(BatchAct act, BatchTable table, Register register)
       throws RegisterException {
     By by = store.by(who, clock);
-    InUse use = new InUse(register, by.when(), confirmed);
+    InUse use = new InUse(register, by.when());
     List<String> said = new ArrayList<>();
     List<String> problems = new ArrayList<>();
     try {
       register.together(
           () -> {
             for (List<CsvText.Cell> row : table.rows()) {
+              List<Mistake> doubts = new ArrayList<>();
               try {
-                said.add(new BatchRow(store, register, by, use, table.cells(row)).done(act));
+                BatchRow entered = new BatchRow(store, register, by, use, table.cells(row));
+                said.add(entered.done(act, doubts));
               } catch (RegisterException | IOException e) {
                 problems.add(table.told(row, String.valueOf(e.getMessage())));
               }
+              // Entered all the same, for now: rows below may be doubtful because of this one.
+              doubts.removeIf(doubt -> confirmed);
+              doubts.forEach(doubt -> problems.add(table.told(row, doubt.inWords())));
             }
             if (!problems.isEmpty()) {
               throw new RegisterException(AppText.EMPTY_TABLE);

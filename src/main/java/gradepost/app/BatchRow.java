@@ -6,6 +6,7 @@ import gradepost.reissue.register.Register;
 import gradepost.reissue.register.Register.By;
 import gradepost.reissue.register.RegisterException;
 import gradepost.reissue.register.Signature;
+import gradepost.text.Mistake;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
@@ -36,7 +37,12 @@ final class BatchRow {
     return cells.getOrDefault(column, "");
   }
 
-  String done(BatchAct act) throws RegisterException, IOException {
+  /**
+   * Enters it, and says what was entered.
+   *
+   * @param doubts takes what may be a mistake in it
+   */
+  String done(BatchAct act, List<Mistake> doubts) throws RegisterException, IOException {
     String person = cell("person");
     if (act == BatchAct.STAFF) {
       register.staff().add(by, person);
@@ -46,7 +52,7 @@ final class BatchRow {
     String name = issue.name();
     switch (act) {
       case HAND_OUT -> {
-        use.toHandOut(issue, person);
+        doubts.addAll(use.toHandOut(issue, person));
         String copy = cell("copy");
         if (copy.isEmpty()) {
           copy = register.handOutNext(by, issue, person);
@@ -70,7 +76,7 @@ final class BatchRow {
       }
       default -> {
         Signature signature = signature(person);
-        use.toSignOff(issue);
+        doubts.addAll(use.toSignOff(issue));
         SignOffTerms.of(store, issue, by.when().toLocalDate()).require(issue, signature);
         register.signOff(by, issue, signature);
         return "%s: %s signed off, %s, until %s"

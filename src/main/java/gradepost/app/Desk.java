@@ -1,5 +1,6 @@
 package gradepost.app;
 
+import gradepost.app.InUse.Doubts;
 import gradepost.app.store.Answer;
 import gradepost.app.store.Store;
 import gradepost.reissue.register.Entry;
@@ -10,6 +11,7 @@ import gradepost.reissue.register.Signature;
 import gradepost.text.Mistake;
 import java.io.IOException;
 import java.time.Clock;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
@@ -36,15 +38,20 @@ public final class Desk {
 
   /** Does one act for the issue that is called so; {@code done} is said of it, with its name. */
   public Answer act(String called, String done, Act act) {
-    return act(called, () -> done, act);
+    return act(called, Doubts.NONE, () -> done, act);
   }
 
-  private Answer act(String called, Supplier<String> done, Act act) {
+  private Answer act(String called, Doubts doubts, Supplier<String> done, Act act) {
     return OnRegister.of(
         store,
         called,
         (register, issue) -> {
-          act.on(register, store.by(who, clock), issue);
+          By by = store.by(who, clock);
+          List<Mistake> all = doubts.of(new InUse(register, by.when()), issue);
+          if (!all.isEmpty()) {
+            return InUse.refused(all);
+          }
+          act.on(register, by, issue);
           return Answer.said(issue.name() + ": " + done.get());
         });
   }
@@ -55,19 +62,19 @@ public final class Desk {
         throws RegisterException, IOException;
   }
 
-  /**
-   * What is entered is the name in Latin letters, where there is one; the other goes in the log.
-   */
+  /** Entered is the name in Latin letters, where there is one; the other goes in the log. */
   private Answer act(
       String called,
       String name,
       Optional<String> latin,
+      Doubts doubts,
       Function<String, Mistake> done,
       ActFor act) {
     String entered = latin.orElse(name);
     return act(
         called,
-        done.apply(entered).inWords(),
+        doubts,
+        () -> done.apply(entered).inWords(),
         (register, by, issue) -> {
           act.on(register, by, issue, entered);
           if (!entered.equals(name)) {
@@ -88,27 +95,26 @@ public final class Desk {
       String holder,
       Optional<String> latin,
       boolean confirmed) {
-    String entered = latin.orElse(holder);
     AtomicReference<String> number = new AtomicReference<>(copy.orElse(""));
     return act(
         called,
-        () -> AppText.HANDED_OUT.with(Objects.requireNonNull(number.get()), entered).inWords(),
-        (register, by, issue) -> {
-          new InUse(register, by.when(), confirmed).toHandOut(issue, entered);
+        holder,
+        latin,
+        Doubts.unless(confirmed, (use, issue) -> use.toHandOut(issue, latin.orElse(holder))),
+        name -> AppText.HANDED_OUT.with(Objects.requireNonNull(number.get()), name),
+        (register, by, issue, name) -> {
           if (copy.isPresent()) {
-            register.handOut(by, issue, copy.get(), entered);
+            register.handOut(by, issue, copy.get(), name);
           } else {
-            number.set(register.handOutNext(by, issue, entered));
-          }
-          if (!entered.equals(holder)) {
-            register.written(by, issue, entered, holder);
+            number.set(register.handOutNext(by, issue, name));
           }
         });
   }
 
   /** A slip came back signed. */
   public Answer acknowledge(String called, String person, Optional<String> latin) {
-    return act(called, person, latin, AppText.ACKNOWLEDGED::with, Register::acknowledge);
+    return act(
+        called, person, latin, Doubts.NONE, AppText.ACKNOWLEDGED::with, Register::acknowledge);
   }
 
   /**
@@ -122,9 +128,9 @@ public final class Desk {
         called,
         signature.person(),
         latin,
+        Doubts.unless(confirmed, InUse::toSignOff),
         name -> AppText.SIGNED_OFF.with(name, signature.covers(), signature.lapses()),
         (register, by, issue, name) -> {
-          new InUse(register, by.when(), confirmed).toSignOff(issue);
           SignOffTerms.of(store, issue, by.when().toLocalDate()).require(issue, signature);
           register.signOff(by, issue, signature.by(name));
         });

@@ -1,10 +1,12 @@
 package gradepost.app;
 
+import gradepost.app.store.Answer;
 import gradepost.reissue.register.Entry;
 import gradepost.reissue.register.Register;
 import gradepost.reissue.register.RegisterException;
 import gradepost.text.Mistake;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -12,65 +14,75 @@ import java.util.Optional;
 final class InUse {
   private final Register register;
   private final LocalDateTime now;
-  private final boolean confirmed;
 
-  /**
-   * @param confirmed whether the clerk knows what is unusual, so that nothing is refused
-   */
-  InUse(Register register, LocalDateTime now, boolean confirmed) {
+  /** What may be a mistake in an act: all of it, so that nothing is confirmed unseen. */
+  interface Doubts {
+    /** There is nothing to confirm, or it is confirmed. */
+    Doubts NONE = (use, issue) -> List.of();
+
+    /** The same, unless the clerk knows of it. */
+    static Doubts unless(boolean confirmed, Doubts doubts) {
+      return confirmed ? NONE : doubts;
+    }
+
+    /** What it is. */
+    List<Mistake> of(InUse use, Entry issue) throws RegisterException;
+  }
+
+  InUse(Register register, LocalDateTime now) {
     this.register = register;
     this.now = now;
-    this.confirmed = confirmed;
   }
 
   /**
-   * Requires that an issue is in use, or will be, and that nobody gets a second copy of it.
-   *
-   * @throws RegisterException if it was recalled or superseded, or has expired, or if the holder
-   *     has a copy of it
+   * What is unusual where somebody gets a copy of an issue: that it is recalled, superseded or
+   * expired, that he has one already.
    */
-  void toHandOut(Entry issue, String holder) throws RegisterException {
-    if (confirmed) {
-      return;
-    }
+  List<Mistake> toHandOut(Entry issue, String holder) throws RegisterException {
+    List<Mistake> doubts = new ArrayList<>();
     Optional<String> recalled = register.recalled(issue, now);
     if (recalled.isPresent()) {
       Optional<String> instead = instead(issue);
-      throw new RegisterException(
+      doubts.add(
           Register.isSuperseded(recalled.get())
               ? AppText.NOT_IN_USE.with(issue.name(), recalled.get(), instead)
               : AppText.CALLED_BACK.with(issue.name(), recalled.get(), instead));
     }
-    require(issue, AppText.ISSUE_EXPIRED.with(issue.name(), issue.validTo()));
+    if (expired(issue)) {
+      doubts.add(AppText.ISSUE_EXPIRED.with(issue.name(), issue.validTo()));
+    }
     List<String> copies = register.held(issue, holder);
     if (!copies.isEmpty()) {
-      throw new RegisterException(AppText.HAS_COPY.with(holder, issue.name(), copies));
+      doubts.add(AppText.HAS_COPY.with(holder, issue.name(), copies));
     }
+    return doubts;
   }
 
   /**
-   * Requires that an issue may still be signed off on. One that is superseded may: the ride may
-   * have been before, and whoever is signed off on it is briefed on the later one.
-   *
-   * @throws RegisterException if it was called back, or has expired
+   * What is unusual where somebody is signed off on an issue: that it is called back or has
+   * expired.
    */
-  void toSignOff(Entry issue) throws RegisterException {
-    if (confirmed) {
-      return;
-    }
+  List<Mistake> toSignOff(Entry issue) throws RegisterException {
+    List<Mistake> doubts = new ArrayList<>();
     Optional<String> recalled =
         register.recalled(issue, now).filter(reason -> !Register.isSuperseded(reason));
     if (recalled.isPresent()) {
-      throw new RegisterException(
-          AppText.SIGNED_CALLED_BACK.with(issue.name(), recalled.get(), instead(issue)));
+      doubts.add(AppText.SIGNED_CALLED_BACK.with(issue.name(), recalled.get(), instead(issue)));
     }
-    require(issue, AppText.SIGNED_EXPIRED.with(issue.name(), issue.validTo()));
+    if (expired(issue)) {
+      doubts.add(AppText.SIGNED_EXPIRED.with(issue.name(), issue.validTo()));
+    }
+    return doubts;
   }
 
-  private void require(Entry issue, Mistake expired) throws RegisterException {
-    if (!issue.validTo().isAfter(now)) {
-      throw new RegisterException(expired);
-    }
+  /** What is said of doubts that nobody has confirmed, a line each. */
+  static Answer refused(List<Mistake> doubts) {
+    return new Answer(
+        List.of(), List.of(), doubts.stream().map(d -> "error: " + d.inWords()).toList(), false);
+  }
+
+  private boolean expired(Entry issue) {
+    return !issue.validTo().isAfter(now);
   }
 
   /** A later issue of the pack that is not recalled. */

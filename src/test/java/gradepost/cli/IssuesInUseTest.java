@@ -2,6 +2,7 @@ package gradepost.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
@@ -67,6 +68,33 @@ class IssuesInUseTest {
     assertThat(clerk.out)
         .contains("0000: warning: the new issue is built on 0000/2, which was recalled (notice 1")
         .contains("it still holds what 0000/2 took in: T 1; if that was wrong, withdraw it");
+  }
+
+  /** One confirmation is for all of it: whoever gives it has seen it all. */
+  @Test
+  void allThatIsUnusualInOneActIsTold() throws Exception {
+    handOut(0, "0000/1", "1");
+    clerk.register(0, "recall", "0000/1", "--reason", "misprint");
+    handOut(1, "0000/1", "2");
+    assertThat(clerk.err)
+        .startsWith("error: 0000/1 is recalled and not to be handed out: misprint;")
+        .contains("\nerror: Elm already holds copy 1 of 0000/1; allowed: one copy of an issue");
+    Path table = folder.resolve("table.csv");
+    Files.writeString(table, "issue,person\n0000/1,Rowan\n0000/1,ROWAN\n");
+    clerk.register(1, "batch", "hand-out", table.toString());
+    assertThat(clerk.err)
+        .contains(":2:1: error: 0000/1 is recalled", ":3:1: error: 0000/1 is recalled")
+        .contains(":3:1: error: ROWAN already holds copy 2 of 0000/1")
+        .endsWith("error: nothing was entered\n");
+    assertThat(clerk.register(0, "out")).doesNotContain("Rowan", "ROWAN");
+    clerk.at("2027-06-01T09:00");
+    handOut(1, "0000/1", "2");
+    assertThat(clerk.err.lines()).filteredOn(line -> line.startsWith("error: ")).hasSize(3);
+    signOff(1, "0000/1");
+    assertThat(clerk.err)
+        .startsWith("error: 0000/1 is recalled, and nobody is to be signed off on it: misprint")
+        .contains("\nerror: 0000/1 expired on 2027-05-31 04:00, and nobody is to be signed off");
+    clerk.register(0, "batch", "hand-out", table.toString(), "--confirm");
   }
 
   /** The mileage alone fits many lines, and an extension needs something to extend. */
@@ -220,7 +248,7 @@ class IssuesInUseTest {
   @Test
   void anIssueIsInForceUntilTheNextIsValid() throws Exception {
     Path file = folder.resolve("n1.yaml");
-    java.nio.file.Files.writeString(
+    Files.writeString(
         file,
         "gradepost: restrictions\nnotices:\n"
             + Clerk.entry("T 1", 900, 1100, 30, "2026-12-07 04:00", "further notice"));

@@ -75,7 +75,9 @@ class PackActsTest {
               + "&issue=1&person=D+Driver&by=T+Hale&formation=3-car&score=21+of+24&direction="
               + Browser.coded(direction);
       assertThat(browser.post(pack + "/sign-off", signature + "&lapses=soon").body())
-          .contains("is not a day", "value=\"21 of 24\"");
+          .as("what nobody has asked is not confirmed")
+          .contains("is not a day", "value=\"21 of 24\"")
+          .doesNotContain("name=\"confirm\"");
       assertThat(browser.post(pack + "/sign-off", signature + "&lapses=2026-11-24").body())
           .contains("role=\"alert\"", "2026-11-24");
       assertThat(browser.post(pack + "/sign-off", signature + "&lapses=2026-12-24").body())
