@@ -80,6 +80,9 @@ final class AppText {
   static final Three<String, String, Optional<String>> SIGNED_CALLED_BACK =
       MISTAKES.declare(
           "signed-called-back", Hole.word("issue"), Hole.word("reason"), Hole.perhaps("latest"));
+  static final Three<String, String, Optional<String>> SIGNED_SUPERSEDED =
+      MISTAKES.declare(
+          "signed-superseded", Hole.word("issue"), Hole.word("reason"), Hole.perhaps("latest"));
   static final Two<String, LocalDateTime> ENTER_EXPIRED =
       MISTAKES.declare(
           "enter-expired", Hole.word("pack"), new Hole<>("to", MomentStyle.MOMENT::format));

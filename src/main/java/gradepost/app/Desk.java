@@ -120,7 +120,7 @@ public final class Desk {
   /**
    * A driver is signed off for a direction of the pack, for no longer than its policy lets him.
    *
-   * @param confirmed whether the issue may have been called back or have expired
+   * @param confirmed whether the issue may be one that is not in use
    */
   public Answer signOff(
       String called, Optional<String> latin, Signature signature, boolean confirmed) {

@@ -59,15 +59,18 @@ final class InUse {
   }
 
   /**
-   * What is unusual where somebody is signed off on an issue: that it is called back or has
-   * expired.
+   * What is unusual where somebody is signed off on an issue: that it is recalled, superseded or
+   * expired. The ride may have been before; but the driver is not competent on what changed since.
    */
   List<Mistake> toSignOff(Entry issue) throws RegisterException {
     List<Mistake> doubts = new ArrayList<>();
-    Optional<String> recalled =
-        register.recalled(issue, now).filter(reason -> !Register.isSuperseded(reason));
+    Optional<String> recalled = register.recalled(issue, now);
     if (recalled.isPresent()) {
-      doubts.add(AppText.SIGNED_CALLED_BACK.with(issue.name(), recalled.get(), instead(issue)));
+      Optional<String> instead = instead(issue);
+      doubts.add(
+          Register.isSuperseded(recalled.get())
+              ? AppText.SIGNED_SUPERSEDED.with(issue.name(), recalled.get(), instead)
+              : AppText.SIGNED_CALLED_BACK.with(issue.name(), recalled.get(), instead));
     }
     if (expired(issue)) {
       doubts.add(AppText.SIGNED_EXPIRED.with(issue.name(), issue.validTo()));

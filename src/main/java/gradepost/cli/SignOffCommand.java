@@ -77,7 +77,7 @@ final class SignOffCommand implements Callable<Integer> {
 
   @Option(
       names = "--confirm",
-      description = "Sign the driver off though the issue is recalled or expired.")
+      description = "Sign the driver off though the issue is recalled, superseded or expired.")
   private boolean confirmed;
 
   @Mixin private RegisterOptions register = new RegisterOptions();

@@ -30,10 +30,10 @@ class IssuesInUseTest {
     return clerk.register(code, all);
   }
 
-  private String signOff(int code, String issue, String... more) {
-    String words =
-        "sign-off %s --person Elm --direction Out --assessor Rowe --lapses 2027-07-01 %s";
-    return clerk.register(code, words.formatted(issue, String.join(" ", more)).strip().split(" "));
+  private String signOff(int code, String issue, String lapses, String... more) {
+    String words = "sign-off %s --person Elm --direction Out --assessor Rowe --lapses %s %s";
+    return clerk.register(
+        code, words.formatted(issue, lapses, String.join(" ", more)).strip().split(" "));
   }
 
   /** The paper of an issue beside the register. */
@@ -54,7 +54,7 @@ class IssuesInUseTest {
             "error: 0000/2 is recalled and not to be handed out: notice 1 was wrong; allowed: an"
                 + " issue that is in use; or, if this one is meant, the same with --confirm\n");
     assertThat(handOut(0, "0000/2", "1", "--confirm")).contains("copy 1 handed out to Elm");
-    signOff(1, "0000/2");
+    signOff(1, "0000/2", "2027-07-01");
     assertThat(clerk.err)
         .startsWith(
             "error: 0000/2 is recalled, and nobody is to be signed off on it: notice 1 was");
@@ -90,7 +90,7 @@ class IssuesInUseTest {
     clerk.at("2027-06-01T09:00");
     handOut(1, "0000/1", "2");
     assertThat(clerk.err.lines()).filteredOn(line -> line.startsWith("error: ")).hasSize(3);
-    signOff(1, "0000/1");
+    signOff(1, "0000/1", "2027-07-01");
     assertThat(clerk.err)
         .startsWith("error: 0000/1 is recalled, and nobody is to be signed off on it: misprint")
         .contains("\nerror: 0000/1 expired on 2027-05-31 04:00, and nobody is to be signed off");
@@ -195,6 +195,27 @@ class IssuesInUseTest {
     assertThat(clerk.out).as("withdrawn before").contains("0000: issue 4 takes the place of 3");
   }
 
+  /** The ride may have been before the next issue; but nobody signs by the old one unawares. */
+  @Test
+  void aSignOffOnASupersededIssueIsAskedFor() throws Exception {
+    clerk.notice(0, "n1", Clerk.entry("T 1", 900, 1100, 30, "2026-11-28 04:00", "further notice"));
+    clerk.register(0, "checked", "0000/2", "--by", "Another Clerk", "--out", clerk.papers());
+    signOff(1, "0000/1", "2027-01-04");
+    assertThat(clerk.err)
+        .isEqualTo(
+            "error: 0000/1 is no longer in use, and nobody is to be signed off on it: superseded by"
+                + " issue 2; allowed: an issue that is in use; or, if the ride was made by this one,"
+                + " the same with --confirm\n  Maybe 0000/2\n");
+    Path table = folder.resolve("table.csv");
+    Files.writeString(
+        table, "issue,person,direction,assessor,lapses\n0000/1,Elm,Out,Rowe,2027-01-04\n");
+    clerk.register(1, "batch", "sign-off", table.toString());
+    assertThat(clerk.err).contains(":2:1: error: 0000/1 is no longer in use");
+    assertThat(clerk.register(0, "signed")).isEqualTo("NONE\n");
+    assertThat(signOff(0, "0000/1", "2027-01-04", "--confirm")).contains("Elm signed off, Out");
+    assertThat(signOff(0, "0000/2", "2027-01-04")).contains("Elm signed off, Out");
+  }
+
   /** Nor is a notice listed that is on no other paper. */
   @Test
   void nobodyIsBriefedOnAnIssueThatWasCalledBack() throws Exception {
@@ -281,10 +302,10 @@ class IssuesInUseTest {
     clerk.at("2027-06-01T09:00");
     handOut(1, "0000/2", "2");
     assertThat(clerk.err).contains("0000/2 expired on 2027-05-31 04:00, and is not to be handed");
-    signOff(1, "0000/2");
+    signOff(1, "0000/2", "2027-07-01");
     assertThat(clerk.err)
         .contains("0000/2 expired on 2027-05-31 04:00, and nobody is to be signed off on it");
-    assertThat(signOff(0, "0000/2", "--confirm")).contains("Elm signed off, Out");
+    assertThat(signOff(0, "0000/2", "2027-07-01", "--confirm")).contains("Elm signed off, Out");
     verify(1, 2);
     assertThat(clerk.err).contains("error: 0000/2 expired on 2027-05-31 04:00");
     assertThat(clerk.types(2, "reissue", "x", "--valid-from", "2027-02-30 04:00")).isEmpty();

@@ -60,7 +60,7 @@ public final class IssueDesk {
   /**
    * A driver is signed off.
    *
-   * @param confirmed whether the assessor knows that the issue was called back or has expired
+   * @param confirmed whether the assessor knows that the issue is not in use
    */
   public Answer signOff(String issue, Signature signature, String by, boolean confirmed) {
     return new Desk(store, clock, by).signOff(issue, Optional.empty(), signature, confirmed);
