@@ -16,7 +16,7 @@ final class Copies {
 
   /** Hands out a copy; a number is given once. */
   void handOut(By by, Entry issue, String copy, String holder) throws RegisterException {
-    Names.require(Names.Entered.COPY, copy);
+    Names.requireCopy(copy);
     handOut(by, issue, db -> copy, holder);
   }
 

@@ -3,10 +3,14 @@ package gradepost.reissue.register;
 import gradepost.text.Mistake;
 import gradepost.units.PrintedText;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** What may be entered as the name of a person or place, or as other words that papers print. */
 public final class Names {
   private static final int LONGEST = 200;
+  private static final Pattern COPY_NUMBER = Pattern.compile("[1-9]\\d{0,8}");
+  private static final Pattern SCORE = Pattern.compile("(\\d{1,4}) of (\\d{1,4})");
 
   /** What is entered. */
   public enum Entered {
@@ -60,6 +64,25 @@ public final class Names {
     Optional<Mistake> obstacle = obstacle(what, given);
     if (obstacle.isPresent()) {
       throw new RegisterException(obstacle.get());
+    }
+  }
+
+  /** The number of a copy, as it is counted on from: one copy has one number only. */
+  static void requireCopy(String given) throws RegisterException {
+    require(Entered.COPY, given);
+    if (!COPY_NUMBER.matcher(given).matches()) {
+      throw new RegisterException(RegisterText.COPY_NUMBER.with(given));
+    }
+  }
+
+  /** So many right answers of so many; empty where it was not given. */
+  static void requireScore(String given) throws RegisterException {
+    Matcher score = SCORE.matcher(given);
+    if (!given.isEmpty()
+        && !(score.matches()
+            && Integer.parseInt(score.group(2)) > 0
+            && Integer.parseInt(score.group(1)) <= Integer.parseInt(score.group(2)))) {
+      throw new RegisterException(RegisterText.SCORE.with(given));
     }
   }
 

@@ -105,6 +105,9 @@ final class RegisterText {
           Hole.word("near"));
   static final Two<String, Integer> NOT_WRITABLE =
       MISTAKES.declare("not-writable", PrintedText.quoted("text"), Hole.count("most"));
+  static final One<String> COPY_NUMBER =
+      MISTAKES.declare("copy-number", PrintedText.quoted("text"));
+  static final One<String> SCORE = MISTAKES.declare("score", PrintedText.quoted("text"));
   static final One<Entry> NO_ISSUE = MISTAKES.declare("no-issue", ISSUE);
   static final Two<String, String> OVERTAKEN =
       MISTAKES.declare("overtaken", Hole.word("issue"), Hole.word("who"));

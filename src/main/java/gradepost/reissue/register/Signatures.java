@@ -30,6 +30,7 @@ final class Signatures {
         Names.require(Names.Entered.REMARK, words);
       }
     }
+    Names.requireScore(signature.score());
     if (PersonName.same(signature.assessor(), signature.person())) {
       throw new RegisterException(
           RegisterText.OWN_ASSESSOR.with(signature.assessor(), signature.person()));

@@ -338,6 +338,40 @@ abstract class RegisterContract extends AccountsContract {
   }
 
   @Test
+  void figuresThatCannotBeAreNotEntered() throws Exception {
+    try (Register register = Register.open(url())) {
+      Entry one = entry("valley", 1, Optional.empty());
+      register.issue(CLERK, one);
+      for (String copy : List.of("-1", "007", "0", "+3", "1.5", "3-5", "A3", "9999999999")) {
+        assertThatThrownBy(() -> register.handOut(CLERK, one, copy, "Elm"))
+            .isInstanceOf(RegisterException.class)
+            .hasMessage(
+                "\"%s\" is not the number of a copy; allowed: a whole number from 1 to 999999999,"
+                    + " without zeros before it",
+                copy);
+      }
+      for (String score : List.of("99 of 24", "-3 of 24", "-5", "0 of 0", "good", "21/24")) {
+        assertThatThrownBy(() -> register.signOff(CLERK, one, signature(score)))
+            .isInstanceOf(RegisterException.class)
+            .hasMessage(
+                "\"%s\" is not the score of a knowledge paper; allowed: how many answers were right"
+                    + " of how many, such as 21 of 24",
+                score);
+      }
+      assertThat(register.list(Question.acts()).rows()).hasSize(1);
+      register.handOut(CLERK, one, "7", "Elm");
+      for (String score : List.of("", "24 of 24", "0 of 24")) {
+        register.signOff(CLERK, one, signature(score));
+      }
+    }
+  }
+
+  private static Signature signature(String score) {
+    LocalDate lapses = NOON.toLocalDate().plusDays(30 + score.length());
+    return new Signature("M Ash", "Down", "", "R Ames", lapses, score, "", "");
+  }
+
+  @Test
   void actsOfManyAtOnceAreAllThere() throws Exception {
     String url = url();
     try (Register register = Register.open(url)) {
@@ -352,7 +386,8 @@ abstract class RegisterContract extends AccountsContract {
             try (Register register = Register.open(url)) {
               Entry issue = register.issue("valley", 1).orElseThrow();
               for (int copy = 0; copy < 10; copy++) {
-                register.handOut(CLERK, issue, clerk + "-" + copy, "clerk " + clerk);
+                register.handOut(
+                    CLERK, issue, String.valueOf(clerk * 10 + copy + 1), "clerk " + clerk);
               }
             }
             return Optional.<Void>empty().orElse(null);
