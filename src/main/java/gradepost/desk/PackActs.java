@@ -13,6 +13,7 @@ import io.javalin.http.Context;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
+import java.util.Optional;
 
 /** What is done with an issue at the page of its pack. */
 final class PackActs {
@@ -47,11 +48,14 @@ final class PackActs {
   private void act(Context ctx, Act act) throws IOException {
     ShelfPack pack = Asked.pack(shelf, ctx);
     String by = Session.of(ctx).by(ctx);
+    Optional<String> clash = shelf.clash(pack.id());
     pages.one(
         ctx,
-        by.isEmpty()
-            ? Answer.refused(DeskText.NO_NAME.inWords())
-            : act.on(pack, pack.id() + "/" + Asked.field(ctx, "issue"), by));
+        clash.isPresent()
+            ? Answer.refused(clash.get())
+            : by.isEmpty()
+                ? Answer.refused(DeskText.NO_NAME.inWords())
+                : act.on(pack, pack.id() + "/" + Asked.field(ctx, "issue"), by));
   }
 
   private static boolean confirmed(Context ctx) {

@@ -6,10 +6,13 @@ import gradepost.app.Depot;
 import gradepost.app.SyntheticNetwork;
 import gradepost.app.store.Store;
 import gradepost.reissue.register.Account.Role;
+import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -123,6 +126,38 @@ class PackActsTest {
   private static void dated(Path pack, String key, String day) throws Exception {
     String text = Files.readString(pack);
     Files.writeString(pack, text.replaceFirst(key + ": .*", key + ": " + day));
+  }
+
+  /** Nobody could say which of the two is meant; a page shows no form, but one may be sent. */
+  @Test
+  void nothingIsDoneWithOneOfTwoPacksOfOneId() throws Exception {
+    Path routes = folder.resolve("routes");
+    Path pack = new SyntheticNetwork(routes, 1).packs(1, 3).get(0);
+    Path copy = routes.resolve("line-copy");
+    Files.createDirectories(copy);
+    try (Stream<Path> files = Files.list(Objects.requireNonNull(pack.getParent()))) {
+      for (Path file : files.toList()) {
+        Files.copy(file, copy.resolve(file.getFileName()));
+      }
+    }
+    Store store = Store.of(folder.resolve("reg/register.db").toString(), Optional.empty());
+    try (DeskServer desk =
+        DeskServer.start(
+            new DeskServer.Served(routes, store, folder.resolve("papers"), Depot.NOON), 0)) {
+      Browser browser = new Browser(desk).letIn();
+      String form = "by=A+Clerk&issue=1&reason=x&course=0000/x&token=" + browser.token("/notice");
+      for (String act : List.of("enter", "checked", "recall", "sign-off")) {
+        HttpResponse<String> done = browser.post("/packs/0000/" + act, form);
+        assertThat(done.statusCode()).as(act).isEqualTo(400);
+        assertThat(done.body()).as(act).contains("role=\"alert\"><ul class=\"found\"><li>" + copy);
+      }
+      HttpResponse<String> ride = browser.post("/rides", form);
+      assertThat(ride.statusCode()).isEqualTo(409);
+      assertThat(ride.body()).contains("has the same id, 0000");
+      assertThat(store.exists()).isFalse();
+      Files.delete(copy.resolve(pack.getFileName()));
+      assertThat(browser.post("/packs/0000/enter", form).body()).contains("0000/1 registered");
+    }
   }
 
   /** Whoever checked an issue has not checked what was typed since. */

@@ -117,6 +117,12 @@ public final class Shelf {
         .map(one -> apart(today(one.now(Disk.sources(shelves))), files));
   }
 
+  /** Why nothing is done with the pack that is called so: another is, too. */
+  public Optional<String> clash(String id) throws IOException {
+    return PackFiles.clash(
+        all().stream().filter(one -> one.id().equals(id)).map(PackAtHand::file).toList());
+  }
+
   /** What was read last of a pack that was shown. */
   Optional<PackFile> file(ShelfPack shown) {
     PackAtHand one = at(shown.file());

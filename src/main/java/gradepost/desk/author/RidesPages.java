@@ -86,6 +86,11 @@ final class RidesPages {
     if (pack.isEmpty() || course.length < 2) {
       throw Asked.nothing();
     }
+    Optional<String> clash = shelf.clash(course[0]);
+    if (clash.isPresent()) {
+      form(ctx.status(HttpStatus.CONFLICT), List.of(clash.get()));
+      return;
+    }
     Optional<UploadedFile> ride = file(ctx, "ride");
     if (ride.isEmpty()) {
       problems.add("No ride was handed in. Choose the export, or the form as it was filled in.");
