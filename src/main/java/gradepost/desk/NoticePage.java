@@ -91,8 +91,14 @@ final class NoticePage {
 
   private void look(Context ctx, String text) throws IOException {
     Optional<String> wrong = wrong(ctx, text);
-    NoticeDesk.Looked looked =
-        wrong.isPresent() ? refused(wrong.get()) : desk.look(typed(ctx, text));
+    if (wrong.isPresent()) {
+      show(ctx.status(HttpStatus.BAD_REQUEST), text, refused(wrong.get()), "looked");
+      return;
+    }
+    NoticeDesk.Looked looked = desk.look(typed(ctx, text));
+    if (!looked.answer().good()) {
+      ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
+    }
     show(ctx, text, looked, "looked");
   }
 
@@ -103,7 +109,7 @@ final class NoticePage {
             ? Optional.of(DeskText.NO_NAME.inWords())
             : wrong(ctx, text);
     if (wrong.isPresent()) {
-      show(ctx, text, refused(wrong.get()), "looked");
+      show(ctx.status(HttpStatus.BAD_REQUEST), text, refused(wrong.get()), "looked");
       return;
     }
     NoticeDesk.Typed typed = typed(ctx, text);

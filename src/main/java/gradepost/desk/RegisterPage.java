@@ -13,6 +13,7 @@ import gradepost.desk.page.Screens;
 import gradepost.desk.page.Session;
 import gradepost.reissue.register.Listing;
 import gradepost.reissue.register.Question;
+import gradepost.text.Mistake;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.io.IOException;
@@ -66,30 +67,45 @@ final class RegisterPage {
             .filter(a -> a.toString().equals(form(ctx, "act")))
             .findFirst()
             .orElseThrow(() -> new Refused(HttpStatus.NOT_FOUND, DeskText.NOTHING_THERE));
-    show(
-        ctx,
-        names.isEmpty()
-            ? Answer.refused(DeskText.NO_PEOPLE.inWords())
-            : Session.of(ctx).by(ctx).isEmpty()
-                ? Answer.refused(DeskText.NO_NAME.inWords())
-                : people.enter(
-                    act,
-                    form(ctx, "issue"),
-                    names,
-                    Session.of(ctx).by(ctx),
-                    !form(ctx, "confirm").isEmpty()));
+    if (names.isEmpty()) {
+      mistyped(ctx, DeskText.NO_PEOPLE);
+    } else if (Session.of(ctx).by(ctx).isEmpty()) {
+      mistyped(ctx, DeskText.NO_NAME);
+    } else {
+      entered(
+          ctx,
+          people.enter(
+              act,
+              form(ctx, "issue"),
+              names,
+              Session.of(ctx).by(ctx),
+              !form(ctx, "confirm").isEmpty()));
+    }
   }
 
   /** Takes an entry back. */
   void undo(Context ctx) {
     String entry = form(ctx, "entry");
-    show(
-        ctx,
-        !entry.matches("\\d{1,9}")
-            ? Answer.refused(DeskText.NO_ENTRY.with(entry).inWords())
-            : Session.of(ctx).by(ctx).isEmpty()
-                ? Answer.refused(DeskText.NO_NAME.inWords())
-                : people.undo(Long.parseLong(entry), form(ctx, "reason"), Session.of(ctx).by(ctx)));
+    if (!entry.matches("\\d{1,9}")) {
+      mistyped(ctx, DeskText.NO_ENTRY.with(entry));
+    } else if (Session.of(ctx).by(ctx).isEmpty()) {
+      mistyped(ctx, DeskText.NO_NAME);
+    } else {
+      entered(
+          ctx, people.undo(Long.parseLong(entry), form(ctx, "reason"), Session.of(ctx).by(ctx)));
+    }
+  }
+
+  private void mistyped(Context ctx, Mistake why) {
+    show(ctx.status(HttpStatus.BAD_REQUEST), Answer.refused(why.inWords()));
+  }
+
+  /** What the register refuses is refused because of what stands in it. */
+  private void entered(Context ctx, Answer done) {
+    if (!done.good()) {
+      ctx.status(HttpStatus.CONFLICT);
+    }
+    show(ctx, done);
   }
 
   private static String form(Context ctx, String name) {
@@ -99,6 +115,11 @@ final class RegisterPage {
   private void show(Context ctx, Answer done) {
     String list = list(ctx);
     Found found = found(ctx, list);
+    List<String> problems =
+        found.match(rows -> List.<String>of(), nothing -> nothing.why().problems());
+    if (!problems.isEmpty() && store.exists()) {
+      ctx.status(HttpStatus.BAD_REQUEST);
+    }
     screens.show(
         ctx,
         "register",
@@ -125,9 +146,7 @@ final class RegisterPage {
                             .map(row -> row.stream().map(Listing::moment).toList())
                             .toList(),
                     nothing -> List.<List<String>>of())),
-            Map.entry(
-                "problems",
-                found.match(rows -> List.<String>of(), nothing -> nothing.why().problems()))));
+            Map.entry("problems", problems)));
   }
 
   void csv(Context ctx) {

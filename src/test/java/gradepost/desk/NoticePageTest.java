@@ -14,6 +14,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -205,6 +206,38 @@ class NoticePageTest {
     assertThat(new Browser(desk).post("/notice/issue", form(right, "B Clerk")).statusCode())
         .isEqualTo(403);
     assertThat(written()).isZero();
+  }
+
+  /** Whoever sends a form by a program sees at once whether it was done. */
+  @Test
+  void whatIsRefusedIsAnsweredAsRefused() throws Exception {
+    String right = SyntheticNetwork.notice("T 1", 0, "Out", 900, 30);
+    assertThat(browser.post("/notice", form(right, "")).statusCode()).isEqualTo(200);
+    HttpResponse<String> wrong =
+        browser.post("/notice", form(right.replace("30 km/h", "30 leagues"), ""));
+    assertThat(wrong.statusCode()).isEqualTo(422);
+    assertThat(wrong.body()).contains("leagues", "See what it touches");
+    assertThat(browser.post("/notice", form(" ", "")).statusCode()).isEqualTo(400);
+    assertThat(browser.post("/notice/issue", form(right, "")).statusCode()).isEqualTo(400);
+    assertThat(browser.post("/notice", form(right, "") + "&valid=soon").statusCode())
+        .isEqualTo(400);
+    String who = "token=" + coded(token) + "&by=A+Clerk";
+    Map<String, Integer> acts =
+        Map.of(
+            "&act=staff&people=Elm", 200,
+            "&act=staff&people=", 400,
+            "&act=acknowledge&issue=0000&people=Elm", 409);
+    for (Map.Entry<String, Integer> act : acts.entrySet()) {
+      assertThat(browser.post("/register", who + act.getKey()).statusCode())
+          .as(act.getKey())
+          .isEqualTo(act.getValue());
+    }
+    assertThat(browser.post("/register/undo", who + "&entry=x").statusCode()).isEqualTo(400);
+    HttpResponse<String> undone = browser.post("/register/undo", who + "&entry=99&reason=x");
+    assertThat(undone.statusCode()).isEqualTo(409);
+    assertThat(undone.body()).contains("the register has no entry 99", "Take an entry back");
+    assertThat(browser.get("/register?pack=none").statusCode()).isEqualTo(400);
+    assertThat(browser.get("/register").statusCode()).isEqualTo(200);
   }
 
   /** What is far too large, or made to burst, is refused and the desk goes on. */
