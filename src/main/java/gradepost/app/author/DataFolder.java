@@ -23,8 +23,13 @@ import java.util.stream.Stream;
 /** The files of data below a folder, and which packs name them. A link that leads out is none. */
 final class DataFolder {
   private static final Pattern KIND = Pattern.compile("(?m)^gradepost:[ \\t]*([a-z]+)");
-  private static final Pattern NAMED = Pattern.compile("[^\\s,\\[\\]{}'\":]+\\.ya?ml");
-  private static final Pattern COMMENT = Pattern.compile("(?m)(^|\\s)#.*$");
+
+  /** What is quoted, or a comment, or plain words up to the end of the name of a file. */
+  private static final Pattern NAMED =
+      Pattern.compile(
+          "(?<![^\\s\\[{,:])(?:\"([^\"\\n]{0,255})\"|'([^'\\n]{0,255})')"
+              + "|(?<!\\S)#[^\\n]*"
+              + "|([^\\s,\\[\\]{}'\":#-](?:[^\\n,\\[\\]{}'\":#]|(?<=\\S)#){0,254}?\\.ya?ml)");
 
   /** The kind stands at the top; whatever else is there may be long. */
   private static final int HEAD_BYTES = 8192;
@@ -110,9 +115,13 @@ final class DataFolder {
   private static Set<Path> files(Path pack) throws IOException {
     String text = new String(Disk.typed(pack), StandardCharsets.UTF_8);
     Set<Path> out = new HashSet<>();
-    Matcher names = NAMED.matcher(COMMENT.matcher(text).replaceAll(""));
+    Matcher names = NAMED.matcher(text);
     while (names.find()) {
-      out.add(Disk.folder(pack).resolve(names.group()).normalize());
+      Stream.of(1, 2, 3)
+          .flatMap(form -> Optional.ofNullable(names.group(form)).stream())
+          .flatMap(name -> FileNames.tidy(name.strip()).stream())
+          .filter(FileNames::isYaml)
+          .forEach(name -> out.add(Disk.folder(pack).resolve(name).normalize()));
     }
     return out;
   }
