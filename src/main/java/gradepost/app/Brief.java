@@ -3,6 +3,7 @@ package gradepost.app;
 import gradepost.app.issue.Layout;
 import gradepost.app.issue.LayoutPool;
 import gradepost.app.issue.PaperMaker;
+import gradepost.app.issue.SinceIssued;
 import gradepost.app.store.Answer;
 import gradepost.app.store.Delivery;
 import gradepost.app.store.Disk;
@@ -10,7 +11,9 @@ import gradepost.app.store.FailOn;
 import gradepost.app.store.IoErrorText;
 import gradepost.app.store.PackFiles;
 import gradepost.app.store.Progress;
+import gradepost.app.store.Store;
 import gradepost.pack.PaperKind;
+import gradepost.reissue.register.RegisterException;
 import gradepost.render.chart.TemplateFault;
 import gradepost.source.Sources;
 import gradepost.source.pack.PackFile;
@@ -28,6 +31,7 @@ public final class Brief {
   private final Optional<Path> templates;
   private final Wish wish;
   private final Progress progress;
+  private final Optional<Store> store;
 
   /**
    * What is wanted of each pack.
@@ -75,9 +79,15 @@ public final class Brief {
    * @param templates folder of a depot's own templates
    */
   public Brief(Optional<Path> templates, Wish wish, Progress progress) {
+    this(templates, wish, progress, Optional.empty());
+  }
+
+  /** The same where a register, if it is there, knows what was issued. */
+  public Brief(Optional<Path> templates, Wish wish, Progress progress, Optional<Store> store) {
     this.templates = templates;
     this.wish = wish;
     this.progress = progress;
+    this.store = store;
   }
 
   /** Makes the papers of these packs, or of every pack below these folders. */
@@ -94,14 +104,18 @@ public final class Brief {
       }
     } catch (IOException e) {
       return Answer.refused(IoErrorText.inWords(e));
+    } catch (RegisterException e) {
+      return Answer.refused("error: " + e.getMessage());
     }
   }
 
   private Answer briefAll(List<Path> packs, LayoutPool presses, Delivery delivery)
-      throws IOException {
+      throws IOException, RegisterException {
     Sources sources = Disk.sources();
     List<Reading<PackFile>> readings =
         packs.stream().map(pack -> sources.pack(Disk.name(pack))).toList();
+    SinceIssued since =
+        new SinceIssued(store, readings.stream().flatMap(r -> r.found().stream()).toList());
     presses.ready();
     progress.expect(PaperMaker.papers(readings));
     Answer answer = Answer.GOOD;
@@ -109,7 +123,9 @@ public final class Brief {
       Reading<PackFile> reading = readings.get(i);
       answer = answer.and(Answer.of(reading.problems(), wish.failOn()));
       if (reading.found().isPresent()) {
-        answer = answer.and(alone(packs.get(i), reading.found().get(), presses, delivery));
+        PackFile pack = reading.found().get();
+        answer = answer.and(since.told(packs.get(i), pack, wish.failOn()));
+        answer = answer.and(alone(packs.get(i), since.printed(pack), presses, delivery));
       }
     }
     return answer;

@@ -2,6 +2,7 @@ package gradepost.cli;
 
 import gradepost.app.Brief;
 import gradepost.app.store.FailOn;
+import gradepost.app.store.Store;
 import gradepost.cli.terminal.Saying;
 import gradepost.cli.terminal.TerminalProgress;
 import gradepost.pack.PaperKind;
@@ -68,6 +69,14 @@ final class BriefCommand implements Callable<Integer> {
   private boolean expired;
 
   @Option(
+      names = "--register",
+      paramLabel = "FILE|URL",
+      description =
+          "The register (default: register/register.db, if there is one). What was edited since an"
+              + " issue is printed as a DRAFT.")
+  private @Nullable String register;
+
+  @Option(
       names = "--fail-on",
       paramLabel = "LEVEL",
       defaultValue = "errors",
@@ -80,6 +89,11 @@ final class BriefCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     try (TerminalProgress progress = TerminalProgress.forThisTerminal()) {
+      Store store =
+          Store.of(Optional.ofNullable(register).orElse("register/register.db"), Optional.empty());
+      if (register != null && !store.exists()) {
+        return Saying.exitCode(spec, store.missing());
+      }
       Brief.Wish wish =
           new Brief.Wish(
               json,
@@ -88,7 +102,7 @@ final class BriefCommand implements Callable<Integer> {
               Optional.of(LocalDateTime.now(Main.clock(spec))),
               expired,
               failOn);
-      Brief brief = new Brief(Optional.ofNullable(templates), wish, progress);
+      Brief brief = new Brief(Optional.ofNullable(templates), wish, progress, Optional.of(store));
       return Saying.exitCode(spec, brief.of(packs, out));
     }
   }

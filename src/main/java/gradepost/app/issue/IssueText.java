@@ -6,6 +6,7 @@ import gradepost.text.Hole;
 import gradepost.text.Mistakes;
 import gradepost.text.Mistakes.Four;
 import gradepost.text.Mistakes.Three;
+import gradepost.text.Mistakes.Two;
 import gradepost.text.Phrase;
 
 /** Why an issue is not made. Its sentences stand in {@code mistakes.properties}. */
@@ -28,6 +29,9 @@ final class IssueText {
           Hole.word("what"),
           Hole.word("file"),
           Hole.word("digest"));
+
+  static final Two<String, String> EDITED =
+      MISTAKES.declare("edited", Hole.word("pack"), Hole.word("issue"));
 
   private static final Hole<NamedPapers.Named> NAMED =
       new Hole<NamedPapers.Named>("paper", named -> named.paper().name())
