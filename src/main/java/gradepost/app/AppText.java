@@ -111,6 +111,8 @@ final class AppText {
   private static final Mistake NO_FINGERPRINT_IN_JSON = MISTAKES.declare("no-fingerprint-in-json");
   private static final Mistake NO_SUCH_JSON = MISTAKES.declare("no-such-json");
   static final String NEVER_REGISTERED = MISTAKES.phrase("never-registered");
+  static final Phrase<String> NO_REGISTER_THERE =
+      MISTAKES.phrase("no-register-there", Hole.word("where"));
   static final String NO_REGISTER_ASKED = MISTAKES.phrase("no-register-asked");
   static final Phrase<Verify.Made> MADE_FROM =
       MISTAKES.phrase(

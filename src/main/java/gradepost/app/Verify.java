@@ -32,6 +32,7 @@ public final class Verify {
   private static final String JSON = ".json";
   private final Optional<Store> store;
   private final LocalDateTime now;
+  private final String notLookedAt;
 
   /** A paper that was made from these data. */
   record Made(Path paper, Path pack, int issue) {}
@@ -42,6 +43,7 @@ public final class Verify {
   /** Without a register. */
   public Verify() {
     this.store = Optional.empty();
+    this.notLookedAt = AppText.NO_REGISTER_ASKED;
     this.now = LocalDateTime.MIN;
   }
 
@@ -52,6 +54,8 @@ public final class Verify {
    */
   public Verify(Store store, LocalDateTime now) {
     this.store = Optional.of(store).filter(Store::exists);
+    this.notLookedAt =
+        store.exists() ? AppText.NEVER_REGISTERED : AppText.NO_REGISTER_THERE.of(store.where());
     this.now = now;
   }
 
@@ -81,7 +85,7 @@ public final class Verify {
         return changed.get();
       }
       Answer compared = compare(paper, printed.get(), PackFiles.packs(named));
-      return compared.good() ? compared.and(Answer.said(notLookedAt())) : compared;
+      return compared.good() ? compared.and(Answer.said(notLookedAt)) : compared;
     } catch (IOException e) {
       return Answer.refused(IoErrorText.inWords(e));
     } catch (RegisterException e) {
@@ -91,10 +95,6 @@ public final class Verify {
 
   private static String name(Path paper) {
     return String.valueOf(paper.getFileName()).toLowerCase(Locale.ROOT);
-  }
-
-  private String notLookedAt() {
-    return store.isPresent() ? AppText.NEVER_REGISTERED : AppText.NO_REGISTER_ASKED;
   }
 
   private static Answer compare(Path paper, String printed, List<Path> packs) {

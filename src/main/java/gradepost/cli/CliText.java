@@ -15,6 +15,7 @@ import java.util.Optional;
 final class CliText {
   private static final Mistakes MISTAKES = Mistakes.beside(CliText.class);
   private static final Hole<String> TEXT = PrintedText.quoted("text");
+  private static final Hole<String> WIDTH = Hole.word("width");
 
   static final Phrase<Collection<String>> NO_COMMAND =
       MISTAKES.phrase("no-command", Hole.list("commands"));
@@ -31,8 +32,10 @@ final class CliText {
       MISTAKES.declare("no-papers", TEXT, Hole.list("known"));
   static final Two<String, Collection<String>> NO_LIST =
       MISTAKES.declare("no-list", TEXT, Hole.list("known"));
-  static final Two<Integer, Integer> TOO_NARROW =
-      MISTAKES.declare("too-narrow", Hole.count("width"), Hole.count("least"));
+  static final Three<String, Integer, Integer> TOO_NARROW =
+      MISTAKES.declare("too-narrow", WIDTH, Hole.count("least"), Hole.count("most"));
+  static final Three<String, Integer, Integer> TOO_WIDE =
+      MISTAKES.declare("too-wide", WIDTH, Hole.count("least"), Hole.count("most"));
 
   static final Mistake AS_OF_ALONE = MISTAKES.declare("as-of-alone");
 

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -36,18 +37,30 @@ final class ShowCommand implements Callable<Integer> {
       names = "--width",
       paramLabel = "N",
       defaultValue = "${env:COLUMNS:-80}",
+      converter = Width.class,
       description = "Characters in a line (default: COLUMNS, or 80).")
   private int width = 80;
 
   @Spec private CommandSpec spec = CommandSpec.create();
 
+  /** Of less than nothing it is said which widths there are, as of one that is too small. */
+  static final class Width implements ITypeConverter<Integer> {
+    @Override
+    public Integer convert(String text) {
+      return text.startsWith("-") ? -TypedValues.whole(text.substring(1)) : TypedValues.whole(text);
+    }
+  }
+
   @Override
   public Integer call() {
-    if (width < TextStrip.LEAST_WIDTH) {
+    if (width < TextStrip.LEAST_WIDTH || width > TextStrip.MOST_WIDTH) {
       return Saying.exitCode(
           spec,
           Answer.refused(
-              "error: " + CliText.TOO_NARROW.with(width, TextStrip.LEAST_WIDTH).inWords()));
+              "error: "
+                  + (width < TextStrip.LEAST_WIDTH ? CliText.TOO_NARROW : CliText.TOO_WIDE)
+                      .with(String.valueOf(width), TextStrip.LEAST_WIDTH, TextStrip.MOST_WIDTH)
+                      .inWords()));
     }
     Show show = new Show((all, fromM, toM) -> new TextStrip(all).lines(fromM, toM, width));
     return Saying.exitCode(

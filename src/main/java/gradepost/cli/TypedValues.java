@@ -21,7 +21,7 @@ final class TypedValues {
   static void understoodBy(CommandLine commandLine) {
     commandLine.registerConverter(LocalDate.class, TypedValues::day);
     commandLine.registerConverter(LocalDateTime.class, TypedValues::moment);
-    commandLine.registerConverter(int.class, text -> Math.toIntExact(number(text)));
+    commandLine.registerConverter(int.class, TypedValues::whole);
     // One lambda for both: a Java runtime that stores two alike of so old a type crashes.
     ITypeConverter<Long> number = TypedValues::number;
     commandLine.registerConverter(long.class, number);
@@ -60,6 +60,11 @@ final class TypedValues {
     } catch (TypeConversionException e) {
       throw new ParameterException(command.commandLine(), e.getMessage(), e);
     }
+  }
+
+  /** The same as {@link #number}; a refusal names what is allowed. */
+  static int whole(String text) {
+    return Math.toIntExact(number(text));
   }
 
   /** Of so many nobody ever types more: days, seconds, packs at once. */

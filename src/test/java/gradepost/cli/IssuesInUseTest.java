@@ -216,6 +216,28 @@ class IssuesInUseTest {
     assertThat(signOff(0, "0000/2", "2027-01-04")).contains("Elm signed off, Out");
   }
 
+  @Test
+  void whatIsWrongIsSaidOfWhatIsWrong() throws Exception {
+    Path other = Files.copy(clerk.pack, clerk.pack.resolveSibling("pack-0009.yaml"));
+    String wrong = Clerk.entry("T 1", 99_000, 99_100, 30, "2026-11-28 04:00", "further notice");
+    clerk.notice(1, "n1", wrong);
+    assertThat(clerk.out)
+        .contains("2 packs: 2 for which the notice is wrong\n")
+        .doesNotContain("cannot be read");
+    Files.delete(other);
+    clerk.notice(0, "n2", wrong.replace("99.", "1."));
+    clerk.register(1, "recall", "0000/1", "--reason", "misprint");
+    assertThat(clerk.err)
+        .isEqualTo(
+            "error: 0000/1 is already out of use: superseded by issue 2; allowed: an issue that is in"
+                + " force, or is to be\n");
+    String folder = this.folder.resolve("none").toString();
+    clerk.register(1, "backup", folder + "/b.zip");
+    assertThat(clerk.err)
+        .isEqualTo(
+            folder + ": error: there is no such folder\n  Maybe make it first, or name another\n");
+  }
+
   /** Nor is a notice listed that is on no other paper. */
   @Test
   void nobodyIsBriefedOnAnIssueThatWasCalledBack() throws Exception {

@@ -51,9 +51,13 @@ class ShowCommandTest {
   void aPlaceOnTwoSectionsAndATooNarrowTerminalAreRefused() {
     show("--width", "80", "--from", "1m 62ch");
     show("--width", "59");
+    show("--width", "-5");
+    show("--width", "1001");
     assertThat(err.toString())
         .isEqualTo(
             "error: 1m 62ch is on Valley, Harbour\n  Maybe \"Valley 1m 62ch\"\n"
-                + "error: --width 59 is too narrow for a strip; allowed: 60 characters or more\n");
+                + "error: --width 59 is too narrow for a strip; allowed: 60 to 1000 characters\n"
+                + "error: --width -5 is too narrow for a strip; allowed: 60 to 1000 characters\n"
+                + "error: --width 1001 is too wide for a strip; allowed: 60 to 1000 characters\n");
   }
 }

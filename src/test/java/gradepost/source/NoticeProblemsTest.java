@@ -27,7 +27,7 @@ class NoticeProblemsTest {
             "until before imposed",
             "until: 2027-01-15 04:00",
             "until: «2026-01-15 04:00",
-            "error: until is not after imposed; allowed: imposed first, then until"),
+            "error: until 2026-01-15 04:00 is not after imposed 2026-11-10 04:00; allowed: imposed first, then until"),
         slip(
             "date without hour",
             "until: 2027-01-15 04:00",
@@ -54,6 +54,11 @@ class NoticeProblemsTest {
             "error: until \"until further notice\" is not a date and hour; allowed: a date and hour, such as 2026-11-30 04:00, or further notice"
                 + "\n"
                 + "  Maybe further notice"),
+        slip(
+            "hours of nothing",
+            "hours: 22:00 to 05:30",
+            "hours: «05:00 to 05:00",
+            "error: hours \"05:00 to 05:00\" begin and end at one time, which may mean all day or never; allowed: two times that differ; for all day, no hours"),
         slip(
             "hours",
             "hours: 22:00 to 05:30",

@@ -16,6 +16,8 @@ public record Outcome(Path file, State state, Answer told, Optional<Entry> base)
   public enum State {
     /** It cannot be read. */
     UNREADABLE,
+    /** The notice cannot be taken into it. */
+    WRONG_NOTICE,
     /** Its files are not those of its last issue, and nobody has said that this is right. */
     STALE,
     /** The notice may be a mistake, and nobody has said that it is right. */

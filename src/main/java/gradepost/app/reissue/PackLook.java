@@ -70,7 +70,7 @@ final class PackLook {
     }
     var read = notice.get().read(found);
     if (read.found().isEmpty()) {
-      return Seen.done(file, State.UNREADABLE, Answer.of(read.problems()));
+      return Seen.done(file, State.WRONG_NOTICE, Answer.of(read.problems()));
     }
     List<TemporaryRestriction> notices = read.found().get();
     return notices.isEmpty()

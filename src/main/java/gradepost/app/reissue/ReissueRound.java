@@ -67,7 +67,10 @@ final class ReissueRound {
     progress.expect(packs.size());
     List<Seen> seen = new AllLooks(order, sources, notice, by).at(packs, register, this::done);
     List<Outcome> outcomes = seen.stream().map(Seen::outcome).toList();
-    if (any(outcomes, State.UNREADABLE) || any(outcomes, State.STALE) || left(outcomes)) {
+    if (any(outcomes, State.UNREADABLE)
+        || any(outcomes, State.WRONG_NOTICE)
+        || any(outcomes, State.STALE)
+        || left(outcomes)) {
       return outcomes;
     }
     List<Seen.Touched> touched =

@@ -44,7 +44,7 @@ final class ReissueTold {
       return new Answer(List.of(), answer.written(), answer.problems(), false)
           .and(Answer.refused("error: no pack here is of a route that the notice names"));
     }
-    if (count(outcomes, State.UNREADABLE) > 0) {
+    if (count(outcomes, State.UNREADABLE) + count(outcomes, State.WRONG_NOTICE) > 0) {
       return answer.and(Answer.refused(UNREADABLE));
     }
     if (count(outcomes, State.STALE) > 0) {
@@ -84,6 +84,7 @@ final class ReissueTold {
   private static String words(State state, boolean dryRun) {
     return switch (state) {
       case UNREADABLE -> "cannot be read";
+      case WRONG_NOTICE -> "for which the notice is wrong";
       case STALE -> "with files that differ from the last issue";
       case DOUBTFUL -> "with a notice to be confirmed";
       case ELSEWHERE -> "of another route";

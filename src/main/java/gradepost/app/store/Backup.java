@@ -56,6 +56,9 @@ public final class Backup {
     if (!store.exists()) {
       return store.missing();
     }
+    if (!Files.isDirectory(Disk.folder(file))) {
+      return Answer.refused(StoreText.error(Disk.folder(file), StoreText.NO_FOLDER));
+    }
     if (Files.exists(file)) {
       return Answer.refused(StoreText.error(StoreText.FILE_THERE.with(file)));
     }

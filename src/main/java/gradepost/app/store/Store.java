@@ -129,18 +129,22 @@ public record Store(
     }
   }
 
+  /** Where the register is or would be, in words. */
+  public String where() {
+    return file.map(Path::toString).orElse(StoreText.IN_DATABASE);
+  }
+
   /** What is said where there is none. */
   public Answer missing() {
     if (file.isPresent() && isOther(file.get())) {
       return Answer.refused(StoreText.error(file.get(), StoreText.NO_FILE));
     }
-    String where = file.map(Path::toString).orElse(StoreText.IN_DATABASE);
     boolean empty = file.map(Files::exists).orElse(false);
     Mistake mistake =
         hasArchive()
             ? (empty ? StoreText.EMPTY_REGISTER_BUT : StoreText.NO_REGISTER_BUT)
-                .with(where, kept.where())
-            : (empty ? StoreText.EMPTY_REGISTER : StoreText.NO_REGISTER).with(where);
+                .with(where(), kept.where())
+            : (empty ? StoreText.EMPTY_REGISTER : StoreText.NO_REGISTER).with(where());
     return Answer.refused(StoreText.error(mistake));
   }
 

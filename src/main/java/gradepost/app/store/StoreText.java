@@ -33,6 +33,7 @@ final class StoreText {
       MISTAKES.declare("empty-register-but", WHERE, ARCHIVE);
   static final Three<String, String, String> OTHER_ARCHIVE =
       MISTAKES.declare("other-archive", ARCHIVE, ISSUE, Hole.word("by"));
+  static final Mistake NO_FOLDER = MISTAKES.declare("no-folder");
   static final Mistake NO_FILE = MISTAKES.declare("no-file");
   static final Two<String, Optional<String>> NO_ISSUE =
       MISTAKES.declare("no-issue", ISSUE, Hole.perhaps("latest"));

@@ -34,6 +34,9 @@ public final class TextStrip {
   /** The narrowest strip that can be read, in characters. */
   public static final int LEAST_WIDTH = 60;
 
+  /** And with more of them, nothing in it is broken that was whole. */
+  public static final int MOST_WIDTH = 1000;
+
   private static final String ROW = "%-11s %-10s %-9s %5s %5s  ";
   private static final int INDENT = String.format(ROW, "", "", "", "", "").length();
 

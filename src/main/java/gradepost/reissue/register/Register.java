@@ -339,7 +339,10 @@ public final class Register implements AutoCloseable {
           long id = issues.known(issue);
           Optional<String> before = Recalls.of(db, id, by.when());
           if (before.isPresent()) {
-            throw new RegisterException(RegisterText.RECALLED.with(issue, before.get()));
+            throw new RegisterException(
+                isSuperseded(before.get())
+                    ? RegisterText.SUPERSEDED.with(issue, before.get())
+                    : RegisterText.RECALLED.with(issue, before.get()));
           }
           db.change(
               "INSERT INTO recall_entry (issue, reason, act) VALUES (?, ?, ?)", id, reason, act);

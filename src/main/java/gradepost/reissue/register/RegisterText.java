@@ -119,6 +119,8 @@ final class RegisterText {
       MISTAKES.declare("acknowledged", Hole.word("person"), ISSUE);
   static final Two<Entry, String> RECALLED =
       MISTAKES.declare("recalled", ISSUE, Hole.word("reason"));
+  static final Two<Entry, String> SUPERSEDED =
+      MISTAKES.declare("superseded", ISSUE, Hole.word("reason"));
   static final Three<String, Entry, String> SIGNED_OFF =
       MISTAKES.declare("signed-off", Hole.word("person"), ISSUE, Hole.word("covers"));
   static final One<Entry> DRAFT = MISTAKES.declare("draft", ISSUE);

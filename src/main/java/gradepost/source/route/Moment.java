@@ -123,6 +123,10 @@ public final class Moment {
       if (span.matches()) {
         Optional<LocalTime> from = hour(span.group(1));
         Optional<LocalTime> to = hour(span.group(2));
+        if (from.isPresent() && from.equals(to)) {
+          return new Bad<>(
+              (key, allowed, near) -> RouteMistakes.SAME_HOURS.with(key, text), Optional.empty());
+        }
         if (from.isPresent() && to.isPresent()) {
           return new Ok<>(new DailyHours(from.get(), to.get()));
         }

@@ -12,7 +12,9 @@ import gradepost.text.Mistakes.One;
 import gradepost.text.Mistakes.Three;
 import gradepost.text.Mistakes.Two;
 import gradepost.text.Phrase;
+import gradepost.units.MomentStyle;
 import gradepost.yaml.Holes;
+import java.time.LocalDateTime;
 import java.util.Collection;
 import java.util.Optional;
 import org.yaml.snakeyaml.nodes.Node;
@@ -88,7 +90,11 @@ final class RouteMistakes {
           LineHoles.place("place"),
           new Hole<>("sections", RouteMistakes::onAll),
           Hole.word("first"));
-  static final Mistake UNTIL_BEFORE_IMPOSED = MISTAKES.declare("until-before-imposed");
+  static final Two<LocalDateTime, LocalDateTime> UNTIL_BEFORE_IMPOSED =
+      MISTAKES.declare(
+          "until-before-imposed",
+          new Hole<>("until", MomentStyle.MOMENT::format),
+          new Hole<>("imposed", MomentStyle.MOMENT::format));
   static final Mistake CHANGED_BEFORE_IMPOSED = MISTAKES.declare("changed-before-imposed");
   static final Mistake CHANGED_AFTER_UNTIL = MISTAKES.declare("changed-after-until");
   static final One<String> BOARD_FOR_OTHERS =
@@ -122,6 +128,9 @@ final class RouteMistakes {
   static final Four<String, String, Allowed, Collection<String>> NO_HOURS =
       MISTAKES.declare(
           "no-hours", KEY, Holes.quoted("text"), Hole.allowed("allowed"), Hole.list("near"));
+
+  static final Two<String, String> SAME_HOURS =
+      MISTAKES.declare("same-hours", KEY, Holes.quoted("text"));
 
   private static String onAll(Collection<String> sections) {
     return sections.stream()

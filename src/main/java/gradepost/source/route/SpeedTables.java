@@ -278,7 +278,7 @@ public final class SpeedTables {
         UNTIL,
         (imposed, until) -> {
           if (until.isPresent() && !until.get().isAfter(imposed)) {
-            v.error(UNTIL, RouteMistakes.UNTIL_BEFORE_IMPOSED);
+            v.error(UNTIL, RouteMistakes.UNTIL_BEFORE_IMPOSED.with(until.get(), imposed));
           }
         });
   }
