@@ -141,6 +141,7 @@ final class NoticePage {
     model.put("emergency", ctx.formParam("emergency") != null);
     model.put("recent", works.recent());
     model.put("kept", desk.keepsRegister());
+    model.put("register", desk.register());
     model.put(
         "drawn",
         looked.runs().stream()

@@ -84,6 +84,8 @@ final class TodayPage {
             shelf.folder().toString(),
             "kept",
             kept,
+            "register",
+            served.store().where(),
             "on",
             now.toLocalDate().toString()));
   }
@@ -125,7 +127,7 @@ final class TodayPage {
                     new Todo(
                         "Notice %s, %s: %s; %s to %s"
                             .formatted(row.get(0), row.get(2), row.get(6), row.get(4), row.get(5)),
-                        "",
+                        "/notice",
                         "gradepost register notices"));
               }
               return 0;

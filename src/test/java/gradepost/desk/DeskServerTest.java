@@ -111,9 +111,10 @@ class DeskServerTest {
     assertThat(browser.get("/").body())
         .contains("broken cannot be used")
         .contains("gradepost check ")
-        .contains("No register is kept here yet. Enter the first issue of a ");
+        .contains("No register is kept here yet (<span class=\"path\">" + folder)
+        .contains(".db</span>). Enter the first issue of a ");
     assertThat(browser.get("/notice").body())
-        .contains("so no notice can be issued. First enter an issue of each ")
+        .contains(".db</span>), so no notice can be issued. First enter an issue of each ")
         .doesNotContain("Issue it");
     assertThat(browser.get("/register").body()).contains("there is no register");
   }

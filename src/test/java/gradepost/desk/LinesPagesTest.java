@@ -180,6 +180,39 @@ class LinesPagesTest {
     assertThat(text(name)).isEqualTo(hers);
   }
 
+  /** That something was saved is said where it was, whoever opens the address. */
+  @Test
+  void onlyWhatWasSavedIsSaidToBe() throws Exception {
+    String name = "line-000/route.yaml";
+    String before = text(name);
+    HttpResponse<String> saved = save(name, base(name), before + "# more\n", "by", "Ada");
+    String at = saved.headers().firstValue("Location").orElse("");
+    assertThat(browser.get(at).body()).contains(">Saved.<");
+    assertThat(browser.get("/lines/file?saved=1&name=" + name).body()).doesNotContain(">Saved.<");
+    HttpResponse<String> same = save(name, base(name), before + "# more\n", "by", "Ada");
+    assertThat(same.statusCode()).isEqualTo(200);
+    assertThat(same.body())
+        .contains("Nothing was saved: the file has this text already.")
+        .doesNotContain(">Saved.<");
+    assertThat(save(name, base(name), before, "by", "Bo").statusCode()).isEqualTo(303);
+    assertThat(browser.get(at).body()).as("another text by now").doesNotContain(">Saved.<");
+  }
+
+  @Test
+  void whyTheSavesOfAFileCannotBeShownIsSaid() throws Exception {
+    String name = "line-000/latin.yaml";
+    Path file = routes.resolve(name);
+    Files.write(file, new byte[] {'a', (byte) 0xE9, '\n'});
+    String none = "0".repeat(64);
+    for (String page : List.of("/lines/saves?name=", "/lines/file?name=")) {
+      HttpResponse<String> told = browser.get(page + name);
+      assertThat(told.statusCode()).as(page).isEqualTo(409);
+      assertThat(told.body()).contains("/latin.yaml: error: it is not in UTF-8", "Mend it with");
+    }
+    assertThat(browser.get("/lines/saves/" + none + "?name=" + name).statusCode()).isEqualTo(404);
+    Files.delete(file);
+  }
+
   /** Who typed for an hour into a file that is gone has his text. */
   @Test
   void aTextWhoseFileIsGoneIsGivenBack() throws Exception {

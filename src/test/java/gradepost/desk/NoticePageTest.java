@@ -107,6 +107,7 @@ class NoticePageTest {
     String again = browser.post("/notice", form(right, "")).body();
     assertThat(again).contains("already");
 
+    assertThat(browser.get("/").body()).contains("<a href=\"/notice\">Notice T 1, ");
     String twice = browser.ended(browser.post("/notice/issue", form(right, "B Clerk")));
     assertThat(twice)
         .contains("No issue was made", "issue 2 has this notice")

@@ -51,6 +51,11 @@ public final class NoticeDesk {
     return store.exists();
   }
 
+  /** Where the register is or would be, in words. */
+  public String register() {
+    return store.where();
+  }
+
   /**
    * A notice as it was typed; or none, where the files of packs were edited.
    *

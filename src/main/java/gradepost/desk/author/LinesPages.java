@@ -28,6 +28,10 @@ import java.util.stream.Collectors;
 /** The files of the folder: each as a text that is checked while it is typed, and saved. */
 final class LinesPages {
   private static final String EDITOR = "lines-file";
+
+  /** What was saved, so that an address says so of that text alone. */
+  private static final String SAVED = "saved";
+
   private final ObjectMapper json = new ObjectMapper();
   private final Screens screens;
   private final LinesDesk desk;
@@ -74,12 +78,17 @@ final class LinesPages {
       refused(ctx, e);
       return;
     }
-    String said = ctx.queryParam("saved") == null ? "" : "Saved.";
+    boolean saved = now.digest().equals(ctx.queryParam(SAVED)) && isLast(file, now);
     show(
         ctx,
         new Form(file, now.text(), now.digest()),
         desk.typed(file, now.text()),
-        Map.of("said", said));
+        Map.of("said", saved ? "Saved." : ""));
+  }
+
+  /** Whether the last text that was saved is the one that lies in the file. */
+  private boolean isLast(LineFile file, OpenText now) throws IOException {
+    return desk.saves(file).stream().limit(1).anyMatch(last -> last.digest().equals(now.digest()));
   }
 
   /** For pages without scripts, and for all packs that use the file. */
@@ -130,9 +139,7 @@ final class LinesPages {
       return;
     }
     switch (saved.state()) {
-      case SAVED, SAME ->
-          ctx.redirect(
-              "/lines/file?saved=1&name=" + coded(form.file().name()), HttpStatus.SEE_OTHER);
+      case SAVED, SAME -> done(ctx, form.file(), saved);
       case FAULTY ->
           show(
               ctx.status(HttpStatus.CONFLICT),
@@ -141,6 +148,23 @@ final class LinesPages {
               Map.of("faulty", true));
       case CHANGED_MEANWHILE -> changed(ctx, form.file(), form.text(), saved.now());
     }
+  }
+
+  /** The file as it is, which says so where something was saved. */
+  void done(Context ctx, LineFile file, Saved saved) throws IOException {
+    if (saved.state() == Saved.State.SAVED) {
+      String digest = saved.now().digest();
+      ctx.redirect(
+          "/lines/file?" + SAVED + "=" + digest + "&name=" + coded(file.name()),
+          HttpStatus.SEE_OTHER);
+      return;
+    }
+    OpenText now = saved.now();
+    show(
+        ctx,
+        new Form(file, now.text(), now.digest()),
+        desk.typed(file, now.text()),
+        Map.of("said", "Nothing was saved: the file has this text already."));
   }
 
   /** Both texts, and a form in which his own is, to be saved upon the other. */

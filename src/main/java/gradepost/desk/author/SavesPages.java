@@ -10,7 +10,6 @@ import gradepost.desk.page.Asked;
 import gradepost.desk.page.Screens;
 import gradepost.desk.page.Session;
 import io.javalin.http.Context;
-import io.javalin.http.HttpStatus;
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;
@@ -37,7 +36,33 @@ final class SavesPages {
     this.desk = desk;
   }
 
-  void list(Context ctx) throws IOException {
+  /** A page that needs the file, or its list of saves, as they lie on the disk. */
+  private interface Page {
+    void show(Context ctx) throws IOException;
+  }
+
+  /** Which of them it is, and why it cannot be read, is said in the place of the page. */
+  private void read(Context ctx, Page page) {
+    try {
+      page.show(ctx);
+    } catch (IOException e) {
+      lines.refused(ctx, e);
+    }
+  }
+
+  void list(Context ctx) {
+    read(ctx, this::listed);
+  }
+
+  void one(Context ctx) {
+    read(ctx, this::shown);
+  }
+
+  void back(Context ctx) {
+    read(ctx, this::taken);
+  }
+
+  private void listed(Context ctx) throws IOException {
     LineFile file = lines.asked(ctx.queryParam("name"));
     OpenText now = desk.open(file);
     List<Row> rows = desk.saves(file).stream().map(s -> row(s, now)).toList();
@@ -60,7 +85,7 @@ final class SavesPages {
         one.digest().equals(now.digest()));
   }
 
-  void one(Context ctx) throws IOException {
+  private void shown(Context ctx) throws IOException {
     LineFile file = lines.asked(ctx.queryParam("name"));
     String digest = ctx.pathParam("text");
     String text = desk.text(file, digest).orElseThrow(Asked::nothing);
@@ -82,7 +107,7 @@ final class SavesPages {
             Sides.of(now.text(), text)));
   }
 
-  void back(Context ctx) throws IOException {
+  private void taken(Context ctx) throws IOException {
     LineFile file = lines.asked(ctx.formParam("name"));
     String base = Optional.ofNullable(ctx.formParam("base")).orElse("");
     String digest = ctx.pathParam("text");
@@ -92,6 +117,6 @@ final class SavesPages {
       lines.changed(ctx, file, desk.text(file, digest).orElseThrow(), saved.now());
       return;
     }
-    ctx.redirect("/lines/file?saved=1&name=" + LinesPages.coded(file.name()), HttpStatus.SEE_OTHER);
+    lines.done(ctx, file, saved);
   }
 }
