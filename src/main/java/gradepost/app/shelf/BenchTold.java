@@ -74,8 +74,8 @@ final class BenchTold {
     return of.target().standsThere()
         && plan.actions().stream()
             .filter(a -> a.atM() >= of.brakingPointM() && a.atM() <= of.target().atM())
-            .anyMatch(
-                a -> a.command() instanceof Command.Brake b && b.stage() == Command.Stage.EASE);
+            .flatMap(a -> a.command().brake().stream())
+            .anyMatch(b -> b.stage() == Command.Stage.EASE);
   }
 
   private void add(
