@@ -15,6 +15,7 @@ import gradepost.drive.leg.ApproachSolution;
 import gradepost.drive.leg.ChosenRun;
 import gradepost.drive.leg.DrivenLeg;
 import gradepost.drive.leg.RunChooser;
+import gradepost.motion.NoEnd;
 import gradepost.plan.Approach;
 import gradepost.plan.BrakeTest;
 import gradepost.plan.Instruction;
@@ -23,6 +24,7 @@ import gradepost.plan.PlanFailure;
 import gradepost.plan.Telling;
 import gradepost.plan.Trace;
 import gradepost.task.Assignment;
+import gradepost.task.Call;
 import gradepost.task.Ceiling;
 import gradepost.task.Stops;
 import gradepost.task.Target;
@@ -56,6 +58,9 @@ public final class Planner {
   /**
    * Works out the run, its approaches and their fallbacks, and runs it again. The plan that comes
    * back may hold {@link Plan#failures()}; it is then not fit for issue.
+   *
+   * @throws NoEnd if the stop marks are not in the order of the calls, or a search reaches its
+   *     bound
    */
   public static Plan plan(Assignment assignment) {
     return plan(assignment, PlannerSettings.usual());
@@ -83,6 +88,7 @@ public final class Planner {
   private final PlannedBefore before;
 
   private Planner(Assignment assignment, PlannerSettings settings, PlannedBefore before) {
+    inOrder(assignment);
     this.before = before;
     this.assignment = assignment;
     this.ceiling = Ceiling.of(assignment);
@@ -93,6 +99,20 @@ public final class Planner {
     this.applications = new Applications(assignment, bench, ceiling);
     this.permitted = new PermittedRun(assignment, bench, ceiling, new Places(assignment));
     this.spreads = new Spreads(assignment, bench, ceiling, before.spreads());
+  }
+
+  /** A mark that stands at another platform may lie behind the train. */
+  private static void inOrder(Assignment assignment) {
+    List<Call> calls = assignment.calls();
+    for (int i = 1; i < calls.size(); i++) {
+      Call from = calls.get(i - 1);
+      Call to = calls.get(i);
+      if (Stops.markM(assignment, to) <= Stops.markM(assignment, from)) {
+        throw new NoEnd(
+            "the train stands at %s, and its mark at %s is not ahead of it"
+                .formatted(from.station().name(), to.station().name()));
+      }
+    }
   }
 
   private Plan plan() {

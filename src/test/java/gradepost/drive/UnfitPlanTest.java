@@ -1,10 +1,12 @@
 package gradepost.drive;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import gradepost.drive.brake.TrainModels;
 import gradepost.drive.check.InstructionRun;
+import gradepost.motion.NoEnd;
 import gradepost.plan.Command;
 import gradepost.plan.Instruction;
 import gradepost.plan.PlanFailure;
@@ -14,6 +16,7 @@ import gradepost.route.place.Direction;
 import gradepost.stock.Stock;
 import gradepost.stock.Traction;
 import gradepost.task.Assignment;
+import gradepost.task.Call;
 import gradepost.task.Ceiling;
 import gradepost.task.CeilingStep;
 import gradepost.task.Stops;
@@ -22,6 +25,7 @@ import gradepost.task.Targets;
 import gradepost.units.Pressure;
 import gradepost.units.Span;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -248,5 +252,27 @@ class UnfitPlanTest {
       mps += 0.01;
     }
     return mps;
+  }
+
+  /** The marks of two stations exchanged: the sheets would tell of them in the wrong order. */
+  @Test
+  void aMarkBehindTheTrainIsNoNextStop() {
+    List<Call> calls = new ArrayList<>(MILL.calls());
+    Collections.reverse(calls);
+    Assignment back =
+        new Assignment(
+            MILL.route(),
+            MILL.direction(),
+            MILL.lines(),
+            MILL.junctionRoutes(),
+            calls,
+            MILL.stock(),
+            MILL.formation(),
+            MILL.load(),
+            MILL.policy(),
+            MILL.restrictions());
+    assertThatThrownBy(() -> Planner.plan(back))
+        .isInstanceOf(NoEnd.class)
+        .hasMessageContaining("is not ahead of it");
   }
 }
