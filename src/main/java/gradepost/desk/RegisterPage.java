@@ -146,6 +146,8 @@ final class RegisterPage {
                             .map(row -> row.stream().map(Listing::moment).toList())
                             .toList(),
                     nothing -> List.<List<String>>of())),
+            Map.entry("kept", store.exists()),
+            Map.entry("register", store.where()),
             Map.entry("problems", problems)));
   }
 

@@ -116,7 +116,9 @@ class DeskServerTest {
     assertThat(browser.get("/notice").body())
         .contains(".db</span>), so no notice can be issued. First enter an issue of each ")
         .doesNotContain("Issue it");
-    assertThat(browser.get("/register").body()).contains("there is no register");
+    assertThat(browser.get("/register").body())
+        .contains("No register is kept here yet (", ".db</span>). Enter the first issue of a ")
+        .doesNotContain("error: ");
   }
 
   @Test
