@@ -118,6 +118,8 @@ public final class Planner {
   private Plan plan() {
     Worked worked = held(new RunChooser(assignment, bench, before.legs()));
     InstructionRun rerun = worked.rerun();
+    InstructionSet told =
+        new Telling(assignment, worked.approaches(), rerun.actions(), worked.trace()).all();
     return new Plan(
         assignment,
         ceiling.steps(),
@@ -128,12 +130,11 @@ public final class Planner {
         rerun.energyJ(),
         rerun.movements(),
         worked.chosen().fastest(),
-        failures(
-            worked,
-            new Telling(assignment, worked.approaches(), rerun.actions(), worked.trace()).all()),
+        failures(worked, told),
         new Signals(assignment, bench, ceiling, worked.trace()).all(),
         worked.tests(),
-        new FigureTables(assignment, bench).figures());
+        new FigureTables(assignment, bench).figures(),
+        told);
   }
 
   /**

@@ -17,6 +17,7 @@ import java.util.stream.Stream;
  * @param fastest what the fastest run under the same ceiling costs
  * @param failures what went wrong when the plan was run again from its printed numbers; a plan with
  *     any is not issued
+ * @param told the run as the driver is told it, as it is printed
  */
 public record Plan(
     Assignment assignment,
@@ -31,7 +32,8 @@ public record Plan(
     List<PlanFailure> failures,
     List<SignalBraking> signals,
     List<BrakeTest> brakeTests,
-    TrainFigures figures) {
+    TrainFigures figures,
+    InstructionSet told) {
 
   /**
    * What a run costs; energy at the wheel rim, movements of the power and brake handles.
@@ -67,9 +69,36 @@ public record Plan(
         .orElseGet(() -> run.timeAt(approach.endM()));
   }
 
-  /** The run as the driver is told it, as it is printed. */
-  public InstructionSet told() {
-    return new Telling(assignment, approaches, actions, trace).all();
+  /** The same, told as {@link Telling} tells it. */
+  public Plan(
+      Assignment assignment,
+      List<CeilingStep> ceiling,
+      List<Approach> approaches,
+      List<Action> actions,
+      Trace trace,
+      double runningTimeS,
+      double energyJ,
+      int handleMovements,
+      Cost fastest,
+      List<PlanFailure> failures,
+      List<SignalBraking> signals,
+      List<BrakeTest> brakeTests,
+      TrainFigures figures) {
+    this(
+        assignment,
+        ceiling,
+        approaches,
+        actions,
+        trace,
+        runningTimeS,
+        energyJ,
+        handleMovements,
+        fastest,
+        failures,
+        signals,
+        brakeTests,
+        figures,
+        new Telling(assignment, approaches, actions, trace).all());
   }
 
   public Plan {
