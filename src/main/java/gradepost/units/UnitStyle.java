@@ -24,7 +24,8 @@ public enum UnitStyle {
     if (this == MILES) {
       long chains = Math.round(mileage.metres() / Exact.CHAIN_M);
       long miles = Math.floorDiv(chains, 80L);
-      return String.format(Locale.ROOT, "%dm %02dch", miles, chains - 80 * miles);
+      long rest = chains - 80 * miles;
+      return miles + (rest < 10 ? "m 0" : "m ") + rest + "ch";
     }
     return String.format(Locale.ROOT, "%.2f km", mileage.metres() / 1000.0);
   }
