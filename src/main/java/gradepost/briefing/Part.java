@@ -40,6 +40,11 @@ public record Part(
     return approaches.stream().filter(a -> a.plate().isPresent()).toList();
   }
 
+  /** Whether the lower speeds and other routes are a sheet of their own. */
+  public boolean othersApart() {
+    return road.stream().noneMatch(RoadSheet::others);
+  }
+
   public Part {
     summary = List.copyOf(summary);
     road = List.copyOf(road);

@@ -101,7 +101,7 @@ class LegsApartTest extends Changes {
         .flatMap(l -> l.rows().stream())
         .map(LineSheet.Row::what)
         .map(w -> w.stream().collect(Collectors.joining(" ")))
-        .filter(w -> w.contains("train stops at ") && !w.contains(own))
+        .filter(w -> w.contains(", after ") && !w.contains(own))
         .toList();
   }
 }

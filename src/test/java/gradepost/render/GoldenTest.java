@@ -75,8 +75,7 @@ class GoldenTest {
           Map.entry("road", "The road on one sheet Down"),
           Map.entry("line", "Line: Harrow Top to Millbeck Down"),
           Map.entry("plate", "If the EP brake fails at action 3"),
-          Map.entry("terminal", "Harbour, platform 1 Down"),
-          Map.entry("seldom", "Lower speeds and other routes Down"));
+          Map.entry("terminal", "Harbour, platform 1 Down"));
 
   private static final Map<String, String> REFERENCE =
       Map.of(

@@ -12,6 +12,7 @@ import java.util.List;
  * @param points where the brake goes on first, on the planned run, by the number of its row
  * @param temporary restrictions, each over its stretch
  * @param noTemporary what is said where there is none
+ * @param roomPt how high it may be at the most, points
  */
 public record RoadChart(
     String id,
@@ -26,7 +27,8 @@ public record RoadChart(
     List<RunChart.Point> points,
     List<Restricted> temporary,
     String noTemporary,
-    TrackStrip track)
+    TrackStrip track,
+    double roomPt)
     implements Chart {
 
   /**

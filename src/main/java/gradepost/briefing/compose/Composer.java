@@ -30,6 +30,7 @@ import gradepost.task.Assignment;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -132,6 +133,8 @@ public final class Composer {
     tables.addAll(new PlaceTables(plan, lineside).all(id));
     SuppliedWriter supplied = new SuppliedWriter(plan, lineside);
     String direction = a.route().nameOf(a.direction());
+    Optional<Table> lower = new LowerWriter(plan, lineside).table(id);
+    Table seldom = new SeldomWriter(plan, lineside).seldom(id);
     return new Part(
         id,
         messages.text(
@@ -142,13 +145,13 @@ public final class Composer {
             a.trainName()),
         messages.text("part.head", direction, a.trainName()),
         summary(plan, words),
-        new RoadWriter(plan, lineside).sheets(id),
+        new RoadWriter(plan, lineside).sheets(id, lower, seldom),
         new TrainWriter(plan, words).page(id),
         line.sheets(id),
         pages,
-        new LowerWriter(plan, lineside).table(id),
+        lower,
         tables,
-        new SeldomWriter(plan, lineside).seldom(id),
+        seldom,
         new SeldomWriter(plan, lineside).hazards(id),
         supplied.notSupplied(),
         supplied.answeredFor(accepted));

@@ -167,7 +167,9 @@ final class CoverWriter {
       part.road().forEach(road -> entry(out, road.id(), road.title(), depth));
       part.line().forEach(s -> entry(out, s.id(), s.title(), depth));
       part.plates().forEach(a -> entry(out, a.id(), a.title(), depth + 1));
-      entry(out, part.seldom().id(), messages.text("others.title"), depth);
+      if (part.othersApart()) {
+        entry(out, part.seldom().id(), messages.text("others.title"), depth);
+      }
     }
     return out;
   }

@@ -22,6 +22,7 @@ final class LineRows {
   /**
    * A row before it is set on a sheet.
    *
+   * @param place with its section where another has that mileage too, and {@code within} without
    * @param begun which of what is to do begins an application for a target; −1 where none does
    * @param approach that it belongs to, by its number; 0 where it belongs to none
    * @param starts whether the train leaves a stop
@@ -30,6 +31,7 @@ final class LineRows {
   record Row(
       double atM,
       String place,
+      String within,
       String speed,
       List<String> what,
       List<String> todo,
@@ -42,7 +44,31 @@ final class LineRows {
       List<Views.View> all = new ArrayList<>(views);
       all.add(view);
       return new Row(
-          atM, place, speed, what, todo, begun, approach, heading, starts, List.copyOf(all));
+          atM,
+          place,
+          within,
+          speed,
+          what,
+          todo,
+          begun,
+          approach,
+          heading,
+          starts,
+          List.copyOf(all));
+    }
+
+    /** Whether its place is told with its section. */
+    boolean inSection() {
+      return !place.equals(within);
+    }
+
+    /** Its place below that of another row: of the same section, without its name. */
+    String placeBelow(Row before) {
+      return inSection() && section().equals(before.section()) ? within : place;
+    }
+
+    private String section() {
+      return place.substring(within.length());
     }
   }
 
@@ -198,6 +224,7 @@ final class LineRows {
     return new Row(
         first.atM(),
         words.place(first.atM()),
+        words.placeWithin(first.atM()),
         first.atM() <= end + 1 ? speed(here) : "",
         here.stream().filter(i -> !i.todo()).map(Item::text).distinct().toList(),
         todo,

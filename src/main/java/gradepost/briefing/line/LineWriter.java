@@ -6,11 +6,14 @@ import gradepost.briefing.word.Standing;
 import gradepost.briefing.word.Words;
 import gradepost.pack.Pictures;
 import gradepost.plan.Plan;
+import gradepost.route.PermanentRestriction;
 import gradepost.task.Assignment;
 import gradepost.task.Call;
 import gradepost.task.Stops;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** The line, drawn and told: sheets of some two miles, read downwards. */
@@ -47,8 +50,12 @@ public final class LineWriter {
     this.charts = new LineChartWriter(plan, lineside);
   }
 
-  /** A row and its height. */
-  private record Row(LineRows.Row told, int heightPx) {
+  /**
+   * A row and its height.
+   *
+   * @param place as it is printed below the row above
+   */
+  private record Row(LineRows.Row told, String place, int heightPx) {
     LineCuts.Weight weight() {
       return new LineCuts.Weight(told.atM(), told.starts(), heightPx);
     }
@@ -56,12 +63,12 @@ public final class LineWriter {
 
   /** All of it, for the part of the briefing with this identity. */
   public List<LineSheet> sheets(String part) {
-    return sheets(part, rows(teller().rows(), 0), true, RowSetting.ROOM_PX);
+    return sheets(part, teller().rows(), 0, RowSetting.ROOM_PX);
   }
 
   /** What has a name of its own, with room to write; nothing that is driven. */
   public List<LineSheet> toFillIn(String part) {
-    return sheets(part, rows(teller().fixed(), WRITTEN_PX), false, RowSetting.ROOM_BELOW_WORDS_PX);
+    return sheets(part, teller().fixed(), WRITTEN_PX, RowSetting.ROOM_BELOW_WORDS_PX);
   }
 
   private LineTeller teller() {
@@ -69,24 +76,29 @@ public final class LineWriter {
   }
 
   private List<Row> rows(List<LineRows.Row> told, int leastPx) {
-    return told.stream().map(r -> row(r, leastPx)).toList();
+    return IntStream.range(0, told.size())
+        .mapToObj(
+            i -> {
+              LineRows.Row row = told.get(i);
+              return row(row, i == 0 ? row.place() : row.placeBelow(told.get(i - 1)), leastPx);
+            })
+        .toList();
   }
 
   /** As high as it is printed: the number of a braking point is told with it. */
-  private Row row(LineRows.Row told, int leastPx) {
-    RowSetting.Lines lines = lines(told, todo(told, MOST_DIGITS));
-    return new Row(told, Math.max(leastPx, lines.heightPx()));
+  private Row row(LineRows.Row told, String place, int leastPx) {
+    RowSetting.Lines lines = lines(told, place, todo(told, MOST_DIGITS));
+    return new Row(told, place, Math.max(leastPx, lines.heightPx()));
   }
 
   private RowPictures.Bare shown(Row row) {
-    int below = lines(row.told(), todo(row.told(), MOST_DIGITS)).below().heightPx();
+    int below = lines(row.told(), row.place(), todo(row.told(), MOST_DIGITS)).below().heightPx();
     return new RowPictures.Bare(
         row.heightPx(), Math.max(row.heightPx(), below), row.told().views());
   }
 
-  private RowSetting.Lines lines(LineRows.Row told, List<String> todo) {
-    return RowSetting.lines(
-        told.place(), told.what(), todo, told.heading(), words.text("line.and"));
+  private RowSetting.Lines lines(LineRows.Row told, String place, List<String> todo) {
+    return RowSetting.lines(place, told.what(), todo, told.heading(), words.text("line.and"));
   }
 
   /** A number as wide as any of a sheet. */
@@ -100,12 +112,19 @@ public final class LineWriter {
     return out;
   }
 
-  private List<LineSheet> sheets(String part, List<Row> rows, boolean driven, int roomPx) {
+  private List<LineSheet> sheets(String part, List<LineRows.Row> told, int leastPx, int roomPx) {
+    boolean driven = leastPx == 0;
     List<LineCuts.Leg> legs = legs();
     List<LineRows.Row> always = driven ? teller().always() : teller().fixed();
-    List<LineCuts.Weight> fixed = rows(always, 0).stream().map(Row::weight).toList();
-    List<LineCuts.Cut> cuts =
-        new LineCuts(legs, rows.stream().map(Row::weight).toList(), fixed, places(), roomPx).cuts();
+    List<LineCuts.Weight> fixed =
+        Stream.concat(rows(always, 0).stream().map(Row::weight), driven ? lower() : Stream.empty())
+            .sorted(Comparator.comparingDouble(LineCuts.Weight::atM))
+            .toList();
+    List<LineCuts.Weight> weights = rows(told, leastPx).stream().map(Row::weight).toList();
+    // The first row of a sheet names its section, which may take a line more.
+    int cutPx =
+        told.stream().anyMatch(LineRows.Row::inSection) ? roomPx - RowSetting.LINE_PX : roomPx;
+    List<LineCuts.Cut> cuts = new LineCuts(legs, weights, fixed, places(), cutPx).cuts();
     List<LineSheet> out = new ArrayList<>();
     for (LineCuts.Cut cut : cuts) {
       out.add(
@@ -114,11 +133,28 @@ public final class LineWriter {
               out.size() + 1,
               title(cut, legs),
               cut,
-              rows.subList(cut.fromRow(), cut.toRow()),
+              rows(told.subList(cut.fromRow(), cut.toRow()), leastPx),
               driven,
               roomPx));
     }
     return out;
+  }
+
+  /** What is driven for a speed that is always lower than that before it. */
+  private Stream<LineCuts.Weight> lower() {
+    List<Lineside.Over<PermanentRestriction>> signed =
+        assignment.route().restrictions().stream()
+            .filter(r -> lineside.applies(r.applies()))
+            .map(r -> lineside.over(r, r.extent()))
+            .sorted(Comparator.comparingDouble(Lineside.Over::fromM))
+            .toList();
+    return IntStream.range(1, signed.size())
+        .filter(i -> mps(signed.get(i)) < mps(signed.get(i - 1)))
+        .mapToObj(i -> new LineCuts.Weight(signed.get(i).fromM(), false, LineCuts.LOWER_PX));
+  }
+
+  private static double mps(Lineside.Over<PermanentRestriction> signed) {
+    return signed.what().speed().metresPerSecond();
   }
 
   /** From stop mark to stop mark; the first begins and the last ends with the path. */
@@ -203,7 +239,9 @@ public final class LineWriter {
               told.heading(),
               told.approach() > 0 ? rule.anchor(part, told.approach()) : "",
               false,
-              RowSetting.set(pictures.lines(i, lines(told, todo)), below - levels.get(i).topPx()),
+              RowSetting.set(
+                  pictures.lines(i, lines(told, rows.get(i).place(), todo)),
+                  below - levels.get(i).topPx()),
               pictures.rows().get(i)));
     }
     String id = part + "-line" + number;

@@ -18,29 +18,29 @@ public final class RowSetting {
   /** From line to line. */
   static final int LINE_PX = 14;
 
-  /** A rule above a row, and air. */
-  static final int ROW_PX = 2;
+  /** A rule above a row. */
+  static final int ROW_PX = 1;
 
   /** The heads of the columns. */
   static final int HEAD_PX = 26;
 
   /** Below the heads to the foot of the sheet. */
-  static final int ROOM_PX = 959;
+  static final int ROOM_PX = 967;
 
   /** The same where a heading and a few words come first. */
-  static final int ROOM_BELOW_WORDS_PX = 850;
+  static final int ROOM_BELOW_WORDS_PX = 858;
 
   /** Text of the columns, air left out. */
   public static final int PLACE_PX = 62;
 
   /** What is there: over both columns, above what there is to do. */
-  public static final int WHAT_PX = 290;
+  public static final int WHAT_PX = 308;
 
   /** What is there, where it stands to the left of what there is to do. */
-  static final int BESIDE_PX = 71;
+  static final int BESIDE_PX = 29;
 
   /** What to do. */
-  public static final int TODO_PX = 211;
+  public static final int TODO_PX = 275;
 
   /**
    * A row in lines; how high it is without the air below it.

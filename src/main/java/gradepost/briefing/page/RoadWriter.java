@@ -20,6 +20,7 @@ import gradepost.told.PrintedApplication;
 import gradepost.units.UnitStyle;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** The whole road on one sheet; past twelve rows, on more, each cut where a leg ends. */
 public final class RoadWriter {
@@ -60,8 +61,13 @@ public final class RoadWriter {
   /** A stretch of the run, and what is braked for in it. */
   private record Stretch(double fromM, double toM, List<Braked> braked) {}
 
-  /** The sheets for the part of the briefing with this identity, in order of travel. */
-  public List<RoadSheet> sheets(String part) {
+  /**
+   * The sheets for the part of the briefing with this identity, in order of travel.
+   *
+   * @param lower the lower speeds that are met without a brake, and {@code seldom} the other
+   *     routes: at the foot of the last sheet if there is room
+   */
+  public List<RoadSheet> sheets(String part, Optional<Table> lower, Table seldom) {
     List<InstructionSheet> told = plan.told().sheets();
     List<Braked> braked = new ArrayList<>();
     for (int i = 0; i < told.size(); i++) {
@@ -80,7 +86,14 @@ public final class RoadWriter {
           stretches.size() == 1
               ? words.text("road.title")
               : words.text("road.title-of", out.size() + 1, stretches.size());
-      out.add(new RoadSheet(id, title, chart(id, title, stretch), table(part, id, stretch)));
+      Table table = table(part, id, stretch);
+      Optional<Double> beside =
+          out.size() + 1 == stretches.size()
+              ? RoadRoom.above(table, lower, seldom)
+              : Optional.empty();
+      double roomPt = beside.orElse(RoadRoom.above(table));
+      out.add(
+          new RoadSheet(id, title, chart(id, title, stretch, roomPt), table, beside.isPresent()));
     }
     return out;
   }
@@ -127,7 +140,7 @@ public final class RoadWriter {
         : words.grid().metres(words.grid().place(at), last.targetM());
   }
 
-  private RoadChart chart(String id, String title, Stretch stretch) {
+  private RoadChart chart(String id, String title, Stretch stretch, double roomPt) {
     double from = stretch.fromM();
     double to = stretch.toM();
     SpeedCurves.Axis axis = speeds.axis(0, words.path().lengthM());
@@ -157,7 +170,8 @@ public final class RoadWriter {
         stretch.braked().stream().map(this::point).toList(),
         temporary(from, to),
         words.text("road.no-temporary"),
-        bare(strips.strip(from, to)));
+        bare(strips.strip(from, to)),
+        roomPt);
   }
 
   private RunChart.Point point(Braked b) {

@@ -164,7 +164,7 @@ public final class ReissuePapers {
             p.hazards().linkedTo(link -> shown(pages, link)),
             p.notSupplied(),
             p.answeredFor());
-    return new Supplement.Section(part, changed.contains(p.seldom().id()));
+    return new Supplement.Section(part, p.othersApart() && changed.contains(p.seldom().id()));
   }
 
   private static boolean shown(List<ApproachPage> pages, String link) {

@@ -28,7 +28,7 @@ public final class Sheets {
    * of different formats cannot be compared: whoever changes the content or the order of a text
    * increases this number.
    */
-  public static final int FORMAT = 9;
+  public static final int FORMAT = 10;
 
   private final Messages messages;
 
@@ -51,7 +51,8 @@ public final class Sheets {
       String id = part.id();
       for (RoadSheet road : part.road()) {
         String key = unique(out, id + " road");
-        out.add(new Sheet(road.id(), key, road.title(), road(road)));
+        String text = road.others() ? road(road) + "\n" + others(part) : road(road);
+        out.add(new Sheet(road.id(), key, road.title(), text));
       }
       for (LineSheet line : part.line()) {
         String key = unique(out, id + " " + line.title());
@@ -61,9 +62,10 @@ public final class Sheets {
         String key = unique(out, id + " " + page.title());
         out.add(new Sheet(page.id(), key, page.title(), plate(page)));
       }
-      String others = CanonicalText.of(part.lower().map(Sheets::table), table(part.seldom()));
-      String title = messages.text("others.title");
-      out.add(new Sheet(part.seldom().id(), id + " seldom", title, others));
+      if (part.othersApart()) {
+        String title = messages.text("others.title");
+        out.add(new Sheet(part.seldom().id(), id + " seldom", title, others(part)));
+      }
     }
     return out;
   }
@@ -92,6 +94,10 @@ public final class Sheets {
       }
       free = key + " #" + again;
     }
+  }
+
+  private static String others(Part part) {
+    return CanonicalText.of(part.lower().map(Sheets::table), table(part.seldom()));
   }
 
   /** Without the planned run: what is told of it stands in the table. */

@@ -59,6 +59,12 @@ public final class Words {
     return spelt(grid.place(atM), "");
   }
 
+  /** The same without the section in which it lies, for where that is told above it. */
+  public String placeWithin(double atM) {
+    PrintedPlace.Mileage at = grid.place(atM);
+    return spelt(new PrintedPlace.Mileage(at.section(), at.steps(), false), "");
+  }
+
   /** A place that the train must have reached: at or after it. */
   public String placePast(double atM) {
     return spelt(grid.placePast(atM), "");

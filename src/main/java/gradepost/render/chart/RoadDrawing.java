@@ -26,6 +26,11 @@ final class RoadDrawing implements Drawing {
   private static final double FOR_ROW = 14;
   private static final int MOST_ROWS = 12;
   private static final double TEMPORARY = 11;
+
+  /** What stands below the plot. */
+  private static final double BANDS =
+      TrackBands.AXIS + TEMPORARY + TrackBands.PROFILE + TrackBands.CURVES + TrackBands.LINE;
+
   private static final Canvas.Type SMALL = new Canvas.Type(7, false);
   private static final Canvas.Type BOLD = new Canvas.Type(9, true);
   private static final Canvas.Type FIGURE = new Canvas.Type(9, true);
@@ -51,10 +56,9 @@ final class RoadDrawing implements Drawing {
     this.x = new Scale(chart.track().fromM(), chart.track().toM(), LEFT, WIDE - RIGHT);
     this.names = names(chart, x, fonts);
     this.top = names.stream().mapToInt(n -> n.row() + 1).max().orElse(0) * NAME + 3;
+    double byRows = LEAST_PLOT + FOR_ROW * (MOST_ROWS - chart.points().size());
     this.plot =
-        Math.max(
-            LEAST_PLOT,
-            Math.min(MOST_PLOT, LEAST_PLOT + FOR_ROW * (MOST_ROWS - chart.points().size())));
+        Math.min(Math.max(LEAST_PLOT, Math.min(MOST_PLOT, byRows)), chart.roomPt() - top - BANDS);
     this.y = new Scale(0, chart.topSpeed(), top + plot, top);
     this.bands = new TrackBands(chart.track(), x, fonts, WIDE - 1);
   }
@@ -70,12 +74,7 @@ final class RoadDrawing implements Drawing {
 
   @Override
   public double height() {
-    return bottom()
-        + TrackBands.AXIS
-        + TEMPORARY
-        + TrackBands.PROFILE
-        + TrackBands.CURVES
-        + TrackBands.LINE;
+    return bottom() + BANDS;
   }
 
   @Override

@@ -14,7 +14,7 @@ import java.util.List;
 final class TrackBands {
   static final double PROFILE = 26;
   static final double CURVES = 24;
-  static final double LINE = 20;
+  static final double LINE = 15;
   static final double AXIS = 12;
   private static final Canvas.Type SMALL = new Canvas.Type(7, false);
 

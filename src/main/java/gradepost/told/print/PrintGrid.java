@@ -44,7 +44,7 @@ public final class PrintGrid {
   // Places
 
   /** A place that the driver comes to: the last one on the grid at or before it. */
-  public PrintedPlace place(double atM) {
+  public PrintedPlace.Mileage place(double atM) {
     return mileage(path.printedAtOrBefore(inside(atM)), false);
   }
 

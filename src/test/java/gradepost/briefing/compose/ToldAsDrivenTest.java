@@ -131,7 +131,11 @@ class ToldAsDrivenTest {
         List<ApproachPage.ActionLine> actions = paper.part().approaches().get(i).actions();
         LineSheet.Row stands =
             rows.stream()
-                .filter(c -> c.what().toString().contains("train stops at " + stop.name()))
+                .filter(
+                    c ->
+                        c.what()
+                            .toString()
+                            .startsWith("[" + stop.name() + ", " + stop.markText() + ", after "))
                 .findFirst()
                 .orElseThrow();
         assertThat(stands.place()).isEqualTo(actions.get(actions.size() - 1).where());
@@ -144,10 +148,10 @@ class ToldAsDrivenTest {
           assertThat(starts.what()).containsExactly("start");
           ApproachPage.ActionLine start = paper.part().approaches().get(i + 1).actions().get(0);
           assertThat(start.where()).isEqualTo(stands.place());
-          assertThat(stands.what().toString()).contains("; booked to stand ");
+          assertThat(stands.what().toString()).contains(", for ");
         }
       }
-      Pattern after = Pattern.compile("train stops at .*, after (\\d+) min (\\d+) s");
+      Pattern after = Pattern.compile("\\[.*, after (\\d+) min (\\d+) s");
       List<Double> seconds =
           rows.stream()
               .map(r -> after.matcher(r.what().toString()))

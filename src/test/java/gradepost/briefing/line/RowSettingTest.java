@@ -41,16 +41,16 @@ class RowSettingTest {
   @Test
   void aRowIsAsHighAsItsLines() {
     assertThat(RowSetting.lines("2m 08ch", List.of("mill"), List.of(), false, "; ").heightPx())
-        .isEqualTo(16);
+        .isEqualTo(15);
     assertThat(
             RowSetting.lines("2m 08ch", List.of("mill race wall"), List.of("shut off"), false, "; ")
                 .heightPx())
-        .isEqualTo(30);
+        .isEqualTo(29);
     assertThat(
             RowSetting.lines("2m 08ch", List.of("mill"), List.of("shut off"), false, "; ")
                 .heightPx())
         .as("a short word stands beside what there is to do")
-        .isEqualTo(16);
+        .isEqualTo(15);
     assertThat(RowSetting.lines("2m 08ch", List.of("mill", "hut"), List.of(), false, "; ").what())
         .containsExactly("mill; hut");
     assertThat(

@@ -1,0 +1,116 @@
+package gradepost.briefing.page;
+
+import gradepost.briefing.Table;
+import gradepost.briefing.line.LineBreaks;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * How much room a road sheet has for its drawing, and whether the lower speeds and other routes
+ * find theirs below its rows. In points; estimates, on the high side, of what the style sheet makes
+ * of them: the widths are those of the columns in {@code paper.css}, in millimetres.
+ */
+final class RoadRoom {
+  private static final double MM = 72 / 25.4;
+
+  /** Between the running heads. */
+  private static final double PAGE = (210 - 13 - 9.7) * MM;
+
+  private static final double TITLE = 17;
+
+  /** The drawing without its plot: two rows of names, the mileages and the bands. */
+  private static final double BANDS = 112;
+
+  /** As low as a plot may be. */
+  private static final double PLOT = 76;
+
+  private static final double TYPE = 9;
+  private static final double LINE = 1.1 * TYPE;
+
+  /** Air and a rule. */
+  private static final double ROW = 2.5;
+
+  /** The point is a little larger than the other cells. */
+  private static final double LEAST_ROW = 11 + ROW;
+
+  /** Heading and air of a table below the rows. */
+  private static final double HEADING = 17;
+
+  private static final double[] POINTS = {4.5, 42.5, 29.3, 48.8, 34, 6.5, 11, 29, 24, 27.4};
+
+  /** The one that is bold, and by how much its type is larger. */
+  private static final int POINT = 2;
+
+  private static final double LARGER = 10 / TYPE;
+  private static final double[] LOWER = {51, 16.5, 12.5, 12.5, 38, 26, 25};
+  private static final double[] SELDOM = {17, 28, 26};
+  private static final double NOTE = 193;
+
+  /** Between words, in type sizes. */
+  private static final double SPACE = 0.2;
+
+  /** The triangle is no wider than this letter. */
+  private static final String WARNING = "\u25b2";
+
+  private static final String LETTER = "W";
+
+  private RoadRoom() {}
+
+  /** What is left for the drawing above these rows. */
+  static double above(Table points) {
+    return PAGE - TITLE - high(points, POINTS);
+  }
+
+  /** The same with the lower speeds and other routes below them; empty where that is too little. */
+  static Optional<Double> above(Table points, Optional<Table> lower, Table seldom) {
+    double left = lower.map(t -> HEADING + note(t) + high(t, LOWER)).orElse(0.0);
+    double right = HEADING + high(seldom, SELDOM);
+    return Optional.of(above(points) - Math.max(left, right)).filter(room -> room >= BANDS + PLOT);
+  }
+
+  private static double note(Table table) {
+    return 2 + LINE * lines(table.note(), false, NOTE * MM / TYPE);
+  }
+
+  private static double high(Table table, double[] widthsMm) {
+    List<String> heads = table.columns().stream().map(Table.Column::heading).toList();
+    double rows =
+        table.rows().stream().mapToDouble(r -> row(lines(r.cells(), widthsMm, false))).sum();
+    return row(lines(heads, widthsMm, true)) + (table.rows().isEmpty() ? row(1) : rows);
+  }
+
+  private static double row(int lines) {
+    return Math.max(LEAST_ROW, ROW + LINE * lines);
+  }
+
+  /** Of the highest cell; the first of the lower speeds is bold, as the third of the points. */
+  private static int lines(List<String> cells, double[] widthsMm, boolean bold) {
+    int most = 1;
+    for (int i = 0; i < cells.size(); i++) {
+      boolean point = widthsMm == POINTS && i == POINT;
+      boolean heavy = bold || point || (widthsMm == LOWER && i == 0);
+      double em = widthsMm[Math.min(i, widthsMm.length - 1)] * MM / TYPE / (point ? LARGER : 1);
+      int lines =
+          Arrays.stream(cells.get(i).split("\n", -1)).mapToInt(l -> lines(l, heavy, em)).sum();
+      most = Math.max(most, lines);
+    }
+    return most;
+  }
+
+  /** Broken between any two words. */
+  private static int lines(String text, boolean bold, double em) {
+    int lines = 1;
+    double used = 0;
+    for (String word : text.replace(WARNING, LETTER).split(" ", -1)) {
+      double more = LineBreaks.width(word, bold);
+      if (used > 0 && used + SPACE + more > em) {
+        lines++;
+        used = more;
+      } else {
+        used += (used > 0 ? SPACE : 0) + more;
+      }
+    }
+    return lines;
+  }
+}
