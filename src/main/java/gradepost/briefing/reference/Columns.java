@@ -7,25 +7,33 @@ import java.util.List;
 
 /** Short tables in two columns, block after block, so that a block stands whole on a page. */
 final class Columns {
-  /** Lines of a column of a block, at most: a page holds some four blocks. */
-  private static final int MOST = 14;
+  /** Lines of a column of a block, at most: a page holds some three blocks. */
+  private static final int MOST = 18;
 
   /** A table's heading and the air below it, in lines. */
   private static final int HEADING = 2;
 
-  /** The blocks of these tables, in their order. */
+  /** The blocks of these tables, in their order: as low as may be all together. */
   static List<ReferenceSheet.Block> of(List<Table> tables) {
-    List<ReferenceSheet.Block> out = new ArrayList<>();
-    int from = 0;
-    while (from < tables.size()) {
-      int to = from + 1;
-      while (to < tables.size() && height(tables.subList(from, to + 1)) <= MOST) {
-        to++;
+    int[] lines = new int[tables.size() + 1];
+    int[] begins = new int[tables.size() + 1];
+    for (int to = 1; to <= tables.size(); to++) {
+      lines[to] = Integer.MAX_VALUE;
+      for (int from = to - 1; from >= 0; from--) {
+        int height = height(tables.subList(from, to));
+        boolean may = height <= MOST || from == to - 1;
+        if (may && lines[from] + height < lines[to]) {
+          lines[to] = lines[from] + height;
+          begins[to] = from;
+        }
       }
-      List<Table> block = tables.subList(from, to);
+    }
+    List<ReferenceSheet.Block> out = new ArrayList<>();
+    for (int to = tables.size(); to > 0; to = begins[to]) {
+      List<Table> block = tables.subList(begins[to], to);
       int left = left(block);
-      out.add(new ReferenceSheet.Beside(block.subList(0, left), block.subList(left, block.size())));
-      from = to;
+      out.add(
+          0, new ReferenceSheet.Beside(block.subList(0, left), block.subList(left, block.size())));
     }
     return out;
   }

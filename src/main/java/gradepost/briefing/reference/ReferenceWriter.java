@@ -217,27 +217,21 @@ public final class ReferenceWriter {
     }
   }
 
-  /** What there is more of each paper, those of a direction one after the other. */
+  /** What there is more of each paper, one paper after the other. */
   private void papers() {
-    pack.scope()
-        .directions()
-        .forEach(
-            (direction, of) -> {
-              PaperBlocks more = new PaperBlocks(pack);
-              List<Block> blocks = new ArrayList<>();
-              Set<Integer> told = new TreeSet<>();
-              for (int i : of) {
-                List<Block> own = more.of(i);
-                if (!own.isEmpty()) {
-                  blocks.add(new ReferenceSheet.Chapter(pack.scope().head(i)));
-                  blocks.addAll(own);
-                  told.add(i);
-                }
-              }
-              if (!blocks.isEmpty()) {
-                String title = pack.text("in-full.title", direction);
-                add("papers " + direction, title, direction, told, blocks);
-              }
-            });
+    PaperBlocks more = new PaperBlocks(pack);
+    List<Block> blocks = new ArrayList<>();
+    Set<Integer> told = new TreeSet<>();
+    for (int i : pack.scope().all()) {
+      List<Block> own = more.of(i);
+      if (!own.isEmpty()) {
+        blocks.add(new ReferenceSheet.Chapter(pack.scope().head(i)));
+        blocks.addAll(own);
+        told.add(i);
+      }
+    }
+    if (!blocks.isEmpty()) {
+      add("papers", pack.text("in-full.title"), "", told, blocks);
+    }
   }
 }
