@@ -18,8 +18,8 @@ import java.util.stream.Stream;
 public record ReferenceSheet(
     String id, String key, String title, String head, List<String> papers, List<Block> blocks) {
 
-  /** The key of the sheet about the trains. */
-  public static final String TRAIN = "train";
+  /** The key of the sheet that says how to read the paper; its chapter is about the trains. */
+  public static final String READING = "reading";
 
   /** Something on a sheet; a template tells them apart by the name of what they hold. */
   public sealed interface Block {

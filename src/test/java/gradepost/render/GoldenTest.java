@@ -80,7 +80,7 @@ class GoldenTest {
   private static final Map<String, String> REFERENCE =
       Map.of(
           "reference", "This reference belongs to each of these papers.",
-          "train", "Reference: Train ",
+          "train", "Rules of the handles",
           "runs", "Reference: Runs, and where trains stand ",
           "tables", "Reference: Tables: Down ");
 

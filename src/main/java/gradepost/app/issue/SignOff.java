@@ -28,6 +28,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Makes the sign-off papers that belong to a briefing. */
 public final class SignOff {
@@ -141,8 +142,16 @@ public final class SignOff {
                     texts
                         .lineFrom(from, t.title())
                         .ifPresent(page -> out.putIfAbsent(part.id() + "-" + t.name(), page)));
-        if (sheet.key().equals(ReferenceSheet.TRAIN)) {
-          out.put(part.id() + "-train-page", from);
+        if (sheet.key().equals(ReferenceSheet.READING)) {
+          sheet.blocks().stream()
+              .flatMap(
+                  b ->
+                      b instanceof ReferenceSheet.Chapter c
+                          ? Stream.of(c.chapter())
+                          : Stream.empty())
+              .findFirst()
+              .flatMap(title -> texts.lineFrom(from, title + "\n"))
+              .ifPresent(page -> out.put(part.id() + "-train-page", page));
         }
       }
     }

@@ -108,8 +108,10 @@ public final class ReferenceWriter {
   private void sheets() {
     TrainBlocks trains = new TrainBlocks(pack);
     Set<Integer> all = pack.scope().all();
-    reading();
-    add(ReferenceSheet.TRAIN, pack.text("train.title"), "", all, trains.trains());
+    List<Block> reading = reading();
+    reading.add(new ReferenceSheet.Chapter(pack.text("train.title")));
+    reading.addAll(trains.trains());
+    add(ReferenceSheet.READING, pack.text("reading.title"), "", all, reading);
     add("runs", pack.text("runs.title"), "", all, trains.runs());
     formations();
     tables();
@@ -137,7 +139,7 @@ public final class ReferenceWriter {
     return pack.each(pack.scope().all(), p -> what.apply(p.briefing().reading()));
   }
 
-  private void reading() {
+  private List<Block> reading() {
     List<Block> blocks = new ArrayList<>();
     blocks.add(new ReferenceSheet.Heading(pack.text("reading.units")));
     blocks.add(new ReferenceSheet.Labelled(pack.merged().facts(ofReading(Reading::units))));
@@ -145,11 +147,11 @@ public final class ReferenceWriter {
     blocks.add(new ReferenceSheet.Labelled(pack.merged().legend(ofReading(Reading::symbols))));
     blocks.add(new ReferenceSheet.Heading(pack.text("reading.method")));
     blocks.add(new ReferenceSheet.Items(pack.merged().lines(ofReading(Reading::method))));
-    PackPapers.grids(blocks, pack.merged().tables(ofReading(Reading::assumptions), 1, IN_CELLS));
     pack.merged()
         .tables(ofReading(Reading::practice), 1, IN_CELLS)
         .forEach(t -> blocks.add(halved(t)));
-    add("reading", pack.text("reading.title"), "", pack.scope().all(), blocks);
+    PackPapers.grids(blocks, pack.merged().tables(ofReading(Reading::assumptions), 1, IN_CELLS));
+    return blocks;
   }
 
   /** A long table of few columns, its second half to the right of the first. */

@@ -160,7 +160,7 @@ class ReissueTest {
       }
       assertThat(entry.sheets())
           .extracting(Entry.Sheet::title)
-          .contains("Reference: Train", "Reference: How to read the paper");
+          .contains("Reference: How to read it; the train");
       assertThat(register.list(Question.issues()).rows().toString())
           .contains("superseded by issue 3");
     }
@@ -205,7 +205,7 @@ class ReissueTest {
         .contains("The reference has a supplement of its own if any of its sheets changed.")
         .contains("Reference: Tables: Out replace the old one")
         .contains("All other sheets stay in use.")
-        .doesNotContain("Reference: Train")
+        .doesNotContain("Reference: How to read it; the train")
         .contains("Temporary restrictions in order of travel")
         .doesNotContain("Power notches");
     String head = "Reference: Tables: Out Out";

@@ -201,7 +201,7 @@ class TrainSheetTest {
   private static String sheet(BrakeCare care) {
     return new Sheets(Messages.english())
         .of(looked(caring(care))).stream()
-            .filter(s -> s.key().equals("train"))
+            .filter(s -> s.key().equals("reading"))
             .map(Sheets.Sheet::text)
             .findFirst()
             .orElseThrow();

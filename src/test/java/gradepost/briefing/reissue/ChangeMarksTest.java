@@ -122,7 +122,7 @@ class ChangeMarksTest {
     Reference reference = Papers.reference(SamplePlan.of(UnitStyle.MILES), manyChanges());
     assertThat(ChangeMarks.marked(reference, reference, Map.of("reading", 2)).contents())
         .extracting(e -> e.anchor() + " " + e.issue())
-        .startsWith("changes 3", "reading 2", "train 3");
+        .startsWith("changes 3", "reading 2", "runs 3");
   }
 
   private static Briefing manyChanges() {
