@@ -37,6 +37,7 @@ class DeskLoadIT {
 
   /** Half of them are measured: 95 of a hundred are not to be told from twenty. */
   private static final int EDITS = Integer.getInteger("gradepost.edits", 200);
+
   private static final int OPENED = 4;
   private static final int PAUSE_MS = 2000;
   private static final Pattern BENCH = Pattern.compile("/bench/(\\w+)/([\\w-]+)");
