@@ -23,7 +23,7 @@ public record PrintedFaster(
     BRAKES,
     /** It would be too fast, and no place is early enough. */
     NOWHERE,
-    /** It would be faster than permissible, but by less than a page can tell. */
+    /** It would be faster than permissible, but not yet where it would have to brake. */
     OVER,
     /** It is not too fast. */
     NEVER
