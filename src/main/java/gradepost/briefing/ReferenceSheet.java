@@ -2,6 +2,7 @@ package gradepost.briefing;
 
 import gradepost.briefing.chart.Chart;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
@@ -28,6 +29,11 @@ public record ReferenceSheet(
       return List.of();
     }
 
+    /** What begins with it, if it begins a chapter. */
+    default Optional<String> begins() {
+      return Optional.empty();
+    }
+
     /** The same with each table replaced. */
     default Block with(UnaryOperator<Table> other) {
       return this;
@@ -43,6 +49,11 @@ public record ReferenceSheet(
 
   /** Begins what a sheet holds of one paper; the headings that follow are of the next rank. */
   public record Chapter(String chapter) implements Block {
+    @Override
+    public Optional<String> begins() {
+      return Optional.of(chapter);
+    }
+
     @Override
     public List<Object> printed(Function<Table, Object> table) {
       return List.of(chapter);

@@ -99,7 +99,7 @@ class SaidOfTheRunTest {
   void theRowsOfTheLineHaveNoDistances() {
     List<String> headings =
         List.of(gradepost.briefing.Messages.english().text("line.columns", "mph").split("\\|"));
-    assertThat(headings).containsExactly("place", "mph", "there,", "what to do");
+    assertThat(headings).containsExactly("place", "mph", "there", "what to do");
   }
 
   @Test

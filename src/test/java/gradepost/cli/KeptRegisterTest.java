@@ -62,8 +62,9 @@ class KeptRegisterTest extends BegunRegister {
     assertThat(verify(1, flipped, here)).contains("but it is none of the 5 papers");
     assertThat(verify(0, seventy, "no/register.db"))
         .endsWith(
-            "  there is no register no/register.db: only its fingerprint was compared, not its other"
-                + " content\n");
+            "  there is no register "
+                + folder.resolve("no/register.db")
+                + ": only its fingerprint was compared, not its other content\n");
     Path json = issue.resolve("0000-out-3-car.json");
     assertThat(verify(0, json, here)).contains(": genuine, byte for byte 0000-out-3-car.json of");
     String handOver = Files.readString(json);

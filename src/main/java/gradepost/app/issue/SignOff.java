@@ -28,7 +28,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /** Makes the sign-off papers that belong to a briefing. */
 public final class SignOff {
@@ -144,11 +143,7 @@ public final class SignOff {
                         .ifPresent(page -> out.putIfAbsent(part.id() + "-" + t.name(), page)));
         if (sheet.key().equals(ReferenceSheet.READING)) {
           sheet.blocks().stream()
-              .flatMap(
-                  b ->
-                      b instanceof ReferenceSheet.Chapter c
-                          ? Stream.of(c.chapter())
-                          : Stream.empty())
+              .flatMap(b -> b.begins().stream())
               .findFirst()
               .flatMap(title -> texts.lineFrom(from, title + "\n"))
               .ifPresent(page -> out.put(part.id() + "-train-page", page));

@@ -35,7 +35,7 @@ final class LineCuts {
   private static final double AT_POST = 0.012;
 
   /** What it costs, in sheets, that they are filled unevenly. */
-  private static final double UNEVEN = 1;
+  private static final double UNEVEN = 0.02;
 
   /** A sheet that is too full, too long or empty is the last resort. */
   private static final double LAST_RESORT = 50;

@@ -51,8 +51,10 @@ final class CueWriter {
   /**
    * The cues as the box of a braking point holds them: by day, at night or in fog, and what says
    * that it is too late.
+   *
+   * @param rail on which it is too late then
    */
-  List<Fact> plate(PrintedCues cues) {
+  List<Fact> plate(PrintedCues cues, String rail) {
     List<Fact> out = new ArrayList<>();
     Optional<String> day = seen.day(cues.seen());
     Optional<String> night = seen.night(cues.seen());
@@ -64,7 +66,7 @@ final class CueWriter {
             night.isPresent() && night.equals(day)
                 ? words.text("road.as-by-day")
                 : night.orElse(none)));
-    out.add(new Fact(words.text("plate.too-late"), tooLate(cues.backstop())));
+    out.add(new Fact(words.text("plate.too-late"), tooLate(cues.backstop(), rail)));
     return out;
   }
 
@@ -76,15 +78,18 @@ final class CueWriter {
         .orElse(point);
   }
 
-  private String tooLate(PrintedCues.Backstop backstop) {
+  private String tooLate(PrintedCues.Backstop backstop, String rail) {
     if (backstop.name().isPresent()) {
       return words.text(
-          "plate.not-braking-by", backstop.name().get(), backstop.beyond().orElseThrow().text());
+          "plate.not-braking-by",
+          backstop.name().get(),
+          backstop.beyond().orElseThrow().text(),
+          rail);
     }
     return backstop
         .after()
-        .map(after -> words.text("plate.not-braking-after", words.time(after)))
-        .orElse(words.text("plate.not-braking"));
+        .map(after -> words.text("plate.not-braking-after", words.time(after), rail))
+        .orElse(words.text("plate.not-braking", rail));
   }
 
   private static String key(PrintedSetBy setBy) {

@@ -110,7 +110,7 @@ final class PlateWriter {
 
   private Plate.BrakeAt brakeAt(InstructionSheet sheet, PrintedApplication a) {
     PrintedTarget target = sheet.target();
-    List<Fact> rows = new ArrayList<>(cues.plate(a.cues()));
+    List<Fact> rows = new ArrayList<>(cues.plate(a.cues(), a.cases().get(0).rail()));
     rows.add(
         2,
         new Fact(
@@ -143,8 +143,21 @@ final class PlateWriter {
       return words.text("plate.other-same");
     }
     return c.point()
-        .map(p -> cues.other(words.place(p.place(), target), p.cue()))
+        .map(p -> cues.other(at(words.place(p.place(), target), a, c), p.cue()))
         .orElseGet(() -> words.text("plate.other-none"));
+  }
+
+  /** With the speed that the train of the plan has there, which is nearer on the planned rail. */
+  private String at(String place, PrintedApplication a, PrintedCase c) {
+    return a.bySpeed().stream()
+        .filter(
+            r ->
+                r.poorest()
+                    .filter(p -> p.rail().equals(c.rail()) && p.at().asPlanned())
+                    .isPresent())
+        .findFirst()
+        .map(r -> words.text("plate.other-at", place, r.speed().text()))
+        .orElse(place);
   }
 
   /** The first pressure, and the main one that follows it by the clock. */

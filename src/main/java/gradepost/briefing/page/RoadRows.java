@@ -47,15 +47,19 @@ final class RoadRows {
     out.add(column("road.night", "text"));
     out.add(new Table.Column(words.units().speedUnit(), "number"));
     out.add(column("road.gauge", "number"));
-    out.add(
-        new Table.Column(
-            words.text("road.other-rail", first().map(a -> a.cases().get(0).rail()).orElse("")),
-            "place"));
+    out.add(new Table.Column(words.text("road.other-rail", planned()), "place"));
     fallback()
         .ifPresent(
-            brake -> out.add(new Table.Column(words.text("road.last-place", brake), "place")));
+            brake ->
+                out.add(
+                    new Table.Column(words.text("road.last-place", brake, planned()), "place")));
     out.add(new Table.Column(words.text("road.fails", service), "text"));
     return out;
+  }
+
+  /** The rail that the points are planned on. */
+  private String planned() {
+    return first().map(a -> a.cases().get(0).rail()).orElse("");
   }
 
   private Table.Column column(String key, String kind) {
