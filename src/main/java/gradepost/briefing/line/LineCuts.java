@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.function.ToDoubleBiFunction;
 
 /**
- * Cuts the line into as few sheets as may be, of alike many rows: at stations, else at signals or
- * posts, and only where the rows do not fit even so between any two of them. The cuts are chosen by
- * what stands beside the line whatever is driven there, with room to spare, so that a new
- * restriction seldom moves one.
+ * Cuts the line into as few sheets as may be: at stations, else at signals or posts, and only where
+ * the rows do not fit even so between any two of them. The cuts are chosen by what stands beside
+ * the line whatever is driven there, with room to spare, so that a new restriction seldom moves
+ * one.
  */
 final class LineCuts {
   /**
@@ -18,10 +18,10 @@ final class LineCuts {
   static final double MOST_M = 4500;
 
   /** So much is driven where a leg begins: the start, and power. */
-  private static final int BEGIN_PX = 2 * 15;
+  private static final int BEGIN_PX = 2 * 18;
 
   /** And where it ends: shut off, brake, ease, stand. */
-  private static final int END_PX = 6 * 15;
+  private static final int END_PX = 8 * 18;
 
   /** And where a lower speed begins: shut off or brake, and power again. */
   static final int LOWER_PX = 2 * 15;
@@ -35,13 +35,13 @@ final class LineCuts {
   private static final double AT_POST = 0.012;
 
   /** What it costs, in sheets, that they are filled unevenly. */
-  private static final double UNEVEN = 0.02;
+  private static final double UNEVEN = 0.001;
 
   /** A sheet that is too full, too long or empty is the last resort. */
   private static final double LAST_RESORT = 50;
 
   /** And more where it ends at buffer stops: one brake after another. */
-  private static final int TERMINAL_PX = 8 * 15;
+  private static final int TERMINAL_PX = 8 * 18;
 
   /**
    * From stop to stop.
@@ -150,19 +150,13 @@ final class LineCuts {
 
   /** The sheets, in order of travel. */
   List<Cut> cuts() {
-    List<int[]> sheets = new ArrayList<>(best(0, joints.size() - 1, this::fixedLoad));
-    for (int i = 0; i < sheets.size(); i++) {
-      if (!fits(sheets.get(i))) {
-        moved(sheets, i);
-      }
-    }
-    for (int[] sheet : sheets) {
-      if (fits(sheet)) {
+    for (int[] sheet : best(0, joints.size() - 1, this::fixedLoad)) {
+      if (fits(sheet[0], sheet[1])) {
         add(sheet);
       } else {
         // What is driven there takes more room: this sheet is cut, and no other.
         for (int[] part : best(sheet[0], sheet[1], this::load)) {
-          if (fits(part)) {
+          if (fits(part[0], part[1])) {
             add(part);
           } else {
             anywhere(joints.get(part[0]), joints.get(part[1]));
@@ -171,30 +165,6 @@ final class LineCuts {
       }
     }
     return List.copyOf(out);
-  }
-
-  /**
-   * A sheet with more driven on it than there is room for gives some of it to its neighbours: as
-   * few sheets as may be are cut anew, and none is added.
-   */
-  private void moved(List<int[]> sheets, int full) {
-    for (int more = 1; more < sheets.size(); more++) {
-      for (int from = Math.max(0, full - more); from <= full; from++) {
-        if (from + more < sheets.size() && cutAnew(sheets.subList(from, from + more + 1))) {
-          return;
-        }
-      }
-    }
-  }
-
-  /** Whether as many sheets have room for it all, if they are cut by all that is told of them. */
-  private boolean cutAnew(List<int[]> sheets) {
-    List<int[]> parts = best(sheets.get(0)[0], sheets.get(sheets.size() - 1)[1], this::load);
-    boolean fit = parts.size() == sheets.size() && parts.stream().allMatch(this::fits);
-    for (int i = 0; fit && i < parts.size(); i++) {
-      sheets.set(i, parts.get(i));
-    }
-    return fit;
   }
 
   private void add(int[] sheet) {
@@ -211,8 +181,8 @@ final class LineCuts {
     return (joints.get(to).fixedPx() - joints.get(from).fixedPx()) / roomPx / FULL;
   }
 
-  private boolean fits(int[] sheet) {
-    return load(sheet[0], sheet[1]) <= 1;
+  private boolean fits(int from, int to) {
+    return load(from, to) <= 1;
   }
 
   /** The cheapest sheets between two joints, as pairs of joints. */
