@@ -8,6 +8,7 @@ import gradepost.briefing.SampleIssue;
 import gradepost.briefing.compose.Composer;
 import gradepost.drive.Planner;
 import gradepost.drive.TrainAudit;
+import gradepost.motion.NoEnd;
 import gradepost.plan.Plan;
 import gradepost.source.pack.PackFile;
 import gradepost.yaml.Key;
@@ -162,7 +163,15 @@ class EdgeValuesTest {
       return false;
     }
     PackFile pack = good.value();
-    Plan plan = Planner.plan(pack.assignment(pack.directions().get(0), pack.formations().get(0)));
+    Plan plan;
+    try {
+      plan = Planner.plan(pack.assignment(pack.directions().get(0), pack.formations().get(0)));
+    } catch (NoEnd e) {
+      // No search may reach its bound; but a stop mark behind the train ends it with a message.
+      assertThat(e).hasMessageEndingWith("is not ahead of it");
+      refused++;
+      return false;
+    }
     assertThat(TrainAudit.of(plan)).allMatch(f -> !f.what().isBlank());
     if (!plan.failures().isEmpty()) {
       refused++;
