@@ -147,7 +147,7 @@ final class PlateWriter {
         .orElseGet(() -> words.text("plate.other-none"));
   }
 
-  /** With the speed that the train of the plan has there, which is nearer on the planned rail. */
+  /** With the speed of the planned run there: it is not that of the point on the planned rail. */
   private String at(String place, PrintedApplication a, PrintedCase c) {
     return a.bySpeed().stream()
         .filter(
