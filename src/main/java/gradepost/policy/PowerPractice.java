@@ -16,7 +16,8 @@ import gradepost.units.Speed;
  * @param coastKeeps coasting before a braking point ends where the speed has fallen to this share
  * @param sparedKeeps power is spared only where the train keeps this share of its speed
  * @param offAtLeast power that comes off stays off for this at least
- * @param movement what a movement of the handles is worth, as a share of the energy of a leg
+ * @param movement what an instruction is worth, as a share of the energy of a leg; to take the
+ *     handle through several notches in one go is one
  * @param creeping no train coasts at less than this for long
  * @param gradientAhead a notch and a checking application are chosen for the gradients of so much
  *     line ahead

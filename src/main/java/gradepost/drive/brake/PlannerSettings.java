@@ -30,7 +30,13 @@ public record PlannerSettings(
   /**
    * How many ways of driving a leg are tried.
    *
-   * @param seeds from so many ways, of different movements, a better one is looked for near by
+   * @param seeds from so many ways a better one is looked for near by
+   * @param late a way that is 1 % too slow promises as much as one in time that takes so many per
+   *     cent more energy
+   * @param momentary a movement for a moment takes as much from what a way promises as this share
+   *     of its energy
+   * @param behind a way promises nothing that lies behind the best one by more than this share of
+   *     the energy for each of its instructions
    * @param rounds so often the ways near the one taken are looked at
    * @param timePricesW what a second is worth, W for each kg, rising: from a run that saves all it
    *     can to the fastest
@@ -51,6 +57,9 @@ public record PlannerSettings(
    */
   public record Choice(
       int seeds,
+      double late,
+      double momentary,
+      double behind,
       int rounds,
       List<Double> timePricesW,
       int halvings,
@@ -77,6 +86,9 @@ public record PlannerSettings(
     Choice holding(int most) {
       return new Choice(
           seeds,
+          late,
+          momentary,
+          behind,
           rounds,
           timePricesW,
           halvings,
@@ -291,7 +303,10 @@ public record PlannerSettings(
   public static PlannerSettings usual() {
     return new PlannerSettings(
         new Choice(
-            6,
+            4,
+            15,
+            0.05,
+            0.05,
             14,
             List.of(0.05, 0.5, 2.0, 6.0, 18.0, 100.0),
             3,

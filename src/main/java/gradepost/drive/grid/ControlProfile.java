@@ -134,6 +134,12 @@ public record ControlProfile(
           }
         }
         all.add(new GuideChange.NoPower(power));
+        PowerPhase before = powers.get(i - 1);
+        all.add(
+            new GuideChange.OnePower(
+                before,
+                power,
+                new PowerPhase(before.onM(), before.notches(), power.offM(), power.offMps())));
       }
     }
     for (SpeedPoint is : releases) {
@@ -171,6 +177,10 @@ public record ControlProfile(
         List<Notch> fewer = new ArrayList<>(notches);
         fewer.remove(i);
         all.add(fewer);
+        List<Notch> sooner = new ArrayList<>(notches);
+        sooner.remove(i);
+        sooner.set(i - 1, new Notch(notches.get(i - 1).fromM(), notch.notch()));
+        all.add(sooner);
       }
     }
     return all;

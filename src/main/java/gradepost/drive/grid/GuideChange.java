@@ -38,6 +38,20 @@ public sealed interface GuideChange {
     }
   }
 
+  /** Power that stays on up to where the next one comes off. */
+  record OnePower(PowerPhase was, PowerPhase then, PowerPhase instead) implements GuideChange {
+    @Override
+    public void make(List<PowerPhase> powers, List<SpeedPoint> releases) {
+      powers.set(powers.indexOf(was), instead);
+      powers.remove(then);
+    }
+
+    @Override
+    public double upToM() {
+      return then.offM();
+    }
+  }
+
   /** A brake that comes off at another speed. */
   record OtherRelease(SpeedPoint was, SpeedPoint instead) implements GuideChange {
     @Override

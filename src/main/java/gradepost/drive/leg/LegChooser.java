@@ -17,6 +17,7 @@ import gradepost.drive.grid.RunningTest;
 import gradepost.plan.Action;
 import gradepost.plan.Command;
 import gradepost.plan.Instruction;
+import gradepost.plan.Step;
 import gradepost.plan.Trace;
 import gradepost.policy.Practice;
 import gradepost.policy.RunRules;
@@ -100,7 +101,7 @@ public final class LegChooser {
    * @param joints of the run, where each piece begins
    * @param idle movements for a moment, and stretches along which the train creeps
    * @param missing running brake tests for which it has no room
-   * @param practice what a movement is worth
+   * @param practice what an instruction is worth
    */
   public record Way(
       DrivingStrategy manner,
@@ -120,19 +121,19 @@ public final class LegChooser {
       return rerun.timeS();
     }
 
-    /** A train that stands is none. */
-    int movements() {
-      return rerun.movements();
+    /** What a driver has to keep in mind: to take the handle through its notches is one. */
+    long rows() {
+      return Step.rows(rerun.actions());
     }
 
-    /** Whether it stands, with no more movements, and no more of those for a moment. */
+    /** Whether it stands, with no more to keep in mind, and no more movements for a moment. */
     boolean asGoodAs(Way other) {
-      return stands() && idle <= other.idle && movements() <= other.movements();
+      return stands() && idle <= other.idle && rows() <= other.rows();
     }
 
     /**
-     * No handle moved for nothing; then fewer movements, but for those that save more energy than a
-     * movement is worth.
+     * No handle moved for nothing; then fewer instructions, but for those that save more energy
+     * than one is worth.
      */
     boolean betterThan(Way other) {
       if (stands() != other.stands()) {
@@ -152,9 +153,11 @@ public final class LegChooser {
               && timeS() + savesS * idle < other.timeS() + savesS * other.idle);
     }
 
-    /** Logarithm of the energy, and as much more for each movement as it is worth. */
+    /**
+     * Logarithm of the energy, and as much more for each of its rows as an instruction is worth.
+     */
     double dear() {
-      return Math.log(rerun.energyJ()) + movements() * Math.log(1 + practice.power().movement());
+      return Math.log(rerun.energyJ()) + rows() * Math.log(1 + practice.power().movement());
     }
   }
 
@@ -320,8 +323,8 @@ public final class LegChooser {
     InstructionRun.Joint was = base.joints().get(to);
     InstructionRun.Joint is = run.joint();
     long moves =
-        RuleBreaches.moves(run.actions())
-            - RuleBreaches.moves(base.rerun().actions().subList(began.actions(), was.actions()));
+        Step.rows(run.actions())
+            - Step.rows(base.rerun().actions().subList(began.actions(), was.actions()));
     if (moves > 1) {
       return ChangeEffect.none(change, fromM, toM);
     }

@@ -150,14 +150,14 @@ final class LegDecider {
     }
     LegChooser.Way best = LegImprover.best(ways.get(0), ways, allowedS);
     LegImprover improver = improver(chooser, allowedS);
-    List<LegChooser.Way> left = new ArrayList<>(ways);
     List<LegChooser.Way> near = new ArrayList<>();
-    for (int seed = 0; seed < settings.seeds() && !left.isEmpty(); seed++) {
-      LegChooser.Way from = LegImprover.best(left.get(0), left, allowedS);
-      left.removeIf(w -> w.movements() == from.movements());
-      LegChooser.Way improved = improver.improved(from);
+    Promising promising = new Promising(ways, settings, allowedS);
+    Optional<LegChooser.Way> from = promising.next(best);
+    while (from.isPresent()) {
+      LegChooser.Way improved = improver.improved(from.get());
       near.add(improved);
       best = LegImprover.best(best, List.of(improved), allowedS);
+      from = promising.next(best);
     }
     if (!near.contains(best)) {
       near.add(best);

@@ -185,7 +185,8 @@ final class PracticeTable {
           percent("0 %", "50 %"),
           PowerPractice.USUAL.movement(),
           "3 %",
-          "What a movement of the handles is worth, as a share of the energy of a leg.");
+          "What an instruction is worth, as a share of the energy of a leg."
+              + " Power taken through several notches in one go is one.");
   static final Key<Said<Span>> MOVEMENT_SAVES =
       usual(
           "movement-saves",
