@@ -49,11 +49,11 @@ class CheckTest {
     pack();
     assertThat(found().stream().filter(p -> p.endsWith("[cue-missing]")))
         .containsExactly(
-            "route.yaml:4:1: note: 2-car, Down: no landmark or signal is surveyed. At night or in fog 1 of 1 braking points have no cue. Look first for one from 3m 28ch"
-                + " to 3m 41ch, for Last Station; allowed: a landmark or signal within 15 s before"
+            "route.yaml:4:1: note: 2-car, Down: no landmark or signal is surveyed. At night or in fog 1 of 1 braking points have no cue. Look first for one from 3m 29ch"
+                + " to 3m 42ch, for Last Station; allowed: a landmark or signal within 15 s before"
                 + " each braking point [cue-missing]",
-            "route.yaml:4:1: note: 2-car, Up: no landmark or signal is surveyed. At night or in fog 1 of 1 braking points have no cue. Look first for one from 0m 45ch"
-                + " to 0m 32ch, for First Station; allowed: a landmark or signal within 15 s before"
+            "route.yaml:4:1: note: 2-car, Up: no landmark or signal is surveyed. At night or in fog 1 of 1 braking points have no cue. Look first for one from 0m 44ch"
+                + " to 0m 31ch, for First Station; allowed: a landmark or signal within 15 s before"
                 + " each braking point [cue-missing]");
     assertThat(new Check().of(List.of(folder.resolve("route.yaml"))).problems())
         .isNotEmpty()
@@ -68,10 +68,10 @@ class CheckTest {
     assertThat(found().stream().filter(p -> p.endsWith("[cue-missing]")))
         .containsExactly(
             "route.yaml:83:3: note: 2-car, Down: no cue for Last Station within 15 s before braking"
-                + " at 3m 41ch. Look for one from 3m 28ch on; allowed: a landmark or signal"
+                + " at 3m 42ch. Look for one from 3m 29ch on; allowed: a landmark or signal"
                 + " there, for night and fog one that is lit or heard [cue-missing]",
-            "route.yaml:83:3: note: 2-car, Up: no landmark or signal is surveyed. At night or in fog 1 of 1 braking points have no cue. Look first for one from 0m 45ch"
-                + " to 0m 32ch, for First Station; allowed: a landmark or signal within 15 s before"
+            "route.yaml:83:3: note: 2-car, Up: no landmark or signal is surveyed. At night or in fog 1 of 1 braking points have no cue. Look first for one from 0m 44ch"
+                + " to 0m 31ch, for First Station; allowed: a landmark or signal within 15 s before"
                 + " each braking point [cue-missing]");
   }
 

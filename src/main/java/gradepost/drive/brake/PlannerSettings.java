@@ -38,6 +38,8 @@ public record PlannerSettings(
    * @param behind a way promises nothing that lies behind the best one by more than this share of
    *     the energy for each of its instructions
    * @param rounds so often the ways near the one taken are looked at
+   * @param looksM a way is left as it is where changes were looked at along so much road, m
+   * @param looksAgain and along the whole leg so often
    * @param timePricesW what a second is worth, W for each kg, rising: from a run that saves all it
    *     can to the fastest
    * @param halvings so often the price of time is halved between one that is too slow and one in
@@ -61,6 +63,8 @@ public record PlannerSettings(
       double momentary,
       double behind,
       int rounds,
+      double looksM,
+      double looksAgain,
       List<Double> timePricesW,
       int halvings,
       List<Double> movePricesJ,
@@ -90,6 +94,8 @@ public record PlannerSettings(
           momentary,
           behind,
           rounds,
+          looksM,
+          looksAgain,
           timePricesW,
           halvings,
           movePricesJ,
@@ -308,6 +314,8 @@ public record PlannerSettings(
             0.05,
             0.05,
             14,
+            1e6,
+            20,
             List.of(0.05, 0.5, 2.0, 6.0, 18.0, 100.0),
             3,
             List.of(3.0, 25.0),

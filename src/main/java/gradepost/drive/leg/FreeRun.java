@@ -222,7 +222,8 @@ final class FreeRun {
     double off = needed ? most : guide.offMps(ceiling);
     boolean guidedOff = !needed && guide.offAtPlace() && told.printed();
     double coastsFrom = rules.coastsFromMps(stepper.atM());
-    boolean tested = stepper.speedMps() >= coastsFrom && told.printed();
+    boolean tested =
+        told.printed() && stepper.speedMps() + told.gainedByNextMps() / 2 >= coastsFrom;
     boolean forbidden = rules.powerForbidden(stepper.atM());
     if (stepper.speedMps() >= off && stepper.speedMps() < most && !forbidden && !told.printed()) {
       // The guide has another speed from between two places on; power comes off at the next.
@@ -240,7 +241,7 @@ final class FreeRun {
       mode = Mode.COAST;
       return StopReason.PLACE;
     }
-    if (stepper.speedMps() >= coastsFrom - own.closeToTestMps()) {
+    if (stepper.speedMps() >= coastsFrom - own.closeToTestMps() - Slack.SPEED_MPS) {
       return told.toNextPrinted(edge);
     }
     double perNotch = assignment.stock().traction().timePerNotch().seconds();
@@ -254,9 +255,12 @@ final class FreeRun {
       return StopReason.PLACE;
     }
     double look = more ? notchSinceS + perNotch : stepper.timeS() + settings.lookS();
-    StopReason ended = stepper.advance(until.clear().place(edge).speedUp(off).time(look));
+    double upTo = Math.min(off, coastsFrom - own.closeToTestMps());
+    StopReason ended = stepper.advance(until.clear().place(edge).speedUp(upTo).time(look));
     if (ended == StopReason.SPEED_UP) {
-      shutOffAt(off);
+      if (upTo == off) {
+        shutOffAt(off);
+      }
     } else if (ended == StopReason.TIME && more) {
       notch(stepper.notch() + 1, new Trigger.After(perNotch));
     } else if (ended == StopReason.TIME && power.weak(off)) {

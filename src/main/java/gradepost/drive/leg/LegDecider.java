@@ -185,8 +185,14 @@ final class LegDecider {
         all.add(improver.improved(held));
       }
     }
-    double mostJ = settings.holdEnergy() * unheld.rerun().energyJ();
-    return all.stream().filter(w -> w.rerun().energyJ() <= mostJ && chooser.holds(w)).toList();
+    all.removeIf(w -> !chooser.holds(w));
+    double unheldJ = unheld.rerun().energyJ();
+    List<LegChooser.Way> hardlyMore = within(settings.runHoldEnergy() * unheldJ, all);
+    return hardlyMore.isEmpty() ? within(settings.holdEnergy() * unheldJ, all) : hardlyMore;
+  }
+
+  private static List<LegChooser.Way> within(double mostJ, List<LegChooser.Way> ways) {
+    return ways.stream().filter(w -> w.rerun().energyJ() <= mostJ).toList();
   }
 
   /**

@@ -24,6 +24,9 @@ final class LegImprover {
   /** By the change: it is the same as long as the way has not changed where it plays. */
   private final Map<GuideChange, ChangeEffect> known = new HashMap<>();
 
+  /** So much road was looked at in search of a better way, with all changes taken together, m. */
+  private double lookedM;
+
   /**
    * @param unitMps one unit of speed, as printed
    * @param allowedS the time that the leg may take
@@ -38,6 +41,9 @@ final class LegImprover {
   /** The best way that is found from this one. */
   Way improved(Way from) {
     known.clear();
+    lookedM = 0;
+    double mostM =
+        settings.choice().looksM() + settings.choice().looksAgain() * from.leg().lengthM();
     Way best = from;
     for (int round = 0; round < settings.choice().rounds(); round++) {
       Way better = next(best);
@@ -48,7 +54,7 @@ final class LegImprover {
                   && best.timeS() <= allowedS
                   && better.dear() > best.dear() - settings.choice().leastGain());
       best = better;
-      if (hardly) {
+      if (hardly || lookedM > mostM) {
         return best;
       }
     }
@@ -108,8 +114,13 @@ final class LegImprover {
     changes.stream().filter(c -> !known.containsKey(c)).toList().parallelStream()
         .map(change -> chooser.effect(base, change))
         .toList()
-        .forEach(effect -> known.put(effect.change(), effect));
+        .forEach(this::looked);
     return changes.stream().flatMap(c -> Stream.ofNullable(known.get(c))).toList();
+  }
+
+  private void looked(ChangeEffect effect) {
+    known.put(effect.change(), effect);
+    lookedM += effect.toM() - effect.fromM();
   }
 
   /** Within the time that is allowed before all else; where none is, the quickest. */

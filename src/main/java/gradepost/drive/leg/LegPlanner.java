@@ -58,6 +58,11 @@ public final class LegPlanner {
   public record Leg(
       List<ApproachSolution> pieces, List<LegStart> starts, boolean stalled, List<Stage> stages) {
 
+    /** How far it goes, m. */
+    double lengthM() {
+      return starts.get(starts.size() - 1).state().atM() - starts.get(0).state().atM();
+    }
+
     /** How many pieces at the beginning another leg has taken over from this one. */
     @SuppressWarnings("ReferenceEquality") // taken over: the very same piece
     int sharedPieces(Leg other) {

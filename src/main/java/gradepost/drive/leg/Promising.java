@@ -10,9 +10,9 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * From which ways of driving a leg better ones are looked for near by: first from the one that is
- * the best as it stands, then from those that promise most. What is too slow is in it for what it
- * spares, at a price.
+ * From which ways of driving a leg better ones are looked for near by: first from the cheapest that
+ * is in time, then from those that promise most. What is too slow is in it for what it spares, at a
+ * price.
  */
 final class Promising {
   private final PlannerSettings.Choice settings;
@@ -30,11 +30,16 @@ final class Promising {
   Promising(List<Way> ways, PlannerSettings.Choice settings, double allowedS) {
     this.settings = settings;
     this.allowedS = allowedS;
-    Way best = LegImprover.best(ways.get(0), ways, allowedS);
+    Comparator<Way> cheapest = Comparator.comparingDouble(this::cost);
+    Way first =
+        ways.stream()
+            .filter(w -> w.stands() && w.timeS() <= allowedS)
+            .min(cheapest)
+            .orElseGet(() -> LegImprover.best(ways.get(0), ways, allowedS));
     this.left = new ArrayList<>(ways);
-    left.sort(Comparator.comparingDouble(this::cost));
-    left.remove(best);
-    left.add(0, best);
+    left.sort(cheapest);
+    left.remove(first);
+    left.add(0, first);
   }
 
   /**

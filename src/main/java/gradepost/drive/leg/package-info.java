@@ -122,21 +122,22 @@
  * that are not.
  *
  * <p>From up to four ways a local search goes on, at most 14 rounds each ({@link
- * gradepost.drive.leg.LegImprover}). {@link gradepost.drive.leg.Promising} names them: the best as
- * it stands, and those that would be the best if 1 % of time were worth 15 % of energy; of ways
- * that are alike one, and none that lies hopelessly behind. A {@link
- * gradepost.drive.grid.GuideChange} has one power off a speed unit sooner or later, 60 m earlier or
- * later, one notch more, less or not at all, a notch that is taken later taken in one go, a power
- * left on up to where the next one comes off, a power not taken, or a brake released two units
- * sooner or later. What it does is worked out from the last stage that is alike ({@link
- * gradepost.drive.grid.GuideDependencies}) to where the train is again where it was, within 15 m
- * and 0.1 m/s and with the same handles ({@link gradepost.drive.leg.LegMeeting}), and only there.
- * So that there are such places on a leg on which nothing is braked for, a run also stops to look
- * at every 3 km where the train coasts. Changes that lie apart are made together: those that save
- * most within the time, or all that are worth while at the least price of time at which they are in
- * time. The leg is then worked out whole, and only that counts. Where no change helps, 5 s more or
- * less of coasting before the brake is tried. A round that gains less than 0.4 % is the last. Each
- * leg keeps its own time, so that a restriction in one does not change another.
+ * gradepost.drive.leg.LegImprover}), fewer where the stretches that were looked at add up to twenty
+ * times a very long leg. {@link gradepost.drive.leg.Promising} names them: the cheapest in time,
+ * and those that would be cheapest if 1 % of time were worth 15 % of energy; of ways that are alike
+ * one, and none that lies hopelessly behind. A {@link gradepost.drive.grid.GuideChange} has one
+ * power off a speed unit sooner or later, 60 m earlier or later, one notch more, less or not at
+ * all, a notch that is taken later taken in one go, a power left on up to where the next one comes
+ * off, a power not taken, or a brake released two units sooner or later. What it does is worked out
+ * from the last stage that is alike ({@link gradepost.drive.grid.GuideDependencies}) to where the
+ * train is again where it was, within 15 m and 0.1 m/s and with the same handles ({@link
+ * gradepost.drive.leg.LegMeeting}), and only there. So that there are such places on a leg on which
+ * nothing is braked for, a run also stops to look at every 3 km where the train coasts. Changes
+ * that lie apart are made together: those that save most within the time, or all that are worth
+ * while at the least price of time at which they are in time. The leg is then worked out whole, and
+ * only that counts. Where no change helps, 5 s more or less of coasting before the brake is tried.
+ * A round that gains less than 0.4 % is the last. Each leg keeps its own time, so that a
+ * restriction in one does not change another.
  *
  * <h2>Points that have to be earlier</h2>
  *

@@ -136,6 +136,7 @@ class ControlProfileTest {
             notches(TO_A_SPEED, new Notch(0, 1), new Notch(200, 2)),
             notches(TO_A_SPEED, new Notch(0, 1), new Notch(200, 4)),
             notches(TO_A_SPEED, new Notch(0, 1)),
+            notches(TO_A_SPEED, new Notch(0, 3)),
             power(TO_A_PLACE, new PowerPhase(2000, TO_A_PLACE.notches(), 2240, NEVER)),
             power(TO_A_PLACE, new PowerPhase(2000, TO_A_PLACE.notches(), 2360, NEVER)),
             notches(TO_A_PLACE, new Notch(2000, 1)),
@@ -143,6 +144,8 @@ class ControlProfileTest {
             power(TO_A_PLACE, new PowerPhase(1940, TO_A_PLACE.notches(), 2300, NEVER)),
             power(TO_A_PLACE, new PowerPhase(2060, TO_A_PLACE.notches(), 2300, NEVER)),
             new GuideChange.NoPower(TO_A_PLACE),
+            new GuideChange.OnePower(
+                TO_A_SPEED, TO_A_PLACE, new PowerPhase(0, TO_A_SPEED.notches(), 2300, NEVER)),
             new GuideChange.OtherRelease(RELEASE, new SpeedPoint(4000, 7)),
             new GuideChange.OtherRelease(RELEASE, new SpeedPoint(4000, 9)));
   }
@@ -166,7 +169,16 @@ class ControlProfileTest {
             notches(first, new Notch(0, 0), new Notch(50, 0)),
             power(second, new PowerPhase(100, second.notches(), 220, 6)),
             power(second, new PowerPhase(220, second.notches(), 220, 6)))
-        .hasSize(2 + 2 + 2 + 1 + 1 + 2);
+        .hasSize(2 + 3 + 2 + 1 + 1 + 1 + 2);
+  }
+
+  @Test
+  void powerThatStaysOnTakesThePlaceOfTwo() {
+    PowerPhase one = new PowerPhase(0, TO_A_SPEED.notches(), 2300, NEVER);
+    GuideChange change = new GuideChange.OnePower(TO_A_SPEED, TO_A_PLACE, one);
+    assertThat(PROFILE.with(List.of(change)))
+        .isEqualTo(new ControlProfile(List.of(one), List.of(RELEASE), TRACE));
+    assertThat(change.upToM()).isEqualTo(2300);
   }
 
   @Test
