@@ -75,6 +75,8 @@ public sealed interface Finding {
     PLATFORM,
     /** The braking itself. */
     BRAKING,
+    /** A running brake test on the way. */
+    BRAKE_TEST,
     /** The handles: what an instructor would not teach without a word. */
     HANDLES
   }
@@ -294,7 +296,7 @@ public sealed interface Finding {
 
     @Override
     public About about() {
-      return About.BRAKING;
+      return About.BRAKE_TEST;
     }
   }
 
@@ -311,7 +313,7 @@ public sealed interface Finding {
 
     @Override
     public About about() {
-      return About.BRAKING;
+      return About.BRAKE_TEST;
     }
   }
 

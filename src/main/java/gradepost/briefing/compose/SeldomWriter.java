@@ -95,7 +95,7 @@ final class SeldomWriter {
     return switch (finding.about()) {
       case LOWER_SPEED -> Optional.of(says);
       case PLATFORM -> target.stop().map(stop -> words.text("seldom.platform", title(stop), says));
-      case BRAKING, HANDLES -> Optional.empty();
+      case BRAKING, BRAKE_TEST, HANDLES -> Optional.empty();
     };
   }
 

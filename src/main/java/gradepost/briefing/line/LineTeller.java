@@ -62,7 +62,7 @@ final class LineTeller {
     track();
     places();
     states();
-    plan.brakeTests().forEach(t -> see(t.atM(), brakeTest(t), false));
+    plan.brakeTests().forEach(this::brakeTest);
     ActionWords orders = new ActionWords(words, assignment.stock());
     Map<Action, PrintedApplication> begun = begun();
     Map<Action, PrintedApplication> named = named();
@@ -341,14 +341,34 @@ final class LineTeller {
   }
 
   /** A test that the run makes is told by its instructions, and announced here. */
-  private String brakeTest(BrakeTest test) {
+  private void brakeTest(BrakeTest test) {
     String asked = words.speed(test.place().speed().metresPerSecond());
-    return test.made()
-        ? words.text(
-            "line.brake-test",
-            asked,
-            words.speed(test.plannedMps()),
-            words.speed(test.speedAfterMps()))
-        : words.text("line.brake-test-no-room", asked, words.speed(test.plannedMps()));
+    String planned = words.speed(test.plannedMps());
+    see(
+        test.atM(),
+        test.noRoom()
+            .map(why -> words.text("line.brake-test-no-room", asked, planned, instead(why)))
+            .orElseGet(
+                () ->
+                    words.text(
+                        "line.brake-test", asked, planned, words.speed(test.speedAfterMps()))),
+        false);
+    test.noRoom()
+        .flatMap(BrakeTest.NoRoom::instead)
+        .ifPresent(
+            there ->
+                see(
+                    there.atM(),
+                    words.text(
+                        "line.brake-test-instead",
+                        words.place(test.atM()),
+                        words.speed(there.mps())),
+                    false));
+  }
+
+  private String instead(BrakeTest.NoRoom why) {
+    return why.instead()
+        .map(there -> words.text("line.brake-test-there", words.place(there.atM())))
+        .orElseGet(() -> words.text("line.brake-test-nowhere"));
   }
 }

@@ -157,7 +157,7 @@ public final class ApproachWriter {
               asked ? answer.notes(sheet.named()) : List.of(),
               asked ? answer.last() : "",
               asked && answer.grave(),
-              cues.goBy(application.cues(), application.line(), application.setBy())));
+              cues.goBy(application, application.line())));
     }
     return out;
   }

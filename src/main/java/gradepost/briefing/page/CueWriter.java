@@ -3,6 +3,7 @@ package gradepost.briefing.page;
 import gradepost.briefing.Fact;
 import gradepost.briefing.word.SeenWords;
 import gradepost.briefing.word.Words;
+import gradepost.told.PrintedApplication;
 import gradepost.told.PrintedCues;
 import gradepost.told.PrintedSetBy;
 import gradepost.told.Seen;
@@ -24,9 +25,9 @@ final class CueWriter {
    * In the order in which it helps.
    *
    * @param number of the instruction that begins the application
-   * @param setBy what set its point
    */
-  List<Fact> goBy(PrintedCues cues, int number, PrintedSetBy setBy) {
+  List<Fact> goBy(PrintedApplication a, int number) {
+    PrintedCues cues = a.cues();
     List<Fact> out = new ArrayList<>();
     Optional<String> plain = seen.day(cues.seen());
     String day = plain.map(name -> anchored(name, cues)).orElse(words.text("cue.none"));
@@ -38,14 +39,14 @@ final class CueWriter {
     if (!sameByNight) {
       out.add(new Fact(words.text("cue.night"), night.orElse(words.text("cue.night-none"))));
     }
-    out.add(new Fact(words.text("set-by"), words.text(key(setBy))));
+    out.add(new Fact(words.text("set-by"), setBy(a)));
     out.add(backstop(cues.backstop()));
     return out;
   }
 
   /** What set the point. */
-  String setBy(PrintedSetBy setBy) {
-    return words.text(key(setBy));
+  String setBy(PrintedApplication a) {
+    return words.text(key(a.setBy()), FallbackWords.next(a.cases().get(0)));
   }
 
   /**

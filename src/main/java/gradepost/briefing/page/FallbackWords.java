@@ -1,7 +1,10 @@
 package gradepost.briefing.page;
 
 import gradepost.briefing.word.Words;
+import gradepost.told.PrintedBrake;
+import gradepost.told.PrintedCase;
 import gradepost.told.PrintedEnd;
+import gradepost.told.PrintedRung;
 import gradepost.told.PrintedTarget;
 import gradepost.told.print.PrintedLength;
 import gradepost.told.print.PrintedPlace;
@@ -22,6 +25,16 @@ final class FallbackWords {
         nowhere -> {
           throw new IllegalArgumentException("it ends nowhere: " + nowhere);
         });
+  }
+
+  /** What the brake is called that is left when the one of the plan fails; empty text: none. */
+  static String next(PrintedCase on) {
+    return on.ladder().stream()
+        .map(PrintedRung::brake)
+        .filter(b -> b.kind() != PrintedBrake.Kind.SERVICE)
+        .findFirst()
+        .map(PrintedBrake::called)
+        .orElse("");
   }
 
   /** A place in a sentence: close to a target, so far before it. */

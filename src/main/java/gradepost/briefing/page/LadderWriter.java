@@ -231,7 +231,10 @@ final class LadderWriter {
       String speed = application.forSpeed().map(PrintedSpeed::text).orElse("");
       rows.add(
           row(
-              words.text(forStep ? "ladder.protected-step" : "ladder.protected", speed),
+              words.text(
+                  forStep ? "ladder.protected-step" : "ladder.protected",
+                  FallbackWords.next(first),
+                  speed),
               cases,
               c -> cells.protection(protection(c)),
               c -> protection(c).equals(new PrintedProtection.Nowhere())));

@@ -117,7 +117,7 @@ final class PlateWriter {
             words.text("plate.at-speed", sheet.steps().get(a.line() - 1).speed().text()),
             pressures(sheet, a.line())));
     return new Plate.BrakeAt(
-        words.place(a.point(), target), others(a, target), cues.setBy(a.setBy()), rows);
+        words.place(a.point(), target), others(a, target), cues.setBy(a), rows);
   }
 
   /** The points on the other rails; those that are told alike together. */
@@ -244,7 +244,7 @@ final class PlateWriter {
     out.add(words.text("plate.between"));
     Stream<PrintedSpeedRow.Point> points = a.bySpeed().stream().flatMap(PrintedSpeedRow::points);
     if (points.anyMatch(p -> !p.leavesFallback())) {
-      out.add(words.text("plate.late"));
+      out.add(words.text("plate.late", FallbackWords.next(a.cases().get(0))));
     }
     return out;
   }

@@ -60,7 +60,7 @@ class PagesOfPackTest {
           if (paper.name().endsWith("-reference.pdf")) {
             reference += pdf.getNumberOfPages();
           } else {
-            assertThat(pdf.getNumberOfPages()).as(paper.name()).isLessThanOrEqualTo(23);
+            assertThat(pdf.getNumberOfPages()).as(paper.name()).isLessThanOrEqualTo(21);
             assertThat(begins)
                 .as("first page apart, a sheet is a page")
                 .hasSize(pdf.getNumberOfPages() - 1);
@@ -69,7 +69,7 @@ class PagesOfPackTest {
         }
       }
     }
-    assertThat(papers).isBetween(60, 88);
+    assertThat(papers).isBetween(60, 84);
     assertThat(reference).isBetween(18, 21);
     assertThat(white).isEmpty();
   }

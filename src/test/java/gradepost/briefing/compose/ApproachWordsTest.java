@@ -8,6 +8,7 @@ import gradepost.briefing.LineSheet;
 import gradepost.briefing.Messages;
 import gradepost.briefing.SampleIssue;
 import gradepost.briefing.Table;
+import gradepost.briefing.word.Words;
 import gradepost.drive.DemoPlans;
 import gradepost.plan.Application;
 import gradepost.plan.Approach;
@@ -19,6 +20,8 @@ import gradepost.plan.Run;
 import gradepost.units.Rounding;
 import gradepost.units.UnitStyle;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -183,6 +186,37 @@ class ApproachWordsTest {
         .contains("running brake test at about 30 mph: planned from ");
     assertThat(test(with(plan, plan.brakeTests().get(1))))
         .contains("running brake test at about 30 mph: no room here (planned ");
+  }
+
+  /** Where it has no room, its row names the other place, and the row there names it. */
+  @Test
+  void aRunningBrakeTestWithoutRoomIsToldWhereItIsMadeInstead() {
+    Plan plan =
+        IntStream.range(0, 8)
+            .mapToObj(DemoPlans::plan)
+            .filter(p -> p.brakeTests().stream().anyMatch(t -> instead(t).isPresent()))
+            .findFirst()
+            .orElseThrow();
+    BrakeTest test =
+        plan.brakeTests().stream().filter(t -> instead(t).isPresent()).findFirst().orElseThrow();
+    Words words = new Words(Messages.english(), plan.assignment().path());
+    String there = words.place(instead(test).orElseThrow().atM());
+    List<LineSheet.Row> rows =
+        briefing(plan).parts().get(0).line().stream().flatMap(s -> s.rows().stream()).toList();
+    assertThat(rows).anyMatch(r -> r.toString().contains("no room here") && says(r, there));
+    assertThat(rows)
+        .anyMatch(
+            r ->
+                r.place().equals(there)
+                    && says(r, "running brake test of " + words.place(test.atM()) + ": here"));
+  }
+
+  private static boolean says(LineSheet.Row row, String what) {
+    return row.what().stream().anyMatch(w -> w.contains(what));
+  }
+
+  private static Optional<BrakeTest.Instead> instead(BrakeTest test) {
+    return test.noRoom().flatMap(BrakeTest.NoRoom::instead);
   }
 
   /** On the page in whose range it lies, and there alone. */
