@@ -3,6 +3,7 @@ package gradepost.briefing.compose;
 import gradepost.briefing.Table;
 import gradepost.briefing.line.JunctionWays;
 import gradepost.briefing.line.Lineside;
+import gradepost.briefing.line.PlateRule;
 import gradepost.briefing.page.ApproachWriter;
 import gradepost.briefing.page.FindingWords;
 import gradepost.briefing.word.Tables;
@@ -55,10 +56,11 @@ final class SeldomWriter {
         .getOrDefault(junction.name(), junction.routes().get(0));
   }
 
-  /** What is met on every run, and must not be taken for granted. */
+  /** What is met on every run, and must not be taken for granted: of each page of an approach. */
   Table hazards(String part) {
     Tables table = new Tables(words, part, "hazards");
-    for (Approach a : plan.approaches()) {
+    PlateRule pages = new PlateRule(plan, lineside);
+    for (Approach a : plan.approaches().stream().filter(pages::holds).toList()) {
       for (Finding finding : a.findings()) {
         says(a.target(), finding).ifPresent(text -> approach(table, part, a, text));
       }

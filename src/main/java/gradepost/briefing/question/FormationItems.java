@@ -13,6 +13,9 @@ final class FormationItems {
   /** Points of two formations that differ by this many steps of print are told apart. */
   private static final double LEAST_APART_STEPS = 2;
 
+  /** And those that differ by no more than this are the same on paper. */
+  private static final double SAME_M = 0.01;
+
   private final BriefingFacts taught;
   private final References references;
   private final List<Plan> others;
@@ -49,9 +52,10 @@ final class FormationItems {
         double by =
             same.map(o -> a.brakingPointM().orElseThrow() - o.brakingPointM().orElseThrow())
                 .orElse(Double.NaN);
-        if (by <= 0 || by >= least) {
+        if (by <= SAME_M || by >= least - SAME_M) {
           things.add(
-              new WhichOf.Thing(title, a.target().atM(), by >= least, references.formations()));
+              new WhichOf.Thing(
+                  title, a.target().atM(), by >= least - SAME_M, references.formations()));
         }
       }
       out.addAll(

@@ -46,7 +46,9 @@ class GuessersTest {
     Path demo = Path.of("routes");
     for (PackFile pack :
         List.of(
-            Frozen.pack(demo, "ormel-coast/pack-ormel.yaml"), Frozen.pack(demo, Frozen.VALLEY))) {
+            Frozen.pack(demo, "ormel-coast/pack-ormel.yaml"),
+            Frozen.pack(demo, Frozen.VALLEY),
+            Frozen.valley())) {
       PaperRules rules = pack.policy().signOff().orElseThrow().papers();
       for (DirectionPart part : pack.directions()) {
         List<Plan> plans =
