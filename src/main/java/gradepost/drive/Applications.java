@@ -121,10 +121,11 @@ final class Applications {
         new SpeedRows(assignment, bench, ceiling).of(piece, cases, wanted.number()));
   }
 
+  /** A cue stands for what was wanted by the place behind it, whatever wanted that. */
   private Application.SetBy setBy(
       ApproachSolution piece, Optional<Application.SetBy> moved, Cues cues) {
     double onM = piece.exactBrakingM().orElseThrow() - piece.brakingM().orElseThrow();
     boolean cue = cues.anchor().isPresent() && onM >= assignment.path().units().lengthUnitM();
-    return moved.orElse(cue ? Application.SetBy.CUE : Application.SetBy.COMPUTED);
+    return cue ? Application.SetBy.CUE : moved.orElse(Application.SetBy.COMPUTED);
   }
 }

@@ -221,7 +221,7 @@ public final class PlaceTables {
                         "brake-test.asked",
                         words.pressure(t.pressurePa()),
                         words.seconds(t.heldS())),
-                    words.number(t.speedAfterMps()),
+                    t.made() ? words.number(t.speedAfterMps()) : words.text("dash"),
                     words.text(t.made() ? "brake-test.made" : "brake-test.no-room"),
                     t.place().note()));
     return table.build(observed("brake test", "table.brake-tests.none"));

@@ -116,11 +116,12 @@ final class LadderCells {
 
   private String last(PrintedCase c, PrintedLatest.At at) {
     long seconds = at.secondsAfter();
+    boolean there = c.point().filter(p -> p.place().equals(at.place())).isPresent();
+    String now = there ? "ladder.latest-at-once" : "ladder.latest-near";
+    String then = seconds > 0 ? "ladder.latest-later" : "ladder.latest-earlier";
     String when =
         words.text(
-            seconds == 0
-                ? "ladder.latest-at-once"
-                : seconds > 0 ? "ladder.latest-later" : "ladder.latest-earlier",
+            seconds == 0 ? now : then,
             words.place(at.place(), target),
             words.seconds((double) Math.abs(seconds)));
     return Stream.of(c)

@@ -140,11 +140,16 @@ final class PlateWriter {
             .filter(p -> p.place().equals(a.point()) && p.cue().equals(Seen.NOTHING))
             .isPresent();
     if (same) {
-      return words.text("plate.other-same");
+      boolean alike = technique(c).equals(technique(a.cases().get(0)));
+      return words.text(alike ? "plate.other-same" : "plate.other-place");
     }
     return c.point()
         .map(p -> cues.other(at(words.place(p.place(), target), a, c), p.cue()))
         .orElseGet(() -> words.text("plate.other-none"));
+  }
+
+  private String technique(PrintedCase c) {
+    return c.point().map(p -> orders.technique(p.technique())).orElse("");
   }
 
   /** With the speed of the planned run there: it is not that of the point on the planned rail. */

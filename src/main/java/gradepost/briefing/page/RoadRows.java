@@ -141,15 +141,21 @@ final class RoadRows {
 
   /** On the rail that is told first, which is named where it is not the one planned on. */
   private String fails(PrintedApplication application, PrintedAnswer answer) {
-    String brake = words.called(answer.brake());
-    String does =
-        answer
-            .atTarget()
-            .map(PrintedSpeed::text)
-            .map(v -> words.text("road.passes", brake, v))
-            .orElse(brake);
-    return application.poorest() == 0
+    String does = does(answer);
+    boolean onAny =
+        application.cases().stream()
+            .allMatch(c -> c.toUse().map(this::does).filter(does::equals).isPresent());
+    return application.poorest() == 0 || onAny
         ? does
         : words.text("road.on-rail", application.told().rail(), does);
+  }
+
+  private String does(PrintedAnswer answer) {
+    String brake = words.called(answer.brake());
+    return answer
+        .atTarget()
+        .map(PrintedSpeed::text)
+        .map(v -> words.text("road.passes", brake, v))
+        .orElse(brake);
   }
 }

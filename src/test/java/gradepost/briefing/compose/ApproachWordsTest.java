@@ -208,7 +208,7 @@ class ApproachWordsTest {
         .anyMatch(
             r ->
                 r.place().equals(there)
-                    && says(r, "running brake test of " + words.place(test.atM()) + ": here"));
+                    && says(r, "brake test of " + words.place(test.atM()) + ": shut off"));
   }
 
   private static boolean says(LineSheet.Row row, String what) {
