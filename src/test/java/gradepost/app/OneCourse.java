@@ -5,7 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Stream;
 
-/** The demo data with a pack of one direction and formation. */
+/** The demo data with a pack of one direction and formation; what is accepted is of another. */
 public final class OneCourse {
   private static final Path DEMO = Path.of("routes");
 
@@ -19,7 +19,12 @@ public final class OneCourse {
     Path pack = copy.resolve("ormel-coast/pack-ormel.yaml");
     String text = Files.readString(pack).replace("[3-car, 6-car]", "[3-car]");
     int in = text.indexOf("  - direction: In");
-    Files.writeString(pack, text.substring(0, in) + text.substring(text.indexOf("formations:")));
+    int accepted = text.indexOf("accepted:");
+    Files.writeString(
+        pack,
+        text.substring(0, in)
+            + text.substring(text.indexOf("formations:"), accepted)
+            + text.substring(text.indexOf("high-risk:", accepted)));
     return pack;
   }
 

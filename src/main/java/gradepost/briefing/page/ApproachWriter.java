@@ -37,6 +37,11 @@ import java.util.stream.Stream;
 
 /** One approach on one page. */
 public final class ApproachWriter {
+  /** A curve is named that lies so near before the target, or behind a lower speed, m. */
+  private static final double CURVE_BEFORE_M = 500;
+
+  private static final double CURVE_BEHIND_M = 200;
+
   /** What stays free in the box of the picture, above and below. */
   private static final double AIR_MM = 3;
 
@@ -287,8 +292,11 @@ public final class ApproachWriter {
     double from = words.grid().metres(sheet.from(), target.atM());
     sheet.speed().ifPresent(v -> parts.add(words.text("headline.from", v.text())));
     steepest(from, target.atM()).ifPresent(parts::add);
-    bends(from, target.atM())
-        .min(Comparator.comparingDouble(b -> b.radiusM()))
+    double behind = target.isLowerSpeed() ? CURVE_BEHIND_M : 0;
+    bends(Math.max(from, target.atM() - CURVE_BEFORE_M), target.atM() + behind)
+        .min(
+            Comparator.comparing((TrackStrip.Bend b) -> !(b.checkLeft() || b.checkRight()))
+                .thenComparingDouble(TrackStrip.Bend::radiusM))
         .ifPresent(
             b ->
                 parts.add(
