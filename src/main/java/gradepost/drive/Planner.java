@@ -68,12 +68,22 @@ public final class Planner {
 
   /** The same, searched for with other settings than papers are made with. */
   public static Plan plan(Assignment assignment, PlannerSettings settings) {
-    return new Planner(assignment, settings, new PlannedBefore()).plan();
+    return plan(assignment, settings, new PlannedBefore());
   }
 
   /** The same, by whoever has planned such runs before: the same plan, sooner. */
   public static Plan plan(Assignment assignment, PlannedBefore before) {
-    return new Planner(assignment, PlannerSettings.usual(), before).plan();
+    return plan(assignment, PlannerSettings.usual(), before);
+  }
+
+  /** Where legs that are each right do not add up to a run that is, with legs that surely are. */
+  private static Plan plan(Assignment assignment, PlannerSettings settings, PlannedBefore before) {
+    Plan plan = new Planner(assignment, settings, before).plan();
+    if (plan.failures().isEmpty()) {
+      return plan;
+    }
+    Plan surely = new Planner(assignment, settings.surely(), before).plan();
+    return surely.failures().isEmpty() ? surely : plan;
   }
 
   private final Assignment assignment;

@@ -98,8 +98,8 @@ class PlanPropertyTest {
 
   /**
    * One notch at a time, down only where the stock can, never power and brake together. To hold a
-   * speed is one action of many movements: power told where it ends goes on from the notch that the
-   * handle is then in, and before anything else the handle is off.
+   * speed is one action of many movements: power told where it ends goes on in the notch that the
+   * handle is then in, or from it, and before anything else the handle is off.
    */
   private static void handles(Plan plan, List<String> faults) {
     boolean mayNotchDown = plan.assignment().stock().traction().notchingDown();
@@ -109,6 +109,7 @@ class PlanPropertyTest {
     boolean held = false;
     for (Action action : plan.actions()) {
       boolean allowed = true;
+      boolean goesOn = held;
       if (held) {
         notch =
             action.command() instanceof Command.Power
@@ -117,7 +118,7 @@ class PlanPropertyTest {
       }
       held = action.command() instanceof Command.Hold;
       if (action.command() instanceof Command.Power power) {
-        boolean down = power.notch() <= notch;
+        boolean down = goesOn ? power.notch() < notch : power.notch() <= notch;
         allowed = !braked && power.notch() <= notch + 1 && (!down || mayNotchDown);
         notch = power.notch();
       } else if (action.command() instanceof Command.ShutOff) {

@@ -26,6 +26,8 @@ public record PlannerSettings(
     Brake brake,
     Fallback fallback,
     Check check) {
+  /** So much a stop may shift when its leg is a part of the whole run, m; and some more. */
+  private static final double SURELY_M = 0.2;
 
   /**
    * How many ways of driving a leg are tried.
@@ -88,11 +90,20 @@ public record PlannerSettings(
 
     /** The same with speeds held along so many stretches of a leg at most. */
     Choice holding(int most) {
+      return with(seeds, behind, most);
+    }
+
+    /** The same from more ways, also such that lie further behind. */
+    Choice wider() {
+      return with(3 * seeds, 6 * behind, holds);
+    }
+
+    private Choice with(int otherSeeds, double otherBehind, int otherHolds) {
       return new Choice(
-          seeds,
+          otherSeeds,
           late,
           momentary,
-          behind,
+          otherBehind,
           rounds,
           looksM,
           looksAgain,
@@ -106,7 +117,7 @@ public record PlannerSettings(
           sameM,
           sameMps,
           reachM,
-          most,
+          otherHolds,
           holdTries,
           holdEnergy,
           runHoldEnergy);
@@ -302,8 +313,9 @@ public record PlannerSettings(
    *
    * @param speedSlackMps rounding of a printed speed leaves this much over the permissible one, m/s
    * @param looks how long a speed may drop before it rises again, in looks of five seconds
+   * @param stopMarginM a leg by itself ends so much within the policy's tolerance, m
    */
-  public record Check(double speedSlackMps, int looks) {}
+  public record Check(double speedSlackMps, int looks, double stopMarginM) {}
 
   /** Those with which papers are made. */
   public static PlannerSettings usual() {
@@ -336,7 +348,16 @@ public record PlannerSettings(
         new Run(0.02, 0.005, 2, 0.8, 0.5, 120, 5, 50, 1.5),
         new Brake(0.5, 6, 0.5, 6, 6, 6, 0.3, 3, 8),
         new Fallback(0.01, 0.05, 5, 60, 1, 10, 0x5eed_9057L, 1000, 13, 24, 3),
-        new Check(0.001, 1000));
+        new Check(0.001, 1000, 0));
+  }
+
+  /**
+   * The same with legs that end well within the policy's tolerance, since as one run they shift a
+   * bit, chosen from more ways.
+   */
+  public PlannerSettings surely() {
+    Check other = new Check(check.speedSlackMps(), check.looks(), SURELY_M);
+    return new PlannerSettings(choice.wider(), grid, way, leg, run, brake, fallback, other);
   }
 
   /** The same with speeds held along so many stretches of a leg at most; 0: none is held. */

@@ -50,6 +50,7 @@ public final class InstructionRun {
   private double lastS;
   private double markM = Double.NEGATIVE_INFINITY;
   private double overAtM = Double.NEGATIVE_INFINITY;
+  private double stopMarginM;
 
   public InstructionRun(Assignment assignment, TrainModels bench, Ceiling ceiling) {
     this.assignment = assignment;
@@ -57,6 +58,12 @@ public final class InstructionRun {
     this.ceiling = ceiling;
     this.stepper = bench.plannedStepper();
     this.inUse = bench.service();
+  }
+
+  /** Judges stops so much stricter than the policy wants, m. */
+  public InstructionRun within(double marginM) {
+    stopMarginM = marginM;
+    return this;
   }
 
   /** The run, point by point. */
@@ -408,7 +415,7 @@ public final class InstructionRun {
   private void judgeStop(Target.Stop stop) {
     double tolerance = assignment.policy().margins().stopTolerance().metres();
     double shortM = stop.atM() - stepper.atM();
-    if (shortM < -0.01 || shortM > tolerance) {
+    if (shortM < stopMarginM - 0.01 || shortM > tolerance - stopMarginM) {
       failures.add(new PlanFailure.StopOutsideTolerance(shortM, tolerance));
     }
   }

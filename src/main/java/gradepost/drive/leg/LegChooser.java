@@ -213,7 +213,7 @@ public final class LegChooser {
   }
 
   private Way way(DrivingStrategy manner, LegPlanner.Leg leg) {
-    InstructionRun rerun = new InstructionRun(assignment, bench, ceiling);
+    InstructionRun rerun = judged();
     rerun.startAt(startM);
     List<InstructionRun.Joint> joints = new ArrayList<>(List.of(rerun.joint()));
     for (int i = 0; i < leg.pieces().size(); i++) {
@@ -311,7 +311,7 @@ public final class LegChooser {
       LegStart last = part.starts().get(part.starts().size() - 1);
       return ChangeEffect.none(change, fromM, last.state().atM());
     }
-    InstructionRun run = new InstructionRun(assignment, bench, ceiling);
+    InstructionRun run = judged();
     InstructionRun.Joint began = base.joints().get(from);
     run.startFrom(began);
     for (ApproachSolution piece : part.pieces().subList(from, part.pieces().size())) {
@@ -345,6 +345,11 @@ public final class LegChooser {
         is.train().timeS() - was.train().timeS() + behindS,
         moves,
         idle);
+  }
+
+  private InstructionRun judged() {
+    return new InstructionRun(assignment, bench, ceiling)
+        .within(bench.settings().check().stopMarginM());
   }
 
   private static double square(double x) {

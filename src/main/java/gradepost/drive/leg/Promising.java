@@ -43,13 +43,14 @@ final class Promising {
   }
 
   /**
-   * The next one; empty where enough were tried, or none is likely to lead to anything better.
+   * The next one; empty where enough were tried and one stands, or none is likely to lead to
+   * anything better.
    *
    * @param best that was found until now
    */
   Optional<Way> next(Way best) {
     left.removeIf(w -> tried.contains(shape(w)));
-    if (left.isEmpty() || tried.size() >= settings.seeds()) {
+    if (left.isEmpty() || (tried.size() >= settings.seeds() && best.stands())) {
       return Optional.empty();
     }
     Way next = left.get(0);
