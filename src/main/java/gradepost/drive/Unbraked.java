@@ -37,6 +37,10 @@ final class Unbraked {
           // A running brake test is told on one page.
           cut++;
         }
+        while (cut > 0 && cut < left.size() && furtherNotch(left.get(cut))) {
+          // And so is power taken through its notches.
+          cut++;
+        }
         all.add(unbraked(piece, target, left.subList(0, cut), trace));
         left = left.subList(cut, left.size());
         action += cut;
@@ -74,6 +78,10 @@ final class Unbraked {
       action += own.size();
     }
     return all;
+  }
+
+  private static boolean furtherNotch(Instruction instruction) {
+    return instruction.command().isPower() && instruction.trigger().after().isPresent();
   }
 
   private static boolean isUnbraked(ApproachSolution piece) {
