@@ -85,7 +85,7 @@ final class LadderCells {
   }
 
   /** Whether the technique of this point is that of the instructions. */
-  private boolean taughtAlike(PrintedPoint point) {
+  boolean taughtAlike(PrintedPoint point) {
     if (application.line() == 0) {
       return false;
     }

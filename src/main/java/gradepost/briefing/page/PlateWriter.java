@@ -13,10 +13,10 @@ import gradepost.told.PrintedCommand;
 import gradepost.told.PrintedFaster;
 import gradepost.told.PrintedOrder;
 import gradepost.told.PrintedPassing;
+import gradepost.told.PrintedPoint;
 import gradepost.told.PrintedSpeedRow;
 import gradepost.told.PrintedStep;
 import gradepost.told.PrintedTarget;
-import gradepost.told.Seen;
 import gradepost.told.print.PrintedPressure;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -116,15 +116,19 @@ final class PlateWriter {
         new Fact(
             words.text("plate.at-speed", sheet.steps().get(a.line() - 1).speed().text()),
             pressures(sheet, a.line())));
-    return new Plate.BrakeAt(
-        words.place(a.point(), target), others(a, target), cues.setBy(a), rows);
+    return new Plate.BrakeAt(words.place(a.point(), target), others(sheet, a), cues.setBy(a), rows);
   }
 
   /** The points on the other rails; those that are told alike together. */
-  private List<String> others(PrintedApplication a, PrintedTarget target) {
+  private List<String> others(InstructionSheet sheet, PrintedApplication a) {
+    LadderCells cells = new LadderCells(words, orders, sheet, a);
     Map<String, List<String>> rails = new LinkedHashMap<>();
     for (PrintedCase c : a.cases().subList(1, a.cases().size())) {
-      rails.computeIfAbsent(other(a, c, target), k -> new ArrayList<>()).add(c.rail());
+      String other =
+          c.point()
+              .map(p -> other(sheet.target(), a, c, p, cells))
+              .orElseGet(() -> words.text("plate.other-none"));
+      rails.computeIfAbsent(other, k -> new ArrayList<>()).add(c.rail());
     }
     return rails.entrySet().stream()
         .map(
@@ -134,22 +138,17 @@ final class PlateWriter {
         .toList();
   }
 
-  private String other(PrintedApplication a, PrintedCase c, PrintedTarget target) {
-    boolean same =
-        c.point()
-            .filter(p -> p.place().equals(a.point()) && p.cue().equals(Seen.NOTHING))
-            .isPresent();
-    if (same) {
-      boolean alike = technique(c).equals(technique(a.cases().get(0)));
-      return words.text(alike ? "plate.other-same" : "plate.other-place");
+  /** The point on another rail; at the same place it has the same cue. */
+  private String other(
+      PrintedTarget target,
+      PrintedApplication a,
+      PrintedCase c,
+      PrintedPoint p,
+      LadderCells cells) {
+    if (p.place().equals(a.point())) {
+      return words.text(cells.taughtAlike(p) ? "plate.other-same" : "plate.other-place");
     }
-    return c.point()
-        .map(p -> cues.other(at(words.place(p.place(), target), a, c), p.cue()))
-        .orElseGet(() -> words.text("plate.other-none"));
-  }
-
-  private String technique(PrintedCase c) {
-    return c.point().map(p -> orders.technique(p.technique())).orElse("");
+    return cues.other(at(words.place(p.place(), target), a, c), p.cue());
   }
 
   /** With the speed of the planned run there: it is not that of the point on the planned rail. */

@@ -6,6 +6,7 @@ import gradepost.briefing.ApproachPage;
 import gradepost.briefing.Briefing;
 import gradepost.briefing.LineSheet;
 import gradepost.briefing.Messages;
+import gradepost.briefing.Plate;
 import gradepost.briefing.SampleIssue;
 import gradepost.briefing.Table;
 import gradepost.briefing.word.Words;
@@ -217,6 +218,45 @@ class ApproachWordsTest {
 
   private static Optional<BrakeTest.Instead> instead(BrakeTest test) {
     return test.noRoom().flatMap(BrakeTest.NoRoom::instead);
+  }
+
+  /** Only what is the same in place and pressures is called the same. */
+  @Test
+  void aPointOnAnotherRailIsTheSameOnlyWithItsPressures() {
+    int same = 0;
+    int otherwise = 0;
+    for (int i = 0; i < 8; i++) {
+      for (ApproachPage page : briefing(DemoPlans.plan(i)).parts().get(0).approaches()) {
+        for (String other :
+            page.plate().flatMap(Plate::brakeAt).map(Plate.BrakeAt::others).orElse(List.of())) {
+          Optional<Table> fails =
+              page.plate()
+                  .flatMap(Plate::fails)
+                  .filter(t -> t.rows().get(0).cells().get(0).equals("brake at"));
+          for (String rail : other.split(" rail ", 2)[0].split(" and ")) {
+            Optional<Boolean> alike = fails.map(t -> onRail(t, rail).equals(onRail(t, "dry")));
+            if (other.endsWith(" rail the same")) {
+              same++;
+              assertThat(alike.orElse(true)).as(page.title() + ": " + other).isTrue();
+            } else if (other.endsWith("other pressures")) {
+              otherwise++;
+              assertThat(alike.orElse(false)).as(page.title() + ": " + other).isFalse();
+            }
+          }
+        }
+      }
+    }
+    assertThat(same).isGreaterThan(10);
+    assertThat(otherwise).isPositive();
+  }
+
+  private static String onRail(Table ladder, String rail) {
+    for (int i = 1; i < ladder.columns().size(); i++) {
+      if (List.of(ladder.columns().get(i).heading().split("[^a-z]+")).contains(rail)) {
+        return ladder.rows().get(0).cells().get(i);
+      }
+    }
+    throw new IllegalArgumentException(rail);
   }
 
   /** On the page in whose range it lies, and there alone. */
