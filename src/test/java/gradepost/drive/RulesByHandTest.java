@@ -150,7 +150,7 @@ class RulesByHandTest {
     says(
         Rule.POWER_SHORT,
         doneAt(1),
-        "Power is shut off at %s after only 6 s. The policy is at least 10 s.");
+        "Power is shut off at %s after only 6 s. The policy wants at least 10 s.");
   }
 
   @Test
@@ -162,7 +162,7 @@ class RulesByHandTest {
     says(
         Rule.POWER_AGAIN,
         doneAt(2),
-        "Power is taken again at %s, 3 s after shutting off. The policy is at least 5 s.");
+        "Power is taken again at %s, 3 s after shutting off. The policy wants at least 5 s.");
   }
 
   /** Notch 1 gives 1.728 kN, which are 0.01 m/s² of 172.8 t, at 16.32 mph, and less above. */
@@ -183,7 +183,7 @@ class RulesByHandTest {
         doneAt(1),
         "Up to %s the notch in use does not pull for "
             + (long) Math.ceil(400 - fromS)
-            + " s. The policy is at most 5 s.");
+            + " s. The policy allows at most 5 s.");
   }
 
   @Test
@@ -212,7 +212,7 @@ class RulesByHandTest {
     says(
         Rule.BRAKE_AT_ONCE,
         doneAt(2),
-        "Braking begins at %s, 4 s after shutting off. The policy is at least 12 s.");
+        "Braking begins at %s, 4 s after shutting off. The policy wants at least 12 s.");
   }
 
   @Test
@@ -225,7 +225,7 @@ class RulesByHandTest {
     says(
         Rule.BRAKE_AGAIN,
         doneAt(4),
-        "The brake is applied again at %s, 11 s after release. The policy is at least 20 s.");
+        "The brake is applied again at %s, 11 s after release. The policy wants at least 20 s.");
   }
 
   @Test
@@ -237,7 +237,7 @@ class RulesByHandTest {
     says(
         Rule.BRAKE_SHORT,
         doneAt(3),
-        "The brake is released at %s after only 2 s. The policy is at least 3 s.");
+        "The brake is released at %s after only 2 s. The policy wants at least 3 s.");
   }
 
   @Test
@@ -256,7 +256,7 @@ class RulesByHandTest {
     says(
         Rule.MOVEMENTS,
         doneAt(0),
-        "In the mile from %s the handles move 4 times. The policy is at most 2.");
+        "In the mile from %s the handles move 4 times. The policy allows at most 2.");
   }
 
   /** Four times power and off are eight; notching up, or a test with its release, would be one. */
@@ -271,7 +271,7 @@ class RulesByHandTest {
     says(
         Rule.ROWS,
         doneAt(0),
-        "From %s on there are 8 instructions up to this target. The policy is at most 7.");
+        "From %s on there are 8 instructions up to this target. The policy allows at most 7.");
   }
 
   /** A running brake test that no sheet tells of. */

@@ -10,8 +10,10 @@ public final class SheetsDriven {
   /** A place that was planned to the metre from one target may be told from another. */
   private static final double SAME_M = 1;
 
-  /** A speed that is waited for behind such a place comes up to twice as far from where it came. */
-  private static final double SAME_SPEED_M = 2;
+  private static final double NEVER = Double.POSITIVE_INFINITY;
+
+  /** A speed that is waited for comes off by no more than this many times what the place did. */
+  private static final double TIMES = 2;
 
   private final List<String> wrong = new ArrayList<>();
 
@@ -30,10 +32,12 @@ public final class SheetsDriven {
     verifier.failures(plan.told()).forEach(f -> wrong.add(where + ": " + f));
     List<Action> driven = verifier.run(plan.told()).actions();
     List<Action> planned = plan.actions();
+    double toldOffM = 0;
     for (int i = 0; i < planned.size(); i++) {
-      boolean waits = planned.get(i).trigger().place().isEmpty();
-      double same = waits ? SAME_SPEED_M : SAME_M;
-      if (i >= driven.size() || Math.abs(driven.get(i).atM() - planned.get(i).atM()) > same) {
+      boolean placed = planned.get(i).trigger().place().isPresent();
+      double off = i < driven.size() ? Math.abs(driven.get(i).atM() - planned.get(i).atM()) : NEVER;
+      toldOffM = placed ? off : toldOffM;
+      if (off > (placed ? SAME_M : Math.max(SAME_M, TIMES * toldOffM))) {
         wrong.add(
             where
                 + ": "
