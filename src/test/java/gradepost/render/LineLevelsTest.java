@@ -30,7 +30,7 @@ class LineLevelsTest {
   private static final double PT_IN_PX = 72 / 96.0;
 
   /** Where the first letter of a place stands: the inner margin and the drawing. */
-  private static final double PLACES_PT = 15 / 25.4 * 72 + 207;
+  private static final double PLACES_PT = 15 / 25.4 * 72 + 193;
 
   private static final double DRIFT_PT = 0.8;
 

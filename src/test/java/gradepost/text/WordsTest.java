@@ -82,7 +82,8 @@ class WordsTest {
       Map.of(
           "method.emergency", "people may fall: no gradient and no other word",
           "degraded.5", "falling snow: no gradient and no other word",
-          "gradient.falling", "the hole is the gradient");
+          "gradient.falling", "the hole is the gradient",
+          "gradient.down", "in the column of a gradient");
 
   /** Words that a paper does not print, by what it prints. */
   private static final Map<Pattern, String> NOT_PRINTED =

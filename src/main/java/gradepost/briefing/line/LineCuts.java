@@ -9,13 +9,11 @@ import java.util.function.ToDoubleBiFunction;
  * Cuts the line into as few sheets as may be: at stations, else at signals or posts, and only where
  * the rows do not fit even so between any two of them. The cuts are chosen by what stands beside
  * the line whatever is driven there, with room to spare, so that a new restriction seldom moves
- * one.
+ * one; a sheet that it makes too full shares with the next, or is cut itself.
  */
 final class LineCuts {
-  /**
-   * The longest stretch of a sheet: four and a half kilometres, two and three quarters of a mile.
-   */
-  static final double MOST_M = 4500;
+  /** The longest stretch of a sheet: some four kilometres, two and a half miles. */
+  static final double MOST_M = 4030;
 
   /** So much is driven where a leg begins: the start, and power. */
   private static final int BEGIN_PX = 2 * 18;
@@ -25,9 +23,6 @@ final class LineCuts {
 
   /** And where a lower speed begins: shut off or brake, and power again. */
   static final int LOWER_PX = 2 * 15;
-
-  /** How full a sheet is to be of that and of what always stands there. */
-  private static final double FULL = 0.97;
 
   /** What a cut at a signal or at a post costs, in sheets: a sheet more is dearer than many. */
   private static final double AT_SIGNAL = 0.010;
@@ -150,13 +145,19 @@ final class LineCuts {
 
   /** The sheets, in order of travel. */
   List<Cut> cuts() {
-    for (int[] sheet : best(0, joints.size() - 1, this::fixedLoad)) {
-      if (fits(sheet[0], sheet[1])) {
+    List<int[]> sheets = best(0, joints.size() - 1, this::fixedLoad);
+    for (int i = 0; i < sheets.size(); i++) {
+      if (!fits(sheets.get(i))) {
+        share(sheets, i);
+      }
+    }
+    for (int[] sheet : sheets) {
+      if (fits(sheet)) {
         add(sheet);
       } else {
         // What is driven there takes more room: this sheet is cut, and no other.
         for (int[] part : best(sheet[0], sheet[1], this::load)) {
-          if (fits(part[0], part[1])) {
+          if (fits(part)) {
             add(part);
           } else {
             anywhere(joints.get(part[0]), joints.get(part[1]));
@@ -165,6 +166,22 @@ final class LineCuts {
       }
     }
     return List.copyOf(out);
+  }
+
+  /** Cuts a sheet that is too full and one beside it elsewhere, where both fit then. */
+  private void share(List<int[]> sheets, int full) {
+    for (int first : new int[] {full, full - 1}) {
+      if (first >= 0 && first + 1 < sheets.size()) {
+        int from = sheets.get(first)[0];
+        int to = sheets.get(first + 1)[1];
+        List<int[]> both = best(from, to, this::load);
+        if (both.size() == 2 && both.stream().allMatch(this::fits)) {
+          sheets.set(first, both.get(0));
+          sheets.set(first + 1, both.get(1));
+          return;
+        }
+      }
+    }
   }
 
   private void add(int[] sheet) {
@@ -178,11 +195,11 @@ final class LineCuts {
   }
 
   private double fixedLoad(int from, int to) {
-    return (joints.get(to).fixedPx() - joints.get(from).fixedPx()) / roomPx / FULL;
+    return (joints.get(to).fixedPx() - joints.get(from).fixedPx()) / roomPx;
   }
 
-  private boolean fits(int from, int to) {
-    return load(from, to) <= 1;
+  private boolean fits(int[] sheet) {
+    return load(sheet[0], sheet[1]) <= 1;
   }
 
   /** The cheapest sheets between two joints, as pairs of joints. */

@@ -313,9 +313,7 @@ final class LineTeller {
       if (s.note().isBlank() && lineside.namedByLandmark(o)) {
         continue;
       }
-      String kind = words.text("structure." + TrackStripWriter.lower(s.kind()));
-      String text = s.name().isBlank() ? kind : words.text("line.structure", kind, s.name());
-      see(o.fromM(), s.note().isBlank() ? text : words.text("line.noted", text, s.note()), false);
+      see(o.fromM(), lineside.said(s), false);
     }
   }
 

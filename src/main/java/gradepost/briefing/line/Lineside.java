@@ -190,6 +190,15 @@ public final class Lineside {
             .anyMatch(this::tellsMore);
   }
 
+  /** What a structure is, its name and what there is to know of it. */
+  String said(Structure structure) {
+    String kind = words.text("structure." + TrackStripWriter.lower(structure.kind()));
+    String name = structure.name();
+    String text = name.isBlank() ? kind : words.text("line.structure", kind, name);
+    String note = structure.note();
+    return note.isBlank() ? text : words.text("line.noted", text, note);
+  }
+
   private static boolean near(Over<?> a, Over<?> b) {
     return Math.abs(a.fromM() - b.fromM()) < 25;
   }

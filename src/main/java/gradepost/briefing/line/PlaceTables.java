@@ -1,13 +1,16 @@
 package gradepost.briefing.line;
 
 import gradepost.briefing.Table;
+import gradepost.briefing.chart.TrackStrip.Bend;
+import gradepost.briefing.chart.TrackStrip.Slope;
 import gradepost.briefing.word.Tables;
 import gradepost.briefing.word.Words;
 import gradepost.plan.BookedLeg;
 import gradepost.plan.Plan;
+import gradepost.route.CheckRail;
 import gradepost.route.Curve;
 import gradepost.route.Signal;
-import gradepost.route.Structure;
+import gradepost.route.place.Direction;
 import gradepost.route.station.Platform;
 import gradepost.task.Assignment;
 import gradepost.task.Stops;
@@ -142,38 +145,48 @@ public final class PlaceTables {
   }
 
   private Table gradients(String part) {
-    Tables table = new Tables(words, part, "gradients");
-    lineside
-        .slopes()
-        .forEach(
-            s ->
-                table.row(
-                    words.place(s.fromM()),
-                    words.place(s.toM()),
-                    words.apart(s.toM() - s.fromM()),
-                    words.gradient(s.permille())));
+    Tables table = ways(part, "gradients");
+    for (Slope s : lineside.slopes()) {
+      double forwards = forwards() ? s.permille() : -s.permille();
+      table.row(
+          where(s.fromM(), s.toM()),
+          words.apart(s.toM() - s.fromM()),
+          s.text(),
+          words.way(forwards),
+          words.way(-forwards));
+    }
     return table.build();
   }
 
   private Table curves(String part) {
-    Tables table = new Tables(words, part, "curves");
+    Tables table = ways(part, "curves");
     for (Lineside.Over<Curve> o : lineside.curves()) {
-      var bend = lineside.bend(o);
-      String check =
-          bend.checkLeft() && bend.checkRight()
-              ? words.text("check-rail.both-sides")
-              : bend.checkLeft()
-                  ? words.text("hand.left")
-                  : bend.checkRight() ? words.text("hand.right") : "";
+      Bend bend = lineside.bend(o);
+      String there = words.text(bend.left() ? "hand.left" : "hand.right");
+      String back = words.text(bend.left() ? "hand.right" : "hand.left");
+      CheckRail check = o.what().checkRail();
       table.row(
-          words.place(o.fromM()),
-          words.place(o.toM()),
-          words.text(bend.left() ? "hand.left" : "hand.right"),
+          where(o.fromM(), o.toM()),
           bend.text(),
           Math.round(o.what().cant().metres() * 1000) + " mm",
-          check);
+          check == CheckRail.NONE
+              ? ""
+              : words.text("table.curves." + TrackStripWriter.lower(check)),
+          forwards() ? there : back,
+          forwards() ? back : there);
     }
     return table.build(observed("curve", "table.curves.none"));
+  }
+
+  /** What differs by the way in which it is passed has a column for each at the end. */
+  private Tables ways(String part, String name) {
+    return new Tables(words, part, name)
+        .column(assignment.route().nameOf(Direction.FORWARD), "text")
+        .column(assignment.route().nameOf(Direction.BACKWARD), "text");
+  }
+
+  private boolean forwards() {
+    return assignment.direction() == Direction.FORWARD;
   }
 
   private Table gaps(String part) {
@@ -182,14 +195,23 @@ public final class PlaceTables {
         .filter(g -> lineside.applies(g.applies()))
         .map(g -> lineside.over(g, g.extent()))
         .sorted(Comparator.comparingDouble(Lineside.Over::fromM))
-        .forEach(
-            o ->
-                table.row(
-                    o.what().name(),
-                    words.place(o.fromM()),
-                    words.placePast(o.toM()),
-                    words.overrun(o.toM() - o.fromM())));
+        .forEach(o -> table.row(o.what().name(), where(o), words.overrun(o.toM() - o.fromM())));
     return table.build(observed("gap", "table.gaps.none"));
+  }
+
+  /** From end to end, told alike in both directions. */
+  private String where(Lineside.Over<?> o) {
+    return stretch(words.place(o.fromM()), words.placePast(o.toM()));
+  }
+
+  private String where(double fromM, double toM) {
+    return stretch(words.place(fromM), words.place(toM));
+  }
+
+  private String stretch(String from, String to) {
+    return forwards()
+        ? words.text("table.stretch", from, to)
+        : words.text("table.stretch", to, from);
   }
 
   private Table lowAdhesion(String part) {
@@ -198,13 +220,7 @@ public final class PlaceTables {
         .filter(g -> lineside.applies(g.applies()))
         .map(g -> lineside.over(g, g.extent()))
         .sorted(Comparator.comparingDouble(Lineside.Over::fromM))
-        .forEach(
-            o ->
-                table.row(
-                    o.what().name(),
-                    words.place(o.fromM()),
-                    words.placePast(o.toM()),
-                    o.what().note()));
+        .forEach(o -> table.row(o.what().name(), where(o), o.what().note()));
     return table.build(observed("adhesion", "table.low-adhesion.none"));
   }
 
@@ -233,15 +249,10 @@ public final class PlaceTables {
         .map(s -> lineside.over(s, s.extent()))
         .sorted(Comparator.comparingDouble(Lineside.Over::fromM))
         .forEach(
-            o -> {
-              Structure s = o.what();
-              table.row(
-                  words.text("structure." + TrackStripWriter.lower(s.kind())),
-                  s.name(),
-                  words.place(o.fromM()),
-                  o.toM() - o.fromM() < 1 ? "" : words.place(o.toM()),
-                  s.note());
-            });
+            o ->
+                table.row(
+                    lineside.said(o.what()),
+                    o.toM() - o.fromM() < 1 ? words.place(o.fromM()) : where(o)));
     return table.build(observed("structure", "table.structures.none"));
   }
 

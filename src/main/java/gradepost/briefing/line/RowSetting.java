@@ -34,13 +34,13 @@ public final class RowSetting {
   public static final int PLACE_PX = 62;
 
   /** What is there: over both columns, above what there is to do. */
-  public static final int WHAT_PX = 308;
+  public static final int WHAT_PX = 326;
 
   /** What is there, where it stands to the left of what there is to do. */
   static final int BESIDE_PX = 29;
 
   /** What to do. */
-  public static final int TODO_PX = 275;
+  public static final int TODO_PX = 293;
 
   /**
    * A row in lines; how high it is without the air below it.

@@ -72,14 +72,17 @@ final class FormationsWriter {
       return first().isPresent();
     }
 
-    private String point() {
+    /** Where the brake goes on, at what speed, and every pressure from there on. */
+    private String brake() {
       return first()
           .map(
               a ->
                   words.text(
-                      "formations.at",
+                      "formations.brake",
                       words.place(a.point(), sheet.target()),
-                      step(a).speed().text()))
+                      step(a).speed().text(),
+                      gauge(a),
+                      words.units().pressureUnit()))
           .orElse(words.text("formations.no-brake"));
     }
 
@@ -87,17 +90,12 @@ final class FormationsWriter {
       return sheet.steps().get(a.line() - 1);
     }
 
-    /** Every pressure from the braking point on. */
-    private String gauge() {
-      return first()
-          .map(
-              a ->
-                  sheet.steps().stream()
-                      .skip(a.line() - 1)
-                      .flatMap(s -> pressures(s.order()))
-                      .map(PrintedPressure::text)
-                      .collect(Collectors.joining(", ")))
-          .orElse(words.text("dash"));
+    private String gauge(PrintedApplication from) {
+      return sheet.steps().stream()
+          .skip(from.line() - 1)
+          .flatMap(s -> pressures(s.order()))
+          .map(PrintedPressure::figure)
+          .collect(Collectors.joining(", "));
     }
 
     private static Stream<PrintedPressure> pressures(PrintedOrder order) {
@@ -123,16 +121,16 @@ final class FormationsWriter {
     }
 
     private String done(Optional<PrintedStep> step) {
-      return step.map(
-              s ->
-                  at(
-                      s,
-                      words.text(
-                          "formations.power-on",
-                          place(s),
-                          orders.lastNotch(s.order()),
-                          s.speed().text())))
-          .orElse(words.text("dash"));
+      return step.map(this::taken).orElse(words.text("dash"));
+    }
+
+    /** That each formation starts from its own mark is no difference. */
+    private String taken(PrintedStep step) {
+      String notch = orders.lastNotch(step.order());
+      String speed = step.speed().text();
+      return step.speed().number() == 0
+          ? words.text("formations.power-start", notch)
+          : at(step, words.text("formations.power-on", place(step), notch, speed));
     }
 
     private String place(PrintedStep step) {
@@ -146,13 +144,13 @@ final class FormationsWriter {
 
     /** Its lines, in the order of their labels. */
     private List<String> lines() {
-      return List.of(point(), gauge(), power(), shutOff());
+      return List.of(brake(), power(), shutOff());
     }
   }
 
   /** The labels of the lines, as texts. */
   private List<String> labels() {
-    return Stream.of("point", "gauge", "power", "shut-off")
+    return Stream.of("brake-at", "power", "shut-off")
         .map(k -> messages.text("formations." + k))
         .toList();
   }

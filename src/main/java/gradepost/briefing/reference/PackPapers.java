@@ -103,6 +103,19 @@ final class PackPapers {
     tables.forEach(t -> blocks.add(new ReferenceSheet.Grid(t)));
   }
 
+  /** A long table of few columns, its second half to the right of the first. */
+  Block halved(Table table) {
+    int half = (table.rows().size() + 1) / 2;
+    Table first = table.with(table.rows().subList(0, half));
+    Table second =
+        table
+            .with(table.rows().subList(half, table.rows().size()))
+            .called(table.id() + "-further", text("reference.further", table.title()));
+    return second.rows().isEmpty()
+        ? new ReferenceSheet.Grid(table)
+        : new ReferenceSheet.Beside(List.of(first), List.of(second));
+  }
+
   /** An identity that stays the same with its key; never the same twice. */
   String id(String key) {
     String slug = key.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");

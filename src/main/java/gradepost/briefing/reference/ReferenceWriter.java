@@ -112,8 +112,11 @@ public final class ReferenceWriter {
     reading.add(new ReferenceSheet.Chapter(pack.text("train.title")));
     reading.addAll(trains.trains());
     add(ReferenceSheet.READING, pack.text("reading.title"), "", all, reading);
-    add("runs", pack.text("runs.title"), "", all, trains.runs());
-    formations();
+    List<Block> runs = trains.runs();
+    List<Block> formations = formations();
+    runs.addAll(formations);
+    String title = pack.text(formations.isEmpty() ? "runs.title" : "runs.formations");
+    add("runs", title, "", all, runs);
     tables();
     papers();
   }
@@ -149,28 +152,14 @@ public final class ReferenceWriter {
     blocks.add(new ReferenceSheet.Items(pack.merged().lines(ofReading(Reading::method))));
     pack.merged()
         .tables(ofReading(Reading::practice), 1, IN_CELLS)
-        .forEach(t -> blocks.add(halved(t)));
+        .forEach(t -> blocks.add(pack.halved(t)));
     PackPapers.grids(blocks, pack.merged().tables(ofReading(Reading::assumptions), 1, IN_CELLS));
     return blocks;
   }
 
-  /** A long table of few columns, its second half to the right of the first. */
-  private Block halved(Table table) {
-    int half = (table.rows().size() + 1) / 2;
-    Table first = table.with(table.rows().subList(0, half));
-    Table second =
-        table
-            .with(table.rows().subList(half, table.rows().size()))
-            .called(table.id() + "-further", pack.text("reference.further", table.title()));
-    return second.rows().isEmpty()
-        ? new ReferenceSheet.Grid(table)
-        : new ReferenceSheet.Beside(List.of(first), List.of(second));
-  }
-
   /** Left out where the pack has one formation. Runs with a brake short are no formations. */
-  private void formations() {
+  private List<Block> formations() {
     List<Block> blocks = new ArrayList<>();
-    Set<Integer> compared = new TreeSet<>();
     pack.scope()
         .directions()
         .forEach(
@@ -178,14 +167,14 @@ public final class ReferenceWriter {
               List<Integer> ordinary =
                   of.stream().filter(i -> pack.papers().get(i).assignment().ordinary()).toList();
               if (ordinary.size() > 1) {
-                compared.addAll(ordinary);
                 blocks.add(new ReferenceSheet.Grid(formations(direction, ordinary)));
               }
             });
     if (!blocks.isEmpty()) {
-      blocks.add(0, new ReferenceSheet.Words(pack.text("formations.note")));
-      add("formations", pack.text("formations.title"), "", compared, blocks);
+      blocks.add(0, new ReferenceSheet.Chapter(pack.text("formations.title")));
+      blocks.add(1, new ReferenceSheet.Words(pack.text("formations.note")));
     }
+    return blocks;
   }
 
   private Table formations(String direction, List<Integer> of) {

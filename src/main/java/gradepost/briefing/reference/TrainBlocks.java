@@ -6,6 +6,7 @@ import static gradepost.briefing.reference.Merged.Differences.IN_ROWS;
 import gradepost.briefing.ReferenceSheet;
 import gradepost.briefing.ReferenceSheet.Block;
 import gradepost.briefing.Table;
+import gradepost.briefing.chart.PressureChart;
 import gradepost.briefing.chart.StandsChart;
 import gradepost.briefing.chart.TrainChart;
 import java.util.ArrayList;
@@ -70,10 +71,11 @@ final class TrainBlocks {
     return out;
   }
 
-  /** The figures of all runs, and where each train stands; of the brake one run as an example. */
+  /** The figures of all runs, of the brake one run as an example, and where each train stands. */
   List<Block> runs() {
     List<Block> out = new ArrayList<>();
     out.add(new ReferenceSheet.Figures(figures()));
+    out.addAll(technique());
     out.add(new ReferenceSheet.Words(pack.text("stands.note")));
     Map<StandsChart, Set<Integer>> stands = new LinkedHashMap<>();
     pack.each(pack.scope().all(), p -> p.train().stands().called(""))
@@ -84,14 +86,17 @@ final class TrainBlocks {
           out.add(new ReferenceSheet.Heading(heads));
           out.add(new ReferenceSheet.Drawn(chart.called(pack.id("stands " + heads))));
         });
-    pack.papers().get(0).train().technique().stream()
-        .forEach(
-            t -> {
-              out.add(
-                  new ReferenceSheet.Heading(
-                      pack.scope().labelled(t.name(), Set.of(0), pack.scope().all())));
-              out.add(new ReferenceSheet.Sketched(t));
-            });
+    return out;
+  }
+
+  /** Of the brake one run as an example. */
+  private List<Block> technique() {
+    List<Block> out = new ArrayList<>();
+    for (PressureChart chart : pack.papers().get(0).train().technique().stream().toList()) {
+      String title = pack.scope().labelled(chart.name(), Set.of(0), pack.scope().all());
+      out.add(new ReferenceSheet.Heading(title));
+      out.add(new ReferenceSheet.Sketched(chart));
+    }
     return out;
   }
 

@@ -181,6 +181,12 @@ public final class Words {
     return text(permille > 0 ? "gradient.rising" : "gradient.falling", plain.substring(0, cut));
   }
 
+  /** Whether a gradient of so many per mille rises or falls; neither where it is level. */
+  public String way(double permille) {
+    boolean level = units().gradient(new Gradient(permille)).indexOf(' ') < 0;
+    return level ? "" : text(permille > 0 ? "gradient.up" : "gradient.down");
+  }
+
   /** The slope alone: for a chart that shows which way. */
   public String slope(double permille) {
     String plain = units().gradient(new Gradient(permille));

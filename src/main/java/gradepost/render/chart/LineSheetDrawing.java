@@ -10,7 +10,7 @@ import java.util.stream.Stream;
 /** A sheet of the line: columns side by side, read downwards, and a leader to every row. */
 final class LineSheetDrawing implements Drawing {
   private static final double PT = 72 / 96.0;
-  private static final double WIDTH = 207;
+  private static final double WIDTH = 193;
 
   /** Where the columns begin and end. */
   private static final double SPEED = 32;
@@ -18,8 +18,8 @@ final class LineSheetDrawing implements Drawing {
   private static final double SPEED_END = 73;
   private static final double SLOPES = 75;
   private static final double BENDS = 113;
-  private static final double LINE = 155;
-  private static final double LINE_END = 196;
+  private static final double LINE = 141;
+  private static final double LINE_END = 182;
 
   static final Canvas.Type SMALL = new Canvas.Type(7, false);
   private static final Canvas.Type HEAD = new Canvas.Type(7, true);

@@ -12,7 +12,7 @@ import java.util.List;
 final class PressureDrawing implements Drawing {
   private static final double LEFT = 29;
   private static final double TOP = 6;
-  private static final double PLOT = 84;
+  private static final double PLOT = 58;
   private static final Canvas.Type SMALL = new Canvas.Type(7.6, false);
   private final PressureChart chart;
   private final Fonts fonts;

@@ -226,7 +226,7 @@ class ReferenceOfPackTest extends Changes {
         }
         List<String> cells = table.rows().get(row).cells();
         if (!now.begun().isEmpty() || !other.begun().isEmpty()) {
-          assertThat(cells.get(1)).isEqualTo("brake at");
+          assertThat(cells.get(1)).isEqualTo("brake");
           assertThat(cells.get(2)).isEqualTo(told(four, now).get(0));
           assertThat(cells.get(3)).isEqualTo(told(eight, other).get(0));
         }
@@ -269,11 +269,30 @@ class ReferenceOfPackTest extends Changes {
                                     near.ahead().text()
                                         + (sheet.target().isStop() ? " to mark" : " to board"))
                         + ", "
-                        + sheet.steps().get(x.line() - 1).speed().text())
+                        + sheet.steps().get(x.line() - 1).speed().text()
+                        + ": "
+                        + pressures(sheet, x))
             .orElse("no brake"));
-    out.add(
-        first.stream()
-            .flatMap(x -> sheet.steps().stream().skip(x.line() - 1L))
+    sheet.steps().stream()
+        .filter(s -> s.order().does().power().isPresent())
+        .findFirst()
+        .ifPresent(
+            s -> {
+              String where = s.speed().number() == 0 ? "" : s.where() + " " + s.speed();
+              out.add(where + s.order().on().atItsPlace() + last(s.order()));
+            });
+    sheet.steps().stream()
+        .filter(s -> s.order().does().equals(new PrintedCommand.ShutOff()))
+        .findFirst()
+        .ifPresent(s -> out.add("off " + s.where() + s.speed() + s.order().on().atItsPlace()));
+    return out;
+  }
+
+  /** Every pressure from the braking point on, with its unit once. */
+  private static String pressures(InstructionSheet sheet, PrintedApplication from) {
+    List<String> all =
+        sheet.steps().stream()
+            .skip(from.line() - 1L)
             .flatMap(
                 s ->
                     Stream.concat(
@@ -281,19 +300,8 @@ class ReferenceOfPackTest extends Changes {
                         s.order().further().stream().map(PrintedOrder.Further::does)))
             .flatMap(c -> c.brake().stream())
             .map(brake -> brake.pressure().text())
-            .collect(Collectors.joining(", ")));
-    sheet.steps().stream()
-        .filter(s -> s.order().does().power().isPresent())
-        .findFirst()
-        .ifPresent(
-            s ->
-                out.add(
-                    s.where() + " " + s.speed() + s.order().on().atItsPlace() + last(s.order())));
-    sheet.steps().stream()
-        .filter(s -> s.order().does().equals(new PrintedCommand.ShutOff()))
-        .findFirst()
-        .ifPresent(s -> out.add("off " + s.where() + s.speed() + s.order().on().atItsPlace()));
-    return out;
+            .toList();
+    return String.join(", ", all).replace(" psi,", ",");
   }
 
   private static int last(PrintedOrder order) {

@@ -95,6 +95,20 @@ class LineCutsTest {
     assertThat(after).extracting(Cut::toM).containsSequence(1500.0, 3000.0, 6200.0);
   }
 
+  /** What does not fit any more goes to the sheet beside it, where that has room. */
+  @Test
+  void aSheetThatIsTooFullSharesWithTheNext() {
+    List<Leg> legs = List.of(leg(0, 4000), leg(4000, 6500));
+    List<Weight> fixed = all(even(0, 4000, 42, 16), even(4000, 6500, 12, 16));
+    List<Cut> before = new LineCuts(legs, fixed, fixed, posts(6500), ROOM).cuts();
+    List<Weight> more = all(fixed, even(3000, 3900, 20, 16));
+    List<Cut> after = new LineCuts(legs, more, fixed, posts(6500), ROOM).cuts();
+    assertThat(before).extracting(Cut::toM).containsExactly(4000.0, 6500.0);
+    assertThat(after).hasSize(2);
+    assertThat(after.get(0).toM()).isLessThan(4000);
+    assertThat(after).allMatch(c -> c.toM() - c.fromM() <= LineCuts.MOST_M);
+  }
+
   @Test
   void noSheetIsFullerThanItMayBeAndEveryRowIsOnOne() {
     Random random = new Random(1919);
