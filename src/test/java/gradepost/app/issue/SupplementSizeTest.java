@@ -16,7 +16,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
-/** What one new restriction costs: at most six sheets of each paper, those of its own leg. */
+/** What one new restriction costs, wherever it lies: at most six sheets of each paper. */
 @Tag("long")
 class SupplementSizeTest extends Changes {
   private static final int MOST_SHEETS = 6;
@@ -28,7 +28,13 @@ class SupplementSizeTest extends Changes {
     Differences first = FrozenIssue.first();
     for (String where :
         List.of(
+            "from: 2m 30ch, to: 2m 40ch, lines: [Down Main, Up Main]",
+            "from: 4m 15ch, to: 4m 25ch, lines: [Down Main, Up Main]",
+            "from: 5m 05ch, to: 5m 12ch, lines: [Down Main, Up Main]",
             "from: 6m 05ch, to: 6m 15ch, lines: [Single]",
+            "from: 14m 10ch, to: 14m 05ch, lines: [Single]",
+            "from: 12m 60ch, to: 12m 50ch, lines: [Single]",
+            "from: 11m 60ch, to: 11m 50ch, lines: [Down Main, Up Main]",
             "from: 0m 30ch, to: 0m 40ch, lines: [Down Harbour, Up Harbour]")) {
       PackFile after =
           with(
@@ -46,7 +52,7 @@ class SupplementSizeTest extends Changes {
                 .map(Aged::title)
                 .toList();
         assertThat(changed)
-            .as(paper.task().stem())
+            .as("%s, %s", where, paper.task().stem())
             .hasSizeBetween(3, MOST_SHEETS)
             .anyMatch(t -> t.startsWith("T 26/200"));
       }
