@@ -120,11 +120,14 @@ public final class RunChooser {
       return driven(all, limits, leg);
     }
     Optional<LegChooser.Way> near = near(leg, all, decider, chooser);
-    if (near.isPresent()) {
+    if (near.filter(w -> hardlyWorse(w, leg.way())).isPresent()) {
       return driven(near.get(), limits, leg);
     }
     DecidedLeg noLater = decider.leg(limits.and(leg.points()));
     DecidedLeg again = taken(noLater).stands() ? noLater : decider.leg(limits);
+    if (near.filter(w -> w.betterThan(taken(again))).isPresent()) {
+      return driven(near.get(), limits, leg);
+    }
     if (taken(again).stands() || own.isEmpty()) {
       return driven(again, limits, fromM);
     }
@@ -138,8 +141,7 @@ public final class RunChooser {
   }
 
   /**
-   * A way in time near one that the earlier points have made too slow; empty where they have done
-   * worse, or a search of the whole leg could find one that is much better.
+   * A way in time near one that the earlier points have made too slow; empty where there is none.
    */
   private static Optional<LegChooser.Way> near(
       DrivenLeg leg, LegChooser.Way slow, LegDecider decider, LegChooser chooser) {
@@ -147,12 +149,13 @@ public final class RunChooser {
       return Optional.empty();
     }
     LegChooser.Way way = decider.improver(chooser, leg.allowedS()).improved(slow);
-    boolean good =
-        way.asGoodAs(leg.way())
-            && way.dear() <= leg.way().dear() + HARDLY_DEARER
-            && way.timeS() <= leg.allowedS()
-            && chooser.holds(way);
+    boolean good = way.stands() && way.timeS() <= leg.allowedS() && chooser.holds(way);
     return good ? Optional.of(way) : Optional.empty();
+  }
+
+  /** Whether a search of the whole leg would hardly find one that is much better. */
+  private static boolean hardlyWorse(LegChooser.Way way, LegChooser.Way than) {
+    return way.asGoodAs(than) && way.dear() <= than.dear() + HARDLY_DEARER;
   }
 
   private DrivenLeg driven(DecidedLeg leg, PointLimits limits, double fromM) {
