@@ -85,6 +85,9 @@ public final class Sightings {
                     new Sighting(
                         path.span(s.extent()).fromM(), Seen.Kind.BRIDGE, s.name(), true, true)));
     assignment.route().stations().forEach(s -> ramps(assignment, s));
+    // What lies behind the front of a train that has not started yet is never come to.
+    double startM = Stops.markM(assignment, assignment.calls().get(0));
+    all.removeIf(s -> s.atM() < startM - AT_M);
     all.sort(Comparator.comparingDouble(Sighting::atM));
   }
 

@@ -1,6 +1,7 @@
 package gradepost.briefing.compose;
 
 import gradepost.briefing.line.Lineside;
+import gradepost.briefing.page.ApproachWriter;
 import gradepost.briefing.word.Words;
 import gradepost.drive.TrainAudit;
 import gradepost.plan.Plan;
@@ -81,12 +82,14 @@ final class SuppliedWriter {
             .filter(s -> s.caution().isEmpty())
             .map(SignalBraking::signal)
             .map(s -> s.id()));
-    named(
-        out,
-        "night",
+    String unseen =
         plan.told().sheets().stream()
             .filter(s -> s.applications().stream().anyMatch(SuppliedWriter::darkByNight))
-            .map(this::unseen));
+            .map(this::unseen)
+            .collect(Collectors.joining("; "));
+    if (!unseen.isEmpty()) {
+      out.add(words.text("missing.night", unseen));
+    }
     TrainSheet train = TrainSheet.of(assignment.stock(), words.grid());
     named(out, "leaving", train.untested().stream());
     named(out, "failure-signs", train.signless().stream());
@@ -103,16 +106,16 @@ final class SuppliedWriter {
     return application.cues().seen().night().isEmpty();
   }
 
-  /** An approach by its number; where it has some points with a cue by night, those without. */
+  /** An approach by its name; where it has some points with a cue by night, those without. */
   private String unseen(InstructionSheet sheet) {
-    String number = Integer.toString(sheet.number());
+    String name = ApproachWriter.title(words, plan.approaches().get(sheet.number() - 1).target());
     List<PrintedApplication> without =
         sheet.begun().stream().filter(SuppliedWriter::darkByNight).toList();
     return without.size() == sheet.applications().size()
-        ? number
+        ? name
         : words.text(
             "missing.night.at",
-            number,
+            name,
             without.stream()
                 .map(a -> Integer.toString(a.line()))
                 .collect(Collectors.joining(", ")));

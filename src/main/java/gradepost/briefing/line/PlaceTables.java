@@ -2,7 +2,6 @@ package gradepost.briefing.line;
 
 import gradepost.briefing.Table;
 import gradepost.briefing.chart.TrackStrip.Bend;
-import gradepost.briefing.chart.TrackStrip.Slope;
 import gradepost.briefing.word.Tables;
 import gradepost.briefing.word.Words;
 import gradepost.plan.BookedLeg;
@@ -11,6 +10,7 @@ import gradepost.route.CheckRail;
 import gradepost.route.Curve;
 import gradepost.route.Signal;
 import gradepost.route.place.Direction;
+import gradepost.route.place.Extent;
 import gradepost.route.station.Platform;
 import gradepost.task.Assignment;
 import gradepost.task.Stops;
@@ -146,15 +146,19 @@ public final class PlaceTables {
 
   private Table gradients(String part) {
     Tables table = ways(part, "gradients");
-    for (Slope s : lineside.slopes()) {
-      double forwards = forwards() ? s.permille() : -s.permille();
-      table.row(
-          where(s.fromM(), s.toM()),
-          words.apart(s.toM() - s.fromM()),
-          s.text(),
-          words.way(forwards),
-          words.way(-forwards));
-    }
+    assignment.route().gradients().stream()
+        .map(g -> lineside.over(g, g.extent()))
+        .sorted(Comparator.comparingDouble(Lineside.Over::fromM))
+        .forEach(
+            o -> {
+              double permille = o.what().gradient().permille();
+              table.row(
+                  where(o.what().extent()),
+                  words.apart(o.toM() - o.fromM()),
+                  words.slope(permille),
+                  words.way(permille),
+                  words.way(-permille));
+            });
     return table.build();
   }
 
@@ -166,7 +170,7 @@ public final class PlaceTables {
       String back = words.text(bend.left() ? "hand.right" : "hand.left");
       CheckRail check = o.what().checkRail();
       table.row(
-          where(o.fromM(), o.toM()),
+          where(o.what().extent()),
           bend.text(),
           Math.round(o.what().cant().metres() * 1000) + " mm",
           check == CheckRail.NONE
@@ -195,23 +199,28 @@ public final class PlaceTables {
         .filter(g -> lineside.applies(g.applies()))
         .map(g -> lineside.over(g, g.extent()))
         .sorted(Comparator.comparingDouble(Lineside.Over::fromM))
-        .forEach(o -> table.row(o.what().name(), where(o), words.overrun(o.toM() - o.fromM())));
+        .forEach(
+            o ->
+                table.row(
+                    o.what().name(), where(o.what().extent()), words.overrun(o.toM() - o.fromM())));
     return table.build(observed("gap", "table.gaps.none"));
   }
 
-  /** From end to end, told alike in both directions. */
-  private String where(Lineside.Over<?> o) {
-    return stretch(words.place(o.fromM()), words.placePast(o.toM()));
-  }
-
-  private String where(double fromM, double toM) {
-    return stretch(words.place(fromM), words.place(toM));
-  }
-
-  private String stretch(String from, String to) {
+  /** Printed places that have all of it between them, told alike in both directions. */
+  private String around(Lineside.Over<?> o) {
+    String from = words.place(o.fromM());
+    String to = words.placePast(o.toM());
     return forwards()
         ? words.text("table.stretch", from, to)
         : words.text("table.stretch", to, from);
+  }
+
+  /** From end to end as it is in the data, told alike in both directions. */
+  private String where(Extent extent) {
+    return words.text(
+        "table.stretch",
+        assignment.route().text(extent.from()),
+        assignment.route().text(extent.to()));
   }
 
   private Table lowAdhesion(String part) {
@@ -220,7 +229,7 @@ public final class PlaceTables {
         .filter(g -> lineside.applies(g.applies()))
         .map(g -> lineside.over(g, g.extent()))
         .sorted(Comparator.comparingDouble(Lineside.Over::fromM))
-        .forEach(o -> table.row(o.what().name(), where(o), o.what().note()));
+        .forEach(o -> table.row(o.what().name(), around(o), o.what().note()));
     return table.build(observed("adhesion", "table.low-adhesion.none"));
   }
 
@@ -252,7 +261,7 @@ public final class PlaceTables {
             o ->
                 table.row(
                     lineside.said(o.what()),
-                    o.toM() - o.fromM() < 1 ? words.place(o.fromM()) : where(o)));
+                    o.toM() - o.fromM() < 1 ? words.place(o.fromM()) : where(o.what().extent())));
     return table.build(observed("structure", "table.structures.none"));
   }
 

@@ -94,7 +94,7 @@ final class FormationsWriter {
       return sheet.steps().stream()
           .skip(from.line() - 1)
           .flatMap(s -> pressures(s.order()))
-          .map(PrintedPressure::figure)
+          .map(orders::number)
           .collect(Collectors.joining(", "));
     }
 

@@ -137,10 +137,9 @@ final class PlannedPoints {
     for (Grid grid : List.of(usual, fine)) {
       double at = grid.atOrBefore(latest);
       for (int i = 0; i < settings.fallback().places() && at >= low; i++) {
-        Optional<Braking> meets = rail.meeting(limit, light, at);
-        if (meets.isPresent()) {
-          PlannedPoint found = rail.point(at, light, meets.get(), approach);
-          if (!piece.target().isTerminalStep() || rail.rollsOn(meets.get(), at)) {
+        for (Braking meets : rail.meeting(limit, light, at)) {
+          PlannedPoint found = rail.point(at, light, meets, approach);
+          if (!piece.target().isTerminalStep() || rail.rollsOn(meets, at)) {
             return found;
           }
           crawls = crawls.or(() -> Optional.of(found));
@@ -196,18 +195,26 @@ final class PlannedPoints {
     }
 
     /**
-     * The planned technique, or one solved for the place, as this rail carries it. None where the
-     * train, braked before, stands already.
+     * The planned technique, and one solved for the place, as this rail carries them. None where
+     * the train, braked before, stands already. Up a terminal platform the second may be wanted
+     * where the first meets the step too; else it is not looked for then.
      */
-    Optional<Braking> meeting(Limit limit, Braking light, double atM) {
+    List<Braking> meeting(Limit limit, Braking light, double atM) {
+      List<Braking> out = new ArrayList<>();
       if (at(atM).speedMps() <= Slack.SPEED_MPS) {
-        return Optional.empty();
+        return out;
       }
-      Optional<Braking> own =
-          piece.braking().map(limit::lighter).filter(b -> carried(limit, b, atM) && meets(b, atM));
-      return own.isPresent()
-          ? own
-          : Optional.of(solved(light, atM)).filter(b -> carried(limit, b, atM) && meets(b, atM));
+      piece
+          .braking()
+          .map(limit::lighter)
+          .filter(b -> carried(limit, b, atM) && meets(b, atM))
+          .ifPresent(out::add);
+      if (out.isEmpty() || piece.target().isTerminalStep()) {
+        Optional.of(solved(light, atM))
+            .filter(b -> carried(limit, b, atM) && meets(b, atM))
+            .ifPresent(out::add);
+      }
+      return out;
     }
 
     /**

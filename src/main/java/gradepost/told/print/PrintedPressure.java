@@ -18,10 +18,4 @@ public record PrintedPressure(long steps, UnitStyle units) {
   public String text() {
     return units.pressure(pascals());
   }
-
-  /** The figure alone: "28", "2.1". */
-  public String figure() {
-    String text = text();
-    return text.substring(0, text.length() - units.pressureUnit().length()).strip();
-  }
 }
