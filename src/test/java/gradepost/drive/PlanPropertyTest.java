@@ -223,6 +223,9 @@ class PlanPropertyTest {
         faults);
     for (CaseResult result : application.told()) {
       String state = result.adhesion().name();
+      result
+          .plannedM()
+          .ifPresent(atM -> before(approach, state, atM, application.brakingPointM(), faults));
       for (Rung rung : result.ladder()) {
         if (rung.latest() instanceof Latest.Point p) {
           before(approach, state + " " + rung.brake().name(), p.printedM(), p.exactM(), faults);

@@ -34,8 +34,11 @@ import java.util.OptionalDouble;
  * the target, and a stop is within its tolerance.
  */
 final class PlannedPoints {
-  /** Up a terminal platform a train is not braked to less than this share of a step's speed. */
-  private static final double ROLLS_ON_SHARE = 0.6;
+  /**
+   * Up a terminal platform a train is not braked to less than this share of a step's speed where
+   * another place does better: one that comes slower than planned would have to brake later.
+   */
+  private static final double ROLLS_ON_SHARE = 0.8;
 
   private final Assignment assignment;
   private final TrainModels bench;
@@ -121,9 +124,8 @@ final class PlannedPoints {
         piece.line() instanceof RailLine line ? Optional.of(line) : Optional.empty();
     double low = braked.map(RailLine::brakedM).orElseGet(piece.line()::startM);
     double toleranceM = settings.fallback().toleranceM();
-    // A train that comes slower on this rail, braked on it before, may brake later too.
     double aimM = piece.target().aimM(assignment.policy().margins());
-    double latestM = braked.isPresent() ? aimM : Math.min(aimM, piece.brakingM().orElse(aimM));
+    double latestM = Math.min(aimM, piece.brakingM().orElse(aimM));
     double high = Math.max(low, latestM);
     OptionalDouble last =
         new LastPlace(settings.brake(), low, high, toleranceM).of(x -> rail.shortM(light, x));
@@ -134,15 +136,22 @@ final class PlannedPoints {
     Grid usual = x -> places.onGrid(x, piece.target());
     Grid fine = x -> places.toTheUnit(x, piece.target());
     Optional<PlannedPoint> crawls = Optional.empty();
+    double crawlsMps = -1;
     for (Grid grid : List.of(usual, fine)) {
       double at = grid.atOrBefore(latest);
       for (int i = 0; i < settings.fallback().places() && at >= low; i++) {
         for (Braking meets : rail.meeting(limit, light, at)) {
-          PlannedPoint found = rail.point(at, light, meets, approach);
-          if (!piece.target().isTerminalStep() || rail.rollsOn(meets, at)) {
-            return found;
+          if (!piece.target().isTerminalStep()) {
+            return rail.point(at, light, meets, approach);
           }
-          crawls = crawls.or(() -> Optional.of(found));
+          double mps = rail.atStepMps(meets, at);
+          if (mps >= ROLLS_ON_SHARE * piece.target().speedMps()) {
+            return rail.point(at, light, meets, approach);
+          }
+          if (mps > crawlsMps) {
+            crawlsMps = mps;
+            crawls = Optional.of(rail.point(at, light, meets, approach));
+          }
         }
         at = grid.atOrBefore(at - 2 * toleranceM);
       }
@@ -252,15 +261,11 @@ final class PlannedPoints {
       return ended == StopReason.PLACE && stepper.speedMps() <= target.speedMps() + Slack.SPEED_MPS;
     }
 
-    /**
-     * Whether a train that was braked for a step up a platform still rolls there: one that crawls
-     * stands before the mark.
-     */
-    boolean rollsOn(Braking braking, double atM) {
+    /** How fast a train that was braked for a step up a platform comes to it; 0: it stands before. */
+    double atStepMps(Braking braking, double atM) {
       shortM(braking, atM);
       StopReason ended = stepper.advance(until.clear().place(piece.target().atM()));
-      return ended == StopReason.PLACE
-          && stepper.speedMps() >= ROLLS_ON_SHARE * piece.target().speedMps();
+      return ended == StopReason.PLACE ? stepper.speedMps() : 0;
     }
 
     PlannedPoint point(double atM, Braking nominal, Braking braking, int approach) {

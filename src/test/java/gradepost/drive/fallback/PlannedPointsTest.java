@@ -156,12 +156,9 @@ class PlannedPointsTest {
     return Math.sqrt(free * free + 2 * pulls * (BOARD_M - offM - metres));
   }
 
-  /**
-   * Behind another application the run may be braked later than planned: the planned braking, which
-   * is lighter than the rail bears, is then over behind the place where it is to be over.
-   */
+  /** Behind another application too: the run meets the board from the planned place or before. */
   @Test
-  void thePlannedBrakingIsNotToldWhereItIsOverTooLate() {
+  void behindAnotherApplicationItIsNoLaterThanPlanned() {
     Assignment level = EvenLine.of(0);
     TrainModels models = new TrainModels(level);
     double aimM = BOARD.aimM(level.policy().margins());
@@ -174,8 +171,8 @@ class PlannedPointsTest {
       assertThat(planned.mainPa()).isLessThan(1.7e5);
       CaseResult low = on(LOW, level, models, piece(BOARD, plannedM, 20, planned, behind));
       double atM = low.plannedM().orElseThrow();
-      assertThat(atM).isGreaterThan(plannedM);
-      assertThat(atM + carriedOut(low.actions())).isBetween(aimM - 60, aimM + 1e-3);
+      assertThat(atM).isBetween(plannedM - 10.01, plannedM);
+      assertThat(atM + carriedOut(low.actions())).isBetween(aimM - 70, aimM + 1e-3);
     }
   }
 

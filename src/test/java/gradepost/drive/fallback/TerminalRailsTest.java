@@ -12,8 +12,7 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Property: up a terminal platform the first brake of a step goes on no earlier on a damp rail than
- * on a low one, which bears less; a lighter technique is looked for at each place before an earlier
- * one.
+ * on a low one, which bears less, and no brake on any rail goes on later than planned.
  */
 class TerminalRailsTest {
   @Test
@@ -38,6 +37,35 @@ class TerminalRailsTest {
     }
     assertThat(looked).isGreaterThanOrEqualTo(3);
     assertThat(earlier).isEmpty();
+  }
+
+  /** A train that comes slower than planned stops sooner; it is not told to brake later for that. */
+  @Test
+  void noBrakeGoesOnLaterThanPlanned() {
+    List<String> later = new ArrayList<>();
+    int looked = 0;
+    for (int number : new int[] {0, 1, 4, 5, 8, 9}) {
+      for (var approach : DemoPlans.plan(number).approaches()) {
+        for (Application application : approach.applications()) {
+          for (CaseResult rail : application.told()) {
+            double atM = rail.plannedM().orElseThrow();
+            if (atM > application.brakingPointM() + 1e-6) {
+              later.add(
+                  "plan %d, %s, %s: %.1f m for %.1f m"
+                      .formatted(
+                          number,
+                          approach.target().name(),
+                          rail.adhesion().name(),
+                          atM,
+                          application.brakingPointM()));
+            }
+            looked++;
+          }
+        }
+      }
+    }
+    assertThat(looked).isGreaterThan(200);
+    assertThat(later).isEmpty();
   }
 
   private static double pointM(Application application, String rail) {
