@@ -18,6 +18,7 @@ import gradepost.route.PermanentRestriction;
 import gradepost.stock.BrakeSystem.Role;
 import gradepost.task.Assignment;
 import gradepost.task.Call;
+import gradepost.task.Ceiling;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -80,6 +81,7 @@ class PlanPropertyTest {
     for (Approach approach : plan.approaches()) {
       for (Application application : approach.applications()) {
         points(approach, application, faults);
+        otherRails(plan, approach, application, faults);
         ladder(approach, application.cases(), faults);
         ladder(approach, application.toStand(), faults);
       }
@@ -238,6 +240,20 @@ class PlanPropertyTest {
             result.protectedM().get(),
             result.plannedM().get(),
             faults);
+      }
+    }
+  }
+
+  /** What is done on another rail is done at no higher speed than is permitted there. */
+  private static void otherRails(
+      Plan plan, Approach approach, Application application, List<String> faults) {
+    for (CaseResult result : application.told()) {
+      for (Action action : result.actions()) {
+        double permitted = new Ceiling(plan.ceiling()).speedAt(action.atM());
+        if (action.speedMps() > permitted + SPEED_SLACK_MPS) {
+          faults.add(
+              name(approach) + result.adhesion().name() + " above " + permitted + ": " + action);
+        }
       }
     }
   }

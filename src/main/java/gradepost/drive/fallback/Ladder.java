@@ -19,7 +19,9 @@ import gradepost.plan.fallback.Rung;
 import gradepost.policy.AdhesionCase;
 import gradepost.stock.BrakeSystem;
 import gradepost.task.Assignment;
+import gradepost.task.Ceiling;
 import gradepost.task.Target;
+import gradepost.task.Targets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -41,7 +43,9 @@ public final class Ladder {
     this.assignment = assignment;
     this.bench = bench;
     this.places = new Places(assignment);
-    this.points = new PlannedPoints(assignment, bench, places);
+    List<Target> lower =
+        Targets.of(assignment, Ceiling.of(assignment)).stream().filter(t -> !t.isStop()).toList();
+    this.points = new PlannedPoints(assignment, bench, places, lower);
     this.last = new LastPlaces(assignment, bench, places);
   }
 

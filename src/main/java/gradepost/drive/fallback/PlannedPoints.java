@@ -5,6 +5,7 @@ import gradepost.drive.brake.Braking;
 import gradepost.drive.brake.BrakingRun;
 import gradepost.drive.brake.LastPlace;
 import gradepost.drive.brake.PlannerSettings;
+import gradepost.drive.brake.ReductionMonitor;
 import gradepost.drive.brake.Slack;
 import gradepost.drive.brake.Solver;
 import gradepost.drive.brake.TrainModels;
@@ -34,22 +35,24 @@ import java.util.OptionalDouble;
  * the target, and a stop is within its tolerance.
  */
 final class PlannedPoints {
-  /**
-   * Up a terminal platform a train is not braked to less than this share of a step's speed where
-   * another place does better: one that comes slower than planned would have to brake later.
-   */
-  private static final double ROLLS_ON_SHARE = 0.8;
+  /** Up a terminal platform a train is not braked to less than this share of a step's speed. */
+  private static final double ROLLS_ON_SHARE = 0.6;
 
   private final Assignment assignment;
   private final TrainModels bench;
   private final Places places;
   private final PlannerSettings settings;
+  private final List<Target> kept;
   private final StopConditions until = new StopConditions();
 
-  PlannedPoints(Assignment assignment, TrainModels bench, Places places) {
+  /**
+   * @param kept lower speeds that a train braked for a target behind them has to keep on its way
+   */
+  PlannedPoints(Assignment assignment, TrainModels bench, Places places, List<Target> kept) {
     this.assignment = assignment;
     this.bench = bench;
     this.places = places;
+    this.kept = List.copyOf(kept);
     this.settings = bench.settings();
   }
 
@@ -69,9 +72,24 @@ final class PlannedPoints {
    * @param approach the number of what is done
    */
   PlannedPoint in(AdhesionCase adhesion, ApproachSolution piece, Stepper planned, int approach) {
-    AdhesionLimitedPressure carried = new AdhesionLimitedPressure(assignment, bench, adhesion);
-    Braking usual = Braking.of(assignment, bench, piece.target());
     Rail rail = new Rail(piece, planned, bench.plannedStepper(adhesion));
+    Braking usual = Braking.of(assignment, bench, piece.target());
+    // Up a platform the next step may be met by rolling on from where the plan lets go.
+    Braking asPlanned =
+        piece
+            .braking()
+            .filter(b -> piece.target().isTerminalStep() && b.releases())
+            .map(b -> Braking.downTo(assignment, bench, piece.target(), b.releasedAtMps()))
+            .orElse(usual);
+    PlannedPoint point = in(adhesion, rail, asPlanned, approach);
+    return point.atM().isEmpty() && asPlanned.aimMps() < usual.aimMps()
+        ? in(adhesion, rail, usual, approach)
+        : point;
+  }
+
+  private PlannedPoint in(AdhesionCase adhesion, Rail rail, Braking usual, int approach) {
+    AdhesionLimitedPressure carried = new AdhesionLimitedPressure(assignment, bench, adhesion);
+    ApproachSolution piece = rail.piece;
     double from = piece.brakingM().orElse(piece.target().aimM(assignment.policy().margins()));
     PlannedPoint point = PlannedPoint.none(usual);
     for (int round = 0; round < settings.fallback().rounds(); round++) {
@@ -136,22 +154,15 @@ final class PlannedPoints {
     Grid usual = x -> places.onGrid(x, piece.target());
     Grid fine = x -> places.toTheUnit(x, piece.target());
     Optional<PlannedPoint> crawls = Optional.empty();
-    double crawlsMps = -1;
     for (Grid grid : List.of(usual, fine)) {
       double at = grid.atOrBefore(latest);
       for (int i = 0; i < settings.fallback().places() && at >= low; i++) {
         for (Braking meets : rail.meeting(limit, light, at)) {
-          if (!piece.target().isTerminalStep()) {
-            return rail.point(at, light, meets, approach);
+          PlannedPoint found = rail.point(at, light, meets, approach);
+          if (!piece.target().isTerminalStep() || rail.rollsOn(meets, at)) {
+            return found;
           }
-          double mps = rail.atStepMps(meets, at);
-          if (mps >= ROLLS_ON_SHARE * piece.target().speedMps()) {
-            return rail.point(at, light, meets, approach);
-          }
-          if (mps > crawlsMps) {
-            crawlsMps = mps;
-            crawls = Optional.of(rail.point(at, light, meets, approach));
-          }
+          crawls = crawls.or(() -> Optional.of(found));
         }
         at = grid.atOrBefore(at - 2 * toleranceM);
       }
@@ -247,8 +258,33 @@ final class PlannedPoints {
       return all;
     }
 
+    /** Whether it keeps the lower speeds on its way to the target, up to the place and behind. */
+    private boolean keeps(Braking braking, double atM) {
+      List<Target> passed = lower(piece.line().startM(), atM);
+      List<Target> ahead = lower(atM, piece.target().atM() - Slack.PLACE_M);
+      return passed.stream().allMatch(t -> at(t.atM()).speedMps() <= t.speedMps() + Slack.SPEED_MPS)
+          && (ahead.isEmpty() || keeps(ahead, braking, atM));
+    }
+
+    private List<Target> lower(double fromM, double toM) {
+      return kept.stream().filter(t -> t.atM() > fromM && t.atM() <= toM).toList();
+    }
+
+    private boolean keeps(List<Target> ahead, Braking braking, double atM) {
+      at(atM);
+      ReductionMonitor monitor = new ReductionMonitor(ahead);
+      stepper.record(monitor);
+      braking.run(stepper);
+      stepper.advance(until.clear().place(piece.target().atM()));
+      stepper.record(null);
+      return monitor.marginM() >= -Slack.SPEED_MPS;
+    }
+
     /** Whether it comes to the target as it should: no further, and no shorter than a stop may. */
     boolean meets(Braking braking, double atM) {
+      if (!keeps(braking, atM)) {
+        return false;
+      }
       double shortM = shortM(braking, atM);
       Target target = piece.target();
       if (shortM < 0) {
@@ -261,11 +297,15 @@ final class PlannedPoints {
       return ended == StopReason.PLACE && stepper.speedMps() <= target.speedMps() + Slack.SPEED_MPS;
     }
 
-    /** How fast a train that was braked for a step up a platform comes to it; 0: it stands before. */
-    double atStepMps(Braking braking, double atM) {
+    /**
+     * Whether a train that was braked for a step up a platform still rolls there: one that crawls
+     * stands before the mark.
+     */
+    boolean rollsOn(Braking braking, double atM) {
       shortM(braking, atM);
       StopReason ended = stepper.advance(until.clear().place(piece.target().atM()));
-      return ended == StopReason.PLACE ? stepper.speedMps() : 0;
+      return ended == StopReason.PLACE
+          && stepper.speedMps() >= ROLLS_ON_SHARE * piece.target().speedMps();
     }
 
     PlannedPoint point(double atM, Braking nominal, Braking braking, int approach) {

@@ -126,6 +126,27 @@ final class SpeedColumn {
     }
   }
 
+  /**
+   * Takes the places of a poorer rail for the speeds for which there is none on this one: what is
+   * early enough there is early enough here, too. No slower train brakes before a faster one so.
+   */
+  void fillFrom(
+      SpeedColumn poorer, ApproachSolution piece, int approach, SortedMap<Long, Double> speeds) {
+    for (Map.Entry<Long, Double> speed : speeds.entrySet()) {
+      long number = speed.getKey();
+      Optional<SpeedRow.Point> there = poorer.at(number);
+      if (at(number).isEmpty() && there.isPresent() && !leavesOut(number)) {
+        double atM = there.get().atM();
+        boolean fasterLater =
+            permitted.tailMap(number, false).values().stream()
+                .anyMatch(p -> p.atM() > atM + Slack.PLACE_M);
+        if (!fasterLater) {
+          add(piece, approach, number, speed.getValue(), atM);
+        }
+      }
+    }
+  }
+
   /** Slower trains for which the point of the plan has to stand. */
   private void leaveOutBefore(double plannedM) {
     for (Map.Entry<Long, SpeedRow.Point> slower : List.copyOf(found.entrySet())) {

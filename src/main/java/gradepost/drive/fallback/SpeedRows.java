@@ -10,6 +10,8 @@ import gradepost.plan.SpeedRow;
 import gradepost.policy.AdhesionCase;
 import gradepost.task.Assignment;
 import gradepost.task.Ceiling;
+import gradepost.task.Target;
+import gradepost.task.Targets;
 import gradepost.units.Rounding;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -38,8 +40,9 @@ import java.util.TreeMap;
  * point of the plan stands for it, as the paper says between two rows: the train of the plan has a
  * brake on there already, or the place of a landmark lies between two that can be printed. So is a
  * row at a place, or with a lower speed between there and the target, where no train may be so
- * fast. A point of the plan on the poorer rail that is later than the row of the better one is no
- * row, and its speed has none.
+ * fast; but where the poorer rail has a point for that speed, the better one has its place too. A
+ * point of the plan on the poorer rail that is later than the row of the better one is no row, and
+ * its speed has none.
  */
 public final class SpeedRows {
   private final Assignment assignment;
@@ -57,7 +60,9 @@ public final class SpeedRows {
     this.assignment = assignment;
     this.bench = bench;
     this.ceiling = ceiling;
-    this.points = new PlannedPoints(assignment, bench, places);
+    List<Target> steps =
+        Targets.of(assignment, ceiling).stream().filter(Target::isTerminalStep).toList();
+    this.points = new PlannedPoints(assignment, bench, places, steps);
     this.last = new LastPlaces(assignment, bench, places);
     this.planned = List.of(assignment.policy().plannedAdhesion());
     this.poorest = PoorestRail.of(assignment);
@@ -83,6 +88,7 @@ public final class SpeedRows {
     SpeedColumn other = column(poorest);
     dry.fill(piece, approach, speeds, own, Optional.empty());
     other.fill(piece, approach, speeds, poor, Optional.of(dry));
+    dry.fillFrom(other, piece, approach, speeds);
     List<SpeedRow> rows = new ArrayList<>();
     for (Map.Entry<Long, Double> speed : speeds.descendingMap().entrySet()) {
       long number = speed.getKey();

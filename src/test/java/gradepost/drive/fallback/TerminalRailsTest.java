@@ -3,16 +3,19 @@ package gradepost.drive.fallback;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import gradepost.drive.DemoPlans;
+import gradepost.plan.Action;
 import gradepost.plan.Application;
 import gradepost.plan.CaseResult;
 import gradepost.plan.Plan;
+import gradepost.task.Ceiling;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /**
  * Property: up a terminal platform the first brake of a step goes on no earlier on a damp rail than
- * on a low one, which bears less, and no brake on any rail goes on later than planned.
+ * on a low one, which bears less, no brake on any rail goes on later than planned, and nothing is
+ * done there above the permissible speed.
  */
 class TerminalRailsTest {
   @Test
@@ -39,7 +42,9 @@ class TerminalRailsTest {
     assertThat(earlier).isEmpty();
   }
 
-  /** A train that comes slower than planned stops sooner; it is not told to brake later for that. */
+  /**
+   * A train that comes slower than planned stops sooner; it is not told to brake later for that.
+   */
   @Test
   void noBrakeGoesOnLaterThanPlanned() {
     List<String> later = new ArrayList<>();
@@ -66,6 +71,34 @@ class TerminalRailsTest {
     }
     assertThat(looked).isGreaterThan(200);
     assertThat(later).isEmpty();
+  }
+
+  /** Let go at a higher speed than planned, it would come too fast to the next step. */
+  @Test
+  void theNextStepUpThePlatformIsMetOnEveryRail() {
+    List<String> tooFast = new ArrayList<>();
+    int looked = 0;
+    for (int number : new int[] {0, 1, 4, 5, 8, 9}) {
+      Plan plan = DemoPlans.plan(number);
+      Ceiling ceiling = new Ceiling(plan.ceiling());
+      for (var approach : plan.approaches()) {
+        for (Application application : approach.applications()) {
+          for (CaseResult rail : application.told()) {
+            for (Action action : rail.actions()) {
+              if (action.speedMps() > ceiling.speedAt(action.atM()) + 0.02) {
+                tooFast.add(
+                    "plan %d, %s, %s: %s"
+                        .formatted(
+                            number, approach.target().name(), rail.adhesion().name(), action));
+              }
+              looked++;
+            }
+          }
+        }
+      }
+    }
+    assertThat(looked).isGreaterThan(600);
+    assertThat(tooFast).isEmpty();
   }
 
   private static double pointM(Application application, String rail) {
