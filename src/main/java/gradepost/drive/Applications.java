@@ -118,7 +118,8 @@ final class Applications {
         toStand,
         target.stop().flatMap(Target.Stop::buffersM).flatMap(b -> ladder.atBuffersMps(piece, b)),
         ladder.curves(piece, cases.get(0)),
-        new SpeedRows(assignment, bench, ceiling).of(piece, cases, wanted.number()));
+        new SpeedRows(assignment, bench, ceiling)
+            .of(wanted.braked(), index, cases, wanted.number()));
   }
 
   /** A cue stands for what was wanted by the place behind it, whatever wanted that. */

@@ -73,7 +73,9 @@ public final class Ladder {
       ApproachSolution piece = line.isPresent() ? dry.on(line.get()) : dry;
       Stepper planned = line.isPresent() ? bench.plannedStepper(adhesion) : bench.plannedStepper();
       PlannedPoint point =
-          first ? points.planned(piece, approach) : points.in(adhesion, piece, planned, approach);
+          first
+              ? points.planned(piece, approach)
+              : points.in(adhesion, piece, planned, RollOn.of(braked, i), approach);
       LastPlaces.Coming run = new LastPlaces.Coming(piece, planned, line.map(l -> dry));
       Optional<Cases> onBetter = better.isEmpty() ? Optional.empty() : Optional.of(better.get(i));
       CaseResult own = forCase(run, adhesion, point, ownRun, onBetter.map(Cases::own));

@@ -62,36 +62,49 @@ final class PlannedPoints {
     if (!piece.found() || piece.brakingM().isEmpty()) {
       return PlannedPoint.none(nominal);
     }
-    Rail rail = new Rail(piece, bench.plannedStepper(), bench.plannedStepper());
+    Rail rail = new Rail(piece, bench.plannedStepper(), bench.plannedStepper(), Optional.empty());
     return rail.point(piece.brakingM().get(), nominal, piece.braking().orElse(nominal), approach);
   }
 
   /**
    * @param piece with the run that comes to the target on this rail
    * @param planned what that run is picked up with
+   * @param rollOn how the plan goes on from there; the next steps up a platform are then met too,
+   *     if need be by letting go at a lower speed
    * @param approach the number of what is done
    */
-  PlannedPoint in(AdhesionCase adhesion, ApproachSolution piece, Stepper planned, int approach) {
-    Rail rail = new Rail(piece, planned, bench.plannedStepper(adhesion));
+  PlannedPoint in(
+      AdhesionCase adhesion,
+      ApproachSolution piece,
+      Stepper planned,
+      Optional<RollOn> rollOn,
+      int approach) {
     Braking usual = Braking.of(assignment, bench, piece.target());
-    // Up a platform the next step may be met by rolling on from where the plan lets go.
-    Braking asPlanned =
-        piece
-            .braking()
-            .filter(b -> piece.target().isTerminalStep() && b.releases())
-            .map(b -> Braking.downTo(assignment, bench, piece.target(), b.releasedAtMps()))
-            .orElse(usual);
-    PlannedPoint point = in(adhesion, rail, asPlanned, approach);
-    return point.atM().isEmpty() && asPlanned.aimMps() < usual.aimMps()
-        ? in(adhesion, rail, usual, approach)
-        : point;
+    Rail rail = new Rail(piece, planned, bench.plannedStepper(adhesion), rollOn);
+    if (rollOn.isPresent()) {
+      double unit = assignment.path().units().speedUnitMps();
+      double triedMps = Double.POSITIVE_INFINITY;
+      for (double mps = rollOn.get().releaseMps(); mps > 0; mps -= unit) {
+        Braking down = Braking.downTo(assignment, bench, piece.target(), mps);
+        if (down.aimMps() >= triedMps) {
+          break;
+        }
+        PlannedPoint point = in(adhesion, rail, down, approach);
+        if (point.atM().isPresent()) {
+          return point;
+        }
+        triedMps = down.aimMps();
+      }
+      rail = new Rail(piece, planned, bench.plannedStepper(adhesion), Optional.empty());
+    }
+    return in(adhesion, rail, usual, approach);
   }
 
-  private PlannedPoint in(AdhesionCase adhesion, Rail rail, Braking usual, int approach) {
+  private PlannedPoint in(AdhesionCase adhesion, Rail rail, Braking nominal, int approach) {
     AdhesionLimitedPressure carried = new AdhesionLimitedPressure(assignment, bench, adhesion);
     ApproachSolution piece = rail.piece;
     double from = piece.brakingM().orElse(piece.target().aimM(assignment.policy().margins()));
-    PlannedPoint point = PlannedPoint.none(usual);
+    PlannedPoint point = PlannedPoint.none(nominal);
     for (int round = 0; round < settings.fallback().rounds(); round++) {
       Limit limit =
           new Limit(
@@ -100,10 +113,10 @@ final class PlannedPoints {
               rail.fastest(from),
               from,
               piece.target().atM());
-      if (round > 0 && stands(point, rail, limit, usual)) {
+      if (round > 0 && stands(point, rail, limit, nominal)) {
         return point;
       }
-      point = point(rail, limit, usual, approach);
+      point = point(rail, limit, nominal, approach);
       if (point.atM().isEmpty() || point.atM().get() >= from) {
         return point;
       }
@@ -113,8 +126,8 @@ final class PlannedPoints {
   }
 
   /** Whether what was found by another limit would be found by this one too. */
-  private static boolean stands(PlannedPoint point, Rail rail, Limit limit, Braking usual) {
-    Braking light = limit.lighter(usual);
+  private static boolean stands(PlannedPoint point, Rail rail, Limit limit, Braking nominal) {
+    Braking light = limit.lighter(nominal);
     Braking found = point.nominal();
     return light.mainPa() == found.mainPa()
         && light.firstPa() == found.firstPa()
@@ -180,11 +193,13 @@ final class PlannedPoints {
     private final ApproachSolution piece;
     private final Stepper planned;
     private final Stepper stepper;
+    private final Optional<RollOn> rollOn;
 
-    Rail(ApproachSolution piece, Stepper planned, Stepper stepper) {
+    Rail(ApproachSolution piece, Stepper planned, Stepper stepper, Optional<RollOn> rollOn) {
       this.piece = piece;
       this.planned = planned;
       this.stepper = stepper;
+      this.rollOn = rollOn;
     }
 
     /** The highest speed that the planned braking, or one from this place, begins at. */
@@ -294,7 +309,23 @@ final class PlannedPoints {
         return shortM <= assignment.policy().margins().stopTolerance().metres();
       }
       StopReason ended = stepper.advance(until.clear().place(target.atM()));
-      return ended == StopReason.PLACE && stepper.speedMps() <= target.speedMps() + Slack.SPEED_MPS;
+      return ended == StopReason.PLACE
+          && stepper.speedMps() <= target.speedMps() + Slack.SPEED_MPS
+          && rollsOnSlowly();
+    }
+
+    /** Whether it comes slowly enough to the next steps, from where the stepper is. */
+    private boolean rollsOnSlowly() {
+      for (Target next : lower(piece.target().atM(), rollOn.map(RollOn::untilM).orElse(0.0))) {
+        StopReason ended = stepper.advance(until.clear().place(next.atM()));
+        if (ended != StopReason.PLACE) {
+          return true;
+        }
+        if (stepper.speedMps() > next.speedMps() + Slack.SPEED_MPS) {
+          return false;
+        }
+      }
+      return true;
     }
 
     /**

@@ -33,6 +33,7 @@ final class SpeedColumn {
   private final PlannedPoints points;
   private final LastPlaces last;
   private final List<AdhesionCase> rails;
+  private final Optional<RollOn> rollOn;
   private final Optional<BrakeSystem> fallback;
   private final Optional<Stepper> charge;
 
@@ -51,13 +52,15 @@ final class SpeedColumn {
       Ceiling ceiling,
       PlannedPoints points,
       LastPlaces last,
-      List<AdhesionCase> rails) {
+      List<AdhesionCase> rails,
+      Optional<RollOn> rollOn) {
     this.assignment = assignment;
     this.bench = bench;
     this.ceiling = ceiling;
     this.points = points;
     this.last = last;
     this.rails = rails;
+    this.rollOn = rollOn;
     this.fallback =
         assignment.stock().brakes().stream()
             .filter(b -> b.role() == BrakeSystem.Role.FALLBACK)
@@ -164,7 +167,8 @@ final class SpeedColumn {
     double limitM = latestM;
     HeldSpeed held = new HeldSpeed(piece.line(), charge, mps);
     for (AdhesionCase rail : rails) {
-      PlannedPoint point = points.in(rail, to(piece, mps, limitM, held), stepper(), approach);
+      PlannedPoint point =
+          points.in(rail, to(piece, mps, limitM, held), stepper(), rollOn, approach);
       if (point.atM().isEmpty()) {
         found.remove(number);
         permitted.remove(number);

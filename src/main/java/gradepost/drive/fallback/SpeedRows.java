@@ -72,11 +72,15 @@ public final class SpeedRows {
   /**
    * From the highest speed down.
    *
-   * @param piece with a braking point
+   * @param braked what is braked on one approach, in order, each with a braking point
+   * @param index which of them
    * @param cases its points in each state of the rail
    * @param approach the number of what is done
    */
-  public List<SpeedRow> of(ApproachSolution piece, List<CaseResult> cases, int approach) {
+  public List<SpeedRow> of(
+      List<ApproachSolution> braked, int index, List<CaseResult> cases, int approach) {
+    ApproachSolution piece = braked.get(index);
+    Optional<RollOn> rollOn = RollOn.of(braked, index);
     Optional<Map.Entry<Long, SpeedRow.Point>> own = ofPlan(piece, cases, planned);
     Optional<Map.Entry<Long, SpeedRow.Point>> poor = ofPlan(piece, cases, poorest);
     NavigableMap<Long, Double> speeds = speeds(piece);
@@ -84,8 +88,8 @@ public final class SpeedRows {
     own.ifPresent(p -> add(speeds, p));
     poor.ifPresent(p -> add(speeds, p));
     speeds.headMap(number(piece.target().speedMps()), true).clear();
-    SpeedColumn dry = column(planned);
-    SpeedColumn other = column(poorest);
+    SpeedColumn dry = column(planned, rollOn);
+    SpeedColumn other = column(poorest, rollOn);
     dry.fill(piece, approach, speeds, own, Optional.empty());
     other.fill(piece, approach, speeds, poor, Optional.of(dry));
     dry.fillFrom(other, piece, approach, speeds);
@@ -103,8 +107,8 @@ public final class SpeedRows {
     return rows;
   }
 
-  private SpeedColumn column(List<AdhesionCase> rails) {
-    return new SpeedColumn(assignment, bench, ceiling, points, last, rails);
+  private SpeedColumn column(List<AdhesionCase> rails, Optional<RollOn> rollOn) {
+    return new SpeedColumn(assignment, bench, ceiling, points, last, rails, rollOn);
   }
 
   /** As a speedometer is read. */

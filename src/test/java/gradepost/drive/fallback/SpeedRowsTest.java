@@ -73,7 +73,7 @@ class SpeedRowsTest {
     List<Ladder.Cases> onDry = ladder.on(dry, List.of(piece), target, 1, List.of());
     List<Ladder.Cases> onLow = ladder.on(LOW, List.of(piece), target, 1, onDry);
     List<CaseResult> cases = List.of(onDry.get(0).own(), onLow.get(0).own());
-    return new SpeedRows(on, models, ceiling).of(piece, cases, 1);
+    return new SpeedRows(on, models, ceiling).of(List.of(piece), 0, cases, 1);
   }
 
   private List<SpeedRow> toStand() {
