@@ -1,16 +1,30 @@
 package gradepost.briefing;
 
 import gradepost.briefing.chart.RoadChart;
+import java.util.List;
 
 /**
  * One sheet of the whole road: the run at a glance, and below it a row for each braking point.
  *
  * @param id the target of links
+ * @param rails what each state of the rail is, other than the planned one
+ * @param notes what is told below the rows, a sentence each
  * @param others whether the lower speeds and other routes stand at its foot
  */
-public record RoadSheet(String id, String title, RoadChart chart, Table table, boolean others) {
+public record RoadSheet(
+    String id,
+    String title,
+    String rails,
+    RoadChart chart,
+    Table table,
+    List<String> notes,
+    boolean others) {
+  public RoadSheet {
+    notes = List.copyOf(notes);
+  }
+
   /** The same with other marks in its table. */
   public RoadSheet with(Table marked) {
-    return new RoadSheet(id, title, chart, marked, others);
+    return new RoadSheet(id, title, rails, chart, marked, notes, others);
   }
 }

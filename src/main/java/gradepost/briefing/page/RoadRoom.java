@@ -23,7 +23,7 @@ final class RoadRoom {
   private static final double BANDS = 112;
 
   /** As low as a plot may be. */
-  private static final double PLOT = 76;
+  private static final double PLOT = 56;
 
   private static final double TYPE = 9;
   private static final double LINE = 1.1 * TYPE;
@@ -37,13 +37,21 @@ final class RoadRoom {
   /** Heading and air of a table below the rows. */
   private static final double HEADING = 17;
 
-  private static final double[] POINTS = {4.5, 42.5, 29.3, 48.8, 34, 6.5, 11, 29, 24, 27.4};
+  private static final double[] POINTS = {4.5, 42, 29.3, 45, 32.4, 6.5, 11};
+
+  /** The last one; those between share alike what is left. */
+  private static final double FAILS = 21.5;
+
+  private static final double WIDE = 273;
+
+  /** On either side of a cell. */
+  private static final double PADDING = 0.8;
 
   /** The one that is bold, and by how much its type is larger. */
   private static final int POINT = 2;
 
   private static final double LARGER = 10 / TYPE;
-  private static final double[] LOWER = {51, 16.5, 12.5, 12.5, 38, 26, 25};
+  private static final double[] LOWER = {51, 16.5, 12.5, 12.5, 39.5, 24.5, 25};
   private static final double[] SELDOM = {17, 28, 26};
   private static final double NOTE = 193;
 
@@ -58,19 +66,30 @@ final class RoadRoom {
   private RoadRoom() {}
 
   /** What is left for the drawing above these rows. */
-  static double above(Table points) {
-    return PAGE - TITLE - high(points, POINTS);
+  static double above(Table points, List<String> notes) {
+    double below = notes.isEmpty() ? 0 : note(String.join(" ", notes), WIDE);
+    return PAGE - TITLE - high(points, widths(points.columns().size())) - below;
+  }
+
+  private static double[] widths(int columns) {
+    double left = WIDE - columns * 2 * PADDING - Arrays.stream(POINTS).sum() - FAILS;
+    double[] out = Arrays.copyOf(POINTS, columns);
+    Arrays.fill(out, POINTS.length, columns - 1, left / (columns - 1 - POINTS.length));
+    out[columns - 1] = FAILS;
+    return out;
   }
 
   /** The same with the lower speeds and other routes below them; empty where that is too little. */
-  static Optional<Double> above(Table points, Optional<Table> lower, Table seldom) {
-    double left = lower.map(t -> HEADING + note(t) + high(t, LOWER)).orElse(0.0);
+  static Optional<Double> above(
+      Table points, List<String> notes, Optional<Table> lower, Table seldom) {
+    double left = lower.map(t -> HEADING + note(t.note(), NOTE) + high(t, LOWER)).orElse(0.0);
     double right = HEADING + high(seldom, SELDOM);
-    return Optional.of(above(points) - Math.max(left, right)).filter(room -> room >= BANDS + PLOT);
+    return Optional.of(above(points, notes) - Math.max(left, right))
+        .filter(room -> room >= BANDS + PLOT);
   }
 
-  private static double note(Table table) {
-    return 2 + LINE * lines(table.note(), false, NOTE * MM / TYPE);
+  private static double note(String text, double wideMm) {
+    return 2 + LINE * lines(text, false, wideMm * MM / TYPE);
   }
 
   private static double high(Table table, double[] widthsMm) {
@@ -88,7 +107,7 @@ final class RoadRoom {
   private static int lines(List<String> cells, double[] widthsMm, boolean bold) {
     int most = 1;
     for (int i = 0; i < cells.size(); i++) {
-      boolean point = widthsMm == POINTS && i == POINT;
+      boolean point = widthsMm != LOWER && widthsMm != SELDOM && i == POINT;
       boolean heavy = bold || point || (widthsMm == LOWER && i == 0);
       double em = widthsMm[Math.min(i, widthsMm.length - 1)] * MM / TYPE / (point ? LARGER : 1);
       int lines =

@@ -11,16 +11,19 @@ import gradepost.told.PrintedAnswer;
 import gradepost.told.PrintedApplication;
 import gradepost.told.PrintedBrake;
 import gradepost.told.PrintedCase;
+import gradepost.told.PrintedCommand.Stage;
 import gradepost.told.PrintedLatest;
+import gradepost.told.PrintedOrder;
 import gradepost.told.PrintedPoint;
 import gradepost.told.PrintedRung;
 import gradepost.told.PrintedStep;
 import gradepost.told.PrintedTarget;
 import gradepost.told.print.PrintedSpeed;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** A row of the road sheet for each approach with a braking point: all that is told elsewhere. */
 final class RoadRows {
@@ -46,8 +49,8 @@ final class RoadRows {
     out.add(column("road.day", "text"));
     out.add(column("road.night", "text"));
     out.add(new Table.Column(words.units().speedUnit(), "number"));
-    out.add(column("road.gauge", "number"));
-    out.add(new Table.Column(words.text("road.other-rail", planned()), "place"));
+    out.add(new Table.Column(words.units().pressureUnit(), "number"));
+    others().forEach(r -> out.add(new Table.Column(words.text("road.other-rail", r), "place")));
     fallback()
         .ifPresent(
             brake ->
@@ -60,6 +63,13 @@ final class RoadRows {
   /** The rail that the points are planned on. */
   private String planned() {
     return first().map(a -> a.cases().get(0).rail()).orElse("");
+  }
+
+  /** The other states of the rail. */
+  private List<String> others() {
+    return first()
+        .map(a -> a.cases().stream().skip(1).map(PrintedCase::rail).toList())
+        .orElse(List.of());
   }
 
   private Table.Column column(String key, String kind) {
@@ -101,8 +111,12 @@ final class RoadRows {
             ? words.text("road.as-by-day")
             : night.orElse(words.text("road.none")));
     cells.add(Long.toString(step.speed().number()));
-    cells.add(orders.gauge(step.order().does()));
-    cells.add(otherRail(application, target, braked.targetM()));
+    cells.add(pressures(step.order()));
+    LadderCells alike = new LadderCells(words, orders, sheet, application);
+    application.cases().stream()
+        .skip(1)
+        .map(c -> otherRail(application, c, target, alike))
+        .forEach(cells::add);
     if (fallback().isPresent()) {
       cells.add(
           rung(application.cases().get(0))
@@ -114,23 +128,32 @@ final class RoadRows {
     return new Table.Row(cells, false, answer.filter(a -> !a.suffices()).isPresent(), link);
   }
 
-  /** The earliest of the points for the other states of the rail; grave where one has none. */
-  private String otherRail(PrintedApplication application, PrintedTarget target, double targetM) {
-    List<PrintedCase> others = application.cases().subList(1, application.cases().size());
-    Optional<PrintedCase> none = others.stream().filter(c -> c.point().isEmpty()).findFirst();
-    if (none.isPresent()) {
-      return words.text("road.other-none", none.get().rail());
+  /**
+   * The point on another rail, told where it or its pressures are others; grave where there is
+   * none, or where nothing else is enough if the service brake fails there.
+   */
+  private String otherRail(
+      PrintedApplication application, PrintedCase c, PrintedTarget target, LadderCells alike) {
+    if (c.point().isEmpty()) {
+      return words.text("road.other-none");
     }
-    return others.stream()
-        .min(
-            Comparator.comparingDouble(
-                c -> words.grid().metres(c.point().orElseThrow().place(), targetM)))
-        .map(c -> words.text("road.other-at", place(c.point().orElseThrow(), target), c.rail()))
-        .orElse(words.text("dash"));
+    PrintedPoint point = c.point().get();
+    boolean grave = c.toUse().filter(a -> !a.suffices()).isPresent();
+    if (point.place().equals(application.point()) && alike.taughtAlike(point)) {
+      return words.text(grave ? "road.other-same-grave" : "road.other-same");
+    }
+    return words.text(
+        grave ? "road.other-at-grave" : "road.other-at", words.place(point.place(), target));
   }
 
-  private String place(PrintedPoint point, PrintedTarget target) {
-    return words.place(point.place(), target);
+  /** Of the first application, and of the main one that follows it. */
+  private String pressures(PrintedOrder order) {
+    return Stream.concat(
+            Stream.of(order.does()), order.further().stream().map(PrintedOrder.Further::does))
+        .flatMap(does -> does.brake().stream())
+        .filter(b -> b.stage() == Stage.FIRST || b.stage() == Stage.MAIN)
+        .map(b -> orders.number(b.pressure()))
+        .collect(Collectors.joining(words.text("road.then")));
   }
 
   private String last(PrintedLatest latest, PrintedTarget target) {

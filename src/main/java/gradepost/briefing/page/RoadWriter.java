@@ -8,6 +8,7 @@ import gradepost.briefing.chart.RunChart;
 import gradepost.briefing.chart.TrackStrip;
 import gradepost.briefing.line.HeldBands;
 import gradepost.briefing.line.Lineside;
+import gradepost.briefing.line.PlateRule;
 import gradepost.briefing.line.SpeedCurves;
 import gradepost.briefing.line.TrackStripWriter;
 import gradepost.briefing.word.Words;
@@ -36,6 +37,7 @@ public final class RoadWriter {
   private final TrackStripWriter strips;
   private final SpeedCurves speeds;
   private final RoadRows rows;
+  private final RoadNotes notes;
 
   /** For one plan. */
   public RoadWriter(Plan plan, Lineside lineside) {
@@ -45,6 +47,7 @@ public final class RoadWriter {
     this.strips = new TrackStripWriter(plan.assignment(), lineside);
     this.speeds = new SpeedCurves(plan, words);
     this.rows = new RoadRows(plan, words);
+    this.notes = new RoadNotes(plan, words, new PlateRule(plan, lineside));
   }
 
   /** An approach with a braking point of its own. */
@@ -87,13 +90,14 @@ public final class RoadWriter {
               ? words.text("road.title")
               : words.text("road.title-of", out.size() + 1, stretches.size());
       Table table = table(part, id, stretch);
+      List<String> below = notes.below(stretch.fromM(), stretch.toM());
       Optional<Double> beside =
           out.size() + 1 == stretches.size()
-              ? RoadRoom.above(table, lower, seldom)
+              ? RoadRoom.above(table, below, lower, seldom)
               : Optional.empty();
-      double roomPt = beside.orElse(RoadRoom.above(table));
-      out.add(
-          new RoadSheet(id, title, chart(id, title, stretch, roomPt), table, beside.isPresent()));
+      double roomPt = beside.orElse(RoadRoom.above(table, below));
+      RoadChart chart = chart(id, title, stretch, roomPt);
+      out.add(new RoadSheet(id, title, notes.rails(), chart, table, below, beside.isPresent()));
     }
     return out;
   }

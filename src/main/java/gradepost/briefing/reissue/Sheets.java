@@ -106,6 +106,8 @@ public final class Sheets {
     return CanonicalText.of(
         sheet.title(),
         table(sheet.table()),
+        sheet.rails(),
+        sheet.notes(),
         chart.curves().stream().filter(c -> c.kind() == Curve.Kind.PERMISSIBLE).toList(),
         chart.stations(),
         chart.temporary(),
