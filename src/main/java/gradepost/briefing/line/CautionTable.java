@@ -6,11 +6,15 @@ import gradepost.briefing.word.Words;
 import gradepost.plan.Plan;
 import gradepost.plan.SignalBraking;
 import gradepost.route.Signal;
+import gradepost.task.Ceiling;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Whether each signal at danger can be stood short of from where its caution is given. */
 final class CautionTable {
+  /** What a speed is over a lower one by to count. */
+  private static final double OVER_MPS = 0.1;
+
   private final Plan plan;
   private final Lineside lineside;
   private final Words words;
@@ -46,7 +50,7 @@ final class CautionTable {
     cells.add(words.speed(s.ceilingMps()));
     cells.add(
         s.brakingM()
-            .map(b -> words.text("cautions.brake", words.place(b), words.speed(s.plannedMps())))
+            .map(b -> last(s, b))
             .orElse(words.text("cautions.at-once", words.speed(s.plannedMps()))));
     cells.add(words.room(Math.max(0, s.availableM())));
     for (String brake : brakes) {
@@ -58,6 +62,18 @@ final class CautionTable {
               .orElse(""));
     }
     table.row(!s.suffices(), cells.toArray(String[]::new));
+  }
+
+  /** A dash where a train that coasts there would break a lower speed on the way. */
+  private String last(SignalBraking s, double atM) {
+    if (s.technique().isEmpty()) {
+      return words.text("cautions.stands");
+    }
+    double mps = s.technique().get(0).speedMps();
+    boolean lower = new Ceiling(plan.ceiling()).lowest(s.warnedM(), atM) < mps - OVER_MPS;
+    return lower
+        ? words.text("dash")
+        : words.text("cautions.brake", words.place(atM), words.speed(mps));
   }
 
   private String need(SignalBraking.Need need, double available) {

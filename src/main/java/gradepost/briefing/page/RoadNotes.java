@@ -38,8 +38,12 @@ final class RoadNotes {
         .collect(Collectors.joining(" "));
   }
 
-  /** For the targets behind one place, up to another, metres run. */
-  List<String> below(double fromM, double toM) {
+  /**
+   * For the targets behind one place, up to another, metres run.
+   *
+   * @param grave whether a point on another rail is marked
+   */
+  List<String> below(double fromM, double toM, boolean grave) {
     List<String> checks = new ArrayList<>();
     List<String> pages = new ArrayList<>();
     List<InstructionSheet> sheets = plan.told().sheets();
@@ -56,6 +60,9 @@ final class RoadNotes {
       }
     }
     List<String> out = new ArrayList<>();
+    if (grave) {
+      out.add(words.text("road.grave", plan.assignment().stock().service().shortName()));
+    }
     told("road.checks", checks).forEach(out::add);
     told("road.pages", pages).forEach(out::add);
     return out;

@@ -130,7 +130,7 @@ final class RoadRows {
 
   /**
    * The point on another rail, told where it or its pressures are others; grave where there is
-   * none, or where nothing else is enough if the service brake fails there.
+   * none, or where the brake to use is too late if the service brake fails there.
    */
   private String otherRail(
       PrintedApplication application, PrintedCase c, PrintedTarget target, LadderCells alike) {
@@ -138,12 +138,23 @@ final class RoadRows {
       return words.text("road.other-none");
     }
     PrintedPoint point = c.point().get();
-    boolean grave = c.toUse().filter(a -> !a.suffices()).isPresent();
+    boolean grave = grave(c);
     if (point.place().equals(application.point()) && alike.taughtAlike(point)) {
       return words.text(grave ? "road.other-same-grave" : "road.other-same");
     }
     return words.text(
         grave ? "road.other-at-grave" : "road.other-at", words.place(point.place(), target));
+  }
+
+  /** Whether on another rail the brake to use is too late if the service brake fails there. */
+  static boolean anyGrave(RoadWriter.Braked braked) {
+    return braked.application().cases().stream()
+        .skip(1)
+        .anyMatch(c -> c.point().isPresent() && grave(c));
+  }
+
+  private static boolean grave(PrintedCase c) {
+    return c.toUse().filter(a -> !a.holds()).isPresent();
   }
 
   /** Of the first application, and of the main one that follows it. */

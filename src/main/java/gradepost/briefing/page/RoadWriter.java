@@ -90,7 +90,8 @@ public final class RoadWriter {
               ? words.text("road.title")
               : words.text("road.title-of", out.size() + 1, stretches.size());
       Table table = table(part, id, stretch);
-      List<String> below = notes.below(stretch.fromM(), stretch.toM());
+      boolean grave = stretch.braked().stream().anyMatch(RoadRows::anyGrave);
+      List<String> below = notes.below(stretch.fromM(), stretch.toM(), grave);
       Optional<Double> beside =
           out.size() + 1 == stretches.size()
               ? RoadRoom.above(table, below, lower, seldom)

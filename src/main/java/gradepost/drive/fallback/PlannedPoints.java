@@ -38,6 +38,12 @@ final class PlannedPoints {
   /** Up a terminal platform a train is not braked to less than this share of a step's speed. */
   private static final double ROLLS_ON_SHARE = 0.6;
 
+  /**
+   * A stop may be short by this share of a long braking, so that its place is one on the mileage:
+   * nobody can see a metre from a thousand metres away.
+   */
+  private static final double FAR_SHARE = 0.02;
+
   private final Assignment assignment;
   private final TrainModels bench;
   private final Places places;
@@ -167,10 +173,12 @@ final class PlannedPoints {
     Grid usual = x -> places.onGrid(x, piece.target());
     Grid fine = x -> places.toTheUnit(x, piece.target());
     Optional<PlannedPoint> crawls = Optional.empty();
-    for (Grid grid : List.of(usual, fine)) {
+    for (Search search :
+        List.of(new Search(usual, 0), new Search(usual, FAR_SHARE), new Search(fine, 0))) {
+      Grid grid = search.grid();
       double at = grid.atOrBefore(latest);
       for (int i = 0; i < settings.fallback().places() && at >= low; i++) {
-        for (Braking meets : rail.meeting(limit, light, at)) {
+        for (Braking meets : rail.meeting(limit, light, at, search.shortShare())) {
           PlannedPoint found = rail.point(at, light, meets, approach);
           if (!piece.target().isTerminalStep() || rail.rollsOn(meets, at)) {
             return found;
@@ -187,6 +195,9 @@ final class PlannedPoints {
   private interface Grid {
     double atOrBefore(double exactM);
   }
+
+  /** By which share of the braking a stop may be short, where that is more than its tolerance. */
+  private record Search(Grid grid, double shortShare) {}
 
   /** The run of one piece on one rail, tried out. */
   private final class Rail {
@@ -234,7 +245,7 @@ final class PlannedPoints {
      * the train, braked before, stands already. Up a terminal platform the second may be wanted
      * where the first meets the step too; else it is not looked for then.
      */
-    List<Braking> meeting(Limit limit, Braking light, double atM) {
+    List<Braking> meeting(Limit limit, Braking light, double atM, double shortShare) {
       List<Braking> out = new ArrayList<>();
       if (at(atM).speedMps() <= Slack.SPEED_MPS) {
         return out;
@@ -242,11 +253,11 @@ final class PlannedPoints {
       piece
           .braking()
           .map(limit::lighter)
-          .filter(b -> carried(limit, b, atM) && meets(b, atM))
+          .filter(b -> carried(limit, b, atM) && meets(b, atM, shortShare))
           .ifPresent(out::add);
       if (out.isEmpty() || piece.target().isTerminalStep()) {
         Optional.of(solved(light, atM))
-            .filter(b -> carried(limit, b, atM) && meets(b, atM))
+            .filter(b -> carried(limit, b, atM) && meets(b, atM, shortShare))
             .ifPresent(out::add);
       }
       return out;
@@ -296,7 +307,7 @@ final class PlannedPoints {
     }
 
     /** Whether it comes to the target as it should: no further, and no shorter than a stop may. */
-    boolean meets(Braking braking, double atM) {
+    boolean meets(Braking braking, double atM, double shortShare) {
       if (!keeps(braking, atM)) {
         return false;
       }
@@ -306,7 +317,8 @@ final class PlannedPoints {
         return false;
       }
       if (target.standsThere()) {
-        return shortM <= assignment.policy().margins().stopTolerance().metres();
+        double toleranceM = assignment.policy().margins().stopTolerance().metres();
+        return shortM <= Math.max(toleranceM, shortShare * (target.atM() - atM));
       }
       StopReason ended = stepper.advance(until.clear().place(target.atM()));
       return ended == StopReason.PLACE
