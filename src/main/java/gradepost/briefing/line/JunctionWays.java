@@ -6,7 +6,12 @@ import gradepost.route.RunningLine;
 import gradepost.route.Signal;
 import gradepost.route.SignalRoute;
 import gradepost.route.place.Extent;
+import gradepost.route.place.Section;
 import gradepost.task.Assignment;
+import gradepost.task.Call;
+import gradepost.task.Stops;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -43,6 +48,38 @@ public final class JunctionWays {
     return ends.length != 2
         || (line(ends[0]).map(l -> runs(l) && before(l, junction.fromM())).orElse(true)
             && line(ends[1]).map(this::runs).orElse(true));
+  }
+
+  /**
+   * Whether the train comes over the points from behind: it is on this way before them. Of a way
+   * that is named by two lines the second is then the one that all ways share; any other is named
+   * by the section or the platform that the train comes from.
+   */
+  public boolean trailing(JunctionRoute way, Lineside.Over<Junction> junction) {
+    String[] ends = way.name().split(TO, -1);
+    if (ends.length == 2) {
+      return junction.what().routes().stream()
+          .filter(r -> !r.equals(way))
+          .flatMap(r -> Arrays.stream(r.name().split(TO, -1)))
+          .anyMatch(ends[1]::equals);
+    }
+    double startM = 0;
+    for (Section section : assignment.path().sections()) {
+      double endM = startM + section.lengthM();
+      if (section.name().equals(way.name())) {
+        return endM <= junction.toM() + 1;
+      }
+      startM = endM;
+    }
+    return assignment.calls().stream()
+        .min(Comparator.comparingDouble(c -> Math.abs(markM(c) - junction.fromM())))
+        .filter(c -> way.name().endsWith(" " + c.platform().number()))
+        .filter(c -> markM(c) < junction.fromM())
+        .isPresent();
+  }
+
+  private double markM(Call call) {
+    return Stops.markM(assignment, call);
   }
 
   private Optional<RunningLine> line(String name) {

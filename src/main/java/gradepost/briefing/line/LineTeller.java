@@ -278,13 +278,22 @@ final class LineTeller {
         see(
             o.fromM(),
             words.text(
-                taken.diverging() ? "line.junction-diverging" : "line.junction",
+                junctionKey(taken, o),
                 j.name(),
                 taken.name(),
                 words.speed(permissible(o.fromM(), o.toM()))),
             false);
       }
     }
+  }
+
+  private String junctionKey(JunctionRoute taken, Lineside.Over<Junction> junction) {
+    if (!taken.diverging()) {
+      return "line.junction";
+    }
+    return new JunctionWays(assignment, lineside).trailing(taken, junction)
+        ? "line.junction-trailing"
+        : "line.junction-diverging";
   }
 
   /** The lowest permissible speed of a stretch: over points it may be less than the way's own. */
