@@ -16,9 +16,12 @@ import gradepost.told.PrintedTarget;
 import gradepost.told.print.PrintedPlace;
 import gradepost.told.print.PrintedSpeed;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** What to do when the brake gives nothing at one braking point, and what comes of it, spelt. */
 final class AnswerWriter {
@@ -84,9 +87,25 @@ final class AnswerWriter {
     return words.text(key, service, application.line(), place);
   }
 
-  /** The sentence that counts. */
+  /** The sentence that counts; with the rails on which another brake is to be used. */
   String first() {
-    return sentence(words.text("answer.at-once", words.called(use().brake())));
+    String here = words.called(use().brake());
+    Map<String, List<String>> others = new LinkedHashMap<>();
+    for (PrintedCase c : application.cases()) {
+      c.toUse()
+          .map(a -> words.called(a.brake()))
+          .filter(brake -> c.point().isPresent() && !brake.equals(here))
+          .ifPresent(b -> others.computeIfAbsent(b, k -> new ArrayList<>()).add(c.rail()));
+    }
+    String all =
+        others.entrySet().stream()
+            .map(o -> words.text("answer.other-rail", rails(o.getValue()), o.getKey()))
+            .collect(Collectors.joining());
+    return sentence(words.text("answer.at-once", here + all));
+  }
+
+  private String rails(List<String> rails) {
+    return String.join(words.text("plate.and"), rails);
   }
 
   /** Until where the brake that is to be used still does it, in short; for a card of its own. */

@@ -21,8 +21,13 @@ import gradepost.plan.Application;
 import gradepost.plan.Approach;
 import gradepost.plan.CaseResult;
 import gradepost.plan.Plan;
+import gradepost.told.PrintedApplication;
+import gradepost.told.PrintedCase;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -111,6 +116,32 @@ class RoadWriterTest {
     }
     assertThat(told).isGreaterThan(30);
     assertThat(same).isGreaterThan(10);
+  }
+
+  /** Where another rail wants another brake, the sentence in the largest type says so. */
+  @Test
+  void theAnswerToAFailureNamesTheBrakeOfEachRail() {
+    int others = 0;
+    for (Plan plan : PLANS) {
+      Words words = new Words(Messages.english(), plan.assignment().path());
+      List<ApproachPage> pages = part(plan).approaches();
+      for (int i = 0; i < pages.size(); i++) {
+        List<PrintedApplication> begun = plan.told().sheets().get(i).begun();
+        for (int k = 0; k < begun.size(); k++) {
+          String does = pages.get(i).points().get(k).firstAnswer().toLowerCase(Locale.ROOT);
+          Set<String> brakes = new HashSet<>();
+          for (PrintedCase rail : begun.get(k).cases()) {
+            if (rail.point().isPresent() && rail.toUse().isPresent()) {
+              String brake = words.called(rail.toUse().get().brake());
+              assertThat(does).contains(brake.toLowerCase(Locale.ROOT));
+              brakes.add(brake);
+            }
+          }
+          others += brakes.size() > 1 ? 1 : 0;
+        }
+      }
+    }
+    assertThat(others).isGreaterThan(0);
   }
 
   /** Each page without a row is named below the rows, or is among the lower speeds. */
