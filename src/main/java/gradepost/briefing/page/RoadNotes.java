@@ -7,6 +7,7 @@ import gradepost.plan.Approach;
 import gradepost.plan.Plan;
 import gradepost.told.InstructionSheet;
 import gradepost.told.PrintedCommand.Stage;
+import gradepost.told.PrintedStep;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -77,8 +78,14 @@ final class RoadNotes {
                     "road.check",
                     ApproachWriter.title(words, approach.target()),
                     orders.gauge(s.order().does()),
-                    words.place(s.where(), sheet.target())))
+                    where(s, sheet),
+                    s.speed().text()))
         .toList();
+  }
+
+  private String where(PrintedStep step, InstructionSheet sheet) {
+    String place = words.place(step.where(), sheet.target());
+    return step.order().on().atItsPlace() ? place : words.text("where.about", place);
   }
 
   private Stream<String> told(String key, List<String> items) {

@@ -43,9 +43,8 @@ public final class Ladder {
     this.assignment = assignment;
     this.bench = bench;
     this.places = new Places(assignment);
-    List<Target> lower =
-        Targets.of(assignment, Ceiling.of(assignment)).stream().filter(t -> !t.isStop()).toList();
-    this.points = new PlannedPoints(assignment, bench, places, lower);
+    List<Target> targets = Targets.of(assignment, Ceiling.of(assignment));
+    this.points = new PlannedPoints(assignment, bench, places, targets);
     this.last = new LastPlaces(assignment, bench, places);
   }
 

@@ -48,17 +48,18 @@ final class PlannedPoints {
   private final TrainModels bench;
   private final Places places;
   private final PlannerSettings settings;
-  private final List<Target> kept;
+  private final List<Target> steps;
   private final StopConditions until = new StopConditions();
 
   /**
-   * @param kept lower speeds that a train braked for a target behind them has to keep on its way
+   * @param targets of the whole run: the steps up a terminal platform are kept on the way to the
+   *     next; another lower speed has a page of its own, for whoever comes too fast to it
    */
-  PlannedPoints(Assignment assignment, TrainModels bench, Places places, List<Target> kept) {
+  PlannedPoints(Assignment assignment, TrainModels bench, Places places, List<Target> targets) {
     this.assignment = assignment;
     this.bench = bench;
     this.places = places;
-    this.kept = List.copyOf(kept);
+    this.steps = targets.stream().filter(Target::isTerminalStep).toList();
     this.settings = bench.settings();
   }
 
@@ -293,7 +294,7 @@ final class PlannedPoints {
     }
 
     private List<Target> lower(double fromM, double toM) {
-      return kept.stream().filter(t -> t.atM() > fromM && t.atM() <= toM).toList();
+      return steps.stream().filter(t -> t.atM() > fromM && t.atM() <= toM).toList();
     }
 
     private boolean keeps(List<Target> ahead, Braking braking, double atM) {

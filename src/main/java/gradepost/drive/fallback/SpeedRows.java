@@ -60,9 +60,8 @@ public final class SpeedRows {
     this.assignment = assignment;
     this.bench = bench;
     this.ceiling = ceiling;
-    List<Target> steps =
-        Targets.of(assignment, ceiling).stream().filter(Target::isTerminalStep).toList();
-    this.points = new PlannedPoints(assignment, bench, places, steps);
+    List<Target> targets = Targets.of(assignment, ceiling);
+    this.points = new PlannedPoints(assignment, bench, places, targets);
     this.last = new LastPlaces(assignment, bench, places);
     this.planned = List.of(assignment.policy().plannedAdhesion());
     this.poorest = PoorestRail.of(assignment);

@@ -101,6 +101,25 @@ class TerminalRailsTest {
     assertThat(tooFast).isEmpty();
   }
 
+  /** A lower speed on the way has its own page: whoever is too fast there is told to brake there. */
+  @Test
+  void anotherLowerSpeedOnTheWayDoesNotBringThePointForward() {
+    int looked = 0;
+    for (int number : new int[] {0, 8, 9}) {
+      for (var approach : DemoPlans.plan(number).approaches()) {
+        Application faster = approach.faster().orElse(null);
+        if (faster != null && approach.target().name().startsWith("Eddle swing")) {
+          for (CaseResult rail : faster.told()) {
+            assertThat(rail.plannedM().orElseThrow())
+                .isBetween(faster.brakingPointM() - 60, faster.brakingPointM());
+            looked++;
+          }
+        }
+      }
+    }
+    assertThat(looked).isGreaterThanOrEqualTo(3);
+  }
+
   private static double pointM(Application application, String rail) {
     return application.cases().stream()
         .filter(c -> c.adhesion().name().equals(rail))
