@@ -98,7 +98,10 @@ final class LadderWriter {
         a.cases().forEach(c -> columns.add(new Table.Column(c.rail(), "place")));
       }
       boolean first = rows.isEmpty();
-      a.told().toUse().ifPresent(use -> rows.addAll(inShort(use.brake(), first, a, cells)));
+      boolean forStep = sheet.forStep(a);
+      a.told()
+          .toUse()
+          .ifPresent(use -> rows.addAll(inShort(use.brake(), first, forStep, a, cells)));
     }
     return rows.isEmpty()
         ? Optional.empty()
@@ -108,7 +111,7 @@ final class LadderWriter {
 
   /** What the brake to use comes to, and at the first point the last place for it. */
   private List<Table.Row> inShort(
-      PrintedBrake brake, boolean first, PrintedApplication a, LadderCells cells) {
+      PrintedBrake brake, boolean first, boolean forStep, PrintedApplication a, LadderCells cells) {
     String called = words.called(brake);
     Table.Row instead =
         row(
@@ -122,7 +125,7 @@ final class LadderWriter {
     return List.of(
         instead,
         row(
-            words.text("ladder.at-latest", a.line(), called),
+            words.text(forStep ? "ladder.at-latest-stand" : "ladder.at-latest", a.line(), called),
             a.cases(),
             c ->
                 c.ladder().stream()

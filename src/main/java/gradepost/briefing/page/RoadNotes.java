@@ -5,6 +5,7 @@ import gradepost.briefing.word.ActionWords;
 import gradepost.briefing.word.Words;
 import gradepost.plan.Approach;
 import gradepost.plan.Plan;
+import gradepost.policy.AdhesionCase;
 import gradepost.told.InstructionSheet;
 import gradepost.told.PrintedCommand.Stage;
 import gradepost.told.PrintedStep;
@@ -30,12 +31,21 @@ final class RoadNotes {
     this.rule = rule;
   }
 
-  /** What each state of the rail is called by, other than the planned one. */
+  /** What the figures of a row are for, and what each other state of the rail is. */
   String rails() {
-    return plan.assignment().policy().adhesion().stream()
-        .skip(1)
-        .filter(rail -> !rail.note().isEmpty())
-        .map(rail -> words.text("road.rail", rail.name(), rail.note()))
+    List<AdhesionCase> rails = plan.assignment().policy().adhesion();
+    String planned =
+        words.text(
+            "road.planned",
+            words.units().speedUnit(),
+            words.units().pressureUnit(),
+            rails.get(0).name());
+    return Stream.concat(
+            Stream.of(planned),
+            rails.stream()
+                .skip(1)
+                .filter(rail -> !rail.note().isEmpty())
+                .map(rail -> words.text("road.rail", rail.name(), rail.note())))
         .collect(Collectors.joining(" "));
   }
 

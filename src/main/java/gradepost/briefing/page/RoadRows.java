@@ -5,7 +5,11 @@ import gradepost.briefing.word.ActionWords;
 import gradepost.briefing.word.Reasons;
 import gradepost.briefing.word.SeenWords;
 import gradepost.briefing.word.Words;
+import gradepost.plan.Application;
+import gradepost.plan.CaseResult;
 import gradepost.plan.Plan;
+import gradepost.plan.fallback.Latest;
+import gradepost.stock.BrakeSystem;
 import gradepost.told.InstructionSheet;
 import gradepost.told.PrintedAnswer;
 import gradepost.told.PrintedApplication;
@@ -103,7 +107,11 @@ final class RoadRows {
     Optional<String> night = seen.night(application.cues().seen());
     List<String> cells = new ArrayList<>();
     cells.add(Integer.toString(sheet.number()));
-    cells.add(ApproachWriter.title(words, braked.approach().target()));
+    String title = ApproachWriter.title(words, braked.approach().target());
+    cells.add(
+        sheet.forStep(application)
+            ? words.text("road.for-step", title, orders.purpose(application))
+            : title);
     cells.add(words.place(application.point(), target));
     cells.add(day.orElse(words.text("road.none")));
     cells.add(
@@ -119,8 +127,8 @@ final class RoadRows {
         .forEach(cells::add);
     if (fallback().isPresent()) {
       cells.add(
-          rung(application.cases().get(0))
-              .map(r -> last(r.latest(), target))
+          ofStep(braked)
+              .or(() -> rung(application.cases().get(0)).map(r -> last(r.latest(), target)))
               .orElse(words.text("dash")));
     }
     Optional<PrintedAnswer> answer = application.told().toUse();
@@ -165,6 +173,31 @@ final class RoadRows {
         .filter(b -> b.stage() == Stage.FIRST || b.stage() == Stage.MAIN)
         .map(b -> orders.number(b.pressure()))
         .collect(Collectors.joining(words.text("road.then")));
+  }
+
+  /**
+   * Up a terminal platform, the last place at which the first step is still kept, where that is
+   * earlier than the one for the stand.
+   */
+  private Optional<String> ofStep(RoadWriter.Braked braked) {
+    return braked
+        .approach()
+        .first()
+        .filter(Application::forStep)
+        .flatMap(a -> earlier(a.cases().get(0), a.toStand().get(0)))
+        .map(atM -> words.placeTo(atM, braked.approach().target()));
+  }
+
+  private static Optional<Double> earlier(CaseResult step, CaseResult stand) {
+    return fallbackM(step).filter(atM -> fallbackM(stand).filter(standM -> standM < atM).isEmpty());
+  }
+
+  private static Optional<Double> fallbackM(CaseResult result) {
+    return result.ladder().stream()
+        .filter(r -> r.brake().role() == BrakeSystem.Role.FALLBACK)
+        .findFirst()
+        .flatMap(r -> r.latest().point())
+        .map(Latest.Point::printedM);
   }
 
   private String last(PrintedLatest latest, PrintedTarget target) {

@@ -101,7 +101,9 @@ class TerminalRailsTest {
     assertThat(tooFast).isEmpty();
   }
 
-  /** A lower speed on the way has its own page: whoever is too fast there is told to brake there. */
+  /**
+   * A lower speed on the way has its own page: whoever is too fast there is told to brake there.
+   */
   @Test
   void anotherLowerSpeedOnTheWayDoesNotBringThePointForward() {
     int looked = 0;
