@@ -109,7 +109,8 @@ final class LadderCells {
     return does.equals(new PrintedCommand.Release());
   }
 
-  private static String service(PrintedCase c) {
+  /** What the brake of the plan is called. */
+  static String service(PrintedCase c) {
     return c.ladder().stream()
         .map(PrintedRung::brake)
         .filter(b -> b.kind() == PrintedBrake.Kind.SERVICE)

@@ -198,7 +198,7 @@ final class LadderWriter {
     PrintedCase first = application.told();
     rows.add(
         row(
-            words.text("ladder.planned"),
+            words.text("ladder.planned", LadderCells.service(first)),
             cases,
             cells::point,
             c -> c.point().flatMap(PrintedPoint::pastLast).isPresent()));

@@ -38,12 +38,6 @@ final class PlannedPoints {
   /** Up a terminal platform a train is not braked to less than this share of a step's speed. */
   private static final double ROLLS_ON_SHARE = 0.6;
 
-  /**
-   * A stop may be short by this share of a long braking, so that its place is one on the mileage:
-   * nobody can see a metre from a thousand metres away.
-   */
-  private static final double FAR_SHARE = 0.02;
-
   private final Assignment assignment;
   private final TrainModels bench;
   private final Places places;
@@ -89,22 +83,34 @@ final class PlannedPoints {
     Braking usual = Braking.of(assignment, bench, piece.target());
     Rail rail = new Rail(piece, planned, bench.plannedStepper(adhesion), rollOn);
     if (rollOn.isPresent()) {
-      double unit = assignment.path().units().speedUnitMps();
-      double triedMps = Double.POSITIVE_INFINITY;
-      for (double mps = rollOn.get().releaseMps(); mps > 0; mps -= unit) {
-        Braking down = Braking.downTo(assignment, bench, piece.target(), mps);
-        if (down.aimMps() >= triedMps) {
-          break;
-        }
+      for (Braking down : letGoLower(piece.target(), rollOn.get())) {
         PlannedPoint point = in(adhesion, rail, down, approach);
         if (point.atM().isPresent()) {
           return point;
         }
-        triedMps = down.aimMps();
       }
       rail = new Rail(piece, planned, bench.plannedStepper(adhesion), Optional.empty());
     }
     return in(adhesion, rail, usual, approach);
+  }
+
+  /** Techniques that let go where the plan does and lower; where none does, those above it. */
+  private List<Braking> letGoLower(Target target, RollOn rollOn) {
+    double unit = assignment.path().units().speedUnitMps();
+    List<Braking> all = new ArrayList<>();
+    for (double mps = rollOn.releaseMps(); mps > 0; mps -= unit) {
+      Braking down = Braking.downTo(assignment, bench, target, mps);
+      if (!all.isEmpty() && down.aimMps() >= all.get(all.size() - 1).aimMps()) {
+        break;
+      }
+      all.add(down);
+    }
+    List<Braking> low =
+        all.stream()
+            .filter(b -> b.releases())
+            .filter(b -> b.releasedAtMps() <= rollOn.releaseMps() + Slack.SPEED_MPS)
+            .toList();
+    return low.isEmpty() ? all : low;
   }
 
   private PlannedPoint in(AdhesionCase adhesion, Rail rail, Braking nominal, int approach) {
@@ -174,12 +180,10 @@ final class PlannedPoints {
     Grid usual = x -> places.onGrid(x, piece.target());
     Grid fine = x -> places.toTheUnit(x, piece.target());
     Optional<PlannedPoint> crawls = Optional.empty();
-    for (Search search :
-        List.of(new Search(usual, 0), new Search(usual, FAR_SHARE), new Search(fine, 0))) {
-      Grid grid = search.grid();
+    for (Grid grid : List.of(usual, fine)) {
       double at = grid.atOrBefore(latest);
       for (int i = 0; i < settings.fallback().places() && at >= low; i++) {
-        for (Braking meets : rail.meeting(limit, light, at, search.shortShare())) {
+        for (Braking meets : rail.meeting(limit, light, at)) {
           PlannedPoint found = rail.point(at, light, meets, approach);
           if (!piece.target().isTerminalStep() || rail.rollsOn(meets, at)) {
             return found;
@@ -196,9 +200,6 @@ final class PlannedPoints {
   private interface Grid {
     double atOrBefore(double exactM);
   }
-
-  /** By which share of the braking a stop may be short, where that is more than its tolerance. */
-  private record Search(Grid grid, double shortShare) {}
 
   /** The run of one piece on one rail, tried out. */
   private final class Rail {
@@ -246,7 +247,7 @@ final class PlannedPoints {
      * the train, braked before, stands already. Up a terminal platform the second may be wanted
      * where the first meets the step too; else it is not looked for then.
      */
-    List<Braking> meeting(Limit limit, Braking light, double atM, double shortShare) {
+    List<Braking> meeting(Limit limit, Braking light, double atM) {
       List<Braking> out = new ArrayList<>();
       if (at(atM).speedMps() <= Slack.SPEED_MPS) {
         return out;
@@ -254,11 +255,11 @@ final class PlannedPoints {
       piece
           .braking()
           .map(limit::lighter)
-          .filter(b -> carried(limit, b, atM) && meets(b, atM, shortShare))
+          .filter(b -> carried(limit, b, atM) && meets(b, atM))
           .ifPresent(out::add);
       if (out.isEmpty() || piece.target().isTerminalStep()) {
         Optional.of(solved(light, atM))
-            .filter(b -> carried(limit, b, atM) && meets(b, atM, shortShare))
+            .filter(b -> carried(limit, b, atM) && meets(b, atM))
             .ifPresent(out::add);
       }
       return out;
@@ -308,7 +309,7 @@ final class PlannedPoints {
     }
 
     /** Whether it comes to the target as it should: no further, and no shorter than a stop may. */
-    boolean meets(Braking braking, double atM, double shortShare) {
+    boolean meets(Braking braking, double atM) {
       if (!keeps(braking, atM)) {
         return false;
       }
@@ -318,8 +319,7 @@ final class PlannedPoints {
         return false;
       }
       if (target.standsThere()) {
-        double toleranceM = assignment.policy().margins().stopTolerance().metres();
-        return shortM <= Math.max(toleranceM, shortShare * (target.atM() - atM));
+        return shortM <= assignment.policy().margins().stopTolerance().metres();
       }
       StopReason ended = stepper.advance(until.clear().place(target.atM()));
       return ended == StopReason.PLACE
