@@ -13,11 +13,9 @@ import gradepost.told.PrintedLatest;
 import gradepost.told.PrintedPoint;
 import gradepost.told.PrintedRung;
 import gradepost.told.PrintedTarget;
-import gradepost.told.print.PrintedLength;
 import gradepost.told.print.PrintedPlace;
 import gradepost.told.print.PrintedSpeed;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -171,19 +169,11 @@ final class AnswerWriter {
       return Optional.of(words.text("answer.borne-board", overspeed));
     }
     return Optional.of(
-        leastToBuffers(answer)
-            .map(left -> words.text("answer.borne-buffers", left.text()))
+        answer
+            .leftToBuffers()
+            .map(left -> words.text("answer.borne-buffers", left.text(), told.rail()))
             .orElseGet(
                 () -> words.text(signalFollows ? "answer.borne-stop" : "answer.borne-platform")));
-  }
-
-  /** On the rail on which least room is left. */
-  private Optional<PrintedLength> leastToBuffers(PrintedAnswer answer) {
-    return application.cases().stream()
-        .flatMap(c -> c.answers().stream())
-        .filter(a -> a.brake().equals(answer.brake()))
-        .flatMap(a -> a.leftToBuffers().stream())
-        .min(Comparator.comparingDouble(PrintedLength::metres));
   }
 
   /** Whether the last recourse comes to the same as a brake before it. */
