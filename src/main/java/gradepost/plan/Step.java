@@ -6,9 +6,9 @@ import java.util.List;
 /**
  * One numbered instruction: an action, or what is one movement of the mind: a power handle taken
  * through its notches, a first application with the main one behind it, a running brake test with
- * its release.
+ * its release, a brake that is eased again as the speed drops.
  *
- * @param actions never empty; all but the first follow after a time
+ * @param actions never empty; all but the first follow after a time, or as the speed drops
  */
 public record Step(List<Action> actions) {
   public Step {
@@ -22,10 +22,11 @@ public record Step(List<Action> actions) {
     for (Action action : actions) {
       boolean follows =
           !open.isEmpty()
-              && action.trigger().after().isPresent()
-              && ((power(action) && power(open.get(0)))
-                  || mainAfterFirst(open, action)
-                  || releaseAfterTest(open, action));
+              && (easedAgain(open, action)
+                  || (action.trigger().after().isPresent()
+                      && ((power(action) && power(open.get(0)))
+                          || mainAfterFirst(open, action)
+                          || releaseAfterTest(open, action))));
       if (!follows && !open.isEmpty()) {
         out.add(new Step(open));
         open.clear();
@@ -51,6 +52,12 @@ public record Step(List<Action> actions) {
 
   private static boolean releaseAfterTest(List<Action> open, Action action) {
     return open.size() == 1 && is(Command.Stage.TEST, open.get(0)) && action.command().isRelease();
+  }
+
+  private static boolean easedAgain(List<Action> open, Action action) {
+    return is(Command.Stage.EASE, open.get(0))
+        && is(Command.Stage.EASE, action)
+        && action.trigger().isDropping();
   }
 
   private static boolean is(Command.Stage stage, Action action) {

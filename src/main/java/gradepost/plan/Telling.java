@@ -154,8 +154,7 @@ public final class Telling {
             .map(
                 x ->
                     new PrintedOrder.Further(
-                        command(grid, x.command()),
-                        grid.time(x.trigger().after().orElseThrow().seconds())))
+                        command(grid, x.command()), trigger(grid, x.trigger())))
             .toList();
     Action first = step.first();
     return new PrintedOrder(

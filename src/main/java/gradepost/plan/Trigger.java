@@ -27,6 +27,12 @@ public sealed interface Trigger {
         place -> false, up -> false, down -> false, after -> false, start -> true, stands -> false);
   }
 
+  /** Whether a speed is waited for that drops. */
+  default boolean isDropping() {
+    return match(
+        place -> false, up -> false, down -> true, after -> false, start -> false, stands -> false);
+  }
+
   /** The place, where one is waited for. */
   default Optional<AtPlace> place() {
     return match(

@@ -2,6 +2,7 @@ package gradepost.told;
 
 import gradepost.told.print.PrintedSpeed;
 import gradepost.told.print.PrintedTime;
+import java.util.Optional;
 
 /** What the driver waits for, as printed. */
 public sealed interface PrintedTrigger {
@@ -33,6 +34,16 @@ public sealed interface PrintedTrigger {
   /** Whether what it waits for comes at the place that is printed; else that is about right. */
   default boolean atItsPlace() {
     return this instanceof AtPlace || this instanceof Start || this instanceof Standstill;
+  }
+
+  /** The time, where one is waited for. */
+  default Optional<PrintedTime> waited() {
+    return this instanceof After after ? Optional.of(after.time()) : Optional.empty();
+  }
+
+  /** The speed, where one is waited for that drops. */
+  default Optional<PrintedSpeed> dropped() {
+    return this instanceof SpeedDownTo down ? Optional.of(down.speed()) : Optional.empty();
   }
 
   /** The front of the train is at the place that is printed with it. */

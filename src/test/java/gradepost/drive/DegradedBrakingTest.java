@@ -179,7 +179,7 @@ class DegradedBrakingTest {
       PrintedOrder order = step.order();
       List<PrintedOrder.Further> further =
           order.further().stream()
-              .map(f -> new PrintedOrder.Further(eased(f.does()), f.after()))
+              .map(f -> new PrintedOrder.Further(eased(f.does()), f.on()))
               .toList();
       steps.add(
           new PrintedStep(

@@ -169,8 +169,15 @@ final class PlateWriter {
     PrintedOrder order = sheet.steps().get(line - 1).order();
     String first = orders.gauge(order.does());
     return order.further().stream()
+        .flatMap(
+            f ->
+                f
+                    .on()
+                    .waited()
+                    .map(
+                        t -> words.text("plate.then", first, orders.gauge(f.does()), words.time(t)))
+                    .stream())
         .findFirst()
-        .map(f -> words.text("plate.then", first, orders.gauge(f.does()), words.time(f.after())))
         .orElse(first);
   }
 

@@ -6,7 +6,7 @@ import gradepost.told.PrintedCommand;
 import gradepost.told.PrintedOrder;
 import gradepost.told.PrintedTrigger;
 import gradepost.told.print.PrintedPressure;
-import gradepost.told.print.PrintedTime;
+import gradepost.told.print.PrintedSpeed;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -188,59 +188,66 @@ public final class ActionWords {
 
   /** What the gauge shows after each part of an order. */
   public String gauge(PrintedOrder order) {
-    return main(order)
-        .map(m -> words.text("gauge.then", gauge(order.does()), gauge(m.does())))
-        .orElseGet(() -> gauge(order.does()));
-  }
-
-  /** The main application behind a first one. */
-  private static Optional<PrintedOrder.Further> main(PrintedOrder order) {
-    return order.further().stream().filter(f -> f.does().brake().isPresent()).findFirst();
-  }
-
-  /** The release that ends a running brake test. */
-  private static Optional<PrintedOrder.Further> release(PrintedOrder order) {
     return order.further().stream()
-        .filter(f -> f.does().equals(new PrintedCommand.Release()))
-        .findFirst();
+        .map(PrintedOrder.Further::does)
+        .filter(does -> does.brake().isPresent())
+        .map(this::gauge)
+        .reduce(gauge(order.does()), (shown, next) -> words.text("gauge.then", shown, next));
   }
 
-  private String released(String plain, PrintedOrder order) {
-    return release(order)
-        .map(r -> words.text("do.then-release", plain, words.time(r.after())))
-        .orElse(plain);
+  /**
+   * Behind the first part of an order that is no power, each that follows: the main application,
+   * the release that ends a running brake test, or less brake as the speed drops.
+   *
+   * @param brake the key of a further brake by the time or speed that is waited for
+   */
+  private String behind(String first, PrintedOrder order, Function<PrintedTrigger, String> brake) {
+    if (order.does().power().isPresent()) {
+      return first;
+    }
+    String told = first;
+    for (PrintedOrder.Further f : order.further()) {
+      String key = f.does().brake().isPresent() ? brake.apply(f.on()) : "do.then-release";
+      told = words.text(key, told, waited(f.on()), gauge(f.does()));
+    }
+    return told;
+  }
+
+  /** The bare time or speed. */
+  private String waited(PrintedTrigger on) {
+    return on.waited()
+        .map(words::time)
+        .or(() -> on.dropped().map(PrintedSpeed::text))
+        .orElseThrow();
   }
 
   /** A whole order in a few words: a power handle with its notches, and the wait for each. */
   String todo(PrintedOrder order) {
-    if (order.further().isEmpty() || main(order).isPresent() || release(order).isPresent()) {
+    if (order.further().isEmpty() || order.does().power().isEmpty()) {
       return todo(order.does());
     }
     PrintedOrder.Further last = order.further().get(order.further().size() - 1);
     String through =
         words.text(
             "do.power-through", first(order), bare(last.does().power().orElseThrow().notch()));
-    List<PrintedTime> waits = order.further().stream().map(PrintedOrder.Further::after).toList();
+    List<String> waits = order.further().stream().map(f -> waited(f.on())).toList();
     return waits.stream().distinct().count() == 1
-        ? words.text("do.power-each", through, words.time(waits.get(0)))
-        : words.text(
-            "do.power-after",
-            through,
-            waits.stream().map(words::time).collect(Collectors.joining(words.text("do.then"))));
+        ? words.text("do.power-each", through, waits.get(0))
+        : words.text("do.power-after", through, String.join(words.text("do.then"), waits));
   }
 
   /**
    * A whole order in a few words: a power handle with its notches, and the wait for each; a first
-   * application, and when the main one follows; a brake test, and when it ends. Where more than one
-   * application is made, it says what this one is for.
+   * application, and when the main one follows; a brake test, and when it ends; less brake, and at
+   * what speed still less. Where more than one application is made, it says what this one is for.
    *
    * @param begun the application that it begins, where that is to be named
    */
   public String todo(PrintedOrder order, Optional<PrintedApplication> begun) {
-    String first = named(todo(order), begun);
-    return main(order)
-        .map(m -> words.text("do.first-main", first, words.time(m.after())))
-        .orElseGet(() -> released(first, order));
+    return behind(
+        named(todo(order), begun),
+        order,
+        on -> on.waited().isPresent() ? "do.first-main" : "do.ease-again");
   }
 
   private String named(String plain, Optional<PrintedApplication> begun) {
@@ -287,9 +294,7 @@ public final class ActionWords {
             .orElse(plain);
     String when = when(order.on());
     String first = when.isEmpty() ? todo : words.text("do.when", todo, when);
-    return main(order)
-        .map(m -> words.text("do.then-main", first, gauge(m.does()), words.time(m.after())))
-        .orElseGet(() -> released(first, order));
+    return behind(first, order, on -> on.waited().isPresent() ? "do.then-main" : "do.then-ease");
   }
 
   /** A whole braking in a line: first pressure, and when the brake is worked again. */
@@ -305,11 +310,7 @@ public final class ActionWords {
     return Stream.concat(
         Stream.of(stage(order, spelt)),
         order.further().stream()
-            .map(
-                f ->
-                    stage(
-                        new PrintedOrder(new PrintedTrigger.After(f.after()), f.does(), List.of()),
-                        spelt)));
+            .map(f -> stage(new PrintedOrder(f.on(), f.does(), List.of()), spelt)));
   }
 
   /** The same with bare pressures, where a heading has the unit. */

@@ -125,7 +125,7 @@ public record ToldInstructions(
         for (PrintedOrder.Further further : order.further()) {
           out.add(
               new Instruction(
-                  target, new Trigger.After(further.after().seconds()), command(further.does())));
+                  target, trigger(further.on(), step.where()), command(further.does())));
         }
       }
       return begins < 0

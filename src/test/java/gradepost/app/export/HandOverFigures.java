@@ -98,7 +98,10 @@ final class HandOverFigures {
     return action.at("/trigger/kind").textValue();
   }
 
-  /** Notch after notch is one instruction, a first application with the main one, a brake test. */
+  /**
+   * Notch after notch is one instruction, a first application with the main one, a brake test, and
+   * a brake that is eased again as the speed drops.
+   */
   private static List<List<JsonNode>> grouped(JsonNode actions) {
     List<List<JsonNode>> out = new ArrayList<>();
     for (JsonNode action : actions) {
@@ -116,7 +119,12 @@ final class HandOverFigures {
               && open.size() == 1
               && command(action).equals("Release")
               && open.get(0).at("/command/stage").asText().equals("TEST");
-      if (notch || main || released) {
+      boolean eased =
+          trigger(action).equals("SpeedDownTo")
+              && !open.isEmpty()
+              && action.at("/command/stage").asText().equals("EASE")
+              && open.get(0).at("/command/stage").asText().equals("EASE");
+      if (notch || main || released || eased) {
         open.add(action);
       } else {
         out.add(new ArrayList<>(List.of(action)));
@@ -205,7 +213,15 @@ final class HandOverFigures {
    * @param waits whether what it waits for is told; else only the time and the speed are
    */
   private void order(List<JsonNode> actions, boolean waits) {
-    JsonNode on = actions.get(0).get("trigger");
+    on(actions.get(0).get("trigger"), waits);
+    does(actions.get(0).get("command"));
+    for (JsonNode further : actions.subList(1, actions.size())) {
+      does(further.get("command"));
+      on(further.get("trigger"), true);
+    }
+  }
+
+  private void on(JsonNode on, boolean waits) {
     switch (on.get("kind").textValue()) {
       case "SpeedUpTo" -> {
         if (waits) {
@@ -216,12 +232,6 @@ final class HandOverFigures {
           out.add("PrintedTrigger.SpeedDownTo.speed", grid.speed(number(on, "speedMps")));
       case "After" -> out.add("PrintedTrigger.After.time", Math.round(number(on, "seconds")));
       default -> {}
-    }
-    does(actions.get(0).get("command"));
-    for (JsonNode further : actions.subList(1, actions.size())) {
-      does(further.get("command"));
-      out.add(
-          "PrintedOrder.Further.after", Math.round(further.at("/trigger/seconds").doubleValue()));
     }
   }
 

@@ -45,7 +45,6 @@ final class PrintedSources {
           of("PrintedStep.where", RUN, ACTION + "atM", "units/placeM", "track/sections/toM"),
           of("PrintedStep.speed", RUN, ACTION + "speedMps", "train/planned/effort/effortN"),
           of("PrintedStep.sinceLast", RUN, ACTION + "timeS"),
-          of("PrintedOrder.Further.after", RUN, ACTION + "trigger/seconds"),
           of("PrintedTrigger.SpeedUpTo.speed", RUN, ACTION + "trigger/speedMps"),
           of("PrintedTrigger.SpeedDownTo.speed", RUN, ACTION + "trigger/speedMps"),
           of("PrintedTrigger.After.time", RUN, ACTION + "trigger/seconds"),

@@ -30,8 +30,7 @@ class ActionWordsTest {
     List<PrintedOrder.Further> further = new ArrayList<>();
     for (long wait : waits) {
       further.add(
-          new PrintedOrder.Further(
-              new PrintedCommand.Power(further.size() + 1), new PrintedTime(wait)));
+          new PrintedOrder.Further(new PrintedCommand.Power(further.size() + 1), after(wait)));
     }
     return orders.todo(
         new PrintedOrder(new PrintedTrigger.Start(), new PrintedCommand.Power(0), further));
@@ -57,13 +56,38 @@ class ActionWordsTest {
             new PrintedTrigger.AtPlace(),
             brake(grid, 15, PrintedCommand.Stage.FIRST),
             List.of(
-                new PrintedOrder.Further(
-                    brake(grid, 32, PrintedCommand.Stage.MAIN), new PrintedTime(4))));
+                new PrintedOrder.Further(brake(grid, 32, PrintedCommand.Stage.MAIN), after(4))));
     assertThat(orders.todo(order, Optional.empty())).isEqualTo("first application, main 4 s later");
     assertThat(orders.gauge(order)).isEqualTo("15 psi, 32 psi");
     assertThat(orders.whole(order, Optional.empty()))
         .isEqualTo("first application, 15 psi, then 32 psi 4 s later");
     assertThat(orders.technique(List.of(order))).isEqualTo("15 psi, 32 psi after 4 s");
+  }
+
+  @Test
+  void aBrakeThatIsEasedAgainIsOneOrder() {
+    PrintGrid grid = new PrintGrid(assignment.path());
+    PrintedOrder order =
+        new PrintedOrder(
+            droppedTo(grid, 12),
+            brake(grid, 14, PrintedCommand.Stage.EASE),
+            List.of(
+                new PrintedOrder.Further(
+                    brake(grid, 11, PrintedCommand.Stage.EASE), droppedTo(grid, 4))));
+    assertThat(orders.todo(order, Optional.empty())).isEqualTo("ease, again at 4 mph");
+    assertThat(orders.gauge(order)).isEqualTo("14 psi, 11 psi");
+    assertThat(orders.whole(order, Optional.empty()))
+        .isEqualTo("ease, 14 psi, at 12 mph, dropping, then 11 psi at 4 mph");
+    assertThat(orders.technique(List.of(order))).isEqualTo("14 psi at 12 mph, 11 psi at 4 mph");
+  }
+
+  private static PrintedTrigger after(long seconds) {
+    return new PrintedTrigger.After(new PrintedTime(seconds));
+  }
+
+  /** 0.44704 m/s is a mile an hour, by definition of the mile. */
+  private static PrintedTrigger droppedTo(PrintGrid grid, double mph) {
+    return new PrintedTrigger.SpeedDownTo(grid.speed(mph * 0.44704 + 1e-9));
   }
 
   private static PrintedCommand.Brake brake(

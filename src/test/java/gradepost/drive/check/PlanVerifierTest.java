@@ -52,7 +52,7 @@ class PlanVerifierTest {
     PrintGrid grid = new PrintGrid(assignment.path());
     Target.OfApproach first =
         Targets.of(assignment, Ceiling.of(assignment)).get(0).ofApproach().orElseThrow();
-    PrintedTime wait = new PrintedTime(3);
+    PrintedTrigger wait = new PrintedTrigger.After(new PrintedTime(3));
     PrintedOrder away =
         new PrintedOrder(
             new PrintedTrigger.Start(),
