@@ -8,6 +8,7 @@ import java.util.List;
  *
  * @param id the target of links
  * @param rails what each state of the rail is, other than the planned one
+ * @param railsBeside whether there is room for that beside the title of the part
  * @param notes what is told below the rows, a sentence each
  * @param others whether the lower speeds and other routes stand at its foot
  */
@@ -15,6 +16,7 @@ public record RoadSheet(
     String id,
     String title,
     String rails,
+    boolean railsBeside,
     RoadChart chart,
     Table table,
     List<String> notes,
@@ -25,6 +27,6 @@ public record RoadSheet(
 
   /** The same with other marks in its table. */
   public RoadSheet with(Table marked) {
-    return new RoadSheet(id, title, rails, chart, marked, notes, others);
+    return new RoadSheet(id, title, rails, railsBeside, chart, marked, notes, others);
   }
 }

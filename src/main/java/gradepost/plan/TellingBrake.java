@@ -173,8 +173,15 @@ final class TellingBrake {
         c.plannedM()
             .map(
                 at ->
-                    point(
-                        c, at, of, planned, whole && !planned ? cue(a, c, at, of) : Seen.NOTHING)),
+                    planned
+                        ? point(c, at, of, a.brakingSpeedMps(), List.of(planned(c)), Seen.NOTHING)
+                        : point(
+                            c,
+                            at,
+                            of,
+                            c.actions().get(0).speedMps(),
+                            technique(c.actions()),
+                            whole ? cue(a, c, at, of) : Seen.NOTHING)),
         c.ownRun(),
         c.ladder().stream()
             .map(r -> new PrintedRung(Telling.brake(r.brake()), latest(r, of.atM(), told && whole)))
@@ -189,19 +196,25 @@ final class TellingBrake {
     return same && cues.noFaster(c, atM) ? Seen.NOTHING : cues.onAnotherRail(c, atM);
   }
 
-  private PrintedPoint point(CaseResult c, double atM, Target of, boolean planned, Seen cue) {
-    List<PrintedOrder> technique =
-        planned ? List.of(stage(new PrintedTrigger.AtPlace(), mainOf(c))) : technique(c.actions());
+  private PrintedPoint point(
+      CaseResult c, double atM, Target of, double mps, List<PrintedOrder> technique, Seen cue) {
     return new PrintedPoint(
-        grid.placeTo(atM, of.atM()), technique, cue, c.pastLastM().map(grid::lengthUp));
+        grid.placeTo(atM, of.atM()),
+        grid.speed(mps),
+        technique,
+        cue,
+        c.pastLastM().map(grid::lengthUp));
   }
 
   private List<PrintedOrder> technique(List<Action> actions) {
     return actions.stream().filter(a -> !a.command().isStand()).map(this::stage).toList();
   }
 
-  private PrintedCommand mainOf(CaseResult c) {
-    return new PrintedCommand.Brake(grid.pressure(c.mainPressurePa()), PrintedCommand.Stage.MAIN);
+  /** Of the planned rail, only the main application. */
+  private PrintedOrder planned(CaseResult c) {
+    return stage(
+        new PrintedTrigger.AtPlace(),
+        new PrintedCommand.Brake(grid.pressure(c.mainPressurePa()), PrintedCommand.Stage.MAIN));
   }
 
   /** A braking told in one line has no stages, only pressures, speeds and times. */

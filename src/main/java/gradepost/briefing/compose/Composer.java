@@ -135,17 +135,19 @@ public final class Composer {
     String direction = a.route().nameOf(a.direction());
     Optional<Table> lower = new LowerWriter(plan, lineside).table(id);
     Table seldom = new SeldomWriter(plan, lineside).seldom(id);
-    return new Part(
-        id,
+    String title =
         messages.text(
             "part.title",
             direction,
             a.calls().get(0).station().name(),
             a.calls().get(a.calls().size() - 1).station().name(),
-            a.trainName()),
+            a.trainName());
+    return new Part(
+        id,
+        title,
         messages.text("part.head", direction, a.trainName()),
         summary(plan, words),
-        new RoadWriter(plan, lineside).sheets(id, lower, seldom),
+        new RoadWriter(plan, lineside).sheets(id, title, lower, seldom),
         new TrainWriter(plan, words).page(id),
         line.sheets(id),
         pages,

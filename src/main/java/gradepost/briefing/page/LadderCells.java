@@ -84,6 +84,11 @@ final class LadderCells {
         : point.technique();
   }
 
+  /** Whether this point is printed with the place of the planned rail. */
+  boolean samePlace(PrintedPoint point) {
+    return words.place(point.place(), target).equals(words.place(application.point(), target));
+  }
+
   /** Whether the technique of this point is that of the instructions. */
   boolean taughtAlike(PrintedPoint point) {
     if (application.line() == 0) {
@@ -95,18 +100,14 @@ final class LadderCells {
             .map(PrintedStep::order)
             .filter(o -> !o.does().equals(new PrintedCommand.Stand()))
             .toList();
-    List<PrintedOrder> own = point.technique();
-    boolean more =
-        !target.isStop()
-            && told.size() > own.size()
-            && told.stream().skip(own.size()).allMatch(o -> release(o.does()));
     // That the brake comes off behind the board is told of the planned run only.
-    List<PrintedOrder> compared = more ? told.subList(0, own.size()) : told;
-    return orders.technique(compared).equals(orders.technique(own));
-  }
-
-  private static boolean release(PrintedCommand does) {
-    return does.equals(new PrintedCommand.Release());
+    boolean releases =
+        !target.isStop()
+            && !told.isEmpty()
+            && told.get(told.size() - 1).does().equals(new PrintedCommand.Release());
+    String own = orders.technique(point.technique());
+    return orders.technique(told).equals(own)
+        || (releases && orders.technique(told.subList(0, told.size() - 1)).equals(own));
   }
 
   /** What the brake of the plan is called. */

@@ -126,7 +126,7 @@ final class PlateWriter {
     for (PrintedCase c : a.cases().subList(1, a.cases().size())) {
       String other =
           c.point()
-              .map(p -> other(sheet.target(), a, c, p, cells))
+              .map(p -> other(sheet.target(), p, cells))
               .orElseGet(() -> words.text("plate.other-none"));
       rails.computeIfAbsent(other, k -> new ArrayList<>()).add(c.rail());
     }
@@ -139,29 +139,12 @@ final class PlateWriter {
   }
 
   /** The point on another rail; at the same place it has the same cue. */
-  private String other(
-      PrintedTarget target,
-      PrintedApplication a,
-      PrintedCase c,
-      PrintedPoint p,
-      LadderCells cells) {
-    if (p.place().equals(a.point())) {
+  private String other(PrintedTarget target, PrintedPoint p, LadderCells cells) {
+    if (cells.samePlace(p)) {
       return words.text(cells.taughtAlike(p) ? "plate.other-same" : "plate.other-place");
     }
-    return cues.other(at(words.place(p.place(), target), a, c), p.cue());
-  }
-
-  /** With the speed of the planned run there: it is not that of the point on the planned rail. */
-  private String at(String place, PrintedApplication a, PrintedCase c) {
-    return a.bySpeed().stream()
-        .filter(
-            r ->
-                r.poorest()
-                    .filter(p -> p.rail().equals(c.rail()) && p.at().asPlanned())
-                    .isPresent())
-        .findFirst()
-        .map(r -> words.text("plate.other-at", place, r.speed().text()))
-        .orElse(place);
+    String at = words.text("plate.other-at", words.place(p.place(), target), p.speed().text());
+    return cues.other(at, p.cue());
   }
 
   /** The first pressure, and the main one that follows it by the clock. */

@@ -31,15 +31,10 @@ final class RoadNotes {
     this.rule = rule;
   }
 
-  /** What the figures of a row are for, and what each other state of the rail is. */
+  /** What the lines of a row are for, and what each other state of the rail is. */
   String rails() {
     List<AdhesionCase> rails = plan.assignment().policy().adhesion();
-    String planned =
-        words.text(
-            "road.planned",
-            words.units().speedUnit(),
-            words.units().pressureUnit(),
-            rails.get(0).name());
+    String planned = words.text("road.planned", rails.get(0).name());
     return Stream.concat(
             Stream.of(planned),
             rails.stream()
@@ -52,7 +47,7 @@ final class RoadNotes {
   /**
    * For the targets behind one place, up to another, metres run.
    *
-   * @param grave whether a point on another rail is marked
+   * @param grave whether a brake to use is marked
    */
   List<String> below(double fromM, double toM, boolean grave) {
     List<String> checks = new ArrayList<>();
@@ -72,7 +67,7 @@ final class RoadNotes {
     }
     List<String> out = new ArrayList<>();
     if (grave) {
-      out.add(words.text("road.grave", plan.assignment().stock().service().shortName()));
+      out.add(words.text("road.grave"));
     }
     told("road.checks", checks).forEach(out::add);
     told("road.pages", pages).forEach(out::add);

@@ -18,26 +18,27 @@ final class RoadRoom {
   private static final double PAGE = (210 - 13 - 9.7) * MM;
 
   private static final double TITLE = 17;
+  private static final double TITLE_TYPE = 12;
 
   /** The drawing without its plot: two rows of names, the mileages and the bands. */
-  private static final double BANDS = 112;
+  private static final double BANDS = 97;
 
   /** As low as a plot may be. */
-  private static final double PLOT = 56;
+  private static final double PLOT = 52;
 
   private static final double TYPE = 9;
-  private static final double LINE = 1.1 * TYPE;
+  private static final double LINE = 1.06 * TYPE;
 
   /** Air and a rule. */
-  private static final double ROW = 2.5;
+  private static final double ROW = 2.1;
 
-  /** The point is a little larger than the other cells. */
-  private static final double LEAST_ROW = 11 + ROW;
+  /** The point is a little larger than the other cells, and as high. */
+  private static final double LEAST_ROW = 9.9 + ROW;
 
   /** Heading and air of a table below the rows. */
   private static final double HEADING = 17;
 
-  private static final double[] POINTS = {4.2, 40.4, 29.3, 45, 31.4, 6.5, 11};
+  private static final double[] POINTS = {4.2, 58, 29.3, 52.5, 50, 5.5, 10.5};
 
   /** The last one; those between share alike what is left. */
   private static final double FAILS = 25.5;
@@ -52,8 +53,7 @@ final class RoadRoom {
 
   private static final double LARGER = 10 / TYPE;
   private static final double[] LOWER = {51, 16.5, 12.5, 12.5, 39.5, 24.5, 25};
-  private static final double[] SELDOM = {17, 28, 26};
-  private static final double NOTE = 193;
+  private static final double[] SELDOM = {14, 26.5, 30.7};
 
   /** Between words, in type sizes. */
   private static final double SPACE = 0.2;
@@ -63,12 +63,34 @@ final class RoadRoom {
 
   private static final String LETTER = "W";
 
-  private RoadRoom() {}
+  /** Between the title and what the rails are, on one line. */
+  private static final double APART = 3;
+
+  private final boolean railsBeside;
+
+  /**
+   * @param title of the part, in large type, and {@code rails} beside or below it
+   */
+  RoadRoom(String title, String rails) {
+    double titleMm = TITLE_TYPE * wide(title, true) / MM;
+    this.railsBeside = titleMm + TYPE * wide(rails, false) / MM + APART <= WIDE;
+  }
+
+  private static double wide(String text, boolean bold) {
+    return Arrays.stream(text.split(" ", -1)).mapToDouble(w -> LineBreaks.width(w, bold)).sum()
+        + SPACE * text.chars().filter(c -> c == ' ').count();
+  }
+
+  /** Whether what the rails are stands beside the title. */
+  boolean railsBeside() {
+    return railsBeside;
+  }
 
   /** What is left for the drawing above these rows. */
-  static double above(Table points, List<String> notes) {
+  double above(Table points, List<String> notes) {
     double below = notes.isEmpty() ? 0 : note(String.join(" ", notes), WIDE);
-    return PAGE - TITLE - high(points, widths(points.columns().size())) - below;
+    double title = TITLE + (railsBeside ? 0 : note("", WIDE));
+    return PAGE - title - high(points, widths(points.columns().size())) - below;
   }
 
   private static double[] widths(int columns) {
@@ -80,9 +102,8 @@ final class RoadRoom {
   }
 
   /** The same with the lower speeds and other routes below them; empty where that is too little. */
-  static Optional<Double> above(
-      Table points, List<String> notes, Optional<Table> lower, Table seldom) {
-    double left = lower.map(t -> HEADING + note(t.note(), NOTE) + high(t, LOWER)).orElse(0.0);
+  Optional<Double> above(Table points, List<String> notes, Optional<Table> lower, Table seldom) {
+    double left = lower.map(t -> HEADING + high(t, LOWER)).orElse(0.0);
     double right = HEADING + high(seldom, SELDOM);
     return Optional.of(above(points, notes) - Math.max(left, right))
         .filter(room -> room >= BANDS + PLOT);
@@ -94,9 +115,14 @@ final class RoadRoom {
 
   private static double high(Table table, double[] widthsMm) {
     List<String> heads = table.columns().stream().map(Table.Column::heading).toList();
-    double rows =
-        table.rows().stream().mapToDouble(r -> row(lines(r.cells(), widthsMm, false))).sum();
+    double rows = table.rows().stream().mapToDouble(r -> high(r, widthsMm)).sum();
     return row(lines(heads, widthsMm, true)) + (table.rows().isEmpty() ? row(1) : rows);
+  }
+
+  /** A line for another rail stands close below the one before it. */
+  private static double high(Table.Row row, double[] widthsMm) {
+    int lines = lines(row.cells(), widthsMm, false);
+    return row.cells().get(0).isEmpty() ? LINE * lines : row(lines);
   }
 
   private static double row(int lines) {

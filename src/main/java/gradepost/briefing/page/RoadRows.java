@@ -2,7 +2,6 @@ package gradepost.briefing.page;
 
 import gradepost.briefing.Table;
 import gradepost.briefing.word.ActionWords;
-import gradepost.briefing.word.Reasons;
 import gradepost.briefing.word.SeenWords;
 import gradepost.briefing.word.Words;
 import gradepost.plan.Application;
@@ -15,15 +14,14 @@ import gradepost.told.PrintedAnswer;
 import gradepost.told.PrintedApplication;
 import gradepost.told.PrintedBrake;
 import gradepost.told.PrintedCase;
-import gradepost.told.PrintedCommand.Stage;
 import gradepost.told.PrintedLatest;
 import gradepost.told.PrintedOrder;
 import gradepost.told.PrintedPoint;
 import gradepost.told.PrintedRung;
-import gradepost.told.PrintedStep;
 import gradepost.told.PrintedTarget;
-import gradepost.told.print.PrintedSpeed;
+import gradepost.told.Seen;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -54,26 +52,11 @@ final class RoadRows {
     out.add(column("road.night", "text"));
     out.add(new Table.Column(words.units().speedUnit(), "number"));
     out.add(new Table.Column(words.units().pressureUnit(), "number"));
-    others().forEach(r -> out.add(new Table.Column(words.text("road.other-rail", r), "place")));
     fallback()
         .ifPresent(
-            brake ->
-                out.add(
-                    new Table.Column(words.text("road.last-place", brake, planned()), "place")));
+            brake -> out.add(new Table.Column(words.text("road.last-place", brake), "place")));
     out.add(new Table.Column(words.text("road.fails", service), "text"));
     return out;
-  }
-
-  /** The rail that the points are planned on. */
-  private String planned() {
-    return first().map(a -> a.cases().get(0).rail()).orElse("");
-  }
-
-  /** The other states of the rail. */
-  private List<String> others() {
-    return first()
-        .map(a -> a.cases().stream().skip(1).map(PrintedCase::rail).toList())
-        .orElse(List.of());
   }
 
   private Table.Column column(String key, String kind) {
@@ -96,96 +79,200 @@ final class RoadRows {
   }
 
   /**
+   * One for the planned rail, and one for the poorest of those that are told otherwise; one alone
+   * where nothing but the last place differs, with the earliest of them.
+   *
    * @param link the page that tells it all
    */
-  Table.Row row(RoadWriter.Braked braked, String link) {
-    InstructionSheet sheet = braked.sheet();
-    PrintedApplication application = braked.application();
-    PrintedTarget target = sheet.target();
-    PrintedStep step = sheet.steps().get(application.line() - 1);
-    Optional<String> day = seen.day(application.cues().seen());
-    Optional<String> night = seen.night(application.cues().seen());
-    List<String> cells = new ArrayList<>();
-    cells.add(Integer.toString(sheet.number()));
+  List<Table.Row> rows(RoadWriter.Braked braked, String link) {
+    Rails rails = new Rails(braked);
+    PrintedCase planned = rails.planned();
+    String number = Integer.toString(braked.sheet().number());
+    Optional<PrintedCase> earliest = rails.alone();
+    String title = title(braked);
+    List<Table.Row> out = new ArrayList<>();
+    out.add(
+        earliest
+            .map(c -> row(number, words.text("road.any-rail", title), rails, c, link))
+            .orElseGet(() -> row(number, title, rails, planned, link)));
+    if (earliest.isEmpty()) {
+      rails.poorest().ifPresent(p -> out.add(row("", rails.called(p), rails, p, link)));
+    }
+    return out;
+  }
+
+  private String title(RoadWriter.Braked braked) {
     String title = ApproachWriter.title(words, braked.approach().target());
-    cells.add(
-        sheet.forStep(application)
-            ? words.text("road.for-step", title, orders.purpose(application))
-            : title);
-    cells.add(words.place(application.point(), target));
-    cells.add(day.orElse(words.text("road.none")));
-    cells.add(
-        night.isPresent() && night.equals(day)
-            ? words.text("road.as-by-day")
-            : night.orElse(words.text("road.none")));
-    cells.add(Long.toString(step.speed().number()));
-    cells.add(pressures(step.order()));
-    LadderCells alike = new LadderCells(words, orders, sheet, application);
-    application.cases().stream()
-        .skip(1)
-        .map(c -> otherRail(application, c, target, alike))
-        .forEach(cells::add);
-    if (fallback().isPresent()) {
+    PrintedApplication application = braked.application();
+    return braked.sheet().forStep(application)
+        ? words.text("road.for-step", title, orders.purpose(application))
+        : title;
+  }
+
+  private static Table.Row row(
+      String number, String name, Rails rails, PrintedCase c, String link) {
+    Rails.Told told = rails.told(c);
+    List<String> cells = new ArrayList<>(List.of(number, name));
+    cells.addAll(told.before());
+    told.last().ifPresent(cells::add);
+    cells.add(told.fails());
+    return new Table.Row(cells, false, rails.grave(c), link);
+  }
+
+  /** The states of the rail at one application. */
+  private final class Rails {
+    private final RoadWriter.Braked braked;
+    private final PrintedApplication application;
+    private final PrintedTarget target;
+    private final LadderCells ladder;
+
+    Rails(RoadWriter.Braked braked) {
+      this.braked = braked;
+      this.application = braked.application();
+      this.target = braked.sheet().target();
+      this.ladder = new LadderCells(words, orders, braked.sheet(), application);
+    }
+
+    /**
+     * What the cells behind the name say.
+     *
+     * @param last the last place for the next brake, where there is a column for it
+     */
+    record Told(List<String> before, Optional<String> last, String fails) {
+      boolean alike(Told other) {
+        return before.equals(other.before) && fails.equals(other.fails);
+      }
+    }
+
+    PrintedCase planned() {
+      return application.cases().get(0);
+    }
+
+    private Stream<PrintedCase> others() {
+      return application.cases().stream().skip(1);
+    }
+
+    /** Where all are told alike but for the last place, that with the earliest. */
+    Optional<PrintedCase> alone() {
+      return others().findAny().isPresent()
+              && others().allMatch(c -> told(c).alike(told(planned())))
+          ? application.cases().stream().min(Comparator.comparingDouble(this::lastM))
+          : Optional.empty();
+    }
+
+    /** Of the others that are told otherwise, the one with no point, or the earliest. */
+    Optional<PrintedCase> poorest() {
+      return others()
+          .filter(c -> !told(c).equals(told(planned())))
+          .reduce((p, c) -> pointM(c) <= pointM(p) ? c : p);
+    }
+
+    private double pointM(PrintedCase c) {
+      return c.point()
+          .map(p -> words.grid().metres(p.place(), braked.targetM()))
+          .orElse(Double.NEGATIVE_INFINITY);
+    }
+
+    private double lastM(PrintedCase c) {
+      return ofStepM(c)
+          .or(() -> rung(c).flatMap(r -> atM(r.latest())))
+          .orElse(Double.NEGATIVE_INFINITY);
+    }
+
+    private Optional<Double> atM(PrintedLatest latest) {
+      return latest.match(
+          at -> Optional.of(words.grid().metres(at.place(), braked.targetM())),
+          nowhere -> Optional.empty());
+    }
+
+    /** Which rails its line is for; those that are as the planned one are named as such. */
+    String called(PrintedCase poorest) {
+      List<String> same = new ArrayList<>();
+      List<String> other = new ArrayList<>();
+      others()
+          .forEach(
+              c ->
+                  (told(c).equals(told(planned())) ? same : other)
+                      .add(c.equals(poorest) ? ladder.head(c) : c.rail()));
+      String rails = words.text("road.rails", String.join(words.text("road.or"), other));
+      return same.isEmpty()
+          ? rails
+          : words.text(
+              "road.rails-same",
+              rails,
+              String.join(words.text("road.and"), same),
+              planned().rail());
+    }
+
+    Told told(PrintedCase c) {
+      List<String> cells = new ArrayList<>();
+      Optional<PrintedPoint> point = c.point();
+      Optional<String> night = point.flatMap(p -> seen.night(cue(p)));
+      Optional<String> day = point.flatMap(p -> seen.day(cue(p))).or(() -> night);
       cells.add(
-          ofStep(braked)
-              .or(() -> rung(application.cases().get(0)).map(r -> last(r.latest(), target)))
-              .orElse(words.text("dash")));
+          c.equals(planned())
+              ? words.place(application.point(), target)
+              : point.map(p -> words.place(p.place(), target)).orElse(words.text("road.no-point")));
+      cells.add(day.orElse(words.text("road.none")));
+      cells.add(
+          night.isPresent() && night.equals(day)
+              ? words.text("road.as-by-day")
+              : night.orElse(words.text("road.none")));
+      cells.add(point.map(p -> Long.toString(p.speed().number())).orElse(words.text("dash")));
+      cells.add(point.map(p -> pressures(c, p)).orElse(words.text("dash")));
+      return new Told(
+          cells,
+          fallback().map(f -> last(c)),
+          c.toUse().map(RoadRows.this::does).orElse(words.text("dash")));
     }
-    Optional<PrintedAnswer> answer = application.told().toUse();
-    cells.add(answer.map(a -> fails(application, a)).orElse(words.text("dash")));
-    return new Table.Row(cells, false, answer.filter(a -> !a.suffices()).isPresent(), link);
-  }
 
-  /**
-   * The point on another rail, told where it or its pressures are others; grave where there is
-   * none, or where the brake to use is too late if the service brake fails there.
-   */
-  private String otherRail(
-      PrintedApplication application, PrintedCase c, PrintedTarget target, LadderCells alike) {
-    if (c.point().isEmpty()) {
-      return words.text("road.other-none");
+    private String last(PrintedCase c) {
+      return ofStepM(c)
+          .map(atM -> words.placeTo(atM, braked.approach().target()))
+          .or(() -> rung(c).map(r -> latest(r.latest(), target)))
+          .orElse(words.text("dash"));
     }
-    PrintedPoint point = c.point().get();
-    boolean grave = grave(c);
-    if (point.place().equals(application.point()) && alike.taughtAlike(point)) {
-      return words.text(grave ? "road.other-same-grave" : "road.other-same");
+
+    /** At the place that is told on the planned rail, a train that is no faster has its cue. */
+    private Seen cue(PrintedPoint p) {
+      boolean same = ladder.samePlace(p) && p.cue().equals(Seen.NOTHING);
+      return same ? application.cues().seen() : p.cue();
     }
-    return words.text(
-        grave ? "road.other-at-grave" : "road.other-at", words.place(point.place(), target));
-  }
 
-  /** Whether on another rail the brake to use is too late if the service brake fails there. */
-  static boolean anyGrave(RoadWriter.Braked braked) {
-    return braked.application().cases().stream()
-        .skip(1)
-        .anyMatch(c -> c.point().isPresent() && grave(c));
-  }
+    /** Of the first application, and of the main one that follows it by the clock. */
+    private String pressures(PrintedCase c, PrintedPoint p) {
+      List<PrintedOrder> technique =
+          c.equals(planned())
+              ? List.of(braked.sheet().steps().get(application.line() - 1).order())
+              : p.technique();
+      return technique.stream()
+          .takeWhile(o -> o.on().dropped().isEmpty())
+          .flatMap(
+              o ->
+                  Stream.concat(
+                      Stream.of(o.does()), o.further().stream().map(PrintedOrder.Further::does)))
+          .flatMap(does -> does.brake().stream())
+          .map(b -> orders.number(b.pressure()))
+          .collect(Collectors.joining(words.text("road.then")));
+    }
 
-  private static boolean grave(PrintedCase c) {
-    return c.toUse().filter(a -> !a.holds()).isPresent();
-  }
+    /**
+     * Up a terminal platform, the last place at which the first step is still kept, where that is
+     * earlier than the one for the stand.
+     */
+    private Optional<Double> ofStepM(PrintedCase c) {
+      int rail = application.cases().indexOf(c);
+      return braked
+          .approach()
+          .first()
+          .filter(Application::forStep)
+          .flatMap(a -> earlier(a.cases().get(rail), a.toStand().get(rail)));
+    }
 
-  /** Of the first application, and of the main one that follows it. */
-  private String pressures(PrintedOrder order) {
-    return Stream.concat(
-            Stream.of(order.does()), order.further().stream().map(PrintedOrder.Further::does))
-        .flatMap(does -> does.brake().stream())
-        .filter(b -> b.stage() == Stage.FIRST || b.stage() == Stage.MAIN)
-        .map(b -> orders.number(b.pressure()))
-        .collect(Collectors.joining(words.text("road.then")));
-  }
-
-  /**
-   * Up a terminal platform, the last place at which the first step is still kept, where that is
-   * earlier than the one for the stand.
-   */
-  private Optional<String> ofStep(RoadWriter.Braked braked) {
-    return braked
-        .approach()
-        .first()
-        .filter(Application::forStep)
-        .flatMap(a -> earlier(a.cases().get(0), a.toStand().get(0)))
-        .map(atM -> words.placeTo(atM, braked.approach().target()));
+    /** Whether the train passes its mark or board all the same, or there is no point at all. */
+    boolean grave(PrintedCase c) {
+      return c.point().isEmpty() || c.toUse().filter(a -> !a.holds()).isPresent();
+    }
   }
 
   private static Optional<Double> earlier(CaseResult step, CaseResult stand) {
@@ -200,29 +287,14 @@ final class RoadRows {
         .map(Latest.Point::printedM);
   }
 
-  private String last(PrintedLatest latest, PrintedTarget target) {
+  private String latest(PrintedLatest latest, PrintedTarget target) {
     return latest.match(
-        at -> words.place(at.place(), target),
-        nowhere -> words.text("road.nowhere", words.text(Reasons.key(nowhere.why()))));
+        at -> words.place(at.place(), target), nowhere -> words.text("road.nowhere"));
   }
 
-  /** On the rail that is told first, which is named where it is not the one planned on. */
-  private String fails(PrintedApplication application, PrintedAnswer answer) {
-    String does = does(answer);
-    boolean onAny =
-        application.cases().stream()
-            .allMatch(c -> c.toUse().map(this::does).filter(does::equals).isPresent());
-    return application.poorest() == 0 || onAny
-        ? does
-        : words.text("road.on-rail", application.told().rail(), does);
-  }
-
+  /** The brake to use; marked where the train passes its mark or board all the same. */
   private String does(PrintedAnswer answer) {
     String brake = words.called(answer.brake());
-    return answer
-        .atTarget()
-        .map(PrintedSpeed::text)
-        .map(v -> words.text("road.passes", brake, v))
-        .orElse(brake);
+    return answer.holds() ? brake : words.text("road.passes", brake);
   }
 }

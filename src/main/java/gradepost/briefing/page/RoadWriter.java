@@ -67,10 +67,11 @@ public final class RoadWriter {
   /**
    * The sheets for the part of the briefing with this identity, in order of travel.
    *
+   * @param heading the title of that part, which stands on each
    * @param lower the lower speeds that are met without a brake, and {@code seldom} the other
    *     routes: at the foot of the last sheet if there is room
    */
-  public List<RoadSheet> sheets(String part, Optional<Table> lower, Table seldom) {
+  public List<RoadSheet> sheets(String part, String heading, Optional<Table> lower, Table seldom) {
     List<InstructionSheet> told = plan.told().sheets();
     List<Braked> braked = new ArrayList<>();
     for (int i = 0; i < told.size(); i++) {
@@ -82,6 +83,8 @@ public final class RoadWriter {
           .ifPresent(at -> braked.add(new Braked(approach, sheet, at)));
     }
     List<RoadSheet> out = new ArrayList<>();
+    String rails = notes.rails();
+    RoadRoom room = new RoadRoom(heading, rails);
     List<Stretch> stretches = stretches(braked);
     for (Stretch stretch : stretches) {
       String id = part + "-road" + (out.isEmpty() ? "" : out.size() + 1);
@@ -90,15 +93,17 @@ public final class RoadWriter {
               ? words.text("road.title")
               : words.text("road.title-of", out.size() + 1, stretches.size());
       Table table = table(part, id, stretch);
-      boolean grave = stretch.braked().stream().anyMatch(RoadRows::anyGrave);
+      boolean grave = table.rows().stream().anyMatch(Table.Row::grave);
       List<String> below = notes.below(stretch.fromM(), stretch.toM(), grave);
       Optional<Double> beside =
           out.size() + 1 == stretches.size()
-              ? RoadRoom.above(table, below, lower, seldom)
+              ? room.above(table, below, lower, seldom)
               : Optional.empty();
-      double roomPt = beside.orElse(RoadRoom.above(table, below));
+      double roomPt = beside.orElse(room.above(table, below));
       RoadChart chart = chart(id, title, stretch, roomPt);
-      out.add(new RoadSheet(id, title, notes.rails(), chart, table, below, beside.isPresent()));
+      out.add(
+          new RoadSheet(
+              id, title, rails, room.railsBeside(), chart, table, below, beside.isPresent()));
     }
     return out;
   }
@@ -249,7 +254,7 @@ public final class RoadWriter {
   private Table table(String part, String id, Stretch stretch) {
     List<Table.Row> out = new ArrayList<>();
     for (Braked b : stretch.braked()) {
-      out.add(rows.row(b, part + "-a" + b.approach().number()));
+      out.addAll(rows.rows(b, part + "-a" + b.approach().number()));
     }
     return new Table(
         id + "-points",

@@ -2,6 +2,7 @@ package gradepost.render.chart;
 
 import gradepost.briefing.chart.Curve;
 import gradepost.briefing.chart.RoadChart;
+import gradepost.briefing.chart.TrackStrip;
 import gradepost.render.chart.Canvas.Anchor;
 import gradepost.render.chart.Canvas.Ink;
 import gradepost.render.chart.Canvas.Pen;
@@ -27,9 +28,14 @@ final class RoadDrawing implements Drawing {
   private static final int MOST_ROWS = 12;
   private static final double TEMPORARY = 11;
 
+  /** As high as the unit of speed at the top of its axis. */
+  private static final double UNIT = 9;
+
+  private static final double PLATFORM = 4;
+
   /** What stands below the plot. */
   private static final double BANDS =
-      TrackBands.AXIS + TEMPORARY + TrackBands.PROFILE + TrackBands.CURVES + TrackBands.LINE;
+      TrackBands.AXIS + TEMPORARY + TrackBands.PROFILE + TrackBands.CURVES;
 
   private static final Canvas.Type SMALL = new Canvas.Type(7, false);
   private static final Canvas.Type BOLD = new Canvas.Type(9, true);
@@ -111,15 +117,25 @@ final class RoadDrawing implements Drawing {
     bands.profile(canvas, under);
     under += TrackBands.PROFILE;
     bands.curves(canvas, under);
-    under += TrackBands.CURVES;
-    bands.line(canvas, under);
+    platforms(canvas);
+  }
+
+  /** On the axis, each on its side of the line. */
+  private void platforms(Canvas canvas) {
+    for (TrackStrip.Stretch p : chart.track().platforms()) {
+      double from = x.at(p.fromM());
+      double y = p.left() ? bottom() - PLATFORM : bottom();
+      canvas.box(from, y, x.at(p.toM()) - from, PLATFORM, Ink.PALE);
+      canvas.frame(from, y, x.at(p.toM()) - from, PLATFORM, new Pen(0.8, Ink.BLACK));
+    }
   }
 
   private void grid(Canvas canvas) {
     Canvas.Type type = new Canvas.Type(8, false);
     for (double v = 0; v <= chart.topSpeed() + 1e-9; v += chart.speedStep()) {
       canvas.line(LEFT, y.at(v), x.end(), y.at(v), Pen.GRID);
-      if (v < chart.topSpeed() - 1e-9) {
+      boolean free = y.at(v) > top + UNIT || v < 1e-9;
+      if (v < chart.topSpeed() - 1e-9 && free) {
         canvas.text(LEFT - 3, y.at(v) + 2.6, Long.toString(Math.round(v)), type, Anchor.END);
       }
     }

@@ -71,6 +71,11 @@ final class PrintedSources {
           of("PrintedCues.Backstop.beyond", GIVEN, APPLICATION + "cues/backstopAfterM"),
           of("PrintedCues.Backstop.after", RUN, CASE + "ladder/latest/afterPlannedS"),
           of("PrintedPoint.place", RAILS, CASE + "plannedM", CASE + "actions/atM"),
+          of(
+              "PrintedPoint.speed",
+              RAILS,
+              APPLICATION + "brakingSpeedMps",
+              CASE + "actions/speedMps"),
           of("PrintedPoint.pastLast", BRAKING, CASE + "ladder/latest/printedM"),
           of("PrintedLatest.At.place", BRAKING, CASE + "ladder/latest/exactM"),
           of("PrintedLatest.At.secondsAfter", RUN, CASE + "ladder/latest/afterPlannedS"),

@@ -17,16 +17,17 @@ import gradepost.drive.DemoPlans;
 import gradepost.drive.LongLine;
 import gradepost.drive.Planner;
 import gradepost.drive.RandomLines;
-import gradepost.plan.Application;
 import gradepost.plan.Approach;
-import gradepost.plan.CaseResult;
 import gradepost.plan.Plan;
+import gradepost.told.InstructionSheet;
 import gradepost.told.PrintedApplication;
+import gradepost.told.PrintedBrake;
 import gradepost.told.PrintedCase;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -45,8 +46,14 @@ class RoadWriterTest {
         .get(0);
   }
 
-  private static List<Table.Row> rows(Part part) {
+  /** Every line; where it has no number it is that of another rail. */
+  private static List<Table.Row> lines(Part part) {
     return part.road().stream().flatMap(r -> r.table().rows().stream()).toList();
+  }
+
+  /** The first line of each approach. */
+  private static List<Table.Row> rows(Part part) {
+    return lines(part).stream().filter(r -> !r.cells().get(0).isEmpty()).toList();
   }
 
   private static final List<Plan> PLANS =
@@ -84,38 +91,108 @@ class RoadWriterTest {
     assertThat(compared).isGreaterThan(30);
   }
 
-  /** Each other rail has a column of its own: its point, or that all is as on the planned rail. */
+  /**
+   * Whatever the rail, a line tells a place no later than its point and its last place for the next
+   * brake, and marks what that brake does not do; where it is one rail's own line, just that point.
+   */
   @Test
-  void eachOtherRailHasItsOwnPoint() {
-    int told = 0;
-    int same = 0;
+  void eachRailHasALineThatIsNoLaterThanItsOwnPoint() {
+    int own = 0;
+    int shared = 0;
+    int asPlanned = 0;
     for (Plan plan : PLANS) {
       Words words = new Words(Messages.english(), plan.assignment().path());
       Part part = part(plan);
-      List<String> heads =
-          part.road().get(0).table().columns().stream().map(Table.Column::heading).toList();
-      for (Table.Row row : rows(part)) {
-        Approach approach = plan.approaches().get(Integer.parseInt(row.cells().get(0)) - 1);
-        Application first =
-            approach.applications().stream()
-                .filter(a -> a.brakingPointM() >= approach.fromM())
-                .findFirst()
-                .orElseThrow();
-        for (CaseResult rail : first.cases().subList(1, first.cases().size())) {
-          String cell = row.cells().get(heads.indexOf("if " + rail.adhesion().name()));
-          String at = rail.plannedM().map(m -> words.placeTo(m, approach.target())).orElse("–");
-          if (cell.endsWith("the same")) {
-            assertThat(at).isEqualTo(row.cells().get(2));
-            same++;
-          } else {
-            assertThat(cell).endsWith(rail.plannedM().isPresent() ? at : "▲ no point");
-            told++;
+      int last = columns(part).indexOf("Auto last");
+      List<Table.Row> lines = lines(part);
+      for (int i = 0; i < lines.size(); i++) {
+        Table.Row first = lines.get(i);
+        if (first.cells().get(0).isEmpty()) {
+          continue;
+        }
+        Approach approach = plan.approaches().get(Integer.parseInt(first.cells().get(0)) - 1);
+        InstructionSheet sheet = plan.told().sheets().get(approach.number() - 1);
+        PrintedApplication told = sheet.begun().get(0);
+        boolean more = i + 1 < lines.size() && lines.get(i + 1).cells().get(0).isEmpty();
+        String name = more ? lines.get(i + 1).cells().get(1) : "";
+        for (PrintedCase rail : told.cases().subList(1, told.cases().size())) {
+          boolean planned = !more || name.contains("(" + rail.rail() + " as ");
+          Table.Row line = planned ? first : lines.get(i + 1);
+          boolean several = name.contains(" or ");
+          assertThat(planned || name.contains(rail.rail())).isTrue();
+          if (rail.point().isEmpty()) {
+            assertThat(line.cells().get(2)).isEqualTo("▲ no point");
+            continue;
           }
+          String at = words.place(rail.point().get().place(), sheet.target());
+          if (planned || !several) {
+            assertThat(line.cells().get(2)).isEqualTo(at);
+          }
+          String printed = line.cells().get(2);
+          double lineM = metres(plan, sheet, told, printed);
+          assertThat(lineM)
+              .isLessThanOrEqualTo(
+                  words.grid().metres(rail.point().get().place(), approach.target().atM()) + 0.01);
+          if (rail.toUse().filter(a -> !a.holds()).isPresent()) {
+            assertThat(line.grave()).isTrue();
+          }
+          if (last >= 0 && !sheet.forStep(told)) {
+            lastM(words, approach, rail)
+                .ifPresent(
+                    m ->
+                        assertThat(earliestLast(words, approach, told, line.cells().get(last)))
+                            .isLessThanOrEqualTo(m + 0.01));
+          }
+          own += !planned && !several ? 1 : 0;
+          shared += several ? 1 : 0;
+          asPlanned += planned ? 1 : 0;
         }
       }
     }
-    assertThat(told).isGreaterThan(30);
-    assertThat(same).isGreaterThan(10);
+    assertThat(own).isGreaterThan(10);
+    assertThat(shared).isGreaterThan(10);
+    assertThat(asPlanned).isGreaterThan(10);
+  }
+
+  private static List<String> columns(Part part) {
+    return part.road().get(0).table().columns().stream().map(Table.Column::heading).toList();
+  }
+
+  /** Where a printed point lies: it is that of one of the rails. */
+  private static double metres(
+      Plan plan, InstructionSheet sheet, PrintedApplication told, String printed) {
+    Words words = new Words(Messages.english(), plan.assignment().path());
+    double targetM = plan.approaches().get(sheet.number() - 1).target().atM();
+    return told.cases().stream()
+        .flatMap(c -> c.point().stream())
+        .filter(p -> words.place(p.place(), sheet.target()).equals(printed))
+        .mapToDouble(p -> words.grid().metres(p.place(), targetM))
+        .max()
+        .orElseThrow();
+  }
+
+  private static Optional<Double> lastM(Words words, Approach approach, PrintedCase rail) {
+    return rail.ladder().stream()
+        .filter(r -> r.brake().kind() == PrintedBrake.Kind.FALLBACK)
+        .findFirst()
+        .flatMap(
+            r ->
+                r.latest()
+                    .match(
+                        at -> Optional.of(words.grid().metres(at.place(), approach.target().atM())),
+                        nowhere -> Optional.empty()));
+  }
+
+  private static double earliestLast(
+      Words words, Approach approach, PrintedApplication told, String printed) {
+    if (printed.startsWith("▲")) {
+      return Double.NEGATIVE_INFINITY;
+    }
+    return told.cases().stream()
+        .flatMap(c -> lastM(words, approach, c).stream())
+        .filter(m -> words.placeTo(m, approach.target()).equals(printed))
+        .findFirst()
+        .orElseThrow();
   }
 
   /** Where another rail wants another brake, the sentence in the largest type says so. */
@@ -179,8 +256,12 @@ class RoadWriterTest {
       TrackStrip track = sheet.chart().track();
       assertThat(track.fromM()).isEqualTo(endM);
       endM = track.toM();
-      assertThat(sheet.table().rows()).hasSizeBetween(1, RoadWriter.MOST_ROWS);
-      List<String> own = sheet.table().rows().stream().map(r -> r.cells().get(0)).toList();
+      List<String> own =
+          sheet.table().rows().stream()
+              .map(r -> r.cells().get(0))
+              .filter(n -> !n.isEmpty())
+              .toList();
+      assertThat(own).hasSizeBetween(1, RoadWriter.MOST_ROWS);
       assertThat(sheet.chart().points().stream().map(RunChart.Point::number)).isEqualTo(own);
       assertThat(sheet.chart().points())
           .allMatch(p -> p.atM() >= track.fromM() && p.atM() <= track.toM());
