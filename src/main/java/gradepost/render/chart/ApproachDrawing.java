@@ -147,14 +147,8 @@ final class ApproachDrawing implements Drawing {
   }
 
   private void grid(Canvas canvas, double bottom) {
-    Canvas.Type type = new Canvas.Type(8, false);
-    for (double v = 0; v <= chart.topSpeed() + 1e-9; v += chart.speedStep()) {
-      canvas.line(LEFT, y.at(v), x.end(), y.at(v), Pen.GRID);
-      if ((v > 0 && v < chart.topSpeed() - 1e-9) || v == 0) {
-        canvas.text(LEFT - 3, y.at(v) + 2.6, Long.toString(Math.round(v)), type, Anchor.END);
-      }
-    }
-    canvas.text(LEFT - 3, TOP + 5, chart.speedUnit(), type, Anchor.END);
+    double most = chart.topSpeed();
+    SpeedAxis.draw(canvas, LEFT, TOP, x.end(), y, most, chart.speedStep(), chart.speedUnit());
     for (TrackStrip.Tick tick : chart.track().ticks()) {
       double at = x.at(tick.atM());
       canvas.line(at, TOP, at, bottom, Pen.GRID);

@@ -5,6 +5,7 @@ import gradepost.render.chart.Canvas.Pen;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Names that hang from places on an axis, in as many rows as they need: a name never runs into
@@ -19,6 +20,10 @@ final class Flags {
 
   static final double ROW = 9.2;
   private static final int MOST_ROWS = 4;
+
+  /** Of this weight none is left out. */
+  private static final int MUST = 3;
+
   private static final double SIZE = 7.4;
   private static final double GAP = 4;
   private final List<Hung> hung = new ArrayList<>();
@@ -35,27 +40,31 @@ final class Flags {
   }
 
   static Flags of(List<Flag> flags, double left, double right, Fonts fonts) {
-    List<Flag> kept = new ArrayList<>(flags);
-    while (true) {
-      Flags hung = clearest(kept, left, right, fonts);
-      if (hung.rows <= MOST_ROWS && hung.crossings == 0) {
+    Flags hung = clearest(flags, left, right, fonts);
+    while (hung.rows > MOST_ROWS || hung.crossings > 0) {
+      Optional<Flags> fewer = hung.clearestWithoutOne();
+      if (fewer.isEmpty()) {
         return hung;
       }
-      int least = kept.stream().mapToInt(Flag::weight).min().orElse(0);
-      if (least >= 3) {
-        return hung;
-      }
-      kept.remove(hung.deepest(least));
+      hung = fewer.get();
     }
+    return hung;
   }
 
-  /** The one of this weight that hangs lowest. */
-  private Flag deepest(int weight) {
+  /** Without one of the least weighty, that in whose absence the others hang clearest. */
+  private Optional<Flags> clearestWithoutOne() {
+    int least = hung.stream().mapToInt(h -> h.flag.weight()).min().orElse(MUST);
     return hung.stream()
-        .filter(h -> h.flag.weight() == weight)
-        .max(Comparator.comparingInt(Hung::row))
-        .map(Hung::flag)
-        .orElseThrow();
+        .filter(h -> h.flag.weight() == least && least < MUST)
+        .sorted(Comparator.comparingInt(Hung::row).reversed())
+        .map(h -> clearest(without(h.flag), left, right, fonts))
+        .min(
+            Comparator.comparingInt((Flags f) -> f.crossings)
+                .thenComparingInt(f -> Math.max(f.rows, MOST_ROWS)));
+  }
+
+  private List<Flag> without(Flag flag) {
+    return hung.stream().map(Hung::flag).filter(f -> f != flag).toList();
   }
 
   /** Hangs them in two ways and keeps the clearer one. */

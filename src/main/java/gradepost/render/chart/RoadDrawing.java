@@ -28,9 +28,6 @@ final class RoadDrawing implements Drawing {
   private static final int MOST_ROWS = 12;
   private static final double TEMPORARY = 11;
 
-  /** As high as the unit of speed at the top of its axis. */
-  private static final double UNIT = 9;
-
   private static final double PLATFORM = 4;
 
   /** What stands below the plot. */
@@ -131,15 +128,8 @@ final class RoadDrawing implements Drawing {
   }
 
   private void grid(Canvas canvas) {
-    Canvas.Type type = new Canvas.Type(8, false);
-    for (double v = 0; v <= chart.topSpeed() + 1e-9; v += chart.speedStep()) {
-      canvas.line(LEFT, y.at(v), x.end(), y.at(v), Pen.GRID);
-      boolean free = y.at(v) > top + UNIT || v < 1e-9;
-      if (v < chart.topSpeed() - 1e-9 && free) {
-        canvas.text(LEFT - 3, y.at(v) + 2.6, Long.toString(Math.round(v)), type, Anchor.END);
-      }
-    }
-    canvas.text(LEFT - 3, top + 5, chart.speedUnit(), type, Anchor.END);
+    double most = chart.topSpeed();
+    SpeedAxis.draw(canvas, LEFT, top, x.end(), y, most, chart.speedStep(), chart.speedUnit());
     canvas.line(LEFT, top, LEFT, bottom(), new Pen(0.8, Ink.BLACK));
   }
 

@@ -41,14 +41,8 @@ final class RunDrawing implements Drawing {
   public void draw(Canvas canvas) {
     double bottom = LEGEND + PLOT;
     legend(canvas);
-    Canvas.Type type = new Canvas.Type(8, false);
-    for (double v = 0; v <= chart.topSpeed() + 1e-9; v += chart.speedStep()) {
-      canvas.line(LEFT, y.at(v), x.end(), y.at(v), Pen.GRID);
-      if (v < chart.topSpeed() - 1e-9) {
-        canvas.text(LEFT - 3, y.at(v) + 2.6, Long.toString(Math.round(v)), type, Anchor.END);
-      }
-    }
-    canvas.text(LEFT - 3, LEGEND + 5, chart.speedUnit(), type, Anchor.END);
+    double most = chart.topSpeed();
+    SpeedAxis.draw(canvas, LEFT, LEGEND, x.end(), y, most, chart.speedStep(), chart.speedUnit());
     canvas.clip(LEFT, LEGEND, x.end() - LEFT, PLOT + 1);
     chart.curves().stream()
         .filter(c -> c.kind() == Curve.Kind.PERMISSIBLE)
