@@ -118,7 +118,9 @@ public final class Ladder {
       if (system.role() != BrakeSystem.Role.SERVICE && point.atM().isPresent()) {
         answers.add(answer(piece, piece.target(), planned, worst, system, point.atM().get()));
       }
-      if (system.role() == BrakeSystem.Role.FALLBACK && protectedM.isPresent()) {
+      // Where it still works after the noticing time, the point need not be moved.
+      boolean works = !answers.isEmpty() && answers.get(answers.size() - 1).met().inTime();
+      if (system.role() == BrakeSystem.Role.FALLBACK && protectedM.isPresent() && !works) {
         protectedM = protectedPoint(piece, planned, latest, protectedM.get());
       }
     }
