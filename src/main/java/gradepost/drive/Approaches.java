@@ -26,6 +26,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Makes the approaches of a run: what was planned for each target, and what is left when a brake
@@ -103,14 +104,37 @@ final class Approaches {
    */
   List<Approach> of(List<ApproachSolution> pieces, Trace trace) {
     List<Draft> drafts = pages(pieces).parallelStream().map(this::draft).toList();
-    List<Approach> plain = drafts.stream().map(d -> approach(d, Optional.empty())).toList();
+    List<List<Finding>> next = nextFirst(drafts);
+    List<Approach> plain = new ArrayList<>();
+    for (int i = 0; i < drafts.size(); i++) {
+      plain.add(approach(drafts.get(i), Optional.empty(), next.get(i)));
+    }
     InstructionSet told = new Telling(assignment, plain, actions, trace).all();
     List<Optional<Spread>> drawn = spreads.of(told);
     List<Approach> approaches = new ArrayList<>();
     for (int i = 0; i < drafts.size(); i++) {
-      approaches.add(approach(drafts.get(i), drawn.get(i)));
+      approaches.add(approach(drafts.get(i), drawn.get(i), next.get(i)));
     }
     return approaches;
+  }
+
+  private static List<List<Finding>> nextFirst(List<Draft> drafts) {
+    List<NextFirst.Page> pages =
+        drafts.stream()
+            .map(
+                d ->
+                    new NextFirst.Page(
+                        d.target(),
+                        Stream.concat(
+                                d.applications().stream(),
+                                d.ifFaster().flatMap(IfFaster::application).stream())
+                            .toList()))
+            .toList();
+    List<List<Finding>> out = new ArrayList<>();
+    for (int i = 0; i < pages.size(); i++) {
+      out.add(NextFirst.of(pages.get(i), pages.subList(i + 1, pages.size())));
+    }
+    return out;
   }
 
   /**
@@ -151,7 +175,7 @@ final class Approaches {
         braked.isEmpty() ? ifFaster(last, number) : Optional.empty());
   }
 
-  private Approach approach(Draft draft, Optional<Spread> spread) {
+  private Approach approach(Draft draft, Optional<Spread> spread, List<Finding> nextFirst) {
     ApproachSolution last = draft.last();
     ApproachSolution first = draft.braked().isEmpty() ? last : draft.braked().get(0);
     int number = Objects.requireNonNull(numbers.get(last.target()));
@@ -164,7 +188,9 @@ final class Approaches {
     spread
         .filter(points::tooOftenLate)
         .ifPresent(s -> findings.add(new Finding.LateThough(s.corrected().lateAtMost())));
-    findings.addAll(Findings.brakeTests(tests, draft.afterM(), draft.target().atM()));
+    findings.addAll(nextFirst);
+    double within = assignment.policy().practice().line().testWithin().metresPerSecond();
+    findings.addAll(Findings.brakeTests(tests, draft.afterM(), draft.target().atM(), within));
     findings.addAll(Findings.testsOnOtherRails(tests, draft.afterM(), draft.target().atM(), own));
     RechargeCaution caution = new RechargeCaution(assignment, bench);
     draft.braked().stream()

@@ -63,17 +63,20 @@ final class Findings {
    *
    * @param fromM the target before, distance run
    * @param toM the target
+   * @param withinMps how far from its speed a test may be made
    */
-  static List<Finding> brakeTests(List<BrakeTest> tests, double fromM, double toM) {
+  static List<Finding> brakeTests(
+      List<BrakeTest> tests, double fromM, double toM, double withinMps) {
     List<Finding> findings = new ArrayList<>();
     for (BrakeTest test : tests) {
       if (test.atM() > fromM && test.atM() <= toM) {
         test.noRoom()
             .ifPresent(
                 why -> {
-                  findings.add(
-                      new Finding.NoRoomForTest(
-                          test.atM(), test.place().speed().metresPerSecond(), why));
+                  double mps = test.place().speed().metresPerSecond();
+                  double bound =
+                      mps + (why.reason() == BrakeTest.NoRoom.Reason.FAST ? withinMps : -withinMps);
+                  findings.add(new Finding.NoRoomForTest(test.atM(), bound, why));
                   findings.add(new Finding.TestInstead(why.instead()));
                 });
       }

@@ -201,6 +201,11 @@ public final class TrainAudit {
     }
 
     @Override
+    public Boolean nextFirst(Finding.NextFirst first) {
+      return false;
+    }
+
+    @Override
     public Boolean fullAgain(Finding.FullAgain full) {
       return false;
     }

@@ -54,6 +54,9 @@ public sealed interface Finding {
     /** A rail on which such a test is left out, or not released. */
     T testOnRail(TestOnRail finding);
 
+    /** A speed from which a later target is braked for before this one. */
+    T nextFirst(NextFirst finding);
+
     /** From where the reservoirs are full again. */
     T fullAgain(FullAgain finding);
 
@@ -286,7 +289,7 @@ public sealed interface Finding {
    * The run has no room for a running brake test at its place, and does not make it.
    *
    * @param testM its place, distance run
-   * @param testMps its speed
+   * @param testMps the least speed at which it counts; where the train is too fast, the most
    */
   record NoRoomForTest(double testM, double testMps, BrakeTest.NoRoom why) implements Finding {
     @Override
@@ -328,6 +331,26 @@ public sealed interface Finding {
     @Override
     public <T> T match(Cases<T> cases) {
       return cases.testOnRail(this);
+    }
+
+    @Override
+    public About about() {
+      return About.BRAKING;
+    }
+  }
+
+  /**
+   * A train that is faster than planned has to brake for a later target before it would brake for
+   * this one: to brake for this one alone would be too late for that.
+   *
+   * @param adhesion name of the state of the rail
+   * @param fromMps the least of the tabulated speeds for which that is so
+   * @param next name of the later target
+   */
+  record NextFirst(String adhesion, double fromMps, String next) implements Finding {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.nextFirst(this);
     }
 
     @Override

@@ -1,6 +1,7 @@
 package gradepost.plan;
 
 import gradepost.plan.fallback.FailureAnswer;
+import gradepost.plan.fallback.Latest;
 import gradepost.plan.fallback.Met;
 import gradepost.plan.fallback.OverrunAllowance;
 import gradepost.plan.fallback.Rung;
@@ -96,7 +97,9 @@ final class TellingBrake {
     Target target = a.forStep() ? of : a.target();
     List<PrintedCase> cases = new ArrayList<>();
     for (int i = 0; i < a.told().size(); i++) {
-      cases.add(one(a, a.told().get(i), target, of, i == 0, i == poorest, whole));
+      Optional<PrintedLatest> step =
+          a.forStep() ? stepLatest(a.cases().get(i), a.told().get(i), of.atM()) : Optional.empty();
+      cases.add(one(a, a.told().get(i), step, target, of, i == 0, i == poorest, whole));
     }
     return new PrintedApplication(
         line,
@@ -158,6 +161,7 @@ final class TellingBrake {
   private PrintedCase one(
       Application a,
       CaseResult c,
+      Optional<PrintedLatest> stepLatest,
       Target target,
       Target of,
       boolean planned,
@@ -186,8 +190,27 @@ final class TellingBrake {
         c.ladder().stream()
             .map(r -> new PrintedRung(Telling.brake(r.brake()), latest(r, of.atM(), told && whole)))
             .toList(),
+        stepLatest,
         answers,
         c.answers().isEmpty() ? Optional.empty() : Optional.of(protection(c, of.atM())));
+  }
+
+  /** Where it is earlier than the one to stand. */
+  private Optional<PrintedLatest> stepLatest(CaseResult step, CaseResult stand, double ofM) {
+    double standM = fallbackM(stand).orElse(Double.POSITIVE_INFINITY);
+    return fallback(step)
+        .filter(r -> fallbackM(step).filter(m -> m < standM).isPresent())
+        .map(r -> latest(r, ofM, false));
+  }
+
+  private static Optional<Double> fallbackM(CaseResult result) {
+    return fallback(result).flatMap(r -> r.latest().point()).map(Latest.Point::printedM);
+  }
+
+  private static Optional<Rung> fallback(CaseResult result) {
+    return result.ladder().stream()
+        .filter(r -> r.brake().role() == BrakeSystem.Role.FALLBACK)
+        .findFirst();
   }
 
   /** Nothing where the train comes no faster to the place that is told on the planned rail. */

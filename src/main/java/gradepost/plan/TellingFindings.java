@@ -134,6 +134,15 @@ public final class TellingFindings implements Finding.Cases<PrintedFinding> {
   }
 
   @Override
+  public PrintedFinding nextFirst(Finding.NextFirst first) {
+    return says(
+        "next-first",
+        new PrintedValue.Speed(grid.speed(first.fromMps())),
+        new PrintedValue.Name(first.adhesion()),
+        new PrintedValue.Name(first.next()));
+  }
+
+  @Override
   public PrintedFinding ruleBroken(Finding.RuleBroken rule) {
     PrintedValue at = place(rule.atM());
     PrintedValue wanted = time(rule.rule());

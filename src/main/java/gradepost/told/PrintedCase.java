@@ -10,6 +10,8 @@ import java.util.Optional;
  * @param point empty where there is none
  * @param ownRun whether the figures are for the run that the application before it leaves
  * @param ladder a rung for each brake
+ * @param stepLatest before a step up a terminal platform, the last place at which the next brake
+ *     still keeps that step; empty where that is no earlier than the one to stand
  * @param answers one for each brake but the service brake
  * @param protection empty where there is no other brake
  */
@@ -18,6 +20,7 @@ public record PrintedCase(
     Optional<PrintedPoint> point,
     boolean ownRun,
     List<PrintedRung> ladder,
+    Optional<PrintedLatest> stepLatest,
     List<PrintedAnswer> answers,
     Optional<PrintedProtection> protection) {
   public PrintedCase {

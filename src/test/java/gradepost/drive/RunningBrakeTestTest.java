@@ -170,7 +170,7 @@ class RunningBrakeTestTest {
         .first(InstanceOfAssertFactories.STRING)
         .matches(
             "No room for the running brake test at 3\\.51 km\\. With power off it is down to"
-                + " 3\\d km/h there; the test needs 64 km/h\\.");
+                + " 3\\d km/h there\\. The test needs at least 56 km/h\\.");
     NoRoom why = plan.brakeTests().get(0).noRoom().orElseThrow();
     double insteadM = why.instead().orElseThrow().atM();
     assertThat(insteadM).isBetween(500.0, 900.0);

@@ -10,7 +10,6 @@ import gradepost.told.PrintedApplication;
 import gradepost.told.PrintedBrake;
 import gradepost.told.PrintedCase;
 import gradepost.told.PrintedLatest;
-import gradepost.told.PrintedPoint;
 import gradepost.told.PrintedRung;
 import gradepost.told.PrintedTarget;
 import gradepost.told.print.PrintedPlace;
@@ -75,16 +74,9 @@ final class AnswerWriter {
         .orElse(words.text("answer.rail", told.rail()));
   }
 
-  /** What is asked at the braking point that goes with the number of its instruction. */
-  String question(String key, String service) {
-    PrintedPlace point = application.point();
-    String planned = words.place(point, target);
-    String here = words.place(told.point().map(PrintedPoint::place).orElse(point), target);
-    String place =
-        here.equals(planned)
-            ? planned
-            : words.text("answer.place-rail", planned, told.rail(), here);
-    return words.text(key, service, application.line(), place);
+  /** What is asked: whichever the rail, and so wherever its point is. */
+  String question(String service) {
+    return words.text("answer.question", service, application.line());
   }
 
   /** The sentence that counts; with the rails on which another brake is to be used. */
@@ -148,6 +140,7 @@ final class AnswerWriter {
         out.add(words.text("answer.signals-unknown"));
       }
     }
+    borneElsewhere().ifPresent(out::add);
     application.stepAnswer().map(this::step).ifPresent(out::add);
     List<String> said = new ArrayList<>();
     for (String text : out) {
@@ -174,6 +167,28 @@ final class AnswerWriter {
             .map(left -> words.text("answer.borne-buffers", left.text(), told.rail()))
             .orElseGet(
                 () -> words.text(signalFollows ? "answer.borne-stop" : "answer.borne-platform")));
+  }
+
+  /**
+   * The same of other rails on which a brake behind it would hold, where no buffer stops come
+   * behind the mark.
+   */
+  private Optional<String> borneElsewhere() {
+    List<String> rails =
+        application.cases().stream()
+            .filter(c -> !c.equals(told) && c.point().isPresent())
+            .filter(c -> c.toUse().filter(a -> !a.holds() && a.suffices()).isPresent())
+            .filter(c -> c.answers().stream().anyMatch(PrintedAnswer::holds))
+            .map(PrintedCase::rail)
+            .toList();
+    if (rails.isEmpty() || target.buffers().isPresent()) {
+      return Optional.empty();
+    }
+    String key =
+        !target.isStop()
+            ? "answer.borne-board-rail"
+            : signalFollows ? "answer.borne-stop-rail" : "answer.borne-platform-rail";
+    return Optional.of(words.text(key, rails(rails), overspeed));
   }
 
   /** Whether the last recourse comes to the same as a brake before it. */

@@ -148,15 +148,10 @@ public final class ApproachWriter {
       AnswerWriter answer =
           new AnswerWriter(words, assignment, approach.target(), sheet, application);
       boolean asked = answer.asked();
-      boolean first = out.isEmpty();
       out.add(
           new ApproachPage.Point(
               Integer.toString(application.line()),
-              asked
-                  ? answer.question(
-                      first ? "answer.question" : "answer.question-later",
-                      assignment.stock().service().shortName())
-                  : "",
+              asked ? answer.question(assignment.stock().service().shortName()) : "",
               asked ? answer.rail() : "",
               asked ? answer.first() : "",
               asked ? answer.notes(sheet.named()) : List.of(),

@@ -122,8 +122,17 @@ final class LadderWriter {
     if (!first) {
       return List.of(instead);
     }
-    return List.of(
-        instead,
+    List<Table.Row> out = new ArrayList<>();
+    out.add(instead);
+    if (a.cases().stream().anyMatch(c -> c.stepLatest().isPresent())) {
+      out.add(
+          row(
+              words.text("ladder.at-latest-step", a.line(), orders.purpose(a), called),
+              a.cases(),
+              c -> c.stepLatest().map(l -> cells.latest(c, l)).orElse(words.text("dash")),
+              c -> false));
+    }
+    out.add(
         row(
             words.text(forStep ? "ladder.at-latest-stand" : "ladder.at-latest", a.line(), called),
             a.cases(),
@@ -134,6 +143,7 @@ final class LadderWriter {
                     .map(r -> cells.latest(c, r.latest()))
                     .orElse(words.text("dash")),
             c -> false));
+    return out;
   }
 
   private static Optional<PrintedAnswer> answer(PrintedCase c, PrintedBrake brake) {

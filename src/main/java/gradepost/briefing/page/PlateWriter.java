@@ -238,7 +238,8 @@ final class PlateWriter {
     out.add(words.text("plate.between"));
     Stream<PrintedSpeedRow.Point> points = a.bySpeed().stream().flatMap(PrintedSpeedRow::points);
     if (points.anyMatch(p -> !p.leavesFallback())) {
-      out.add(words.text("plate.late", FallbackWords.next(a.cases().get(0))));
+      PrintedCase first = a.cases().get(0);
+      out.add(words.text("plate.late", FallbackWords.next(first), LadderCells.service(first)));
     }
     return out;
   }

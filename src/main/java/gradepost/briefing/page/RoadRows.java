@@ -4,11 +4,7 @@ import gradepost.briefing.Table;
 import gradepost.briefing.word.ActionWords;
 import gradepost.briefing.word.SeenWords;
 import gradepost.briefing.word.Words;
-import gradepost.plan.Application;
-import gradepost.plan.CaseResult;
 import gradepost.plan.Plan;
-import gradepost.plan.fallback.Latest;
-import gradepost.stock.BrakeSystem;
 import gradepost.told.InstructionSheet;
 import gradepost.told.PrintedAnswer;
 import gradepost.told.PrintedApplication;
@@ -174,9 +170,7 @@ final class RoadRows {
     }
 
     private double lastM(PrintedCase c) {
-      return ofStepM(c)
-          .or(() -> rung(c).flatMap(r -> atM(r.latest())))
-          .orElse(Double.NEGATIVE_INFINITY);
+      return latest(c).flatMap(this::atM).orElse(Double.NEGATIVE_INFINITY);
     }
 
     private Optional<Double> atM(PrintedLatest latest) {
@@ -227,10 +221,17 @@ final class RoadRows {
     }
 
     private String last(PrintedCase c) {
-      return ofStepM(c)
-          .map(atM -> words.placeTo(atM, braked.approach().target()))
-          .or(() -> rung(c).map(r -> latest(r.latest(), target)))
+      return latest(c)
+          .map(
+              l ->
+                  l.match(
+                      at -> words.place(at.place(), target), nowhere -> words.text("road.nowhere")))
           .orElse(words.text("dash"));
+    }
+
+    /** Up a terminal platform, for the first step, where that is earlier than for the stand. */
+    private Optional<PrintedLatest> latest(PrintedCase c) {
+      return c.stepLatest().or(() -> rung(c).map(PrintedRung::latest));
     }
 
     /** At the place that is told on the planned rail, a train that is no faster has its cue. */
@@ -256,40 +257,10 @@ final class RoadRows {
           .collect(Collectors.joining(words.text("road.then")));
     }
 
-    /**
-     * Up a terminal platform, the last place at which the first step is still kept, where that is
-     * earlier than the one for the stand.
-     */
-    private Optional<Double> ofStepM(PrintedCase c) {
-      int rail = application.cases().indexOf(c);
-      return braked
-          .approach()
-          .first()
-          .filter(Application::forStep)
-          .flatMap(a -> earlier(a.cases().get(rail), a.toStand().get(rail)));
-    }
-
     /** Whether the train passes its mark or board all the same, or there is no point at all. */
     boolean grave(PrintedCase c) {
       return c.point().isEmpty() || c.toUse().filter(a -> !a.holds()).isPresent();
     }
-  }
-
-  private static Optional<Double> earlier(CaseResult step, CaseResult stand) {
-    return fallbackM(step).filter(atM -> fallbackM(stand).filter(standM -> standM < atM).isEmpty());
-  }
-
-  private static Optional<Double> fallbackM(CaseResult result) {
-    return result.ladder().stream()
-        .filter(r -> r.brake().role() == BrakeSystem.Role.FALLBACK)
-        .findFirst()
-        .flatMap(r -> r.latest().point())
-        .map(Latest.Point::printedM);
-  }
-
-  private String latest(PrintedLatest latest, PrintedTarget target) {
-    return latest.match(
-        at -> words.place(at.place(), target), nowhere -> words.text("road.nowhere"));
   }
 
   /** The brake to use; marked where the train passes its mark or board all the same. */

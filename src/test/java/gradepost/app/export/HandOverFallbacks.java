@@ -188,10 +188,36 @@ final class HandOverFallbacks {
         }
       }
     }
+    if (!application.get("toStand").isEmpty()) {
+      stepLatest(application, rail);
+    }
     answers(application, rail, target, told, whole);
     if (!answers(application, rail).isEmpty()) {
       protection(result);
     }
+  }
+
+  private void stepLatest(JsonNode application, int rail) {
+    Optional<JsonNode> step = fallback(application.get("cases").get(rail));
+    Optional<JsonNode> stand = fallback(application.get("toStand").get(rail));
+    if (step.filter(s -> s.has("printedM")).isPresent()
+        && stand
+            .filter(s -> s.has("printedM"))
+            .filter(s -> number(s, "printedM") <= number(step.get(), "printedM"))
+            .isEmpty()) {
+      out.add("PrintedLatest.At.place", grid.placeTo(number(step.get(), "printedM"), ofM));
+      out.add(
+          "PrintedLatest.At.secondsAfter", HandOverGrid.down(number(step.get(), "afterPlannedS")));
+    }
+  }
+
+  private static Optional<JsonNode> fallback(JsonNode result) {
+    for (JsonNode rung : result.get("ladder")) {
+      if (role(rung).equals("FALLBACK")) {
+        return Optional.of(rung.get("latest"));
+      }
+    }
+    return Optional.empty();
   }
 
   private static Optional<Double> service(List<JsonNode> ladder) {

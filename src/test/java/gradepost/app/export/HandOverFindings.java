@@ -76,6 +76,7 @@ final class HandOverFindings {
         }
       }
       case "SometimesNotHeld", "LateThough" -> count((long) Math.ceil(100 * n("share") - 1e-9));
+      case "NextFirst" -> speed(grid.speed(n("fromMps")));
       case "NoRoomForTest" -> noRoom();
       case "TestInstead" -> {
         if (finding.has("where")) {

@@ -175,7 +175,7 @@ class ApproachWordsTest {
     assertThat(ladder.rows().stream().map(r -> r.cells().get(0)))
         .contains(stands + "Auto full service", stands + "emergency");
     assertThat(ladder.rows()).allMatch(r -> r.cells().size() == ladder.columns().size());
-    assertThat(page.points().get(k).question()).contains(" fails at action " + number + " (");
+    assertThat(page.points().get(k).question()).contains(" fails at action " + number + ":");
   }
 
   /** It is told beside the place too: with its speeds, or that there is no room. */

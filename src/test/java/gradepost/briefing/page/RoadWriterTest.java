@@ -20,6 +20,7 @@ import gradepost.drive.RandomLines;
 import gradepost.plan.Approach;
 import gradepost.plan.Plan;
 import gradepost.told.InstructionSheet;
+import gradepost.told.PrintedAnswer;
 import gradepost.told.PrintedApplication;
 import gradepost.told.PrintedBrake;
 import gradepost.told.PrintedCase;
@@ -219,6 +220,38 @@ class RoadWriterTest {
       }
     }
     assertThat(others).isGreaterThan(0);
+  }
+
+  /**
+   * Where a brake is borne that passes the mark, and a further one would hold, the page says so.
+   */
+  @Test
+  void whereEmergencyIsNotToBeUsedOnAnotherRailThePageSaysSo() {
+    int said = 0;
+    for (Plan plan : PLANS) {
+      List<ApproachPage> pages = part(plan).approaches();
+      for (int i = 0; i < pages.size(); i++) {
+        InstructionSheet sheet = plan.told().sheets().get(i);
+        for (int k = 0; k < sheet.begun().size(); k++) {
+          PrintedApplication told = sheet.begun().get(k);
+          String notes = String.join(" ", pages.get(i).points().get(k).answer());
+          for (PrintedCase rail : told.cases()) {
+            boolean borne =
+                !rail.equals(told.told())
+                    && rail.point().isPresent()
+                    && rail.toUse().filter(a -> !a.holds() && a.suffices()).isPresent()
+                    && rail.answers().stream().anyMatch(PrintedAnswer::holds)
+                    && sheet.target().buffers().isEmpty();
+            assertThat(
+                    notes.matches(".*On [^.]*\\b" + rail.rail() + "\\b[^.]* rail .*Do not use.*"))
+                .as(pages.get(i).title() + ": " + notes)
+                .isEqualTo(borne);
+            said += borne ? 1 : 0;
+          }
+        }
+      }
+    }
+    assertThat(said).isGreaterThan(0);
   }
 
   /** Each page without a row is named below the rows, or is among the lower speeds. */
