@@ -64,7 +64,9 @@ final class Flags {
   }
 
   private List<Flag> without(Flag flag) {
-    return hung.stream().map(Hung::flag).filter(f -> f != flag).toList();
+    List<Flag> others = new ArrayList<>(hung.stream().map(Hung::flag).toList());
+    others.remove(flag);
+    return others;
   }
 
   /** Hangs them in two ways and keeps the clearer one. */
