@@ -174,18 +174,7 @@ final class TellingBrake {
     }
     return new PrintedCase(
         c.adhesion().name(),
-        c.plannedM()
-            .map(
-                at ->
-                    planned
-                        ? point(c, at, of, a.brakingSpeedMps(), List.of(planned(c)), Seen.NOTHING)
-                        : point(
-                            c,
-                            at,
-                            of,
-                            c.actions().get(0).speedMps(),
-                            technique(c.actions()),
-                            whole ? cue(a, c, at, of) : Seen.NOTHING)),
+        c.plannedM().map(at -> point(a, c, at, of, planned, whole && !planned)),
         c.ownRun(),
         c.ladder().stream()
             .map(r -> new PrintedRung(Telling.brake(r.brake()), latest(r, of.atM(), told && whole)))
@@ -219,13 +208,16 @@ final class TellingBrake {
     return same && cues.noFaster(c, atM) ? Seen.NOTHING : cues.onAnotherRail(c, atM);
   }
 
+  /**
+   * @param own whether its cue and speed are told
+   */
   private PrintedPoint point(
-      CaseResult c, double atM, Target of, double mps, List<PrintedOrder> technique, Seen cue) {
+      Application a, CaseResult c, double atM, Target of, boolean planned, boolean own) {
     return new PrintedPoint(
         grid.placeTo(atM, of.atM()),
-        grid.speed(mps),
-        technique,
-        cue,
+        own ? Optional.of(grid.speed(c.actions().get(0).speedMps())) : Optional.empty(),
+        planned ? List.of(stage(new PrintedTrigger.AtPlace(), mainOf(c))) : technique(c.actions()),
+        own ? cue(a, c, atM, of) : Seen.NOTHING,
         c.pastLastM().map(grid::lengthUp));
   }
 
@@ -233,11 +225,8 @@ final class TellingBrake {
     return actions.stream().filter(a -> !a.command().isStand()).map(this::stage).toList();
   }
 
-  /** Of the planned rail, only the main application. */
-  private PrintedOrder planned(CaseResult c) {
-    return stage(
-        new PrintedTrigger.AtPlace(),
-        new PrintedCommand.Brake(grid.pressure(c.mainPressurePa()), PrintedCommand.Stage.MAIN));
+  private PrintedCommand mainOf(CaseResult c) {
+    return new PrintedCommand.Brake(grid.pressure(c.mainPressurePa()), PrintedCommand.Stage.MAIN);
   }
 
   /** A braking told in one line has no stages, only pressures, speeds and times. */

@@ -1,6 +1,7 @@
 package gradepost.route;
 
 import gradepost.route.place.Direction;
+import gradepost.route.place.Hand;
 import gradepost.route.place.Location;
 import java.util.List;
 import java.util.Optional;
@@ -10,6 +11,7 @@ import java.util.Optional;
  *
  * @param id as plated
  * @param line the running line that it stands for
+ * @param side of the line on which it stands, as the driver sees it to whom it shows
  * @param aws the AWS magnet before it; empty where there is none
  * @param picture the file that shows it, as the route names it
  */
@@ -19,6 +21,7 @@ public record Signal(
     Location location,
     Direction direction,
     String line,
+    Hand side,
     Optional<Location> aws,
     List<SignalRoute> routes,
     String note,
@@ -41,7 +44,7 @@ public record Signal(
     }
   }
 
-  /** One of which there is no picture. */
+  /** One on the left, of which there is no picture. */
   public Signal(
       String id,
       Kind kind,
@@ -51,7 +54,7 @@ public record Signal(
       Optional<Location> aws,
       List<SignalRoute> routes,
       String note) {
-    this(id, kind, location, direction, line, aws, routes, note, Optional.empty());
+    this(id, kind, location, direction, line, Hand.LEFT, aws, routes, note, Optional.empty());
   }
 
   public Signal {

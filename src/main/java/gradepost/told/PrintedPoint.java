@@ -9,7 +9,8 @@ import java.util.Optional;
 /**
  * Where the brake goes on in one state of the rail, and how.
  *
- * @param speed of the train there, as planned
+ * @param speed of the planned train there; empty where the instructions tell it, or the sheet does
+ *     not tell the cue
  * @param technique what is done from there on; of the planned rail, which the sheet tells step by
  *     step, only the main application
  * @param cue what to count from to the place; of the planned rail the application tells that
@@ -17,7 +18,7 @@ import java.util.Optional;
  */
 public record PrintedPoint(
     PrintedPlace place,
-    PrintedSpeed speed,
+    Optional<PrintedSpeed> speed,
     List<PrintedOrder> technique,
     Seen cue,
     Optional<PrintedLength> pastLast) {

@@ -152,6 +152,7 @@ final class SampleRoute {
                 at(end - 700),
                 Direction.FORWARD,
                 "Down Main",
+                Hand.LEFT,
                 i == 3 ? Optional.empty() : Optional.of(at(end - 880)),
                 i == 5
                     ? List.of(

@@ -189,6 +189,6 @@ class HtmlTest {
                 : Optional.empty();
     Renderer renderer = new Renderer(own.orElse(TemplateSource.bundled()), Messages.english());
     assertThat(Papers.html(renderer, BRIEFING))
-        .contains("our own line", "If the EP brake fails at action 3");
+        .contains("our own line", "If the EP brake fails at action\u00a03:");
   }
 }

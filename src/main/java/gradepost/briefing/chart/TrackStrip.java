@@ -45,8 +45,16 @@ public record TrackStrip(
   /** A stretch with a name; {@code left} tells on which side it lies. */
   public record Stretch(double fromM, double toM, String text, boolean left) {}
 
-  /** Something at a place. */
-  public record Sign(double atM, String text, Kind kind) {}
+  /**
+   * Something at a place.
+   *
+   * @param left whether a signal stands on the left
+   */
+  public record Sign(double atM, String text, Kind kind, boolean left) {
+    public Sign(double atM, String text, Kind kind) {
+      this(atM, text, kind, true);
+    }
+  }
 
   /** How a sign is drawn. */
   public enum Kind {

@@ -17,6 +17,7 @@ import gradepost.route.JunctionRoute;
 import gradepost.route.PermanentRestriction;
 import gradepost.route.Signal;
 import gradepost.route.Structure;
+import gradepost.route.place.Hand;
 import gradepost.route.place.Section;
 import gradepost.task.Assignment;
 import gradepost.task.Call;
@@ -245,6 +246,9 @@ final class LineTeller {
       Signal s = o.what();
       String kind = words.text("signal." + TrackStripWriter.lower(s.kind()));
       String text = words.text("line.signal", s.id(), kind);
+      if (s.side() == Hand.RIGHT) {
+        text = words.text("line.signal-right", text);
+      }
       if (s.aws().isPresent()) {
         text = words.text("line.aws", text);
       }

@@ -95,7 +95,12 @@ public final class TrackStripWriter {
     lineside.landmarks().stream()
         .filter(lineside::tellsMore)
         .forEach(l -> out.add(sign(l.fromM(), l.what().name(), Kind.LANDMARK)));
-    lineside.signals().forEach(s -> out.add(sign(s.fromM(), s.what().id(), Kind.SIGNAL)));
+    lineside
+        .signals()
+        .forEach(
+            s ->
+                out.add(
+                    new Sign(s.fromM(), s.what().id(), Kind.SIGNAL, s.what().side() == Hand.LEFT)));
     Stream<Board> permanent =
         assignment.route().restrictions().stream()
             .filter(r -> lineside.applies(r.applies()))

@@ -133,7 +133,7 @@ final class ApproachChartWriter {
             .flatMap(a -> a.told().get(0).ladder().stream())
             .filter(r -> r.brake().role() != BrakeSystem.Role.EMERGENCY)
             .filter(r -> r.latest().point().isPresent())
-            .sorted(Comparator.comparingDouble(ApproachChartWriter::lastM))
+            .sorted(Comparator.comparingDouble(ApproachChartWriter::exactM))
             .toList();
     if (rungs.size() < 2) {
       return Optional.empty();
@@ -145,6 +145,10 @@ final class ApproachChartWriter {
             lastM(early),
             lastM(late),
             words.text("chart.last", early.brake().shortName(), late.brake().shortName())));
+  }
+
+  private static double exactM(Rung rung) {
+    return rung.latest().point().orElseThrow().exactM();
   }
 
   private static double lastM(Rung rung) {

@@ -143,8 +143,9 @@ final class PlateWriter {
     if (cells.samePlace(p)) {
       return words.text(cells.taughtAlike(p) ? "plate.other-same" : "plate.other-place");
     }
-    String at = words.text("plate.other-at", words.place(p.place(), target), p.speed().text());
-    return cues.other(at, p.cue());
+    String place = words.place(p.place(), target);
+    return cues.other(
+        p.speed().map(v -> words.text("plate.other-at", place, v.text())).orElse(place), p.cue());
   }
 
   /** The first pressure, and the main one that follows it by the clock. */

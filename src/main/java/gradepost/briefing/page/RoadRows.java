@@ -14,6 +14,7 @@ import gradepost.told.PrintedLatest;
 import gradepost.told.PrintedOrder;
 import gradepost.told.PrintedPoint;
 import gradepost.told.PrintedRung;
+import gradepost.told.PrintedStep;
 import gradepost.told.PrintedTarget;
 import gradepost.told.Seen;
 import java.util.ArrayList;
@@ -144,6 +145,11 @@ final class RoadRows {
       return application.cases().get(0);
     }
 
+    /** The instruction that begins it on the planned rail. */
+    private PrintedStep step() {
+      return braked.sheet().steps().get(application.line() - 1);
+    }
+
     private Stream<PrintedCase> others() {
       return application.cases().stream().skip(1);
     }
@@ -212,7 +218,10 @@ final class RoadRows {
           night.isPresent() && night.equals(day)
               ? words.text("road.as-by-day")
               : night.orElse(words.text("road.none")));
-      cells.add(point.map(p -> Long.toString(p.speed().number())).orElse(words.text("dash")));
+      cells.add(
+          (c.equals(planned()) ? Optional.of(step().speed()) : point.flatMap(PrintedPoint::speed))
+              .map(v -> Long.toString(v.number()))
+              .orElse(words.text("dash")));
       cells.add(point.map(p -> pressures(c, p)).orElse(words.text("dash")));
       return new Told(
           cells,
@@ -242,10 +251,7 @@ final class RoadRows {
 
     /** Of the first application, and of the main one that follows it by the clock. */
     private String pressures(PrintedCase c, PrintedPoint p) {
-      List<PrintedOrder> technique =
-          c.equals(planned())
-              ? List.of(braked.sheet().steps().get(application.line() - 1).order())
-              : p.technique();
+      List<PrintedOrder> technique = c.equals(planned()) ? List.of(step().order()) : p.technique();
       return technique.stream()
           .takeWhile(o -> o.on().dropped().isEmpty())
           .flatMap(

@@ -66,7 +66,7 @@ final class BlankStrip {
   }
 
   private TrackStrip.Sign unnamed(TrackStrip.Sign sign) {
-    return new TrackStrip.Sign(sign.atM(), "", sign.kind());
+    return new TrackStrip.Sign(sign.atM(), "", sign.kind(), sign.left());
   }
 
   /** The place stays: what to write is asked of it. A station's row tells its platform too. */

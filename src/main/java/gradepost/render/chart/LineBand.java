@@ -71,9 +71,10 @@ final class LineBand {
       double at = x.at(s.atM());
       switch (s.kind()) {
         case SIGNAL -> {
-          canvas.line(at, middle, at, middle - 8, new Pen(1, Ink.BLACK));
-          canvas.disc(at, middle - 8, 1.9, Ink.PAPER, new Pen(1, Ink.BLACK));
-          placer.take(new Box(at - 2.5, middle - 10.5, 5, 10.5));
+          double head = s.left() ? middle - 8 : middle + 8;
+          canvas.line(at, middle, at, head, new Pen(1, Ink.BLACK));
+          canvas.disc(at, head, 1.9, Ink.PAPER, new Pen(1, Ink.BLACK));
+          placer.take(new Box(at - 2.5, Math.min(middle, head - 2.5), 5, 10.5));
         }
         case GAP -> canvas.box(at - 1, middle - 3, 2, 6, Ink.BLACK);
         case STRUCTURE -> canvas.line(at, middle - 2.6, at, middle + 2.6, new Pen(1.2, Ink.BLACK));

@@ -190,8 +190,9 @@ final class LineColumns {
     for (TrackStrip.Sign s : track.signs()) {
       if (s.kind() == TrackStrip.Kind.SIGNAL) {
         double at = y.at(s.atM());
-        canvas.line(middle, at, middle - 6, at, new Pen(1, Ink.BLACK));
-        canvas.disc(middle - 6, at, 1.8, Ink.PAPER, new Pen(1, Ink.BLACK));
+        double head = s.left() ? middle - 6 : middle + 6;
+        canvas.line(middle, at, head, at, new Pen(1, Ink.BLACK));
+        canvas.disc(head, at, 1.8, Ink.PAPER, new Pen(1, Ink.BLACK));
         labels.add(new Label(at, s.text(), 1, 0));
       }
     }

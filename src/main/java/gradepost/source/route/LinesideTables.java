@@ -51,6 +51,13 @@ public final class LinesideTables {
       Key.required("kind", Scalar.Choice.of(Signal.Kind.class), "What it can show.");
   static final Key<String> LINE =
       Key.required("line", new RouteWord.Line(), "The running line for which it stands.");
+  static final Key<Hand> SIGNAL_SIDE =
+      Key.preset(
+          "side",
+          Scalar.Choice.of(Hand.class),
+          Hand.LEFT,
+          "left",
+          "The side on which it stands, as the driver sees it to whom it shows.");
   static final Key<Location> AWS =
       Key.optional(
           "aws", RouteKeys.PLACE, "Where its AWS magnet lies; left out where it has none.");
@@ -63,7 +70,17 @@ public final class LinesideTables {
   public static final ObjectSchema<Signal> SIGNAL =
       ObjectSchema.of(
           "a signal",
-          List.of(ID, SIGNAL_KIND, AT, DIRECTION, LINE, AWS, SIGNAL_ROUTES, SIGNAL_PICTURE, NOTE),
+          List.of(
+              ID,
+              SIGNAL_KIND,
+              AT,
+              DIRECTION,
+              LINE,
+              SIGNAL_SIDE,
+              AWS,
+              SIGNAL_ROUTES,
+              SIGNAL_PICTURE,
+              NOTE),
           v ->
               new Signal(
                   v.get(ID),
@@ -71,6 +88,7 @@ public final class LinesideTables {
                   v.get(AT),
                   v.get(DIRECTION),
                   v.get(LINE),
+                  v.get(SIGNAL_SIDE),
                   v.find(AWS),
                   v.get(SIGNAL_ROUTES),
                   v.get(NOTE),

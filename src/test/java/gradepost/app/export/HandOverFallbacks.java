@@ -154,17 +154,13 @@ final class HandOverFallbacks {
     if (result.has("plannedM")) {
       double atM = number(result, "plannedM");
       out.add("PrintedPoint.place", grid.placeTo(atM, ofM));
-      out.add(
-          "PrintedPoint.speed",
-          grid.speed(
-              rail == 0
-                  ? number(application, "brakingSpeedMps")
-                  : number(result.get("actions").get(0), "speedMps")));
       if (rail == 0) {
         out.add("PrintedCommand.Brake.pressure", grid.pressure(number(result, "mainPressurePa")));
       } else {
         technique(result.get("actions"));
         if (whole) {
+          out.add(
+              "PrintedPoint.speed", grid.speed(number(result.get("actions").get(0), "speedMps")));
           cue(application, result, atM);
         }
       }

@@ -245,7 +245,7 @@ class ToldAsDrivenTest {
         .singleElement()
         .asString()
         .startsWith("Ferrow Junction: route ")
-        .contains("|signal FJ 62 at 11m 30ch shows ");
+        .contains("|FJ 62 at 11m 30ch: ");
   }
 
   /** A signal has a row with its braking, or is named once among what is not supplied. */
