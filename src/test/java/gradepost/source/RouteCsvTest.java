@@ -159,8 +159,8 @@ class RouteCsvTest {
   void aListThatIsNotThereIsMade() throws IOException {
     String yaml = Files.readString(Path.of("src/main/resources/gradepost/start/route.yaml"));
     String table =
-        "id,kind,at,direction,line,aws,routes,picture,note\nF 1,stop and caution,1m 00ch,Down,Down"
-            + " Main,0m 71ch,,,\"seen late, \"\"round\"\" the curve\"\n";
+        "id,kind,at,direction,line,side,aws,routes,picture,note\nF 1,stop and caution,1m 00ch,Down,Down"
+            + " Main,,0m 71ch,,,\"seen late, \"\"round\"\" the curve\"\n";
     String edited = good(yaml, RouteList.SIGNALS, table);
     assertThat(edited).startsWith(yaml).endsWith("note: \"seen late, \\\"round\\\" the curve\"}\n");
     assertThat(out(edited, RouteList.SIGNALS)).isEqualTo(table);

@@ -65,14 +65,17 @@ final class LineTeller {
     states();
     plan.brakeTests().forEach(this::brakeTest);
     ActionWords orders = new ActionWords(words, assignment.stock());
+    EarlierRails earlier = new EarlierRails(plan, words);
     Map<Action, PrintedApplication> begun = begun();
     Map<Action, PrintedApplication> named = named();
     for (Step step : Step.of(plan.actions())) {
       Optional<PrintedApplication> purpose = Optional.ofNullable(named.get(step.first()));
+      Optional<PrintedApplication> application = Optional.ofNullable(begun.get(step.first()));
+      String text = orders.whole(Telling.order(words.grid(), step), purpose);
       rows.action(
           step.first(),
-          orders.whole(Telling.order(words.grid(), step), purpose),
-          begun.containsKey(step.first()));
+          application.map(a -> earlier.told(text, a, step.first().approach())).orElse(text),
+          application.isPresent());
     }
     plan.approaches().forEach(this::stands);
     views.all().forEach(rows::show);

@@ -130,7 +130,7 @@ final class ApproachChartWriter {
   private Optional<ApproachChart.Last> last(Approach approach) {
     List<Rung> rungs =
         approach.first().or(approach::faster).stream()
-            .flatMap(a -> a.told().get(0).ladder().stream())
+            .flatMap(a -> a.cases().get(0).ladder().stream())
             .filter(r -> r.brake().role() != BrakeSystem.Role.EMERGENCY)
             .filter(r -> r.latest().point().isPresent())
             .sorted(Comparator.comparingDouble(ApproachChartWriter::exactM))
