@@ -15,11 +15,16 @@ import gradepost.plan.Plan;
 import gradepost.plan.Step;
 import gradepost.plan.Telling;
 import gradepost.task.Assignment;
+import gradepost.told.InstructionSheet;
+import gradepost.told.PrintedApplication;
+import gradepost.told.PrintedCase;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -59,9 +64,57 @@ class LineSheetsTest {
     return todo.replaceFirst("^\\(\\d+\\) ", "");
   }
 
-  /** What an instruction is for, where a page has several, is said in it and not asked here. */
+  private static final Pattern EARLIER = Pattern.compile("; on ([^;]*) rail at (.*)$");
+
+  /**
+   * What an instruction is for, where a page has several, and on which rails it comes earlier, is
+   * said in it and not asked here.
+   */
   private static String bare(String todo) {
-    return plain(todo).replaceFirst("^(first application|.*?) (to a stand|for \\d+ [^ ,]+)", "$1");
+    return EARLIER
+        .matcher(plain(todo))
+        .replaceFirst("")
+        .replaceFirst("^(first application|.*?) (to a stand|for \\d+ [^ ,]+)", "$1");
+  }
+
+  /** Told of each application whose place is another on some rail: the earliest of them. */
+  @Test
+  void whereAnotherRailBrakesEarlierTheLineTellsThePlace() {
+    int many = 0;
+    for (Told paper : PAPERS) {
+      Words words = new Words(Messages.english(), paper.plan().assignment().path());
+      List<String> expected = new ArrayList<>();
+      for (InstructionSheet sheet : paper.plan().told().sheets()) {
+        double targetM = paper.plan().approaches().get(sheet.number() - 1).target().atM();
+        for (PrintedApplication a : sheet.begun()) {
+          double firstM = words.grid().metres(a.point(), targetM);
+          double earliestM = firstM;
+          String place = "";
+          for (PrintedCase rail : a.cases()) {
+            if (rail.point().isPresent()) {
+              double atM = words.grid().metres(rail.point().get().place(), targetM);
+              if (atM < earliestM - 0.5) {
+                earliestM = atM;
+                place = plain(words.place(rail.point().get().place(), sheet.target()));
+              }
+            }
+          }
+          if (!place.isEmpty()) {
+            expected.add(place);
+          }
+        }
+      }
+      List<String> places =
+          rows(paper).stream()
+              .flatMap(r -> r.todo().stream())
+              .map(t -> EARLIER.matcher(plain(t)))
+              .filter(Matcher::find)
+              .map(m -> m.group(2))
+              .toList();
+      assertThat(places).as(paper.name()).containsExactlyElementsOf(expected);
+      many += places.size();
+    }
+    assertThat(many).isGreaterThan(15);
   }
 
   @Test
